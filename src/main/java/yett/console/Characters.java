@@ -79,8 +79,26 @@ final class Characters {
   /** The nearest writing in ASCII; a no-break space stays, for the line breaker to see. */
   static String toAscii(String text) {
     StringBuilder out = new StringBuilder(text.length());
-    text.codePoints().forEach(c -> out.append(toAscii(c)));
+    int[] characters = text.codePoints().toArray();
+    for (int i = 0; i < characters.length; i++) {
+      int before = i == 0 ? ' ' : characters[i - 1];
+      out.append(joint(before, characters[i])).append(toAscii(characters[i]));
+    }
     return out.toString();
+  }
+
+  /** What keeps 7½ from becoming 71/2, and 10² from becoming 102. */
+  private static String joint(int before, int c) {
+    if (isSuperscript(c)) {
+      return isSuperscript(before) ? "" : "^";
+    }
+    boolean fraction =
+        Character.getType(c) == Character.OTHER_NUMBER && compatible(c).contains("/");
+    return fraction && Character.isDigit(before) ? " " : "";
+  }
+
+  private static boolean isSuperscript(int c) {
+    return c == '²' || c == '³' || c == '¹' || c == 0x2070 || c >= 0x2074 && c <= 0x207B;
   }
 
   private static String toAscii(int c) {
@@ -91,14 +109,14 @@ final class Characters {
     if (known != null) {
       return known;
     }
-    String parts =
-        Normalizer.normalize(Character.toString(c), Normalizer.Form.NFKD)
-            .replace('\u2044', '/')
-            .replaceAll("\\p{M}", "");
-    if (parts.codePoints().allMatch(part -> part < 0x80)) {
-      return parts;
-    }
-    return "?";
+    String parts = compatible(c).replaceAll("\\p{M}", "");
+    return parts.codePoints().allMatch(part -> part < 0x80) ? parts : "?";
+  }
+
+  private static String compatible(int c) {
+    return Normalizer.normalize(Character.toString(c), Normalizer.Form.NFKD)
+        .replace('\u2044', '/')
+        .replace('\u2212', '-');
   }
 
   private static boolean isSeparatorControl(int c) {

@@ -13,9 +13,7 @@ record Cleaned(String text, Optional<String> refusal) {
   static Cleaned of(String raw) {
     String text = withoutInvisible(raw).strip();
     if (text.length() > LONGEST) {
-      return refused(
-          "That line has %,d characters; %,d is the most. Please shorten it."
-              .formatted(text.length(), LONGEST));
+      return refused("That line is longer than 2,000 characters. Please shorten it.");
     }
     if (text.codePoints().anyMatch(Cleaned::isUnreadable)) {
       return refused(
@@ -33,7 +31,8 @@ record Cleaned(String text, Optional<String> refusal) {
 
   /** Spaces of all kinds, and the line ends of a paste, become ordinary spaces. */
   private static String withoutInvisible(String raw) {
-    return raw.codePoints()
+    return raw.replace("\r\n", "\n")
+        .codePoints()
         .filter(c -> !Characters.isInvisible(c))
         .map(c -> Characters.isSpace(c) ? ' ' : c)
         .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)

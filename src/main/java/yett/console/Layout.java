@@ -12,6 +12,7 @@ public record Layout(int width, boolean colour, boolean unicode) {
   static final int NARROWEST = 40;
   static final int WIDEST = 120;
   static final int USUAL = 80;
+  static final int USUAL_ROWS = 24;
 
   public Layout {
     width = Math.max(NARROWEST, Math.min(WIDEST, width));

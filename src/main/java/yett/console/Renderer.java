@@ -90,7 +90,7 @@ public final class Renderer {
   private void add(Block.Numbered numbered) {
     int widest = widest(numbered.items().stream().map(Block.Item::label));
     for (Block.Item item : numbered.items()) {
-      String label = forScreen(item.label());
+      String label = label(item.label());
       String pad = " ".repeat(widest - Wrapping.columns(label));
       boolean number = label.chars().allMatch(Character::isDigit);
       AttributedStringBuilder first = new AttributedStringBuilder().append(MARGIN);
@@ -109,7 +109,7 @@ public final class Renderer {
     int widest = widest(rows.rows().stream().map(Block.Row::name));
     boolean aligned = layout.width() >= ROOM_FOR_COLUMNS && widest <= layout.width() / 3;
     for (Block.Row row : rows.rows()) {
-      String name = forScreen(row.name()) + ":";
+      String name = label(row.name()) + ":";
       AttributedString value = styled(row.value(), DEFAULT);
       if (aligned) {
         String pad = " ".repeat(widest + 2 - Wrapping.columns(name) + 1);
@@ -131,13 +131,14 @@ public final class Renderer {
 
   /**
    * The colours of ANSI Z535.1, as near as sixteen come: there is no orange, and the darker yellow
-   * is the one most screens show as orange or amber.
+   * is the one most screens show as orange or amber. Black is not bold, as some terminals would
+   * turn it grey.
    */
   private static AttributedStyle panel(SignalWord word) {
     return switch (word) {
       case DANGER -> BOLD.foreground(BRIGHT + WHITE).background(RED);
-      case WARNING -> BOLD.foreground(BLACK).background(YELLOW);
-      case CAUTION -> BOLD.foreground(BLACK).background(BRIGHT + YELLOW);
+      case WARNING -> DEFAULT.foreground(BLACK).background(YELLOW);
+      case CAUTION -> DEFAULT.foreground(BLACK).background(BRIGHT + YELLOW);
       case NOTICE -> BOLD.foreground(BRIGHT + WHITE).background(BLUE);
     };
   }
@@ -150,7 +151,7 @@ public final class Renderer {
     int room = layout.width() - MARGIN.length() - label - 2 - words - 2;
     for (Block.Bar bar : bars.bars()) {
       if (room < SHORTEST_BAR) {
-        String whole = forScreen(bar.label()) + ": " + forScreen(bar.inWords());
+        String whole = label(bar.label()) + ": " + label(bar.inWords());
         add(MARGIN.length() * 2, plain(MARGIN), plain(whole));
       } else {
         add(bar, label, words, Math.min(LONGEST_BAR, room));
@@ -159,17 +160,18 @@ public final class Renderer {
   }
 
   private void add(Block.Bar bar, int labelColumns, int wordColumns, int barColumns) {
-    List<AttributedString> label = Wrapping.lines(plain(forScreen(bar.label())), labelColumns);
+    List<AttributedString> label = Wrapping.lines(plain(label(bar.label())), labelColumns);
     for (int i = 0; i < label.size() - 1; i++) {
       lines.add(joined(plain(MARGIN), label.get(i)));
     }
     String last = label.isEmpty() ? "" : label.get(label.size() - 1).toString();
-    String words = forScreen(bar.inWords());
+    String words = label(bar.inWords());
     String line =
         MARGIN
             + padded(last, labelColumns)
             + "  "
-            + padded(words, wordColumns)
+            + " ".repeat(wordColumns - Wrapping.columns(words))
+            + words
             + "  "
             + drawn(bar.fraction(), barColumns);
     lines.add(plain(line.stripTrailing()));
@@ -250,7 +252,12 @@ public final class Renderer {
     return layout.unicode() ? safe : Characters.toAscii(safe);
   }
 
+  /** A name or a number: stands in a column, so blanks at its ends would only shift things. */
+  private String label(String text) {
+    return forScreen(text).replaceAll(" +", " ").replaceAll("^[ \u00A0]+|[ \u00A0]+$", "");
+  }
+
   private int widest(Stream<String> texts) {
-    return texts.map(this::forScreen).mapToInt(Wrapping::columns).max().orElse(0);
+    return texts.map(this::label).mapToInt(Wrapping::columns).max().orElse(0);
   }
 }

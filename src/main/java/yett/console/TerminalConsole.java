@@ -10,6 +10,7 @@ import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
 import org.jline.reader.LineReaderBuilder;
 import org.jline.reader.UserInterruptException;
+import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
 
 /**
@@ -34,6 +35,10 @@ public final class TerminalConsole implements Console {
     this.err = err;
     this.colour = colour;
     this.overwrites = overwrites;
+    if (terminal.getWidth() <= 0 || terminal.getHeight() <= 0) {
+      // Serial lines and some containers do not tell; JLine cannot draw a prompt on nothing.
+      terminal.setSize(new Size(Layout.USUAL, Layout.USUAL_ROWS));
+    }
     this.reader =
         LineReaderBuilder.builder()
             .terminal(terminal)
@@ -57,11 +62,8 @@ public final class TerminalConsole implements Console {
   }
 
   private Layout layout() {
-    int columns = terminal.getWidth();
-    return new Layout(
-        columns > 0 ? columns : Layout.USUAL,
-        colour,
-        terminal.outputEncoding().equals(StandardCharsets.UTF_8));
+    boolean unicode = terminal.outputEncoding().equals(StandardCharsets.UTF_8);
+    return new Layout(terminal.getWidth(), colour, unicode);
   }
 
   @Override
