@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -95,6 +98,20 @@ class EchoProgramTest {
     try (Pty pty = terminal(Map.of(), 0)) {
       pty.expect("width 80", PATIENCE).expect("Say: ", PATIENCE);
       pty.enter("hello").expect("Heard [hello]", PATIENCE);
+    }
+  }
+
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
+  void output_into_a_pipe_is_plain_even_with_a_person_at_the_keyboard() {
+    String program = "'" + String.join("' '", Programs.java(EchoProgram.class)) + "'";
+    try (Pty pty = Pty.start(List.of("sh", "-c", program + " | cat"), Map.of(), 80, 24)) {
+      pty.expect("no person", PATIENCE).expect("Say: ", PATIENCE);
+      pty.enter("hello").expect("Heard [hello]", PATIENCE);
+      pty.expect("Say: ", PATIENCE).ctrlD();
+
+      assertThat(pty.waitForExit(PATIENCE)).isZero();
+      assertThat(pty.raw()).doesNotContain(ESC);
     }
   }
 
