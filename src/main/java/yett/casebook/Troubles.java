@@ -5,6 +5,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.sql.SQLException;
 import java.util.Optional;
+import org.flywaydb.core.api.CoreErrorCode;
 import org.flywaydb.core.api.FlywayException;
 import org.sqlite.NativeLibraryNotFoundException;
 import org.sqlite.SQLiteErrorCode;
@@ -50,12 +51,16 @@ final class Troubles {
           + " (jdbc:sqlite:FILE) and that the server runs.";
     }
     return find(trouble, FlywayException.class)
-        .map(
-            migration ->
-                "the tables cannot be laid out ("
-                    + told(migration)
-                    + "). If this is another program's database, name another file.")
+        .map(Troubles::words)
         .orElseGet(() -> refused(trouble));
+  }
+
+  private static String words(FlywayException trouble) {
+    return trouble.getErrorCode() == CoreErrorCode.NON_EMPTY_SCHEMA_WITHOUT_SCHEMA_HISTORY_TABLE
+        ? "this is another program's database. It was not touched. Name another file."
+        : "the casebook's tables cannot be laid out ("
+            + told(trouble)
+            + "). Keep a copy, then put the last back-up in its place.";
   }
 
   private static String refused(Throwable trouble) {

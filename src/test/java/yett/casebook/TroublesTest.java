@@ -46,8 +46,9 @@ class TroublesTest {
 
     assertThatThrownBy(() -> Casebook.open(file()))
         .isInstanceOf(CasebookException.class)
-        .hasMessageContaining("the tables cannot be laid out")
-        .hasMessageEndingWith("If this is another program's database, name another file.");
+        .hasMessage(
+            file()
+                + ": this is another program's database. It was not touched. Name another file.");
   }
 
   @Test
@@ -186,6 +187,22 @@ class TroublesTest {
             file()
                 + ": you may not write here. Ask for the right to, or choose another directory by"
                 + " setting YETT_HOME.");
+  }
+
+  @Test
+  void a_read_only_file_can_be_read_and_says_why_it_cannot_be_written_to() {
+    try (var casebook = Casebook.open(file())) {
+      casebook.newCase("q1", Writer.AT);
+    }
+    assertThat(file().toFile().setReadOnly()).isTrue();
+    Assumptions.assumeFalse(Files.isWritable(file()), "the super-user may write anywhere");
+
+    try (var casebook = Casebook.open(file())) {
+      assertThat(casebook.cases()).hasSize(1);
+      assertThatThrownBy(() -> casebook.newCase("q1", Writer.AT))
+          .isInstanceOf(CasebookException.class)
+          .hasMessageStartingWith(file() + ": you may not write here.");
+    }
   }
 
   @Test

@@ -35,7 +35,9 @@ final class Writer {
 
   /** What a line of the other program's output tells; empty for a line of its log. */
   static Stream<String> told(String line) {
-    return line.startsWith(TOLD) && line.length() > TOLD.length() ? Stream.of(line.substring(TOLD.length())) : Stream.empty();
+    return line.startsWith(TOLD) && line.length() > TOLD.length()
+        ? Stream.of(line.substring(TOLD.length()))
+        : Stream.empty();
   }
 
   static NewEvent event(String by, int n) {
