@@ -39,7 +39,8 @@ public record CaseId(int year, int number) implements Comparable<CaseId> {
   static CaseId stored(String text) {
     return parse(text)
         .orElseThrow(
-            () -> new IllegalStateException("\"" + text + "\" stands where a case id should be."));
+            () ->
+                new IllegalArgumentException("\"" + text + "\" stands where a case id should be."));
   }
 
   @Override

@@ -16,9 +16,9 @@ public final class CaseMovedOn extends RuntimeException {
             + caseId
             + " has moved on: "
             + newer.get(newer.size() - 1).by()
-            + " wrote to it meanwhile. Read the "
-            + newer.size()
-            + " newer event(s), then answer again.");
+            + " wrote to it meanwhile. Read "
+            + (newer.size() == 1 ? "the newer event" : "the " + newer.size() + " newer events")
+            + ", then answer again.");
     this.caseId = caseId;
     this.newer = List.copyOf(newer);
   }

@@ -2,9 +2,9 @@ package yett.casebook;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -49,8 +49,7 @@ public final class Casebook implements AutoCloseable {
     String where = file.toString();
     try {
       SqliteFile.createDirectory(file.toAbsolutePath().getParent());
-      return SqliteFile.aloneWhileOpening(
-          file, () -> open(where, SqliteFile.connect(SqliteFile.url(file)), SqliteFile.BEGIN));
+      return SqliteFile.aloneWhileOpening(file, () -> open(where, SqliteFile.url(file)));
     } catch (IOException | SQLException | DataAccessException | FlywayException | LinkageError e) {
       throw Troubles.explained(where, e);
     }
@@ -58,27 +57,31 @@ public final class Casebook implements AutoCloseable {
 
   /**
    * Opens the casebook a JDBC URL leads to, and makes its tables if need be. The database itself
-   * must exist, unless the URL names a file.
+   * must exist, unless the URL names a file; but for a file {@link #open(Path)} is better, because
+   * it also keeps two programs apart that both start on a new one.
    */
   public static Casebook open(String jdbcUrl) {
     // What follows may hold a password.
     String where = jdbcUrl.split("\\?", 2)[0];
     try {
-      return SqliteFile.isUrl(jdbcUrl)
-          ? open(where, SqliteFile.connect(jdbcUrl), SqliteFile.BEGIN)
-          : open(where, DriverManager.getConnection(jdbcUrl), "begin");
+      return open(where, jdbcUrl);
     } catch (SQLException | DataAccessException | FlywayException | LinkageError e) {
       throw Troubles.explained(where, e);
     }
   }
 
-  private static Casebook open(String where, Connection connection, String begin)
-      throws SQLException {
+  private static Casebook open(String where, String url) throws SQLException {
+    boolean embedded = SqliteFile.isUrl(url);
+    var connection = embedded ? SqliteFile.connect(url) : DriverManager.getConnection(url);
     var database = new SingleConnectionDataSource(connection, true);
     try {
       Schema.bringUpToDate(where, database);
-      return new Casebook(where, database, new Transactions(connection, begin));
-    } catch (SQLException | RuntimeException e) {
+      if (embedded) {
+        SqliteFile.writeAhead(connection);
+      }
+      var transactions = new Transactions(connection, embedded ? SqliteFile.BEGIN : "begin");
+      return new Casebook(where, database, transactions);
+    } catch (SQLException | RuntimeException | Error e) {
       database.destroy();
       throw e;
     }
@@ -187,6 +190,8 @@ public final class Casebook implements AutoCloseable {
       return work.get();
     } catch (DataAccessException e) {
       throw Troubles.explained(where, e);
+    } catch (IllegalArgumentException | DateTimeException e) {
+      throw Troubles.unreadable(where, e);
     }
   }
 }

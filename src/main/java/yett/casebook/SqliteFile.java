@@ -42,7 +42,6 @@ final class SqliteFile {
   /** A URL may set the patience ({@code ?busy_timeout=100}), but not lower the safety. */
   static Connection connect(String url) throws SQLException {
     var settings = new Properties();
-    set(settings, Pragma.JOURNAL_MODE, "WAL");
     // In WAL the default, NORMAL, may lose the last transactions when the power goes.
     set(settings, Pragma.SYNCHRONOUS, "FULL");
     set(settings, Pragma.FOREIGN_KEYS, "true");
@@ -50,6 +49,16 @@ final class SqliteFile {
       set(settings, Pragma.BUSY_TIMEOUT, BUSY_MILLISECONDS);
     }
     return JDBC.createConnection(url, settings);
+  }
+
+  /**
+   * Lets others read while one writes. The file remembers it, therefore only once it is known to be
+   * a casebook.
+   */
+  static void writeAhead(Connection connection) throws SQLException {
+    try (var statement = connection.createStatement()) {
+      statement.execute("pragma journal_mode = wal");
+    }
   }
 
   private static void set(Properties settings, Pragma pragma, String value) {
@@ -72,16 +81,13 @@ final class SqliteFile {
   static <T> T aloneWhileOpening(Path file, Opening<T> opening) throws IOException, SQLException {
     Path lock = file.resolveSibling(file.getFileName() + ".lock");
     OPENING.lock();
-    try (var channel = FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-        var held = channel.lock()) {
-      return held.isValid() ? opening.open() : fail(lock);
+    try (var channel =
+        FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+      channel.lock();
+      return opening.open();
     } finally {
       OPENING.unlock();
     }
-  }
-
-  private static <T> T fail(Path lock) throws IOException {
-    throw new IOException("lost the lock on " + lock);
   }
 
   private static FileAttribute<?>[] ownerOnly() {

@@ -24,6 +24,16 @@ final class Troubles {
     return new CasebookException(where + ": " + words(trouble), trouble);
   }
 
+  /** What stands in a column cannot have been written by this program. */
+  static CasebookException unreadable(String where, RuntimeException trouble) {
+    return new CasebookException(
+        where
+            + ": something in the casebook was changed by another program, and cannot be read ("
+            + told(trouble)
+            + "). Put it right, or put the last back-up in its place.",
+        trouble);
+  }
+
   private static String words(Throwable trouble) {
     return find(trouble, SQLiteException.class)
         .map(Troubles::words)

@@ -39,7 +39,7 @@ class ConcurrencyTest {
       assertThat(moved)
           .hasMessage(
               "Case 2026-0001 has moved on: Ada wrote to it meanwhile."
-                  + " Read the 2 newer event(s), then answer again.");
+                  + " Read the 2 newer events, then answer again.");
       assertThat(second.events(id)).isEqualTo(written);
     }
   }

@@ -17,6 +17,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class TroublesTest {
   @TempDir Path directory;
@@ -41,22 +43,25 @@ class TroublesTest {
   }
 
   @Test
-  void another_programs_database_is_left_alone() throws SQLException {
+  void another_programs_database_is_left_alone() throws Exception {
     execute("create table stock (part text)");
+    byte[] before = Files.readAllBytes(file());
 
     assertThatThrownBy(() -> Casebook.open(file()))
         .isInstanceOf(CasebookException.class)
         .hasMessage(
             file()
                 + ": this is another program's database. It was not touched. Name another file.");
+    assertThat(file()).hasBinaryContent(before);
   }
 
   @Test
-  void a_newer_programs_casebook_is_left_alone() throws SQLException {
+  void a_newer_programs_casebook_is_left_alone() throws Exception {
     Casebook.open(file()).close();
     execute(
         "insert into flyway_schema_history select 99, '99', description, type, script, checksum,"
             + " installed_by, installed_on, execution_time, success from flyway_schema_history");
+    byte[] before = Files.readAllBytes(file());
 
     assertThatThrownBy(() -> Casebook.open(file()))
         .isInstanceOf(CasebookException.class)
@@ -64,6 +69,7 @@ class TroublesTest {
             file()
                 + ": this casebook was written by a newer Yett (its version is 99, this program"
                 + " knows 1). Nothing was changed. Install the newer program.");
+    assertThat(file()).hasBinaryContent(before);
   }
 
   @Test
@@ -93,6 +99,22 @@ class TroublesTest {
             file()
                 + ": the casebook is damaged. Keep a copy of the file, then put the last back-up in"
                 + " its place.");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"state, shut", "opened_at, yesterday", "id, seven"})
+  void what_another_program_wrote_is_told(String column, String value) throws SQLException {
+    try (var casebook = Casebook.open(file())) {
+      casebook.newCase("q1", Writer.AT);
+    }
+    execute("update case_file set " + column + " = '" + value + "'");
+
+    try (var casebook = Casebook.open(file())) {
+      assertThatThrownBy(casebook::cases)
+          .isInstanceOf(CasebookException.class)
+          .hasMessageStartingWith(file() + ": something in the casebook was changed")
+          .hasMessageContaining(value);
+    }
   }
 
   @Test
