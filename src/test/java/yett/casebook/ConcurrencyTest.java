@@ -114,6 +114,7 @@ class ConcurrencyTest {
     for (int i = 0; i < 3; i++) {
       children.add(Writer.start(file(), "open-cases", "20"));
     }
+    Writer.startAtOnce(children);
     var ids = new ArrayList<String>();
     for (Process child : children) {
       ids.addAll(told(child));

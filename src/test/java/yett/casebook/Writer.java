@@ -1,6 +1,7 @@
 package yett.casebook;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -15,6 +16,7 @@ final class Writer {
   static final Instant AT = Instant.parse("2026-11-25T09:30:00.123456789Z");
 
   private static final String TOLD = "told ";
+  private static final String READY = "ready";
 
   private Writer() {}
 
@@ -54,7 +56,24 @@ final class Writer {
     }
   }
 
-  public static void main(String[] args) {
+  /** Waits until all of them stand ready, then lets them go at once. */
+  static void startAtOnce(List<Process> waiting) throws IOException {
+    for (Process child : waiting) {
+      String line = child.inputReader(StandardCharsets.US_ASCII).readLine();
+      if (!(TOLD + READY).equals(line)) {
+        throw new IOException("the other program said \"" + line + "\" instead of being ready");
+      }
+    }
+    for (Process child : waiting) {
+      child.getOutputStream().close();
+    }
+  }
+
+  public static void main(String[] args) throws IOException {
+    if (args[1].equals("open-cases")) {
+      tell(READY);
+      System.in.read();
+    }
     var casebook = Casebook.open(Path.of(args[0]));
     switch (args[1]) {
       case "append-for-ever" -> appendForEver(casebook, args[2]);
