@@ -74,7 +74,9 @@ final class Troubles {
   }
 
   private static String refused(Throwable trouble) {
-    return "the database refused (" + told(trouble) + "). Nothing was written; try again.";
+    return "the database refused ("
+        + told(trouble)
+        + "). Open the case again and look whether the last entry is there.";
   }
 
   private static String words(SQLiteException trouble) {
@@ -93,13 +95,13 @@ final class Troubles {
               + " other program, or wait, and enter it again.";
       case SQLITE_READONLY, SQLITE_PERM, SQLITE_AUTH -> NOT_WRITABLE;
       case SQLITE_CANTOPEN ->
-          "the casebook cannot be opened or made here. See that the directory exists and that you may write"
-              + " in it, or choose another by setting YETT_HOME.";
+          "the casebook cannot be opened or made here. See that the directory exists and that you"
+              + " may write in it, or choose another by setting YETT_HOME.";
       case SQLITE_IOERR ->
           "the disk did not answer as it should ("
               + trouble.getResultCode()
-              + "). The last entry was not written. See that the disk is still connected, and enter"
-              + " it again.";
+              + "). See that it is still connected, then open the case again and look whether the"
+              + " last entry is there.";
       default -> refused(trouble);
     };
   }
