@@ -1,0 +1,319 @@
+package yett.belief;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+
+/**
+ * The probability of every set of causes, given all that was seen and done. Immutable.
+ *
+ * <p>A hypothesis says which causes were there at the call-out; repairs take causes away, so each
+ * entry also carries the set that remains. Inference over the enumerated sets is exact. Sets larger
+ * than the lattice's depth are left out; {@link #neglected()} says how much prior chance they had.
+ */
+public final class Belief {
+  /** Prior chance of larger sets that may be left out. */
+  public static final double NEGLECT_AT_MOST = 0.005;
+
+  private static final int MOST_HYPOTHESES = 120_000;
+
+  /** A retest now and then fails although nothing is wrong any more. */
+  private static final double RETEST_SLIP = 0.005;
+
+  private final CausalModel model;
+  private final Lattice lattice;
+  private final Likelihoods likelihoods;
+  private final double neglected;
+  private final int[] initial;
+  private final int[] current;
+  private final double[] weights;
+  private final double logEvidence;
+  private final List<Observation> sinceRepair;
+
+  private Belief(
+      CausalModel model,
+      Lattice lattice,
+      Likelihoods likelihoods,
+      double neglected,
+      int[] initial,
+      int[] current,
+      double[] weights,
+      double logEvidence,
+      List<Observation> sinceRepair) {
+    this.model = model;
+    this.lattice = lattice;
+    this.likelihoods = likelihoods;
+    this.neglected = neglected;
+    this.initial = initial;
+    this.current = current;
+    this.weights = weights;
+    this.logEvidence = logEvidence;
+    this.sinceRepair = sinceRepair;
+  }
+
+  /** What is believed before anything is seen, with sets as large as the stated bound asks for. */
+  public static Belief prior(CausalModel model) {
+    Lattice lattice = null;
+    double[] logs = null;
+    double left = 1;
+    for (int depth = 1; depth <= model.size(); depth++) {
+      if (depth > 2 && Lattice.count(model.size(), depth) > MOST_HYPOTHESES) {
+        break;
+      }
+      lattice = Lattice.of(model.size(), depth);
+      logs = model.logPriors(lattice);
+      left = 1 - Arrays.stream(logs).map(Math::exp).sum();
+      if (left <= NEGLECT_AT_MOST) {
+        break;
+      }
+    }
+    return start(model, lattice, logs, left);
+  }
+
+  /** What is believed before anything is seen, over all sets of at most {@code depth} causes. */
+  public static Belief prior(CausalModel model, int depth) {
+    Lattice lattice = Lattice.of(model.size(), depth);
+    double[] logs = model.logPriors(lattice);
+    return start(model, lattice, logs, 1 - Arrays.stream(logs).map(Math::exp).sum());
+  }
+
+  private static Belief start(CausalModel model, Lattice lattice, double[] logs, double left) {
+    double[] weights = Arrays.stream(logs).map(Math::exp).toArray();
+    double total = Arrays.stream(weights).sum();
+    for (int h = 0; h < weights.length; h++) {
+      weights[h] /= total;
+    }
+    int[] all = IntStream.range(0, lattice.size()).toArray();
+    return new Belief(
+        model,
+        lattice,
+        Likelihoods.over(model, lattice),
+        Math.max(0, left),
+        all,
+        all,
+        weights,
+        0,
+        List.of());
+  }
+
+  /**
+   * What is believed after an observation.
+   *
+   * @throws ImpossibleEvidence if no enumerated set of causes allows it
+   */
+  public Belief learn(Observation observation) {
+    double[] likelihood = likelihood(observation);
+    double[] next = new double[weights.length];
+    for (int i = 0; i < next.length; i++) {
+      next[i] = weights[i] * likelihood[current[i]];
+    }
+    List<Observation> seen = new ArrayList<>(sinceRepair);
+    seen.add(observation);
+    return scaled(initial, current, next, List.copyOf(seen), observation.check());
+  }
+
+  private double[] likelihood(Observation observation) {
+    return likelihoods.of(observation, sameThing(observation.check()));
+  }
+
+  /** Answers since the last repair that this check repeats, or that repeat it. */
+  private List<Observation> sameThing(String check) {
+    String original = model.original(check);
+    return sinceRepair.stream().filter(o -> model.original(o.check()).equals(original)).toList();
+  }
+
+  private Belief scaled(
+      int[] nextInitial, int[] nextCurrent, double[] next, List<Observation> seen, String what) {
+    double total = Arrays.stream(next).sum();
+    if (!(total > 0)) {
+      throw new ImpossibleEvidence(what);
+    }
+    for (int i = 0; i < next.length; i++) {
+      next[i] /= total;
+    }
+    return new Belief(
+        model,
+        lattice,
+        likelihoods,
+        neglected,
+        nextInitial,
+        nextCurrent,
+        next,
+        logEvidence + Math.log(total),
+        seen);
+  }
+
+  /**
+   * What is believed after a repair was done, before the retest.
+   *
+   * @param removes cause to the chance that the repair removed it
+   */
+  public Belief repaired(Map<String, Double> removes) {
+    List<int[]> pairs = new ArrayList<>();
+    List<Double> next = new ArrayList<>();
+    for (int i = 0; i < weights.length; i++) {
+      if (weights[i] > 0) {
+        branch(i, removes, pairs, next);
+      }
+    }
+    return scaled(
+        pairs.stream().mapToInt(p -> p[0]).toArray(),
+        pairs.stream().mapToInt(p -> p[1]).toArray(),
+        next.stream().mapToDouble(Double::doubleValue).toArray(),
+        List.of(),
+        "repair");
+  }
+
+  private void branch(int i, Map<String, Double> removes, List<int[]> pairs, List<Double> next) {
+    int first = pairs.size();
+    pairs.add(new int[] {initial[i], current[i]});
+    next.add(weights[i]);
+    removes.forEach(
+        (cause, chance) -> {
+          int c = model.indexOf(cause);
+          int end = pairs.size();
+          for (int k = first; k < end; k++) {
+            int now = pairs.get(k)[1];
+            if (lattice.contains(now, c)) {
+              pairs.add(new int[] {initial[i], lattice.without(now, c)});
+              next.add(next.get(k) * chance);
+              next.set(k, next.get(k) * (1 - chance));
+            }
+          }
+        });
+  }
+
+  /**
+   * What is believed after the gate was tried.
+   *
+   * @param cured whether it ran as it should
+   * @param fails for each cause, in the model's order, the chance that the gate fails its retest
+   *     while this cause remains
+   */
+  public Belief retested(boolean cured, double[] fails) {
+    double[] next = weights.clone();
+    int[] members = new int[lattice.depth()];
+    for (int i = 0; i < next.length; i++) {
+      double works = 1 - RETEST_SLIP;
+      int count = lattice.members(current[i], members);
+      for (int k = 0; k < count; k++) {
+        works *= 1 - fails[members[k]];
+      }
+      next[i] *= cured ? works : 1 - works;
+    }
+    return scaled(initial, current, next, sinceRepair, "retest");
+  }
+
+  /** Chance that each cause was there at the call-out, in the model's order. */
+  public double[] atCallOut() {
+    return marginals(initial);
+  }
+
+  /** Chance that each cause is there now. */
+  public double[] remaining() {
+    return marginals(current);
+  }
+
+  private double[] marginals(int[] sets) {
+    double[] marginals = new double[model.size()];
+    int[] members = new int[lattice.depth()];
+    for (int i = 0; i < weights.length; i++) {
+      int count = lattice.members(sets[i], members);
+      for (int k = 0; k < count; k++) {
+        marginals[members[k]] += weights[i];
+      }
+    }
+    return marginals;
+  }
+
+  /** Chance that a cause was there at the call-out. */
+  public double atCallOut(String cause) {
+    return atCallOut()[model.indexOf(cause)];
+  }
+
+  /** Chance that some cause is there now. */
+  public double somethingRemains() {
+    double nothing = 0;
+    for (int i = 0; i < weights.length; i++) {
+      if (current[i] == 0) {
+        nothing += weights[i];
+      }
+    }
+    return Math.max(0, 1 - nothing);
+  }
+
+  /** Chance of each outcome of a check if it were made now. */
+  public double[] predict(String check) {
+    int outcomes = model.table(check).outcomes();
+    double[] chances = new double[outcomes];
+    for (int y = 0; y < outcomes; y++) {
+      chances[y] = chanceOf(Observation.of(check, y, outcomes));
+    }
+    return chances;
+  }
+
+  /** Chance of an observation if it were made now. */
+  public double chanceOf(Observation observation) {
+    double[] likelihood = likelihood(observation);
+    double chance = 0;
+    for (int i = 0; i < weights.length; i++) {
+      chance += weights[i] * likelihood[current[i]];
+    }
+    return chance;
+  }
+
+  /** The most probable sets that remain, to be planned with. */
+  public Support support(double mass, int most) {
+    return Support.of(lattice, current, weights, mass, most);
+  }
+
+  /** The most probable sets of causes at the call-out, as positions with their chance. */
+  public List<Explanation> explanations(int most) {
+    return Support.of(lattice, initial, weights, 1, most).explanations(model);
+  }
+
+  /** A set of causes and its probability. */
+  public record Explanation(List<String> causes, double chance) {}
+
+  /**
+   * Chance of each outcome of a check, if it were made now, under each set of a support.
+   *
+   * @return by outcome, then by set
+   */
+  public double[][] predict(String check, Support support) {
+    Likelihoods few = Likelihoods.over(model, support.sets());
+    int outcomes = model.table(check).outcomes();
+    List<Observation> sameThing = sameThing(check);
+    double[][] chances = new double[outcomes][];
+    for (int y = 0; y < outcomes; y++) {
+      chances[y] = few.of(Observation.of(check, y, outcomes), sameThing);
+    }
+    return chances;
+  }
+
+  /** Natural log of the chance of all that was seen. */
+  public double logEvidence() {
+    return logEvidence;
+  }
+
+  /** Prior chance of the sets too large to be listed. */
+  public double neglected() {
+    return neglected;
+  }
+
+  /** Size of the largest sets that are listed. */
+  public int depth() {
+    return lattice.depth();
+  }
+
+  /** How many sets are listed. */
+  public int hypotheses() {
+    return lattice.size();
+  }
+
+  public CausalModel model() {
+    return model;
+  }
+}

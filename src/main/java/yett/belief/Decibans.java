@@ -1,0 +1,23 @@
+package yett.belief;
+
+/** Weight of evidence on the scale of I. J. Good: 10 log10 of odds or of a ratio of odds. */
+public final class Decibans {
+  private Decibans() {}
+
+  /**
+   * Log-odds of a probability, in decibans.
+   *
+   * @param probability 0 to 1; the ends give infinities
+   */
+  public static double ofProbability(double probability) {
+    return 10 * Math.log10(probability / (1 - probability));
+  }
+
+  /** Evidence that moved a belief, in decibans. */
+  public static double between(double before, double after) {
+    if (before == after) {
+      return 0;
+    }
+    return ofProbability(after) - ofProbability(before);
+  }
+}

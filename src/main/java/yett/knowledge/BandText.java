@@ -1,0 +1,70 @@
+package yett.knowledge;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import yett.knowledge.Band.Limit;
+import yett.quantity.Reading;
+
+/** The words that give a band: {@code below 24 V}, {@code within expectation} and so on. */
+final class BandText {
+  private static final Pattern RELATIVE =
+      Pattern.compile("(?:([0-9]*\\.?[0-9]+)\\s*x\\s*)?(low|high)");
+
+  private BandText() {}
+
+  static Band parse(String text, Measures measures) {
+    String words = text.strip();
+    if (words.equals("within expectation")) {
+      return new Band(new Band.Expected(1, false), new Band.Expected(1, true));
+    }
+    if (words.startsWith("below ")) {
+      return new Band(Band.Unbounded.BELOW, limit(words.substring(6), false, measures));
+    }
+    if (words.startsWith("above ")) {
+      return new Band(limit(words.substring(6), true, measures), Band.Unbounded.ABOVE);
+    }
+    String[] ends = words.split("\\s+to\\s+");
+    if (ends.length != 2) {
+      throw new IllegalArgumentException(
+          "\""
+              + text
+              + "\" is no band; write \"below 24 V\", \"24 V to 25.2 V\", \"above 25.2 V\", "
+              + "\"within expectation\" or \"above 1.5 x high\"");
+    }
+    return new Band(limit(ends[0], false, measures), limit(ends[1], true, measures));
+  }
+
+  private static Limit limit(String text, boolean upper, Measures measures) {
+    String words = text.strip();
+    if (words.equals("expectation")) {
+      return new Band.Expected(1, upper);
+    }
+    Matcher relative = RELATIVE.matcher(words);
+    if (relative.matches()) {
+      double factor = relative.group(1) == null ? 1 : Double.parseDouble(relative.group(1));
+      return new Band.Expected(factor, relative.group(2).equals("high"));
+    }
+    return new Band.Fixed(Reading.parse(words, measures.quantity(), measures.unit()).value());
+  }
+
+  /** Whether every reading falls in exactly one band. */
+  static boolean coverAll(List<Check.Outcome> outcomes) {
+    Map<Limit, Integer> ends = new HashMap<>();
+    for (Check.Outcome outcome : outcomes) {
+      if (outcome.band().isEmpty()) {
+        return true; // told already as a band that cannot be read
+      }
+      ends.merge(outcome.band().get().low(), 1, Integer::sum);
+      ends.merge(outcome.band().get().high(), -1, Integer::sum);
+    }
+    return ends.entrySet().stream()
+        .allMatch(
+            e ->
+                e.getKey() == Band.Unbounded.BELOW
+                    ? e.getValue() == 1
+                    : e.getKey() == Band.Unbounded.ABOVE ? e.getValue() == -1 : e.getValue() == 0);
+  }
+}

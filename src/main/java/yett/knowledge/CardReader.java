@@ -1,0 +1,393 @@
+package yett.knowledge;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import yett.knowledge.Check.Outcome;
+import yett.quantity.Quantity;
+import yett.quantity.Reading;
+import yett.quantity.Unit;
+
+/** Reads one card from its fields. */
+final class CardReader {
+  /** Likelihood rows may miss 1 by this much, for thirds written with two figures. */
+  private static final double SUM_TOLERANCE = 0.011;
+
+  private static final double USUAL_RETEST_FAILS = 0.97;
+  private static final double USUAL_UNMENTIONED = 0.5;
+
+  private final Fields fields;
+  private final String id;
+
+  CardReader(Fields fields, String id) {
+    this.fields = fields;
+    this.id = id;
+  }
+
+  Cause cause() {
+    return new Cause(
+        id,
+        fields.text("name"),
+        fields.text("area", ""),
+        fields.number("prior", 0.0001, 0.9),
+        fields.chances("brings-about"),
+        fields.number("retest-fails", USUAL_RETEST_FAILS, 0, 1),
+        fields.conditions("only-if"),
+        fields.text("arises", ""),
+        fields.text("prevent", ""),
+        fields.text("source"));
+  }
+
+  Check check() {
+    Optional<Measures> measures = measures();
+    List<Outcome> outcomes = measures.isPresent() ? bands(measures.get()) : outcomes();
+    return new Check(
+        id,
+        Check.Kind.CHECK,
+        fields.text("ask"),
+        fields.text("lay", ""),
+        fields.text("how", ""),
+        fields.text("area", ""),
+        measures,
+        outcomes,
+        likelihood(outcomes),
+        row("otherwise", outcomes, fields.chances("otherwise")),
+        reliability(),
+        repeats(),
+        role("who", Role.TECHNICIAN),
+        fields.number("minutes", 0, 240),
+        fields.texts("needs"),
+        fields.texts("hazards"),
+        fields.conditions("only-if"),
+        fields.flag("danger"),
+        1,
+        fields.text("source"));
+  }
+
+  Check complaint() {
+    List<Outcome> outcomes =
+        List.of(
+            new Outcome("unsaid", "not said", Optional.empty()),
+            new Outcome(Check.SAID, "said", Optional.empty()));
+    String name = fields.text("name");
+    return binary(
+        Check.Kind.COMPLAINT,
+        name,
+        fields.text("lay", name),
+        "",
+        outcomes,
+        fields.number("unmentioned", USUAL_UNMENTIONED, 0, 1));
+  }
+
+  Check proof() {
+    List<Outcome> outcomes =
+        List.of(
+            new Outcome(Check.PASS, fields.text("pass"), Optional.empty()),
+            new Outcome(Check.FAIL, fields.text("fail"), Optional.empty()));
+    return binary(
+        Check.Kind.PROOF,
+        fields.text("ask"),
+        fields.text("lay", ""),
+        fields.text("how", ""),
+        outcomes,
+        1);
+  }
+
+  private Check binary(
+      Check.Kind kind,
+      String ask,
+      String lay,
+      String how,
+      List<Outcome> outcomes,
+      double unmentioned) {
+    Map<String, double[]> likelihood = new LinkedHashMap<>();
+    fields.chances("likelihood").forEach((c, p) -> likelihood.put(c, new double[] {1 - p, p}));
+    double otherwise = fields.number("otherwise", 0.01, 0, 1);
+    return new Check(
+        id,
+        kind,
+        ask,
+        lay,
+        how,
+        fields.text("area", ""),
+        Optional.empty(),
+        outcomes,
+        likelihood,
+        new double[] {1 - otherwise, otherwise},
+        reliability(),
+        Optional.empty(),
+        role("who", kind == Check.Kind.COMPLAINT ? Role.CALLER : Role.TECHNICIAN),
+        fields.number("minutes", 0, 0, 240),
+        fields.texts("needs"),
+        fields.texts("hazards"),
+        fields.conditions("only-if"),
+        false,
+        unmentioned,
+        fields.text("source"));
+  }
+
+  History history() {
+    return new History(
+        id, fields.text("name"), fields.numbers("odds", 0.01, 100), fields.text("source"));
+  }
+
+  Repair repair() {
+    List<Repair.Part> parts = new ArrayList<>();
+    for (Fields part : fields.innerList("parts")) {
+      parts.add(new Repair.Part(part.text("part"), part.number("price", 0, 0, 100_000)));
+      part.finish();
+    }
+    return new Repair(
+        id,
+        fields.text("name"),
+        fields.texts("steps"),
+        fields.chances("removes"),
+        fields.number("minutes", 0, 1_440),
+        List.copyOf(parts),
+        fields.texts("needs"),
+        role("who", Role.TECHNICIAN),
+        fields.texts("hazards"),
+        fields.texts("entails"),
+        fields.texts("proofs"),
+        fields.conditions("only-if"),
+        fields.text("source"));
+  }
+
+  SetUp setUp() {
+    return new SetUp(
+        id,
+        fields.text("name"),
+        fields.number("enter-minutes", 0, 240),
+        fields.number("leave-minutes", 0, 240),
+        role("who", Role.TECHNICIAN),
+        fields.texts("hazards"),
+        fields.texts("excludes"),
+        fields.texts("enter"),
+        fields.texts("leave"),
+        fields.text("source"));
+  }
+
+  Caution caution() {
+    String word =
+        fields.oneOf("word", "warning", List.of("danger", "warning", "caution", "notice"));
+    return new Caution(
+        id,
+        fields.text("hazard"),
+        Caution.Word.named(word),
+        fields.text("what"),
+        fields.text("harm"),
+        fields.text("avoid"),
+        fields.text("source"));
+  }
+
+  Stop stop() {
+    Map<Role, List<String>> now = new LinkedHashMap<>();
+    Fields inner = fields.inner("now");
+    for (String word : inner.names()) {
+      if (Role.words().contains(word)) {
+        now.put(Role.named(word), inner.texts(word));
+      } else {
+        inner.problem(
+            word, "unknown-word", "\"" + word + "\" is no role", Names.advice(word, Role.words()));
+      }
+    }
+    if (now.isEmpty()) {
+      fields.problem("now", "missing-field", "a stop must say what to do now", "");
+    }
+    return new Stop(id, fields.text("name"), now, fields.text("source"));
+  }
+
+  SiteQuestion site() {
+    Map<String, String> choices = new LinkedHashMap<>();
+    Fields inner = fields.inner("choices");
+    inner.names().forEach(name -> choices.put(name, inner.text(name)));
+    Optional<Measures> measures = measures();
+    if (measures.isEmpty() && choices.isEmpty()) {
+      fields.problem("", "missing-field", "a site question needs \"choices\" or \"measures\"", "");
+    }
+    String usual = fields.text("default");
+    if (!choices.isEmpty() && !choices.containsKey(usual)) {
+      fields.problem(
+          "default",
+          "unknown-name",
+          "\"" + usual + "\" is not one of the choices",
+          Names.advice(usual, choices.keySet()));
+    }
+    measures.ifPresent(
+        m -> fields.parsed("default", text -> Reading.parse(text, m.quantity(), m.unit())));
+    return new SiteQuestion(
+        id,
+        fields.text("ask"),
+        measures,
+        choices,
+        usual,
+        fields.text("why", ""),
+        fields.conditions("only-if"));
+  }
+
+  Planning planning() {
+    return new Planning(
+        id,
+        fields.number("minute", 0.01, 1_000),
+        fields.number("hand-over", 1, 100_000),
+        fields.number("call-back", 1, 100_000),
+        fields.numbers("hazards", 0, 1_000));
+  }
+
+  private Role role(String field, Role usual) {
+    return Role.named(fields.oneOf(field, usual.word(), Role.words()));
+  }
+
+  private Map<Role, Double> reliability() {
+    Map<Role, Double> reliability = new LinkedHashMap<>();
+    fields
+        .chances("reliability")
+        .forEach(
+            (word, chance) -> {
+              if (Role.words().contains(word)) {
+                reliability.put(Role.named(word), chance);
+              } else {
+                fields.problem(
+                    "reliability/" + word,
+                    "unknown-word",
+                    "\"" + word + "\" is no role",
+                    Names.advice(word, Role.words()));
+              }
+            });
+    return reliability;
+  }
+
+  private Optional<Check.Repeats> repeats() {
+    if (!fields.has("repeats")) {
+      return Optional.empty();
+    }
+    Fields inner = fields.inner("repeats");
+    Check.Repeats repeats = new Check.Repeats(inner.text("check"), inner.number("share", 0, 1));
+    inner.finish();
+    return Optional.of(repeats);
+  }
+
+  private Optional<Measures> measures() {
+    if (!fields.has("measures")) {
+      return Optional.empty();
+    }
+    Fields inner = fields.inner("measures");
+    Optional<Quantity> quantity = inner.parsed("quantity", Quantity::named);
+    inner.text("quantity");
+    if (quantity.isEmpty()) {
+      return Optional.empty();
+    }
+    Quantity q = quantity.get();
+    Unit unit = inner.parsed("unit", Unit::parse).orElse(q.canonical());
+    double uncertainty =
+        inner
+            .parsed("procedure-uncertainty", text -> Reading.parseDifference(text, q, unit).value())
+            .orElse(0.0);
+    double least = Double.NEGATIVE_INFINITY;
+    double most = Double.POSITIVE_INFINITY;
+    Optional<double[]> possible = inner.parsed("possible", text -> range(text, q, unit));
+    if (possible.isPresent()) {
+      least = possible.get()[0];
+      most = possible.get()[1];
+    }
+    Measures measures =
+        new Measures(q, unit, inner.text("instrument", "eye"), uncertainty, least, most);
+    inner.finish();
+    return Optional.of(measures);
+  }
+
+  private static double[] range(String text, Quantity quantity, Unit unit) {
+    String[] ends = text.split("\\s+to\\s+");
+    if (ends.length != 2) {
+      throw new IllegalArgumentException(
+          "\"" + text + "\" is no range; write it as \"0 V to 60 V\"");
+    }
+    return new double[] {
+      Reading.parse(ends[0], quantity, unit).value(), Reading.parse(ends[1], quantity, unit).value()
+    };
+  }
+
+  private List<Outcome> outcomes() {
+    Fields inner = fields.inner("outcomes");
+    List<Outcome> outcomes =
+        inner.names().stream()
+            .map(name -> new Outcome(name, inner.text(name), Optional.<Band>empty()))
+            .toList();
+    if (outcomes.size() < 2) {
+      fields.problem("outcomes", "too-few-outcomes", "a check needs at least two outcomes", "");
+    }
+    return outcomes;
+  }
+
+  private List<Outcome> bands(Measures measures) {
+    Fields inner = fields.inner("bands");
+    List<Outcome> outcomes = new ArrayList<>();
+    for (String name : inner.names()) {
+      Optional<Band> band = inner.parsed(name, text -> BandText.parse(text, measures));
+      outcomes.add(new Outcome(name, inner.text(name), band));
+    }
+    if (outcomes.size() < 2) {
+      fields.problem("bands", "too-few-outcomes", "a measured check needs at least two bands", "");
+    } else if (!BandText.coverAll(outcomes)) {
+      fields.problem(
+          "bands",
+          "bands-do-not-meet",
+          "the bands leave a gap or overlap",
+          "Each limit should end one band and begin another; one band is open below, one above.");
+    }
+    return List.copyOf(outcomes);
+  }
+
+  private Map<String, double[]> likelihood(List<Outcome> outcomes) {
+    Map<String, double[]> likelihood = new LinkedHashMap<>();
+    Fields inner = fields.inner("likelihood");
+    for (String cause : inner.names()) {
+      likelihood.put(cause, row("likelihood/" + cause, outcomes, inner.chances(cause)));
+    }
+    return likelihood;
+  }
+
+  private double[] row(String field, List<Outcome> outcomes, Map<String, Double> chances) {
+    double[] row = new double[outcomes.size()];
+    List<String> ids = outcomes.stream().map(Outcome::id).toList();
+    chances.forEach(
+        (outcome, chance) -> {
+          OptionalInt index =
+              IntStream.range(0, row.length).filter(i -> ids.get(i).equals(outcome)).findFirst();
+          if (index.isPresent()) {
+            row[index.getAsInt()] = chance;
+          } else {
+            fields.problem(
+                field + "/" + outcome,
+                "unknown-name",
+                "\"" + outcome + "\" is not an outcome of this check",
+                Names.advice(outcome, ids));
+          }
+        });
+    double sum = Arrays.stream(row).sum();
+    if (Math.abs(sum - 1) > SUM_TOLERANCE) {
+      fields.problem(
+          field,
+          "does-not-add-up",
+          "the chances of \"" + field + "\" add up to " + Math.round(sum * 1000) / 1000.0,
+          "They should add up to 1.");
+      return sum > 0 ? scaled(row, sum) : uniform(row.length);
+    }
+    return scaled(row, sum);
+  }
+
+  private static double[] scaled(double[] row, double sum) {
+    return Arrays.stream(row).map(p -> p / sum).toArray();
+  }
+
+  private static double[] uniform(int size) {
+    double[] row = new double[size];
+    Arrays.fill(row, 1.0 / size);
+    return row;
+  }
+}

@@ -1,0 +1,32 @@
+package yett.knowledge;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Something wrong that can be put right.
+ *
+ * @param prior chance that it is present at a call-out, 0 to 1
+ * @param bringsAbout causes that this one makes present, each with its chance (noisy-OR)
+ * @param retestFails chance that the gate fails its retest while this cause remains
+ * @param onlyIf site question to the answers under which the cause can exist; empty means always
+ */
+public record Cause(
+    String id,
+    String name,
+    String area,
+    double prior,
+    Map<String, Double> bringsAbout,
+    double retestFails,
+    Map<String, List<String>> onlyIf,
+    String arises,
+    String prevent,
+    String source)
+    implements Card {
+
+  /** A setting, a use, an obstruction or expected behaviour: nothing on the machine is broken. */
+  public static final String NOTHING_WRONG = "nothing-wrong";
+
+  /** Whatever the rule base does not know, so that the tool can say that it does not know. */
+  public static final String NOT_IN_RULE_BASE = "not-in-rule-base";
+}

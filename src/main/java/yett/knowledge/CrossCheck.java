@@ -1,0 +1,197 @@
+package yett.knowledge;
+
+import java.util.ArrayDeque;
+import java.util.Collection;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Finds what only shows when all cards are on the table: unknown names, loops, holes. */
+final class CrossCheck {
+  private final RuleBase base;
+  private final RuleBaseReader.Places places;
+  private final List<Problem> problems;
+
+  CrossCheck(RuleBase base, RuleBaseReader.Places places, List<Problem> problems) {
+    this.base = base;
+    this.places = places;
+    this.problems = problems;
+  }
+
+  void run() {
+    base.causes().values().forEach(this::cause);
+    base.checks().values().forEach(this::check);
+    base.histories()
+        .values()
+        .forEach(h -> known("history", h.id(), "odds", h.odds().keySet(), base.causes().keySet()));
+    base.repairs().values().forEach(this::repair);
+    base.setUps().values().forEach(this::setUp);
+    base.siteQuestions().values().forEach(q -> conditions("site", q.id(), q.onlyIf()));
+    for (String special : List.of(Cause.NOTHING_WRONG, Cause.NOT_IN_RULE_BASE)) {
+      if (!base.causes().containsKey(special)) {
+        problems.add(
+            new Problem(
+                "missing-cause",
+                "(rule base)",
+                0,
+                0,
+                "the cause \"" + special + "\" is missing",
+                "Every rule base has it, so that the tool can say that it does not know."));
+      }
+    }
+  }
+
+  private void cause(Cause cause) {
+    known(
+        "cause", cause.id(), "brings-about", cause.bringsAbout().keySet(), base.causes().keySet());
+    conditions("cause", cause.id(), cause.onlyIf());
+    if (reaches(cause.id(), cause.id())) {
+      problem(
+          "cause",
+          cause.id(),
+          "brings-about",
+          "links-loop",
+          "\"" + cause.id() + "\" brings itself about through its links",
+          "Take out the link that is least true.");
+    }
+    boolean repaired =
+        cause.id().equals(Cause.NOT_IN_RULE_BASE)
+            || base.repairs().values().stream().anyMatch(r -> r.removes().containsKey(cause.id()));
+    if (!repaired) {
+      problem(
+          "cause",
+          cause.id(),
+          "",
+          "no-repair",
+          "no repair removes \"" + cause.id() + "\"",
+          "Add the cause to \"removes\" of a repair, or write a repair card.");
+    }
+  }
+
+  private boolean reaches(String from, String target) {
+    Deque<String> open = new ArrayDeque<>(bringsAbout(from));
+    Set<String> seen = new HashSet<>();
+    while (!open.isEmpty()) {
+      String next = open.pop();
+      if (next.equals(target)) {
+        return true;
+      }
+      if (seen.add(next)) {
+        open.addAll(bringsAbout(next));
+      }
+    }
+    return false;
+  }
+
+  private Collection<String> bringsAbout(String id) {
+    Cause cause = base.causes().get(id);
+    return cause == null ? List.of() : cause.bringsAbout().keySet();
+  }
+
+  private void check(Check check) {
+    String kind = check.kind().name().toLowerCase(java.util.Locale.ROOT);
+    known(kind, check.id(), "likelihood", check.likelihood().keySet(), base.causes().keySet());
+    known(kind, check.id(), "needs", check.needs(), base.setUps().keySet());
+    hazards(kind, check.id(), check.hazards());
+    conditions(kind, check.id(), check.onlyIf());
+    check
+        .repeats()
+        .ifPresent(
+            r -> known(kind, check.id(), "repeats", List.of(r.check()), base.checks().keySet()));
+    permitted(kind, check.id(), check.who(), check.needs());
+  }
+
+  private void repair(Repair repair) {
+    known("repair", repair.id(), "removes", repair.removes().keySet(), base.causes().keySet());
+    known("repair", repair.id(), "needs", repair.needs(), base.setUps().keySet());
+    Set<String> follow = new LinkedHashSet<>(base.repairs().keySet());
+    follow.addAll(base.checks().keySet());
+    known("repair", repair.id(), "entails", repair.entails(), follow);
+    known("repair", repair.id(), "proofs", repair.proofs(), proofIds());
+    hazards("repair", repair.id(), repair.hazards());
+    conditions("repair", repair.id(), repair.onlyIf());
+    permitted("repair", repair.id(), repair.who(), repair.needs());
+  }
+
+  private Set<String> proofIds() {
+    Set<String> ids = new TreeSet<>();
+    base.proofs().forEach(p -> ids.add(p.id()));
+    return ids;
+  }
+
+  private void setUp(SetUp setUp) {
+    known("set-up", setUp.id(), "excludes", setUp.excludes(), base.setUps().keySet());
+    hazards("set-up", setUp.id(), setUp.hazards());
+  }
+
+  /** Whoever may do a step must be allowed into the set-ups that it needs. */
+  private void permitted(String kind, String id, Role who, List<String> needs) {
+    for (String need : needs) {
+      SetUp setUp = base.setUps().get(need);
+      if (setUp != null && !who.may(setUp.who())) {
+        problem(
+            kind,
+            id,
+            "who",
+            "nobody-may",
+            "a "
+                + who.word()
+                + " may do this but may not enter the set-up \""
+                + need
+                + "\" that it needs",
+            "Reserve the card for a " + setUp.who().word() + ".");
+      }
+    }
+  }
+
+  private void hazards(String kind, String id, List<String> hazards) {
+    Set<String> cautioned = new TreeSet<>();
+    base.cautions().values().forEach(c -> cautioned.add(c.hazard()));
+    for (String hazard : hazards) {
+      if (!cautioned.contains(hazard)) {
+        problem(
+            kind,
+            id,
+            "hazards",
+            "no-caution",
+            "the hazard \"" + hazard + "\" has no caution",
+            Names.advice(hazard, cautioned));
+      }
+    }
+  }
+
+  private void conditions(String kind, String id, Map<String, List<String>> onlyIf) {
+    known(kind, id, "only-if", onlyIf.keySet(), base.siteQuestions().keySet());
+    onlyIf.forEach(
+        (question, answers) -> {
+          SiteQuestion site = base.siteQuestions().get(question);
+          if (site != null && !site.choices().isEmpty()) {
+            known(kind, id, "only-if/" + question, answers, site.choices().keySet());
+          }
+        });
+  }
+
+  private void known(
+      String kind, String id, String field, Collection<String> names, Collection<String> known) {
+    for (String name : names) {
+      if (!known.contains(name)) {
+        problem(
+            kind,
+            id,
+            field + "/" + name,
+            "unknown-name",
+            "\"" + name + "\" in \"" + field + "\" is not known",
+            Names.advice(name, known));
+      }
+    }
+  }
+
+  private void problem(
+      String kind, String id, String field, String problem, String message, String advice) {
+    places.of(kind, id).problem(field, problem, message, advice);
+  }
+}

@@ -1,0 +1,221 @@
+package yett.knowledge;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.MissingNode;
+
+/**
+ * Reads the fields of one card or of a part of one. Everything wrong is noted as a problem with its
+ * place, and a harmless value is returned, so that one run reports all problems.
+ */
+final class Fields {
+  private final CardFile.Document document;
+  private final String pointer;
+  private final JsonNode node;
+  private final List<Problem> problems;
+  private final Set<String> asked = new HashSet<>();
+
+  Fields(CardFile.Document document, String pointer, JsonNode node, List<Problem> problems) {
+    this.document = document;
+    this.pointer = pointer;
+    this.node = node;
+    this.problems = problems;
+    if (!node.isObject() && !node.isMissingNode()) {
+      problem("", "not-a-map", "expected fields with values here, found " + shown(node), "");
+    }
+  }
+
+  void problem(String field, String kind, String message, String advice) {
+    String at = field.isEmpty() ? pointer : pointer + "/" + field;
+    problems.add(
+        new Problem(
+            kind, document.file(), document.line(at), document.column(at), message, advice));
+  }
+
+  private static String shown(JsonNode value) {
+    String text = value.isString() ? value.stringValue() : value.toString();
+    return "\"" + (text.length() > 60 ? text.substring(0, 60) + "…" : text) + "\"";
+  }
+
+  JsonNode get(String field) {
+    asked.add(field);
+    JsonNode value = node.get(field);
+    return value == null || value.isNull() ? MissingNode.getInstance() : value;
+  }
+
+  boolean has(String field) {
+    return !get(field).isMissingNode();
+  }
+
+  /** Text that must be there. */
+  String text(String field) {
+    if (!has(field)) {
+      problem(
+          "", "missing-field", "\"" + field + "\" is missing", "Add a line \"" + field + ": …\".");
+      return "";
+    }
+    return text(field, "");
+  }
+
+  String text(String field, String usual) {
+    JsonNode value = get(field);
+    if (value.isMissingNode()) {
+      return usual;
+    }
+    if (!value.isValueNode()) {
+      problem(field, "not-text", "\"" + field + "\" should be text, found " + shown(value), "");
+      return usual;
+    }
+    return value.asString().strip();
+  }
+
+  double number(String field, double usual, double least, double most) {
+    JsonNode value = get(field);
+    return value.isMissingNode() ? usual : number(field, value, least, most);
+  }
+
+  double number(String field, double least, double most) {
+    if (!has(field)) {
+      text(field);
+      return least;
+    }
+    return number(field, get(field), least, most);
+  }
+
+  private double number(String field, JsonNode value, double least, double most) {
+    if (!value.isNumber() || !Double.isFinite(value.doubleValue())) {
+      problem(field, "not-a-number", shown(value) + " is not a number", "");
+      return least;
+    }
+    double number = value.doubleValue();
+    if (number < least || number > most) {
+      problem(
+          field,
+          "out-of-range",
+          "\"" + field + "\" is " + value + ", outside " + least + " to " + most,
+          "");
+      return Math.min(most, Math.max(least, number));
+    }
+    return number;
+  }
+
+  boolean flag(String field) {
+    JsonNode value = get(field);
+    if (!value.isMissingNode() && !value.isBoolean()) {
+      problem(field, "not-a-flag", shown(value) + " should be true or false", "");
+    }
+    return value.isBoolean() && value.booleanValue();
+  }
+
+  List<String> texts(String field) {
+    JsonNode value = get(field);
+    if (value.isMissingNode()) {
+      return List.of();
+    }
+    if (!value.isArray()) {
+      return List.of(text(field));
+    }
+    List<String> texts = new ArrayList<>();
+    for (int i = 0; i < value.size(); i++) {
+      JsonNode item = value.get(i);
+      if (item.isValueNode()) {
+        texts.add(item.asString().strip());
+      } else {
+        problem(field + "/" + i, "not-text", "expected text, found " + shown(item), "");
+      }
+    }
+    return List.copyOf(texts);
+  }
+
+  /** Chances by name. */
+  Map<String, Double> chances(String field) {
+    return numbers(field, 0, 1);
+  }
+
+  Map<String, Double> numbers(String field, double least, double most) {
+    Map<String, Double> numbers = new LinkedHashMap<>();
+    JsonNode map = get(field);
+    if (map.isMissingNode()) {
+      return numbers;
+    }
+    if (!map.isObject()) {
+      problem(field, "not-a-map", "\"" + field + "\" should be names with numbers", "");
+      return numbers;
+    }
+    for (Map.Entry<String, JsonNode> e : map.properties()) {
+      numbers.put(e.getKey(), number(field + "/" + e.getKey(), e.getValue(), least, most));
+    }
+    return numbers;
+  }
+
+  /** Site question to the answers that are meant. */
+  Map<String, List<String>> conditions(String field) {
+    Map<String, List<String>> conditions = new LinkedHashMap<>();
+    Fields inner = inner(field);
+    for (String key : inner.names()) {
+      conditions.put(key, inner.texts(key));
+    }
+    return conditions;
+  }
+
+  Fields inner(String field) {
+    return new Fields(document, pointer + "/" + field, get(field), problems);
+  }
+
+  List<Fields> innerList(String field) {
+    JsonNode value = get(field);
+    List<Fields> list = new ArrayList<>();
+    for (int i = 0; i < value.size() && value.isArray(); i++) {
+      list.add(new Fields(document, pointer + "/" + field + "/" + i, value.get(i), problems));
+    }
+    return list;
+  }
+
+  List<String> names() {
+    return node.isObject() ? List.copyOf(node.propertyNames()) : List.of();
+  }
+
+  /** A value that has a parser of its own, whose complaint is told with the place. */
+  <T> Optional<T> parsed(String field, Function<String, T> parser) {
+    if (!has(field)) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(parser.apply(text(field, "")));
+    } catch (RuntimeException e) {
+      problem(field, "cannot-read", e.getMessage(), "");
+      return Optional.empty();
+    }
+  }
+
+  /** One of the allowed words. */
+  String oneOf(String field, String usual, List<String> allowed) {
+    String word = text(field, usual);
+    if (!allowed.contains(word)) {
+      problem(
+          field, "unknown-word", "\"" + word + "\" is not known here", Names.advice(word, allowed));
+      return usual;
+    }
+    return word;
+  }
+
+  /** Complains of fields that nobody asked for: most often a slip of the pen. */
+  void finish() {
+    for (String name : names()) {
+      if (!asked.contains(name)) {
+        problem(
+            name,
+            "unknown-field",
+            "\"" + name + "\" is not a field here",
+            Names.advice(name, asked));
+      }
+    }
+  }
+}

@@ -1,0 +1,22 @@
+package yett.knowledge;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** A rule base that cannot be used, with everything that is wrong with it. */
+public final class KnowledgeException extends RuntimeException {
+  private final transient List<Problem> problems;
+
+  public KnowledgeException(List<Problem> problems) {
+    super(
+        problems.size()
+            + (problems.size() == 1 ? " problem" : " problems")
+            + " in the rule base:\n"
+            + problems.stream().map(Problem::toString).collect(Collectors.joining("\n")));
+    this.problems = List.copyOf(problems);
+  }
+
+  public List<Problem> problems() {
+    return problems;
+  }
+}

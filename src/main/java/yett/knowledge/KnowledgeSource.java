@@ -1,0 +1,61 @@
+package yett.knowledge;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/** Where a rule base is read from: the texts of its files by their path, in a fixed order. */
+@FunctionalInterface
+public interface KnowledgeSource {
+
+  /** Paths relative to the rule base, with forward slashes, to contents. */
+  SortedMap<String, String> files();
+
+  /**
+   * The files of a folder, without hidden ones.
+   *
+   * @throws KnowledgeException if it is no readable folder
+   */
+  static KnowledgeSource folder(Path folder) {
+    return () -> {
+      if (!Files.isDirectory(folder)) {
+        throw new KnowledgeException(
+            List.of(
+                new Problem(
+                    "no-folder",
+                    folder.toString(),
+                    0,
+                    0,
+                    "there is no folder \"" + folder + "\"",
+                    "Give the folder that holds the cards, such as ./knowledge.")));
+      }
+      try (Stream<Path> paths = Files.walk(folder)) {
+        TreeMap<String, String> files = new TreeMap<>();
+        for (Path path : paths.filter(Files::isRegularFile).sorted().toList()) {
+          String name = folder.relativize(path).toString().replace('\\', '/');
+          if (wanted(name)) {
+            files.put(name, Files.readString(path));
+          }
+        }
+        return files;
+      } catch (IOException e) {
+        throw new UncheckedIOException("cannot read the rule base in " + folder, e);
+      }
+    };
+  }
+
+  /** Whether a file of this name belongs to a rule base. */
+  static boolean wanted(String name) {
+    boolean hidden = name.startsWith(".") || name.contains("/.");
+    return !hidden
+        && (name.endsWith(".yaml")
+            || name.endsWith(".yml")
+            || name.endsWith(".drl")
+            || name.endsWith(".csv"));
+  }
+}

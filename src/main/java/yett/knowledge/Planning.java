@@ -1,0 +1,15 @@
+package yett.knowledge;
+
+import java.util.Map;
+
+/**
+ * What the plan weighs.
+ *
+ * @param minute money that a minute of the person present costs
+ * @param handOver minutes that handing the case to the next level costs
+ * @param callBack minutes that a return visit costs
+ * @param hazards minutes' worth of dislike for each exposure to a hazard
+ */
+public record Planning(
+    String id, double minute, double handOver, double callBack, Map<String, Double> hazards)
+    implements Card {}

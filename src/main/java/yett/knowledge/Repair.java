@@ -1,0 +1,36 @@
+package yett.knowledge;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * An action that removes causes.
+ *
+ * @param removes cause to the chance that the repair removes it, if it is there
+ * @param entails repairs or checks that are necessary afterwards
+ * @param proofs proofs it makes necessary besides those that every gate needs
+ */
+public record Repair(
+    String id,
+    String name,
+    List<String> steps,
+    Map<String, Double> removes,
+    double minutes,
+    List<Part> parts,
+    List<String> needs,
+    Role who,
+    List<String> hazards,
+    List<String> entails,
+    List<String> proofs,
+    Map<String, List<String>> onlyIf,
+    String source)
+    implements Card {
+
+  /** A part by its trade description, with the trainer's price. */
+  public record Part(String part, double price) {}
+
+  /** Price of all parts. */
+  public double price() {
+    return parts.stream().mapToDouble(Part::price).sum();
+  }
+}

@@ -1,0 +1,61 @@
+package yett.knowledge;
+
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.stream.Stream;
+
+/**
+ * All of {@code knowledge/}: cards by kind and id in the order of the files, and the text of the
+ * rules.
+ *
+ * @param fingerprint changes with any change of content; names the version in cases and caches
+ * @param rules rule files (DRL) by path
+ */
+public record RuleBase(
+    String fingerprint,
+    Map<String, Cause> causes,
+    Map<String, Check> checks,
+    Map<String, History> histories,
+    Map<String, Repair> repairs,
+    Map<String, SetUp> setUps,
+    Map<String, Caution> cautions,
+    Map<String, Stop> stops,
+    Map<String, SiteQuestion> siteQuestions,
+    Planning planning,
+    SortedMap<String, String> rules) {
+
+  /**
+   * Reads and checks a rule base.
+   *
+   * @throws KnowledgeException with every problem found
+   */
+  public static RuleBase read(KnowledgeSource source) {
+    return new RuleBaseReader(source.files()).read();
+  }
+
+  public List<Check> complaints() {
+    return ofKind(Check.Kind.COMPLAINT).toList();
+  }
+
+  public List<Check> proofs() {
+    return ofKind(Check.Kind.PROOF).toList();
+  }
+
+  /** Checks that can be chosen while looking for the fault. */
+  public Stream<Check> ordinaryChecks() {
+    return ofKind(Check.Kind.CHECK);
+  }
+
+  private Stream<Check> ofKind(Check.Kind kind) {
+    return checks.values().stream().filter(c -> c.kind() == kind);
+  }
+
+  /** The cautions that belong to hazards, the gravest first. */
+  public List<Caution> cautionsFor(List<String> hazards) {
+    return cautions.values().stream()
+        .filter(c -> hazards.contains(c.hazard()))
+        .sorted((a, b) -> a.word().compareTo(b.word()))
+        .toList();
+  }
+}

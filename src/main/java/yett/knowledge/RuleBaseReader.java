@@ -1,0 +1,159 @@
+package yett.knowledge;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** Turns the files of a rule base into cards, collecting every problem on the way. */
+final class RuleBaseReader {
+  private static final List<String> KINDS =
+      List.of(
+          "cause",
+          "check",
+          "complaint",
+          "proof",
+          "history",
+          "repair",
+          "set-up",
+          "caution",
+          "stop",
+          "site",
+          "planning");
+
+  private final SortedMap<String, String> files;
+  private final List<Problem> problems = new ArrayList<>();
+  private final Places places = new Places();
+  private final Map<String, Cause> causes = new LinkedHashMap<>();
+  private final Map<String, Check> checks = new LinkedHashMap<>();
+  private final Map<String, History> histories = new LinkedHashMap<>();
+  private final Map<String, Repair> repairs = new LinkedHashMap<>();
+  private final Map<String, SetUp> setUps = new LinkedHashMap<>();
+  private final Map<String, Caution> cautions = new LinkedHashMap<>();
+  private final Map<String, Stop> stops = new LinkedHashMap<>();
+  private final Map<String, SiteQuestion> siteQuestions = new LinkedHashMap<>();
+  private final Map<String, Planning> plannings = new LinkedHashMap<>();
+
+  RuleBaseReader(SortedMap<String, String> files) {
+    this.files = files;
+  }
+
+  RuleBase read() {
+    SortedMap<String, String> rules = new TreeMap<>();
+    for (Map.Entry<String, String> file : files.entrySet()) {
+      String name = file.getKey();
+      if (name.endsWith(".drl")) {
+        rules.put(name, file.getValue());
+      } else if (name.endsWith(".yaml") && !name.endsWith(".case.yaml")) {
+        CardFile.read(name, file.getValue(), problems).forEach(this::card);
+      }
+    }
+    Planning planning =
+        plannings.isEmpty()
+            ? new Planning("none", 1, 240, 180, Map.of())
+            : plannings.values().iterator().next();
+    RuleBase base =
+        new RuleBase(
+            fingerprint(files),
+            Collections.unmodifiableMap(causes),
+            Collections.unmodifiableMap(checks),
+            Collections.unmodifiableMap(histories),
+            Collections.unmodifiableMap(repairs),
+            Collections.unmodifiableMap(setUps),
+            Collections.unmodifiableMap(cautions),
+            Collections.unmodifiableMap(stops),
+            Collections.unmodifiableMap(siteQuestions),
+            planning,
+            Collections.unmodifiableSortedMap(rules));
+    new CrossCheck(base, places, problems).run();
+    if (!problems.isEmpty()) {
+      throw new KnowledgeException(problems);
+    }
+    return base;
+  }
+
+  private void card(CardFile.Document document) {
+    Fields fields = new Fields(document, "", document.root(), problems);
+    List<String> names = fields.names();
+    String kind = names.isEmpty() ? "" : names.get(0);
+    if (!KINDS.contains(kind)) {
+      fields.problem(
+          kind,
+          "unknown-card",
+          "a card begins with its kind and id; found \"" + kind + "\"",
+          Names.advice(kind, KINDS));
+      return;
+    }
+    String id = fields.text(kind);
+    if (!id.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+      fields.problem(
+          kind,
+          "bad-id",
+          "\"" + id + "\" cannot be an id",
+          "Use lower-case words and figures joined by hyphens, such as chain-slack.");
+    }
+    CardReader reader = new CardReader(fields, id);
+    switch (kind) {
+      case "cause" -> add(causes, kind, reader.cause(), fields);
+      case "check" -> add(checks, kind, reader.check(), fields);
+      case "complaint" -> add(checks, kind, reader.complaint(), fields);
+      case "proof" -> add(checks, kind, reader.proof(), fields);
+      case "history" -> add(histories, kind, reader.history(), fields);
+      case "repair" -> add(repairs, kind, reader.repair(), fields);
+      case "set-up" -> add(setUps, kind, reader.setUp(), fields);
+      case "caution" -> add(cautions, kind, reader.caution(), fields);
+      case "stop" -> add(stops, kind, reader.stop(), fields);
+      case "site" -> add(siteQuestions, kind, reader.site(), fields);
+      default -> add(plannings, kind, reader.planning(), fields);
+    }
+    fields.finish();
+    places.put(kind, id, fields);
+  }
+
+  private static <C extends Card> void add(
+      Map<String, C> cards, String kind, C card, Fields fields) {
+    if (cards.putIfAbsent(card.id(), card) != null) {
+      fields.problem(
+          kind,
+          "duplicate-id",
+          "\"" + card.id() + "\" is defined twice",
+          "Give one of the two another id, or delete it.");
+    }
+  }
+
+  static String fingerprint(SortedMap<String, String> files) {
+    try {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      files.forEach(
+          (name, text) -> {
+            digest.update(name.getBytes(StandardCharsets.UTF_8));
+            digest.update((byte) 0);
+            digest.update(text.getBytes(StandardCharsets.UTF_8));
+            digest.update((byte) 0);
+          });
+      return HexFormat.of().formatHex(digest.digest());
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** Where each card stands, for problems that show only when all cards are read. */
+  static final class Places {
+    private final Map<String, Fields> fields = new LinkedHashMap<>();
+
+    void put(String kind, String id, Fields card) {
+      fields.putIfAbsent(kind + " " + id, card);
+    }
+
+    Fields of(String kind, String id) {
+      return fields.get(kind + " " + id);
+    }
+  }
+}

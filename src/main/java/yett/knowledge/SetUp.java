@@ -1,0 +1,27 @@
+package yett.knowledge;
+
+import java.util.List;
+
+/**
+ * A state of the work that checks and repairs need and that costs time to enter and to leave.
+ *
+ * @param excludes set-ups that cannot be in force at the same time
+ * @param enter steps to confirm on the way in, in order
+ * @param leave steps to confirm on the way out, in order
+ */
+public record SetUp(
+    String id,
+    String name,
+    double enterMinutes,
+    double leaveMinutes,
+    Role who,
+    List<String> hazards,
+    List<String> excludes,
+    List<String> enter,
+    List<String> leave,
+    String source)
+    implements Card {
+
+  /** The set-up in which the gate is tried; a rule base that lacks it tries without one. */
+  public static final String GATE_RUNNING = "gate-running";
+}

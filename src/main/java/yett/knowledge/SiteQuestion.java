@@ -1,0 +1,21 @@
+package yett.knowledge;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A question about the gate as installed.
+ *
+ * @param choices answers by id with their words, in order; empty for a measured one
+ * @param usual the default: a choice's id or a reading with its unit
+ */
+public record SiteQuestion(
+    String id,
+    String ask,
+    Optional<Measures> measures,
+    Map<String, String> choices,
+    String usual,
+    String why,
+    Map<String, List<String>> onlyIf)
+    implements Card {}

@@ -1,0 +1,2 @@
+/** The rule base as data: cards read from YAML, checked, and handed on as records. */
+package yett.knowledge;

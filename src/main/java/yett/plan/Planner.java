@@ -1,0 +1,172 @@
+package yett.plan;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import yett.belief.Belief;
+import yett.belief.Support;
+import yett.knowledge.Check;
+import yett.knowledge.Planning;
+import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SetUp;
+
+/**
+ * Chooses the next step. A pure function of the belief, the state of the work and what may be done,
+ * without a clock, so that the same case always gets the same advice.
+ */
+public final class Planner {
+  /** Hypotheses that are planned with: the most probable ones, to this share and this number. */
+  private static final double MASS = 0.995;
+
+  private static final int MOST = 160;
+
+  private static final double RETEST_MINUTES = 2;
+
+  private final RuleBase base;
+  private final Workshop workshop;
+
+  public Planner(RuleBase base) {
+    this.base = base;
+    this.workshop =
+        new Workshop(
+            base.setUps().values().stream()
+                .map(
+                    s ->
+                        new Workshop.Stand(
+                            s.id(),
+                            s.enterMinutes() + dislike(s.hazards()),
+                            s.leaveMinutes(),
+                            s.excludes()))
+                .toList());
+  }
+
+  /** Minutes' worth of dislike of hazards. */
+  private double dislike(List<String> hazards) {
+    Planning planning = base.planning();
+    return hazards.stream().mapToDouble(h -> planning.hazards().getOrDefault(h, 0.0)).sum();
+  }
+
+  /**
+   * What may be done.
+   *
+   * @param checks ids of checks that can still be made
+   * @param repairs ids of repairs that can still be done
+   * @param setUps set-ups in force
+   * @param cured whether the gate runs again and only hidden causes are looked for
+   */
+  public record Options(
+      Set<String> checks, Set<String> repairs, Set<String> setUps, boolean cured) {}
+
+  public Advice advise(Belief belief, Options options) {
+    Support support = belief.support(MASS, MOST);
+    Scene scene = scene(belief, support, options);
+    int state = workshop.state(options.setUps());
+    Search.Result result = new Search(scene).run(support.weights(), state);
+    List<Advice.Job> jobs = jobs(scene, result.order());
+    List<Advice.Candidate> candidates = new ArrayList<>();
+    for (Search.Ranked ranked : result.checks()) {
+      Scene.Look look = scene.checks().get(ranked.check());
+      candidates.add(
+          new Advice.Candidate(
+              look.id(),
+              workshop.change(state, look.needs()) + look.cost(),
+              result.order().value() - ranked.value()));
+    }
+    double repairing = Math.min(result.order().value(), result.repairFirst());
+    boolean ask = !result.checks().isEmpty() && result.checks().get(0).value() < repairing - 1e-9;
+    double expected = ask ? result.checks().get(0).value() : repairing;
+    return new Advice(
+        ask ? Advice.Kind.ASK : jobs.isEmpty() ? Advice.Kind.NOTHING_LEFT : Advice.Kind.REPAIR,
+        candidates,
+        jobs,
+        expected,
+        result.order().value());
+  }
+
+  /** Minutes and hazards that changing the state of the work for these needs would cost. */
+  public double changeOfSetUp(Set<String> inForce, Collection<String> needs) {
+    return workshop.change(workshop.state(inForce), workshop.state(needs));
+  }
+
+  /** Set-ups to leave, then set-ups to enter, so that the needed ones are in force together. */
+  public Change change(Set<String> inForce, Collection<String> needs) {
+    int state = workshop.state(inForce);
+    int wanted = workshop.state(needs);
+    return new Change(
+        workshop.names(workshop.leaving(state, wanted)), workshop.names(wanted & ~state));
+  }
+
+  /** A change of the state of the work. */
+  public record Change(List<String> leave, List<String> enter) {}
+
+  private Scene scene(Belief belief, Support support, Options options) {
+    int[][] hypotheses = new int[support.size()][];
+    for (int h = 0; h < hypotheses.length; h++) {
+      hypotheses[h] = support.causes(h);
+    }
+    List<Scene.Look> checks =
+        base.checks().values().stream()
+            .filter(c -> options.checks().contains(c.id()))
+            .map(c -> look(belief, support, c))
+            .toList();
+    List<Scene.Job> repairs =
+        base.repairs().values().stream()
+            .filter(r -> options.repairs().contains(r.id()))
+            .map(r -> job(belief, r))
+            .toList();
+    Planning planning = base.planning();
+    return new Scene(
+        hypotheses,
+        belief.model().size(),
+        checks,
+        repairs,
+        workshop,
+        workshop.state(List.of(SetUp.GATE_RUNNING)),
+        RETEST_MINUTES,
+        planning.handOver(),
+        planning.callBack(),
+        options.cured());
+  }
+
+  private Scene.Look look(Belief belief, Support support, Check check) {
+    return new Scene.Look(
+        check.id(),
+        check.minutes() + dislike(check.hazards()),
+        workshop.state(check.needs()),
+        belief.predict(check.id(), support));
+  }
+
+  private Scene.Job job(Belief belief, Repair repair) {
+    double[] removes = new double[belief.model().size()];
+    repair.removes().forEach((c, p) -> removes[belief.model().indexOf(c)] = p);
+    double cost =
+        repair.minutes()
+            + repair.price() / base.planning().minute()
+            + dislike(repair.hazards())
+            + entailed(repair);
+    return new Scene.Job(repair.id(), cost, workshop.state(repair.needs()), removes);
+  }
+
+  /** Work that the repair makes necessary belongs to its cost. */
+  private double entailed(Repair repair) {
+    Function<String, Double> minutes =
+        id ->
+            base.repairs().containsKey(id)
+                ? base.repairs().get(id).minutes()
+                : base.checks().containsKey(id) ? base.checks().get(id).minutes() : 0;
+    return repair.entails().stream().collect(Collectors.summingDouble(minutes::apply));
+  }
+
+  private List<Advice.Job> jobs(Scene scene, RepairOrder.Order order) {
+    List<Advice.Job> jobs = new ArrayList<>();
+    for (int i = 0; i < order.repairs().size(); i++) {
+      String id = scene.repairs().get(order.repairs().get(i)).id();
+      jobs.add(new Advice.Job(id, order.chances().get(i)));
+    }
+    return List.copyOf(jobs);
+  }
+}

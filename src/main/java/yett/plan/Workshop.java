@@ -1,0 +1,99 @@
+package yett.plan;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+
+/**
+ * The set-ups of the work and what it costs to change between them. A state of the work is the set
+ * of set-ups in force, as bits.
+ */
+final class Workshop {
+  /** A set-up as the plan sees it; costs in minutes with the weight of hazards in them. */
+  record Stand(String id, double enter, double leave, List<String> excludes) {}
+
+  private final List<String> ids = new ArrayList<>();
+  private final double[] enter;
+  private final double[] leave;
+  private final int[] excludes;
+
+  Workshop(List<Stand> stands) {
+    if (stands.size() > 30) {
+      throw new IllegalArgumentException("more than 30 set-ups: " + stands.size());
+    }
+    stands.forEach(s -> ids.add(s.id()));
+    enter = stands.stream().mapToDouble(Stand::enter).toArray();
+    leave = stands.stream().mapToDouble(Stand::leave).toArray();
+    excludes = new int[stands.size()];
+    for (int i = 0; i < excludes.length; i++) {
+      for (String other : stands.get(i).excludes()) {
+        int j = ids.indexOf(other);
+        if (j >= 0) {
+          excludes[i] |= 1 << j;
+          excludes[j] |= 1 << i;
+        }
+      }
+    }
+  }
+
+  /** The state in which these set-ups, as far as known here, are in force. */
+  int state(Collection<String> setUps) {
+    int state = 0;
+    for (String id : setUps) {
+      int i = ids.indexOf(id);
+      if (i >= 0) {
+        state |= 1 << i;
+      }
+    }
+    return state;
+  }
+
+  List<String> names(int state) {
+    List<String> names = new ArrayList<>();
+    for (int i = 0; i < ids.size(); i++) {
+      if ((state >> i & 1) != 0) {
+        names.add(ids.get(i));
+      }
+    }
+    return names;
+  }
+
+  /** Set-ups that must be left before all the needed ones can be in force together. */
+  int leaving(int state, int needs) {
+    int left = 0;
+    for (int i = 0; i < excludes.length; i++) {
+      if ((state >> i & 1) != 0 && (excludes[i] & needs) != 0) {
+        left |= 1 << i;
+      }
+    }
+    return left & ~needs;
+  }
+
+  int after(int state, int needs) {
+    return state & ~leaving(state, needs) | needs;
+  }
+
+  /** Cost of going from a state to one in which the needed set-ups are in force. */
+  double change(int state, int needs) {
+    return sum(leave, leaving(state, needs)) + sum(enter, needs & ~state);
+  }
+
+  /** Cost of leaving everything. */
+  double close(int state) {
+    return sum(leave, state);
+  }
+
+  private static double sum(double[] costs, int bits) {
+    double sum = 0;
+    for (int rest = bits; rest != 0; rest &= rest - 1) {
+      sum += costs[Integer.numberOfTrailingZeros(rest)];
+    }
+    return sum;
+  }
+
+  @Override
+  public String toString() {
+    return ids + " " + Arrays.toString(enter) + Arrays.toString(leave);
+  }
+}

@@ -1,0 +1,45 @@
+package yett.rules;
+
+import java.util.List;
+
+/** What a rule concluded; withdrawn by truth maintenance when its grounds go. */
+public sealed interface Conclusion {
+
+  Reason reason();
+
+  /**
+   * The usual range of a reading on this gate, canonical unit.
+   *
+   * @param how where the range comes from, in words with the numbers used
+   */
+  record Expectation(String check, double low, double high, String how, Reason reason)
+      implements Conclusion {}
+
+  /**
+   * What an answer was taken to mean.
+   *
+   * @param weights for each outcome of the check, the chance of this answer if that were true
+   * @param outcome the outcome that it most likely is
+   */
+  record Finding(
+      String check, long event, int epoch, List<Double> weights, String outcome, Reason reason)
+      implements Conclusion {}
+
+  /** The odds of a cause are multiplied; a factor of 0 rules it out. */
+  record Odds(String cause, double factor, Reason reason) implements Conclusion {}
+
+  /** Two answers that cannot both be right; events in the order given. */
+  record Contradiction(long first, long second, Reason reason) implements Conclusion {}
+
+  /** A stop card applies. */
+  record StopNow(String stop, Reason reason) implements Conclusion {}
+
+  /** A check, repair or proof that may not or cannot be done here. */
+  record Unavailable(String card, Reason reason) implements Conclusion {}
+
+  /** A check or repair that a repair made necessary and that is still to be done. */
+  record FollowUp(String repair, String card, Reason reason) implements Conclusion {}
+
+  /** Something worth saying to the person. */
+  record Remark(String text, Reason reason) implements Conclusion {}
+}

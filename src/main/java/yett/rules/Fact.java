@@ -1,0 +1,43 @@
+package yett.rules;
+
+import yett.knowledge.Role;
+
+/** What the rules are told. Cards are facts as well. */
+public sealed interface Fact {
+
+  /** An answer to a site question: a choice's id, or a value in the canonical unit. */
+  record Site(String question, String choice, double value) implements Fact {
+    public static Site chosen(String question, String choice) {
+      return new Site(question, choice, Double.NaN);
+    }
+
+    public static Site measured(String question, double value) {
+      return new Site(question, "", value);
+    }
+  }
+
+  /** Who answers. */
+  record Person(Role role) implements Fact {}
+
+  /** The complaints were taken: those not said can now count as unsaid. */
+  record ComplaintsTaken() implements Fact {}
+
+  /** A complaint that was picked. */
+  record Complained(String complaint) implements Fact {}
+
+  /** Something that happened lately. */
+  record Happened(String history) implements Fact {}
+
+  /**
+   * An answer to a check. A measured one has a value and an empty outcome.
+   *
+   * @param event number of the event in the case
+   * @param epoch how many repairs had been done before it
+   */
+  record Given(
+      String check, String outcome, double value, boolean measured, Role by, long event, int epoch)
+      implements Fact {}
+
+  /** A repair that was done as number {@code epoch}, counted from 1. */
+  record Done(String repair, int epoch) implements Fact {}
+}

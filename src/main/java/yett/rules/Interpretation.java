@@ -1,0 +1,85 @@
+package yett.rules;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import yett.calculation.BandWeights;
+import yett.knowledge.Band;
+import yett.knowledge.Check;
+import yett.knowledge.Measures;
+import yett.knowledge.Role;
+
+/** What rules need to weigh answers; called from their consequences. */
+public final class Interpretation {
+  private Interpretation() {}
+
+  /** Weights of a reported outcome: shared out if such a person sometimes reports it wrong. */
+  public static List<Double> ofOutcome(Check check, String outcome, Role by) {
+    int size = check.outcomes().size();
+    double right = check.reliability().getOrDefault(by, 1.0);
+    double wrong = size > 1 ? (1 - right) / (size - 1) : 0;
+    List<Double> weights = new ArrayList<>(Collections.nCopies(size, wrong));
+    weights.set(check.indexOf(outcome), right);
+    return List.copyOf(weights);
+  }
+
+  /**
+   * Weights of a reading over the bands, from its standard uncertainty.
+   *
+   * @param low lower end of the expectation, NaN if the bands need none
+   */
+  public static List<Double> ofReading(Check check, double value, double low, double high) {
+    Measures measures = check.measures().orElseThrow();
+    double uncertainty = Instruments.standardUncertainty(measures, value);
+    List<Double> weights = new ArrayList<>();
+    for (Check.Outcome outcome : check.outcomes()) {
+      Band band = outcome.band().orElseThrow();
+      weights.add(
+          BandWeights.weight(
+              value, uncertainty, limit(band.low(), low, high), limit(band.high(), low, high)));
+    }
+    return List.copyOf(weights);
+  }
+
+  /** The outcome with the largest weight. */
+  public static String likeliest(Check check, List<Double> weights) {
+    int best = 0;
+    for (int i = 1; i < weights.size(); i++) {
+      if (weights.get(i) > weights.get(best)) {
+        best = i;
+      }
+    }
+    return check.outcomes().get(best).id();
+  }
+
+  private static double limit(Band.Limit limit, double low, double high) {
+    if (limit instanceof Band.Fixed fixed) {
+      return fixed.value();
+    }
+    if (limit instanceof Band.Expected expected) {
+      return expected.factor() * (expected.high() ? high : low);
+    }
+    return limit == Band.Unbounded.BELOW ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+  }
+
+  /** Whether the bands of a measured check are placed by an expectation. */
+  public static boolean relative(Check check) {
+    return check.outcomes().stream()
+        .map(Check.Outcome::band)
+        .flatMap(Optional::stream)
+        .anyMatch(Band::relative);
+  }
+
+  /** Weights of a complaint that was not made although it could have been. */
+  public static List<Double> unsaid(Check complaint) {
+    return List.of(1.0, complaint.unmentioned());
+  }
+
+  /** Whether a site answer goes against a card's conditions. */
+  public static boolean rulesOut(Map<String, List<String>> onlyIf, Fact.Site site) {
+    List<String> wanted = onlyIf.get(site.question());
+    return wanted != null && !wanted.contains(site.choice());
+  }
+}

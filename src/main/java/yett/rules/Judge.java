@@ -1,0 +1,66 @@
+package yett.rules;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.kie.api.runtime.KieSession;
+import org.kie.api.runtime.rule.FactHandle;
+import yett.knowledge.RuleBase;
+
+/**
+ * Applies the rules of a rule base to one case. The judgement is a function of the facts alone;
+ * from one call to the next only what changed is inserted or retracted, and truth maintenance does
+ * the rest.
+ */
+public final class Judge implements AutoCloseable {
+  /** A rule set that has not settled after this many firings is taken to loop. */
+  private static final int MOST_FIRINGS = 100_000;
+
+  private final KieSession session;
+  private final Map<Fact, FactHandle> told = new HashMap<>();
+
+  Judge(KieSession session, RuleBase base) {
+    this.session = session;
+    base.causes().values().forEach(session::insert);
+    base.checks().values().forEach(session::insert);
+    base.histories().values().forEach(session::insert);
+    base.repairs().values().forEach(session::insert);
+    base.setUps().values().forEach(session::insert);
+    base.siteQuestions().values().forEach(session::insert);
+  }
+
+  /**
+   * What follows from exactly these facts.
+   *
+   * @throws IllegalStateException if the rules do not come to rest
+   */
+  public Judgement judge(Set<Fact> facts) {
+    for (Fact gone : new ArrayList<>(told.keySet())) {
+      if (!facts.contains(gone)) {
+        session.delete(told.remove(gone));
+      }
+    }
+    for (Fact fact : facts) {
+      if (!told.containsKey(fact)) {
+        told.put(fact, session.insert(fact));
+      }
+    }
+    if (session.fireAllRules(MOST_FIRINGS) >= MOST_FIRINGS) {
+      throw new IllegalStateException(
+          "the rules do not come to rest: look for a rule that brings back its own grounds");
+    }
+    List<Conclusion> conclusions = new ArrayList<>();
+    for (Object object : session.getObjects(Conclusion.class::isInstance)) {
+      conclusions.add((Conclusion) object);
+    }
+    return Judgement.of(new HashSet<>(conclusions));
+  }
+
+  @Override
+  public void close() {
+    session.dispose();
+  }
+}

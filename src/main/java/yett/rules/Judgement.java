@@ -1,0 +1,87 @@
+package yett.rules;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import yett.rules.Conclusion.Contradiction;
+import yett.rules.Conclusion.Expectation;
+import yett.rules.Conclusion.Finding;
+import yett.rules.Conclusion.FollowUp;
+import yett.rules.Conclusion.Odds;
+import yett.rules.Conclusion.Remark;
+import yett.rules.Conclusion.StopNow;
+import yett.rules.Conclusion.Unavailable;
+
+/** Everything the rules concluded, in an order that does not depend on how they got there. */
+public record Judgement(List<Conclusion> conclusions) {
+
+  static Judgement of(Iterable<Conclusion> conclusions) {
+    List<Conclusion> sorted = new ArrayList<>();
+    conclusions.forEach(sorted::add);
+    sorted.sort(Comparator.comparing(Conclusion::toString));
+    return new Judgement(List.copyOf(sorted));
+  }
+
+  /** Findings in the order of the answers. */
+  public List<Finding> findings() {
+    return of(Finding.class)
+        .sorted(Comparator.comparingLong(Finding::event).thenComparing(Finding::check))
+        .toList();
+  }
+
+  public Optional<Finding> finding(long event) {
+    return of(Finding.class).filter(f -> f.event() == event).findFirst();
+  }
+
+  public Optional<Expectation> expectation(String check) {
+    return of(Expectation.class).filter(e -> e.check().equals(check)).findFirst();
+  }
+
+  public List<Odds> odds() {
+    return of(Odds.class).toList();
+  }
+
+  /** All factors on the odds of each cause, multiplied. */
+  public Map<String, Double> oddsFactors() {
+    Map<String, Double> factors = new TreeMap<>();
+    of(Odds.class).forEach(o -> factors.merge(o.cause(), o.factor(), (a, b) -> a * b));
+    return factors;
+  }
+
+  public List<Contradiction> contradictions() {
+    return of(Contradiction.class).toList();
+  }
+
+  public List<StopNow> stops() {
+    return of(StopNow.class).toList();
+  }
+
+  /** Cards that may not or cannot be used here, each with the first reason. */
+  public Set<String> unavailable() {
+    Set<String> cards = new HashSet<>();
+    of(Unavailable.class).forEach(u -> cards.add(u.card()));
+    return cards;
+  }
+
+  public List<Unavailable> unavailabilities() {
+    return of(Unavailable.class).toList();
+  }
+
+  public List<FollowUp> followUps() {
+    return of(FollowUp.class).toList();
+  }
+
+  public List<Remark> remarks() {
+    return of(Remark.class).toList();
+  }
+
+  private <C extends Conclusion> Stream<C> of(Class<C> kind) {
+    return conclusions.stream().filter(kind::isInstance).map(kind::cast);
+  }
+}

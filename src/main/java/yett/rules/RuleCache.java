@@ -1,0 +1,155 @@
+package yett.rules;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.net.URL;
+import java.net.URLClassLoader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import org.drools.compiler.kie.builder.impl.InternalKieModule;
+import org.drools.model.Model;
+import org.drools.model.codegen.ExecutableModelProject;
+import org.drools.modelcompiler.KieBaseBuilder;
+import org.kie.api.KieBase;
+import org.kie.api.KieServices;
+import org.kie.api.builder.KieBuilder;
+import org.kie.api.builder.KieFileSystem;
+import org.kie.api.builder.Message;
+import org.kie.api.builder.ReleaseId;
+
+/**
+ * Compiled rules in a folder, one file for each content ever compiled, so that only the first start
+ * after a change pays for the compiler. The name of a file is the hash of the rules' text and of
+ * the classes that they were compiled against.
+ */
+public final class RuleCache {
+  private static final String MODEL_LIST = "META-INF/kie/yett/rules/drools-model";
+
+  private final Path folder;
+
+  /**
+   * @param folder created when needed; if it cannot be written, rules are compiled at each start
+   */
+  public RuleCache(Path folder) {
+    this.folder = folder;
+  }
+
+  KieBase load(SortedMap<String, String> rules) {
+    if (rules.isEmpty()) {
+      return KieBaseBuilder.createKieBaseFromModel(List.<Model>of());
+    }
+    Path file = folder.resolve(key(rules) + ".kjar");
+    if (Files.exists(file)) {
+      try {
+        return fromModels(file);
+      } catch (IOException | ReflectiveOperationException | LinkageError e) {
+        // A damaged file is no reason to stop: compile again and overwrite it.
+      }
+    }
+    byte[] compiled = compile(rules);
+    try {
+      try {
+        Files.createDirectories(folder);
+        write(file, compiled);
+      } catch (IOException e) {
+        file = Files.createTempFile("yett-rules", ".kjar");
+        file.toFile().deleteOnExit();
+        Files.write(file, compiled);
+      }
+      return fromModels(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot keep compiled rules in " + folder, e);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException("cannot load compiled rules from " + file, e);
+    }
+  }
+
+  private static void write(Path file, byte[] bytes) throws IOException {
+    Path part = Files.createTempFile(file.getParent(), "rules", ".part");
+    Files.write(part, bytes);
+    Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+  }
+
+  private static byte[] compile(Map<String, String> rules) {
+    KieServices services = KieServices.get();
+    ReleaseId release = services.newReleaseId("yett", "rules", "1");
+    KieFileSystem files = services.newKieFileSystem();
+    files.generateAndWritePomXML(release);
+    rules.forEach((name, text) -> files.write("src/main/resources/yett/" + name, text));
+    KieBuilder builder =
+        services
+            .newKieBuilder(files, RuleCache.class.getClassLoader())
+            .buildAll(ExecutableModelProject.class);
+    List<String> errors =
+        builder.getResults().getMessages(Message.Level.ERROR).stream()
+            .map(m -> place(m) + m.getText())
+            .distinct()
+            .toList();
+    if (!errors.isEmpty()) {
+      throw new RuleErrors(errors);
+    }
+    return ((InternalKieModule) builder.getKieModule()).getBytes();
+  }
+
+  private static String place(Message message) {
+    String path = message.getPath() == null ? "" : message.getPath();
+    String name = path.replaceFirst("^(src/main/resources/)?yett/", "");
+    return message.getLine() > 0 ? name + ":" + message.getLine() + ": " : name + ": ";
+  }
+
+  private static KieBase fromModels(Path file) throws IOException, ReflectiveOperationException {
+    // The loader stays open: the session loads lambdas from it as rules fire.
+    @SuppressWarnings("resource")
+    URLClassLoader loader =
+        new URLClassLoader(new URL[] {file.toUri().toURL()}, RuleCache.class.getClassLoader());
+    List<Model> models = new ArrayList<>();
+    try (InputStream list = loader.getResourceAsStream(MODEL_LIST)) {
+      if (list == null) {
+        throw new IOException(file + " holds no compiled rules");
+      }
+      String names = new String(list.readAllBytes(), StandardCharsets.UTF_8);
+      for (String name : names.lines().skip(1).toList()) {
+        models.add((Model) loader.loadClass(name.strip()).getConstructor().newInstance());
+      }
+    }
+    return KieBaseBuilder.createKieBaseFromModel(models);
+  }
+
+  private static String key(SortedMap<String, String> rules) {
+    try {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      rules.forEach(
+          (name, text) -> {
+            digest.update((name + "\0" + text + "\0").getBytes(StandardCharsets.UTF_8));
+          });
+      for (Class<?> type : List.of(Fact.class, Conclusion.class, Interpretation.class)) {
+        digest.update(signature(type).getBytes(StandardCharsets.UTF_8));
+      }
+      return HexFormat.of().formatHex(digest.digest(), 0, 16);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** Compiled rules fit only the program's version that they were compiled against. */
+  private static String signature(Class<?> type) {
+    StringBuilder text = new StringBuilder(type.getName());
+    for (Class<?> inner : type.getDeclaredClasses()) {
+      for (var constructor : inner.getDeclaredConstructors()) {
+        text.append(constructor.toGenericString());
+      }
+    }
+    String version = RuleCache.class.getPackage().getImplementationVersion();
+    return text.append(version).append(System.getProperty("java.specification.version")).toString();
+  }
+}

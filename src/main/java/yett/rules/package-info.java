@@ -1,0 +1,2 @@
+/** What the rules (DRL) make of the answers on this site; the only place that knows Drools. */
+package yett.rules;
