@@ -38,8 +38,7 @@ final class BeliefFold {
   BeliefFold(RuleBase base, CausalModel model) {
     this.base = base;
     this.model = model;
-    this.retestFails =
-        base.causes().values().stream().mapToDouble(c -> c.retestFails()).toArray();
+    this.retestFails = base.causes().values().stream().mapToDouble(c -> c.retestFails()).toArray();
   }
 
   record Result(Belief belief, Trail trail) {}
@@ -51,7 +50,7 @@ final class BeliefFold {
       deeds.clear();
       beliefs.clear();
       chances.clear();
-      Belief prior = Belief.prior(model.withOdds(factors));
+      Belief prior = Belief.atReport(model.withOdds(factors));
       beliefs.add(prior);
       chances.add(prior.atCallOut());
     }

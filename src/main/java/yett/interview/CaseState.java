@@ -208,7 +208,8 @@ public record CaseState(
       deeds.add(entry);
       epoch++;
       retestDue = !cured;
-      // A repair after the cure (work that the first one entailed) keeps the cure, but not the proofs.
+      // A repair after the cure (work that the first one entailed) keeps the cure, but not the
+      // proofs.
     }
   }
 }

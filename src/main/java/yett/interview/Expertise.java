@@ -16,10 +16,7 @@ public record Expertise(RuleBase base, RuleEngine rules, CausalModel model, Plan
    */
   public static Expertise of(RuleBase base, Path cache) {
     return new Expertise(
-        base,
-        RuleEngine.of(base, new RuleCache(cache)),
-        CardModel.of(base),
-        new Planner(base));
+        base, RuleEngine.of(base, new RuleCache(cache)), CardModel.of(base), new Planner(base));
   }
 
   public Interview newInterview() {

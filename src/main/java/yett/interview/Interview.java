@@ -104,8 +104,7 @@ public final class Interview implements AutoCloseable {
     CaseState state = moment.state();
     long event = moment.entries().size() + 1L;
     Optional<Fact> given =
-        given(
-            new CaseState.Answered(event, state.epoch(), state.role(), check.id(), answer));
+        given(new CaseState.Answered(event, state.epoch(), state.role(), check.id(), answer));
     if (given.isEmpty()) {
       return Optional.empty();
     }
@@ -113,9 +112,7 @@ public final class Interview implements AutoCloseable {
     facts.add(given.get());
     Optional<Finding> finding = judge.judge(facts).finding(event);
     return finding.map(
-        f ->
-            new Hearing(
-                f, moment.belief().chanceOf(new Observation(check.id(), f.weights()))));
+        f -> new Hearing(f, moment.belief().chanceOf(new Observation(check.id(), f.weights()))));
   }
 
   /** Chance that each cause was there at the call-out, the most probable first. */

@@ -2,6 +2,7 @@ package yett.interview;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -106,7 +107,9 @@ final class NextStep {
         if (!state.kept().contains(List.of(contradiction.first(), contradiction.second()))) {
           return Optional.of(
               new Step.Settle(
-                  answered(contradiction.first()), answered(contradiction.second()), contradiction));
+                  answered(contradiction.first()),
+                  answered(contradiction.second()),
+                  contradiction));
         }
       }
       return Optional.empty();
@@ -138,10 +141,7 @@ final class NextStep {
 
     private Step afterCure() {
       Optional<Step> entailed =
-          judgement.followUps().stream()
-              .map(this::entailed)
-              .flatMap(Optional::stream)
-              .findFirst();
+          judgement.followUps().stream().map(this::entailed).flatMap(Optional::stream).findFirst();
       if (entailed.isPresent()) {
         return entailed.get();
       }
@@ -166,12 +166,16 @@ final class NextStep {
 
     private Step proofs() {
       List<Check> open = new ArrayList<>();
+      List<Check> due = new ArrayList<>();
       for (Check proof : requiredProofs(state)) {
         if (!state.role().may(proof.who()) || isOpen(proof)) {
           open.add(proof);
         } else if (state.answer(proof.id()).isEmpty()) {
-          return ask(proof, Optional.empty(), "proof before the gate returns to service");
+          due.add(proof);
         }
+      }
+      if (!due.isEmpty()) {
+        return ask(nearest(due), Optional.empty(), "proof before the gate returns to service");
       }
       if (!open.isEmpty()) {
         String names = open.stream().map(Check::ask).collect(Collectors.joining(" "));
@@ -179,6 +183,13 @@ final class NextStep {
             new Step.HandOver(Ending.OUT_OF_SERVICE, "proofs still to be made: " + names));
       }
       return closing(new Step.CloseRepaired());
+    }
+
+    /** The one for which the state of the work changes least. */
+    private Check nearest(List<Check> checks) {
+      return checks.stream()
+          .min(Comparator.comparingDouble(c -> planner.changeOfSetUp(state.setUps(), c.needs())))
+          .orElseThrow();
     }
 
     /** Answered, but neither passed nor failed. */
@@ -279,9 +290,7 @@ final class NextStep {
     /** The set-ups in which this person tries the gate. */
     private List<String> running() {
       SetUp running = base.setUps().get(SetUp.GATE_RUNNING);
-      return running != null && state.role().may(running.who())
-          ? List.of(running.id())
-          : List.of();
+      return running != null && state.role().may(running.who()) ? List.of(running.id()) : List.of();
     }
 
     private Step ready(Collection<String> needs, Step then) {

@@ -227,7 +227,7 @@ final class CardReader {
         usual,
         fields.text("why", ""),
         fields.conditions("only-if"),
-        fields.text("source"));
+        fields.text("source", ""));
   }
 
   Planning planning() {
@@ -298,8 +298,7 @@ final class CardReader {
     }
     double uncertainty =
         inner
-            .parsed(
-                "procedure-uncertainty", text -> Reading.parseDifference(text, q, unit).value())
+            .parsed("procedure-uncertainty", text -> Reading.parseDifference(text, q, unit).value())
             .orElse(0.0);
     Measures open =
         new Measures(
@@ -310,8 +309,7 @@ final class CardReader {
             uncertainty,
             Double.NEGATIVE_INFINITY,
             Double.POSITIVE_INFINITY);
-    Measures measures =
-        inner.parsed("possible", text -> within(open, text)).orElse(open);
+    Measures measures = inner.parsed("possible", text -> within(open, text)).orElse(open);
     inner.finish();
     return Optional.of(measures);
   }
