@@ -15,7 +15,7 @@ import java.util.stream.IntStream;
  */
 public final class Belief {
   /** Prior chance of larger sets that may be left out. */
-  public static final double NEGLECT_AT_MOST = 0.03;
+  public static final double NEGLECT_AT_MOST = 0.05;
 
   private static final int MOST_HYPOTHESES = 120_000;
 
