@@ -6,18 +6,33 @@ import java.util.List;
 import java.util.Map;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonToken;
+import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.TokenStreamLocation;
+import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.MappingIterator;
+import tools.jackson.databind.ObjectMapper;
+import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.dataformat.yaml.YAMLFactory;
 import tools.jackson.dataformat.yaml.YAMLMapper;
 
-/** A YAML file read as trees, with the place of every value so that a complaint can say where. */
-final class CardFile {
-  private static final YAMLMapper MAPPER = YAMLMapper.builder(new YAMLFactory()).build();
+/**
+ * A YAML file read as trees, with the place of every value so that a complaint can say where. A
+ * file whose name ends with {@code .json} is read as JSON.
+ */
+public final class CardFile {
+  private static final ObjectMapper YAML =
+      YAMLMapper.builder(new YAMLFactory())
+          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+          .disable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .build();
+  private static final ObjectMapper JSON =
+      JsonMapper.builder()
+          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+          .disable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .build();
 
   /** A document of the file and where its parts stand, by JSON pointer. */
-  record Document(String file, JsonNode root, Map<String, TokenStreamLocation> places) {
+  public record Document(String file, JsonNode root, Map<String, TokenStreamLocation> places) {
     int line(String pointer) {
       return place(pointer) == null ? 0 : place(pointer).getLineNr();
     }
@@ -39,13 +54,15 @@ final class CardFile {
   private CardFile() {}
 
   /** Reads all documents; what cannot be parsed is added to the problems. */
-  static List<Document> read(String file, String text, List<Problem> problems) {
+  public static List<Document> read(String file, String text, List<Problem> problems) {
+    boolean json = file.endsWith(".json");
+    ObjectMapper mapper = json ? JSON : YAML;
     List<Document> documents = new ArrayList<>();
     try {
-      List<Map<String, TokenStreamLocation>> places = places(text);
-      try (MappingIterator<JsonNode> trees = MAPPER.readerFor(JsonNode.class).readValues(text)) {
-        for (int i = 0; trees.hasNextValue(); i++) {
-          JsonNode root = trees.nextValue();
+      List<Map<String, TokenStreamLocation>> places = places(mapper, text);
+      try (var parser = mapper.createParser(text)) {
+        for (int i = 0; parser.nextToken() != null; i++) {
+          JsonNode root = mapper.readTree(parser);
           if (root != null && !root.isNull() && !root.isMissingNode()) {
             documents.add(new Document(file, root, i < places.size() ? places.get(i) : Map.of()));
           }
@@ -55,12 +72,14 @@ final class CardFile {
       TokenStreamLocation at = e.getLocation();
       problems.add(
           new Problem(
-              "not-yaml",
+              json ? "not-json" : "not-yaml",
               file,
               at == null ? 0 : at.getLineNr(),
               at == null ? 0 : at.getColumnNr(),
-              "this is not YAML: " + firstLine(e.getOriginalMessage()),
-              "Look for a missing space after a colon, a tab, or a quote left open."));
+              "this is not " + (json ? "JSON: " : "YAML: ") + firstLine(e.getOriginalMessage()),
+              json
+                  ? "Look for a missing comma or a quote left open."
+                  : "Look for a missing space after a colon, a tab, or a quote left open."));
     }
     return documents;
   }
@@ -69,9 +88,9 @@ final class CardFile {
     return message == null ? "cannot be parsed" : message.lines().findFirst().orElse("");
   }
 
-  private static List<Map<String, TokenStreamLocation>> places(String text) {
+  private static List<Map<String, TokenStreamLocation>> places(ObjectMapper mapper, String text) {
     List<Map<String, TokenStreamLocation>> documents = new ArrayList<>();
-    try (var parser = MAPPER.createParser(text)) {
+    try (var parser = mapper.createParser(text)) {
       Map<String, TokenStreamLocation> places = new HashMap<>();
       int depth = 0;
       for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
