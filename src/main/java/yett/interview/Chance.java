@@ -18,21 +18,25 @@ public record Chance(double of) {
     return new Chance(probability);
   }
 
-  /** The words; considered judgement, the limits are those of the table in docs/replay.md. */
+  /**
+   * The words; considered judgement, the table is in docs/replay.md. They go by the whole percent,
+   * so that the same figure never stands beside two different words.
+   */
   public String words() {
-    if (of >= 0.95) {
+    long percent = Math.round(100 * of);
+    if (percent >= 95) {
       return "almost certain";
     }
-    if (of >= 0.8) {
+    if (percent >= 80) {
       return "very likely";
     }
-    if (of >= 0.5) {
+    if (percent >= 50) {
       return "likely";
     }
-    if (of >= 0.2) {
+    if (percent >= 20) {
       return "possible";
     }
-    return of >= 0.05 ? "unlikely" : "very unlikely";
+    return percent >= 5 ? "unlikely" : "very unlikely";
   }
 
   /** In whole percent; never 0 % or 100 %, which would claim more than anybody can know. */

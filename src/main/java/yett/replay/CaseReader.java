@@ -131,7 +131,7 @@ final class CaseReader {
         if (question.measures().isPresent()) {
           reading(fields, id, id, answer, question.measures().get());
         } else {
-          unknown(fields, id, answer, question.choices().keySet(), "answer");
+          oneOf(new Slot(fields, id, answer), id, "answer to", question.choices().keySet());
         }
         site.put(id, answer);
       }
@@ -161,6 +161,17 @@ final class CaseReader {
   /** A value and its place. */
   private record Slot(Fields fields, String place, String text) {}
 
+  private static void oneOf(Slot slot, String id, String what, Collection<String> known) {
+    if (!known.contains(slot.text())) {
+      slot.fields()
+          .problem(
+              slot.place(),
+              "unknown-outcome",
+              quoted(slot.text()) + " is no " + what + " \"" + id + "\"",
+              Names.advice(slot.text(), known));
+    }
+  }
+
   private <T> Optional<Told<T>> turns(
       Fields fields, String id, Function<Slot, Optional<T>> reader) {
     JsonNode value = fields.get(id);
@@ -168,6 +179,11 @@ final class CaseReader {
       return isText(fields, id)
           ? reader.apply(new Slot(fields, id, fields.text(id, ""))).map(Told::always)
           : Optional.empty();
+    }
+    if (value.isEmpty()) {
+      fields.problem(
+          id, "no-answer", quoted(id) + " has no answer", "Give one, or leave the line out.");
+      return Optional.empty();
     }
     List<T> turns = new ArrayList<>();
     List<String> texts = fields.texts(id);
@@ -196,7 +212,7 @@ final class CaseReader {
   }
 
   private Optional<Boolean> retest(Slot slot) {
-    unknown(slot.fields(), slot.place(), slot.text(), List.of(CURED, FAILS), "retest");
+    oneOf(slot, RETEST, "answer to", List.of(CURED, FAILS));
     return Optional.of(slot.text().equals(CURED));
   }
 

@@ -5,7 +5,7 @@ import java.util.Optional;
 
 /**
  * What a case file says to something that may be asked more than once: one thing for every time, or
- * a list in the order of asking.
+ * a list in order: how the gate was found, then how it is found after repairs.
  *
  * @param inOrder whether the n-th time gets the n-th
  */

@@ -57,22 +57,27 @@ final class Witness {
    * @param meaning the outcome that an answer would be taken to mean, if it can be weighed
    */
   Said answer(Check check, Function<Answer, Optional<String>> meaning) {
-    int before = asked.merge(check.id(), 1, Integer::sum) - 1;
     Told<Answer> told = recorded.answers().get(check.id());
-    Optional<Answer> given = told == null ? Optional.empty() : told.turn(before);
-    if (given.isEmpty()) {
+    if (told == null) {
       return unsaid(check);
     }
-    boolean stale =
-        check.kind() == Check.Kind.CHECK
-            && !told.inOrder()
-            && !removed.isEmpty()
-            && meaning.apply(given.get()).map(outcome -> stale(check, outcome)).orElse(false);
-    return stale
-        ? Said.assumed(
-            new Answer.CannotTell(),
-            "the file tells \"" + check.id() + "\" from before the repair that changed it")
-        : Said.told(given.get());
+    int turn = asked.getOrDefault(check.id(), 0);
+    boolean changed =
+        (turn == 0 || !told.inOrder()) && changed(check, told.turns().get(0), meaning);
+    if (changed && !told.inOrder()) {
+      return Said.assumed(
+          new Answer.CannotTell(),
+          "the file tells \"" + check.id() + "\" from before the repair that changed it");
+    }
+    turn = changed ? 1 : turn;
+    asked.put(check.id(), turn + 1);
+    return told.turn(turn).map(Said::told).orElseGet(() -> unsaid(check));
+  }
+
+  private boolean changed(Check check, Answer found, Function<Answer, Optional<String>> meaning) {
+    return check.kind() == Check.Kind.CHECK
+        && !removed.isEmpty()
+        && meaning.apply(found).map(outcome -> stale(check, outcome)).orElse(false);
   }
 
   private Said unsaid(Check check) {
