@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.StreamReadFeature;
@@ -30,6 +32,8 @@ public final class CardFile {
           .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
           .disable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
           .build();
+
+  private static final Pattern TWICE = Pattern.compile("Duplicate Object property \"(.*)\"");
 
   /** A document of the file and where its parts stand, by JSON pointer. */
   public record Document(String file, JsonNode root, Map<String, TokenStreamLocation> places) {
@@ -69,19 +73,36 @@ public final class CardFile {
         }
       }
     } catch (JacksonException e) {
-      TokenStreamLocation at = e.getLocation();
-      problems.add(
-          new Problem(
-              json ? "not-json" : "not-yaml",
-              file,
-              at == null ? 0 : at.getLineNr(),
-              at == null ? 0 : at.getColumnNr(),
-              "this is not " + (json ? "JSON: " : "YAML: ") + firstLine(e.getOriginalMessage()),
-              json
-                  ? "Look for a missing comma or a quote left open."
-                  : "Look for a missing space after a colon, a tab, or a quote left open."));
+      problems.add(problem(file, json, e));
     }
     return documents;
+  }
+
+  private static Problem problem(String file, boolean json, JacksonException e) {
+    TokenStreamLocation at = e.getLocation();
+    int line = at == null ? 0 : at.getLineNr();
+    int column = at == null ? 0 : at.getColumnNr();
+    String message = firstLine(e.getOriginalMessage());
+    Matcher twice = TWICE.matcher(message);
+    if (twice.matches()) {
+      String said = "\"" + twice.group(1) + "\" stands here twice";
+      return new Problem("duplicate-field", file, line, column, said, "Delete one of the two.");
+    }
+    return json
+        ? new Problem(
+            "not-json",
+            file,
+            line,
+            column,
+            "this is not JSON: " + message,
+            "Look for a missing comma or a quote left open.")
+        : new Problem(
+            "not-yaml",
+            file,
+            line,
+            column,
+            "this is not YAML: " + message,
+            "Look for a missing space after a colon, a tab, or a quote left open.");
   }
 
   private static String firstLine(String message) {

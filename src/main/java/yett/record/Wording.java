@@ -13,6 +13,7 @@ import yett.interview.Event;
 import yett.interview.Moment;
 import yett.interview.SiteFacts;
 import yett.knowledge.Check;
+import yett.knowledge.Check.Outcome;
 import yett.knowledge.Measures;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
@@ -141,7 +142,11 @@ final class Wording {
         .judgement()
         .expectation(check.id())
         .map(e -> measures.show(e.low()) + " to " + measures.show(e.high()) + ", " + e.how())
-        .or(() -> Optional.of(check.outcomes().get(0).text()).filter(t -> !t.contains("expect")));
+        .or(() -> Optional.of(check.outcomes().get(0)).filter(Wording::fixed).map(Outcome::text));
+  }
+
+  private static boolean fixed(Outcome outcome) {
+    return outcome.band().isPresent() && !outcome.band().get().relative();
   }
 
   /** The answer to a site question in the card's words. */

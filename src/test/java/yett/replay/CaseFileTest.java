@@ -181,8 +181,18 @@ class CaseFileTest {
     assertThat(
             text(
                 read(
-                    "case: a\nperson: caller\nanswers:\n  held-open: meant\n  held-open: meant\n")))
-        .contains("quay.case.yaml:5:", "Duplicate Object property \"held-open\"");
+                    """
+                    case: a
+                    person: caller
+                    answers:
+                      held-open: meant
+                      held-open: meant
+                    """)))
+        .isEqualTo(
+            """
+            quay.case.yaml:5:12: "held-open" stands here twice
+              Delete one of the two.
+            """);
     assertThat(text(read("case: a\nperson: caller\n---\ncase: a\nperson: caller\n")))
         .isEqualTo(
             """
