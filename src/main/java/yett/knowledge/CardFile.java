@@ -16,17 +16,45 @@ import tools.jackson.dataformat.yaml.YAMLMapper;
 final class CardFile {
   private static final YAMLMapper MAPPER = YAMLMapper.builder(new YAMLFactory()).build();
 
-  /** A document of the file and where its parts stand, by JSON pointer. */
-  record Document(String file, JsonNode root, Map<String, TokenStreamLocation> places) {
+  /** A document of a file. Where its parts stand is worked out only when somebody asks. */
+  static final class Document {
+    private final String file;
+    private final String text;
+    private final int number;
+    private final JsonNode root;
+    private Map<String, TokenStreamLocation> places;
+
+    Document(String file, String text, int number, JsonNode root) {
+      this.file = file;
+      this.text = text;
+      this.number = number;
+      this.root = root;
+    }
+
+    String file() {
+      return file;
+    }
+
+    JsonNode root() {
+      return root;
+    }
+
+    /** Line of a part by its JSON pointer, or of what holds it; 0 if unknown. */
     int line(String pointer) {
-      return place(pointer) == null ? 0 : place(pointer).getLineNr();
+      TokenStreamLocation place = place(pointer);
+      return place == null ? 0 : place.getLineNr();
     }
 
     int column(String pointer) {
-      return place(pointer) == null ? 0 : place(pointer).getColumnNr();
+      TokenStreamLocation place = place(pointer);
+      return place == null ? 0 : place.getColumnNr();
     }
 
     private TokenStreamLocation place(String pointer) {
+      if (places == null) {
+        List<Map<String, TokenStreamLocation>> all = CardFile.places(text);
+        places = number < all.size() ? all.get(number) : Map.of();
+      }
       for (String p = pointer; ; p = p.substring(0, Math.max(0, p.lastIndexOf('/')))) {
         TokenStreamLocation found = places.get(p);
         if (found != null || p.isEmpty()) {
@@ -42,12 +70,11 @@ final class CardFile {
   static List<Document> read(String file, String text, List<Problem> problems) {
     List<Document> documents = new ArrayList<>();
     try {
-      List<Map<String, TokenStreamLocation>> places = places(text);
       try (MappingIterator<JsonNode> trees = MAPPER.readerFor(JsonNode.class).readValues(text)) {
         for (int i = 0; trees.hasNextValue(); i++) {
           JsonNode root = trees.nextValue();
           if (root != null && !root.isNull() && !root.isMissingNode()) {
-            documents.add(new Document(file, root, i < places.size() ? places.get(i) : Map.of()));
+            documents.add(new Document(file, text, i, root));
           }
         }
       }
