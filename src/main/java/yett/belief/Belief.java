@@ -15,7 +15,7 @@ import java.util.stream.IntStream;
  */
 public final class Belief {
   /** Prior chance of larger sets that may be left out. */
-  public static final double NEGLECT_AT_MOST = 0.005;
+  public static final double NEGLECT_AT_MOST = 0.05;
 
   private static final int MOST_HYPOTHESES = 120_000;
 
@@ -53,44 +53,49 @@ public final class Belief {
     this.sinceRepair = sinceRepair;
   }
 
-  /** What is believed before anything is seen, with sets as large as the stated bound asks for. */
-  public static Belief prior(CausalModel model) {
-    Lattice lattice = null;
-    double[] logs = null;
-    double left = 1;
-    for (int depth = 1; depth <= model.size(); depth++) {
-      if (depth > 2 && Lattice.count(model.size(), depth) > MOST_HYPOTHESES) {
-        break;
-      }
-      lattice = Lattice.of(model.size(), depth);
-      logs = model.logPriors(lattice);
-      left = 1 - Arrays.stream(logs).map(Math::exp).sum();
-      if (left <= NEGLECT_AT_MOST) {
-        break;
+  /**
+   * What is believed when a gate is reported, before anything else is known: at least one cause is
+   * there. Sets are listed as large as the stated bound asks for.
+   */
+  public static Belief atReport(CausalModel model) {
+    for (int depth = 1; ; depth++) {
+      Belief belief = start(model, Lattice.of(model.size(), depth), true);
+      if (belief.neglected <= NEGLECT_AT_MOST
+          || depth >= model.size()
+          || depth >= 2 && Lattice.count(model.size(), depth + 1) > MOST_HYPOTHESES) {
+        return belief;
       }
     }
-    return start(model, lattice, logs, left);
   }
 
-  /** What is believed before anything is seen, over all sets of at most {@code depth} causes. */
+  /** The same over all sets of at most {@code depth} causes. */
+  public static Belief atReport(CausalModel model, int depth) {
+    return start(model, Lattice.of(model.size(), depth), true);
+  }
+
+  /** What the model says before anything is known, over sets of at most {@code depth} causes. */
   public static Belief prior(CausalModel model, int depth) {
-    Lattice lattice = Lattice.of(model.size(), depth);
-    double[] logs = model.logPriors(lattice);
-    return start(model, lattice, logs, 1 - Arrays.stream(logs).map(Math::exp).sum());
+    return start(model, Lattice.of(model.size(), depth), false);
   }
 
-  private static Belief start(CausalModel model, Lattice lattice, double[] logs, double left) {
-    double[] weights = Arrays.stream(logs).map(Math::exp).toArray();
-    double total = Arrays.stream(weights).sum();
+  private static Belief start(CausalModel model, Lattice lattice, boolean someCause) {
+    double[] weights = model.priors(lattice);
+    double listed = Arrays.stream(weights).sum();
+    double possible = 1;
+    if (someCause) {
+      listed -= weights[0];
+      possible -= weights[0];
+      weights[0] = 0;
+    }
     for (int h = 0; h < weights.length; h++) {
-      weights[h] /= total;
+      weights[h] /= listed;
     }
     int[] all = IntStream.range(0, lattice.size()).toArray();
     return new Belief(
         model,
         lattice,
         Likelihoods.over(model, lattice),
-        Math.max(0, left),
+        Math.max(0, 1 - listed / possible),
         all,
         all,
         weights,

@@ -176,38 +176,45 @@ public final class CausalModel {
   }
 
   /**
-   * Log prior of every hypothesis of a lattice: sum over present causes of log P(present | parents)
-   * plus sum over absent ones of log P(absent | parents).
+   * Prior of every hypothesis of a lattice: the product of P(present | parents) over its causes and
+   * of P(absent | parents) over the others. Worked out from the parent hypothesis by the factors
+   * that the added cause changes.
    */
-  double[] logPriors(Lattice lattice) {
-    double allAbsent = 0;
+  double[] priors(Lattice lattice) {
+    double[] weights = new double[lattice.size()];
+    weights[0] = 1;
     for (double p : priors) {
-      allAbsent += Math.log1p(-p);
+      weights[0] *= 1 - p;
     }
-    double[] logs = new double[lattice.size()];
     boolean[] present = new boolean[size()];
     int[] members = new int[lattice.depth()];
-    for (int h = 0; h < logs.length; h++) {
+    for (int h = 1; h < weights.length; h++) {
       int count = lattice.members(h, members);
-      for (int i = 0; i < count; i++) {
+      for (int i = 1; i < count; i++) {
         present[members[i]] = true;
       }
-      double log = allAbsent;
-      for (int i = 0; i < count; i++) {
-        int c = members[i];
-        log += Math.log(presentChance(c, present)) - Math.log1p(-priors[c]);
-        for (int k = 0; k < children[c].length; k++) {
-          if (!present[children[c][k]]) {
-            log += Math.log1p(-childChances[c][k]);
-          }
-        }
-      }
-      logs[h] = log;
-      for (int i = 0; i < count; i++) {
+      weights[h] = weights[lattice.parent(h)] * gain(members[0], present);
+      for (int i = 1; i < count; i++) {
         present[members[i]] = false;
       }
     }
-    return logs;
+    return weights;
+  }
+
+  /** By what the prior changes when a cause joins those present. */
+  private double gain(int cause, boolean[] present) {
+    double chance = presentChance(cause, present);
+    double gain = chance / (1 - chance);
+    for (int k = 0; k < children[cause].length; k++) {
+      int child = children[cause][k];
+      if (present[child]) {
+        double before = presentChance(child, present);
+        gain *= (1 - (1 - before) * (1 - childChances[cause][k])) / before;
+      } else {
+        gain *= 1 - childChances[cause][k];
+      }
+    }
+    return gain;
   }
 
   private double presentChance(int cause, boolean[] present) {

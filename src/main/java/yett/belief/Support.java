@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.PriorityQueue;
 import yett.belief.Belief.Explanation;
 
 /** The most probable sets of causes, each once, with weights that add up to 1. */
@@ -25,21 +26,24 @@ public final class Support {
     for (int i = 0; i < sets.length; i++) {
       bySet[sets[i]] += weights[i];
     }
-    double[] sorted = Arrays.stream(bySet).filter(w -> w > 0).sorted().toArray();
-    double threshold = 0;
-    double sum = 0;
-    for (int k = 0; k < sorted.length && k < most && sum < mass; k++) {
-      threshold = sorted[sorted.length - 1 - k];
-      sum += threshold;
-    }
-    List<Integer> chosen = new ArrayList<>();
+    // The least of the best so far on top, so that all sets but those few are passed over quickly.
+    PriorityQueue<Integer> best =
+        new PriorityQueue<>(
+            Comparator.<Integer>comparingDouble(h -> bySet[h]).thenComparingInt(h -> -h));
     for (int h = 0; h < bySet.length; h++) {
-      if (bySet[h] > 0 && bySet[h] >= threshold) {
-        chosen.add(h);
+      if (bySet[h] > 0 && (best.size() < most || bySet[h] > bySet[best.element()])) {
+        best.add(h);
+        if (best.size() > most) {
+          best.remove();
+        }
       }
     }
+    List<Integer> chosen = new ArrayList<>(best);
     chosen.sort(Comparator.<Integer>comparingDouble(h -> -bySet[h]).thenComparingInt(h -> h));
-    int size = Math.min(most, chosen.size());
+    int size = 0;
+    for (double sum = 0; size < chosen.size() && sum < mass; size++) {
+      sum += bySet[chosen.get(size)];
+    }
     int[] hypotheses = chosen.stream().limit(size).mapToInt(Integer::intValue).toArray();
     double[] kept = Arrays.stream(hypotheses).mapToDouble(h -> bySet[h]).toArray();
     double total = Arrays.stream(kept).sum();

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import yett.knowledge.Band.Limit;
-import yett.quantity.Reading;
 
 /** The words that give a band: {@code below 24 V}, {@code within expectation} and so on. */
 final class BandText {
@@ -47,7 +46,7 @@ final class BandText {
       double factor = relative.group(1) == null ? 1 : Double.parseDouble(relative.group(1));
       return new Band.Expected(factor, relative.group(2).equals("high"));
     }
-    return new Band.Fixed(Reading.parse(words, measures.quantity(), measures.unit()).value());
+    return new Band.Fixed(measures.parse(words));
   }
 
   /** Whether every reading falls in exactly one band. */

@@ -218,8 +218,7 @@ final class CardReader {
           "\"" + usual + "\" is not one of the choices",
           Names.advice(usual, choices.keySet()));
     }
-    measures.ifPresent(
-        m -> fields.parsed("default", text -> Reading.parse(text, m.quantity(), m.unit())));
+    measures.ifPresent(m -> fields.parsed("default", m::parse));
     return new SiteQuestion(
         id,
         fields.text("ask"),
@@ -227,7 +226,8 @@ final class CardReader {
         choices,
         usual,
         fields.text("why", ""),
-        fields.conditions("only-if"));
+        fields.conditions("only-if"),
+        fields.text("source", ""));
   }
 
   Planning planning() {
@@ -283,33 +283,51 @@ final class CardReader {
       return Optional.empty();
     }
     Quantity q = quantity.get();
-    Unit unit = inner.parsed("unit", Unit::parse).orElse(q.canonical());
+    String counted = q == Quantity.COUNT ? inner.text("unit", "") : "";
+    Unit unit =
+        q == Quantity.COUNT
+            ? q.canonical()
+            : inner.parsed("unit", Unit::parse).orElse(q.canonical());
+    String instrument = inner.text("instrument", "eye");
+    if (!Instruments.names().contains(instrument)) {
+      inner.problem(
+          "instrument",
+          "unknown-name",
+          "\"" + instrument + "\" is not in the table of instruments",
+          Names.advice(instrument, Instruments.names()));
+    }
     double uncertainty =
         inner
             .parsed("procedure-uncertainty", text -> Reading.parseDifference(text, q, unit).value())
             .orElse(0.0);
-    double least = Double.NEGATIVE_INFINITY;
-    double most = Double.POSITIVE_INFINITY;
-    Optional<double[]> possible = inner.parsed("possible", text -> range(text, q, unit));
-    if (possible.isPresent()) {
-      least = possible.get()[0];
-      most = possible.get()[1];
-    }
-    Measures measures =
-        new Measures(q, unit, inner.text("instrument", "eye"), uncertainty, least, most);
+    Measures open =
+        new Measures(
+            q,
+            unit,
+            counted,
+            instrument,
+            uncertainty,
+            Double.NEGATIVE_INFINITY,
+            Double.POSITIVE_INFINITY);
+    Measures measures = inner.parsed("possible", text -> within(open, text)).orElse(open);
     inner.finish();
     return Optional.of(measures);
   }
 
-  private static double[] range(String text, Quantity quantity, Unit unit) {
+  private static Measures within(Measures open, String text) {
     String[] ends = text.split("\\s+to\\s+");
     if (ends.length != 2) {
       throw new IllegalArgumentException(
           "\"" + text + "\" is no range; write it as \"0 V to 60 V\"");
     }
-    return new double[] {
-      Reading.parse(ends[0], quantity, unit).value(), Reading.parse(ends[1], quantity, unit).value()
-    };
+    return new Measures(
+        open.quantity(),
+        open.unit(),
+        open.counted(),
+        open.instrument(),
+        open.procedureUncertainty(),
+        open.parse(ends[0]),
+        open.parse(ends[1]));
   }
 
   private List<Outcome> outcomes() {

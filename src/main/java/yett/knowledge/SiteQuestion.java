@@ -17,5 +17,6 @@ public record SiteQuestion(
     Map<String, String> choices,
     String usual,
     String why,
-    Map<String, List<String>> onlyIf)
+    Map<String, List<String>> onlyIf,
+    String source)
     implements Card {}

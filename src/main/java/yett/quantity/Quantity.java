@@ -105,7 +105,12 @@ public enum Quantity {
   }
 
   String request(Unit shownUnit) {
-    String unit = shownUnit.symbol().isEmpty() ? "" : " in " + shownUnit.symbol();
+    String unit =
+        switch (shownUnit) {
+          case ONE -> "";
+          case INCH -> " in inches"; // "in in" reads like a slip
+          default -> " in " + shownUnit.symbol();
+        };
     return "this asks for " + phrase + unit + ", e.g. " + example + ".";
   }
 

@@ -19,7 +19,7 @@ final class ReadingParser {
 
   private static final Pattern SIGN = Pattern.compile("^[+-] ?(?=[\\d.,])");
   private static final Pattern RANGE = Pattern.compile("^[\\d.,]+ ?\\D{0,6}-\\s?[\\d.,]+\\D*$");
-  private static final Pattern OVER_RANGE = Pattern.compile("(?i)[+-]?\\.?0?\\.?o\\.?l\\.?");
+  private static final Pattern OVER_RANGE = Pattern.compile("(?i)[+-]?\\.?[0o]\\.?l\\.?");
 
   /** Units that may follow one another in one reading, the larger first. */
   private static final List<List<Unit>> CHAINS =
@@ -74,6 +74,12 @@ final class ReadingParser {
     String line = Keyboard.plain(typed);
     if (line.isEmpty()) {
       throw new ReadingException("Nothing was typed; " + request());
+    }
+    if (OVER_RANGE.matcher(line).matches()) {
+      throw new ReadingException(
+          Spelling.quoted(typed)
+              + " means that the meter is out of its range; choose another range, or say that you"
+              + " cannot tell.");
     }
     return line;
   }
@@ -167,21 +173,18 @@ final class ReadingParser {
           || Math.abs(smaller.number()) >= step * (1 - 1e-12)) {
         throw new ReadingException(
             Spelling.quoted(typed)
-                + " does not add up: type whole "
+                + " does not add up; the "
                 + larger.unit().symbol()
-                + " and less than one of them in "
+                + " must be whole, and the "
                 + smaller.unit().symbol()
+                + " less than 1 "
+                + larger.unit().symbol()
                 + ".");
       }
     }
   }
 
   private String noNumber(String line) {
-    if (OVER_RANGE.matcher(line).matches()) {
-      return Spelling.quoted(typed)
-          + " means that the meter is out of its range; choose another range, or say that you"
-          + " cannot tell.";
-    }
     if (line.matches("[<>~≈±].*")) {
       return Spelling.quoted(typed) + " is not one number; type the reading without the sign.";
     }

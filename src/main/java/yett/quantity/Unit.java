@@ -40,10 +40,16 @@ public enum Unit {
   MEGOHM(Quantity.RESISTANCE, MEGA(Units.OHM), "Mohm", "MΩ", "megohm", "megaohm"),
   GIGOHM(Quantity.RESISTANCE, GIGA(Units.OHM), "Gohm", "GΩ", "gigohm", "gigaohm"),
 
-  CELSIUS(Quantity.TEMPERATURE, Units.CELSIUS, "degC", "°C", "C", "deg C", "celsius"),
+  CELSIUS(Quantity.TEMPERATURE, Units.CELSIUS, "degC", "°C", "C", "deg C", "° C", "celsius"),
   FAHRENHEIT(
-      Quantity.TEMPERATURE, USCustomary.FAHRENHEIT, "degF", "°F", "F", "deg F", "fahrenheit"),
-  KELVIN(Quantity.TEMPERATURE, Units.KELVIN, "K", "kelvin"),
+      Quantity.TEMPERATURE,
+      USCustomary.FAHRENHEIT,
+      "degF",
+      "°F",
+      "F",
+      "deg F",
+      "° F",
+      "fahrenheit"),
 
   SECOND(Quantity.TIME, Units.SECOND, "s", "sec", "second"),
   MILLISECOND(Quantity.TIME, MILLI(Units.SECOND), "ms", "msec", "millisecond"),

@@ -2,13 +2,15 @@ package yett.rules;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import yett.calculation.BandWeights;
 import yett.knowledge.Band;
 import yett.knowledge.Check;
-import yett.knowledge.Measures;
+import yett.knowledge.Instruments;
 import yett.knowledge.Role;
 
 /** What rules need to weigh answers; called from their consequences. */
@@ -31,16 +33,24 @@ public final class Interpretation {
    * @param low lower end of the expectation, NaN if the bands need none
    */
   public static List<Double> ofReading(Check check, double value, double low, double high) {
-    Measures measures = check.measures().orElseThrow();
-    double uncertainty = Instruments.standardUncertainty(measures, value);
-    List<Double> weights = new ArrayList<>();
-    for (Check.Outcome outcome : check.outcomes()) {
-      Band band = outcome.band().orElseThrow();
-      weights.add(
-          BandWeights.weight(
-              value, uncertainty, limit(band.low(), low, high), limit(band.high(), low, high)));
+    double uncertainty = Instruments.uncertainty(check.measures().orElseThrow(), value);
+    List<Integer> rising =
+        IntStream.range(0, check.outcomes().size())
+            .boxed()
+            .sorted(Comparator.comparingDouble(i -> limit(band(check, i).low(), low, high)))
+            .toList();
+    double[] limits =
+        rising.stream().skip(1).mapToDouble(i -> limit(band(check, i).low(), low, high)).toArray();
+    double[] weights = BandWeights.of(value, uncertainty, limits);
+    Double[] byOutcome = new Double[weights.length];
+    for (int i = 0; i < weights.length; i++) {
+      byOutcome[rising.get(i)] = weights[i];
     }
-    return List.copyOf(weights);
+    return List.of(byOutcome);
+  }
+
+  private static Band band(Check check, int outcome) {
+    return check.outcomes().get(outcome).band().orElseThrow();
   }
 
   /** The outcome with the largest weight. */

@@ -97,6 +97,7 @@ class ReadingTest {
           TEMPERATURE | 70 °F             | 21.11111111
           TEMPERATURE | 32 degF           | 0
           TEMPERATURE | -40 F             | -40
+          TEMPERATURE | 21 ° C            | 21
           TEMPERATURE | 21 ℃             | 21
           TIME        | 18 s              | 18
           TIME        | 18 sec            | 18
@@ -137,8 +138,8 @@ class ReadingTest {
           LENGTH      | 1,234       | "1,234" can be read in two ways; say 1234 or 1.234.
           LENGTH      | 12,345 mm   | "12,345" can be read in two ways; say 12345 or 12.345.
           LENGTH      | 7' 6        | "7' 6" lacks the unit after the feet; type it like 7 ft 6 in.
-          LENGTH      | 7 ft 13 in  | "7 ft 13 in" does not add up: type whole ft and less than one of them in in.
-          LENGTH      | 7.5 ft 3 in | "7.5 ft 3 in" does not add up: type whole ft and less than one of them in in.
+          LENGTH      | 7 ft 13 in  | "7 ft 13 in" does not add up; the ft must be whole, and the in less than 1 ft.
+          LENGTH      | 7.5 ft 3 in | "7.5 ft 3 in" does not add up; the ft must be whole, and the in less than 1 ft.
           LENGTH      | 6 in 7 ft   | "6 in 7 ft" cannot be read; this asks for a length in mm, e.g. 190 mm or 7 1/2 in.
           LENGTH      | 7 3/2 in    | "7 3/2" has a fraction of one or more; type it like 7 1/2 or as 7.5.
           LENGTH      | 1/0 in      | "1/0" divides by zero; type it as a decimal.
@@ -165,11 +166,13 @@ class ReadingTest {
           VOLTAGE     | 24 V 3 mV   | "24 V 3 mV" cannot be read; this asks for a voltage in V, e.g. 24.3 V.
           RESISTANCE  | 5 MOHM      | "MOHM" is no unit of resistance; did you mean mohm or Mohm?
           RESISTANCE  | OL          | "OL" means that the meter is out of its range; choose another range, or say that you cannot tell.
+          RESISTANCE  | 0.L         | "0.L" means that the meter is out of its range; choose another range, or say that you cannot tell.
+          VOLTAGE     | 4.7 k       | "k" is no unit of voltage; use V, mV or kV.
           RESISTANCE  | >200 Mohm   | ">200 Mohm" is not one number; type the reading without the sign.
           TEMPERATURE | -300 C      | "-300 C" is colder than anything can be; this asks for a temperature in degC, e.g. 21 degC or 70 degF.
           FORCE       | 75 lb       | "lb" is a mass; this asks for a force in N, e.g. 150 N or 34 lbf.
           TIME        | 5 m         | "m" is a length; this asks for a time in s, e.g. 18 s or 1.5 min.
-          TIME        | 1 min 75 s  | "1 min 75 s" does not add up: type whole min and less than one of them in s.
+          TIME        | 1 min 75 s  | "1 min 75 s" does not add up; the min must be whole, and the s less than 1 min.
           ANGLE       | 3 V         | "V" is a voltage; this asks for an angle in deg, e.g. 2.5 deg.
           COUNT       | 12 links    | "links" is no unit of count; type the number alone.
           COUNT       | 12 V        | "V" is a voltage; this asks for a count, e.g. 12.
@@ -237,6 +240,13 @@ class ReadingTest {
     assertThat(reading.shown()).isEqualTo("7.5 in");
     assertThat(Reading.parse("70°", Quantity.TEMPERATURE, Unit.FAHRENHEIT).shown())
         .isEqualTo("70 degF");
+  }
+
+  @Test
+  void the_question_names_the_shown_unit() {
+    assertThatThrownBy(() -> Reading.parse("24 V", Quantity.LENGTH, Unit.INCH))
+        .hasMessage(
+            "\"V\" is a voltage; this asks for a length in inches, e.g. 190 mm or 7 1/2 in.");
   }
 
   @Test

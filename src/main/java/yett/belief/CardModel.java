@@ -1,0 +1,75 @@
+package yett.belief;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import yett.knowledge.Cause;
+import yett.knowledge.Check;
+import yett.knowledge.RuleBase;
+
+/** The causal model that the cards of a rule base describe. */
+public final class CardModel {
+  /**
+   * Share of every row that is spread evenly over the outcomes: anybody may look at the wrong lamp,
+   * so no answer makes a cause impossible.
+   */
+  static final double SLIP = 0.005;
+
+  /** How often a fault that no card describes shows on a check made for something else. */
+  static final double UNKNOWN_SHOWS = 0.15;
+
+  private CardModel() {}
+
+  public static CausalModel of(RuleBase base) {
+    CausalModel.Builder builder = CausalModel.builder();
+    base.causes().values().forEach(c -> builder.cause(c.id(), c.prior()));
+    for (Cause cause : base.causes().values()) {
+      cause.bringsAbout().forEach((to, chance) -> builder.link(cause.id(), to, chance));
+    }
+    base.checks().values().forEach(c -> builder.check(c.id(), slip(c.otherwise()), rows(c)));
+    for (Check check : base.checks().values()) {
+      check
+          .repeats()
+          .ifPresent(
+              r ->
+                  builder.repeats(
+                      check.id(),
+                      r.check(),
+                      r.share(),
+                      sameOutcomes(base.checks().get(r.check()), check)));
+    }
+    return builder.build();
+  }
+
+  private static Map<String, double[]> rows(Check check) {
+    Map<String, double[]> rows = new LinkedHashMap<>();
+    check.likelihood().forEach((cause, row) -> rows.put(cause, slip(row)));
+    boolean speaks = !check.danger() && check.kind() != Check.Kind.PROOF;
+    if (speaks && !rows.containsKey(Cause.NOT_IN_RULE_BASE)) {
+      rows.put(Cause.NOT_IN_RULE_BASE, slip(unknown(check.outcomes().size())));
+    }
+    return rows;
+  }
+
+  private static double[] unknown(int outcomes) {
+    double[] row = new double[outcomes];
+    row[0] = 1 - UNKNOWN_SHOWS;
+    for (int i = 1; i < outcomes; i++) {
+      row[i] = UNKNOWN_SHOWS / (outcomes - 1);
+    }
+    return row;
+  }
+
+  private static double[] slip(double[] row) {
+    double[] mixed = row.clone();
+    for (int i = 0; i < mixed.length; i++) {
+      mixed[i] = (1 - SLIP) * row[i] + SLIP / row.length;
+    }
+    return mixed;
+  }
+
+  private static int[] sameOutcomes(Check original, Check repetition) {
+    List<Check.Outcome> outcomes = original.outcomes();
+    return outcomes.stream().mapToInt(o -> repetition.indexOf(o.id())).toArray();
+  }
+}

@@ -1,0 +1,2 @@
+/** The arithmetic of the trade: chains, leaves, batteries, wires, supplies and uncertainty. */
+package yett.calculation;

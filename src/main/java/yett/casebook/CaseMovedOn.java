@@ -1,0 +1,34 @@
+package yett.casebook;
+
+import java.util.List;
+
+/**
+ * Somebody else wrote to the case first. Nothing was appended: take in the newer events, look
+ * whether the answer still fits, and append it again after them.
+ */
+public final class CaseMovedOn extends RuntimeException {
+  private final transient CaseId caseId;
+  private final transient List<StoredEvent> newer;
+
+  CaseMovedOn(CaseId caseId, List<StoredEvent> newer) {
+    super(
+        "Case "
+            + caseId
+            + " has moved on: "
+            + newer.get(newer.size() - 1).by()
+            + " wrote to it meanwhile. Read "
+            + (newer.size() == 1 ? "the newer event" : "the " + newer.size() + " newer events")
+            + ", then answer again.");
+    this.caseId = caseId;
+    this.newer = List.copyOf(newer);
+  }
+
+  public CaseId caseId() {
+    return caseId;
+  }
+
+  /** What was written after the expected event, oldest first; never empty. */
+  public List<StoredEvent> newer() {
+    return newer;
+  }
+}

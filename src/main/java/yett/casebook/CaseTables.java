@@ -1,0 +1,189 @@
+package yett.casebook;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** The SQL of cases and their events; the caller holds the transaction. */
+final class CaseTables {
+  private static final String LINE =
+      "select id, site_id, opened_at, last_event_at, last_seq, state, title from case_file";
+
+  private final JdbcClient client;
+
+  CaseTables(JdbcClient client) {
+    this.client = client;
+  }
+
+  CaseId begin(String siteId, Instant at) {
+    var id = nextId(at.atOffset(ZoneOffset.UTC).getYear());
+    client
+        .sql(
+            """
+            insert into case_file
+              (id, site_id, opened_at, last_event_at, last_seq, state, title)
+            values (?, ?, ?, ?, 0, ?, '')
+            """)
+        .params(
+            id.toString(),
+            siteId,
+            Storable.written(at),
+            Storable.written(at),
+            CaseState.OPEN.name())
+        .update();
+    return id;
+  }
+
+  /** The update comes before the reading: it makes any other writer wait for our commit. */
+  private CaseId nextId(int year) {
+    client
+        .sql(
+            "insert into case_number (year_opened, last_number) values (?, 0) on conflict do nothing")
+        .param(year)
+        .update();
+    client
+        .sql("update case_number set last_number = last_number + 1 where year_opened = ?")
+        .param(year)
+        .update();
+    int number =
+        client
+            .sql("select last_number from case_number where year_opened = ?")
+            .param(year)
+            .query(Integer.class)
+            .single();
+    return new CaseId(year, number);
+  }
+
+  /** The update is the check: of two writers who expect the same, it lets only the first pass. */
+  List<StoredEvent> append(CaseId id, long expectedSeq, List<NewEvent> events) {
+    var stored = numbered(expectedSeq, events);
+    int moved =
+        client
+            .sql("update case_file set last_seq = ? where id = ? and last_seq = ?")
+            .params(expectedSeq + events.size(), id.toString(), expectedSeq)
+            .update();
+    if (moved == 0) {
+      throw refused(id, expectedSeq);
+    }
+    stored.forEach(event -> insert(id, event));
+    if (!events.isEmpty()) {
+      client
+          .sql("update case_file set last_event_at = ? where id = ?")
+          .params(Storable.written(events.get(events.size() - 1).at()), id.toString())
+          .update();
+    }
+    return stored;
+  }
+
+  private static List<StoredEvent> numbered(long expectedSeq, List<NewEvent> events) {
+    var stored = new ArrayList<StoredEvent>();
+    for (NewEvent event : events) {
+      stored.add(event.numbered(expectedSeq + stored.size() + 1));
+    }
+    return List.copyOf(stored);
+  }
+
+  private void insert(CaseId id, StoredEvent event) {
+    client
+        .sql(
+            """
+            insert into case_event (case_id, seq, at, written_by, type, body)
+            values (?, ?, ?, ?, ?, ?)
+            """)
+        .params(
+            id.toString(),
+            event.seq(),
+            Storable.written(event.at()),
+            event.by(),
+            event.type(),
+            event.body())
+        .update();
+  }
+
+  private RuntimeException refused(CaseId id, long expectedSeq) {
+    var newer = eventsAfter(id, expectedSeq);
+    if (!newer.isEmpty()) {
+      return new CaseMovedOn(id, newer);
+    }
+    return new CasebookException(
+        "Case "
+            + id
+            + " ends at event "
+            + summary(id).lastSeq()
+            + ", but event "
+            + expectedSeq
+            + " was there before. Was an older copy of the casebook put in its place? Open the"
+            + " case again.");
+  }
+
+  void summarise(CaseId id, Summary summary) {
+    client
+        .sql("update case_file set state = ?, title = ? where id = ?")
+        .params(summary.state().name(), summary.title(), id.toString())
+        .update();
+  }
+
+  List<StoredEvent> eventsAfter(CaseId id, long seq) {
+    var events =
+        client
+            .sql(
+                """
+                select seq, at, written_by, type, body from case_event
+                where case_id = ? and seq > ? order by seq
+                """)
+            .params(id.toString(), seq)
+            .query((row, n) -> event(row))
+            .list();
+    if (events.isEmpty()) {
+      summary(id);
+    }
+    return events;
+  }
+
+  CaseSummary summary(CaseId id) {
+    return client
+        .sql(LINE + " where id = ?")
+        .param(id.toString())
+        .query((row, n) -> line(row))
+        .optional()
+        // Finding what is not there fails with the nearest ids.
+        .orElseGet(() -> summary(CaseFinder.find(id.toString(), ids())));
+  }
+
+  List<CaseSummary> all() {
+    var newestFirst =
+        Comparator.comparing(CaseSummary::lastEvent).thenComparing(CaseSummary::id).reversed();
+    return client.sql(LINE).query((row, n) -> line(row)).stream().sorted(newestFirst).toList();
+  }
+
+  List<CaseId> ids() {
+    return client
+        .sql("select id from case_file")
+        .query((row, n) -> CaseId.stored(row.getString(1)))
+        .list();
+  }
+
+  private static StoredEvent event(ResultSet row) throws SQLException {
+    return new StoredEvent(
+        row.getLong("seq"),
+        Instant.parse(row.getString("at")),
+        row.getString("written_by"),
+        row.getString("type"),
+        row.getString("body"));
+  }
+
+  private static CaseSummary line(ResultSet row) throws SQLException {
+    return new CaseSummary(
+        CaseId.stored(row.getString("id")),
+        row.getString("site_id"),
+        Instant.parse(row.getString("opened_at")),
+        Instant.parse(row.getString("last_event_at")),
+        row.getLong("last_seq"),
+        new Summary(CaseState.valueOf(row.getString("state")), row.getString("title")));
+  }
+}

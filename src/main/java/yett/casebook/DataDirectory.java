@@ -1,0 +1,61 @@
+package yett.casebook;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Where Yett keeps its files: {@code YETT_HOME} if that is set, otherwise where the system wants a
+ * program's files to be (on Linux the XDG Base Directory Specification). Nothing is created here.
+ *
+ * @param data what must not be lost
+ * @param cache what can be made again
+ */
+public record DataDirectory(Path data, Path cache) {
+  private static final String NAME = "yett";
+
+  /** For the user who runs this program. */
+  public static DataDirectory ofUser() {
+    return of(
+        System.getenv(), System.getProperty("os.name"), Path.of(System.getProperty("user.home")));
+  }
+
+  static DataDirectory of(Map<String, String> environment, String system, Path home) {
+    var variables = new Variables(environment);
+    Optional<Path> own = variables.path("YETT_HOME").map(Path::toAbsolutePath);
+    if (own.isPresent()) {
+      return new DataDirectory(own.get(), own.get().resolve("cache"));
+    }
+    String name = system.toLowerCase(Locale.ROOT);
+    if (name.startsWith("windows")) {
+      Path local = variables.path("LOCALAPPDATA").orElse(home.resolve("AppData").resolve("Local"));
+      return new DataDirectory(local.resolve(NAME), local.resolve(NAME).resolve("cache"));
+    }
+    if (name.startsWith("mac")) {
+      Path library = home.resolve("Library");
+      return new DataDirectory(
+          library.resolve("Application Support").resolve(NAME),
+          library.resolve("Caches").resolve(NAME));
+    }
+    return new DataDirectory(
+        variables.xdg("XDG_DATA_HOME").orElse(home.resolve(".local/share")).resolve(NAME),
+        variables.xdg("XDG_CACHE_HOME").orElse(home.resolve(".cache")).resolve(NAME));
+  }
+
+  /** The casebook's file. */
+  public Path casebook() {
+    return data.resolve("casebook.db");
+  }
+
+  private record Variables(Map<String, String> environment) {
+    Optional<Path> path(String name) {
+      return Optional.ofNullable(environment.get(name)).filter(s -> !s.isBlank()).map(Path::of);
+    }
+
+    /** The specification: a path that is not absolute is to be ignored. */
+    Optional<Path> xdg(String name) {
+      return path(name).filter(Path::isAbsolute);
+    }
+  }
+}

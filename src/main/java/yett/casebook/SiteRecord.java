@@ -1,0 +1,20 @@
+package yett.casebook;
+
+import java.time.Instant;
+
+/**
+ * A gate as installed, as described at a moment.
+ *
+ * @param id the writer's choice, the same for every revision
+ * @param name as people call the gate
+ * @param body JSON text
+ * @param at when it was described so
+ */
+public record SiteRecord(String id, String name, String body, Instant at) {
+  public SiteRecord {
+    Storable.text("id", id);
+    Storable.text("name", name);
+    Storable.text("body", body);
+    Storable.time("at", at);
+  }
+}

@@ -1,0 +1,64 @@
+package yett.casebook;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** The SQL of sites; the caller holds the transaction. */
+final class SiteTables {
+  private static final String REVISION = "select site_id, name, body, saved_at from site_revision ";
+
+  private final JdbcClient client;
+
+  SiteTables(JdbcClient client) {
+    this.client = client;
+  }
+
+  SiteRecord save(SiteRecord site) {
+    client
+        .sql("insert into site (id, last_revision) values (?, 0) on conflict do nothing")
+        .param(site.id())
+        .update();
+    client
+        .sql("update site set last_revision = last_revision + 1 where id = ?")
+        .param(site.id())
+        .update();
+    client
+        .sql(
+            """
+            insert into site_revision (site_id, revision, name, body, saved_at)
+            select id, last_revision, ?, ?, ? from site where id = ?
+            """)
+        .params(site.name(), site.body(), Storable.written(site.at()), site.id())
+        .update();
+    return site;
+  }
+
+  List<SiteRecord> history(String id) {
+    return client
+        .sql(REVISION + "where site_id = ? order by revision desc")
+        .param(id)
+        .query((row, n) -> site(row))
+        .list();
+  }
+
+  List<SiteRecord> newest() {
+    return client
+        .sql(REVISION + "where revision = (select last_revision from site where id = site_id)")
+        .query((row, n) -> site(row))
+        .stream()
+        .sorted(Comparator.comparing(SiteRecord::name).thenComparing(SiteRecord::id))
+        .toList();
+  }
+
+  private static SiteRecord site(ResultSet row) throws SQLException {
+    return new SiteRecord(
+        row.getString("site_id"),
+        row.getString("name"),
+        row.getString("body"),
+        Instant.parse(row.getString("saved_at")));
+  }
+}

@@ -1,0 +1,104 @@
+package yett.casebook;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.Properties;
+import java.util.concurrent.locks.ReentrantLock;
+import org.sqlite.JDBC;
+import org.sqlite.SQLiteConfig.Pragma;
+
+/** All that is particular to the embedded database when it is opened. */
+final class SqliteFile {
+  /**
+   * A transaction that reads first and writes later cannot wait for its turn; one that asks for the
+   * turn at once can.
+   */
+  static final String BEGIN = "begin immediate";
+
+  private static final String BUSY_MILLISECONDS = "10000";
+
+  /** A file lock excludes other processes only; this one excludes the threads of our own. */
+  private static final ReentrantLock OPENING = new ReentrantLock();
+
+  private SqliteFile() {}
+
+  /** By way of a URI, because in a bare file name a "?" would begin the settings. */
+  static String url(Path file) {
+    return JDBC.PREFIX + file.toAbsolutePath().toUri();
+  }
+
+  static boolean isUrl(String url) {
+    return url.startsWith(JDBC.PREFIX);
+  }
+
+  /** A URL may set the patience ({@code ?busy_timeout=100}), but not lower the safety. */
+  static Connection connect(String url) throws SQLException {
+    var settings = new Properties();
+    // In WAL the default, NORMAL, may lose the last transactions when the power goes.
+    set(settings, Pragma.SYNCHRONOUS, "FULL");
+    set(settings, Pragma.FOREIGN_KEYS, "true");
+    if (!url.contains(Pragma.BUSY_TIMEOUT.pragmaName)) {
+      set(settings, Pragma.BUSY_TIMEOUT, BUSY_MILLISECONDS);
+    }
+    return JDBC.createConnection(url, settings);
+  }
+
+  /**
+   * Lets others read while one writes. The file remembers it, therefore only once it is known to be
+   * a casebook.
+   */
+  static void writeAhead(Connection connection) throws SQLException {
+    try (var statement = connection.createStatement()) {
+      statement.execute("pragma journal_mode = wal");
+    }
+  }
+
+  private static void set(Properties settings, Pragma pragma, String value) {
+    settings.setProperty(pragma.pragmaName, value);
+  }
+
+  /** Readable by their owner only: a casebook tells of people and of weak gates. */
+  static void createDirectory(Path directory) throws IOException {
+    if (Files.isDirectory(directory)) {
+      return;
+    }
+    Files.createDirectories(directory, ownerOnly());
+  }
+
+  /**
+   * Two programs that start at once on a new file must not both lay out its tables, and Flyway does
+   * not lock this database. The lock is a file of its own: closing any other handle on the database
+   * file would drop the database's locks.
+   */
+  static <T> T aloneWhileOpening(Path file, Opening<T> opening) throws IOException, SQLException {
+    Path lock = file.resolveSibling(file.getFileName() + ".lock");
+    OPENING.lock();
+    try (var channel =
+        FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+      channel.lock();
+      return opening.open();
+    } finally {
+      OPENING.unlock();
+    }
+  }
+
+  private static FileAttribute<?>[] ownerOnly() {
+    return FileSystems.getDefault().supportedFileAttributeViews().contains("posix")
+        ? new FileAttribute<?>[] {
+          PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------"))
+        }
+        : new FileAttribute<?>[0];
+  }
+
+  interface Opening<T> {
+    T open() throws SQLException;
+  }
+}

@@ -1,0 +1,129 @@
+package yett.casebook;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.sql.SQLException;
+import java.util.Optional;
+import org.flywaydb.core.api.CoreErrorCode;
+import org.flywaydb.core.api.FlywayException;
+import org.sqlite.NativeLibraryNotFoundException;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+
+/** Says a database's trouble in plain words. */
+final class Troubles {
+  private static final String ELSEWHERE = " Choose another directory by setting YETT_HOME.";
+  private static final String NOT_WRITABLE =
+      "you may not write here. Ask for the right to, or choose another directory by setting"
+          + " YETT_HOME.";
+
+  private Troubles() {}
+
+  static CasebookException explained(String where, Throwable trouble) {
+    return new CasebookException(where + ": " + words(trouble), trouble);
+  }
+
+  /** What stands in a column cannot have been written by this program. */
+  static CasebookException unreadable(String where, RuntimeException trouble) {
+    return new CasebookException(
+        where
+            + ": something in the casebook was changed by another program, and cannot be read ("
+            + told(trouble)
+            + "). Put it right, or put the last back-up in its place.",
+        trouble);
+  }
+
+  private static String words(Throwable trouble) {
+    return find(trouble, SQLiteException.class)
+        .map(Troubles::words)
+        .orElseGet(() -> otherWords(trouble));
+  }
+
+  private static String otherWords(Throwable trouble) {
+    if (find(trouble, AccessDeniedException.class).isPresent()) {
+      return NOT_WRITABLE;
+    }
+    if (find(trouble, FileAlreadyExistsException.class).isPresent()) {
+      return "the casebook's directory cannot be made, because a file has that name." + ELSEWHERE;
+    }
+    if (trouble instanceof LinkageError
+        || find(trouble, NativeLibraryNotFoundException.class).isPresent()) {
+      return "the database library cannot be loaded. It is unpacked to the temporary directory:"
+          + " see that it can be written to and may hold programs, or set another with"
+          + " -Dorg.sqlite.tmpdir=DIRECTORY.";
+    }
+    if (find(trouble, IOException.class).isPresent()) {
+      return "the casebook's directory cannot be used (" + told(trouble) + ")." + ELSEWHERE;
+    }
+    if (trouble instanceof SQLException unknown && "08001".equals(unknown.getSQLState())) {
+      return "there is no driver or no server for this address. See that it is written right"
+          + " (jdbc:sqlite:FILE) and that the server runs.";
+    }
+    return find(trouble, FlywayException.class)
+        .map(Troubles::words)
+        .orElseGet(() -> refused(trouble));
+  }
+
+  private static String words(FlywayException trouble) {
+    return trouble.getErrorCode() == CoreErrorCode.NON_EMPTY_SCHEMA_WITHOUT_SCHEMA_HISTORY_TABLE
+        ? "this is another program's database. It was not touched. Name another file."
+        : "the casebook's tables cannot be laid out ("
+            + told(trouble)
+            + "). Keep a copy, then put the last back-up in its place.";
+  }
+
+  private static String refused(Throwable trouble) {
+    return "the database refused ("
+        + told(trouble)
+        + "). Open the case again and look whether the last entry is there.";
+  }
+
+  private static String words(SQLiteException trouble) {
+    return switch (primary(trouble.getResultCode())) {
+      case SQLITE_NOTADB ->
+          "this file is not a casebook. It was not touched. Put a back-up in its place, or move it"
+              + " away and a new casebook begins.";
+      case SQLITE_CORRUPT ->
+          "the casebook is damaged. Keep a copy of the file, then put the last back-up in its"
+              + " place.";
+      case SQLITE_FULL ->
+          "the disk is full. The last entry was not written; all before it is safe. Free some"
+              + " space and enter it again.";
+      case SQLITE_BUSY, SQLITE_LOCKED ->
+          "another program keeps the casebook to itself. The last entry was not written. End the"
+              + " other program, or wait, and enter it again.";
+      case SQLITE_READONLY, SQLITE_PERM, SQLITE_AUTH -> NOT_WRITABLE;
+      case SQLITE_CANTOPEN ->
+          "the casebook cannot be opened or made here. See that the directory exists and that you"
+              + " may write in it, or choose another by setting YETT_HOME.";
+      case SQLITE_IOERR ->
+          "the disk did not answer as it should ("
+              + trouble.getResultCode()
+              + "). See that it is still connected, then open the case again and look whether the"
+              + " last entry is there.";
+      default -> refused(trouble);
+    };
+  }
+
+  /** SQLite keeps the kind of an error in the low byte of its code, the detail above it. */
+  private static SQLiteErrorCode primary(SQLiteErrorCode code) {
+    return SQLiteErrorCode.getErrorCode(code.code & 0xff);
+  }
+
+  private static String told(Throwable trouble) {
+    Throwable teller = find(trouble, SQLException.class).<Throwable>map(e -> e).orElse(trouble);
+    return Optional.ofNullable(teller.getMessage())
+        .flatMap(message -> message.strip().lines().findFirst())
+        .orElse(teller.getClass().getSimpleName());
+  }
+
+  private static <T> Optional<T> find(Throwable trouble, Class<T> kind) {
+    for (Throwable t = trouble; t != null; t = t.getCause()) {
+      if (kind.isInstance(t)) {
+        return Optional.of(kind.cast(t));
+      }
+    }
+    return Optional.empty();
+  }
+}

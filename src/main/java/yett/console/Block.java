@@ -1,0 +1,127 @@
+package yett.console;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * A piece of a screen. Blocks are shown one below the other, so that a screen reader says them in
+ * the order they were meant; headings hang to the left of everything else.
+ */
+public sealed interface Block {
+
+  /** A heading, set off from what stands above it by an empty line. */
+  record Heading(Text text) implements Block {}
+
+  /** Running text. */
+  record Paragraph(Text text) implements Block {}
+
+  /** Things to choose from or to do in order, each under a label to type or to refer to. */
+  record Numbered(List<Item> items) implements Block {
+    public Numbered {
+      items = List.copyOf(items);
+    }
+  }
+
+  /**
+   * One line of a {@link Numbered} list.
+   *
+   * @param label usually a number, sometimes a word to type
+   * @param hint a remark that follows the text
+   */
+  record Item(String label, Text text, Optional<Text> hint) {}
+
+  /** Names and their values. */
+  record Rows(List<Row> rows) implements Block {
+    public Rows {
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /** One line of {@link Rows}. */
+  record Row(String name, Text value) {}
+
+  /** A safety message under its signal word. */
+  record Signal(SignalWord word, Text text) implements Block {}
+
+  /** Shares of a whole, each said in words and, where there is room, drawn. */
+  record Bars(List<Bar> bars) implements Block {
+    public Bars {
+      bars = List.copyOf(bars);
+    }
+  }
+
+  /**
+   * One line of {@link Bars}.
+   *
+   * @param fraction length of the bar, 0 to 1
+   * @param inWords the same number as a person would say it ("62 in 100")
+   * @throws IllegalArgumentException if the fraction is outside 0 to 1
+   */
+  record Bar(String label, double fraction, String inWords) {
+    public Bar {
+      if (!(fraction >= 0 && fraction <= 1)) {
+        throw new IllegalArgumentException(
+            "Bar '%s': fraction '%s' is not between 0 and 1".formatted(label, fraction));
+      }
+    }
+  }
+
+  /** A line across the page. */
+  record Rule() implements Block {}
+
+  /** One empty line; several in a row count as one. */
+  record Blank() implements Block {}
+
+  static Block heading(String text) {
+    return new Heading(Text.of(text));
+  }
+
+  static Block paragraph(String text) {
+    return new Paragraph(Text.of(text));
+  }
+
+  static Block paragraph(Text text) {
+    return new Paragraph(text);
+  }
+
+  /** A list labelled 1, 2, 3 and so on. */
+  static Block numbered(List<String> texts) {
+    return new Numbered(
+        IntStream.range(0, texts.size())
+            .mapToObj(i -> item(Integer.toString(i + 1), texts.get(i)))
+            .toList());
+  }
+
+  static Item item(String label, String text) {
+    return new Item(label, Text.of(text), Optional.empty());
+  }
+
+  static Item item(String label, String text, String hint) {
+    return new Item(label, Text.of(text), Optional.of(Text.of(hint)));
+  }
+
+  static Block rows(Row... rows) {
+    return new Rows(List.of(rows));
+  }
+
+  static Row row(String name, String value) {
+    return new Row(name, Text.of(value));
+  }
+
+  static Block signal(SignalWord word, String text) {
+    return new Signal(word, Text.of(text));
+  }
+
+  static Block bars(Bar... bars) {
+    return new Bars(List.of(bars));
+  }
+
+  static Block rule() {
+    return new Rule();
+  }
+
+  static Block blank() {
+    return new Blank();
+  }
+}

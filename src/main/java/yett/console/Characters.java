@@ -1,0 +1,125 @@
+package yett.console;
+
+import java.text.Normalizer;
+import java.util.Map;
+
+/** Kinds of characters that need care on the way in and out. */
+final class Characters {
+  private static final int ZERO_WIDTH_NON_JOINER = 0x200C;
+  private static final int ZERO_WIDTH_JOINER = 0x200D;
+
+  /** Characters of the trade that a plain terminal lacks, as they are written without them. */
+  private static final Map<Integer, String> ASCII =
+      Map.ofEntries(
+          Map.entry(0x2010, "-"),
+          Map.entry(0x2011, "-"),
+          Map.entry(0x2012, "-"),
+          Map.entry(0x2013, "-"),
+          Map.entry(0x2014, "-"),
+          Map.entry(0x2212, "-"),
+          Map.entry(0x2018, "'"),
+          Map.entry(0x2019, "'"),
+          Map.entry(0x2032, "'"),
+          Map.entry(0x201C, "\""),
+          Map.entry(0x201D, "\""),
+          Map.entry(0x2033, "\""),
+          Map.entry(0x2022, "*"),
+          Map.entry(0x00B7, "*"),
+          Map.entry(0x22C5, "*"),
+          Map.entry(0x00D7, "x"),
+          Map.entry(0x00F7, "/"),
+          Map.entry(0x2044, "/"),
+          Map.entry(0x00B1, "+/-"),
+          Map.entry(0x2248, "~"),
+          Map.entry(0x2264, "<="),
+          Map.entry(0x2265, ">="),
+          Map.entry(0x2260, "/="),
+          Map.entry(0x2190, "<-"),
+          Map.entry(0x2192, "->"),
+          Map.entry(0x00B0, "deg"),
+          Map.entry(0x03A9, "ohm"),
+          Map.entry(0x2126, "ohm"),
+          Map.entry(0x00B5, "u"),
+          Map.entry(0x03BC, "u"),
+          Map.entry(0x03C3, "sigma"),
+          Map.entry(0x0394, "delta"));
+
+  private Characters() {}
+
+  static boolean isNoBreakSpace(int c) {
+    return c == 0x00A0 || c == 0x2007 || c == 0x202F;
+  }
+
+  /** Any space or line end, breaking or not. */
+  static boolean isSpace(int c) {
+    return Character.isWhitespace(c) && !isSeparatorControl(c) || Character.isSpaceChar(c);
+  }
+
+  /** Format characters (byte order mark, soft hyphen, direction overrides) that show nothing. */
+  static boolean isInvisible(int c) {
+    return Character.getType(c) == Character.FORMAT
+        && c != ZERO_WIDTH_JOINER
+        && c != ZERO_WIDTH_NON_JOINER;
+  }
+
+  /**
+   * Text that cannot steer a terminal, whoever wrote it: no control characters, no direction
+   * overrides, ordinary and no-break spaces only.
+   */
+  static String forScreen(String text) {
+    StringBuilder out = new StringBuilder(text.length());
+    text.codePoints()
+        .filter(c -> !isInvisible(c))
+        .map(c -> isNoBreakSpace(c) ? 0x00A0 : isSpace(c) ? ' ' : c)
+        .filter(c -> !Character.isISOControl(c) && Character.getType(c) != Character.SURROGATE)
+        .forEach(out::appendCodePoint);
+    return out.toString();
+  }
+
+  /** The nearest writing in ASCII; a no-break space stays, for the line breaker to see. */
+  static String toAscii(String text) {
+    StringBuilder out = new StringBuilder(text.length());
+    int[] characters = text.codePoints().toArray();
+    for (int i = 0; i < characters.length; i++) {
+      int before = i == 0 ? ' ' : characters[i - 1];
+      out.append(joint(before, characters[i])).append(toAscii(characters[i]));
+    }
+    return out.toString();
+  }
+
+  /** What keeps 7½ from becoming 71/2, and 10² from becoming 102. */
+  private static String joint(int before, int c) {
+    if (isSuperscript(c)) {
+      return isSuperscript(before) ? "" : "^";
+    }
+    boolean fraction =
+        Character.getType(c) == Character.OTHER_NUMBER && compatible(c).contains("/");
+    return fraction && Character.isDigit(before) ? " " : "";
+  }
+
+  private static boolean isSuperscript(int c) {
+    return c == '²' || c == '³' || c == '¹' || c == 0x2070 || c >= 0x2074 && c <= 0x207B;
+  }
+
+  private static String toAscii(int c) {
+    if (c < 0x80 || isNoBreakSpace(c)) {
+      return Character.toString(c);
+    }
+    String known = ASCII.get(c);
+    if (known != null) {
+      return known;
+    }
+    String parts = compatible(c).replaceAll("\\p{M}", "");
+    return parts.codePoints().allMatch(part -> part < 0x80) ? parts : "?";
+  }
+
+  private static String compatible(int c) {
+    return Normalizer.normalize(Character.toString(c), Normalizer.Form.NFKD)
+        .replace('\u2044', '/')
+        .replace('\u2212', '-');
+  }
+
+  private static boolean isSeparatorControl(int c) {
+    return c >= 0x1C && c <= 0x1F;
+  }
+}

@@ -1,0 +1,45 @@
+package yett.console;
+
+import java.text.Normalizer;
+import java.util.Optional;
+
+/**
+ * A raw line made safe to interpret, or the reason it was refused. A doubtful line is refused
+ * rather than repaired: dropping a backspace from "24^H3 V" would invent a reading.
+ */
+record Cleaned(String text, Optional<String> refusal) {
+  static final int LONGEST = 2_000;
+
+  static Cleaned of(String raw) {
+    String text = withoutInvisible(raw).strip();
+    if (text.length() > LONGEST) {
+      return refused("That line is longer than 2,000 characters. Please shorten it.");
+    }
+    if (text.codePoints().anyMatch(Cleaned::isUnreadable)) {
+      return refused(
+          "That line has characters that could not be read (UTF-8 is expected). Please type it again.");
+    }
+    if (text.codePoints().anyMatch(Character::isISOControl)) {
+      return refused("That line has control characters in it. Please type it again without them.");
+    }
+    return new Cleaned(Normalizer.normalize(text, Normalizer.Form.NFC), Optional.empty());
+  }
+
+  private static Cleaned refused(String why) {
+    return new Cleaned("", Optional.of(why));
+  }
+
+  /** Spaces of all kinds, and the line ends of a paste, become ordinary spaces. */
+  private static String withoutInvisible(String raw) {
+    return raw.replace("\r\n", "\n")
+        .codePoints()
+        .filter(c -> !Characters.isInvisible(c))
+        .map(c -> Characters.isSpace(c) ? ' ' : c)
+        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+        .toString();
+  }
+
+  private static boolean isUnreadable(int c) {
+    return c == 0xFFFD || Character.getType(c) == Character.SURROGATE;
+  }
+}

@@ -1,0 +1,40 @@
+package yett.console;
+
+import java.util.List;
+
+/** Where the program and a person (or a file of answers) talk. */
+public interface Console {
+
+  /** Columns a line may fill, 40 to 120; follows the window when it is resized. */
+  int width();
+
+  /** Shows blocks, one below the other. */
+  void show(List<Block> blocks);
+
+  default void show(Block... blocks) {
+    show(List.of(blocks));
+  }
+
+  /** Asks for a line. A line that cannot be used is refused with a reason, and asked for again. */
+  default Input ask(String prompt) {
+    return ask(prompt, List.of());
+  }
+
+  /**
+   * Asks for a line.
+   *
+   * @param completions whole answers that the Tab key offers, where there is one; any other answer
+   *     is as good
+   */
+  Input ask(String prompt, List<String> completions);
+
+  /** Whether a person sits at a terminal, rather than a file or another program. */
+  boolean interactive();
+
+  /**
+   * Begins to report how far a longer job is, on standard error.
+   *
+   * @param total number of steps
+   */
+  Progress start(String what, int total);
+}

@@ -1,0 +1,97 @@
+package yett.console;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.Optional;
+import org.jline.terminal.Terminal;
+import org.jline.terminal.TerminalBuilder;
+import org.jline.terminal.TerminalBuilder.SystemOutput;
+import org.jline.terminal.spi.SystemStream;
+import org.jline.terminal.spi.TerminalExt;
+
+/** Chooses the console that suits where the program runs. */
+public final class Consoles {
+  private static final String ANY_TYPE_BUT_DUMB = "ansi";
+
+  private Consoles() {}
+
+  /**
+   * A console on the standard streams: with line editing if a person sits at a terminal that is not
+   * dumb, plain otherwise. Call it once.
+   *
+   * @param environment TERM, NO_COLOR and COLUMNS count
+   */
+  public static Console choose(Map<String, String> environment) {
+    Optional<Terminal> terminal = systemTerminal(isDumb(environment));
+    if (terminal.isPresent() && !isDumb(environment)) {
+      return on(terminal.get(), environment);
+    }
+    terminal.ifPresent(Consoles::close);
+    return plain(environment, terminal.isPresent());
+  }
+
+  /** A console on a terminal that is already open and is a real one. */
+  public static Console on(Terminal terminal, Map<String, String> environment) {
+    boolean overwrites =
+        terminal instanceof TerminalExt real
+            && real.getProvider() != null
+            && real.getProvider().isSystemStream(SystemStream.Error);
+    return new TerminalConsole(terminal, utf8(System.err), hasColour(environment), overwrites);
+  }
+
+  /** Whether a terminal with this environment may be sent colours (see no-color.org). */
+  static boolean hasColour(Map<String, String> environment) {
+    return environment.getOrDefault("NO_COLOR", "").isEmpty() && !isDumb(environment);
+  }
+
+  private static boolean isDumb(Map<String, String> environment) {
+    return environment.getOrDefault("TERM", "").startsWith("dumb");
+  }
+
+  /**
+   * The terminal, if both standard input and standard output are one. Asking in a type's name that
+   * is not dumb matters: for a dumb one JLine hands out a stand-in without looking.
+   */
+  private static Optional<Terminal> systemTerminal(boolean dumb) {
+    TerminalBuilder builder =
+        TerminalBuilder.builder().system(true).dumb(false).systemOutput(SystemOutput.SysOut);
+    if (dumb) {
+      builder.type(ANY_TYPE_BUT_DUMB);
+    }
+    try {
+      return Optional.of(builder.build());
+    } catch (IOException | IllegalStateException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static void close(Terminal terminal) {
+    try {
+      terminal.close();
+    } catch (IOException e) {
+      // Closing only restores settings that nothing has changed yet.
+    }
+  }
+
+  private static Console plain(Map<String, String> environment, boolean interactive) {
+    Layout layout = new Layout(columns(environment), false, isUtf8());
+    return new PlainConsole(System.in, utf8(System.out), utf8(System.err), layout, interactive);
+  }
+
+  private static int columns(Map<String, String> environment) {
+    String columns = environment.getOrDefault("COLUMNS", "");
+    return columns.matches("[1-9]\\d{0,3}") ? Integer.parseInt(columns) : Layout.USUAL;
+  }
+
+  /** The machine's own character set; JDK 17 has no {@code stdout.encoding} for a pipe. */
+  private static boolean isUtf8() {
+    String name = System.getProperty("stdout.encoding", System.getProperty("native.encoding", ""));
+    return name.equalsIgnoreCase(StandardCharsets.UTF_8.name());
+  }
+
+  private static PrintStream utf8(PrintStream stream) {
+    return new PrintStream(stream, true, StandardCharsets.UTF_8);
+  }
+}

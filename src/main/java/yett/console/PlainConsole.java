@@ -1,0 +1,86 @@
+package yett.console;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A console over streams, for pipes and for terminals that know no escape codes; it never writes
+ * one. When no person types, each answer is written behind its prompt, so that the output reads as
+ * the conversation it records.
+ */
+public final class PlainConsole implements Console {
+  private final Utf8Lines in;
+  private final PrintStream out;
+  private final PrintStream err;
+  private final Layout layout;
+  private final boolean interactive;
+
+  /**
+   * @param in read one line at a time, never beyond it
+   * @param out anything but bytes of UTF-8 would garble what the layout allows
+   * @param layout colour in it is ignored
+   * @param interactive whether a person types, and the terminal shows it
+   */
+  public PlainConsole(
+      InputStream in, PrintStream out, PrintStream err, Layout layout, boolean interactive) {
+    this.in = new Utf8Lines(in);
+    this.out = out;
+    this.err = err;
+    this.layout = new Layout(layout.width(), false, layout.unicode());
+    this.interactive = interactive;
+  }
+
+  @Override
+  public int width() {
+    return layout.width();
+  }
+
+  @Override
+  public void show(List<Block> blocks) {
+    out.print(Renderer.render(blocks, layout));
+    out.flush();
+  }
+
+  @Override
+  public Input ask(String prompt, List<String> completions) {
+    while (true) {
+      out.print(Renderer.inline(prompt, layout));
+      out.flush();
+      Optional<String> raw = read();
+      if (raw.isEmpty()) {
+        out.println();
+        return new Input.EndOfInput();
+      }
+      Cleaned line = Cleaned.of(raw.get());
+      if (!interactive) {
+        out.println(Renderer.inline(line.text(), layout));
+      }
+      if (line.refusal().isEmpty()) {
+        return new Input.Line(line.text());
+      }
+      show(Block.paragraph(line.refusal().get()));
+    }
+  }
+
+  private Optional<String> read() {
+    try {
+      return in.next();
+    } catch (IOException e) {
+      throw new UncheckedIOException("Standard input cannot be read: " + e.getMessage(), e);
+    }
+  }
+
+  @Override
+  public boolean interactive() {
+    return interactive;
+  }
+
+  @Override
+  public Progress start(String what, int total) {
+    return new TenthsProgress(err, Renderer.inline(what, layout), total);
+  }
+}

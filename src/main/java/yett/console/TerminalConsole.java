@@ -1,0 +1,145 @@
+package yett.console;
+
+import java.io.IOError;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.jline.reader.Candidate;
+import org.jline.reader.CompletingParsedLine;
+import org.jline.reader.EndOfFileException;
+import org.jline.reader.LineReader;
+import org.jline.reader.LineReaderBuilder;
+import org.jline.reader.UserInterruptException;
+import org.jline.terminal.Size;
+import org.jline.terminal.Terminal;
+
+/**
+ * A console on a terminal, with line editing. Earlier answers come back with the arrow keys; they
+ * are kept in memory only, as an answer may hold a person's name.
+ */
+public final class TerminalConsole implements Console {
+  private final Terminal terminal;
+  private final PrintStream err;
+  private final boolean colour;
+  private final boolean overwrites;
+  private final LineReader reader;
+  private List<String> completions = List.of();
+
+  /**
+   * @param err where progress goes
+   * @param overwrites whether {@code err} is that terminal, so that a line there can overwrite
+   *     itself
+   */
+  public TerminalConsole(Terminal terminal, PrintStream err, boolean colour, boolean overwrites) {
+    this.terminal = terminal;
+    this.err = err;
+    this.colour = colour;
+    this.overwrites = overwrites;
+    if (terminal.getWidth() <= 0 || terminal.getHeight() <= 0) {
+      // Serial lines and some containers do not tell; JLine cannot draw a prompt on nothing.
+      terminal.setSize(new Size(Layout.USUAL, Layout.USUAL_ROWS));
+    }
+    this.reader =
+        LineReaderBuilder.builder()
+            .terminal(terminal)
+            .parser((line, cursor, context) -> new WholeLine(line, cursor))
+            .completer(
+                (r, line, candidates) ->
+                    completions.stream().map(Candidate::new).forEach(candidates::add))
+            // An answer is taken as typed: "!" and "\" mean nothing.
+            .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
+            // A plain list below the prompt: the menu would be drawn in colours of its own.
+            .option(LineReader.Option.AUTO_MENU, false)
+            .variable(LineReader.COMPLETION_STYLE_STARTING, "")
+            .variable(LineReader.COMPLETION_STYLE_LIST_STARTING, "")
+            .variable(LineReader.BELL_STYLE, "none")
+            .build();
+  }
+
+  @Override
+  public int width() {
+    return layout().width();
+  }
+
+  private Layout layout() {
+    boolean unicode = terminal.outputEncoding().equals(StandardCharsets.UTF_8);
+    return new Layout(terminal.getWidth(), colour, unicode);
+  }
+
+  @Override
+  public void show(List<Block> blocks) {
+    terminal.writer().print(Renderer.render(blocks, layout()));
+    terminal.flush();
+  }
+
+  @Override
+  public Input ask(String prompt, List<String> completions) {
+    this.completions = completions;
+    while (true) {
+      Cleaned line;
+      try {
+        line = Cleaned.of(reader.readLine(Renderer.inline(prompt, layout())));
+      } catch (UserInterruptException e) {
+        return new Input.Interrupted();
+      } catch (EndOfFileException | IOError e) {
+        // JLine throws IOError when the terminal has gone away.
+        return new Input.EndOfInput();
+      }
+      if (line.refusal().isEmpty()) {
+        return new Input.Line(line.text());
+      }
+      show(Block.paragraph(line.refusal().get()));
+    }
+  }
+
+  @Override
+  public boolean interactive() {
+    return true;
+  }
+
+  @Override
+  public Progress start(String what, int total) {
+    String shown = Renderer.inline(what, layout());
+    return overwrites
+        ? new LineProgress(err, shown, total, width())
+        : new TenthsProgress(err, shown, total);
+  }
+
+  /** The line as one word, so that "cannot tell" completes and a lone quote needs no partner. */
+  private record WholeLine(String line, int cursor) implements CompletingParsedLine {
+    @Override
+    public String word() {
+      return line;
+    }
+
+    @Override
+    public int wordCursor() {
+      return cursor;
+    }
+
+    @Override
+    public int wordIndex() {
+      return 0;
+    }
+
+    @Override
+    public List<String> words() {
+      return List.of(line);
+    }
+
+    @Override
+    public CharSequence escape(CharSequence candidate, boolean complete) {
+      return candidate;
+    }
+
+    @Override
+    public int rawWordCursor() {
+      return cursor;
+    }
+
+    @Override
+    public int rawWordLength() {
+      return line.length();
+    }
+  }
+}

@@ -1,0 +1,38 @@
+package yett.console;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+
+/**
+ * Lines of UTF-8, whatever the machine's own character set is. Reads byte by byte and never past
+ * the line's end: what follows belongs to whoever reads the stream next.
+ */
+final class Utf8Lines {
+  /** Enough to show that a line is too long; the rest of a runaway line is dropped. */
+  private static final int MOST_BYTES = 64 * 1024;
+
+  private final InputStream in;
+
+  Utf8Lines(InputStream in) {
+    this.in = in;
+  }
+
+  /** The next line without its end, or empty at the end of the stream. */
+  Optional<String> next() throws IOException {
+    ByteArrayOutputStream line = new ByteArrayOutputStream();
+    int b = in.read();
+    if (b < 0) {
+      return Optional.empty();
+    }
+    while (b >= 0 && b != '\n') {
+      if (line.size() < MOST_BYTES) {
+        line.write(b);
+      }
+      b = in.read();
+    }
+    return Optional.of(line.toString(StandardCharsets.UTF_8));
+  }
+}

@@ -1,0 +1,23 @@
+package yett.interview;
+
+/** How a case closes. */
+public enum Ending {
+  /** Repaired, and every proof passed. */
+  REPAIRED("repaired and proved"),
+  /** Handed to the next level. */
+  HANDED_OVER("handed over"),
+  /** Left locked off and signed. */
+  OUT_OF_SERVICE("left out of service"),
+  /** Ended by a danger to people. */
+  MADE_SAFE("stopped for safety");
+
+  private final String words;
+
+  Ending(String words) {
+    this.words = words;
+  }
+
+  public String words() {
+    return words;
+  }
+}

@@ -1,0 +1,79 @@
+package yett.interview;
+
+import com.fasterxml.jackson.annotation.JsonSubTypes;
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import java.util.List;
+import yett.knowledge.Role;
+
+/** Something that happened in a case. A case is the list of its events; nothing is ever changed. */
+@JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "event")
+@JsonSubTypes({
+  @JsonSubTypes.Type(value = Event.Opened.class, name = "opened"),
+  @JsonSubTypes.Type(value = Event.SiteAnswered.class, name = "site-answered"),
+  @JsonSubTypes.Type(value = Event.SiteTaken.class, name = "site-taken"),
+  @JsonSubTypes.Type(value = Event.Complained.class, name = "complained"),
+  @JsonSubTypes.Type(value = Event.Happened.class, name = "happened"),
+  @JsonSubTypes.Type(value = Event.Answered.class, name = "answered"),
+  @JsonSubTypes.Type(value = Event.SetUpEntered.class, name = "set-up-entered"),
+  @JsonSubTypes.Type(value = Event.SetUpLeft.class, name = "set-up-left"),
+  @JsonSubTypes.Type(value = Event.Repaired.class, name = "repaired"),
+  @JsonSubTypes.Type(value = Event.Retested.class, name = "retested"),
+  @JsonSubTypes.Type(value = Event.Reopened.class, name = "reopened"),
+  @JsonSubTypes.Type(value = Event.Kept.class, name = "kept"),
+  @JsonSubTypes.Type(value = Event.Noted.class, name = "noted"),
+  @JsonSubTypes.Type(value = Event.Retracted.class, name = "retracted"),
+  @JsonSubTypes.Type(value = Event.MadeSafe.class, name = "made-safe"),
+  @JsonSubTypes.Type(value = Event.GaveUp.class, name = "gave-up"),
+  @JsonSubTypes.Type(value = Event.Closed.class, name = "closed")
+})
+public sealed interface Event {
+
+  /**
+   * @param site id of the gate
+   * @param ruleBase fingerprint of the rule base at the time
+   */
+  record Opened(String site, Role role, String ruleBase) implements Event {}
+
+  /** Another answer to a site question than the usual one: a choice's id, or a reading as typed. */
+  record SiteAnswered(String question, String answer) implements Event {}
+
+  /** The site details are complete. */
+  record SiteTaken() implements Event {}
+
+  record Complained(List<String> complaints) implements Event {}
+
+  record Happened(List<String> histories) implements Event {}
+
+  record Answered(String check, Answer answer) implements Event {}
+
+  /** Its cautions and steps were confirmed, and it is in force. */
+  record SetUpEntered(String setUp) implements Event {}
+
+  record SetUpLeft(String setUp) implements Event {}
+
+  /**
+   * @param done false if it could not be done
+   */
+  record Repaired(String repair, boolean done) implements Event {}
+
+  record Retested(boolean cured) implements Event {}
+
+  /** A proof failed and the search goes on. */
+  record Reopened(String proof) implements Event {}
+
+  /** Two answers that contradict each other, both confirmed. */
+  record Kept(long first, long second) implements Event {}
+
+  record Noted(String text) implements Event {}
+
+  /** An earlier event does not count any more. */
+  record Retracted(long event) implements Event {}
+
+  /** What a stop asks for was done or passed on. */
+  record MadeSafe(String stop) implements Event {}
+
+  /** The person wants to hand over. */
+  record GaveUp(String why) implements Event {}
+
+  record Closed(Ending ending) implements Event {}
+}

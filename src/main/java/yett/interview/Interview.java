@@ -1,0 +1,141 @@
+package yett.interview;
+
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import yett.belief.Observation;
+import yett.knowledge.Cause;
+import yett.knowledge.Check;
+import yett.knowledge.RuleBase;
+import yett.rules.Conclusion.Finding;
+import yett.rules.Fact;
+import yett.rules.Judge;
+import yett.rules.Judgement;
+
+/**
+ * Leads one case. {@link #at} is a function of the events alone: the same events with the same rule
+ * base give the same next step, so a case can be replayed, resumed elsewhere, undone and compared.
+ * What is kept between calls only saves work. Not for use by several threads at once.
+ */
+public final class Interview implements AutoCloseable {
+  /** An answer that the present belief gives less than this chance is queried. */
+  static final double UNLIKELY = 0.02;
+
+  private final Expertise expertise;
+  private final Judge judge;
+  private final BeliefFold fold;
+  private final SiteFacts sites;
+  private final NextStep next;
+
+  Interview(Expertise expertise) {
+    this.expertise = expertise;
+    this.judge = expertise.rules().newJudge();
+    this.fold = new BeliefFold(expertise.base(), expertise.model());
+    this.sites = new SiteFacts(expertise.base());
+    this.next = new NextStep(expertise);
+  }
+
+  /** The case as these events leave it. */
+  public Moment at(List<Entry> entries) {
+    CaseState state = CaseState.of(entries);
+    Judgement judgement = judge.judge(facts(state));
+    BeliefFold.Result belief = fold.fold(state, judgement);
+    Step step = next.after(state, judgement, belief.belief());
+    return new Moment(
+        List.copyOf(entries), state, judgement, belief.belief(), belief.trail(), step);
+  }
+
+  private Set<Fact> facts(CaseState state) {
+    Set<Fact> facts = new HashSet<>(sites.facts(state.site()));
+    facts.add(new Fact.Person(state.role()));
+    state
+        .complaints()
+        .ifPresent(
+            picked -> {
+              facts.add(new Fact.ComplaintsTaken());
+              picked.forEach(c -> facts.add(new Fact.Complained(c)));
+            });
+    state.histories().ifPresent(h -> h.forEach(id -> facts.add(new Fact.Happened(id))));
+    for (CaseState.Answered answered : state.answers()) {
+      given(answered).ifPresent(facts::add);
+    }
+    int epoch = 0;
+    for (Entry deed : state.deeds()) {
+      if (deed.event() instanceof Event.Repaired repaired) {
+        facts.add(new Fact.Done(repaired.repair(), ++epoch));
+      }
+    }
+    return facts;
+  }
+
+  private Optional<Fact> given(CaseState.Answered a) {
+    if (!expertise.base().checks().containsKey(a.check())) {
+      return Optional.empty(); // the check has left the rule base since the case was begun
+    }
+    if (a.answer() instanceof Answer.Chosen chosen) {
+      return Optional.of(
+          new Fact.Given(
+              a.check(), chosen.outcome(), Double.NaN, false, a.by(), a.event(), a.epoch()));
+    }
+    if (a.answer() instanceof Answer.Read read) {
+      return Optional.of(
+          new Fact.Given(a.check(), "", read.value(), true, a.by(), a.event(), a.epoch()));
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * What an answer would be taken to mean, if it were the next event.
+   *
+   * @param chance that the present belief gives to such an answer
+   */
+  public record Hearing(Finding finding, double chance) {
+    /** Whether the person should be asked if they are sure. */
+    public boolean unlikely() {
+      return chance < UNLIKELY;
+    }
+  }
+
+  /** Listens to an answer without recording it; empty if it would not be weighed. */
+  public Optional<Hearing> hear(Moment moment, Check check, Answer answer) {
+    CaseState state = moment.state();
+    long event = moment.entries().size() + 1L;
+    Optional<Fact> given =
+        given(new CaseState.Answered(event, state.epoch(), state.role(), check.id(), answer));
+    if (given.isEmpty()) {
+      return Optional.empty();
+    }
+    Set<Fact> facts = facts(state);
+    facts.add(given.get());
+    Optional<Finding> finding = judge.judge(facts).finding(event);
+    return finding.map(
+        f -> new Hearing(f, moment.belief().chanceOf(new Observation(check.id(), f.weights()))));
+  }
+
+  /** Chance that each cause was there at the call-out, the most probable first. */
+  public static List<RankedCause> ranking(Moment moment, RuleBase base) {
+    double[] chances = moment.belief().atCallOut();
+    List<String> ids = moment.belief().model().causes();
+    return IntStream.range(0, chances.length)
+        .mapToObj(i -> new RankedCause(base.causes().get(ids.get(i)), chances[i]))
+        .sorted(
+            Comparator.comparingDouble((RankedCause r) -> -r.chance())
+                .thenComparing(r -> r.cause().id()))
+        .toList();
+  }
+
+  /** A cause with the chance that it was there at the call-out. */
+  public record RankedCause(Cause cause, double chance) {}
+
+  public Expertise expertise() {
+    return expertise;
+  }
+
+  @Override
+  public void close() {
+    judge.close();
+  }
+}

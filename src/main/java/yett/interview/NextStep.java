@@ -1,0 +1,331 @@
+package yett.interview;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import yett.belief.Belief;
+import yett.knowledge.Check;
+import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SetUp;
+import yett.knowledge.Stop;
+import yett.plan.Advice;
+import yett.plan.Planner;
+import yett.rules.Conclusion.Contradiction;
+import yett.rules.Conclusion.FollowUp;
+import yett.rules.Conclusion.StopNow;
+import yett.rules.Judgement;
+
+/** The order of things: dangers first, then the site, the complaint, checks, repairs, proofs. */
+final class NextStep {
+  private final RuleBase base;
+  private final Planner planner;
+  private final SiteFacts sites;
+
+  NextStep(Expertise expertise) {
+    this.base = expertise.base();
+    this.planner = expertise.planner();
+    this.sites = new SiteFacts(base);
+  }
+
+  Step after(CaseState state, Judgement judgement, Belief belief) {
+    return new Case(state, judgement, belief).step();
+  }
+
+  /** One case at one moment. */
+  private final class Case {
+    private final CaseState state;
+    private final Judgement judgement;
+    private final Belief belief;
+    private final Set<String> unavailable;
+
+    Case(CaseState state, Judgement judgement, Belief belief) {
+      this.state = state;
+      this.judgement = judgement;
+      this.belief = belief;
+      this.unavailable = judgement.unavailable();
+    }
+
+    Step step() {
+      if (state.closed().isPresent()) {
+        return new Step.Finished(state.closed().get());
+      }
+      if (!judgement.stops().isEmpty()) {
+        return stopped();
+      }
+      List<Check> dangers = dangers();
+      if (!dangers.isEmpty()) {
+        return new Step.AskDangers(dangers);
+      }
+      if (state.gaveUp().isPresent()) {
+        return closing(new Step.HandOver(Ending.HANDED_OVER, state.gaveUp().get()));
+      }
+      if (!state.siteTaken()) {
+        return new Step.AskSite(sites.questions(state.site()));
+      }
+      if (state.complaints().isEmpty()) {
+        return new Step.AskComplaints(
+            base.complaints().stream().filter(c -> !unavailable.contains(c.id())).toList());
+      }
+      if (state.histories().isEmpty()) {
+        return new Step.AskHistory(List.copyOf(base.histories().values()));
+      }
+      return settle().orElseGet(this::work);
+    }
+
+    private Step stopped() {
+      for (StopNow now : judgement.stops()) {
+        if (!state.madeSafe().contains(now.stop())) {
+          Stop stop = base.stops().get(now.stop());
+          return new Step.MakeSafe(stop, stop.now(state.role()), now.reason().because());
+        }
+      }
+      String names =
+          judgement.stops().stream()
+              .map(s -> base.stops().get(s.stop()).name())
+              .distinct()
+              .collect(Collectors.joining("; "));
+      return new Step.HandOver(Ending.MADE_SAFE, names);
+    }
+
+    private List<Check> dangers() {
+      return base.ordinaryChecks()
+          .filter(Check::danger)
+          .filter(c -> !unavailable.contains(c.id()))
+          .filter(c -> state.latest(c.id()).isEmpty())
+          .toList();
+    }
+
+    private Optional<Step> settle() {
+      for (Contradiction contradiction : judgement.contradictions()) {
+        if (!state.kept().contains(List.of(contradiction.first(), contradiction.second()))) {
+          return Optional.of(
+              new Step.Settle(
+                  answered(contradiction.first()),
+                  answered(contradiction.second()),
+                  contradiction));
+        }
+      }
+      return Optional.empty();
+    }
+
+    private CaseState.Answered answered(long event) {
+      return state.answers().stream().filter(a -> a.event() == event).findFirst().orElseThrow();
+    }
+
+    private Step work() {
+      if (state.failedProof().isPresent()) {
+        return new Step.DecideFailedProof(base.checks().get(state.failedProof().get()));
+      }
+      if (state.retestDue()) {
+        return ready(running(), new Step.Retest());
+      }
+      if (state.cured()) {
+        return afterCure();
+      }
+      return advised(advise(false), false)
+          .orElseGet(() -> closing(new Step.HandOver(Ending.HANDED_OVER, nothingLeft())));
+    }
+
+    private String nothingLeft() {
+      return "no check or repair that is open to "
+          + article(state.role().word())
+          + " is worth its cost any more";
+    }
+
+    private Step afterCure() {
+      Optional<Step> entailed =
+          judgement.followUps().stream().map(this::entailed).flatMap(Optional::stream).findFirst();
+      if (entailed.isPresent()) {
+        return entailed.get();
+      }
+      return advised(advise(true), true).orElseGet(this::proofs);
+    }
+
+    private Optional<Step> entailed(FollowUp followUp) {
+      String id = followUp.card();
+      String occasion = "after \"" + base.repairs().get(followUp.repair()).name() + "\"";
+      if (unavailable.contains(id) || state.declined().containsKey(id)) {
+        return Optional.empty();
+      }
+      Repair repair = base.repairs().get(id);
+      if (repair != null) {
+        return Optional.of(mend(repair, Optional.empty(), occasion));
+      }
+      Check check = base.checks().get(id);
+      return state.answer(id).isPresent()
+          ? Optional.empty()
+          : Optional.of(ask(check, Optional.empty(), occasion));
+    }
+
+    private Step proofs() {
+      List<Check> open = new ArrayList<>();
+      List<Check> due = new ArrayList<>();
+      for (Check proof : requiredProofs(state)) {
+        if (!state.role().may(proof.who()) || isOpen(proof)) {
+          open.add(proof);
+        } else if (state.answer(proof.id()).isEmpty()) {
+          due.add(proof);
+        }
+      }
+      if (!due.isEmpty()) {
+        return ask(nearest(due), Optional.empty(), "proof before the gate returns to service");
+      }
+      if (!open.isEmpty()) {
+        String names = open.stream().map(Check::ask).collect(Collectors.joining(" "));
+        return closing(
+            new Step.HandOver(Ending.OUT_OF_SERVICE, "proofs still to be made: " + names));
+      }
+      return closing(new Step.CloseRepaired());
+    }
+
+    /** The one for which the state of the work changes least. */
+    private Check nearest(List<Check> checks) {
+      return checks.stream()
+          .min(Comparator.comparingDouble(c -> planner.changeOfSetUp(state.setUps(), c.needs())))
+          .orElseThrow();
+    }
+
+    /** Answered, but neither passed nor failed. */
+    private boolean isOpen(Check proof) {
+      return state
+          .answer(proof.id())
+          .map(a -> !(a.answer() instanceof Answer.Chosen))
+          .orElse(false);
+    }
+
+    private Optional<Step> advised(Advice advice, boolean cured) {
+      return switch (advice.kind()) {
+        case ASK ->
+            Optional.of(
+                ask(
+                    base.checks().get(advice.candidates().get(0).check()),
+                    Optional.of(advice),
+                    cured ? "the gate runs; this is to find what may lie behind" : ""));
+        case REPAIR ->
+            Optional.of(
+                mend(
+                    base.repairs().get(advice.jobs().get(0).repair()),
+                    Optional.of(advice),
+                    cured ? "the gate runs; this is to keep the fault from coming back" : ""));
+        case NOTHING_LEFT -> Optional.empty();
+      };
+    }
+
+    private Advice advise(boolean cured) {
+      Set<String> repairs =
+          base.repairs().keySet().stream()
+              .filter(id -> !unavailable.contains(id) && !state.declined().containsKey(id))
+              .filter(id -> !done(id))
+              .collect(Collectors.toCollection(LinkedHashSet::new));
+      Advice advice =
+          planner.advise(
+              belief, new Planner.Options(checks(false), repairs, state.setUps(), cured));
+      return advice.kind() == Advice.Kind.NOTHING_LEFT && !cured
+          ? planner.advise(
+              belief, new Planner.Options(checks(true), repairs, state.setUps(), false))
+          : advice;
+    }
+
+    private boolean done(String repair) {
+      return state.deeds().stream()
+          .anyMatch(d -> d.event() instanceof Event.Repaired r && r.repair().equals(repair));
+    }
+
+    private Set<String> checks(boolean alsoPutOff) {
+      return base.ordinaryChecks()
+          .filter(c -> !c.danger() && !unavailable.contains(c.id()))
+          .filter(c -> isAskable(c, alsoPutOff))
+          .map(Check::id)
+          .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private boolean isAskable(Check check, boolean alsoPutOff) {
+      Optional<CaseState.Answered> last = state.latest(check.id());
+      if (last.isEmpty()) {
+        return true;
+      }
+      if (last.get().answer() instanceof Answer.CannotTell) {
+        return false;
+      }
+      if (last.get().answer() instanceof Answer.NotNow) {
+        return alsoPutOff;
+      }
+      return last.get().epoch() < state.epoch() && touchedSince(check, last.get().event());
+    }
+
+    /** Whether a repair done after an answer could have changed it. */
+    private boolean touchedSince(Check check, long event) {
+      return state.deeds().stream()
+          .filter(d -> d.number() > event)
+          .map(Entry::event)
+          .filter(Event.Repaired.class::isInstance)
+          .map(e -> base.repairs().get(((Event.Repaired) e).repair()).removes())
+          .anyMatch(r -> r.keySet().stream().anyMatch(check.likelihood()::containsKey));
+    }
+
+    private Step ask(Check check, Optional<Advice> advice, String occasion) {
+      return ready(
+          check.needs(),
+          new Step.Ask(
+              check,
+              base.cautionsFor(check.hazards()),
+              judgement.expectation(check.id()),
+              advice,
+              occasion));
+    }
+
+    private Step mend(Repair repair, Optional<Advice> plan, String occasion) {
+      return ready(
+          repair.needs(),
+          new Step.Mend(repair, base.cautionsFor(repair.hazards()), plan, occasion));
+    }
+
+    /** The set-ups in which this person tries the gate. */
+    private List<String> running() {
+      SetUp running = base.setUps().get(SetUp.GATE_RUNNING);
+      return running != null && state.role().may(running.who()) ? List.of(running.id()) : List.of();
+    }
+
+    private Step ready(Collection<String> needs, Step then) {
+      Planner.Change change = planner.change(state.setUps(), needs);
+      if (!change.leave().isEmpty()) {
+        return new Step.Leave(base.setUps().get(change.leave().get(0)));
+      }
+      if (!change.enter().isEmpty()) {
+        SetUp setUp = base.setUps().get(change.enter().get(0));
+        return new Step.Enter(setUp, base.cautionsFor(setUp.hazards()));
+      }
+      return then;
+    }
+
+    /** Before a case closes, every set-up is left in order. */
+    private Step closing(Step then) {
+      return state.setUps().stream()
+          .reduce((a, b) -> b)
+          .<Step>map(id -> new Step.Leave(base.setUps().get(id)))
+          .orElse(then);
+    }
+  }
+
+  /** Proofs that this site needs before its gate returns to service, whoever is there. */
+  List<Check> requiredProofs(CaseState state) {
+    Map<String, String> answers = sites.answers(state.site());
+    return base.proofs().stream()
+        .filter(
+            p ->
+                p.onlyIf().entrySet().stream()
+                    .allMatch(c -> c.getValue().contains(answers.get(c.getKey()))))
+        .toList();
+  }
+
+  private static String article(String word) {
+    return ("aeiou".indexOf(word.charAt(0)) >= 0 ? "an " : "a ") + word;
+  }
+}

@@ -1,0 +1,55 @@
+package yett.interview;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SiteQuestion;
+import yett.rules.Fact;
+
+/** The site as the rules see it: what was answered, and the usual for the rest. */
+public final class SiteFacts {
+  private final RuleBase base;
+
+  public SiteFacts(RuleBase base) {
+    this.base = base;
+  }
+
+  /** Questions that apply, given the answers so far, in the order of the cards. */
+  public List<SiteQuestion> questions(Map<String, String> answers) {
+    Map<String, String> all = answers(answers);
+    return base.siteQuestions().values().stream().filter(q -> all.containsKey(q.id())).toList();
+  }
+
+  /** The answer to every question that applies: a choice's id, or a reading as typed. */
+  public Map<String, String> answers(Map<String, String> answers) {
+    Map<String, String> all = new LinkedHashMap<>();
+    for (SiteQuestion question : base.siteQuestions().values()) {
+      all.put(question.id(), answers.getOrDefault(question.id(), question.usual()));
+    }
+    for (SiteQuestion question : base.siteQuestions().values()) {
+      boolean applies =
+          question.onlyIf().entrySet().stream()
+              .allMatch(c -> c.getValue().contains(all.get(c.getKey())));
+      if (!applies) {
+        all.remove(question.id());
+      }
+    }
+    return all;
+  }
+
+  List<Fact.Site> facts(Map<String, String> answers) {
+    List<Fact.Site> facts = new ArrayList<>();
+    answers(answers)
+        .forEach(
+            (id, answer) -> {
+              SiteQuestion question = base.siteQuestions().get(id);
+              facts.add(
+                  question.measures().isPresent()
+                      ? Fact.Site.measured(id, question.measures().get().parse(answer))
+                      : Fact.Site.chosen(id, answer));
+            });
+    return facts;
+  }
+}

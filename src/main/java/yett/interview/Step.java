@@ -1,0 +1,75 @@
+package yett.interview;
+
+import java.util.List;
+import java.util.Optional;
+import yett.knowledge.Caution;
+import yett.knowledge.Check;
+import yett.knowledge.History;
+import yett.knowledge.Repair;
+import yett.knowledge.SetUp;
+import yett.knowledge.SiteQuestion;
+import yett.knowledge.Stop;
+import yett.plan.Advice;
+import yett.rules.Conclusion.Contradiction;
+import yett.rules.Conclusion.Expectation;
+
+/** What the person is asked or told next. */
+public sealed interface Step {
+
+  /** Is any of these so? One answer for all of them: dangers come before everything else. */
+  record AskDangers(List<Check> dangers) implements Step {}
+
+  record AskSite(List<SiteQuestion> questions) implements Step {}
+
+  record AskComplaints(List<Check> complaints) implements Step {}
+
+  record AskHistory(List<History> histories) implements Step {}
+
+  /**
+   * @param cautions those of the check's own hazards
+   * @param expectation the usual range for this gate, where the rules give one
+   * @param advice what the choice was between; empty for a proof or for work that a repair entails
+   */
+  record Ask(
+      Check check,
+      List<Caution> cautions,
+      Optional<Expectation> expectation,
+      Optional<Advice> advice,
+      String occasion)
+      implements Step {}
+
+  /** A set-up to enter: its cautions, then its steps to confirm in order. */
+  record Enter(SetUp setUp, List<Caution> cautions) implements Step {}
+
+  record Leave(SetUp setUp) implements Step {}
+
+  /**
+   * @param plan the repairs in order, this one first; empty for work that a repair entails
+   */
+  record Mend(Repair repair, List<Caution> cautions, Optional<Advice> plan, String occasion)
+      implements Step {}
+
+  record Retest() implements Step {}
+
+  /** Two answers that cannot both be right. */
+  record Settle(CaseState.Answered first, CaseState.Answered second, Contradiction contradiction)
+      implements Step {}
+
+  /** A proof failed: go on looking, or leave the gate out of service. */
+  record DecideFailedProof(Check proof) implements Step {}
+
+  /** A danger to people: nothing else is offered but to make safe and hand over. */
+  record MakeSafe(Stop stop, List<String> now, String because) implements Step {}
+
+  /**
+   * Nothing is left to do here.
+   *
+   * @param ending how the case would close
+   */
+  record HandOver(Ending ending, String because) implements Step {}
+
+  /** Every proof passed: the case can close as repaired. */
+  record CloseRepaired() implements Step {}
+
+  record Finished(Ending ending) implements Step {}
+}

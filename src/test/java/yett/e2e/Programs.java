@@ -1,0 +1,42 @@
+package yett.e2e;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Commands and surroundings for the programs under test. */
+final class Programs {
+  private Programs() {}
+
+  /** A main class of this build, on the Java that runs the tests. */
+  static List<String> java(Class<?> main, String... arguments) {
+    String classpath =
+        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.add("-XX:TieredStopAtLevel=1");
+    if (Runtime.version().feature() >= 22) {
+      // What Enable-Native-Access in the jar's manifest does for the packaged program.
+      command.add("--enable-native-access=ALL-UNNAMED");
+    }
+    command.addAll(List.of("-cp", classpath, main.getName()));
+    command.addAll(List.of(arguments));
+    return command;
+  }
+
+  /** Little and known, so that tests do not depend on the machine they run on. */
+  static Map<String, String> environment() {
+    Map<String, String> environment = new HashMap<>();
+    for (String name : List.of("PATH", "HOME", "TMPDIR", "SystemRoot")) {
+      String value = System.getenv(name);
+      if (value != null) {
+        environment.put(name, value);
+      }
+    }
+    environment.put("LANG", "C.UTF-8");
+    environment.put("TERM", "xterm-256color");
+    return environment;
+  }
+}
