@@ -44,14 +44,14 @@ final class StepViews {
   List<Block> dangers(Step.AskDangers step) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading("Before anything else"));
-    blocks.add(Block.paragraph("Is any of this so at the gate now?"));
+    blocks.add(
+        Block.paragraph(
+            "Is any of this so at the gate now? Look from two metres away and touch nothing."));
     List<Block.Item> items = new ArrayList<>();
     int number = 0;
     for (Check danger : step.dangers()) {
       for (Check.Outcome outcome : danger.outcomes().subList(1, danger.outcomes().size())) {
-        items.add(
-            Block.item(
-                Integer.toString(++number), danger.ask() + " " + outcome.text(), danger.how()));
+        items.add(Block.item(Integer.toString(++number), capital(outcome.text())));
       }
     }
     blocks.add(new Block.Numbered(items));
@@ -70,15 +70,19 @@ final class StepViews {
       items.add(
           new Block.Item(
               Integer.toString(++number),
-              Text.of(question.ask() + " ").and(Text.strong(value)).and(usual ? " (usual)" : ""),
+              Text.of(question.name() + ": ").and(Text.strong(value)).and(usual ? " (usual)" : ""),
               Optional.empty()));
     }
     blocks.add(new Block.Numbered(items));
     return blocks;
   }
 
+  /** An answer as people read it: the words of a choice, a reading with its unit. */
   static String siteAnswer(SiteQuestion question, String answer) {
-    return question.choices().getOrDefault(answer, answer);
+    return question
+        .measures()
+        .map(m -> m.show(m.parse(answer)))
+        .orElseGet(() -> question.choices().getOrDefault(answer, answer));
   }
 
   List<Block> siteQuestion(SiteQuestion question, String now) {
