@@ -199,6 +199,7 @@ final class StepViews {
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         Block.heading("Set-up: " + setUp.name() + " · " + Figures.minutes(setUp.enterMinutes())));
+    blocks.add(Block.rows(Block.row("For", step.purpose())));
     blocks.addAll(cautions(step.cautions()));
     blocks.add(Block.numbered(setUp.enter()));
     return blocks;
@@ -208,6 +209,7 @@ final class StepViews {
     SetUp setUp = step.setUp();
     return List.of(
         Block.heading("Leave: " + setUp.name() + " · " + Figures.minutes(setUp.leaveMinutes())),
+        Block.rows(Block.row("For", step.purpose())),
         Block.numbered(setUp.leave()));
   }
 
