@@ -194,14 +194,14 @@ final class StepViews {
     return blocks;
   }
 
-  List<Block> enter(Step.Enter step) {
+  /** What a set-up is for and what is dangerous in it. */
+  List<Block> entering(Step.Enter step) {
     SetUp setUp = step.setUp();
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         Block.heading("Set-up: " + setUp.name() + " · " + Figures.minutes(setUp.enterMinutes())));
     blocks.add(Block.rows(Block.row("For", step.purpose())));
     blocks.addAll(cautions(step.cautions()));
-    blocks.add(Block.numbered(setUp.enter()));
     return blocks;
   }
 
