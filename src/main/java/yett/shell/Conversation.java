@@ -323,11 +323,7 @@ final class Conversation {
       return true;
     }
     Interview.Hearing heard = hearing.get();
-    int outcome = check.indexOf(heard.finding().outcome());
-    String meaning =
-        check.measured()
-            ? heard.finding().outcome().replace('-', ' ')
-            : check.outcomes().get(outcome).text();
+    String meaning = Wordings.meaning(check, heard.finding().outcome());
     console.show(
         Block.paragraph(
             Text.of("That means \"")
@@ -490,8 +486,7 @@ final class Conversation {
   private String shown(CaseState.Answered answered) {
     Check check = base.checks().get(answered.check());
     if (answered.answer() instanceof Answer.Chosen chosen) {
-      int outcome = check.indexOf(chosen.outcome());
-      return "(" + (outcome < 0 ? chosen.outcome() : check.outcomes().get(outcome).text()) + ")";
+      return "(" + Wordings.meaning(check, chosen.outcome()) + ")";
     }
     if (answered.answer() instanceof Answer.Read read) {
       return "(" + read.typed() + ")";

@@ -310,11 +310,7 @@ final class StepViews {
     if (move.isEmpty()) {
       return blocks;
     }
-    int outcome = check.indexOf(move.get().words());
-    String meaning =
-        check.measured()
-            ? move.get().words().replace('-', ' ')
-            : check.outcomes().get(outcome).text();
+    String meaning = Wordings.meaning(check, move.get().words());
     blocks.add(
         Block.paragraph(
             Text.of("Taken as: ")
