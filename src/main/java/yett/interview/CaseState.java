@@ -1,6 +1,7 @@
 package yett.interview;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -9,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import yett.knowledge.Check;
 import yett.knowledge.Role;
 
 /**
@@ -94,9 +96,15 @@ public record CaseState(
     private Optional<String> failedProof = Optional.empty();
     private final List<Entry> notes = new ArrayList<>();
     private Optional<Ending> closed = Optional.empty();
+    private final Map<Long, Answer> corrections = new HashMap<>();
 
     CaseState read(List<Entry> entries) {
       Set<Long> retracted = retracted(entries);
+      for (Entry entry : entries) {
+        if (entry.event() instanceof Event.Corrected c && !retracted.contains(entry.number())) {
+          corrections.put(c.event(), c.answer());
+        }
+      }
       for (Entry entry : entries) {
         if (!retracted.contains(entry.number())) {
           role = entry.by();
@@ -187,15 +195,16 @@ public record CaseState(
 
     private void answer(Entry entry, Event.Answered e) {
       Predicate<Answered> same = a -> a.check().equals(e.check()) && a.epoch() == epoch;
+      Answer given = corrections.getOrDefault(entry.number(), e.answer());
       boolean putOffBefore =
           answers.stream().anyMatch(same.and(a -> a.answer() instanceof Answer.NotNow));
       answers.removeIf(same);
       Answer answer =
-          putOffBefore && e.answer() instanceof Answer.NotNow
+          putOffBefore && given instanceof Answer.NotNow
               ? new Answer.CannotTell() // put off twice: it will not be had
-              : e.answer();
+              : given;
       answers.add(new Answered(entry.number(), epoch, entry.by(), e.check(), answer));
-      if (e.answer() instanceof Answer.Chosen c && c.outcome().equals("fail") && cured) {
+      if (answer instanceof Answer.Chosen c && c.outcome().equals(Check.FAIL) && cured) {
         failedProof = Optional.of(e.check());
       }
     }

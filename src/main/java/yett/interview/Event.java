@@ -22,6 +22,7 @@ import yett.knowledge.Role;
   @JsonSubTypes.Type(value = Event.Kept.class, name = "kept"),
   @JsonSubTypes.Type(value = Event.Noted.class, name = "noted"),
   @JsonSubTypes.Type(value = Event.Retracted.class, name = "retracted"),
+  @JsonSubTypes.Type(value = Event.Corrected.class, name = "corrected"),
   @JsonSubTypes.Type(value = Event.MadeSafe.class, name = "made-safe"),
   @JsonSubTypes.Type(value = Event.GaveUp.class, name = "gave-up"),
   @JsonSubTypes.Type(value = Event.Closed.class, name = "closed")
@@ -68,6 +69,9 @@ public sealed interface Event {
 
   /** An earlier event does not count any more. */
   record Retracted(long event) implements Event {}
+
+  /** An earlier answer was another one; it counts where it stood. */
+  record Corrected(long event, Answer answer) implements Event {}
 
   /** What a stop asks for was done or passed on. */
   record MadeSafe(String stop) implements Event {}

@@ -35,17 +35,45 @@ public final class CardFile {
 
   private static final Pattern TWICE = Pattern.compile("Duplicate Object property \"(.*)\"");
 
-  /** A document of the file and where its parts stand, by JSON pointer. */
-  public record Document(String file, JsonNode root, Map<String, TokenStreamLocation> places) {
+  /** A document of a file. Where its parts stand is worked out only when somebody asks. */
+  public static final class Document {
+    private final String file;
+    private final String text;
+    private final int number;
+    private final JsonNode root;
+    private Map<String, TokenStreamLocation> places;
+
+    Document(String file, String text, int number, JsonNode root) {
+      this.file = file;
+      this.text = text;
+      this.number = number;
+      this.root = root;
+    }
+
+    public String file() {
+      return file;
+    }
+
+    public JsonNode root() {
+      return root;
+    }
+
+    /** Line of a part by its JSON pointer, or of what holds it; 0 if unknown. */
     int line(String pointer) {
-      return place(pointer) == null ? 0 : place(pointer).getLineNr();
+      TokenStreamLocation place = place(pointer);
+      return place == null ? 0 : place.getLineNr();
     }
 
     int column(String pointer) {
-      return place(pointer) == null ? 0 : place(pointer).getColumnNr();
+      TokenStreamLocation place = place(pointer);
+      return place == null ? 0 : place.getColumnNr();
     }
 
     private TokenStreamLocation place(String pointer) {
+      if (places == null) {
+        List<Map<String, TokenStreamLocation>> all = CardFile.places(mapper(file), text);
+        places = number < all.size() ? all.get(number) : Map.of();
+      }
       for (String p = pointer; ; p = p.substring(0, Math.max(0, p.lastIndexOf('/')))) {
         TokenStreamLocation found = places.get(p);
         if (found != null || p.isEmpty()) {
@@ -57,28 +85,34 @@ public final class CardFile {
 
   private CardFile() {}
 
+  private static boolean isJson(String file) {
+    return file.endsWith(".json");
+  }
+
+  private static ObjectMapper mapper(String file) {
+    return isJson(file) ? JSON : YAML;
+  }
+
   /** Reads all documents; what cannot be parsed is added to the problems. */
   public static List<Document> read(String file, String text, List<Problem> problems) {
-    boolean json = file.endsWith(".json");
-    ObjectMapper mapper = json ? JSON : YAML;
+    ObjectMapper mapper = mapper(file);
     List<Document> documents = new ArrayList<>();
     try {
-      List<Map<String, TokenStreamLocation>> places = places(mapper, text);
       try (var parser = mapper.createParser(text)) {
         for (int i = 0; parser.nextToken() != null; i++) {
           JsonNode root = mapper.readTree(parser);
           if (root != null && !root.isNull() && !root.isMissingNode()) {
-            documents.add(new Document(file, root, i < places.size() ? places.get(i) : Map.of()));
+            documents.add(new Document(file, text, i, root));
           }
         }
       }
     } catch (JacksonException e) {
-      problems.add(problem(file, json, e));
+      problems.add(problem(file, e));
     }
     return documents;
   }
 
-  private static Problem problem(String file, boolean json, JacksonException e) {
+  private static Problem problem(String file, JacksonException e) {
     TokenStreamLocation at = e.getLocation();
     int line = at == null ? 0 : at.getLineNr();
     int column = at == null ? 0 : at.getColumnNr();
@@ -88,7 +122,7 @@ public final class CardFile {
       String said = "\"" + twice.group(1) + "\" stands here twice";
       return new Problem("duplicate-field", file, line, column, said, "Delete one of the two.");
     }
-    return json
+    return isJson(file)
         ? new Problem(
             "not-json",
             file,
@@ -109,6 +143,7 @@ public final class CardFile {
     return message == null ? "cannot be parsed" : message.lines().findFirst().orElse("");
   }
 
+  /** Places in each document, as far as the text can be parsed. */
   private static List<Map<String, TokenStreamLocation>> places(ObjectMapper mapper, String text) {
     List<Map<String, TokenStreamLocation>> documents = new ArrayList<>();
     try (var parser = mapper.createParser(text)) {
@@ -127,6 +162,8 @@ public final class CardFile {
           places = new HashMap<>();
         }
       }
+    } catch (JacksonException e) {
+      return documents; // told as a problem when the file was read
     }
     return documents;
   }

@@ -221,6 +221,7 @@ final class CardReader {
     measures.ifPresent(m -> fields.parsed("default", m::parse));
     return new SiteQuestion(
         id,
+        fields.text("name"),
         fields.text("ask"),
         measures,
         choices,

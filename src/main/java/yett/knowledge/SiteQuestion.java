@@ -7,11 +7,13 @@ import java.util.Optional;
 /**
  * A question about the gate as installed.
  *
+ * @param name a few words for lists
  * @param choices answers by id with their words, in order; empty for a measured one
  * @param usual the default: a choice's id or a reading with its unit
  */
 public record SiteQuestion(
     String id,
+    String name,
     String ask,
     Optional<Measures> measures,
     Map<String, String> choices,

@@ -158,8 +158,8 @@ public final class CaseRecord {
           .forEach(
               (id, answer) ->
                   page.item(
-                      base.siteQuestions().get(id).ask()
-                          + " "
+                      base.siteQuestions().get(id).name()
+                          + ": "
                           + Wording.site(base.siteQuestions().get(id), answer)
                           + (given.containsKey(id) ? "" : " (the usual, not asked)")));
     }
@@ -418,17 +418,32 @@ public final class CaseRecord {
     private void corrections() {
       List<String> lines = new ArrayList<>();
       for (Entry entry : moment.entries()) {
+        String time = Wording.time(entry.at());
         if (entry.event() instanceof Event.Retracted e) {
-          String what =
-              moment.entries().stream()
-                  .filter(x -> x.number() == e.event())
-                  .findFirst()
-                  .map(x -> words.event(x.event()))
-                  .orElse("entry " + e.event());
-          lines.add(Wording.time(entry.at()) + " Taken back: " + what);
+          lines.add(time + " Taken back: " + was(e.event()));
+        } else if (entry.event() instanceof Event.Corrected e) {
+          lines.add(time + " Changed: " + was(e.event()) + " Now: " + now(e));
         }
       }
       list("Corrections", lines);
+    }
+
+    private Optional<Entry> entry(long number) {
+      return moment.entries().stream().filter(x -> x.number() == number).findFirst();
+    }
+
+    private String was(long number) {
+      return entry(number).map(x -> words.event(x.event())).orElse("entry " + number);
+    }
+
+    private String now(Event.Corrected corrected) {
+      String check =
+          entry(corrected.event())
+              .map(Entry::event)
+              .filter(Event.Answered.class::isInstance)
+              .map(e -> ((Event.Answered) e).check())
+              .orElse("");
+      return words.answer(check, corrected.answer());
     }
   }
 }

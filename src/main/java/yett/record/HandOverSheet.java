@@ -163,7 +163,7 @@ public final class HandOverSheet {
           (id, answer) -> {
             if (state.site().containsKey(id)) {
               var question = base.siteQuestions().get(id);
-              lines.add(question.ask() + " " + Wording.site(question, answer));
+              lines.add(question.name() + ": " + Wording.site(question, answer));
             }
           });
       list("What was reported", lines);

@@ -204,6 +204,9 @@ final class Wording {
   }
 
   private String otherEvent(Event event) {
+    if (event instanceof Event.Corrected) {
+      return "the change of an answer";
+    }
     if (event instanceof Event.SetUpEntered e) {
       return "entering \"" + setUp(e.setUp()) + "\"";
     }

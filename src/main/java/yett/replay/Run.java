@@ -148,11 +148,11 @@ final class Run {
 
   private void work(Step step) {
     if (step instanceof Step.Enter s) {
-      Why why = Why.of("what comes next needs it");
+      Why why = Why.of("next: " + s.purpose());
       Event event = new Event.SetUpEntered(s.setUp().id());
       begin("enter", s.setUp().id(), s.setUp().name(), why, "confirmed", false, event);
     } else if (step instanceof Step.Leave s) {
-      Why why = Why.of("what comes next goes without it");
+      Why why = Why.of("next: " + s.purpose());
       Event event = new Event.SetUpLeft(s.setUp().id());
       begin("leave", s.setUp().id(), s.setUp().name(), why, "confirmed", false, event);
     } else if (step instanceof Step.Mend s) {

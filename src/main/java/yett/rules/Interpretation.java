@@ -74,6 +74,16 @@ public final class Interpretation {
     return limit == Band.Unbounded.BELOW ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
   }
 
+  /**
+   * The readings that count as an outcome, canonical unit.
+   *
+   * @return lower and upper limit, infinite where there is none
+   */
+  public static double[] range(Check check, int outcome, double low, double high) {
+    Band band = band(check, outcome);
+    return new double[] {limit(band.low(), low, high), limit(band.high(), low, high)};
+  }
+
   /** Whether the bands of a measured check are placed by an expectation. */
   public static boolean relative(Check check) {
     return check.outcomes().stream()

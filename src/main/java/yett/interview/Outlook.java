@@ -1,0 +1,79 @@
+package yett.interview;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import yett.belief.Belief;
+import yett.belief.Observation;
+import yett.knowledge.Check;
+import yett.knowledge.Measures;
+import yett.rules.Conclusion.Expectation;
+import yett.rules.Interpretation;
+
+/** What a check could show, and where each outcome would leave the belief. */
+public final class Outlook {
+  private Outlook() {}
+
+  /**
+   * @param chance of this outcome, as things stand
+   * @param range the readings that count as this outcome; empty where it is not measured or cannot
+   *     be placed on this gate
+   * @param then chance of each cause afterwards, in the order of the model
+   */
+  public record Prospect(Check.Outcome outcome, double chance, String range, double[] then) {}
+
+  public static List<Prospect> of(Belief belief, Check check, Optional<Expectation> expectation) {
+    double[] chances = belief.predict(check.id());
+    List<Prospect> prospects = new ArrayList<>();
+    for (int i = 0; i < chances.length; i++) {
+      Observation seen = Observation.of(check.id(), i, chances.length);
+      double[] then = chances[i] > 0 ? belief.learn(seen).atCallOut() : belief.atCallOut();
+      prospects.add(
+          new Prospect(check.outcomes().get(i), chances[i], range(check, i, expectation), then));
+    }
+    return prospects;
+  }
+
+  private static String range(Check check, int outcome, Optional<Expectation> expectation) {
+    boolean placed = !Interpretation.relative(check) || expectation.isPresent();
+    if (check.measures().isEmpty() || !placed) {
+      return "";
+    }
+    Measures measures = check.measures().get();
+    double[] ends =
+        Interpretation.range(
+            check,
+            outcome,
+            expectation.map(Expectation::low).orElse(Double.NaN),
+            expectation.map(Expectation::high).orElse(Double.NaN));
+    if (Double.isInfinite(ends[0])) {
+      return "below " + measures.show(ends[1]);
+    }
+    return Double.isInfinite(ends[1])
+        ? "above " + measures.show(ends[0])
+        : measures.show(ends[0]) + " to " + measures.show(ends[1]);
+  }
+
+  /**
+   * The causes that a check would move most: largest spread of their chance over the outcomes,
+   * weighted by the chance of each outcome.
+   *
+   * @return positions in the model, the most moved first
+   */
+  public static List<Integer> separates(Belief belief, List<Prospect> prospects, int most) {
+    double[] now = belief.atCallOut();
+    double[] moved = new double[now.length];
+    for (Prospect prospect : prospects) {
+      for (int c = 0; c < moved.length; c++) {
+        moved[c] += prospect.chance() * Math.abs(prospect.then()[c] - now[c]);
+      }
+    }
+    return IntStream.range(0, moved.length)
+        .boxed()
+        .filter(c -> moved[c] > 0.005)
+        .sorted((a, b) -> Double.compare(moved[b], moved[a]))
+        .limit(most)
+        .toList();
+  }
+}

@@ -1,0 +1,57 @@
+package yett.shell;
+
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.ExitStatus;
+import yett.casebook.CaseSummary;
+import yett.console.Block;
+
+/** {@code cases}: the cases in the casebook, the latest first. */
+final class CasesVerb extends Verb {
+  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
+
+  private final Desk desk;
+
+  CasesVerb(Desk desk) {
+    super(
+        "cases",
+        "list the cases of the casebook",
+        "Usage: cases [--open]. The latest first.",
+        flag("open", "only those that are not closed"));
+    this.desk = desk;
+  }
+
+  @Override
+  public ExitStatus execute(CommandContext context) {
+    if (!words(context).isEmpty()) {
+      throw new UsageException(
+          "\"" + Words.shortened(words(context).get(0)) + "\" is too much. " + getHelp());
+    }
+    List<CaseSummary> cases =
+        has(context, "open")
+            ? desk.casebook().cases(yett.casebook.CaseState.OPEN)
+            : desk.casebook().cases();
+    if (cases.isEmpty()) {
+      desk.console()
+          .show(Block.paragraph("The casebook holds no case yet. Begin one with: diagnose."));
+      return OK;
+    }
+    desk.console()
+        .show(
+            new Block.Rows(
+                cases.stream()
+                    .map(
+                        c ->
+                            Block.row(
+                                c.id().toString(),
+                                DAY.format(c.opened().atZone(ZoneId.systemDefault()))
+                                    + "  "
+                                    + c.siteId()
+                                    + "  "
+                                    + c.summary().title()))
+                    .toList()));
+    return OK;
+  }
+}

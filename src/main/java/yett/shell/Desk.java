@@ -1,0 +1,71 @@
+package yett.shell;
+
+import java.time.Clock;
+import java.util.Map;
+import org.springframework.stereotype.Component;
+import yett.casebook.CaseId;
+import yett.casebook.Casebook;
+import yett.casebook.DataDirectory;
+import yett.console.Block;
+import yett.console.Console;
+import yett.console.Consoles;
+import yett.interview.Expertise;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+import yett.rules.RuleCache;
+import yett.rules.RuleEngine;
+
+/** What commands work with; each thing is opened when it is first needed. */
+@Component
+final class Desk implements AutoCloseable {
+  private final Map<String, String> environment = System.getenv();
+  private final DataDirectory directory = DataDirectory.ofUser();
+  private final Clock clock = Clock.systemUTC();
+  private Console console;
+  private Casebook casebook;
+  private Expertise expertise;
+
+  synchronized Console console() {
+    if (console == null) {
+      console = Consoles.choose(environment);
+    }
+    return console;
+  }
+
+  synchronized Casebook casebook() {
+    if (casebook == null) {
+      casebook = Casebook.open(directory.casebook());
+    }
+    return casebook;
+  }
+
+  synchronized Expertise expertise() {
+    if (expertise == null) {
+      RuleBase base = RuleBase.read(new ShippedKnowledge());
+      RuleCache cache = new RuleCache(directory.cache().resolve("rules"));
+      if (RuleEngine.needsCompiling(base, cache) && console().interactive()) {
+        console()
+            .show(
+                Block.paragraph(
+                    "Preparing the rules. This takes some seconds, the first time only."));
+      }
+      expertise = Expertise.of(base, cache);
+    }
+    return expertise;
+  }
+
+  Clock clock() {
+    return clock;
+  }
+
+  OpenCase open(CaseId id, Role role) {
+    return new OpenCase(casebook(), id, expertise().newInterview(), role, clock);
+  }
+
+  @Override
+  public synchronized void close() {
+    if (casebook != null) {
+      casebook.close();
+    }
+  }
+}

@@ -1,0 +1,94 @@
+package yett.shell;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.ExitStatus;
+import yett.casebook.CaseId;
+import yett.casebook.CaseState;
+import yett.casebook.CaseSummary;
+import yett.console.Block;
+import yett.interview.Entry;
+import yett.interview.Event;
+import yett.interview.Interview;
+import yett.knowledge.Role;
+
+/** {@code resume}: goes on with a case where it was left. */
+final class ResumeVerb extends Verb {
+  private final Desk desk;
+
+  ResumeVerb(Desk desk) {
+    super(
+        "resume",
+        "go on with a case where it was left",
+        "Usage: resume [CASE] [--as caller|trainee|technician|electrician]. CASE is its number, "
+            + "such as 2026-0007 or 7; without it, the case that was left last.",
+        value("as", "who answers from now on; the same person as before if it is not said"));
+    this.desk = desk;
+  }
+
+  @Override
+  public ExitStatus execute(CommandContext context) {
+    CaseId id = id(words(context));
+    Role role =
+        has(context, "as")
+            ? DiagnoseVerb.role(option(context, "as", ""))
+            : last(OpenCase.entries(desk.casebook().events(id)));
+    try (OpenCase open = desk.open(id, role)) {
+      var state = open.moment().state();
+      String gate = state.opened().map(Event.Opened::site).orElse("");
+      desk.console().show(Block.heading("Case " + id + " · " + gate));
+      if (state.closed().isPresent()) {
+        desk.console()
+            .show(
+                Block.paragraph(
+                    "This case is closed: "
+                        + state.closed().get().words()
+                        + ". Its record: record "
+                        + id
+                        + "."));
+        return OK;
+      }
+      boolean sameRules =
+          state
+              .opened()
+              .map(o -> o.ruleBase().equals(desk.expertise().base().fingerprint()))
+              .orElse(true);
+      if (!sameRules) {
+        desk.console()
+            .show(Block.paragraph("The rule base has changed since; the answers are judged anew."));
+      }
+      desk.console().show(Block.paragraph(summary(open)));
+      new Conversation(desk.console(), open, Map.of()).run();
+    }
+    return OK;
+  }
+
+  private String summary(OpenCase open) {
+    int answers = open.moment().state().answers().size();
+    var leading = Interview.ranking(open.moment(), desk.expertise().base()).get(0);
+    return answers
+        + (answers == 1 ? " answer" : " answers")
+        + " so far; most probable: "
+        + leading.cause().name().toLowerCase(Locale.ROOT)
+        + ", "
+        + Figures.percent(leading.chance())
+        + ".";
+  }
+
+  private static Role last(List<Entry> entries) {
+    return entries.isEmpty() ? Role.TECHNICIAN : entries.get(entries.size() - 1).by();
+  }
+
+  private CaseId id(List<String> words) {
+    if (!words.isEmpty()) {
+      return desk.casebook().find(words.get(0));
+    }
+    return desk.casebook().cases(CaseState.OPEN).stream()
+        .max(Comparator.comparing(CaseSummary::lastEvent))
+        .map(CaseSummary::id)
+        .orElseThrow(() -> new UsageException("No case is open. Begin one with: diagnose."));
+  }
+}

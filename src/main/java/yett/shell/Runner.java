@@ -1,0 +1,129 @@
+package yett.shell;
+
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import org.springframework.boot.ApplicationArguments;
+import org.springframework.boot.ApplicationRunner;
+import org.springframework.boot.ExitCodeGenerator;
+import org.springframework.shell.core.InputReader;
+import org.springframework.shell.core.command.Command;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.CommandExecutionException;
+import org.springframework.shell.core.command.CommandExecutor;
+import org.springframework.shell.core.command.CommandRegistry;
+import org.springframework.shell.core.command.ParsedInput;
+import org.springframework.stereotype.Component;
+import yett.casebook.CasebookException;
+import yett.console.Block;
+import yett.console.Input;
+import yett.knowledge.KnowledgeException;
+import yett.rules.RuleErrors;
+
+/** Runs the command of the command line, or asks for commands until the person has enough. */
+@Component
+final class Runner implements ApplicationRunner, ExitCodeGenerator {
+  private static final int SOFTWARE = 70;
+  private static final int IO = 74;
+
+  private final Desk desk;
+  private final CommandRegistry commands;
+  private final CommandLine commandLine;
+  private int exitCode;
+
+  Runner(Desk desk, CommandRegistry commands) {
+    this.desk = desk;
+    this.commands = commands;
+    this.commandLine = new CommandLine(commands);
+  }
+
+  @Override
+  public void run(ApplicationArguments arguments) {
+    String[] words = arguments.getSourceArgs();
+    if (words.length > 0) {
+      exitCode = execute(Arrays.asList(words));
+    } else {
+      converse();
+    }
+  }
+
+  private void converse() {
+    desk.console()
+        .show(
+            Block.paragraph(
+                "Yett finds out why a sliding gate will not run. Type diagnose to begin, help for "
+                    + "all commands, quit to leave."));
+    List<String> names = commands.getCommands().stream().map(Command::getName).sorted().toList();
+    while (true) {
+      Input input = desk.console().ask("yett> ", names);
+      if (input instanceof Input.EndOfInput) {
+        return;
+      }
+      if (input instanceof Input.Line line) {
+        String text = line.text().strip();
+        if (text.equals("quit") || text.equals("exit")) {
+          return;
+        }
+        if (!text.isEmpty()) {
+          exitCode = execute(text);
+        }
+      }
+    }
+  }
+
+  private int execute(String line) {
+    try {
+      return execute(commandLine.parse(line));
+    } catch (UsageException e) {
+      return tell(e.getMessage(), Verb.USAGE.code());
+    }
+  }
+
+  private int execute(List<String> words) {
+    try {
+      return execute(commandLine.parse(words));
+    } catch (UsageException e) {
+      return tell(e.getMessage(), Verb.USAGE.code());
+    }
+  }
+
+  private int execute(ParsedInput parsed) {
+    PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+    CommandContext context = new CommandContext(parsed, commands, out, new InputReader() {});
+    try {
+      return new CommandExecutor(commands).execute(context).code();
+    } catch (CommandExecutionException e) {
+      return failed(e.getCause() == null ? e : e.getCause());
+    }
+  }
+
+  private int failed(Throwable cause) {
+    if (cause instanceof UsageException) {
+      return tell(cause.getMessage(), Verb.USAGE.code());
+    }
+    if (cause instanceof KnowledgeException || cause instanceof RuleErrors) {
+      return tell(cause.getMessage(), Verb.DATA.code());
+    }
+    if (cause instanceof CasebookException || cause instanceof UncheckedIOException) {
+      return tell(cause.getMessage(), IO);
+    }
+    return tell(
+        "The program made a mistake and stopped this command: "
+            + cause
+            + ". What was answered is saved; resume goes on from there.",
+        SOFTWARE);
+  }
+
+  /** Errors go to standard error, so that output can be piped. */
+  private static int tell(String message, int code) {
+    System.err.println(message);
+    return code;
+  }
+
+  @Override
+  public int getExitCode() {
+    return exitCode;
+  }
+}

@@ -1,0 +1,27 @@
+package yett.shell;
+
+import java.util.HashSet;
+import java.util.List;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.shell.core.command.Command;
+import org.springframework.shell.core.command.CommandRegistry;
+
+/** The commands of the program. */
+@Configuration(proxyBeanMethods = false)
+class ShellConfiguration {
+
+  @Bean
+  CommandRegistry commandRegistry(Desk desk) {
+    return new CommandRegistry(
+        // The registry adds to the set it is given.
+        new HashSet<Command>(
+            List.of(
+                new DiagnoseVerb(desk),
+                new ResumeVerb(desk),
+                new CasesVerb(desk),
+                new CasesShowVerb(desk),
+                new KnowledgeCheckVerb(desk),
+                new HelpVerb(desk))));
+  }
+}

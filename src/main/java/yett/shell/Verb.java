@@ -1,0 +1,74 @@
+package yett.shell;
+
+import java.util.List;
+import org.springframework.shell.core.command.Command;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.CommandOption;
+import org.springframework.shell.core.command.ExitStatus;
+
+/** A command of the program: one verb with its words. */
+abstract class Verb implements Command {
+  /** Exit statuses after the BSD list sysexits, so that scripts can tell them apart. */
+  static final ExitStatus OK = ExitStatus.OK;
+
+  static final ExitStatus USAGE = new ExitStatus(64, "");
+  static final ExitStatus DATA = new ExitStatus(65, "");
+  static final ExitStatus NO_INPUT = new ExitStatus(66, "");
+
+  private final String name;
+  private final String description;
+  private final String usage;
+  private final List<CommandOption> options;
+
+  /**
+   * @param usage the command line, then what its words mean, for {@code help}
+   */
+  Verb(String name, String description, String usage, CommandOption... options) {
+    this.name = name;
+    this.description = description;
+    this.usage = usage;
+    this.options = List.of(options);
+  }
+
+  static CommandOption flag(String name, String description) {
+    return CommandOption.with().longName(name).description(description).type(boolean.class).build();
+  }
+
+  static CommandOption value(String name, String description) {
+    return CommandOption.with().longName(name).description(description).type(String.class).build();
+  }
+
+  static boolean has(CommandContext context, String option) {
+    return context.getOptionByLongName(option) != null;
+  }
+
+  /** The value of an option, or what is usual without it. */
+  static String option(CommandContext context, String option, String usual) {
+    CommandOption given = context.getOptionByLongName(option);
+    return given == null ? usual : given.value();
+  }
+
+  static List<String> words(CommandContext context) {
+    return context.parsedInput().arguments().stream().map(a -> a.value()).toList();
+  }
+
+  @Override
+  public String getName() {
+    return name;
+  }
+
+  @Override
+  public String getDescription() {
+    return description;
+  }
+
+  @Override
+  public String getHelp() {
+    return usage;
+  }
+
+  @Override
+  public List<CommandOption> getOptions() {
+    return options;
+  }
+}

@@ -1,0 +1,2 @@
+/** Commands and screens: where a person meets the interview. */
+package yett.shell;
