@@ -21,12 +21,8 @@ import yett.interview.Interview.RankedCause;
 import yett.interview.Moment;
 import yett.interview.SiteFacts;
 import yett.interview.Trail;
-import yett.interview.Weight;
 import yett.interview.WorkTime;
-import yett.knowledge.Caution;
-import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
-import yett.knowledge.SetUp;
 
 /**
  * The record of a case: everything that was said, done and made of it, for the file. Written from
@@ -34,10 +30,10 @@ import yett.knowledge.SetUp;
  */
 public final class CaseRecord {
   /** Causes that are worth a line. */
-  private static final double NAMED = 0.05;
+  static final double NAMED = 0.05;
 
-  /** Lines on how one answer moved the belief. */
-  private static final int MOVES = 3;
+  /** Causes that are named before any check. */
+  private static final int FIRST = 3;
 
   private static final int FINGERPRINT = 12;
 
@@ -79,22 +75,15 @@ public final class CaseRecord {
       site();
       reported();
       dangers();
-      checks();
-      repairs();
-      proofs();
-      setUps();
+      new CheckLines(base, words, moment, page).write();
+      new WorkLines(base, words, moment, page, valid()).write();
       open();
-      list("Remarks", moment.judgement().remarks().stream().map(r -> r.text()).distinct().toList());
+      page.list(
+          "Remarks", moment.judgement().remarks().stream().map(r -> r.text()).distinct().toList());
       notes();
       contradictions();
       corrections();
       return page.toString();
-    }
-
-    private void list(String heading, List<String> items) {
-      if (!items.isEmpty()) {
-        page.heading(heading).items(items);
-      }
     }
 
     private List<Entry> valid() {
@@ -187,7 +176,7 @@ public final class CaseRecord {
           IntStream.range(0, before.length)
               .boxed()
               .sorted(Comparator.comparingDouble(i -> -before[i]))
-              .limit(MOVES)
+              .limit(FIRST)
               .map(i -> words.cause(ids.get(i)) + " " + Chance.of(before[i]).percent())
               .collect(Collectors.joining("; "));
       page.paragraph("Before any check: " + leading + ".");
@@ -212,155 +201,13 @@ public final class CaseRecord {
                           + (moment.state().madeSafe().contains(s.stop())
                               ? ", made safe"
                               : ", not yet made safe")));
-      list("Dangers asked", lines);
-    }
-
-    private void checks() {
-      Set<String> dangers = words.dangers();
-      List<Answered> answers =
-          moment.state().answers().stream()
-              .filter(a -> !dangers.contains(a.check()) && !isProof(a.check()))
-              .filter(a -> told(a.answer()))
-              .toList();
-      if (answers.isEmpty()) {
-        return;
-      }
-      page.heading("Checks");
-      for (int i = 0; i < answers.size(); i++) {
-        check(i + 1, answers.get(i));
-      }
-    }
-
-    private boolean isProof(String check) {
-      Check card = base.checks().get(check);
-      return card != null && card.kind() == Check.Kind.PROOF;
-    }
-
-    private static boolean told(Answer answer) {
-      return answer instanceof Answer.Chosen || answer instanceof Answer.Read;
-    }
-
-    private void check(int number, Answered a) {
-      String since = a.epoch() == 0 ? "" : " (after repair " + a.epoch() + ")";
-      page.item(number, words.ask(a.check()) + since);
-      Check card = base.checks().get(a.check());
-      Optional<String> usual = card == null ? Optional.empty() : words.usual(moment, card);
-      page.inner(
-          "Answer: "
-              + words.answer(a.check(), a.answer())
-              + usual.map(u -> "; usual: " + u).orElse(""));
-      words.meaning(moment, a).ifPresent(m -> page.inner("Taken as: " + m));
-      moment.trail().moves().stream()
-          .filter(m -> m.event() == a.event())
-          .findFirst()
-          .ifPresent(this::moves);
-    }
-
-    /** The largest moves among causes that matter before or after. */
-    private void moves(Trail.Move move) {
-      double[] before = move.before();
-      double[] after = move.after();
-      List<String> ids = moment.belief().model().causes();
-      IntStream.range(0, before.length)
-          .boxed()
-          .filter(i -> Math.max(before[i], after[i]) >= NAMED)
-          .filter(i -> Math.abs(Weight.between(before[i], after[i]).decibans()) >= 1)
-          .sorted(
-              Comparator.comparingDouble(
-                  i -> -Math.abs(Weight.between(before[i], after[i]).decibans())))
-          .limit(MOVES)
-          .forEach(
-              i -> {
-                Weight weight = Weight.between(before[i], after[i]);
-                page.inner(
-                    Character.toUpperCase(weight.words().charAt(0))
-                        + weight.words().substring(1)
-                        + " \""
-                        + words.cause(ids.get(i))
-                        + "\": "
-                        + weight.figure()
-                        + ", "
-                        + Chance.of(before[i]).percent()
-                        + " to "
-                        + Chance.of(after[i]).percent());
-              });
-    }
-
-    private void repairs() {
-      List<String> lines = new ArrayList<>();
-      for (Entry entry : valid()) {
-        if (entry.event() instanceof Event.Repaired e) {
-          lines.add(
-              Wording.time(entry.at())
-                  + " "
-                  + words.repair(e.repair())
-                  + (e.done() ? ": done" : ": could not be done"));
-        } else if (entry.event() instanceof Event.Retested e) {
-          lines.add(
-              Wording.time(entry.at())
-                  + (e.cured() ? " The gate ran." : " The gate still failed."));
-        }
-      }
-      list("Repairs", lines);
-    }
-
-    private void proofs() {
-      List<String> lines = new ArrayList<>();
-      for (Answered a : moment.state().answers()) {
-        if (isProof(a.check())) {
-          String result =
-              a.answer() instanceof Answer.Chosen c
-                  ? c.outcome().equals(Check.PASS) ? "PASSED: " : "FAILED: "
-                  : "OPEN: ";
-          lines.add(result + words.ask(a.check()) + " " + words.answer(a.check(), a.answer()));
-        }
-      }
-      list("Proofs", lines);
-    }
-
-    private void setUps() {
-      List<Entry> changes =
-          valid().stream()
-              .filter(
-                  e ->
-                      e.event() instanceof Event.SetUpEntered
-                          || e.event() instanceof Event.SetUpLeft)
-              .toList();
-      if (changes.isEmpty()) {
-        return;
-      }
-      page.heading("States of the work");
-      Set<String> before = new HashSet<>();
-      for (Entry entry : changes) {
-        if (entry.event() instanceof Event.SetUpEntered e) {
-          page.item(Wording.time(entry.at()) + " Entered: " + words.setUp(e.setUp()));
-          entered(base.setUps().get(e.setUp()), !before.add(e.setUp()));
-        } else if (entry.event() instanceof Event.SetUpLeft e) {
-          page.item(Wording.time(entry.at()) + " Left: " + words.setUp(e.setUp()));
-        }
-      }
-    }
-
-    private void entered(SetUp setUp, boolean again) {
-      if (setUp == null) {
-        return;
-      }
-      int steps = setUp.enter().size();
-      String count = steps + (steps == 1 ? " step" : " steps") + " of entering";
-      if (again) {
-        page.inner("Confirmed: its cautions as before, " + count);
-        return;
-      }
-      for (Caution caution : base.cautionsFor(setUp.hazards())) {
-        page.inner("Confirmed: " + caution.word() + ". " + caution.text());
-      }
-      page.inner("Confirmed: " + count);
+      page.list("Dangers asked", lines);
     }
 
     private void open() {
       List<String> lines = new ArrayList<>();
       for (Answered a : moment.state().answers()) {
-        if (!told(a.answer()) && !isProof(a.check())) {
+        if (!Wording.told(a.answer()) && !words.isProof(a.check())) {
           lines.add(
               (a.answer() instanceof Answer.NotNow ? "Put off: " : "Could not be told: ")
                   + words.ask(a.check()));
@@ -379,11 +226,11 @@ public final class CaseRecord {
                               ? words.repair(f.card())
                               : words.ask(f.card()))));
       words.openProofs(moment).forEach(p -> lines.add("Not proved: " + p.ask()));
-      list("Left open", lines);
+      page.list("Left open", lines);
     }
 
     private void notes() {
-      list(
+      page.list(
           "Notes",
           moment.state().notes().stream()
               .map(
@@ -404,7 +251,7 @@ public final class CaseRecord {
                 + c.reason().because()
                 + (kept ? ". Both were confirmed." : ". Not settled."));
       }
-      list("Contradictions", lines);
+      page.list("Contradictions", lines);
     }
 
     private String answered(long event) {
@@ -425,7 +272,7 @@ public final class CaseRecord {
           lines.add(time + " Changed: " + was(e.event()) + " Now: " + now(e));
         }
       }
-      list("Corrections", lines);
+      page.list("Corrections", lines);
     }
 
     private Optional<Entry> entry(long number) {

@@ -35,7 +35,6 @@ import yett.plan.Planner;
  * next and why it could not be done here, and how the gate was left. One page.
  */
 public final class HandOverSheet {
-  private static final double NAMED = 0.05;
   private static final double UNKNOWN_MATTERS = 0.2;
   private static final int SUGGESTIONS = 3;
 
@@ -80,18 +79,12 @@ public final class HandOverSheet {
       tried();
       next();
       left();
-      list(
+      page.list(
           "Notes",
           state.notes().stream()
               .map(e -> Markdown.plain(((Event.Noted) e.event()).text()))
               .toList());
       return page.toString();
-    }
-
-    private void list(String heading, List<String> items) {
-      if (!items.isEmpty()) {
-        page.heading(heading).items(items);
-      }
     }
 
     private String lead() {
@@ -144,7 +137,8 @@ public final class HandOverSheet {
       List<RankedCause> ranking = Interview.ranking(moment, base);
       List<RankedCause> named =
           ranking.stream()
-              .filter(r -> Math.max(r.chance(), now[ids.indexOf(r.cause().id())]) >= NAMED)
+              .filter(
+                  r -> Math.max(r.chance(), now[ids.indexOf(r.cause().id())]) >= CaseRecord.NAMED)
               .toList();
       for (RankedCause r : named.isEmpty() ? ranking.subList(0, 1) : named) {
         String line = r.cause().name() + ": " + Chance.of(r.chance());
@@ -166,7 +160,7 @@ public final class HandOverSheet {
               lines.add(question.name() + ": " + Wording.site(question, answer));
             }
           });
-      list("What was reported", lines);
+      page.list("What was reported", lines);
     }
 
     private void asked() {
@@ -176,7 +170,7 @@ public final class HandOverSheet {
         String since = a.epoch() == 0 ? "" : " (after repair " + a.epoch() + ")";
         lines.add(line + words.meaning(moment, a).map(m -> ": " + m).orElse("") + since);
       }
-      list("What was asked", lines);
+      page.list("What was asked", lines);
     }
 
     private void tried() {
@@ -191,7 +185,7 @@ public final class HandOverSheet {
       state.declined().keySet().stream()
           .sorted()
           .forEach(r -> lines.add(words.repair(r) + ": could not be done"));
-      list("What was tried", lines);
+      page.list("What was tried", lines);
     }
 
     private void next() {
@@ -279,7 +273,7 @@ public final class HandOverSheet {
 
     /** Causes that matter and that the repair removes. */
     private Stream<String> against(Repair repair) {
-      return repair.removes().keySet().stream().filter(c -> remaining(c) >= NAMED);
+      return repair.removes().keySet().stream().filter(c -> remaining(c) >= CaseRecord.NAMED);
     }
 
     private String repair(Repair repair) {

@@ -59,6 +59,11 @@ final class Markdown {
     return this;
   }
 
+  /** A heading with its items; nothing if there are none. */
+  Markdown list(String words, Collection<String> all) {
+    return all.isEmpty() ? this : heading(words).items(all);
+  }
+
   private Markdown line(String words) {
     out.append(inList ? "" : "\n").append(words).append('\n');
     inList = true;

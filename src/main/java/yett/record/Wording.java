@@ -237,4 +237,13 @@ final class Wording {
   Set<String> dangers() {
     return base.ordinaryChecks().filter(Check::danger).map(Check::id).collect(Collectors.toSet());
   }
+
+  boolean isProof(String check) {
+    Check card = base.checks().get(check);
+    return card != null && card.kind() == Check.Kind.PROOF;
+  }
+
+  static boolean told(Answer answer) {
+    return answer instanceof Answer.Chosen || answer instanceof Answer.Read;
+  }
 }

@@ -22,6 +22,9 @@ final class Witness {
   /** A repair that removes a cause less often than this is taken to leave it. */
   private static final double REMOVES = 0.5;
 
+  /** The same where the file names another repair as the right one for this cause. */
+  private static final double REMOVES_AS_WELL = 0.8;
+
   private final RecordedCase recorded;
   private final RuleBase base;
   private final Map<String, Integer> asked = new HashMap<>();
@@ -113,19 +116,28 @@ final class Witness {
   }
 
   void repaired(Repair repair) {
-    boolean right = recorded.repairs().map(r -> r.contains(repair.id())).orElse(false);
     List<String> gone = new ArrayList<>();
     repair
         .removes()
         .forEach(
             (cause, chance) -> {
               boolean there = recorded.truth().isEmpty() || remaining.contains(cause);
-              if (there && (right || chance >= REMOVES)) {
+              if (there && chance >= leastChance(repair.id(), cause)) {
                 gone.add(cause);
               }
             });
     remaining.removeAll(gone);
     removed.addAll(gone);
+  }
+
+  private double leastChance(String repair, String cause) {
+    List<String> right = recorded.repairs().orElse(List.of());
+    if (right.contains(repair)) {
+      return 0;
+    }
+    boolean another =
+        right.stream().anyMatch(id -> base.repairs().get(id).removes().containsKey(cause));
+    return another ? REMOVES_AS_WELL : REMOVES;
   }
 
   /** Whether the gate runs; empty if the file does not say. */

@@ -207,6 +207,21 @@ class ReplayerTest {
   }
 
   @Test
+  void a_failing_retest_in_the_file_overrules_the_truth() {
+    Replayed told =
+        run(
+            """
+            case: overruled
+            person: technician
+            complaints: [noisy-chain]
+            answers: {danger-person: nobody, retest: fails}
+            truth: [chain-slack]
+            """);
+    assertThat(told.repairs()).extracting(Mended::cured).containsOnly(Optional.of(false));
+    assertThat(told.ended()).isEqualTo("handed-over");
+  }
+
+  @Test
   void without_truth_the_file_says_whether_the_gate_runs() {
     String told =
         """
