@@ -24,11 +24,16 @@ public record Reason(String rule, String because, String source) {
   public static Reason because(Object drools, String particulars) {
     var rule = ((RuleContext) drools).getRule();
     Map<String, Object> meta = rule.getMetaData();
-    String because = String.valueOf(meta.getOrDefault("Because", rule.getName()));
+    String because = unquoted(meta.getOrDefault("Because", rule.getName()));
     return new Reason(
         rule.getName(),
         particulars.isEmpty() ? because : particulars + "; " + because,
-        String.valueOf(meta.getOrDefault("Source", "considered judgement")));
+        unquoted(meta.getOrDefault("Source", "considered judgement")));
+  }
+
+  /** Compiled rules keep an annotation's text with the quotes around it. */
+  private static String unquoted(Object annotation) {
+    return String.valueOf(annotation).replaceFirst("^\"(.*)\"$", "$1");
   }
 
   /** The reason as one sentence without a full stop. */
