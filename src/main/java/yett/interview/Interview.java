@@ -31,11 +31,15 @@ public final class Interview implements AutoCloseable {
   private final NextStep next;
 
   Interview(Expertise expertise) {
+    this(expertise, expertise.planner()::advise);
+  }
+
+  Interview(Expertise expertise, NextStep.Adviser adviser) {
     this.expertise = expertise;
     this.judge = expertise.rules().newJudge();
     this.fold = new BeliefFold(expertise.base(), expertise.model());
     this.sites = new SiteFacts(expertise.base());
-    this.next = new NextStep(expertise);
+    this.next = new NextStep(expertise, adviser);
   }
 
   /** The case as these events leave it. */

@@ -26,11 +26,18 @@ import yett.rules.Judgement;
 final class NextStep {
   private final RuleBase base;
   private final Planner planner;
+  private final Adviser adviser;
   private final SiteFacts sites;
 
-  NextStep(Expertise expertise) {
+  /** Chooses among what may be done. Whatever it chooses, the order of things here keeps safe. */
+  interface Adviser {
+    Advice advise(Belief belief, Planner.Options options);
+  }
+
+  NextStep(Expertise expertise, Adviser adviser) {
     this.base = expertise.base();
     this.planner = expertise.planner();
+    this.adviser = adviser;
     this.sites = new SiteFacts(base);
   }
 
@@ -225,10 +232,10 @@ final class NextStep {
               .filter(id -> !done(id))
               .collect(Collectors.toCollection(LinkedHashSet::new));
       Advice advice =
-          planner.advise(
+          adviser.advise(
               belief, new Planner.Options(checks(false), repairs, state.setUps(), cured));
       return advice.kind() == Advice.Kind.NOTHING_LEFT && !cured
-          ? planner.advise(
+          ? adviser.advise(
               belief, new Planner.Options(checks(true), repairs, state.setUps(), false))
           : advice;
     }
