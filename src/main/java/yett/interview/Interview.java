@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import yett.belief.Observation;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
+import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.rules.Conclusion.Finding;
 import yett.rules.Fact;
@@ -44,7 +45,15 @@ public final class Interview implements AutoCloseable {
 
   /** The case as these events leave it. */
   public Moment at(List<Entry> entries) {
-    CaseState state = CaseState.of(entries);
+    return at(entries, CaseState.of(entries));
+  }
+
+  /** The same for the person who is at the keyboard now, whoever gave the last answer. */
+  public Moment at(List<Entry> entries, Role present) {
+    return at(entries, CaseState.of(entries, present));
+  }
+
+  private Moment at(List<Entry> entries, CaseState state) {
     Judgement judgement = judge.judge(facts(state));
     BeliefFold.Result belief = fold.fold(state, judgement);
     Step step = next.after(state, judgement, belief.belief());
