@@ -8,8 +8,8 @@ import yett.plan.Advice;
 import yett.plan.Planner;
 
 /**
- * Advises anything that may be done, with no regard to sense or cost; always the same in the same
- * state. What is safe must be safe whatever the plan chooses.
+ * Advises anything that may be done, with no regard to sense or cost; always the same while the
+ * same may be done. What is safe must be safe whatever the plan chooses.
  */
 record AnyAdviser(long seed) implements NextStep.Adviser {
   /** How seldom it has enough: once in so many pieces of advice. */
@@ -17,7 +17,8 @@ record AnyAdviser(long seed) implements NextStep.Adviser {
 
   @Override
   public Advice advise(Belief belief, Planner.Options options) {
-    Random random = new Random(31 * (31 * seed + options.checks().hashCode()) + hash(options));
+    Random random =
+        new Random(31 * (31 * seed + options.checks().hashCode()) + options.repairs().hashCode());
     random.nextInt();
     List<String> repairs = new ArrayList<>(options.repairs());
     List<String> checks = new ArrayList<>(options.checks());
@@ -32,9 +33,5 @@ record AnyAdviser(long seed) implements NextStep.Adviser {
     }
     String id = checks.get(random.nextInt(checks.size()));
     return new Advice(Advice.Kind.ASK, List.of(new Advice.Candidate(id, 1, 1)), List.of(), 0, 0);
-  }
-
-  private static int hash(Planner.Options options) {
-    return 31 * options.repairs().hashCode() + options.setUps().hashCode();
   }
 }

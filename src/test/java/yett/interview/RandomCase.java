@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
-import java.util.function.Consumer;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
@@ -44,10 +44,10 @@ final class RandomCase {
   }
 
   /** Plays until the case is closed, showing every moment to a watcher. */
-  List<Entry> play(Consumer<Moment> watcher) {
+  List<Entry> play(BiConsumer<Moment, Role> watcher) {
     for (int steps = 0; steps < MOST_STEPS; steps++) {
-      Moment moment = interview.at(entries);
-      watcher.accept(moment);
+      Moment moment = interview.at(entries, role);
+      watcher.accept(moment, role);
       if (moment.step() instanceof Step.Finished) {
         return List.copyOf(entries);
       }
@@ -128,10 +128,7 @@ final class RandomCase {
     whims++;
     switch (random.nextInt(8)) {
       case 0 -> record(new Event.Noted("whatever"));
-      case 1 -> {
-        role = oneOf(List.of(Role.values()));
-        record(new Event.Noted("somebody else at the keyboard"));
-      }
+      case 1 -> role = oneOf(List.of(Role.values()));
       case 2, 3 -> back(1 + random.nextInt(4));
       case 4, 5 -> {
         if (answers.isEmpty()) {
@@ -213,10 +210,10 @@ final class RandomCase {
 
   /** Any answer that the prompt would take. */
   Answer answer(Check check, Moment moment) {
-    if (!check.danger() && chance(0.05)) {
+    if (chance(0.05)) {
       return new Answer.CannotTell();
     }
-    if (!check.danger() && chance(0.05)) {
+    if (chance(0.05)) {
       return new Answer.NotNow();
     }
     if (check.measured()) {

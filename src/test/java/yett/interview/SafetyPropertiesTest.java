@@ -1,7 +1,10 @@
 package yett.interview;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
@@ -14,12 +17,14 @@ class SafetyPropertiesTest {
   private static final long CASES = Long.getLong("yett.cases", 5_000);
   private static final long PLANNED_CASES = 30;
 
+  private final Map<Long, String> failures = new ConcurrentSkipListMap<>();
   private final AtomicInteger stops = new AtomicInteger();
   private final AtomicInteger repaired = new AtomicInteger();
 
   @Test
   void nothing_unsafe_comes_up_whatever_the_plan_chooses() {
     seeds(1, CASES).forEach(seed -> walk(Shipped.QUICK, new AnyAdviser(seed), seed));
+    assertNoFailures();
     if (Long.getLong("yett.seed") == null) {
       assertThat(stops).as("cases with a stop").hasValueGreaterThan((int) CASES / 20);
       assertThat(repaired).as("cases closed as repaired").hasValueGreaterThan((int) CASES / 100);
@@ -30,6 +35,17 @@ class SafetyPropertiesTest {
   void nothing_unsafe_comes_up_with_the_plan_as_it_is() {
     seeds(1_000_001, PLANNED_CASES)
         .forEach(seed -> walk(Shipped.EXPERTISE, Shipped.EXPERTISE.planner()::advise, seed));
+    assertNoFailures();
+  }
+
+  private void assertNoFailures() {
+    failures.entrySet().stream()
+        .findFirst()
+        .ifPresent(
+            f ->
+                fail(
+                    "%d cases went wrong; the first has seed %d: %s",
+                    failures.size(), f.getKey(), f.getValue()));
   }
 
   private static LongStream seeds(long first, long many) {
@@ -46,8 +62,7 @@ class SafetyPropertiesTest {
       try {
         random.play(watch);
       } catch (AssertionError | RuntimeException e) {
-        throw new AssertionError(
-            "seed " + seed + ": " + e + "\nEvents:\n" + RandomCase.told(random.entries()), e);
+        failures.put(seed, e + "\n" + RandomCase.told(random.entries()));
       }
     }
     stops.addAndGet(watch.sawStop() ? 1 : 0);

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Consumer;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import yett.knowledge.Caution;
 import yett.knowledge.Check;
@@ -16,7 +16,7 @@ import yett.knowledge.SetUp;
 import yett.rules.Conclusion.StopNow;
 
 /** Looks at every moment of a case for one thing that must never be. */
-final class SafetyWatch implements Consumer<Moment> {
+final class SafetyWatch implements BiConsumer<Moment, Role> {
   /** A caller may stand aside of the opening and watch the leaf run; nothing nearer than that. */
   private static final Set<String> HAZARDS_FOR_A_CALLER = Set.of("moving-leaf");
 
@@ -40,9 +40,8 @@ final class SafetyWatch implements Consumer<Moment> {
   }
 
   @Override
-  public void accept(Moment moment) {
+  public void accept(Moment moment, Role role) {
     PlainReading plain = new PlainReading(moment.entries());
-    Role role = moment.entries().get(moment.entries().size() - 1).by();
     entering(moment);
     require(
         moment.state().setUps().equals(plain.inForce),
@@ -102,6 +101,7 @@ final class SafetyWatch implements Consumer<Moment> {
     }
     if (stops.isEmpty()) {
       require(!(moment.step() instanceof Step.MakeSafe), "made safe with no stop");
+      dangersFirst(moment, plain);
       return;
     }
     this.stops++;
@@ -115,6 +115,22 @@ final class SafetyWatch implements Consumer<Moment> {
     } else {
       require(moment.step() instanceof Step.Finished, "after a stop comes %s", moment.step());
     }
+  }
+
+  private void dangersFirst(Moment moment, PlainReading plain) {
+    if (moment.step() instanceof Step.AskDangers || moment.step() instanceof Step.Finished) {
+      return;
+    }
+    base.ordinaryChecks()
+        .filter(Check::danger)
+        .filter(c -> !moment.judgement().unavailable().contains(c.id()))
+        .forEach(
+            c ->
+                require(
+                    plain.last(c.id()).map(t -> t.answer() instanceof Answer.Chosen).orElse(false),
+                    "%s was not told before %s",
+                    c.id(),
+                    moment.step()));
   }
 
   /** Nobody is asked to do what is reserved for better qualified people. */
