@@ -78,7 +78,7 @@ final class Results {
 
   private Judged judged() {
     Set<String> wanted = new HashSet<>(recorded.expect().stream().toList());
-    if (wanted.isEmpty()) {
+    if (wanted.isEmpty() && recorded.stop().isEmpty()) { // a stop comes before any diagnosis
       recorded.truth().ifPresent(wanted::addAll);
     }
     Optional<Boolean> cause =

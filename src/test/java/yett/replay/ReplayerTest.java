@@ -95,6 +95,7 @@ class ReplayerTest {
         .extracting(Taken::kind)
         .containsExactly("danger", "make-safe", "close");
     assertThat(trapped.judged().stop()).contains(true);
+    assertThat(trapped.judged().cause()).isEmpty();
   }
 
   @Test
