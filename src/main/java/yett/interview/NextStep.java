@@ -207,7 +207,11 @@ final class NextStep {
         }
       }
       if (!due.isEmpty()) {
-        return ask(nearest(due), Optional.empty(), "proof before the gate returns to service");
+        Check next = nearest(due);
+        List<String> leave = planner.change(state.setUps(), proving(next)).leave();
+        return leave.isEmpty()
+            ? ask(next, Optional.empty(), "proof before the gate returns to service")
+            : new Step.Leave(base.setUps().get(leave.get(0)), next.ask());
       }
       if (!open.isEmpty()) {
         String names = open.stream().map(Check::ask).collect(Collectors.joining(" "));
@@ -225,8 +229,15 @@ final class NextStep {
     /** The one for which the state of the work changes least. */
     private Check nearest(List<Check> checks) {
       return checks.stream()
-          .min(Comparator.comparingDouble(c -> planner.changeOfSetUp(state.setUps(), c.needs())))
+          .min(Comparator.comparingDouble(c -> planner.changeOfSetUp(state.setUps(), proving(c))))
           .orElseThrow();
+    }
+
+    /** A proof that needs no other state of the work is of a gate that can run. */
+    private Collection<String> proving(Check proof) {
+      boolean cannotRun =
+          !planner.change(state.setUps(), List.of(SetUp.GATE_RUNNING)).leave().isEmpty();
+      return proof.needs().isEmpty() && cannotRun ? List.of(SetUp.GATE_RUNNING) : proof.needs();
     }
 
     private boolean isOpenTo(Check proof) {
