@@ -40,7 +40,14 @@ public final class CheckTable {
     if (Math.abs(sum - 1) > TOLERANCE) {
       throw new IllegalArgumentException("a row of \"" + id + "\" adds up to " + sum);
     }
-    sums[row.length - 1] = 1;
+    // Exactly 1 from the last possible outcome on, so that impossible ones get no crumb of
+    // rounding.
+    for (int i = row.length - 1; i >= 0; i--) {
+      sums[i] = 1;
+      if (row[i] > 0) {
+        break;
+      }
+    }
     return sums;
   }
 
