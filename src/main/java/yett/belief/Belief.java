@@ -298,9 +298,12 @@ public final class Belief {
    * @return by outcome, then by set
    */
   public double[][] predict(String check, Support support) {
+    List<Observation> sameThing = sameThing(check);
+    if (sameThing.isEmpty() && !model.shared(check)) {
+      return model.table(check).outcomeChances(support.sets());
+    }
     Likelihoods few = Likelihoods.over(model, support.sets());
     int outcomes = model.table(check).outcomes();
-    List<Observation> sameThing = sameThing(check);
     double[][] chances = new double[outcomes][];
     for (int y = 0; y < outcomes; y++) {
       chances[y] = few.of(Observation.of(check, y, outcomes), sameThing);

@@ -1,7 +1,6 @@
 package yett.plan;
 
 import java.util.Arrays;
-import java.util.List;
 
 /**
  * What finding the fault would be worth. For each hypothesis: what putting it right costs once it
@@ -24,9 +23,9 @@ final class Outlook {
     double[] sure = new double[n];
     for (int h = 0; h < n; h++) {
       sure[h] = 1;
-      known[h] = order.value(sure, state, tried);
-      List<Integer> repairs = order.order(sure, state, tried).repairs();
-      first[h] = repairs.isEmpty() ? scene.repairs().size() : repairs.get(0);
+      RepairOrder.Order best = order.order(sure, state, tried);
+      known[h] = best.value();
+      first[h] = best.repairs().isEmpty() ? scene.repairs().size() : best.repairs().get(0);
       atLeast[h] = atLeast(scene, scene.hypotheses()[h]);
       sure[h] = 0;
     }

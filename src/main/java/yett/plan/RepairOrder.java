@@ -26,6 +26,7 @@ final class RepairOrder {
 
   private final double[][] chances;
 
+  private final double[] efforts;
   private final Steps steps;
   private final int[] chosen;
   private final double[] scores;
@@ -55,6 +56,10 @@ final class RepairOrder {
       removed[r] = IntStream.range(0, removes.length).filter(c -> removes[c] > 0).toArray();
       chances[r] = Arrays.stream(removed[r]).mapToDouble(c -> removes[c]).toArray();
     }
+    efforts =
+        scene.repairs().stream()
+            .mapToDouble(j -> Math.max(j.cost() + scene.retestCost(), 0.1))
+            .toArray();
     steps = new Steps(scene);
     chosen = new int[this.limit];
     scores = new double[this.limit];
@@ -114,7 +119,7 @@ final class RepairOrder {
         for (int k = 0; k < removed[r].length; k++) {
           score += marginals[removed[r][k]] * chances[r][k];
         }
-        score /= Math.max(scene.repairs().get(r).cost() + scene.retestCost(), 0.1);
+        score /= efforts[r];
         if (score > 1e-9) {
           insert(r, score);
         }
@@ -300,6 +305,8 @@ final class RepairOrder {
 
   /** What each repair with its retest costs from each state of the work, and where it leads. */
   private static final class Steps {
+    private static final int UNKNOWN = -1;
+
     private final Scene scene;
     private final Map<Integer, Integer> positions = new HashMap<>();
     private final List<Integer> states = new ArrayList<>();
@@ -319,8 +326,10 @@ final class RepairOrder {
       positions.put(state, states.size());
       states.add(state);
       closing.add(scene.workshop().close(state));
-      costs.add(null);
-      next.add(null);
+      costs.add(new double[scene.repairs().size()]);
+      int[] unknown = new int[scene.repairs().size()];
+      Arrays.fill(unknown, UNKNOWN);
+      next.add(unknown);
       return states.size() - 1;
     }
 
@@ -329,26 +338,22 @@ final class RepairOrder {
     }
 
     double cost(int position, int repair) {
+      if (next.get(position)[repair] == UNKNOWN) {
+        work(position, repair);
+      }
       return costs.get(position)[repair];
     }
 
     int next(int position, int repair) {
-      if (next.get(position) == null) {
-        work(position);
+      if (next.get(position)[repair] == UNKNOWN) {
+        work(position, repair);
       }
       return next.get(position)[repair];
     }
 
-    private void work(int position) {
-      double[] cost = new double[scene.repairs().size()];
-      int[] then = new int[cost.length];
-      int state = states.get(position);
-      for (int r = 0; r < cost.length; r++) {
-        cost[r] = scene.trying(r, state);
-        then[r] = position(scene.afterTrying(r, state));
-      }
-      costs.set(position, cost);
-      next.set(position, then);
+    private void work(int position, int repair) {
+      costs.get(position)[repair] = scene.trying(repair, states.get(position));
+      next.get(position)[repair] = position(scene.afterTrying(repair, states.get(position)));
     }
   }
 }
