@@ -18,6 +18,9 @@ import java.util.stream.IntStream;
  * threads.
  */
 final class RepairOrder {
+  /** A share of the chance to fail that is only rounding. */
+  private static final double NEVER = 1e-12;
+
   private final Scene scene;
   private final int limit;
 
@@ -94,10 +97,10 @@ final class RepairOrder {
     List<Integer> repairs = new ArrayList<>();
     List<Double> reached = new ArrayList<>();
     int at = 0;
-    for (int done = 0; next[at][done] >= 0; ) {
+    for (int done = 0; next[at][done] >= 0 && failing[done] > NEVER * failing[0]; ) {
       int r = next[at][done];
       repairs.add(chosen[r]);
-      reached.add(failing[0] > 0 ? Math.min(1, failing[done] / failing[0]) : 0);
+      reached.add(Math.min(1, failing[done] / failing[0]));
       at = leads[at][r];
       done |= 1 << r;
     }

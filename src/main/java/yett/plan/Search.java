@@ -98,7 +98,6 @@ final class Search {
     inner = ranking.best(INNER);
     List<Integer> deeper = ranking.best(DEEPER);
     for (int depth = 1; cutShort; depth++) {
-      int before = states;
       cutShort = inner.size() < checks.size();
       values.clear();
       try {
@@ -106,7 +105,7 @@ final class Search {
       } catch (TooMany e) {
         break;
       }
-      if (inner.size() < checks.size() || 4 * (states - before) > STATES - states) {
+      if (inner.size() < checks.size()) {
         break;
       }
     }
