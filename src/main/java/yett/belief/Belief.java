@@ -240,6 +240,8 @@ public final class Belief {
         marginals[members[k]] += weights[i];
       }
     }
+    // Rounding must not make a certain cause more than certain: its log-odds would be no number.
+    Arrays.setAll(marginals, c -> Math.min(1, marginals[c]));
     return marginals;
   }
 

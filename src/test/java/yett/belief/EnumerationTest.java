@@ -56,6 +56,7 @@ class EnumerationTest {
     assertThat(belief.somethingRemains()).isCloseTo(remains, within(EXACT));
     for (int c = 0; c < plain.size(); c++) {
       int cause = c;
+      assertThat(belief.atCallOut()[c]).isBetween(0.0, 1.0);
       assertThat(belief.atCallOut()[c])
           .isCloseTo(share(worlds, evidence, w -> w.before()[cause]), within(EXACT));
       assertThat(belief.remaining()[c])

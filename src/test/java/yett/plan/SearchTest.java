@@ -128,4 +128,15 @@ class SearchTest {
     // 6 to enter, 5, then 9 in half of the cases, 4 to leave.
     assertThat(value(run(scene, 0.5, 0.5))).isCloseTo(19.5, within(EXACT));
   }
+
+  // Doing the repair unasked costs 20, leaving it 0.3 x 180 = 54, asking 5 + 0.3 x 20 = 11.
+  @Test
+  void when_the_gate_runs_again_a_hidden_fault_is_weighed_against_a_return_visit() {
+    Scene unasked = Shop.faults(1).cured(180).repairs(20).scene();
+    assertThat(value(run(unasked, 0.3, 0.7))).isCloseTo(20, within(EXACT));
+    assertThat(run(unasked, 0.1, 0.9).order().repairs()).isEmpty();
+    assertThat(value(run(unasked, 0.1, 0.9))).isCloseTo(18, within(EXACT));
+    Scene asked = Shop.faults(1).cured(180).repairs(20).question(5, 1, 0).scene();
+    assertThat(value(run(asked, 0.3, 0.7))).isCloseTo(11, within(EXACT));
+  }
 }

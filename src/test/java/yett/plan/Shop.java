@@ -17,6 +17,8 @@ final class Shop {
   private int causes;
   private double handOver = NEVER;
   private double retestCost;
+  private double callBack;
+  private boolean cured;
 
   /** One fault at a time. */
   static Shop faults(int count) {
@@ -52,6 +54,14 @@ final class Shop {
 
   Shop handOver(double cost) {
     handOver = cost;
+    return this;
+  }
+
+  /** The gate runs, perhaps with nothing wrong any more; what stays hidden costs a return visit. */
+  Shop cured(double returning) {
+    hypotheses.add(new int[0]);
+    callBack = returning;
+    cured = true;
     return this;
   }
 
@@ -96,8 +106,8 @@ final class Shop {
         retest,
         retestCost,
         handOver,
-        0,
-        false);
+        callBack,
+        cured);
   }
 
   /** Up to 6 repairs of one fault out of several, 4 checks, 3 set-ups. */
