@@ -72,11 +72,12 @@ public final class CheckTable {
    */
   double[][] outcomeChances(Lattice lattice) {
     double[][] chances = new double[outcomes()][lattice.size()];
+    double[][] byCause = Arrays.copyOf(rows, lattice.causes());
     for (int y = 0; y < outcomes(); y++) {
       double[] cumulative = chances[y];
       cumulative[0] = base[y];
       for (int h = 1; h < cumulative.length; h++) {
-        double[] row = row(lattice.last(h));
+        double[] row = byCause[lattice.last(h)];
         double before = cumulative[lattice.parent(h)];
         cumulative[h] = row == null ? before : before * row[y];
       }

@@ -25,10 +25,10 @@ final class Search {
   private static final int INNER = 7;
 
   /** States that may be looked at beyond the first step. */
-  private static final int STATES = 600;
+  private static final int STATES = 1500;
 
   /** Checks lose their edge: what is still open costs more than the best check asks now. */
-  private static final double BLUNTING = 1.5;
+  private static final double BLUNTING = 1.25;
 
   private static final double EPSILON = 1e-9;
 
@@ -36,6 +36,7 @@ final class Search {
   private final RepairOrder ahead;
   private final RepairOrder now;
   private final Aftermath aftermath;
+  private final boolean single;
   private final boolean[] asked;
   private final boolean[] tried;
   private final Map<Place, Double> orders = new HashMap<>();
@@ -54,6 +55,7 @@ final class Search {
     this.ahead = new RepairOrder(scene, REPAIRS_AHEAD);
     this.now = new RepairOrder(scene, REPAIRS_NOW);
     this.aftermath = new Aftermath(scene);
+    this.single = Arrays.stream(scene.hypotheses()).allMatch(set -> set.length <= 1);
     this.asked = new boolean[scene.checks().size()];
     this.tried = new boolean[scene.repairs().size()];
   }
@@ -269,10 +271,16 @@ final class Search {
         left[h] /= fails;
       }
       tried[repair] = true;
-      value += fails * best(left, after, depth, mix(path - repair - 1));
+      value += fails * best(left, after, depth, tried(path, repair));
       tried[repair] = false;
     }
     return value + (1 - fails) * scene.workshop().close(after);
+  }
+
+  /** With one fault at a time it does not matter in what order repairs and answers came. */
+  private long tried(long path, int repair) {
+    long step = mix(-repair - 1L);
+    return single ? path + step : mix(path ^ step);
   }
 
   /** Expected cost until the end, looking so many steps further. */

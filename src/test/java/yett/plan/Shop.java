@@ -112,16 +112,16 @@ final class Shop {
 
   /** Up to 6 repairs of one fault out of several, 4 checks, 3 set-ups. */
   static Scene randomFault(SplittableRandom random) {
-    int faults = 2 + random.nextInt(5);
+    int faults = 3 + random.nextInt(4);
     Shop shop = faults(faults);
-    shop.furnish(random, 2 + random.nextInt(5), random.nextInt(5));
+    shop.furnish(random, faults, 1 + random.nextInt(4));
     return shop.scene();
   }
 
   /** Up to 3 causes in all combinations, 3 repairs, 2 checks, 3 set-ups. */
   static Scene randomSets(SplittableRandom random) {
     Shop shop = sets(2 + random.nextInt(2));
-    shop.furnish(random, 1 + random.nextInt(3), random.nextInt(3));
+    shop.furnish(random, 2 + random.nextInt(2), 1 + random.nextInt(2));
     return shop.scene();
   }
 
@@ -150,12 +150,12 @@ final class Shop {
       for (int h = 0; h < hypotheses.size(); h++) {
         double left = 1;
         for (int y = 0; y < outcomes; y++) {
-          double sharp = random.nextBoolean() ? 0.95 : 0.05;
+          double sharp = random.nextBoolean() ? 0.9 : 0.1;
           chances[y][h] = y == outcomes - 1 ? left : left * sharp;
           left -= chances[y][h];
         }
       }
-      check(1 + random.nextInt(12), needs(count, random), chances);
+      check(1 + random.nextInt(6), needs(count, random), chances);
     }
   }
 
