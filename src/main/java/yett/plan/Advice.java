@@ -1,5 +1,6 @@
 package yett.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -7,7 +8,8 @@ import java.util.List;
  *
  * @param candidates checks that could be made, the best first
  * @param jobs the best order of repairs if nothing more were asked
- * @param expected expected minutes until the gate is back in service, following the advice
+ * @param expected expected minutes until the gate is back in service, following the advice; an
+ *     estimate where the end of all checks and repairs is out of sight
  * @param repairingNow the same when repairing at once
  */
 public record Advice(
@@ -25,8 +27,8 @@ public record Advice(
    * A check.
    *
    * @param minutes what it costs now, with changes of set-up and the weight of hazards
-   * @param saves minutes that it saves on average against repairing at once; negative if it does
-   *     not
+   * @param saves minutes that beginning with it saves on average against repairing at once, what
+   *     may be asked after it included; negative if it does not
    */
   public record Candidate(String check, double minutes, double saves) {}
 
@@ -36,4 +38,25 @@ public record Advice(
    * @param chance that its turn comes, because those before did not cure
    */
   public record Job(String repair, double chance) {}
+
+  /** The same choice with a check as its outcome, because work for it has begun. */
+  public Advice asking(String check) {
+    List<Candidate> reordered = new ArrayList<>(candidates);
+    reordered.removeIf(c -> c.check().equals(check));
+    Candidate chosen =
+        candidates.stream()
+            .filter(c -> c.check().equals(check))
+            .findFirst()
+            .orElse(new Candidate(check, 0, 0));
+    reordered.add(0, chosen);
+    return new Advice(Kind.ASK, List.copyOf(reordered), jobs, expected, repairingNow);
+  }
+
+  /** The same choice with a repair as its outcome, because work for it has begun. */
+  public Advice repairing(String repair) {
+    List<Job> reordered = new ArrayList<>(jobs);
+    reordered.removeIf(j -> j.repair().equals(repair));
+    reordered.add(0, new Job(repair, 1));
+    return new Advice(Kind.REPAIR, candidates, List.copyOf(reordered), expected, repairingNow);
+  }
 }
