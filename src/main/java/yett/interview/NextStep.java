@@ -211,7 +211,7 @@ final class NextStep {
         List<String> leave = planner.change(state.setUps(), proving(next)).leave();
         return leave.isEmpty()
             ? ask(next, Optional.empty(), "proof before the gate returns to service")
-            : new Step.Leave(base.setUps().get(leave.get(0)), next.ask());
+            : new Step.Leave(base.setUps().get(leave.get(0)), next.id(), next.ask());
       }
       if (!open.isEmpty()) {
         String names = open.stream().map(Check::ask).collect(Collectors.joining(" "));

@@ -315,9 +315,9 @@ class InterviewTest {
   private void confirmSetUps() {
     while (true) {
       if (step() instanceof Step.Enter s) {
-        say(new Event.SetUpEntered(s.setUp().id()));
+        say(s.done());
       } else if (step() instanceof Step.Leave s) {
-        say(new Event.SetUpLeft(s.setUp().id()));
+        say(s.done());
       } else {
         return;
       }
