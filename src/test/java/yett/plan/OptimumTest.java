@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 class OptimumTest {
   @Test
   void one_fault_up_to_six_repairs_four_checks_three_set_ups() {
-    excess("one fault", 400, Shop::randomFault);
+    excess("one fault", 500, Shop::randomFault);
   }
 
   @Test
