@@ -14,7 +14,7 @@ import java.util.Map;
  * what the repair would cost if the fault were known and the checks that it takes to know it.
  */
 final class Search {
-  /** Repairs put in order when looking ahead, and when the plan itself is made. */
+  /** Repairs put in order when looking ahead among many, and when the plan itself is made. */
   private static final int REPAIRS_AHEAD = 5;
 
   private static final int REPAIRS_NOW = 8;
@@ -35,6 +35,7 @@ final class Search {
   private static final double EPSILON = 1e-9;
 
   private final Scene scene;
+  private final boolean few;
   private final RepairOrder ahead;
   private final RepairOrder now;
   private final Aftermath aftermath;
@@ -54,7 +55,8 @@ final class Search {
 
   Search(Scene scene) {
     this.scene = scene;
-    this.ahead = new RepairOrder(scene, REPAIRS_AHEAD);
+    this.few = scene.repairs().size() <= REPAIRS_NOW;
+    this.ahead = new RepairOrder(scene, few ? REPAIRS_NOW : REPAIRS_AHEAD);
     this.now = new RepairOrder(scene, REPAIRS_NOW);
     this.aftermath = new Aftermath(scene);
     this.single = Arrays.stream(scene.hypotheses()).allMatch(set -> set.length <= 1);
@@ -178,7 +180,7 @@ final class Search {
     for (int r = 0; r < scene.repairs().size(); r++) {
       all.add(r);
     }
-    return all.size() <= REPAIRS_NOW ? all : order.repairs().stream().limit(1).toList();
+    return few ? all : order.repairs().stream().limit(1).toList();
   }
 
   private List<Integer> telling(double[] weights) {
