@@ -207,11 +207,7 @@ final class NextStep {
         }
       }
       if (!due.isEmpty()) {
-        Check next = nearest(due);
-        List<String> leave = planner.change(state.setUps(), proving(next)).leave();
-        return leave.isEmpty()
-            ? ask(next, Optional.empty(), "proof before the gate returns to service")
-            : new Step.Leave(base.setUps().get(leave.get(0)), next.id(), next.ask());
+        return ask(nearest(due), Optional.empty(), "proof before the gate returns to service");
       }
       if (!open.isEmpty()) {
         String names = open.stream().map(Check::ask).collect(Collectors.joining(" "));
@@ -229,15 +225,8 @@ final class NextStep {
     /** The one for which the state of the work changes least. */
     private Check nearest(List<Check> checks) {
       return checks.stream()
-          .min(Comparator.comparingDouble(c -> planner.changeOfSetUp(state.setUps(), proving(c))))
+          .min(Comparator.comparingDouble(c -> planner.changeOfSetUp(state.setUps(), c.needs())))
           .orElseThrow();
-    }
-
-    /** A proof that needs no other state of the work is of a gate that can run. */
-    private Collection<String> proving(Check proof) {
-      boolean cannotRun =
-          !planner.change(state.setUps(), List.of(SetUp.GATE_RUNNING)).leave().isEmpty();
-      return proof.needs().isEmpty() && cannotRun ? List.of(SetUp.GATE_RUNNING) : proof.needs();
     }
 
     private boolean isOpenTo(Check proof) {
