@@ -1,0 +1,136 @@
+package yett.e2e;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import yett.knowledge.Check;
+
+/** The words that every prompt understands do what they say. */
+class WordsIT {
+  private static final Story STORY = Story.of("limits-after-new-leaf");
+
+  @TempDir private Path home;
+
+  @Test
+  void why_belief_help_and_note_leave_the_question_where_it_is() {
+    try (Visitor visitor = Visitor.at(STORY, home, "diagnose", "Slipway gate")) {
+      Screen dangers = visitor.question();
+      assertThat(visitor.say("why").text()).contains("People come first");
+      assertThat(visitor.say("unknown").text()).contains("cannot be left out");
+      assertThat(visitor.screen().prompt()).isEqualTo(dangers.prompt());
+
+      visitor.until(Screen.Kind.CHECK);
+      String prompt = visitor.question().prompt();
+      assertThat(visitor.say("why").text())
+          .contains("Why this question", "Separates:", "Costs:", "Saves:");
+      assertThat(visitor.say("belief").text()).contains("What is believed", "how it came to that");
+      for (String help : new String[] {"help", "?"}) {
+        assertThat(visitor.say(help).text())
+            .contains(
+                "why",
+                "belief",
+                "back",
+                "correct",
+                "unknown",
+                "later",
+                "note",
+                "danger",
+                "hand over",
+                "save");
+      }
+      assertThat(visitor.say("note the post is new").text()).contains("Noted.");
+      assertThat(visitor.say("note").prompt()).isEqualTo("Note> ");
+      assertThat(visitor.say("the bolts are loose").text()).contains("Noted.");
+      assertThat(visitor.say("WHY").text()).contains("Why this question");
+      assertThat(visitor.screen().prompt()).isEqualTo(prompt);
+    }
+  }
+
+  @Test
+  void unknown_later_back_and_correct_change_the_answers() {
+    try (Visitor visitor = Visitor.at(STORY, home, "diagnose", "Slipway gate")) {
+      visitor.until(Screen.Kind.CHECK);
+      Check first = visitor.check().orElseThrow();
+      visitor.say("unknown");
+      Check second = visitor.check().orElseThrow();
+      assertThat(second).as("after \"unknown\"").isNotEqualTo(first);
+      visitor.say("later");
+      Check third = visitor.check().orElseThrow();
+      assertThat(third).as("after \"later\"").isNotIn(first, second);
+
+      assertThat(visitor.say("back").text()).contains("Taken back.");
+      assertThat(visitor.check()).as("after \"back\"").contains(second);
+      visitor.say("back");
+      assertThat(visitor.check()).as("after \"back\" again").contains(first);
+
+      visitor.answer();
+      Screen which = visitor.say("correct");
+      assertThat(which.text()).contains("Which answer?");
+      Screen again = visitor.say(Integer.toString(which.numberOf(first.ask())));
+      assertThat(again.shows(first.ask())).isTrue();
+      assertThat(again.prompt()).endsWith("or Enter to leave it as it was> ");
+      assertThat(visitor.say("flurble").prompt()).isEqualTo(again.prompt());
+      visitor.say("unknown");
+      assertThat(visitor.kind()).isEqualTo(Screen.Kind.CHECK);
+      assertThat(visitor.say("correct").shows(first.ask() + " (cannot tell)")).isTrue();
+      visitor.say("");
+
+      visitor.say("not now");
+      visitor.pty().enter("quit");
+      assertThat(visitor.pty().waitForExit(Visitor.PATIENCE)).isZero();
+    }
+  }
+
+  @Test
+  void what_was_put_off_comes_again_when_little_else_is_left() {
+    try (Visitor visitor = Visitor.at(STORY, home, "diagnose", "Slipway gate")) {
+      visitor.until(Screen.Kind.CHECK);
+      String first = visitor.check().orElseThrow().id();
+      visitor.say("later");
+      while (visitor.kind() == Screen.Kind.CHECK
+          && !visitor.check().orElseThrow().id().equals(first)
+          && visitor.asked().size() < 100) {
+        visitor.say("unknown");
+      }
+      assertThat(visitor.question().text()).isNotEmpty();
+    }
+  }
+
+  @Test
+  void danger_asks_again_about_dangers_and_a_danger_ends_in_making_safe() {
+    try (Visitor visitor = Visitor.at(STORY, home, "diagnose", "Slipway gate")) {
+      visitor.until(Screen.Kind.CHECK);
+      visitor.say("danger");
+      assertThat(visitor.kind()).isEqualTo(Screen.Kind.DANGERS);
+      visitor.say(
+          Integer.toString(visitor.question().numberOf("The leaf leans, hangs or has left")));
+      assertThat(visitor.kind()).isEqualTo(Screen.Kind.STOP);
+      assertThat(visitor.question().text()).contains("DANGER");
+      assertThat(visitor.say("1").text()).contains("People first.");
+      visitor.say("done");
+      assertThat(visitor.kind()).isEqualTo(Screen.Kind.CLOSE);
+      assertThat(visitor.question().text()).contains("stays out of service");
+      visitor.pty().enter("close");
+      assertThat(visitor.pty().waitForExit(Visitor.PATIENCE)).isZero();
+      assertThat(visitor.pty().transcript()).contains("Closed. The record: record ");
+    }
+  }
+
+  @Test
+  void hand_over_asks_why_and_closes_the_case_for_somebody_else() {
+    try (Visitor visitor = Visitor.at(STORY, home, "diagnose", "Slipway gate")) {
+      visitor.until(Screen.Kind.CHECK);
+      assertThat(visitor.say("hand over").prompt()).startsWith("Why is it handed over?");
+      visitor.say("no time left today");
+      assertThat(visitor.kind()).isEqualTo(Screen.Kind.CLOSE);
+      assertThat(visitor.question().text()).contains("Hand over", "No time left today.");
+      assertThat(visitor.say("back").text()).contains("Taken back.");
+      assertThat(visitor.kind()).isEqualTo(Screen.Kind.CHECK);
+      visitor.pty().enter("save");
+      assertThat(visitor.pty().waitForExit(Visitor.PATIENCE)).isZero();
+      assertThat(visitor.pty().transcript()).contains("Saved. Go on with: resume ");
+    }
+  }
+}
