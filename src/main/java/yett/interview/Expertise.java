@@ -11,12 +11,15 @@ import yett.rules.RuleEngine;
 /** A rule base made ready to reason with: its rules compiled, its model built. Shared by cases. */
 public record Expertise(RuleBase base, RuleEngine rules, CausalModel model, Planner planner) {
 
+  public static Expertise of(RuleBase base, RuleCache cache) {
+    return new Expertise(base, RuleEngine.of(base, cache), CardModel.of(base), new Planner(base));
+  }
+
   /**
    * @param cache folder for compiled rules
    */
   public static Expertise of(RuleBase base, Path cache) {
-    return new Expertise(
-        base, RuleEngine.of(base, new RuleCache(cache)), CardModel.of(base), new Planner(base));
+    return of(base, new RuleCache(cache));
   }
 
   public Interview newInterview() {

@@ -296,11 +296,11 @@ final class NextStep {
     private Step ready(Collection<String> needs, Step then) {
       Planner.Change change = planner.change(state.setUps(), needs);
       if (!change.leave().isEmpty()) {
-        return new Step.Leave(base.setUps().get(change.leave().get(0)));
+        return new Step.Leave(base.setUps().get(change.leave().get(0)), purpose(then));
       }
       if (!change.enter().isEmpty()) {
         SetUp setUp = base.setUps().get(change.enter().get(0));
-        return new Step.Enter(setUp, base.cautionsFor(setUp.hazards()));
+        return new Step.Enter(setUp, base.cautionsFor(setUp.hazards()), purpose(then));
       }
       return then;
     }
@@ -309,8 +309,15 @@ final class NextStep {
     private Step closing(Step then) {
       return state.setUps().stream()
           .reduce((a, b) -> b)
-          .<Step>map(id -> new Step.Leave(base.setUps().get(id)))
+          .<Step>map(id -> new Step.Leave(base.setUps().get(id), "the case closes"))
           .orElse(then);
+    }
+
+    private static String purpose(Step then) {
+      if (then instanceof Step.Ask ask) {
+        return ask.check().ask();
+      }
+      return then instanceof Step.Mend mend ? mend.repair().name() : "the gate is tried";
     }
   }
 

@@ -38,10 +38,19 @@ public sealed interface Step {
       String occasion)
       implements Step {}
 
-  /** A set-up to enter: its cautions, then its steps to confirm in order. */
-  record Enter(SetUp setUp, List<Caution> cautions) implements Step {}
+  /**
+   * A set-up to enter: its cautions, then its steps to confirm in order.
+   *
+   * @param purpose what comes next, in a few words
+   */
+  record Enter(SetUp setUp, List<Caution> cautions, String purpose) implements Step {}
 
-  record Leave(SetUp setUp) implements Step {}
+  /**
+   * A set-up to leave; its steps are confirmed in order.
+   *
+   * @param purpose what comes next, in a few words
+   */
+  record Leave(SetUp setUp, String purpose) implements Step {}
 
   /**
    * @param plan the repairs in order, this one first; empty for work that a repair entails

@@ -24,11 +24,16 @@ public record Reason(String rule, String because, String source) {
   public static Reason because(Object drools, String particulars) {
     var rule = ((RuleContext) drools).getRule();
     Map<String, Object> meta = rule.getMetaData();
-    String because = String.valueOf(meta.getOrDefault("Because", rule.getName()));
+    String because = text(meta, "Because", rule.getName());
     return new Reason(
         rule.getName(),
         particulars.isEmpty() ? because : particulars + "; " + because,
-        String.valueOf(meta.getOrDefault("Source", "considered judgement")));
+        text(meta, "Source", "considered judgement"));
+  }
+
+  /** An annotation's text; quotation marks that the rule was written with are not part of it. */
+  private static String text(Map<String, Object> meta, String annotation, String usual) {
+    return String.valueOf(meta.getOrDefault(annotation, usual)).replaceAll("^\"|\"$", "");
   }
 
   /** The reason as one sentence without a full stop. */

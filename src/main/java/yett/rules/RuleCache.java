@@ -26,6 +26,10 @@ import org.kie.api.builder.KieBuilder;
 import org.kie.api.builder.KieFileSystem;
 import org.kie.api.builder.Message;
 import org.kie.api.builder.ReleaseId;
+import yett.knowledge.Cause;
+import yett.knowledge.Check;
+import yett.knowledge.History;
+import yett.knowledge.Repair;
 
 /**
  * Compiled rules in a folder, one file for each content ever compiled, so that only the first start
@@ -35,6 +39,17 @@ import org.kie.api.builder.ReleaseId;
 public final class RuleCache {
   private static final String MODEL_LIST = "META-INF/kie/yett/rules/drools-model";
 
+  private static final List<Class<?>> COMPILED_AGAINST =
+      List.of(
+          Fact.class,
+          Conclusion.class,
+          Reason.class,
+          Interpretation.class,
+          Cause.class,
+          Check.class,
+          History.class,
+          Repair.class);
+
   private final Path folder;
 
   /**
@@ -42,6 +57,10 @@ public final class RuleCache {
    */
   public RuleCache(Path folder) {
     this.folder = folder;
+  }
+
+  boolean holds(SortedMap<String, String> rules) {
+    return rules.isEmpty() || Files.exists(folder.resolve(key(rules) + ".kjar"));
   }
 
   KieBase load(SortedMap<String, String> rules) {
@@ -132,24 +151,31 @@ public final class RuleCache {
           (name, text) -> {
             digest.update((name + "\0" + text + "\0").getBytes(StandardCharsets.UTF_8));
           });
-      for (Class<?> type : List.of(Fact.class, Conclusion.class, Interpretation.class)) {
-        digest.update(signature(type).getBytes(StandardCharsets.UTF_8));
+      for (Class<?> type : COMPILED_AGAINST) {
+        update(digest, type);
+        for (Class<?> inner : type.getDeclaredClasses()) {
+          update(digest, inner);
+        }
       }
+      digest.update(drools().getBytes(StandardCharsets.UTF_8));
       return HexFormat.of().formatHex(digest.digest(), 0, 16);
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException(e);
     }
   }
 
-  /** Compiled rules fit only the program's version that they were compiled against. */
-  private static String signature(Class<?> type) {
-    StringBuilder text = new StringBuilder(type.getName());
-    for (Class<?> inner : type.getDeclaredClasses()) {
-      for (var constructor : inner.getDeclaredConstructors()) {
-        text.append(constructor.toGenericString());
-      }
+  /** Compiled rules fit only the very classes that they were compiled against. */
+  private static void update(MessageDigest digest, Class<?> type) {
+    String file = type.getName().substring(type.getName().lastIndexOf('.') + 1) + ".class";
+    try (InputStream bytes = type.getResourceAsStream(file)) {
+      digest.update(
+          bytes == null ? type.getName().getBytes(StandardCharsets.UTF_8) : bytes.readAllBytes());
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot read " + type, e);
     }
-    String version = RuleCache.class.getPackage().getImplementationVersion();
-    return text.append(version).append(System.getProperty("java.specification.version")).toString();
+  }
+
+  private static String drools() {
+    return String.valueOf(Model.class.getPackage().getImplementationVersion());
   }
 }

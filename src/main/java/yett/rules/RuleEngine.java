@@ -26,6 +26,11 @@ public final class RuleEngine {
     return new RuleEngine(base, cache.load(base.rules()));
   }
 
+  /** Whether these rules would have to be compiled first, which takes seconds. */
+  public static boolean needsCompiling(RuleBase base, RuleCache cache) {
+    return !cache.holds(base.rules());
+  }
+
   /** A judge for one case; close it when the case is left. */
   public Judge newJudge() {
     return new Judge(rules.newKieSession(), base);

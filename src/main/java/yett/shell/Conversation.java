@@ -86,7 +86,7 @@ final class Conversation {
     } else if (step instanceof Step.Ask s) {
       ask(s, moment);
     } else if (step instanceof Step.Enter s) {
-      confirm(views.enter(s), s.setUp().enter().size(), new Event.SetUpEntered(s.setUp().id()));
+      enter(s);
     } else if (step instanceof Step.Leave s) {
       confirm(views.leave(s), s.setUp().leave().size(), new Event.SetUpLeft(s.setUp().id()));
     } else if (step instanceof Step.Mend s) {
@@ -323,11 +323,7 @@ final class Conversation {
       return true;
     }
     Interview.Hearing heard = hearing.get();
-    int outcome = check.indexOf(heard.finding().outcome());
-    String meaning =
-        check.measured()
-            ? heard.finding().outcome().replace('-', ' ')
-            : check.outcomes().get(outcome).text();
+    String meaning = Wordings.meaning(check, heard.finding().outcome());
     console.show(
         Block.paragraph(
             Text.of("That means \"")
@@ -352,6 +348,27 @@ final class Conversation {
         throw new PutAside();
       }
       refuse("Type yes or no.");
+    }
+  }
+
+  /** The cautions first, by themselves, so that they are read; then the steps. */
+  private void enter(Step.Enter step) {
+    Moment before = open.moment();
+    console.show(views.entering(step));
+    while (true) {
+      String line = line("Enter when these are read");
+      if (line.isBlank()) {
+        confirm(
+            List.of(Block.numbered(step.setUp().enter())),
+            step.setUp().enter().size(),
+            new Event.SetUpEntered(step.setUp().id()));
+        return;
+      }
+      if (!wished(line)) {
+        refuse("Only Enter, when the cautions are read; save stops here.");
+      } else if (open.moment() != before) {
+        return;
+      }
     }
   }
 
@@ -404,8 +421,7 @@ final class Conversation {
     console.show(
         Block.heading("Retest"),
         Block.paragraph(
-            "Give a command and watch a whole run in both directions. Does the gate do again what "
-                + "was complained of?"),
+            "Give a command and watch a whole run in both directions. Does the gate run as it should?"),
         Block.numbered(List.of("it runs as it should", "it still fails")));
     Moment before = open.moment();
     while (true) {
@@ -470,8 +486,7 @@ final class Conversation {
   private String shown(CaseState.Answered answered) {
     Check check = base.checks().get(answered.check());
     if (answered.answer() instanceof Answer.Chosen chosen) {
-      int outcome = check.indexOf(chosen.outcome());
-      return "(" + (outcome < 0 ? chosen.outcome() : check.outcomes().get(outcome).text()) + ")";
+      return "(" + Wordings.meaning(check, chosen.outcome()) + ")";
     }
     if (answered.answer() instanceof Answer.Read read) {
       return "(" + read.typed() + ")";

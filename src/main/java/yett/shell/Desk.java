@@ -6,11 +6,14 @@ import org.springframework.stereotype.Component;
 import yett.casebook.CaseId;
 import yett.casebook.Casebook;
 import yett.casebook.DataDirectory;
+import yett.console.Block;
 import yett.console.Console;
 import yett.console.Consoles;
 import yett.interview.Expertise;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
+import yett.rules.RuleCache;
+import yett.rules.RuleEngine;
 
 /** What commands work with; each thing is opened when it is first needed. */
 @Component
@@ -38,8 +41,15 @@ final class Desk implements AutoCloseable {
 
   synchronized Expertise expertise() {
     if (expertise == null) {
-      expertise =
-          Expertise.of(RuleBase.read(new ShippedKnowledge()), directory.cache().resolve("rules"));
+      RuleBase base = RuleBase.read(new ShippedKnowledge());
+      RuleCache cache = new RuleCache(directory.cache().resolve("rules"));
+      if (RuleEngine.needsCompiling(base, cache) && console().interactive()) {
+        console()
+            .show(
+                Block.paragraph(
+                    "Preparing the rules. This takes some seconds, the first time only."));
+      }
+      expertise = Expertise.of(base, cache);
     }
     return expertise;
   }

@@ -17,6 +17,7 @@ import yett.interview.Step;
 import yett.interview.Trail;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
+import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 import yett.plan.Advice;
 import yett.rules.Conclusion.Odds;
@@ -103,8 +104,7 @@ final class ReasonViews {
     blocks.add(new Block.Rows(rows));
     for (Outlook.Prospect prospect : prospects) {
       String range = prospect.range().isEmpty() ? "" : prospect.range() + ": ";
-      String text =
-          check.measured() ? prospect.outcome().id().replace('-', ' ') : prospect.outcome().text();
+      String text = Wordings.meaning(check, prospect.outcome().id());
       blocks.add(
           Block.paragraph(
               Text.strong(range + text)
@@ -224,7 +224,7 @@ final class ReasonViews {
       if (Math.abs(evidence) < 0.5) {
         small += evidence;
       } else {
-        rows.add(Block.row(Figures.decibans(evidence), subject(move) + ": " + meaning(move)));
+        rows.add(Block.row(Figures.decibans(evidence), told(move)));
       }
     }
     rows.add(Block.row(Figures.decibans(small), "all else together"));
@@ -252,24 +252,17 @@ final class ReasonViews {
     return "odds times " + odds.factor() + ": " + odds.reason().words();
   }
 
-  private String subject(Trail.Move move) {
-    Check check = base.checks().get(move.subject());
-    if (check != null) {
-      return check.kind() == Check.Kind.COMPLAINT ? "said: " + check.ask() : check.ask();
-    }
-    return base.repairs().containsKey(move.subject())
-        ? base.repairs().get(move.subject()).name()
-        : "Retest";
-  }
-
-  private String meaning(Trail.Move move) {
+  private String told(Trail.Move move) {
     Check check = base.checks().get(move.subject());
     if (check == null) {
-      return move.words();
+      Repair repair = base.repairs().get(move.subject());
+      return (repair == null ? "Retest" : repair.name()) + ": " + move.words();
     }
-    int outcome = check.indexOf(move.words());
-    String words =
-        check.measured() ? move.words().replace('-', ' ') : check.outcomes().get(outcome).text();
-    return words + " (" + move.source() + ")";
+    String source = " (" + move.source() + ")";
+    if (check.kind() == Check.Kind.COMPLAINT) {
+      String said = move.words().equals(Check.SAID) ? "said: " : "not said: ";
+      return said + check.ask() + source;
+    }
+    return check.ask() + " " + Wordings.meaning(check, move.words()) + source;
   }
 }

@@ -194,13 +194,14 @@ final class StepViews {
     return blocks;
   }
 
-  List<Block> enter(Step.Enter step) {
+  /** What a set-up is for and what is dangerous in it. */
+  List<Block> entering(Step.Enter step) {
     SetUp setUp = step.setUp();
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         Block.heading("Set-up: " + setUp.name() + " · " + Figures.minutes(setUp.enterMinutes())));
+    blocks.add(Block.rows(Block.row("For", step.purpose())));
     blocks.addAll(cautions(step.cautions()));
-    blocks.add(Block.numbered(setUp.enter()));
     return blocks;
   }
 
@@ -208,6 +209,7 @@ final class StepViews {
     SetUp setUp = step.setUp();
     return List.of(
         Block.heading("Leave: " + setUp.name() + " · " + Figures.minutes(setUp.leaveMinutes())),
+        Block.rows(Block.row("For", step.purpose())),
         Block.numbered(setUp.leave()));
   }
 
@@ -308,11 +310,7 @@ final class StepViews {
     if (move.isEmpty()) {
       return blocks;
     }
-    int outcome = check.indexOf(move.get().words());
-    String meaning =
-        check.measured()
-            ? move.get().words().replace('-', ' ')
-            : check.outcomes().get(outcome).text();
+    String meaning = Wordings.meaning(check, move.get().words());
     blocks.add(
         Block.paragraph(
             Text.of("Taken as: ")
