@@ -22,7 +22,7 @@ class CommandLineIT {
   @CsvSource(
       delimiter = '|',
       value = {
-        "diagnos            | 64 | There is no command \"diagnos\". Did you mean",
+        "diagnos            | 64 | There is no command \"diagnos\". Maybe \"diagnose\"",
         "cases --opne       | 64 | \"cases\" has no option --opne. Usage: cases [--open]",
         "diagnose --as      | 64 | --as needs a value.",
         "diagnose --as king | 64 | \"king\" is nobody who can answer.",

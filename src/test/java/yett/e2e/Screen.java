@@ -11,8 +11,8 @@ import java.util.stream.Stream;
  * @param text with the answer's echo first and the next prompt last
  */
 record Screen(String text) {
-  /** A prompt ends in "> " and waits. */
-  static final Pattern PROMPT = Pattern.compile("(?:^|\n)[^\n>]*> \\z");
+  /** A prompt ends in "> " and waits; on the next line, if it fills the window. */
+  static final Pattern PROMPT = Pattern.compile("(?:^|\n)[^\n>]*> \n?\\z");
 
   /** What kind of prompt waits; the test knows them by their first words. */
   enum Kind {
@@ -21,6 +21,7 @@ record Screen(String text) {
     SITE_QUESTION("Answer.*Enter to leave it"),
     COMPLAINTS("Numbers, with blanks"),
     HISTORY("0 for none of these, or numbers"),
+    CAUTIONS("Enter when these are read"),
     SET_UP("\"done\" when all"),
     REPAIR("\"done\" when it is done, \"cannot\""),
     STOP("\"done\" when it is done; \"correct\""),
@@ -55,7 +56,8 @@ record Screen(String text) {
 
   /** The last line. */
   String prompt() {
-    return text.substring(text.lastIndexOf('\n') + 1);
+    String screen = text.stripTrailing();
+    return screen.substring(screen.lastIndexOf('\n') + 1) + " ";
   }
 
   /** The text as one line, so that a sentence is found however it was broken. */

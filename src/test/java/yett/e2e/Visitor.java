@@ -119,6 +119,9 @@ final class Visitor implements AutoCloseable {
 
   /** Answers what waits at the prompt. */
   Screen answer() {
+    if (!screen.prompt().equals(question.prompt())) {
+      throw new AssertionError("Nobody knows what to type here:\n" + screen.text());
+    }
     asked.add(check().map(Check::id).orElse(kind().name()));
     return say(truth());
   }
@@ -127,7 +130,7 @@ final class Visitor implements AutoCloseable {
   String truth() {
     return switch (kind()) {
       case DANGERS -> "0";
-      case SITE -> "";
+      case SITE, CAUTIONS -> "";
       case COMPLAINTS ->
           numbers(story.complaints().stream().map(id -> BASE.checks().get(id).ask()));
       case HISTORY -> numbers(story.history().stream().map(id -> BASE.histories().get(id).name()));
@@ -172,6 +175,11 @@ final class Visitor implements AutoCloseable {
             .filter(check -> question.shows(check.ask()))
             .max(Comparator.comparing(check -> check.ask().length()))
             .orElseThrow(() -> new AssertionError("A question of no card:\n" + question.text())));
+  }
+
+  /** The id of the check that is asked. */
+  String checkId() {
+    return check().map(Check::id).orElseThrow();
   }
 
   private Repair repair() {

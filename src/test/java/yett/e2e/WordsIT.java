@@ -3,6 +3,9 @@ package yett.e2e;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import yett.knowledge.Check;
@@ -52,29 +55,30 @@ class WordsIT {
   void unknown_later_back_and_correct_change_the_answers() {
     try (Visitor visitor = Visitor.at(STORY, home, "diagnose", "Slipway gate")) {
       visitor.until(Screen.Kind.CHECK);
-      Check first = visitor.check().orElseThrow();
+      String first = visitor.checkId();
       visitor.say("unknown");
-      Check second = visitor.check().orElseThrow();
+      visitor.until(Screen.Kind.CHECK);
+      String second = visitor.checkId();
       assertThat(second).as("after \"unknown\"").isNotEqualTo(first);
       visitor.say("later");
-      Check third = visitor.check().orElseThrow();
+      visitor.until(Screen.Kind.CHECK);
+      String third = visitor.checkId();
       assertThat(third).as("after \"later\"").isNotIn(first, second);
 
       assertThat(visitor.say("back").text()).contains("Taken back.");
-      assertThat(visitor.check()).as("after \"back\"").contains(second);
+      assertThat(visitor.checkId()).as("after \"back\"").isEqualTo(second);
       visitor.say("back");
-      assertThat(visitor.check()).as("after \"back\" again").contains(first);
-
+      visitor.until(Screen.Kind.CHECK); // another one perhaps, as set-ups stay as they are
+      String ask = visitor.check().orElseThrow().ask();
       visitor.answer();
       Screen which = visitor.say("correct");
-      assertThat(which.text()).contains("Which answer?");
-      Screen again = visitor.say(Integer.toString(which.numberOf(first.ask())));
-      assertThat(again.shows(first.ask())).isTrue();
+      assertThat(which.text()).contains("Which answer?").doesNotContain("(cannot tell)", "(not now)");
+      Screen again = visitor.say(Integer.toString(which.numberOf(ask)));
+      assertThat(again.shows(ask)).isTrue();
       assertThat(again.prompt()).endsWith("or Enter to leave it as it was> ");
       assertThat(visitor.say("flurble").prompt()).isEqualTo(again.prompt());
       visitor.say("unknown");
-      assertThat(visitor.kind()).isEqualTo(Screen.Kind.CHECK);
-      assertThat(visitor.say("correct").shows(first.ask() + " (cannot tell)")).isTrue();
+      assertThat(visitor.say("correct").shows(ask + " (cannot tell)")).isTrue();
       visitor.say("");
 
       visitor.say("not now");
@@ -87,14 +91,20 @@ class WordsIT {
   void what_was_put_off_comes_again_when_little_else_is_left() {
     try (Visitor visitor = Visitor.at(STORY, home, "diagnose", "Slipway gate")) {
       visitor.until(Screen.Kind.CHECK);
-      String first = visitor.check().orElseThrow().id();
+      String first = visitor.checkId();
       visitor.say("later");
-      while (visitor.kind() == Screen.Kind.CHECK
-          && !visitor.check().orElseThrow().id().equals(first)
-          && visitor.asked().size() < 100) {
-        visitor.say("unknown");
-      }
-      assertThat(visitor.question().text()).isNotEmpty();
+      List<String> others = new ArrayList<>();
+      do {
+        others.add(visitor.check().map(Check::id).orElse(visitor.kind().name()));
+        switch (visitor.kind()) {
+          case CHECK -> visitor.say("unknown");
+          case CAUTIONS, SET_UP -> visitor.answer();
+          case REPAIR -> visitor.say("cannot");
+          default -> throw new AssertionError(first + " never came again, after " + others);
+        }
+      } while (others.size() < 150 && !visitor.check().map(Check::id).equals(Optional.of(first)));
+      assertThat(visitor.check().map(Check::id)).contains(first);
+      assertThat(others).doesNotContain(first).hasSizeGreaterThan(3);
     }
   }
 
