@@ -72,7 +72,9 @@ class WordsIT {
       String ask = visitor.check().orElseThrow().ask();
       visitor.answer();
       Screen which = visitor.say("correct");
-      assertThat(which.text()).contains("Which answer?").doesNotContain("(cannot tell)", "(not now)");
+      assertThat(which.text())
+          .contains("Which answer?")
+          .doesNotContain("(cannot tell)", "(not now)");
       Screen again = visitor.say(Integer.toString(which.numberOf(ask)));
       assertThat(again.shows(ask)).isTrue();
       assertThat(again.prompt()).endsWith("or Enter to leave it as it was> ");
