@@ -28,14 +28,14 @@ import yett.knowledge.RuleBase;
  * and the screen. The interviews are the cases of the rule base, from the complaint to the end.
  *
  * <pre>{@code
- * mvn -q -Pbenchmark -DskipTests package exec:exec
+ * mvn -q -Pbenchmark -DskipTests package exec:exec@benchmark
  * }</pre>
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Warmup(iterations = 2, time = 15)
-@Measurement(iterations = 3, time = 20)
+@Warmup(iterations = 1, time = 20)
+@Measurement(iterations = 2, time = 20)
 @Fork(1)
 public class NextQuestion {
   private Expertise expertise;

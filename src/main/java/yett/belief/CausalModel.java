@@ -144,10 +144,15 @@ public final class CausalModel {
   /**
    * The same model with other priors.
    *
-   * @param changed one prior for each cause, 0 where a cause is ruled out
+   * @param changed one prior for each cause, 0 where a cause is ruled out, so that no other cause
+   *     brings it about either
    */
   CausalModel withPriors(double[] changed) {
-    return new CausalModel(causes, changed.clone(), links(), tables, repetitions);
+    double[][] links =
+        Arrays.stream(links())
+            .filter(l -> changed[(int) l[0]] > 0 && changed[(int) l[1]] > 0)
+            .toArray(double[][]::new);
+    return new CausalModel(causes, changed.clone(), links, tables, repetitions);
   }
 
   /**

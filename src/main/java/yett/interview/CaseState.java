@@ -28,6 +28,7 @@ import yett.knowledge.Role;
  * @param declined repairs that could not be done, with the epoch in which they were declined
  * @param cured whether the last retest succeeded and nothing was repaired or reopened since
  * @param kept confirmed contradictions as pairs of event numbers
+ * @param madeSafe stops that were made safe since the last thing that was said or done
  */
 public record CaseState(
     Optional<Event.Opened> opened,
@@ -60,7 +61,12 @@ public record CaseState(
 
   /** Follows the events of a case. */
   public static CaseState of(List<Entry> entries) {
-    return new Reader().read(entries);
+    return new Reader().read(entries, Optional.empty());
+  }
+
+  /** The same when somebody of this role is at the keyboard, who may not have said anything yet. */
+  static CaseState of(List<Entry> entries, Role present) {
+    return new Reader().read(entries, Optional.of(present));
   }
 
   /** The answer to a check in the present epoch, if it was given. */
@@ -98,7 +104,7 @@ public record CaseState(
     private Optional<Ending> closed = Optional.empty();
     private final Map<Long, Answer> corrections = new HashMap<>();
 
-    CaseState read(List<Entry> entries) {
+    CaseState read(List<Entry> entries, Optional<Role> present) {
       Set<Long> retracted = retracted(entries);
       for (Entry entry : entries) {
         if (entry.event() instanceof Event.Corrected c && !retracted.contains(entry.number())) {
@@ -113,7 +119,7 @@ public record CaseState(
       }
       return new CaseState(
           opened,
-          role,
+          present.orElse(role),
           Map.copyOf(site),
           siteTaken,
           complaints,
@@ -146,6 +152,11 @@ public record CaseState(
 
     private void follow(Entry entry) {
       Event event = entry.event();
+      if (!(event instanceof Event.MadeSafe
+          || event instanceof Event.Noted
+          || event instanceof Event.Closed)) {
+        madeSafe.clear(); // a stop that applies after new word is made safe again
+      }
       if (event instanceof Event.Opened e) {
         opened = Optional.of(e);
         role = e.role();
@@ -180,6 +191,8 @@ public record CaseState(
       if (event instanceof Event.Reopened) {
         cured = false;
         failedProof = Optional.empty();
+      } else if (event instanceof Event.Corrected e) {
+        kept.removeIf(pair -> pair.contains(e.event()));
       } else if (event instanceof Event.Kept e) {
         kept.add(List.of(e.first(), e.second()));
       } else if (event instanceof Event.Noted) {

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import yett.belief.Observation;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
+import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.rules.Conclusion.Finding;
 import yett.rules.Fact;
@@ -31,16 +32,28 @@ public final class Interview implements AutoCloseable {
   private final NextStep next;
 
   Interview(Expertise expertise) {
+    this(expertise, expertise.planner()::advise);
+  }
+
+  Interview(Expertise expertise, NextStep.Adviser adviser) {
     this.expertise = expertise;
     this.judge = expertise.rules().newJudge();
     this.fold = new BeliefFold(expertise.base(), expertise.model());
     this.sites = new SiteFacts(expertise.base());
-    this.next = new NextStep(expertise);
+    this.next = new NextStep(expertise, adviser);
   }
 
   /** The case as these events leave it. */
   public Moment at(List<Entry> entries) {
-    CaseState state = CaseState.of(entries);
+    return at(entries, CaseState.of(entries));
+  }
+
+  /** The same for the person who is at the keyboard now, whoever gave the last answer. */
+  public Moment at(List<Entry> entries, Role present) {
+    return at(entries, CaseState.of(entries, present));
+  }
+
+  private Moment at(List<Entry> entries, CaseState state) {
     Judgement judgement = judge.judge(facts(state));
     BeliefFold.Result belief = fold.fold(state, judgement);
     Step step = next.after(state, judgement, belief.belief());

@@ -26,11 +26,18 @@ import yett.rules.Judgement;
 final class NextStep {
   private final RuleBase base;
   private final Planner planner;
+  private final Adviser adviser;
   private final SiteFacts sites;
 
-  NextStep(Expertise expertise) {
+  /** Chooses among what may be done. Whatever it chooses, the order of things here keeps safe. */
+  interface Adviser {
+    Advice advise(Belief belief, Planner.Options options);
+  }
+
+  NextStep(Expertise expertise, Adviser adviser) {
     this.base = expertise.base();
     this.planner = expertise.planner();
+    this.adviser = adviser;
     this.sites = new SiteFacts(base);
   }
 
@@ -76,7 +83,25 @@ final class NextStep {
       if (state.histories().isEmpty()) {
         return new Step.AskHistory(List.copyOf(base.histories().values()));
       }
-      return settle().orElseGet(this::work);
+      return barred().or(this::settle).orElseGet(this::work);
+    }
+
+    /** Somebody else took over in a state of the work that they may not change. */
+    private Optional<Step> barred() {
+      return state.setUps().stream()
+          .map(base.setUps()::get)
+          .filter(s -> s != null && !state.role().may(s.who()))
+          .findFirst()
+          .map(
+              s ->
+                  closing(
+                      new Step.HandOver(
+                          Ending.HANDED_OVER,
+                          "the work stands at \""
+                              + s.name()
+                              + "\", which only "
+                              + article(s.who().word())
+                              + " may change")));
     }
 
     private Step stopped() {
@@ -98,8 +123,13 @@ final class NextStep {
       return base.ordinaryChecks()
           .filter(Check::danger)
           .filter(c -> !unavailable.contains(c.id()))
-          .filter(c -> state.latest(c.id()).isEmpty())
+          .filter(c -> !isTold(c))
           .toList();
+    }
+
+    /** A danger that cannot be told is not taken for none. */
+    private boolean isTold(Check danger) {
+      return state.latest(danger.id()).map(a -> a.answer() instanceof Answer.Chosen).orElse(false);
     }
 
     private Optional<Step> settle() {
@@ -159,19 +189,21 @@ final class NextStep {
         return Optional.of(mend(repair, Optional.empty(), occasion));
       }
       Check check = base.checks().get(id);
-      return state.answer(id).isPresent()
-          ? Optional.empty()
-          : Optional.of(ask(check, Optional.empty(), occasion));
+      boolean isHad = state.answer(id).isPresent() || isHopeless(id);
+      return isHad ? Optional.empty() : Optional.of(ask(check, Optional.empty(), occasion));
     }
 
     private Step proofs() {
       List<Check> open = new ArrayList<>();
       List<Check> due = new ArrayList<>();
       for (Check proof : requiredProofs(state)) {
-        if (!state.role().may(proof.who()) || isOpen(proof)) {
-          open.add(proof);
-        } else if (state.answer(proof.id()).isEmpty()) {
-          due.add(proof);
+        Optional<Answer> answer = state.answer(proof.id()).map(CaseState.Answered::answer);
+        if (answer.equals(Optional.of(new Answer.Chosen(Check.FAIL)))) {
+          return new Step.DecideFailedProof(proof);
+        }
+        if (!answer.equals(Optional.of(new Answer.Chosen(Check.PASS)))) {
+          boolean isOpen = answer.isPresent() || isHopeless(proof.id()) || !isOpenTo(proof);
+          (isOpen ? open : due).add(proof);
         }
       }
       if (!due.isEmpty()) {
@@ -192,12 +224,13 @@ final class NextStep {
           .orElseThrow();
     }
 
-    /** Answered, but neither passed nor failed. */
-    private boolean isOpen(Check proof) {
-      return state
-          .answer(proof.id())
-          .map(a -> !(a.answer() instanceof Answer.Chosen))
-          .orElse(false);
+    private boolean isOpenTo(Check proof) {
+      return state.role().may(proof.who()) && !unavailable.contains(proof.id());
+    }
+
+    /** Whether somebody said once that it cannot be told. */
+    private boolean isHopeless(String check) {
+      return state.latest(check).map(a -> a.answer() instanceof Answer.CannotTell).orElse(false);
     }
 
     private Optional<Step> advised(Advice advice, boolean cured) {
@@ -225,10 +258,10 @@ final class NextStep {
               .filter(id -> !done(id))
               .collect(Collectors.toCollection(LinkedHashSet::new));
       Advice advice =
-          planner.advise(
+          adviser.advise(
               belief, new Planner.Options(checks(false), repairs, state.setUps(), cured));
       return advice.kind() == Advice.Kind.NOTHING_LEFT && !cured
-          ? planner.advise(
+          ? adviser.advise(
               belief, new Planner.Options(checks(true), repairs, state.setUps(), false))
           : advice;
     }
@@ -305,11 +338,13 @@ final class NextStep {
       return then;
     }
 
-    /** Before a case closes, every set-up is left in order. */
+    /** Before a case closes, every set-up is left in order, as far as this person may. */
     private Step closing(Step then) {
       return state.setUps().stream()
+          .map(base.setUps()::get)
+          .filter(s -> s != null && state.role().may(s.who()))
           .reduce((a, b) -> b)
-          .<Step>map(id -> new Step.Leave(base.setUps().get(id), "the case closes"))
+          .<Step>map(s -> new Step.Leave(s, "the case closes"))
           .orElse(then);
     }
 

@@ -1,12 +1,12 @@
 package yett.rules;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import yett.rules.Conclusion.Contradiction;
@@ -22,10 +22,10 @@ import yett.rules.Conclusion.Unavailable;
 public record Judgement(List<Conclusion> conclusions) {
 
   static Judgement of(Iterable<Conclusion> conclusions) {
-    List<Conclusion> sorted = new ArrayList<>();
-    conclusions.forEach(sorted::add);
-    sorted.sort(Comparator.comparing(Conclusion::toString));
-    return new Judgement(List.copyOf(sorted));
+    // The words of each are put together once, not at every comparison.
+    SortedMap<String, Conclusion> sorted = new TreeMap<>();
+    conclusions.forEach(c -> sorted.put(c.toString(), c));
+    return new Judgement(List.copyOf(sorted.values()));
   }
 
   /** Findings in the order of the answers. */

@@ -24,16 +24,16 @@ public record Reason(String rule, String because, String source) {
   public static Reason because(Object drools, String particulars) {
     var rule = ((RuleContext) drools).getRule();
     Map<String, Object> meta = rule.getMetaData();
-    String because = text(meta, "Because", rule.getName());
+    String because = unquoted(meta.getOrDefault("Because", rule.getName()));
     return new Reason(
         rule.getName(),
         particulars.isEmpty() ? because : particulars + "; " + because,
-        text(meta, "Source", "considered judgement"));
+        unquoted(meta.getOrDefault("Source", "considered judgement")));
   }
 
-  /** An annotation's text; quotation marks that the rule was written with are not part of it. */
-  private static String text(Map<String, Object> meta, String annotation, String usual) {
-    return String.valueOf(meta.getOrDefault(annotation, usual)).replaceAll("^\"|\"$", "");
+  /** Compiled rules keep an annotation's text with the quotes around it. */
+  private static String unquoted(Object annotation) {
+    return String.valueOf(annotation).replaceFirst("^\"(.*)\"$", "$1");
   }
 
   /** The reason as one sentence without a full stop. */

@@ -15,7 +15,11 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.drools.compiler.kie.builder.impl.InternalKieModule;
 import org.drools.model.Model;
 import org.drools.model.codegen.ExecutableModelProject;
@@ -29,6 +33,7 @@ import org.kie.api.builder.ReleaseId;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.History;
+import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Repair;
 
 /**
@@ -37,7 +42,12 @@ import yett.knowledge.Repair;
  * the classes that they were compiled against.
  */
 public final class RuleCache {
+  private static final String SOURCES = "src/main/resources/";
+  private static final Pattern PACKAGE = Pattern.compile("(?m)^package\\s+([\\w.]+)");
   private static final String MODEL_LIST = "META-INF/kie/yett/rules/drools-model";
+
+  /** Where the program's archive holds its own rules, compiled when it was built. */
+  private static final String SHIPPED = "/compiled-rules/";
 
   private static final List<Class<?>> COMPILED_AGAINST =
       List.of(
@@ -45,6 +55,8 @@ public final class RuleCache {
           Conclusion.class,
           Reason.class,
           Interpretation.class,
+          SiteValues.class,
+          Say.class,
           Cause.class,
           Check.class,
           History.class,
@@ -59,15 +71,26 @@ public final class RuleCache {
     this.folder = folder;
   }
 
+  /** Whether these rules are compiled already: here, or in the program's own archive. */
   boolean holds(SortedMap<String, String> rules) {
-    return rules.isEmpty() || Files.exists(folder.resolve(key(rules) + ".kjar"));
+    return rules.isEmpty()
+        || Files.exists(file(folder, rules))
+        || RuleCache.class.getResource(SHIPPED + name(rules)) != null;
+  }
+
+  private static Path file(Path folder, SortedMap<String, String> rules) {
+    return folder.resolve(name(rules));
+  }
+
+  private static String name(SortedMap<String, String> rules) {
+    return key(rules) + ".kjar";
   }
 
   KieBase load(SortedMap<String, String> rules) {
     if (rules.isEmpty()) {
       return KieBaseBuilder.createKieBaseFromModel(List.<Model>of());
     }
-    Path file = folder.resolve(key(rules) + ".kjar");
+    Path file = file(folder, rules);
     if (Files.exists(file)) {
       try {
         return fromModels(file);
@@ -75,21 +98,54 @@ public final class RuleCache {
         // A damaged file is no reason to stop: compile again and overwrite it.
       }
     }
-    byte[] compiled = compile(rules);
     try {
-      try {
-        Files.createDirectories(folder);
-        write(file, compiled);
-      } catch (IOException e) {
-        file = Files.createTempFile("yett-rules", ".kjar");
-        file.toFile().deleteOnExit();
-        Files.write(file, compiled);
-      }
-      return fromModels(file);
+      byte[] compiled = shipped(rules).orElseGet(() -> compile(rules));
+      return fromModels(keep(file, compiled));
     } catch (IOException e) {
       throw new UncheckedIOException("cannot keep compiled rules in " + folder, e);
     } catch (ReflectiveOperationException e) {
       throw new IllegalStateException("cannot load compiled rules from " + file, e);
+    }
+  }
+
+  private static Optional<byte[]> shipped(SortedMap<String, String> rules) throws IOException {
+    try (InputStream bytes = RuleCache.class.getResourceAsStream(SHIPPED + name(rules))) {
+      return bytes == null ? Optional.empty() : Optional.of(bytes.readAllBytes());
+    }
+  }
+
+  /** Writes compiled rules where the next start finds them, or else where this one can. */
+  private static Path keep(Path file, byte[] compiled) throws IOException {
+    try {
+      Files.createDirectories(file.getParent());
+      write(file, compiled);
+      return file;
+    } catch (IOException e) {
+      Path temporary = Files.createTempFile("yett-rules", ".kjar");
+      temporary.toFile().deleteOnExit();
+      Files.write(temporary, compiled);
+      return temporary;
+    }
+  }
+
+  /**
+   * Compiles the rules of a folder when the program is built.
+   *
+   * @param arguments the folder with the rule base, the folder for the result
+   */
+  public static void main(String[] arguments) throws IOException {
+    SortedMap<String, String> rules = new TreeMap<>();
+    KnowledgeSource.folder(Path.of(arguments[0]))
+        .files()
+        .forEach(
+            (name, text) -> {
+              if (name.endsWith(".drl")) {
+                rules.put(name, text);
+              }
+            });
+    Path file = file(Path.of(arguments[1]), rules);
+    if (!Files.exists(file)) {
+      keep(file, compile(rules));
     }
   }
 
@@ -104,7 +160,7 @@ public final class RuleCache {
     ReleaseId release = services.newReleaseId("yett", "rules", "1");
     KieFileSystem files = services.newKieFileSystem();
     files.generateAndWritePomXML(release);
-    rules.forEach((name, text) -> files.write("src/main/resources/yett/" + name, text));
+    rules.forEach((name, text) -> files.write(SOURCES + folder(text) + name, text));
     KieBuilder builder =
         services
             .newKieBuilder(files, RuleCache.class.getClassLoader())
@@ -120,9 +176,15 @@ public final class RuleCache {
     return ((InternalKieModule) builder.getKieModule()).getBytes();
   }
 
+  /** The compiler wants files to lie in the folder of their package. */
+  private static String folder(String rules) {
+    Matcher matcher = PACKAGE.matcher(rules);
+    return matcher.find() ? matcher.group(1).replace('.', '/') + "/" : "";
+  }
+
   private static String place(Message message) {
     String path = message.getPath() == null ? "" : message.getPath();
-    String name = path.replaceFirst("^(src/main/resources/)?yett/", "");
+    String name = path.substring(Math.max(0, path.lastIndexOf("rules/")));
     return message.getLine() > 0 ? name + ":" + message.getLine() + ": " : name + ": ";
   }
 

@@ -1,0 +1,81 @@
+package yett.rules;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import yett.calculation.Conductor;
+import yett.calculation.Range;
+import yett.calculation.RollerChain;
+import yett.calculation.ServiceVoltage;
+
+/** Turns answers to site questions into what the formulas want; called from the rules. */
+public final class SiteValues {
+  /** V of the motor and of the pair of batteries. */
+  public static final double MOTOR_VOLTS = 24;
+
+  /** W that charging takes on top of the motor: 4 A at 30 V, common practice. */
+  private static final double CHARGING = 120;
+
+  /** Share of the mains' volt-amperes that a supply hands on; considered judgement. */
+  private static final double SUPPLY_EFFICIENCY = 0.75;
+
+  private SiteValues() {}
+
+  /**
+   * The conductor that a choice such as {@code awg-12} or {@code mm2-2-5} stands for, stranded;
+   * empty for a choice that names no size in the tables.
+   */
+  public static Optional<Conductor> conductor(String choice) {
+    String size =
+        choice.startsWith("awg-")
+            ? choice.substring(4) + " AWG"
+            : choice.replaceFirst("^mm2-", "").replace('-', '.') + " mm2";
+    return Stream.of(Conductor.AWG_STRANDED, Conductor.IEC_CLASS_2)
+        .flatMap(List::stream)
+        .filter(c -> c.size().equals(size))
+        .findFirst();
+  }
+
+  /** The sizes among which a choice stands, from the smallest. */
+  public static List<Conductor> sizesLike(String choice) {
+    return choice.startsWith("awg-") ? Conductor.AWG_STRANDED : Conductor.IEC_CLASS_2;
+  }
+
+  /** The chain that a choice stands for; empty for a choice that names none in the tables. */
+  public static Optional<RollerChain> chain(String choice) {
+    return RollerChain.numbered(choice);
+  }
+
+  /** V that the supplier promises at a nominal voltage: EN 50160 at 230 V, else ANSI C84.1. */
+  public static Range mains(double nominal) {
+    return nominal == 230 ? ServiceVoltage.en50160(nominal) : ServiceVoltage.rangeA(nominal);
+  }
+
+  /**
+   * Current (A) that the operator takes from the mains with its motor running and its batteries
+   * being charged.
+   *
+   * @param motorCurrent A
+   */
+  public static double mainsCurrent(double motorCurrent, double nominal) {
+    return (MOTOR_VOLTS * motorCurrent + CHARGING) / (SUPPLY_EFFICIENCY * nominal);
+  }
+
+  /**
+   * Volts lost in the feeder under that current.
+   *
+   * @param millimetres one way
+   * @param temperature degC, held within what the conductor's formula is good for
+   */
+  public static double feederDrop(
+      Conductor conductor,
+      double millimetres,
+      double temperature,
+      double motorCurrent,
+      double nominal) {
+    return conductor.drop(
+        mainsCurrent(motorCurrent, nominal),
+        millimetres / 1000,
+        Math.min(Math.max(temperature, -40), 100));
+  }
+}

@@ -1,0 +1,37 @@
+package yett.interview;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import yett.belief.Belief;
+import yett.plan.Advice;
+import yett.plan.Planner;
+
+/**
+ * Advises anything that may be done, with no regard to sense or cost; always the same while the
+ * same may be done. What is safe must be safe whatever the plan chooses.
+ */
+record AnyAdviser(long seed) implements NextStep.Adviser {
+  /** How seldom it has enough: once in so many pieces of advice. */
+  private static final int PATIENCE = 15;
+
+  @Override
+  public Advice advise(Belief belief, Planner.Options options) {
+    Random random =
+        new Random(31 * (31 * seed + options.checks().hashCode()) + options.repairs().hashCode());
+    random.nextInt();
+    List<String> repairs = new ArrayList<>(options.repairs());
+    List<String> checks = new ArrayList<>(options.checks());
+    boolean enough = random.nextInt(options.cured() ? 3 : PATIENCE) == 0;
+    if (enough || repairs.isEmpty() && checks.isEmpty()) {
+      return new Advice(Advice.Kind.NOTHING_LEFT, List.of(), List.of(), 0, 0);
+    }
+    boolean repair = checks.isEmpty() || !repairs.isEmpty() && random.nextInt(4) == 0;
+    if (repair) {
+      String id = repairs.get(random.nextInt(repairs.size()));
+      return new Advice(Advice.Kind.REPAIR, List.of(), List.of(new Advice.Job(id, 1)), 0, 0);
+    }
+    String id = checks.get(random.nextInt(checks.size()));
+    return new Advice(Advice.Kind.ASK, List.of(new Advice.Candidate(id, 1, 1)), List.of(), 0, 0);
+  }
+}

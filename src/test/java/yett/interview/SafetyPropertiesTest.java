@@ -1,0 +1,71 @@
+package yett.interview;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
+
+import java.util.Map;
+import java.util.concurrent.ConcurrentSkipListMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Walks thousands of random interviews and looks for one violation of the safety model. A failure
+ * names its seed; {@code -Dyett.seed=…} repeats that case alone.
+ */
+class SafetyPropertiesTest {
+  private static final long CASES = Long.getLong("yett.cases", 5_000);
+  private static final long PLANNED_CASES = 30;
+
+  private final Map<Long, String> failures = new ConcurrentSkipListMap<>();
+  private final AtomicInteger stops = new AtomicInteger();
+  private final AtomicInteger repaired = new AtomicInteger();
+
+  @Test
+  void nothing_unsafe_comes_up_whatever_the_plan_chooses() {
+    seeds(1, CASES).forEach(seed -> walk(Shipped.QUICK, new AnyAdviser(seed), seed));
+    assertNoFailures();
+    if (Long.getLong("yett.seed") == null) {
+      assertThat(stops).as("cases with a stop").hasValueGreaterThan((int) CASES / 20);
+      assertThat(repaired).as("cases closed as repaired").hasValueGreaterThan((int) CASES / 100);
+    }
+  }
+
+  @Test
+  void nothing_unsafe_comes_up_with_the_plan_as_it_is() {
+    seeds(1_000_001, PLANNED_CASES)
+        .forEach(seed -> walk(Shipped.EXPERTISE, Shipped.EXPERTISE.planner()::advise, seed));
+    assertNoFailures();
+  }
+
+  private void assertNoFailures() {
+    failures.entrySet().stream()
+        .findFirst()
+        .ifPresent(
+            f ->
+                fail(
+                    "%d cases went wrong; the first has seed %d: %s",
+                    failures.size(), f.getKey(), f.getValue()));
+  }
+
+  private static LongStream seeds(long first, long many) {
+    Long one = Long.getLong("yett.seed");
+    return one == null
+        ? LongStream.range(first, first + many).parallel()
+        : LongStream.of(one).filter(s -> s >= first && s < first + many);
+  }
+
+  private void walk(Expertise expertise, NextStep.Adviser adviser, long seed) {
+    SafetyWatch watch = new SafetyWatch(expertise.base());
+    try (Interview interview = new Interview(expertise, adviser)) {
+      RandomCase random = new RandomCase(interview, seed);
+      try {
+        random.play(watch);
+      } catch (AssertionError | RuntimeException e) {
+        failures.put(seed, e + "\n" + RandomCase.told(random.entries()));
+      }
+    }
+    stops.addAndGet(watch.sawStop() ? 1 : 0);
+    repaired.addAndGet(watch.sawClosedAsRepaired() ? 1 : 0);
+  }
+}

@@ -1,0 +1,248 @@
+package yett.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static yett.rules.Rules.complained;
+import static yett.rules.Rules.done;
+import static yett.rules.Rules.example;
+import static yett.rules.Rules.happened;
+import static yett.rules.Rules.read;
+import static yett.rules.Rules.said;
+import static yett.rules.Rules.site;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import yett.knowledge.Role;
+import yett.rules.Conclusion.FollowUp;
+import yett.rules.Conclusion.Remark;
+import yett.rules.Rules.Example;
+
+class FollowUpRulesTest {
+  private static final Fact TECHNICIAN = new Fact.Person(Role.TECHNICIAN);
+
+  static Stream<Example> examples() {
+    return Stream.concat(entailed(), worthSaying());
+  }
+
+  static Stream<Example> entailed() {
+    return Stream.of(
+        example("a chain that was moved has moved its marker", done("tighten-chain", 1)),
+        example(
+            "a chain at the end of its take-up is measured",
+            said(1, "tension-nuts", "used-up"),
+            done("tighten-chain", 1)),
+        example(
+            "a chain that ran crooked has worn the teeth",
+            said(1, "chain-side-wear", "cut-in"),
+            done("align-chain", 1)),
+        example("a gate that went dark finds its marker again", done("replace-batteries", 1)),
+        example(
+            "a gate without a marker is looked at where it stops",
+            site("marker", "none"),
+            done("engage-release", 1)),
+        example("batteries that had to do without mains are read", done("restore-mains", 1)),
+        example(
+            "batteries that were charged wrongly are compared",
+            read(1, "charging-voltage", "31.5 V"),
+            done("replace-charger", 1)),
+        example(
+            "new batteries are not left to what spoiled the old",
+            read(1, "charging-voltage", "31.5 V"),
+            done("replace-batteries", 1)),
+        example(
+            "a surge seldom stops at the charger",
+            happened("thunderstorm"),
+            done("replace-charger", 1)),
+        example(
+            "force that was raised against friction is lowered again",
+            said(1, "force-setting", "coarser"),
+            done("replace-motor", 1)));
+  }
+
+  static Stream<Example> worthSaying() {
+    return Stream.of(
+        example("how much chain to take up", read(1, "chain-sag", "150 mm")),
+        example("how far the chain has grown", read(1, "chain-length", "310.1 mm")),
+        example("a length that fits another chain", read(1, "chain-length", "381 mm")),
+        example("what share of its weight a leaf takes to push", read(1, "push-force", "200 N")),
+        example("a leaf on a slope is held", site("grade", "1.5 %")),
+        example("force above what people may meet", read(1, "obstruction-force", "520 N")),
+        example("old batteries go in pairs", site("battery-age", "6")),
+        example("blocks that differ go in pairs", read(1, "battery-block-difference", "0.5 V")),
+        example(
+            "a rest voltage with the last charge still in it",
+            read(1, "battery-rest-voltage", "26.8 V")),
+        example(
+            "batteries are weaker in the cold",
+            site("usual-temperature", "-4 C"),
+            read(1, "battery-running-voltage", "22 V")),
+        example("charging that boils", read(1, "charging-voltage", "33 V")),
+        example(
+            "a supply that is low because of its tap",
+            said(1, "supply-setting", "next-to-it"),
+            read(2, "dc-supply-voltage", "27 V")),
+        example("which feeder would do", said(1, "feeder-judged", "too-small")),
+        example("a device for 12 V", read(1, "receiver-supply", "12.4 V")),
+        example("edges wired together", read(1, "edge-resistance", "4.1 kohm")),
+        example(
+            "a reading over the telephone",
+            TECHNICIAN,
+            read(1, 0, Role.CALLER, "travel-time", "40 s")),
+        example(
+            "a complaint of danger that was not confirmed",
+            complained("moves-alone"),
+            said(1, "danger-movement", "neither")));
+  }
+
+  @ParameterizedTest
+  @MethodSource("examples")
+  void a_rule_speaks_where_it_should(Example example) {
+    assertThat(Rules.speaking(Rules.judge(example.facts()))).contains(example.rule());
+  }
+
+  @ParameterizedTest
+  @MethodSource("examples")
+  void what_was_taken_back_leaves_nothing_behind(Example example) {
+    assertThat(Rules.afterTakingBack(example)).isEqualTo(Rules.judge());
+    assertThat(Rules.afterTakingBackEverything(example).conclusions()).isEmpty();
+  }
+
+  @Test
+  void every_rule_is_shown_by_an_example() throws IOException {
+    assertThat(Rules.speaking(examples())).containsAll(Rules.of("follow-ups.drl"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("entailed")
+  void what_a_repair_entails_is_a_card_that_its_own_card_does_not_name(Example example) {
+    assertThat(of(example))
+        .isNotEmpty()
+        .allSatisfy(
+            f -> {
+              assertThat(Rules.BASE.repairs()).containsKey(f.repair());
+              assertThat(
+                      Rules.BASE.repairs().containsKey(f.card())
+                          || Rules.BASE.checks().containsKey(f.card()))
+                  .as(f.card())
+                  .isTrue();
+              assertThat(Rules.BASE.repairs().get(f.repair()).entails()).doesNotContain(f.card());
+            });
+  }
+
+  @ParameterizedTest
+  @MethodSource("entailed")
+  void what_was_done_afterwards_is_no_longer_owed(Example example) {
+    for (FollowUp owed : of(example)) {
+      Fact deed =
+          Rules.BASE.repairs().containsKey(owed.card())
+              ? done(owed.card(), 2)
+              : new Fact.Given(owed.card(), "", 1, true, Role.TECHNICIAN, 9, 1);
+      if (deed instanceof Fact.Given && !Rules.BASE.checks().get(owed.card()).measured()) {
+        deed = said(9, 1, Role.TECHNICIAN, owed.card(), first(owed.card()));
+      }
+      List<Fact> facts = Stream.concat(example.facts().stream(), Stream.of(deed)).toList();
+      assertThat(Rules.judge(facts).followUps()).doesNotContain(owed);
+    }
+  }
+
+  @Test
+  void the_usual_gate_owes_nothing_and_is_not_remarked_upon() {
+    assertThat(Rules.judge(TECHNICIAN).followUps()).isEmpty();
+    assertThat(Rules.judge(TECHNICIAN).remarks()).isEmpty();
+  }
+
+  @Test
+  void a_gate_without_a_marker_owes_none_of_its_checks() {
+    assertThat(owed(site("marker", "none"), done("tighten-chain", 1)))
+        .doesNotContain("marker-distance");
+    assertThat(owed(site("marker", "none"), done("clean-terminals", 1)))
+        .contains("limit-error-closed")
+        .doesNotContain("finds-reference");
+  }
+
+  /** Remarks in full; the numbers beside them. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        // 8 (0.150² - 0.0675²)/(3 x 5.2) m = 9.2 mm (parabola, statics textbook); two pitches of
+        // 1/2 in
+        "chain-sag | 150 mm | To bring the hang from 150 mm to 68 mm, take up about 9 mm of chain;"
+            + " two pitches are 25 mm.",
+        // 12.21 in over 24 pitches of 1/2 in is 1.75 % (chain handbook arithmetic)
+        "chain-length | 12.21 in | The chain has grown by 1.8 %. Put a new one on the list.",
+        // 24 pitches of a No. 50 chain on a site that has No. 40 on record
+        "chain-length | 381 mm | Twenty-four pitches of 381 mm are not those of the chain that is on"
+            + " record. Count the pins again, and look at the number on its plates.",
+        // 200 N of 350 kg x 9.80665 m/s2
+        "push-force | 200 N | 200 N is 5.8 % of the weight of the leaf.",
+        // two 8.2 kohm edges in series by mistake
+        "edge-resistance | 16.4 kohm | This is what two sound edges read together. Lift one of them"
+            + " and read again."
+      })
+  void a_remark_carries_the_numbers_of_this_gate(String check, String reading, String remark) {
+    assertThat(Rules.judge(read(1, check, reading)).remarks())
+        .extracting(Remark::text)
+        .contains(remark);
+  }
+
+  @Test
+  void a_wrong_tap_is_told_with_what_it_gives() {
+    // ideal transformer: 208 V on a 240 V tap gives 0.8667, 120 V on 240 V a half
+    assertThat(
+            Rules.judge(
+                    said(1, "supply-setting", "next-to-it"), read(2, "dc-supply-voltage", "27 V"))
+                .remarks())
+        .extracting(Remark::text)
+        .containsExactly(
+            "The tap explains it: 208 V on a 240 V tap gives 25.1 V to 29.5 V, 120 V on 240 V gives"
+                + " 14.5 V to 17 V. Set it before the supply is blamed.");
+  }
+
+  @Test
+  void a_feeder_that_is_too_small_is_told_the_size_that_would_do() {
+    // 2.82 A over 200 m, 3 % of 120 V: at most 3.2 ohm/km; 8 AWG 2.55 at 75 degC, 10 AWG 4.07
+    assertThat(
+            Rules.judge(
+                    site("supply-volts", "120"),
+                    site("feeder-size", "awg-14"),
+                    site("feeder-length", "200 m"),
+                    said(1, "feeder-judged", "too-small"))
+                .remarks())
+        .extracting(Remark::text)
+        .containsExactly(
+            "By 2.8 A over 200 m the feeder wants at least 8 AWG. If it has that, look for a bad"
+                + " joint or another load.");
+  }
+
+  @Test
+  void only_the_last_reading_is_remarked_upon() {
+    assertThat(
+            Rules.judge(
+                    read(1, "chain-sag", "150 mm"),
+                    done("tighten-chain", 1),
+                    read(5, 1, Role.TECHNICIAN, "chain-sag", "70 mm"))
+                .remarks())
+        .isEmpty();
+  }
+
+  private static String first(String check) {
+    return Rules.BASE.checks().get(check).outcomes().get(0).id();
+  }
+
+  private static List<FollowUp> of(Example example) {
+    return Rules.judge(example.facts()).followUps().stream()
+        .filter(f -> f.reason().rule().equals(example.rule()))
+        .toList();
+  }
+
+  private static Set<String> owed(Fact... facts) {
+    return Rules.judge(facts).followUps().stream().map(FollowUp::card).collect(Collectors.toSet());
+  }
+}

@@ -1,0 +1,184 @@
+package yett.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static yett.rules.Rules.example;
+import static yett.rules.Rules.happened;
+import static yett.rules.Rules.site;
+
+import java.io.IOException;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import yett.rules.Conclusion.Odds;
+import yett.rules.Rules.Example;
+
+class OddsRulesTest {
+  static Stream<Example> examples() {
+    return Stream.of(
+        example("new batteries are seldom worn", site("battery-age", "1")),
+        example("batteries of four years begin to fail", site("battery-age", "5")),
+        example("batteries of six years are mostly worn", site("battery-age", "6")),
+        example("batteries of nine years are worn", site("battery-age", "11")),
+        example(
+            "cold finds out old batteries",
+            site("battery-age", "5"),
+            site("usual-temperature", "-8 C")),
+        example("heat wears batteries", site("usual-temperature", "41 C")),
+        example("a slope takes its charge", site("grade", "-2.5 %")),
+        example(
+            "a feeder that loses more than it may",
+            site("supply-volts", "120"),
+            site("feeder-size", "awg-14"),
+            site("feeder-length", "200 m")),
+        example(
+            "a feeder near what it may lose",
+            site("supply-volts", "120"),
+            site("feeder-size", "awg-12"),
+            site("feeder-length", "90 m")),
+        example("a feeder with plenty to spare", site("feeder-length", "5 m")),
+        example("208 V is often fed into a tap for 240 V", site("supply-volts", "208")),
+        example(
+            "lightning comes in over a long cable",
+            happened("thunderstorm"),
+            site("feeder-length", "150 m")),
+        example(
+            "lightning trips a gate that lives on mains alone",
+            happened("thunderstorm"),
+            site("batteries", "none")),
+        example(
+            "without batteries an outage is both supplies off",
+            happened("mains-outage"),
+            site("batteries", "none")),
+        example(
+            "without a marker lost power loses the limits",
+            happened("both-supplies-off"),
+            site("marker", "none")),
+        example(
+            "a chain worked on without a marker",
+            happened("chain-worked-on"),
+            site("marker", "none")),
+        example("a long new chain beds in", happened("chain-worked-on"), site("chain-span", "9 m")),
+        example(
+            "a chain too light for its leaf",
+            site("chain-size", "41"),
+            site("leaf-mass", "1500 kg")),
+        example("a heavy leaf pulls its chain long", site("leaf-mass", "1200 kg")),
+        example("a private gate wears little", site("usage-class", "class-i")),
+        example(
+            "a busy gate on its first batteries",
+            happened("busier-than-before"),
+            site("battery-age", "5")),
+        example("a cantilever has no track to fill", site("support", "cantilever")),
+        example(
+            "digging spares a cantilever", happened("ground-work"), site("support", "cantilever")),
+        example("frost in the track", site("usual-temperature", "-9 C")),
+        example("a fast leaf strikes harder", site("leaf-speed", "0.5 m/s")),
+        example("two beams get dirty more often than one", site("beams", "two")),
+        example("no loops, no detector that sticks", site("loops", "none")),
+        example("the public pulls at things", site("usage-class", "class-ii")));
+  }
+
+  @ParameterizedTest
+  @MethodSource("examples")
+  void a_rule_speaks_where_it_should(Example example) {
+    assertThat(Rules.speaking(Rules.judge(example.facts()))).contains(example.rule());
+  }
+
+  @ParameterizedTest
+  @MethodSource("examples")
+  void what_was_taken_back_leaves_nothing_behind(Example example) {
+    assertThat(Rules.afterTakingBack(example)).isEqualTo(Rules.judge());
+    assertThat(Rules.afterTakingBackEverything(example).conclusions()).isEmpty();
+  }
+
+  @Test
+  void every_rule_is_shown_by_an_example() throws IOException {
+    assertThat(Rules.speaking(examples())).containsAll(Rules.of("odds.drl"));
+  }
+
+  @Test
+  void the_usual_answers_leave_the_cards_own_odds_alone() {
+    assertThat(Rules.judge().odds()).isEmpty();
+  }
+
+  @Test
+  void factors_are_judgements_between_a_fifth_and_ten_and_name_causes() throws IOException {
+    var own = Rules.of("odds.drl");
+    examples()
+        .flatMap(e -> Rules.judge(e.facts()).odds().stream())
+        .filter(o -> own.contains(o.reason().rule()))
+        .forEach(
+            o -> {
+              assertThat(o.factor()).as(o.toString()).isBetween(0.2, 10.0);
+              assertThat(Rules.BASE.causes()).containsKey(o.cause());
+            });
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 0.35", "1, 0.35", "4, 2", "5, 2", "6, 4.5", "8, 4.5", "9, 9", "20, 9"})
+  void worn_batteries_go_with_age_one_step_at_a_time(String years, double factor) {
+    assertThat(factors(site("battery-age", years))).containsEntry("batteries-worn", factor);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"2", "3"})
+  void batteries_in_their_best_years_move_nothing(String years) {
+    assertThat(factors(site("battery-age", years))).isEmpty();
+  }
+
+  @Test
+  void batteries_that_were_changed_lately_are_not_judged_by_the_old_date() {
+    assertThat(Rules.judge(happened("batteries-changed"), site("battery-age", "11")).odds())
+        .extracting(Odds::reason)
+        .extracting(Reason::rule)
+        .containsOnly("what happened lately moves the odds");
+  }
+
+  @Test
+  void a_cold_snap_is_not_counted_twice() {
+    Map<String, Double> snap = factors(happened("cold-snap"));
+    assertThat(factors(happened("cold-snap"), site("usual-temperature", "-9 C"))).isEqualTo(snap);
+  }
+
+  @Test
+  void both_supplies_off_is_not_counted_twice_on_a_site_without_batteries() {
+    Map<String, Double> both =
+        factors(happened("both-supplies-off"), happened("mains-outage"), site("batteries", "agm"));
+    assertThat(
+            factors(
+                happened("both-supplies-off"), happened("mains-outage"), site("batteries", "none")))
+        .containsEntry("marker-lost", both.get("marker-lost"));
+  }
+
+  @Test
+  void a_feeder_is_counted_in_one_class_only_and_says_what_it_loses() {
+    for (int metres = 1; metres <= 500; metres += 20) {
+      Judgement judgement =
+          Rules.judge(
+              site("supply-volts", "120"),
+              site("feeder-size", "awg-14"),
+              site("feeder-length", metres + " m"));
+      assertThat(judgement.odds().stream().filter(o -> o.cause().equals("feeder-undersized")))
+          .hasSizeLessThanOrEqualTo(1);
+    }
+    // 2.82 A through 400 m of 3.14 ohm/kft at 15 degC: 8.3 ohm/km x 0.4 km x 2.82 A = 9.4 V of 120
+    // V
+    assertThat(
+            Rules.judge(
+                    site("supply-volts", "120"),
+                    site("feeder-size", "awg-14"),
+                    site("feeder-length", "200 m"))
+                .odds())
+        .singleElement()
+        .extracting(o -> o.reason().because())
+        .asString()
+        .startsWith("the feeder loses about 7.8 %");
+  }
+
+  private static Map<String, Double> factors(Fact... facts) {
+    return Rules.judge(facts).oddsFactors();
+  }
+}

@@ -1,0 +1,231 @@
+package yett.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static yett.rules.Rules.complained;
+import static yett.rules.Rules.done;
+import static yett.rules.Rules.example;
+import static yett.rules.Rules.read;
+import static yett.rules.Rules.said;
+import static yett.rules.Rules.site;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import yett.knowledge.Check;
+import yett.knowledge.Repair;
+import yett.knowledge.Role;
+import yett.rules.Conclusion.StopNow;
+import yett.rules.Conclusion.Unavailable;
+import yett.rules.Rules.Example;
+
+class StopRulesTest {
+  private static final Fact CALLER = new Fact.Person(Role.CALLER);
+  private static final Fact TECHNICIAN = new Fact.Person(Role.TECHNICIAN);
+
+  static Stream<Example> examples() {
+    return Stream.of(
+        example("somebody is hurt or caught", said(1, "danger-person", "hurt-or-trapped")),
+        example("the leaf is off its track", said(1, "danger-leaf", "off-or-leaning")),
+        example("it smells of burning", said(1, "danger-burning", "burning")),
+        example("wires are bare", said(1, "danger-conductors", "bare-wires")),
+        example("water is in the operator", said(1, "danger-conductors", "water")),
+        example("a battery is swollen or leaks", said(1, "danger-battery", "swollen-or-leaking")),
+        example("the gate moved by itself", said(1, "danger-movement", "moved-by-itself")),
+        example("the gate closed on somebody", said(1, "danger-movement", "closed-on")),
+        example("it was seen to push on", said(1, "pushes-seen", "pushes-on")),
+        example("the leaf leans so far that it may fall", read(1, "leaf-plumb", "55 mm")),
+        example(
+            "the track has let go of a leaf that leans",
+            said(1, "track-look", "bent"),
+            read(2, "leaf-plumb", "20 mm")),
+        example("a leaf that leans is not released", read(1, "leaf-plumb", "20 mm")),
+        example("a leaf without a sound stop is not released", said(1, "end-stop-look", "shifted")),
+        example(
+            "a leaf far off its limits is not taught without a sound stop",
+            said(1, "end-stop-look", "shifted"),
+            read(2, "limit-error-closed", "900 mm")),
+        example(
+            "a leaf too heavy for the slope is not released",
+            site("leaf-mass", "1000 kg"),
+            site("grade", "4 %")),
+        example("a leaf without its chain is not run", said(1, "chain-looks", "parted")),
+        example(
+            "batteries with a dead cell are not charged",
+            read(1, "battery-block-difference", "2.1 V")),
+        example(
+            "batteries that are boiled are not charged on", read(1, "charging-voltage", "34 V")),
+        example(
+            "frozen batteries are not charged",
+            site("usual-temperature", "-12 C"),
+            read(1, "battery-rest-voltage", "22 V")),
+        example(
+            "nothing is tried on a tap that is quite wrong", said(1, "supply-setting", "wrong")),
+        example(
+            "nothing is run on a supply that gives far too much",
+            read(1, "dc-supply-voltage", "62 V")),
+        example(
+            "a caller does not move a gate that may push on or move alone",
+            CALLER,
+            complained("pushes-on")));
+  }
+
+  @ParameterizedTest
+  @MethodSource("examples")
+  void a_rule_speaks_where_it_should(Example example) {
+    assertThat(Rules.speaking(Rules.judge(example.facts()))).contains(example.rule());
+  }
+
+  @ParameterizedTest
+  @MethodSource("examples")
+  void what_was_taken_back_leaves_nothing_behind(Example example) {
+    assertThat(Rules.afterTakingBack(example)).isEqualTo(Rules.judge());
+    assertThat(Rules.afterTakingBackEverything(example).conclusions()).isEmpty();
+  }
+
+  @Test
+  void every_rule_is_shown_by_an_example() throws IOException {
+    assertThat(Rules.speaking(examples())).containsAll(Rules.of("stops.drl"));
+  }
+
+  @Test
+  void the_usual_gate_raises_no_stop_and_forbids_nothing() {
+    assertThat(Rules.judge(TECHNICIAN).stops()).isEmpty();
+    assertThat(forbidden(TECHNICIAN)).isEmpty();
+  }
+
+  /** What the comments in danger.yaml promise. */
+  @ParameterizedTest
+  @CsvSource({
+    "danger-person,     hurt-or-trapped,    person-trapped",
+    "danger-leaf,       off-or-leaning,     leaf-off-track",
+    "danger-burning,    burning,            burning",
+    "danger-conductors, bare-wires,         exposed-conductors",
+    "danger-conductors, water,              water-in-live-parts",
+    "danger-battery,    swollen-or-leaking, battery-damaged",
+    "danger-movement,   moved-by-itself,    moves-uncommanded",
+    "danger-movement,   closed-on,          closes-on-people",
+    "pushes-seen,       pushes-on,          closes-on-people",
+  })
+  void an_outcome_raises_its_stop(String check, String outcome, String stop) {
+    assertThat(Rules.judge(said(1, 0, Role.CALLER, check, outcome)).stops())
+        .extracting(StopNow::stop)
+        .containsExactly(stop);
+  }
+
+  @Test
+  void every_danger_question_stops_at_each_outcome_but_its_first_and_every_stop_is_a_card() {
+    List<String> quiet = new ArrayList<>();
+    for (Check check : Rules.BASE.checks().values()) {
+      for (int i = 0; check.danger() && i < check.outcomes().size(); i++) {
+        String outcome = check.outcomes().get(i).id();
+        List<StopNow> stops = Rules.judge(said(1, check.id(), outcome)).stops();
+        assertThat(stops).hasSize(i == 0 ? 0 : 1);
+        stops.forEach(s -> assertThat(Rules.BASE.stops()).containsKey(s.stop()));
+        quiet.add(outcome);
+      }
+    }
+    assertThat(quiet).hasSizeGreaterThanOrEqualTo(14);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"moves-alone", "pushes-on"})
+  void a_complaint_alone_raises_no_stop(String complaint) {
+    assertThat(Rules.judge(complained(complaint), said(1, "danger-movement", "neither")).stops())
+        .isEmpty();
+  }
+
+  @Test
+  void a_caller_is_not_asked_to_move_a_gate_that_may_push_on_but_a_technician_is() {
+    assertThat(forbidden(CALLER, complained("pushes-on")))
+        .contains("response", "as-usual-again", "explain-use", "renew-transmitter-battery")
+        .doesNotContain("display-lit");
+    assertThat(forbidden(TECHNICIAN, complained("pushes-on"))).isEmpty();
+  }
+
+  @Test
+  void every_card_that_releases_the_leaf_is_closed_while_it_leans() {
+    Set<String> releasing =
+        Stream.concat(
+                Rules.BASE.checks().values().stream()
+                    .filter(c -> c.needs().contains("leaf-released"))
+                    .map(Check::id),
+                Rules.BASE.repairs().values().stream()
+                    .filter(r -> r.needs().contains("leaf-released"))
+                    .map(Repair::id))
+            .collect(Collectors.toSet());
+    assertThat(releasing).contains("push-force", "free-leaf", "manual-release-works");
+    assertThat(forbidden(TECHNICIAN, read(1, "leaf-plumb", "20 mm")))
+        .containsExactlyInAnyOrderElementsOf(releasing);
+  }
+
+  @Test
+  void a_leaf_that_was_brought_upright_may_be_released() {
+    assertThat(
+            forbidden(
+                TECHNICIAN,
+                read(1, "leaf-plumb", "20 mm"),
+                read(4, 1, Role.TECHNICIAN, "leaf-plumb", "2 mm")))
+        .isEmpty();
+  }
+
+  @Test
+  void the_repair_that_ends_a_state_opens_what_it_forbade() {
+    Fact shifted = said(1, "end-stop-look", "shifted");
+    assertThat(forbidden(TECHNICIAN, shifted)).contains("push-force", "free-leaf");
+    assertThat(forbidden(TECHNICIAN, shifted, done("reset-end-stop", 1))).isEmpty();
+
+    Fact parted = said(1, "chain-looks", "parted");
+    assertThat(forbidden(TECHNICIAN, parted)).contains("what-turns", "travel-time");
+    assertThat(forbidden(TECHNICIAN, parted, done("refit-chain", 1))).isEmpty();
+
+    Fact wrong = said(1, "supply-setting", "wrong");
+    assertThat(forbidden(TECHNICIAN, wrong))
+        .contains("dc-supply-voltage", "charging-voltage")
+        .doesNotContain("mains-at-terminals", "correct-supply-setting");
+    assertThat(forbidden(TECHNICIAN, wrong, done("correct-supply-setting", 1))).isEmpty();
+  }
+
+  @Test
+  void a_repair_is_never_closed_by_the_state_that_it_ends() {
+    assertThat(forbidden(TECHNICIAN, said(1, "end-stop-look", "shifted")))
+        .doesNotContain("reset-end-stop");
+    assertThat(forbidden(TECHNICIAN, said(1, "chain-looks", "parted")))
+        .doesNotContain("refit-chain", "replace-chain");
+    assertThat(forbidden(TECHNICIAN, read(1, "battery-block-difference", "2.1 V")))
+        .contains("charge-batteries")
+        .doesNotContain("replace-batteries");
+    assertThat(forbidden(TECHNICIAN, read(1, "charging-voltage", "34 V")))
+        .doesNotContain("replace-charger", "correct-supply-setting");
+  }
+
+  @Test
+  void a_chain_that_a_caller_calls_parted_is_still_looked_at_on_site() {
+    assertThat(forbidden(TECHNICIAN, said(1, 0, Role.CALLER, "chain-looks", "parted"))).isEmpty();
+  }
+
+  @Test
+  void a_slope_that_one_person_can_hold_forbids_nothing() {
+    // 350 kg on 4 %: 3432 N x (0.04 - 0.01) = 103 N
+    assertThat(forbidden(TECHNICIAN, site("grade", "4 %"))).isEmpty();
+  }
+
+  /** Cards closed by the rules of this file, not for lack of qualification or equipment. */
+  private static Set<String> forbidden(Fact... facts) {
+    try {
+      Set<String> own = Rules.of("stops.drl");
+      return Rules.judge(facts).unavailabilities().stream()
+          .filter(u -> own.contains(u.reason().rule()))
+          .map(Unavailable::card)
+          .collect(Collectors.toSet());
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+  }
+}
