@@ -108,8 +108,8 @@ final class RecordedInterviews {
     Answer answer;
     if (known == null) {
       answer =
-          check.kind() == Check.Kind.PROOF
-              ? new Answer.Chosen(Check.PASS)
+          check.danger() || check.kind() == Check.Kind.PROOF
+              ? new Answer.Chosen(check.outcomes().get(0).id())
               : new Answer.CannotTell();
     } else {
       answer =
