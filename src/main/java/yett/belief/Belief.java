@@ -2,6 +2,7 @@ package yett.belief;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -56,6 +57,8 @@ public final class Belief {
   /**
    * What is believed when a gate is reported, before anything else is known: at least one cause is
    * there. Sets are listed as large as the stated bound asks for.
+   *
+   * @throws IllegalArgumentException if no cause has any chance
    */
   public static Belief atReport(CausalModel model) {
     for (int depth = 1; ; depth++) {
@@ -87,7 +90,10 @@ public final class Belief {
       possible -= weights[0];
       weights[0] = 0;
     }
-    for (int h = 0; h < weights.length; h++) {
+    if (!(possible > 0)) {
+      throw new IllegalArgumentException("no cause of the model has any chance");
+    }
+    for (int h = 0; h < weights.length && listed > 0; h++) {
       weights[h] /= listed;
     }
     int[] all = IntStream.range(0, lattice.size()).toArray();
@@ -156,38 +162,42 @@ public final class Belief {
    * @param removes cause to the chance that the repair removed it
    */
   public Belief repaired(Map<String, Double> removes) {
-    List<int[]> pairs = new ArrayList<>();
-    List<Double> next = new ArrayList<>();
+    Map<Long, Double> pairs = new LinkedHashMap<>();
     for (int i = 0; i < weights.length; i++) {
       if (weights[i] > 0) {
-        branch(i, removes, pairs, next);
+        int from = initial[i];
+        remainders(current[i], weights[i], removes)
+            .forEach((to, weight) -> pairs.merge((long) from << 32 | to, weight, Double::sum));
       }
     }
     return scaled(
-        pairs.stream().mapToInt(p -> p[0]).toArray(),
-        pairs.stream().mapToInt(p -> p[1]).toArray(),
-        next.stream().mapToDouble(Double::doubleValue).toArray(),
+        pairs.keySet().stream().mapToInt(p -> (int) (p >> 32)).toArray(),
+        pairs.keySet().stream().mapToInt(Long::intValue).toArray(),
+        pairs.values().stream().mapToDouble(Double::doubleValue).toArray(),
         List.of(),
         "repair");
   }
 
-  private void branch(int i, Map<String, Double> removes, List<int[]> pairs, List<Double> next) {
-    int first = pairs.size();
-    pairs.add(new int[] {initial[i], current[i]});
-    next.add(weights[i]);
+  /** What a repair leaves of a set, with the weight of each possibility. */
+  private Map<Integer, Double> remainders(int set, double weight, Map<String, Double> removes) {
+    Map<Integer, Double> left = new LinkedHashMap<>();
+    left.put(set, weight);
     removes.forEach(
         (cause, chance) -> {
           int c = model.indexOf(cause);
-          int end = pairs.size();
-          for (int k = first; k < end; k++) {
-            int now = pairs.get(k)[1];
-            if (lattice.contains(now, c)) {
-              pairs.add(new int[] {initial[i], lattice.without(now, c)});
-              next.add(next.get(k) * chance);
-              next.set(k, next.get(k) * (1 - chance));
-            }
+          if (chance > 0 && lattice.contains(set, c)) {
+            Map<Integer, Double> before = new LinkedHashMap<>(left);
+            left.clear();
+            before.forEach(
+                (now, w) -> {
+                  left.put(lattice.without(now, c), w * chance);
+                  if (chance < 1) {
+                    left.put(now, w * (1 - chance));
+                  }
+                });
           }
         });
+    return left;
   }
 
   /**
@@ -230,6 +240,8 @@ public final class Belief {
         marginals[members[k]] += weights[i];
       }
     }
+    // Rounding must not make a certain cause more than certain: its log-odds would be no number.
+    Arrays.setAll(marginals, c -> Math.min(1, marginals[c]));
     return marginals;
   }
 
@@ -288,9 +300,12 @@ public final class Belief {
    * @return by outcome, then by set
    */
   public double[][] predict(String check, Support support) {
+    List<Observation> sameThing = sameThing(check);
+    if (sameThing.isEmpty() && !model.shared(check)) {
+      return model.table(check).outcomeChances(support.sets());
+    }
     Likelihoods few = Likelihoods.over(model, support.sets());
     int outcomes = model.table(check).outcomes();
-    List<Observation> sameThing = sameThing(check);
     double[][] chances = new double[outcomes][];
     for (int y = 0; y < outcomes; y++) {
       chances[y] = few.of(Observation.of(check, y, outcomes), sameThing);

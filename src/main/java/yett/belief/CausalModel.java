@@ -3,9 +3,11 @@ package yett.belief;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Causes with their prior chances and the links by which one brings about another, and for each
@@ -25,6 +27,7 @@ public final class CausalModel {
   private final double[][] parentChances;
   private final Map<String, CheckTable> tables;
   private final Map<String, Repetition> repetitions;
+  private final Set<String> shared = new HashSet<>();
 
   private CausalModel(
       List<String> causes,
@@ -61,6 +64,11 @@ public final class CausalModel {
     }
     this.tables = tables;
     this.repetitions = repetitions;
+    repetitions.forEach(
+        (check, repetition) -> {
+          shared.add(check);
+          shared.add(repetition.original());
+        });
   }
 
   private static long pair(int from, int to) {
@@ -137,37 +145,26 @@ public final class CausalModel {
 
   /** Whether a check repeats another or is repeated. */
   boolean shared(String check) {
-    return repetitions.containsKey(check)
-        || repetitions.values().stream().anyMatch(r -> r.original().equals(check));
+    return shared.contains(check);
   }
 
   /**
-   * The same model with other priors.
-   *
-   * @param changed one prior for each cause, 0 where a cause is ruled out, so that no other cause
-   *     brings it about either
-   */
-  CausalModel withPriors(double[] changed) {
-    double[][] links =
-        Arrays.stream(links())
-            .filter(l -> changed[(int) l[0]] > 0 && changed[(int) l[1]] > 0)
-            .toArray(double[][]::new);
-    return new CausalModel(causes, changed.clone(), links, tables, repetitions);
-  }
-
-  /**
-   * This model with the odds of some causes multiplied: p' / (1 - p') = f p / (1 - p); a factor of
-   * 0 rules a cause out.
+   * This model with the odds of some causes multiplied: p' / (1 - p') = f p / (1 - p). A factor of
+   * 0 rules a cause out: then no other brings it about either.
    */
   public CausalModel withOdds(Map<String, Double> factors) {
     double[] changed = priors.clone();
+    boolean[] out = new boolean[size()];
     factors.forEach(
         (cause, factor) -> {
           int c = indexOf(cause);
           double odds = factor * changed[c] / (1 - changed[c]);
           changed[c] = odds / (1 + odds);
+          out[c] = factor == 0;
         });
-    return Arrays.equals(changed, priors) ? this : withPriors(changed);
+    double[][] links =
+        Arrays.stream(links()).filter(l -> !out[(int) l[1]]).toArray(double[][]::new);
+    return new CausalModel(causes, changed, links, tables, repetitions);
   }
 
   private double[][] links() {
@@ -182,54 +179,49 @@ public final class CausalModel {
 
   /**
    * Prior of every hypothesis of a lattice: the product of P(present | parents) over its causes and
-   * of P(absent | parents) over the others. Worked out from the parent hypothesis by the factors
-   * that the added cause changes.
+   * of P(absent | parents) over the others. What a cause contributes is set against its absence
+   * with no parents, which is never impossible, so that nothing is divided by zero where a cause
+   * has no chance of its own, or is brought about for certain.
    */
   double[] priors(Lattice lattice) {
-    double[] weights = new double[lattice.size()];
-    weights[0] = 1;
+    double none = 1;
     for (double p : priors) {
-      weights[0] *= 1 - p;
+      none *= 1 - p;
     }
+    double[] weights = new double[lattice.size()];
     boolean[] present = new boolean[size()];
     int[] members = new int[lattice.depth()];
-    for (int h = 1; h < weights.length; h++) {
+    for (int h = 0; h < weights.length; h++) {
       int count = lattice.members(h, members);
-      for (int i = 1; i < count; i++) {
+      for (int i = 0; i < count; i++) {
         present[members[i]] = true;
       }
-      weights[h] = weights[lattice.parent(h)] * gain(members[0], present);
-      for (int i = 1; i < count; i++) {
+      weights[h] = none;
+      for (int i = 0; i < count; i++) {
+        weights[h] *= presence(members[i], present);
+      }
+      for (int i = 0; i < count; i++) {
         present[members[i]] = false;
       }
     }
     return weights;
   }
 
-  /** By what the prior changes when a cause joins those present. */
-  private double gain(int cause, boolean[] present) {
-    double chance = presentChance(cause, present);
-    double gain = chance / (1 - chance);
-    for (int k = 0; k < children[cause].length; k++) {
-      int child = children[cause][k];
-      if (present[child]) {
-        double before = presentChance(child, present);
-        gain *= (1 - (1 - before) * (1 - childChances[cause][k])) / before;
-      } else {
-        gain *= 1 - childChances[cause][k];
-      }
-    }
-    return gain;
-  }
-
-  private double presentChance(int cause, boolean[] present) {
-    double absent = 1 - priors[cause];
+  /** P(a cause, and not the absent causes that it could bring about) over P(the cause absent). */
+  private double presence(int cause, boolean[] present) {
+    double chance = priors[cause];
     for (int k = 0; k < parents[cause].length; k++) {
       if (present[parents[cause][k]]) {
-        absent *= 1 - parentChances[cause][k];
+        chance += (1 - chance) * parentChances[cause][k];
       }
     }
-    return 1 - absent;
+    double presence = chance / (1 - priors[cause]);
+    for (int k = 0; k < children[cause].length; k++) {
+      if (!present[children[cause][k]]) {
+        presence *= 1 - childChances[cause][k];
+      }
+    }
+    return presence;
   }
 
   /** Puts a model together; names are checked when it is built. */
@@ -251,13 +243,13 @@ public final class CausalModel {
       return this;
     }
 
-    /** Both causes must have been added before. A chance of 1 is taken as 1 - 1e-12. */
+    /** Both causes must have been added before. */
     public Builder link(String from, String to, double chance) {
       if (!(chance >= 0 && chance <= 1)) {
         throw new IllegalArgumentException(
             "link from \"" + from + "\" to \"" + to + "\" is " + chance);
       }
-      links.add(new double[] {index(from), index(to), Math.min(chance, 1 - 1e-12)});
+      links.add(new double[] {index(from), index(to), chance});
       return this;
     }
 
@@ -273,15 +265,14 @@ public final class CausalModel {
     }
 
     /**
-     * Says that a check is partly another one over again. Both must have been added before, and the
-     * original must not repeat a third.
+     * Says that a check is partly another one over again.
      *
+     * @param share chance that it copies what the other shows, 0 to 1
      * @param outcomes for each outcome of the original the same outcome of the check, or -1
      */
     public Builder repeats(String check, String original, double share, int... outcomes) {
-      if (repetitions.containsKey(original)) {
-        throw new IllegalArgumentException(
-            "\"" + check + "\" repeats \"" + original + "\", which repeats another check itself");
+      if (!(share >= 0 && share <= 1)) {
+        throw new IllegalArgumentException("the share of \"" + check + "\" is " + share);
       }
       repetitions.put(check, new Repetition(original, share, outcomes.clone()));
       return this;
@@ -295,13 +286,49 @@ public final class CausalModel {
       return index;
     }
 
+    /**
+     * @throws IllegalArgumentException if a repetition has no original, or repeats a repetition, or
+     *     if links form a loop
+     */
     public CausalModel build() {
+      repetitions.forEach(this::single);
+      noLoop();
       return new CausalModel(
           causes,
           priors.stream().mapToDouble(Double::doubleValue).toArray(),
           links.toArray(double[][]::new),
           Map.copyOf(tables),
           Map.copyOf(repetitions));
+    }
+
+    private void single(String check, Repetition repetition) {
+      String original = repetition.original();
+      if (!tables.containsKey(check) || !tables.containsKey(original)) {
+        throw new IllegalArgumentException(
+            "\"" + check + "\" repeats \"" + original + "\", and one of them is no check");
+      }
+      if (repetitions.containsKey(original)) {
+        throw new IllegalArgumentException(
+            "\"" + check + "\" repeats \"" + original + "\", which repeats another check itself");
+      }
+      if (repetition.outcomes().length != tables.get(original).outcomes()) {
+        throw new IllegalArgumentException(
+            "\"" + check + "\" does not say which outcomes of \"" + original + "\" it repeats");
+      }
+    }
+
+    private void noLoop() {
+      List<double[]> left = List.copyOf(links);
+      for (int before = -1; before != left.size(); ) {
+        before = left.size();
+        List<double[]> all = left;
+        // Links from a cause that nothing left brings about are no part of a loop.
+        left = all.stream().filter(l -> all.stream().anyMatch(o -> o[1] == l[0])).toList();
+      }
+      if (!left.isEmpty()) {
+        throw new IllegalArgumentException(
+            "the links into \"" + causes.get((int) left.get(0)[1]) + "\" form a loop");
+      }
     }
   }
 }

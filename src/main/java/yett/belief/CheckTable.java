@@ -1,5 +1,7 @@
 package yett.belief;
 
+import java.util.Arrays;
+
 /**
  * How causes show on one check, as cumulative rows over its ordered outcomes.
  *
@@ -10,20 +12,20 @@ public final class CheckTable {
 
   private final String id;
   private final double[] base;
-  private final int[] causes;
+
+  /** Cumulative row of each cause; null, or beyond the end, for a cause that does not show here. */
   private final double[][] rows;
 
   CheckTable(String id, double[] base, int[] causes, double[][] rows) {
     this.id = id;
     this.base = cumulative(id, base);
-    this.causes = causes.clone();
-    this.rows = new double[rows.length][];
+    this.rows = new double[Arrays.stream(causes).max().orElse(-1) + 1][];
     for (int i = 0; i < rows.length; i++) {
       if (rows[i].length != base.length) {
         throw new IllegalArgumentException(
             "a row of \"" + id + "\" has " + rows[i].length + " outcomes, not " + base.length);
       }
-      this.rows[i] = cumulative(id, rows[i]);
+      this.rows[causes[i]] = cumulative(id, rows[i]);
     }
   }
 
@@ -40,7 +42,14 @@ public final class CheckTable {
     if (Math.abs(sum - 1) > TOLERANCE) {
       throw new IllegalArgumentException("a row of \"" + id + "\" adds up to " + sum);
     }
-    sums[row.length - 1] = 1;
+    // Exactly 1 from the last possible outcome on, so that impossible ones get no crumb of
+    // rounding.
+    for (int i = row.length - 1; i >= 0; i--) {
+      sums[i] = 1;
+      if (row[i] > 0) {
+        break;
+      }
+    }
     return sums;
   }
 
@@ -52,9 +61,8 @@ public final class CheckTable {
     return base.length;
   }
 
-  /** Causes that show on this check. */
-  int[] causes() {
-    return causes.clone();
+  private double[] row(int cause) {
+    return cause < rows.length ? rows[cause] : null;
   }
 
   /**
@@ -64,10 +72,7 @@ public final class CheckTable {
    */
   double[][] outcomeChances(Lattice lattice) {
     double[][] chances = new double[outcomes()][lattice.size()];
-    double[][] byCause = new double[lattice.causes()][];
-    for (int i = 0; i < causes.length; i++) {
-      byCause[causes[i]] = rows[i];
-    }
+    double[][] byCause = Arrays.copyOf(rows, lattice.causes());
     for (int y = 0; y < outcomes(); y++) {
       double[] cumulative = chances[y];
       cumulative[0] = base[y];
@@ -105,12 +110,9 @@ public final class CheckTable {
   public double[] outcomeChances(int... present) {
     double[] chances = base.clone();
     for (int cause : present) {
-      for (int i = 0; i < causes.length; i++) {
-        if (causes[i] == cause) {
-          for (int y = 0; y < chances.length; y++) {
-            chances[y] *= rows[i][y];
-          }
-        }
+      double[] row = row(cause);
+      for (int y = 0; row != null && y < chances.length; y++) {
+        chances[y] *= row[y];
       }
     }
     for (int y = chances.length - 1; y > 0; y--) {

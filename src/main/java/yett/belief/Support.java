@@ -9,14 +9,14 @@ import yett.belief.Belief.Explanation;
 
 /** The most probable sets of causes, each once, with weights that add up to 1. */
 public final class Support {
-  private final Lattice lattice;
   private final int[] hypotheses;
+  private final int[][] sets;
   private final double[] weights;
   private final double mass;
 
   private Support(Lattice lattice, int[] hypotheses, double[] weights, double mass) {
-    this.lattice = lattice;
     this.hypotheses = hypotheses;
+    this.sets = Arrays.stream(hypotheses).mapToObj(lattice::members).toArray(int[][]::new);
     this.weights = weights;
     this.mass = mass;
   }
@@ -51,8 +51,9 @@ public final class Support {
     return new Support(lattice, hypotheses, shares, total);
   }
 
+  /** Causes of each set; not to be written to. */
   int[][] sets() {
-    return Arrays.stream(hypotheses).mapToObj(lattice::members).toArray(int[][]::new);
+    return sets;
   }
 
   public int size() {
@@ -71,7 +72,7 @@ public final class Support {
 
   /** Causes of set number {@code i}, ascending positions in the model. */
   public int[] causes(int i) {
-    return lattice.members(hypotheses[i]);
+    return sets[i].clone();
   }
 
   List<Explanation> explanations(CausalModel model) {

@@ -6,7 +6,7 @@ import java.util.List;
 import yett.knowledge.Role;
 
 /** Something that happened in a case. A case is the list of its events; nothing is ever changed. */
-@JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "event")
+@JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "type")
 @JsonSubTypes({
   @JsonSubTypes.Type(value = Event.Opened.class, name = "opened"),
   @JsonSubTypes.Type(value = Event.SiteAnswered.class, name = "site-answered"),

@@ -4,20 +4,39 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonToken;
+import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.TokenStreamLocation;
+import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.MappingIterator;
+import tools.jackson.databind.ObjectMapper;
+import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.dataformat.yaml.YAMLFactory;
 import tools.jackson.dataformat.yaml.YAMLMapper;
 
-/** A YAML file read as trees, with the place of every value so that a complaint can say where. */
-final class CardFile {
-  private static final YAMLMapper MAPPER = YAMLMapper.builder(new YAMLFactory()).build();
+/**
+ * A YAML file read as trees, with the place of every value so that a complaint can say where. A
+ * file whose name ends with {@code .json} is read as JSON.
+ */
+public final class CardFile {
+  private static final ObjectMapper YAML =
+      YAMLMapper.builder(new YAMLFactory())
+          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+          .disable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .build();
+  private static final ObjectMapper JSON =
+      JsonMapper.builder()
+          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+          .disable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .build();
+
+  private static final Pattern TWICE = Pattern.compile("Duplicate Object property \"(.*)\"");
 
   /** A document of a file. Where its parts stand is worked out only when somebody asks. */
-  static final class Document {
+  public static final class Document {
     private final String file;
     private final String text;
     private final int number;
@@ -31,11 +50,11 @@ final class CardFile {
       this.root = root;
     }
 
-    String file() {
+    public String file() {
       return file;
     }
 
-    JsonNode root() {
+    public JsonNode root() {
       return root;
     }
 
@@ -52,7 +71,7 @@ final class CardFile {
 
     private TokenStreamLocation place(String pointer) {
       if (places == null) {
-        List<Map<String, TokenStreamLocation>> all = CardFile.places(text);
+        List<Map<String, TokenStreamLocation>> all = CardFile.places(mapper(file), text);
         places = number < all.size() ? all.get(number) : Map.of();
       }
       for (String p = pointer; ; p = p.substring(0, Math.max(0, p.lastIndexOf('/')))) {
@@ -66,39 +85,68 @@ final class CardFile {
 
   private CardFile() {}
 
+  private static boolean isJson(String file) {
+    return file.endsWith(".json");
+  }
+
+  private static ObjectMapper mapper(String file) {
+    return isJson(file) ? JSON : YAML;
+  }
+
   /** Reads all documents; what cannot be parsed is added to the problems. */
-  static List<Document> read(String file, String text, List<Problem> problems) {
+  public static List<Document> read(String file, String text, List<Problem> problems) {
+    ObjectMapper mapper = mapper(file);
     List<Document> documents = new ArrayList<>();
     try {
-      try (MappingIterator<JsonNode> trees = MAPPER.readerFor(JsonNode.class).readValues(text)) {
-        for (int i = 0; trees.hasNextValue(); i++) {
-          JsonNode root = trees.nextValue();
+      try (var parser = mapper.createParser(text)) {
+        for (int i = 0; parser.nextToken() != null; i++) {
+          JsonNode root = mapper.readTree(parser);
           if (root != null && !root.isNull() && !root.isMissingNode()) {
             documents.add(new Document(file, text, i, root));
           }
         }
       }
     } catch (JacksonException e) {
-      TokenStreamLocation at = e.getLocation();
-      problems.add(
-          new Problem(
-              "not-yaml",
-              file,
-              at == null ? 0 : at.getLineNr(),
-              at == null ? 0 : at.getColumnNr(),
-              "this is not YAML: " + firstLine(e.getOriginalMessage()),
-              "Look for a missing space after a colon, a tab, or a quote left open."));
+      problems.add(problem(file, e));
     }
     return documents;
+  }
+
+  private static Problem problem(String file, JacksonException e) {
+    TokenStreamLocation at = e.getLocation();
+    int line = at == null ? 0 : at.getLineNr();
+    int column = at == null ? 0 : at.getColumnNr();
+    String message = firstLine(e.getOriginalMessage());
+    Matcher twice = TWICE.matcher(message);
+    if (twice.matches()) {
+      String said = "\"" + twice.group(1) + "\" stands here twice";
+      return new Problem("duplicate-field", file, line, column, said, "Delete one of the two.");
+    }
+    return isJson(file)
+        ? new Problem(
+            "not-json",
+            file,
+            line,
+            column,
+            "this is not JSON: " + message,
+            "Look for a missing comma or a quote left open.")
+        : new Problem(
+            "not-yaml",
+            file,
+            line,
+            column,
+            "this is not YAML: " + message,
+            "Look for a missing space after a colon, a tab, or a quote left open.");
   }
 
   private static String firstLine(String message) {
     return message == null ? "cannot be parsed" : message.lines().findFirst().orElse("");
   }
 
-  private static List<Map<String, TokenStreamLocation>> places(String text) {
+  /** Places in each document, as far as the text can be parsed. */
+  private static List<Map<String, TokenStreamLocation>> places(ObjectMapper mapper, String text) {
     List<Map<String, TokenStreamLocation>> documents = new ArrayList<>();
-    try (var parser = MAPPER.createParser(text)) {
+    try (var parser = mapper.createParser(text)) {
       Map<String, TokenStreamLocation> places = new HashMap<>();
       int depth = 0;
       for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
@@ -114,6 +162,8 @@ final class CardFile {
           places = new HashMap<>();
         }
       }
+    } catch (JacksonException e) {
+      return documents; // told as a problem when the file was read
     }
     return documents;
   }

@@ -12,17 +12,18 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.MissingNode;
 
 /**
- * Reads the fields of one card or of a part of one. Everything wrong is noted as a problem with its
- * place, and a harmless value is returned, so that one run reports all problems.
+ * Reads the fields of one card, or of a part of one, or of a case file. Everything wrong is noted
+ * as a problem with its place, and a harmless value is returned, so that one run reports all
+ * problems.
  */
-final class Fields {
+public final class Fields {
   private final CardFile.Document document;
   private final String pointer;
   private final JsonNode node;
   private final List<Problem> problems;
   private final Set<String> asked = new HashSet<>();
 
-  Fields(CardFile.Document document, String pointer, JsonNode node, List<Problem> problems) {
+  public Fields(CardFile.Document document, String pointer, JsonNode node, List<Problem> problems) {
     this.document = document;
     this.pointer = pointer;
     this.node = node;
@@ -32,30 +33,30 @@ final class Fields {
     }
   }
 
-  void problem(String field, String kind, String message, String advice) {
+  public void problem(String field, String kind, String message, String advice) {
     String at = field.isEmpty() ? pointer : pointer + "/" + field;
     problems.add(
         new Problem(
             kind, document.file(), document.line(at), document.column(at), message, advice));
   }
 
-  private static String shown(JsonNode value) {
+  public static String shown(JsonNode value) {
     String text = value.isString() ? value.stringValue() : value.toString();
     return "\"" + (text.length() > 60 ? text.substring(0, 60) + "…" : text) + "\"";
   }
 
-  JsonNode get(String field) {
+  public JsonNode get(String field) {
     asked.add(field);
     JsonNode value = node.get(field);
     return value == null || value.isNull() ? MissingNode.getInstance() : value;
   }
 
-  boolean has(String field) {
+  public boolean has(String field) {
     return !get(field).isMissingNode();
   }
 
   /** Text that must be there. */
-  String text(String field) {
+  public String text(String field) {
     if (!has(field)) {
       problem(
           "", "missing-field", "\"" + field + "\" is missing", "Add a line \"" + field + ": …\".");
@@ -64,7 +65,7 @@ final class Fields {
     return text(field, "");
   }
 
-  String text(String field, String usual) {
+  public String text(String field, String usual) {
     JsonNode value = get(field);
     if (value.isMissingNode()) {
       return usual;
@@ -114,7 +115,7 @@ final class Fields {
     return value.isBoolean() && value.booleanValue();
   }
 
-  List<String> texts(String field) {
+  public List<String> texts(String field) {
     JsonNode value = get(field);
     if (value.isMissingNode()) {
       return List.of();
@@ -165,7 +166,7 @@ final class Fields {
     return conditions;
   }
 
-  Fields inner(String field) {
+  public Fields inner(String field) {
     return new Fields(document, pointer + "/" + field, get(field), problems);
   }
 
@@ -178,7 +179,7 @@ final class Fields {
     return list;
   }
 
-  List<String> names() {
+  public List<String> names() {
     return node.isObject() ? List.copyOf(node.propertyNames()) : List.of();
   }
 
@@ -196,7 +197,7 @@ final class Fields {
   }
 
   /** One of the allowed words. */
-  String oneOf(String field, String usual, List<String> allowed) {
+  public String oneOf(String field, String usual, List<String> allowed) {
     String word = text(field, usual);
     if (!allowed.contains(word)) {
       problem(
@@ -207,7 +208,7 @@ final class Fields {
   }
 
   /** Complains of fields that nobody asked for: most often a slip of the pen. */
-  void finish() {
+  public void finish() {
     for (String name : names()) {
       if (!asked.contains(name)) {
         problem(

@@ -7,7 +7,8 @@ import java.util.List;
  *
  * @param candidates checks that could be made, the best first
  * @param jobs the best order of repairs if nothing more were asked
- * @param expected expected minutes until the gate is back in service, following the advice
+ * @param expected expected minutes until the gate is back in service, following the advice; an
+ *     estimate where the end of all checks and repairs is out of sight
  * @param repairingNow the same when repairing at once
  */
 public record Advice(
@@ -25,8 +26,8 @@ public record Advice(
    * A check.
    *
    * @param minutes what it costs now, with changes of set-up and the weight of hazards
-   * @param saves minutes that it saves on average against repairing at once; negative if it does
-   *     not
+   * @param saves minutes that beginning with it saves on average against repairing at once, what
+   *     may be asked after it included; negative if it does not
    */
   public record Candidate(String check, double minutes, double saves) {}
 

@@ -66,7 +66,7 @@ public final class Planner {
     Scene scene = scene(belief, support, options);
     int state = workshop.state(options.setUps());
     Search.Result result = new Search(scene).run(support.weights(), state);
-    List<Advice.Job> jobs = jobs(scene, result.order());
+    List<Advice.Job> jobs = jobs(scene, result);
     List<Advice.Candidate> candidates = new ArrayList<>();
     for (Search.Ranked ranked : result.checks()) {
       Scene.Look look = scene.checks().get(ranked.check());
@@ -161,11 +161,18 @@ public final class Planner {
     return repair.entails().stream().collect(Collectors.summingDouble(minutes::apply));
   }
 
-  private List<Advice.Job> jobs(Scene scene, RepairOrder.Order order) {
+  /** The order of repairs, or another first one if it pays to look again after that. */
+  private List<Advice.Job> jobs(Scene scene, Search.Result result) {
     List<Advice.Job> jobs = new ArrayList<>();
+    if (result.first() >= 0) {
+      jobs.add(new Advice.Job(scene.repairs().get(result.first()).id(), 1));
+    }
+    RepairOrder.Order order = result.order();
     for (int i = 0; i < order.repairs().size(); i++) {
-      String id = scene.repairs().get(order.repairs().get(i)).id();
-      jobs.add(new Advice.Job(id, order.chances().get(i)));
+      if (order.repairs().get(i) != result.first()) {
+        String id = scene.repairs().get(order.repairs().get(i)).id();
+        jobs.add(new Advice.Job(id, order.chances().get(i)));
+      }
     }
     return List.copyOf(jobs);
   }

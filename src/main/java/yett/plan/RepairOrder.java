@@ -1,25 +1,77 @@
 package yett.plan;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * The best order of repairs when nothing more is asked: each repair is followed by a try of the
  * gate, and handing over is possible at any point. Exact by dynamic programming over subsets of the
- * repairs that matter most; with one fault, independent repairs and no set-ups it is the order by
- * falling probability over cost (Kadane and Simon 1977).
+ * repairs that matter most and the states of the work that they lead to; with one fault,
+ * independent repairs and no set-ups it is the order by falling probability over cost (Kadane and
+ * Simon 1977).
+ *
+ * <p>It is asked hundreds of times for one step, so that it keeps its arrays. Not for several
+ * threads.
  */
 final class RepairOrder {
+  /** A share of the chance to fail that is only rounding. */
+  private static final double NEVER = 1e-12;
+
   private final Scene scene;
   private final int limit;
+
+  /** Causes that each repair removes, and with what chance. */
+  private final int[][] removed;
+
+  private final double[][] chances;
+
+  private final double[] efforts;
+  private final Steps steps;
+  private final int[] chosen;
+  private final double[] scores;
+  private final double[] marginals;
+  private final double[] alone;
+  private final double[][] stays;
+  private final boolean[] touched;
+  private final double[] failing;
+  private final double[] gone;
+  private int[] states = new int[8];
+  private double[][] price = new double[0][];
+  private int[][] leads = new int[0][];
+  private double[][] best = new double[0][];
+  private int[][] next = new int[0][];
+  private int size;
 
   /**
    * @param limit how many repairs are put in order; what only others could cure is handed over
    */
   RepairOrder(Scene scene, int limit) {
     this.scene = scene;
-    this.limit = limit;
+    this.limit = Math.min(limit, scene.repairs().size());
+    removed = new int[scene.repairs().size()][];
+    chances = new double[removed.length][];
+    for (int r = 0; r < removed.length; r++) {
+      double[] removes = scene.repairs().get(r).removes();
+      removed[r] = IntStream.range(0, removes.length).filter(c -> removes[c] > 0).toArray();
+      chances[r] = Arrays.stream(removed[r]).mapToDouble(c -> removes[c]).toArray();
+    }
+    efforts =
+        scene.repairs().stream()
+            .mapToDouble(j -> Math.max(j.cost() + scene.retestCost(), 0.1))
+            .toArray();
+    steps = new Steps(scene);
+    chosen = new int[this.limit];
+    scores = new double[this.limit];
+    marginals = new double[scene.causes()];
+    alone = new double[scene.causes()];
+    stays = new double[scene.causes()][1 << this.limit];
+    touched = new boolean[scene.causes()];
+    failing = new double[1 << this.limit];
+    gone = new double[1 << this.limit];
   }
 
   /**
@@ -29,171 +81,282 @@ final class RepairOrder {
    */
   record Order(double value, List<Integer> repairs, List<Double> chances) {}
 
-  /** Expected cost in a state of the work under these weights of the hypotheses. */
-  double value(double[] weights, int state) {
-    return value(weights, state, -1);
+  /**
+   * Expected cost in a state of the work under these weights of the hypotheses.
+   *
+   * @param tried by repair, whether it has been tried in vain
+   */
+  double value(double[] weights, int state, boolean[] tried) {
+    choose(weights, tried);
+    failing(weights);
+    return solve(state);
   }
 
-  /** The same when a repair, if not negative, has been tried in vain. */
-  double value(double[] weights, int state, int tried) {
-    return new Table(weights, state, tried).value();
+  Order order(double[] weights, int state, boolean[] tried) {
+    double value = value(weights, state, tried);
+    List<Integer> repairs = new ArrayList<>();
+    List<Double> reached = new ArrayList<>();
+    int at = 0;
+    for (int done = 0; next[at][done] >= 0 && failing[done] > NEVER * failing[0]; ) {
+      int r = next[at][done];
+      repairs.add(chosen[r]);
+      reached.add(Math.min(1, failing[done] / failing[0]));
+      at = leads[at][r];
+      done |= 1 << r;
+    }
+    return new Order(value, repairs, reached);
   }
 
-  Order order(double[] weights, int state) {
-    return new Table(weights, state, -1).order();
+  /** The repairs that remove most probability for their cost. */
+  private void choose(double[] weights, boolean[] tried) {
+    Arrays.fill(marginals, 0);
+    for (int h = 0; h < weights.length; h++) {
+      for (int c : scene.hypotheses()[h]) {
+        marginals[c] += weights[h];
+      }
+    }
+    size = 0;
+    for (int r = 0; r < removed.length; r++) {
+      if (!tried[r]) {
+        double score = 0;
+        for (int k = 0; k < removed[r].length; k++) {
+          score += marginals[removed[r][k]] * chances[r][k];
+        }
+        score /= efforts[r];
+        if (score > 1e-9) {
+          insert(r, score);
+        }
+      }
+    }
   }
 
-  /** Dynamic programming over the subsets of the chosen repairs. */
-  private final class Table {
-    private final int[] chosen;
-    private final int[] stateAfter;
-    private final double[][] cost;
-    private final double[] failing;
-    private final double[][] best;
-    private final int[][] next;
-    private final double total;
+  /** Keeps the best scores, falling; of equal ones the first. */
+  private void insert(int repair, double score) {
+    int at = size;
+    while (at > 0 && scores[at - 1] < score) {
+      at--;
+    }
+    if (at == limit) {
+      return;
+    }
+    size = Math.min(size + 1, limit);
+    for (int i = size - 1; i > at; i--) {
+      scores[i] = scores[i - 1];
+      chosen[i] = chosen[i - 1];
+    }
+    scores[at] = score;
+    chosen[at] = repair;
+  }
 
-    Table(double[] weights, int state, int tried) {
-      chosen = choose(weights, tried);
-      int n = chosen.length;
-      Workshop workshop = scene.workshop();
-      stateAfter = new int[n + 1];
-      stateAfter[n] = state;
-      for (int r = 0; r < n; r++) {
-        int needs = scene.repairs().get(chosen[r]).needs();
-        stateAfter[r] = workshop.after(workshop.after(0, needs), scene.retest());
+  /** Chance that the gate still fails after each subset of the chosen repairs. */
+  private void failing(double[] weights) {
+    int subsets = 1 << size;
+    stays(subsets);
+    Arrays.fill(alone, 0);
+    Arrays.fill(failing, 0, subsets, 0);
+    double always = 0;
+    double nothing = 0;
+    for (int h = 0; h < weights.length; h++) {
+      int[] causes = scene.hypotheses()[h];
+      double weight = weights[h];
+      if (weight == 0) {
+        continue;
       }
-      cost = new double[n + 1][n];
-      for (int from = 0; from <= n; from++) {
-        for (int r = 0; r < n; r++) {
-          Scene.Job job = scene.repairs().get(chosen[r]);
-          int ready = workshop.after(stateAfter[from], job.needs());
-          cost[from][r] =
-              workshop.change(stateAfter[from], job.needs())
-                  + job.cost()
-                  + workshop.change(ready, scene.retest())
-                  + scene.retestCost();
-        }
+      if (causes.length == 0) {
+        nothing += weight;
+      } else if (!curable(causes)) {
+        always += weight;
+      } else if (causes.length == 1) {
+        alone[causes[0]] += weight;
+      } else {
+        together(causes, weight, subsets);
       }
-      failing = failing(weights);
-      total = failing[0];
-      best = new double[1 << n][n + 1];
-      next = new int[1 << n][n + 1];
-      for (int done = (1 << n) - 1; done >= 0; done--) {
-        for (int from = 0; from <= n; from++) {
-          if (from == n ? done == 0 : (done >> from & 1) != 0) {
-            solve(done, from);
-          }
+    }
+    for (int c = 0; c < alone.length; c++) {
+      if (alone[c] > 0) {
+        double[] row = stays[c];
+        for (int done = 0; done < subsets; done++) {
+          failing[done] += alone[c] * row[done];
         }
       }
     }
+    for (int done = 0; done < subsets; done++) {
+      failing[done] += always;
+    }
+    // A gate that fails with nothing wrong any more runs at the next try.
+    failing[0] += scene.cured() ? 0 : nothing;
+  }
 
-    /** The repairs that remove most probability for their cost. */
-    private int[] choose(double[] weights, int tried) {
-      double[] marginals = new double[scene.causes()];
-      for (int h = 0; h < weights.length; h++) {
-        for (int c : scene.hypotheses()[h]) {
-          marginals[c] += weights[h];
+  private void stays(int subsets) {
+    Arrays.fill(touched, false);
+    for (int i = 0; i < size; i++) {
+      int[] causes = removed[chosen[i]];
+      for (int k = 0; k < causes.length; k++) {
+        double[] row = stays[causes[k]];
+        if (!touched[causes[k]]) {
+          touched[causes[k]] = true;
+          Arrays.fill(row, 0, subsets, 1);
+        }
+        double stays = 1 - chances[chosen[i]][k];
+        for (int done = 1 << i; done < subsets; done = (done + 1) | 1 << i) {
+          row[done] *= stays;
         }
       }
-      List<Integer> order = new ArrayList<>();
-      double[] scores = new double[scene.repairs().size()];
-      for (int r = 0; r < scores.length; r++) {
-        Scene.Job job = scene.repairs().get(r);
-        for (int c = 0; c < marginals.length; c++) {
-          scores[r] += marginals[c] * job.removes()[c];
+    }
+  }
+
+  private boolean curable(int[] causes) {
+    for (int c : causes) {
+      if (!touched[c]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private void together(int[] causes, double weight, int subsets) {
+    double[] first = stays[causes[0]];
+    for (int done = 0; done < subsets; done++) {
+      gone[done] = weight * (1 - first[done]);
+    }
+    for (int k = 1; k < causes.length; k++) {
+      double[] row = stays[causes[k]];
+      for (int done = 0; done < subsets; done++) {
+        gone[done] *= 1 - row[done];
+      }
+    }
+    for (int done = 0; done < subsets; done++) {
+      failing[done] += weight - gone[done];
+    }
+  }
+
+  private double solve(int start) {
+    int reached = reach(steps.position(start));
+    for (int done = (1 << size) - 1; done >= 0; done--) {
+      // Only the start is there before anything is done.
+      for (int at = done == 0 ? 0 : reached - 1; at >= 0; at--) {
+        solve(done, at);
+      }
+    }
+    return best[0][0];
+  }
+
+  /** Lists the states of the work that the chosen repairs lead to, the start first. */
+  private int reach(int start) {
+    states[0] = start;
+    int reached = 1;
+    for (int at = 0; at < reached; at++) {
+      if (at == best.length) {
+        grow();
+      }
+      for (int i = 0; i < size; i++) {
+        int then = steps.next(states[at], chosen[i]);
+        int known = 0;
+        while (known < reached && states[known] != then) {
+          known++;
         }
-        scores[r] /= Math.max(job.cost() + scene.retestCost(), 0.1);
-        if (scores[r] > 1e-9 && r != tried) {
-          order.add(r);
+        if (known == reached) {
+          states = reached == states.length ? Arrays.copyOf(states, 2 * reached) : states;
+          states[reached++] = then;
+        }
+        leads[at][i] = known;
+        price[at][i] = steps.cost(states[at], chosen[i]);
+      }
+    }
+    return reached;
+  }
+
+  private void grow() {
+    int last = best.length;
+    best = Arrays.copyOf(best, last + 1);
+    next = Arrays.copyOf(next, last + 1);
+    leads = Arrays.copyOf(leads, last + 1);
+    price = Arrays.copyOf(price, last + 1);
+    best[last] = new double[1 << limit];
+    next[last] = new int[1 << limit];
+    leads[last] = new int[limit];
+    price[last] = new double[limit];
+  }
+
+  private void solve(int done, int at) {
+    double least =
+        (scene.cured() ? failing[done] * scene.callBack() : scene.handOver())
+            + steps.closing(states[at]);
+    int choice = -1;
+    for (int r = 0; r < size; r++) {
+      if ((done >> r & 1) == 0) {
+        double value = doing(done, at, r);
+        if (value < least - 1e-12) {
+          least = value;
+          choice = r;
         }
       }
-      order.sort(Comparator.<Integer>comparingDouble(r -> -scores[r]).thenComparingInt(r -> r));
-      return order.stream().limit(limit).mapToInt(Integer::intValue).toArray();
+    }
+    best[at][done] = least;
+    next[at][done] = choice;
+  }
+
+  private double doing(int done, int at, int r) {
+    int then = done | 1 << r;
+    int after = leads[at][r];
+    if (scene.cured()) {
+      return price[at][r] + best[after][then];
+    }
+    double fails = failing[done] > 0 ? Math.min(1, failing[then] / failing[done]) : 0;
+    return price[at][r] + fails * best[after][then] + (1 - fails) * steps.closing(states[after]);
+  }
+
+  /** What each repair with its retest costs from each state of the work, and where it leads. */
+  private static final class Steps {
+    private static final int UNKNOWN = -1;
+
+    private final Scene scene;
+    private final Map<Integer, Integer> positions = new HashMap<>();
+    private final List<Integer> states = new ArrayList<>();
+    private final List<double[]> costs = new ArrayList<>();
+    private final List<int[]> next = new ArrayList<>();
+    private final List<Double> closing = new ArrayList<>();
+
+    Steps(Scene scene) {
+      this.scene = scene;
     }
 
-    /** Chance that the gate still fails after each subset of the chosen repairs. */
-    private double[] failing(double[] weights) {
-      int n = chosen.length;
-      double[][] stays = new double[scene.causes()][];
-      for (int c = 0; c < stays.length; c++) {
-        double[] row = new double[1 << n];
-        row[0] = 1;
-        for (int done = 1; done < row.length; done++) {
-          int r = Integer.numberOfTrailingZeros(done);
-          row[done] = row[done & (done - 1)] * (1 - scene.repairs().get(chosen[r]).removes()[c]);
-        }
-        stays[c] = row;
+    int position(int state) {
+      Integer known = positions.get(state);
+      if (known != null) {
+        return known;
       }
-      double[] failing = new double[1 << n];
-      for (int h = 0; h < weights.length; h++) {
-        int[] causes = scene.hypotheses()[h];
-        if (weights[h] == 0) {
-          continue;
-        }
-        if (causes.length == 0) {
-          failing[0] += scene.cured() ? 0 : weights[h];
-          continue;
-        }
-        for (int done = 0; done < failing.length; done++) {
-          double gone = 1;
-          for (int c : causes) {
-            gone *= 1 - stays[c][done];
-          }
-          failing[done] += weights[h] * (1 - gone);
-        }
-      }
-      return failing;
+      positions.put(state, states.size());
+      states.add(state);
+      closing.add(scene.workshop().close(state));
+      costs.add(new double[scene.repairs().size()]);
+      int[] unknown = new int[scene.repairs().size()];
+      Arrays.fill(unknown, UNKNOWN);
+      next.add(unknown);
+      return states.size() - 1;
     }
 
-    private void solve(int done, int from) {
-      double closing = scene.workshop().close(stateAfter[from]);
-      double least = giveUp(done) + closing;
-      int choice = -1;
-      for (int r = 0; r < chosen.length; r++) {
-        if ((done >> r & 1) == 0) {
-          double value = doing(done, from, r);
-          if (value < least - 1e-12) {
-            least = value;
-            choice = r;
-          }
-        }
+    double closing(int position) {
+      return closing.get(position);
+    }
+
+    double cost(int position, int repair) {
+      if (next.get(position)[repair] == UNKNOWN) {
+        work(position, repair);
       }
-      best[done][from] = least;
-      next[done][from] = choice;
+      return costs.get(position)[repair];
     }
 
-    private double giveUp(int done) {
-      return scene.cured() ? failing[done] * scene.callBack() : scene.handOver();
-    }
-
-    private double doing(int done, int from, int r) {
-      int then = done | 1 << r;
-      if (scene.cured()) {
-        return cost[from][r] + best[then][r];
+    int next(int position, int repair) {
+      if (next.get(position)[repair] == UNKNOWN) {
+        work(position, repair);
       }
-      double fails = failing[done] > 0 ? Math.min(1, failing[then] / failing[done]) : 0;
-      return cost[from][r]
-          + fails * best[then][r]
-          + (1 - fails) * scene.workshop().close(stateAfter[r]);
+      return next.get(position)[repair];
     }
 
-    double value() {
-      return best[0][chosen.length];
-    }
-
-    Order order() {
-      List<Integer> repairs = new ArrayList<>();
-      List<Double> chances = new ArrayList<>();
-      int done = 0;
-      for (int from = chosen.length; next[done][from] >= 0; ) {
-        int r = next[done][from];
-        repairs.add(chosen[r]);
-        chances.add(total > 0 ? Math.min(1, failing[done] / total) : 0);
-        done |= 1 << r;
-        from = r;
-      }
-      return new Order(value(), repairs, chances);
+    private void work(int position, int repair) {
+      costs.get(position)[repair] = scene.trying(repair, states.get(position));
+      next.get(position)[repair] = position(scene.afterTrying(repair, states.get(position)));
     }
   }
 }

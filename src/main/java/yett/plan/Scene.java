@@ -1,10 +1,6 @@
 package yett.plan;
 
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.IntStream;
 
 /**
  * Everything the search looks at, as numbers: hypotheses with their causes, checks with the chance
@@ -47,36 +43,18 @@ record Scene(
    */
   record Job(String id, double cost, int needs, double[] removes) {}
 
-  /**
-   * Weights of what remains after a repair that did not cure: they add up to the chance that it
-   * does not. Where the remaining set is not among the hypotheses, the hypothesis stays as it is.
-   */
-  double[] afterFailure(double[] weights, int repair) {
-    Map<List<Integer>, Integer> index = new HashMap<>();
-    for (int h = 0; h < hypotheses.length; h++) {
-      index.put(Arrays.stream(hypotheses[h]).boxed().toList(), h);
-    }
-    double[] removes = repairs.get(repair).removes();
-    double[] left = new double[weights.length];
-    for (int h = 0; h < weights.length; h++) {
-      int[] set = hypotheses[h];
-      for (int gone = 0; gone < 1 << set.length; gone++) {
-        double chance = weights[h];
-        for (int k = 0; k < set.length; k++) {
-          chance *= (gone >> k & 1) != 0 ? removes[set[k]] : 1 - removes[set[k]];
-        }
-        if (chance > 0 && gone != (1 << set.length) - 1) {
-          left[index.getOrDefault(without(set, gone), h)] += chance;
-        }
-      }
-    }
-    return left;
+  /** Cost of doing a repair and trying the gate, from a state of the work. */
+  double trying(int repair, int state) {
+    Job job = repairs.get(repair);
+    int ready = workshop.after(state, job.needs());
+    return workshop.change(state, job.needs())
+        + job.cost()
+        + workshop.change(ready, retest)
+        + retestCost;
   }
 
-  private static List<Integer> without(int[] set, int gone) {
-    return IntStream.range(0, set.length)
-        .filter(k -> (gone >> k & 1) == 0)
-        .mapToObj(k -> set[k])
-        .toList();
+  /** State of the work after a repair and a try of the gate. */
+  int afterTrying(int repair, int state) {
+    return workshop.after(workshop.after(state, repairs.get(repair).needs()), retest);
   }
 }

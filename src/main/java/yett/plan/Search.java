@@ -3,29 +3,61 @@ package yett.plan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
- * Looks ahead: what a check saves is the cost of the best order of repairs now, less the average of
- * that cost after each of its outcomes. One step for every check, two for the most promising.
+ * Looks ahead over checks and repairs. One step for every check; further steps for the most
+ * promising, one more each time while a fixed number of states is not used up, to the very end on
+ * small scenes. Where it stops looking, a state is worth the best order of repairs or, if that is
+ * less, what the repair would cost if the fault were known and the checks that it takes to know it.
  */
 final class Search {
   /** Repairs put in order when looking ahead, and when the plan itself is made. */
   private static final int REPAIRS_AHEAD = 5;
 
   private static final int REPAIRS_NOW = 8;
-  private static final int NONE = -1;
+
+  /** Checks looked at further: as the next step, and after it. */
   private static final int DEEPER = 5;
+
   private static final int INNER = 7;
+
+  /** States that may be looked at beyond the first step. */
+  private static final int STATES = 1500;
+
+  /** Checks lose their edge: what is still open costs more than the best check asks now. */
+  private static final double BLUNTING = 1.25;
+
+  private static final double EPSILON = 1e-9;
 
   private final Scene scene;
   private final RepairOrder ahead;
   private final RepairOrder now;
+  private final Aftermath aftermath;
+  private final boolean single;
+  private final boolean[] asked;
+  private final boolean[] tried;
+  private final Map<Place, Double> orders = new HashMap<>();
+  private final Map<Place, Double> values = new HashMap<>();
+
+  private Outlook outlook;
+  private double price;
+  private List<Integer> checks = List.of();
+  private List<Integer> inner = List.of();
+  private List<Integer> firsts = List.of();
+  private int states;
+  private boolean cutShort;
 
   Search(Scene scene) {
     this.scene = scene;
     this.ahead = new RepairOrder(scene, REPAIRS_AHEAD);
     this.now = new RepairOrder(scene, REPAIRS_NOW);
+    this.aftermath = new Aftermath(scene);
+    this.single = Arrays.stream(scene.hypotheses()).allMatch(set -> set.length <= 1);
+    this.asked = new boolean[scene.checks().size()];
+    this.tried = new boolean[scene.repairs().size()];
   }
 
   /**
@@ -39,33 +71,122 @@ final class Search {
   /**
    * @param order the best order of repairs if nothing more is asked
    * @param checks all checks, the best first
-   * @param repairFirst expected cost if the first repair is done now and checks may follow
+   * @param repairFirst expected cost if a repair is done now and checks may follow
+   * @param first the repair that this begins with, or -1
    */
-  record Result(RepairOrder.Order order, List<Ranked> checks, double repairFirst) {}
+  record Result(RepairOrder.Order order, List<Ranked> checks, double repairFirst, int first) {}
 
-  Result run(double[] weights, int state) {
-    RepairOrder.Order order = now.order(weights, state);
-    List<Ranked> ranked = new ArrayList<>();
-    for (int c = 0; c < scene.checks().size(); c++) {
-      if (tells(c, weights)) {
-        ranked.add(new Ranked(c, asking(c, weights, state, List.of(), NONE)));
-      }
+  /** What was answered and tried so far, as a hash, and the state of the work. */
+  private record Place(long path, int state, int depth) {}
+
+  /** Thrown when there are more states than may be looked at. */
+  private static final class TooMany extends RuntimeException {
+    TooMany() {
+      super(null, null, false, false);
     }
-    ranked.sort(byValue());
-    List<Integer> inner = ranked.stream().limit(INNER).map(Ranked::check).toList();
-    List<Ranked> refined = new ArrayList<>();
-    for (int i = 0; i < ranked.size(); i++) {
-      Ranked r = ranked.get(i);
-      refined.add(
-          i < DEEPER ? new Ranked(r.check(), asking(r.check(), weights, state, inner, NONE)) : r);
-    }
-    refined.sort(byValue());
-    return new Result(order, refined, repairing(order, weights, state, inner));
   }
 
-  private Comparator<Ranked> byValue() {
-    return Comparator.comparingDouble(Ranked::value)
-        .thenComparing(r -> scene.checks().get(r.check()).id());
+  Result run(double[] weights, int state) {
+    RepairOrder.Order order = now.order(weights, state, tried);
+    checks = telling(weights);
+    outlook = new Outlook(scene, ahead, state);
+    price = BLUNTING * price(weights, state);
+    inner = checks;
+    firsts = firsts(order);
+    states = Integer.MIN_VALUE;
+    Ranking ranking = new Ranking(weights, state, order.value());
+    ranking.look(checks, 0);
+    states = 0;
+    inner = ranking.best(INNER);
+    List<Integer> deeper = ranking.best(DEEPER);
+    for (int depth = 1; cutShort; depth++) {
+      cutShort = inner.size() < checks.size();
+      values.clear();
+      try {
+        ranking.look(deeper, depth);
+      } catch (TooMany e) {
+        break;
+      }
+      if (inner.size() < checks.size()) {
+        break;
+      }
+    }
+    return ranking.result(order);
+  }
+
+  /** Values of the next steps, as far as they have been looked into. */
+  private final class Ranking {
+    private final double[] weights;
+    private final int state;
+    private final Map<Integer, Double> asking = new HashMap<>();
+    private double repairing;
+    private int first = -1;
+
+    Ranking(double[] weights, int state, double repairing) {
+      this.weights = weights;
+      this.state = state;
+      this.repairing = repairing;
+    }
+
+    void look(List<Integer> which, int depth) {
+      Map<Integer, Double> found = new HashMap<>();
+      for (int check : which) {
+        found.put(check, asking(check, weights, state, depth, 0));
+      }
+      double least = now.value(weights, state, tried);
+      int best = -1;
+      for (int repair : firsts) {
+        double value = repairing(repair, weights, state, depth, 0);
+        if (value < least - EPSILON) {
+          least = value;
+          best = repair;
+        }
+      }
+      asking.putAll(found);
+      repairing = least;
+      first = best;
+    }
+
+    List<Integer> best(int most) {
+      return ranked().stream().limit(most).map(Ranked::check).toList();
+    }
+
+    private List<Ranked> ranked() {
+      return asking.entrySet().stream()
+          .map(e -> new Ranked(e.getKey(), e.getValue()))
+          .sorted(
+              Comparator.comparingDouble(Ranked::value)
+                  .thenComparing(r -> scene.checks().get(r.check()).id()))
+          .toList();
+    }
+
+    Result result(RepairOrder.Order order) {
+      return new Result(order, ranked(), repairing, first);
+    }
+  }
+
+  /**
+   * Repairs that may come first: all of a few, otherwise the one that the best order begins with.
+   */
+  private List<Integer> firsts(RepairOrder.Order order) {
+    if (scene.cured()) {
+      return List.of();
+    }
+    List<Integer> all = new ArrayList<>();
+    for (int r = 0; r < scene.repairs().size(); r++) {
+      all.add(r);
+    }
+    return all.size() <= REPAIRS_NOW ? all : order.repairs().stream().limit(1).toList();
+  }
+
+  private List<Integer> telling(double[] weights) {
+    List<Integer> telling = new ArrayList<>();
+    for (int c = 0; c < scene.checks().size(); c++) {
+      if (tells(c, weights)) {
+        telling.add(c);
+      }
+    }
+    return telling;
   }
 
   /** Whether the outcomes of a check depend on which hypothesis is true at all. */
@@ -86,65 +207,143 @@ final class Search {
     return false;
   }
 
-  private double asking(int check, double[] weights, int state, List<Integer> then, int tried) {
-    Scene.Look look = scene.checks().get(check);
-    Workshop workshop = scene.workshop();
-    int after = workshop.after(state, look.needs());
-    double value = workshop.change(state, look.needs()) + look.cost();
-    for (double[] row : look.chances()) {
-      double[] posterior = new double[weights.length];
-      double chance = 0;
-      for (int h = 0; h < posterior.length; h++) {
-        posterior[h] = weights[h] * row[h];
-        chance += posterior[h];
+  /** Minutes for each nat that the best check resolves now. */
+  private double price(double[] weights, int state) {
+    double open = outlook.open(weights);
+    double least = Double.POSITIVE_INFINITY;
+    double[] posterior = new double[weights.length];
+    for (int check : checks) {
+      double left = 0;
+      for (double[] row : scene.checks().get(check).chances()) {
+        double chance = posterior(weights, row, posterior);
+        left += chance > EPSILON ? chance * outlook.open(posterior) : 0;
       }
-      if (chance > 1e-9) {
-        for (int h = 0; h < posterior.length; h++) {
-          posterior[h] /= chance;
-        }
-        value += chance * bestThen(posterior, after, then, check, tried);
+      if (open - left > 1e-6) {
+        least = Math.min(least, cost(check, state) / (open - left));
       }
     }
+    return least;
+  }
+
+  /** Writes the posterior of an outcome and returns the chance of the outcome. */
+  private static double posterior(double[] weights, double[] row, double[] into) {
+    double chance = 0;
+    for (int h = 0; h < into.length; h++) {
+      into[h] = weights[h] * row[h];
+      chance += into[h];
+    }
+    if (chance > 0) {
+      for (int h = 0; h < into.length; h++) {
+        into[h] /= chance;
+      }
+    }
+    return chance;
+  }
+
+  private double cost(int check, int state) {
+    Scene.Look look = scene.checks().get(check);
+    return scene.workshop().change(state, look.needs()) + look.cost();
+  }
+
+  private double asking(int check, double[] weights, int state, int depth, long path) {
+    Scene.Look look = scene.checks().get(check);
+    int after = scene.workshop().after(state, look.needs());
+    double value = cost(check, state);
+    double[] posterior = new double[weights.length];
+    asked[check] = true;
+    for (int y = 0; y < look.chances().length; y++) {
+      double chance = posterior(weights, look.chances()[y], posterior);
+      if (chance > EPSILON) {
+        value += chance * best(posterior, after, depth, path + mix(check * 64L + y + 1));
+      }
+    }
+    asked[check] = false;
     return value;
   }
 
-  private double bestThen(double[] weights, int state, List<Integer> then, int asked, int tried) {
-    double best = ahead.value(weights, state, tried);
-    for (int next : then) {
-      if (next != asked) {
-        best = Math.min(best, asking(next, weights, state, List.of(), tried));
+  private double repairing(int repair, double[] weights, int state, int depth, long path) {
+    int after = scene.afterTrying(repair, state);
+    double value = scene.trying(repair, state);
+    double[] left = aftermath.of(weights, repair);
+    double fails = Arrays.stream(left).sum();
+    if (fails > EPSILON) {
+      for (int h = 0; h < left.length; h++) {
+        left[h] /= fails;
+      }
+      tried[repair] = true;
+      value += fails * best(left, after, depth, tried(path, repair));
+      tried[repair] = false;
+    }
+    return value + (1 - fails) * scene.workshop().close(after);
+  }
+
+  /** With one fault at a time it does not matter in what order repairs and answers came. */
+  private long tried(long path, int repair) {
+    long step = mix(-repair - 1L);
+    return single ? path + step : mix(path ^ step);
+  }
+
+  /** Expected cost until the end, looking so many steps further. */
+  private double best(double[] weights, int state, int depth, long path) {
+    double order = order(weights, state, path);
+    double least = outlook.atLeast(weights);
+    if (!worthAsking(state, order - least)) {
+      return order;
+    }
+    if (depth == 0) {
+      cutShort = true;
+      return Math.min(order, outlook.known(weights) + price * outlook.open(weights));
+    }
+    Place place = new Place(path, state, depth);
+    Double known = values.get(place);
+    if (known != null) {
+      return known;
+    }
+    double best = order;
+    for (int check : inner) {
+      if (!asked[check] && cost(check, state) + least < best - EPSILON) {
+        best = Math.min(best, asking(check, weights, state, depth - 1, path));
       }
     }
+    if (firsts.size() > 1) {
+      for (int repair : firsts) {
+        if (!tried[repair] && scene.trying(repair, state) < best - EPSILON) {
+          best = Math.min(best, repairing(repair, weights, state, depth - 1, path));
+        }
+      }
+    }
+    values.put(place, best);
     return best;
   }
 
-  /** Cost of doing the first repair of the order, and of the best that can follow its failure. */
-  private double repairing(
-      RepairOrder.Order order, double[] weights, int state, List<Integer> then) {
-    if (order.repairs().isEmpty() || scene.cured()) {
-      return order.value();
+  /** Whether some check costs less than can be saved at all. */
+  private boolean worthAsking(int state, double saving) {
+    for (int check : checks) {
+      if (!asked[check] && scene.checks().get(check).cost() < saving - EPSILON) {
+        return true;
+      }
     }
-    Workshop workshop = scene.workshop();
-    Scene.Job job = scene.repairs().get(order.repairs().get(0));
-    int ready = workshop.after(state, job.needs());
-    int after = workshop.after(ready, scene.retest());
-    double cost =
-        workshop.change(state, job.needs())
-            + job.cost()
-            + workshop.change(ready, scene.retest())
-            + scene.retestCost();
-    double[] left = scene.afterFailure(weights, order.repairs().get(0));
-    double fails = Arrays.stream(left).sum();
-    if (fails < 1e-9) {
-      return cost + workshop.close(after);
+    return false;
+  }
+
+  private double order(double[] weights, int state, long path) {
+    Place place = new Place(path, state, -1);
+    Double known = orders.get(place);
+    if (known != null) {
+      return known;
     }
-    for (int h = 0; h < left.length; h++) {
-      left[h] /= fails;
+    if (states++ > STATES) {
+      throw new TooMany();
     }
-    double value =
-        cost
-            + fails * bestThen(left, after, then, -1, order.repairs().get(0))
-            + (1 - fails) * workshop.close(after);
-    return Math.min(value, order.value());
+    double value = ahead.value(weights, state, tried);
+    orders.put(place, value);
+    return value;
+  }
+
+  /** Scatters the bits of a number (the finalizer of SplitMix64; Steele, Lea and Flood 2014). */
+  private static long mix(long z) {
+    long a = (z ^ z >>> 30) * 0xbf58476d1ce4e5b9L;
+    long b = (a ^ a >>> 27) * 0x94d049bb133111ebL;
+    return b ^ b >>> 31;
   }
 }

@@ -597,7 +597,11 @@ final class Conversation {
       String line = line("\"close\" to close the case as " + ending.words() + ", or back");
       if (line.strip().equalsIgnoreCase("close")) {
         record(new Event.Closed(ending));
-        console.show(Block.paragraph("Closed. The record: record " + open.id() + "."));
+        String sheet =
+            ending == Ending.REPAIRED
+                ? ""
+                : " The sheet for the next level: record " + open.id() + " --hand-over.";
+        console.show(Block.paragraph("Closed. The record: record " + open.id() + "." + sheet));
         return;
       }
       if (!wished(line)) {

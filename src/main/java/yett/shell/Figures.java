@@ -1,18 +1,15 @@
 package yett.shell;
 
 import java.util.Locale;
+import yett.interview.Chance;
 
 /** Numbers as the screens write them. */
 final class Figures {
   private Figures() {}
 
-  /** A probability in whole percent; what is not certain is never shown as 0 or 100. */
+  /** A probability in whole percent, figure and sign kept on one line. */
   static String percent(double chance) {
-    long rounded = Math.round(100 * chance);
-    if (rounded == 0) {
-      return "under 1\u00a0%";
-    }
-    return rounded == 100 && chance < 1 ? "over 99\u00a0%" : rounded + "\u00a0%";
+    return Chance.of(chance).percent().replace(' ', '\u00a0');
   }
 
   /** Evidence with its sign, one decimal. */

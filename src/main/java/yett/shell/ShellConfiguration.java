@@ -21,6 +21,8 @@ class ShellConfiguration {
                 new ResumeVerb(desk),
                 new CasesVerb(desk),
                 new CasesShowVerb(desk),
+                new RecordVerb(desk),
+                new ReplayVerb(desk),
                 new KnowledgeCheckVerb(desk),
                 new HelpVerb(desk))));
   }

@@ -1,0 +1,81 @@
+package yett.plan;
+
+import java.util.Arrays;
+
+/**
+ * What finding the fault would be worth. For each hypothesis: what putting it right costs once it
+ * is known, and with which repair that begins. The entropy over those first repairs is what checks
+ * still have to resolve before one can act as if one knew (after Sun and Weiss 1993; from memory).
+ */
+final class Outlook {
+  private final double[] known;
+  private final double[] atLeast;
+  private final int[] first;
+  private final double[] classes;
+
+  Outlook(Scene scene, RepairOrder order, int state) {
+    int n = scene.hypotheses().length;
+    known = new double[n];
+    atLeast = new double[n];
+    first = new int[n];
+    classes = new double[scene.repairs().size() + 1];
+    boolean[] tried = new boolean[scene.repairs().size()];
+    double[] sure = new double[n];
+    for (int h = 0; h < n; h++) {
+      sure[h] = 1;
+      RepairOrder.Order best = order.order(sure, state, tried);
+      known[h] = best.value();
+      first[h] = best.repairs().isEmpty() ? scene.repairs().size() : best.repairs().get(0);
+      atLeast[h] = atLeast(scene, scene.hypotheses()[h]);
+      sure[h] = 0;
+    }
+  }
+
+  /** The dearest among the cheapest repairs of each cause, without set-ups; or handing over. */
+  private static double atLeast(Scene scene, int[] causes) {
+    double dearest = 0;
+    for (int c : causes) {
+      double cheapest = Double.POSITIVE_INFINITY;
+      for (Scene.Job job : scene.repairs()) {
+        if (job.removes()[c] > 0) {
+          cheapest = Math.min(cheapest, job.cost() + scene.retestCost());
+        }
+      }
+      dearest = Math.max(dearest, cheapest);
+    }
+    return Math.min(dearest, scene.cured() ? scene.callBack() : scene.handOver());
+  }
+
+  /** Average cost if the fault were known. */
+  double known(double[] weights) {
+    return average(weights, known);
+  }
+
+  /** A cost below which nothing can end, whatever is asked first. */
+  double atLeast(double[] weights) {
+    return average(weights, atLeast);
+  }
+
+  private static double average(double[] weights, double[] costs) {
+    double sum = 0;
+    for (int h = 0; h < weights.length; h++) {
+      sum += weights[h] * costs[h];
+    }
+    return sum;
+  }
+
+  /** How much is open about which repair to begin with, in nats. */
+  double open(double[] weights) {
+    Arrays.fill(classes, 0);
+    for (int h = 0; h < weights.length; h++) {
+      classes[first[h]] += weights[h];
+    }
+    double entropy = 0;
+    for (double p : classes) {
+      if (p > 0) {
+        entropy -= p * Math.log(p);
+      }
+    }
+    return entropy;
+  }
+}

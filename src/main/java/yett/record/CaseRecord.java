@@ -1,0 +1,296 @@
+package yett.record;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import yett.interview.Answer;
+import yett.interview.CaseState.Answered;
+import yett.interview.Chance;
+import yett.interview.Entry;
+import yett.interview.Event;
+import yett.interview.Interview;
+import yett.interview.Interview.RankedCause;
+import yett.interview.Moment;
+import yett.interview.SiteFacts;
+import yett.interview.Trail;
+import yett.interview.WorkTime;
+import yett.knowledge.RuleBase;
+
+/**
+ * The record of a case: everything that was said, done and made of it, for the file. Written from
+ * the case as it stands, closed or not, so that it can be written again at any time.
+ */
+public final class CaseRecord {
+  /** Causes that are worth a line. */
+  static final double NAMED = 0.05;
+
+  /** Causes that are named before any check. */
+  private static final int FIRST = 3;
+
+  private static final int FINGERPRINT = 12;
+
+  private final RuleBase base;
+  private final Wording words;
+
+  public CaseRecord(RuleBase base) {
+    this.base = base;
+    this.words = new Wording(base);
+  }
+
+  /**
+   * @param caseId as the casebook calls it
+   * @param siteName the gate's name as people say it
+   */
+  public String markdown(Moment moment, String caseId, String siteName) {
+    return new Page(moment).write(Markdown.plain(caseId), Markdown.plain(siteName));
+  }
+
+  /** One record while it is written. */
+  private final class Page {
+    private final Moment moment;
+    private final Markdown page = new Markdown();
+    private final Set<Long> retracted = new HashSet<>();
+
+    Page(Moment moment) {
+      this.moment = moment;
+      for (Entry entry : moment.entries()) {
+        if (entry.event() instanceof Event.Retracted e) {
+          retracted.add(e.event());
+        }
+      }
+    }
+
+    String write(String caseId, String siteName) {
+      page.title("Case " + caseId + ": " + siteName);
+      head();
+      causes();
+      site();
+      reported();
+      dangers();
+      new CheckLines(base, words, moment, page).write();
+      new WorkLines(base, words, moment, page, valid()).write();
+      open();
+      page.list(
+          "Remarks", moment.judgement().remarks().stream().map(r -> r.text()).distinct().toList());
+      notes();
+      contradictions();
+      corrections();
+      return page.toString();
+    }
+
+    private List<Entry> valid() {
+      return moment.entries().stream().filter(e -> !retracted.contains(e.number())).toList();
+    }
+
+    private void head() {
+      List<Entry> entries = moment.entries();
+      page.item(
+          "Ending: "
+              + moment.state().closed().map(e -> e.words()).orElse("not closed")
+              + moment.state().gaveUp().map(w -> " (" + Markdown.plain(w) + ")").orElse(""));
+      if (!entries.isEmpty()) {
+        Instant first = entries.get(0).at();
+        Instant last = entries.get(entries.size() - 1).at();
+        long elapsed = Duration.between(first, last).toMinutes();
+        page.item("Opened: " + Wording.dayAndTime(first));
+        page.item("Last entry: " + Wording.dayAndTime(last) + ", " + elapsed + " minutes later");
+      }
+      page.item(
+          "Minutes to be expected for this work by the cards: "
+              + minutes(WorkTime.minutes(entries, base)));
+      page.item(
+          "Answered by: "
+              + valid().stream()
+                  .map(e -> e.by().word())
+                  .distinct()
+                  .collect(Collectors.joining(", ")));
+      page.item(ruleBase());
+    }
+
+    private static String minutes(double minutes) {
+      return minutes < 1 ? "under 1" : String.valueOf(Math.round(minutes));
+    }
+
+    private String ruleBase() {
+      String now = base.fingerprint();
+      String then = moment.state().opened().map(Event.Opened::ruleBase).orElse(now);
+      String line = "Rule base: " + then.substring(0, Math.min(FINGERPRINT, then.length()));
+      return then.equals(now)
+          ? line
+          : line + " when opened; this record is by " + now.substring(0, FINGERPRINT);
+    }
+
+    private void causes() {
+      page.heading("Cause");
+      List<RankedCause> ranking = Interview.ranking(moment, base);
+      List<RankedCause> named = ranking.stream().filter(r -> r.chance() >= NAMED).toList();
+      for (RankedCause r : named.isEmpty() ? ranking.subList(0, 1) : named) {
+        page.item(r.cause().name() + ": " + Chance.of(r.chance()));
+      }
+      page.paragraph(
+          "Chance that it was there at the call-out; several causes can be there at once.");
+    }
+
+    private void site() {
+      page.heading("Site");
+      Map<String, String> given = moment.state().site();
+      new SiteFacts(base)
+          .answers(given)
+          .forEach(
+              (id, answer) ->
+                  page.item(
+                      base.siteQuestions().get(id).name()
+                          + ": "
+                          + Wording.site(base.siteQuestions().get(id), answer)
+                          + (given.containsKey(id) ? "" : " (the usual, not asked)")));
+    }
+
+    private void reported() {
+      page.heading("Complaint and history");
+      if (moment.state().complaints().isEmpty()) {
+        page.item("Not asked");
+      }
+      page.items(
+          moment.state().complaints().orElse(List.of()).stream().map(words::complaint).toList());
+      moment
+          .state()
+          .histories()
+          .ifPresent(h -> h.forEach(id -> page.item("Lately: " + words.history(id))));
+      Trail trail = moment.trail();
+      double[] before =
+          trail.moves().stream()
+              .filter(m -> m.event() == 0)
+              .reduce((a, b) -> b)
+              .map(Trail.Move::after)
+              .orElse(trail.prior());
+      List<String> ids = moment.belief().model().causes();
+      String leading =
+          IntStream.range(0, before.length)
+              .boxed()
+              .sorted(Comparator.comparingDouble(i -> -before[i]))
+              .limit(FIRST)
+              .map(i -> words.cause(ids.get(i)) + " " + Chance.of(before[i]).percent())
+              .collect(Collectors.joining("; "));
+      page.paragraph("Before any check: " + leading + ".");
+    }
+
+    private void dangers() {
+      Set<String> dangers = words.dangers();
+      List<String> lines = new ArrayList<>();
+      for (Answered a : moment.state().answers()) {
+        if (dangers.contains(a.check())) {
+          lines.add(words.ask(a.check()) + " " + words.answer(a.check(), a.answer()));
+        }
+      }
+      moment
+          .judgement()
+          .stops()
+          .forEach(
+              s ->
+                  lines.add(
+                      "STOP: "
+                          + words.stop(s.stop())
+                          + (moment.state().madeSafe().contains(s.stop())
+                              ? ", made safe"
+                              : ", not yet made safe")));
+      page.list("Dangers asked", lines);
+    }
+
+    private void open() {
+      List<String> lines = new ArrayList<>();
+      for (Answered a : moment.state().answers()) {
+        if (!Wording.told(a.answer()) && !words.isProof(a.check())) {
+          lines.add(
+              (a.answer() instanceof Answer.NotNow ? "Put off: " : "Could not be told: ")
+                  + words.ask(a.check()));
+        }
+      }
+      moment
+          .judgement()
+          .followUps()
+          .forEach(
+              f ->
+                  lines.add(
+                      "Still due after \""
+                          + words.repair(f.repair())
+                          + "\": "
+                          + (base.repairs().containsKey(f.card())
+                              ? words.repair(f.card())
+                              : words.ask(f.card()))));
+      words.openProofs(moment).forEach(p -> lines.add("Not proved: " + p.ask()));
+      page.list("Left open", lines);
+    }
+
+    private void notes() {
+      page.list(
+          "Notes",
+          moment.state().notes().stream()
+              .map(
+                  e ->
+                      Wording.time(e.at()) + " " + Markdown.plain(((Event.Noted) e.event()).text()))
+              .toList());
+    }
+
+    private void contradictions() {
+      List<String> lines = new ArrayList<>();
+      for (var c : moment.judgement().contradictions()) {
+        boolean kept = moment.state().kept().contains(List.of(c.first(), c.second()));
+        lines.add(
+            answered(c.first())
+                + " against "
+                + answered(c.second())
+                + ": "
+                + c.reason().because()
+                + (kept ? ". Both were confirmed." : ". Not settled."));
+      }
+      page.list("Contradictions", lines);
+    }
+
+    private String answered(long event) {
+      return moment.state().answers().stream()
+          .filter(a -> a.event() == event)
+          .findFirst()
+          .map(a -> "\"" + words.ask(a.check()) + " " + words.answer(a.check(), a.answer()) + "\"")
+          .orElse("an answer that was taken back");
+    }
+
+    private void corrections() {
+      List<String> lines = new ArrayList<>();
+      for (Entry entry : moment.entries()) {
+        String time = Wording.time(entry.at());
+        if (entry.event() instanceof Event.Retracted e) {
+          lines.add(time + " Taken back: " + was(e.event()));
+        } else if (entry.event() instanceof Event.Corrected e) {
+          lines.add(time + " Changed: " + was(e.event()) + " Now: " + now(e));
+        }
+      }
+      page.list("Corrections", lines);
+    }
+
+    private Optional<Entry> entry(long number) {
+      return moment.entries().stream().filter(x -> x.number() == number).findFirst();
+    }
+
+    private String was(long number) {
+      return entry(number).map(x -> words.event(x.event())).orElse("entry " + number);
+    }
+
+    private String now(Event.Corrected corrected) {
+      String check =
+          entry(corrected.event())
+              .map(Entry::event)
+              .filter(Event.Answered.class::isInstance)
+              .map(e -> ((Event.Answered) e).check())
+              .orElse("");
+      return words.answer(check, corrected.answer());
+    }
+  }
+}

@@ -1,0 +1,94 @@
+package yett.record;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import yett.interview.CaseState.Answered;
+import yett.interview.Chance;
+import yett.interview.Moment;
+import yett.interview.Trail;
+import yett.interview.Weight;
+import yett.knowledge.Check;
+import yett.knowledge.RuleBase;
+
+/** The checks of a record: what was answered, what it meant, how it moved the belief. */
+final class CheckLines {
+  /** Lines on how one answer moved the belief. */
+  private static final int MOVES = 3;
+
+  private final RuleBase base;
+  private final Wording words;
+  private final Moment moment;
+  private final Markdown page;
+
+  CheckLines(RuleBase base, Wording words, Moment moment, Markdown page) {
+    this.base = base;
+    this.words = words;
+    this.moment = moment;
+    this.page = page;
+  }
+
+  void write() {
+    Set<String> dangers = words.dangers();
+    List<Answered> answers =
+        moment.state().answers().stream()
+            .filter(a -> !dangers.contains(a.check()) && !words.isProof(a.check()))
+            .filter(a -> Wording.told(a.answer()))
+            .toList();
+    if (answers.isEmpty()) {
+      return;
+    }
+    page.heading("Checks");
+    for (int i = 0; i < answers.size(); i++) {
+      check(i + 1, answers.get(i));
+    }
+  }
+
+  private void check(int number, Answered a) {
+    String since = a.epoch() == 0 ? "" : " (after repair " + a.epoch() + ")";
+    page.item(number, words.ask(a.check()) + since);
+    Check card = base.checks().get(a.check());
+    Optional<String> usual = card == null ? Optional.empty() : words.usual(moment, card);
+    page.inner(
+        "Answer: "
+            + words.answer(a.check(), a.answer())
+            + usual.map(u -> "; usual: " + u).orElse(""));
+    words.meaning(moment, a).ifPresent(m -> page.inner("Taken as: " + m));
+    moment.trail().moves().stream()
+        .filter(m -> m.event() == a.event())
+        .findFirst()
+        .ifPresent(this::moves);
+  }
+
+  /** The largest moves among causes that matter before or after. */
+  private void moves(Trail.Move move) {
+    double[] before = move.before();
+    double[] after = move.after();
+    List<String> ids = moment.belief().model().causes();
+    IntStream.range(0, before.length)
+        .boxed()
+        .filter(i -> Math.max(before[i], after[i]) >= CaseRecord.NAMED)
+        .filter(i -> Math.abs(Weight.between(before[i], after[i]).decibans()) >= 1)
+        .sorted(
+            Comparator.comparingDouble(
+                i -> -Math.abs(Weight.between(before[i], after[i]).decibans())))
+        .limit(MOVES)
+        .forEach(
+            i -> {
+              Weight weight = Weight.between(before[i], after[i]);
+              page.inner(
+                  Character.toUpperCase(weight.words().charAt(0))
+                      + weight.words().substring(1)
+                      + " \""
+                      + words.cause(ids.get(i))
+                      + "\": "
+                      + weight.figure()
+                      + ", "
+                      + Chance.of(before[i]).percent()
+                      + " to "
+                      + Chance.of(after[i]).percent());
+            });
+  }
+}

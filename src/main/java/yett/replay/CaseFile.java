@@ -1,0 +1,111 @@
+package yett.replay;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import tools.jackson.databind.JsonNode;
+import yett.knowledge.CardFile;
+import yett.knowledge.CardFile.Document;
+import yett.knowledge.Fields;
+import yett.knowledge.Problem;
+import yett.knowledge.RuleBase;
+
+/**
+ * The cases of one file. A file with problems has no cases: half a file would be judged as if it
+ * were the whole.
+ *
+ * @param problems all of them, in the order of the file
+ */
+public record CaseFile(String name, List<RecordedCase> cases, List<Problem> problems) {
+
+  /** Reads a file of the disk; if that fails, the problem says so. */
+  public static CaseFile read(Path path, RuleBase base) {
+    String name = path.toString().replace('\\', '/');
+    try {
+      return read(name, Files.readString(path), base);
+    } catch (CharacterCodingException e) {
+      return broken(name, "not-text", "this is not text in UTF-8", "Save the file as UTF-8.");
+    } catch (IOException e) {
+      return Files.exists(path)
+          ? broken(name, "cannot-read", "this cannot be read", "See that it is a file of yours.")
+          : broken(name, "no-file", "there is no such file", "Look at the spelling of its name.");
+    }
+  }
+
+  private static CaseFile broken(String name, String kind, String message, String advice) {
+    return new CaseFile(name, List.of(), List.of(new Problem(kind, name, 0, 0, message, advice)));
+  }
+
+  /**
+   * Reads the text of a file.
+   *
+   * @param name decides between YAML and JSON, and stands before every problem
+   */
+  public static CaseFile read(String name, String text, RuleBase base) {
+    List<Problem> problems = new ArrayList<>();
+    List<RecordedCase> cases = new ArrayList<>();
+    CaseReader reader = new CaseReader(base);
+    for (Document document : CardFile.read(name, text, problems)) {
+      for (Fields fields : fields(document, problems)) {
+        cases.add(reader.read(name, fields, cases));
+      }
+    }
+    if (cases.isEmpty() && problems.isEmpty()) {
+      problems.add(
+          new Problem(
+              "empty-file",
+              name,
+              0,
+              0,
+              "there is no case in this file",
+              "A case begins with a line \"case: a-name\"."));
+    }
+    problems.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
+    return new CaseFile(
+        name, problems.isEmpty() ? List.copyOf(cases) : List.of(), List.copyOf(problems));
+  }
+
+  /** A document is a case or a list of cases. */
+  private static List<Fields> fields(Document document, List<Problem> problems) {
+    JsonNode root = document.root();
+    if (!root.isArray()) {
+      return List.of(new Fields(document, "", root, problems));
+    }
+    List<Fields> all = new ArrayList<>();
+    for (int i = 0; i < root.size(); i++) {
+      all.add(new Fields(document, "/" + i, root.get(i), problems));
+    }
+    return all;
+  }
+
+  /**
+   * The case files among these: a file as it is, of a folder all that are named {@code
+   * *.case.yaml}, {@code *.case.yml} or {@code *.case.json}, by name.
+   */
+  public static List<Path> among(List<Path> paths) {
+    List<Path> files = new ArrayList<>();
+    for (Path path : paths) {
+      if (!Files.isDirectory(path)) {
+        files.add(path);
+        continue;
+      }
+      try (Stream<Path> inside = Files.walk(path)) {
+        inside.filter(CaseFile::named).sorted().forEach(files::add);
+      } catch (IOException e) {
+        throw new UncheckedIOException("cannot look into " + path, e);
+      }
+    }
+    return List.copyOf(files);
+  }
+
+  private static boolean named(Path path) {
+    return Files.isRegularFile(path)
+        && path.getFileName().toString().matches("[^.].*\\.case\\.(yaml|yml|json)");
+  }
+}

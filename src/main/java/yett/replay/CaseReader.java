@@ -1,0 +1,268 @@
+package yett.replay;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import tools.jackson.databind.JsonNode;
+import yett.interview.Answer;
+import yett.knowledge.Check;
+import yett.knowledge.Fields;
+import yett.knowledge.Measures;
+import yett.knowledge.Names;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SiteQuestion;
+import yett.quantity.ReadingException;
+
+/** Reads one case from its fields; everything wrong is noted with its place. */
+final class CaseReader {
+  private static final String RETEST = "retest";
+  private static final String CURED = "cured";
+  private static final String FAILS = "fails";
+  private static final Map<String, Answer> NO_ANSWER =
+      Map.of("cannot-tell", new Answer.CannotTell(), "not-now", new Answer.NotNow());
+
+  private final RuleBase base;
+  private final Set<String> complaints;
+  private final Set<String> checks;
+
+  CaseReader(RuleBase base) {
+    this.base = base;
+    this.complaints = base.complaints().stream().map(Check::id).collect(Collectors.toSet());
+    this.checks = new LinkedHashSet<>(base.checks().keySet());
+    this.checks.removeAll(complaints);
+    this.checks.add(RETEST);
+  }
+
+  RecordedCase read(String file, Fields fields, List<RecordedCase> before) {
+    String name = fields.text("case");
+    if (before.stream().anyMatch(c -> c.name().equals(name)) && !name.isEmpty()) {
+      fields.problem(
+          "case", "duplicate-case", quoted(name) + " is in this file twice", "Rename one of them.");
+    }
+    String story = fields.text("story", "");
+    String person =
+        fields.has("person") ? fields.oneOf("person", "technician", Role.words()) : person(fields);
+    Map<String, String> site = site(fields.inner("site"));
+    List<String> said = known(fields, "complaints", complaints, "complaint");
+    List<String> history = known(fields, "history", base.histories().keySet(), "history");
+    Fields answers = fields.inner("answers");
+    Map<String, Told<Answer>> told = answers(answers);
+    Optional<Told<Boolean>> retests =
+        answers.has(RETEST) ? turns(answers, RETEST, this::retest) : Optional.empty();
+    Set<String> causes = base.causes().keySet();
+    Optional<List<String>> truth = optional(fields, "truth", causes, "cause");
+    Optional<List<String>> repairs = optional(fields, "repairs", base.repairs().keySet(), "repair");
+    Optional<String> expect = one(fields, "expect", causes, "cause");
+    Optional<String> stop = one(fields, "stop", base.stops().keySet(), "stop");
+    fields.finish();
+    return new RecordedCase(
+        file,
+        name,
+        story,
+        Role.named(person),
+        site,
+        said,
+        history,
+        told,
+        retests,
+        truth,
+        repairs,
+        expect,
+        stop);
+  }
+
+  /** Complains that the person is missing. */
+  private static String person(Fields fields) {
+    fields.text("person");
+    return Role.TECHNICIAN.word();
+  }
+
+  private Optional<List<String>> optional(
+      Fields fields, String field, Set<String> known, String what) {
+    return fields.has(field) ? Optional.of(known(fields, field, known, what)) : Optional.empty();
+  }
+
+  private Optional<String> one(Fields fields, String field, Set<String> known, String what) {
+    if (!fields.has(field)) {
+      return Optional.empty();
+    }
+    String name = fields.text(field);
+    unknown(fields, field, name, known, what);
+    return Optional.of(name);
+  }
+
+  private List<String> known(Fields fields, String field, Collection<String> known, String what) {
+    List<String> names = fields.texts(field);
+    boolean list = fields.get(field).isArray();
+    for (int i = 0; i < names.size(); i++) {
+      unknown(fields, list ? field + "/" + i : field, names.get(i), known, what);
+    }
+    return names;
+  }
+
+  private static void unknown(
+      Fields fields, String place, String name, Collection<String> known, String what) {
+    if (!known.contains(name)) {
+      fields.problem(
+          place,
+          "unknown-" + what.replace(' ', '-'),
+          "there is no " + what + " " + quoted(name),
+          Names.advice(name, known));
+    }
+  }
+
+  private Map<String, String> site(Fields fields) {
+    Map<String, String> site = new LinkedHashMap<>();
+    for (String id : fields.names()) {
+      SiteQuestion question = base.siteQuestions().get(id);
+      if (question == null) {
+        unknown(fields, id, id, base.siteQuestions().keySet(), "site question");
+      } else if (isText(fields, id)) {
+        String answer = fields.text(id, "");
+        if (question.measures().isPresent()) {
+          reading(fields, id, id, answer, question.measures().get());
+        } else {
+          oneOf(new Slot(fields, id, answer), id, "answer to", question.choices().keySet());
+        }
+        site.put(id, answer);
+      }
+    }
+    return site;
+  }
+
+  private Map<String, Told<Answer>> answers(Fields fields) {
+    Map<String, Told<Answer>> told = new LinkedHashMap<>();
+    for (String id : fields.names()) {
+      if (complaints.contains(id)) {
+        fields.problem(
+            id,
+            "misplaced-complaint",
+            quoted(id) + " is a complaint, not a check",
+            "Add it to the list \"complaints\".");
+      } else if (!checks.contains(id)) {
+        unknown(fields, id, id, checks, "check");
+      } else if (!id.equals(RETEST)) {
+        Check check = base.checks().get(id);
+        turns(fields, id, slot -> answer(slot, check)).ifPresent(t -> told.put(id, t));
+      }
+    }
+    return told;
+  }
+
+  /** A value and its place. */
+  private record Slot(Fields fields, String place, String text) {}
+
+  private static void oneOf(Slot slot, String id, String what, Collection<String> known) {
+    if (!known.contains(slot.text())) {
+      slot.fields()
+          .problem(
+              slot.place(),
+              "unknown-outcome",
+              quoted(slot.text()) + " is no " + what + " \"" + id + "\"",
+              Names.advice(slot.text(), known));
+    }
+  }
+
+  private <T> Optional<Told<T>> turns(
+      Fields fields, String id, Function<Slot, Optional<T>> reader) {
+    JsonNode value = fields.get(id);
+    if (!value.isArray()) {
+      return isText(fields, id)
+          ? reader.apply(new Slot(fields, id, fields.text(id, ""))).map(Told::always)
+          : Optional.empty();
+    }
+    if (value.isEmpty()) {
+      fields.problem(
+          id, "no-answer", quoted(id) + " has no answer", "Give one, or leave the line out.");
+      return Optional.empty();
+    }
+    List<T> turns = new ArrayList<>();
+    List<String> texts = fields.texts(id);
+    for (int i = 0; i < texts.size(); i++) {
+      reader.apply(new Slot(fields, id + "/" + i, texts.get(i))).ifPresent(turns::add);
+    }
+    return Optional.of(new Told<>(turns, true));
+  }
+
+  private static boolean isText(Fields fields, String id) {
+    if (!fields.has(id)) {
+      fields.problem(
+          id, "no-answer", quoted(id) + " has no answer", "Give one, or leave the line out.");
+      return false;
+    }
+    JsonNode value = fields.get(id);
+    if (value.isArray() || value.isObject()) {
+      fields.problem(
+          id,
+          "not-text",
+          quoted(id) + " should be one answer, found " + Fields.shown(value),
+          "Write a name, or a reading with its unit.");
+      return false;
+    }
+    return true;
+  }
+
+  private Optional<Boolean> retest(Slot slot) {
+    oneOf(slot, RETEST, "answer to", List.of(CURED, FAILS));
+    return Optional.of(slot.text().equals(CURED));
+  }
+
+  private Optional<Answer> answer(Slot slot, Check check) {
+    String text = slot.text();
+    if (check.indexOf(text) >= 0) {
+      return Optional.of(new Answer.Chosen(text));
+    }
+    Answer none = NO_ANSWER.get(text.toLowerCase(Locale.ROOT).replace(' ', '-'));
+    if (none != null) {
+      return Optional.of(none);
+    }
+    if (check.measured()) {
+      return reading(slot.fields(), slot.place(), check.id(), text, check.measures().get());
+    }
+    List<String> outcomes = check.outcomes().stream().map(Check.Outcome::id).toList();
+    slot.fields()
+        .problem(
+            slot.place(),
+            "unknown-outcome",
+            quoted(text) + " is no outcome of \"" + check.id() + "\"",
+            Names.advice(text, outcomes));
+    return Optional.empty();
+  }
+
+  private static Optional<Answer> reading(
+      Fields fields, String place, String id, String text, Measures measures) {
+    try {
+      double value = measures.parse(text);
+      if (!measures.possible(value)) {
+        fields.problem(
+            place,
+            "impossible-reading",
+            quoted(text) + " is not possible for \"" + id + "\"",
+            "Possible: "
+                + measures.show(measures.least())
+                + " to "
+                + measures.show(measures.most())
+                + ".");
+        return Optional.empty();
+      }
+      return Optional.of(new Answer.Read(text, value));
+    } catch (ReadingException e) {
+      fields.problem(
+          place, "bad-reading", quoted(text) + " is no reading for \"" + id + "\"", e.getMessage());
+      return Optional.empty();
+    }
+  }
+
+  private static String quoted(String text) {
+    return "\"" + text + "\"";
+  }
+}

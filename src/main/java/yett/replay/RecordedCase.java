@@ -1,0 +1,35 @@
+package yett.replay;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import yett.interview.Answer;
+import yett.knowledge.Role;
+
+/**
+ * A case that can be run without a person. Every name in it is known to the rule base that it was
+ * read against.
+ *
+ * @param file where it was read from
+ * @param site site question to a choice's id or a reading as typed; what is not here is the usual
+ * @param answers check or proof to what is answered
+ * @param retests whether the gate runs when it is tried after a repair
+ * @param truth the causes that are really there, if the file says so
+ * @param repairs right repairs, to judge by
+ * @param expect the cause that should come first
+ * @param stop the stop that should end it
+ */
+public record RecordedCase(
+    String file,
+    String name,
+    String story,
+    Role person,
+    Map<String, String> site,
+    List<String> complaints,
+    List<String> history,
+    Map<String, Told<Answer>> answers,
+    Optional<Told<Boolean>> retests,
+    Optional<List<String>> truth,
+    Optional<List<String>> repairs,
+    Optional<String> expect,
+    Optional<String> stop) {}

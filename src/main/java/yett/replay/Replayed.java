@@ -1,0 +1,131 @@
+package yett.replay;
+
+import com.fasterxml.jackson.annotation.JsonIgnore;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import yett.interview.Moment;
+
+/**
+ * What became of a recorded case. Written as JSON in the form of {@code
+ * shared/replay-result.schema.json}; see docs/replay.md.
+ *
+ * @param ranking causes by falling chance that they were there at the call-out, those of 0.001 and
+ *     more
+ * @param stops those that were raised
+ * @param ended {@code repaired}, {@code handed-over}, {@code out-of-service}, {@code made-safe}, or
+ *     {@code unfinished} if it went on without end
+ * @param expectedMinutes what the plan expected when it was first asked; weights for hazards, parts
+ *     and handing over are in it
+ * @param spentMinutes minutes of the cards for what was done, changes of set-up included
+ * @param remarks what the rules had to say
+ * @param notes where the replay had to help itself
+ * @param moment the case as it was left, for records; not in the JSON
+ */
+public record Replayed(
+    @JsonProperty("case") String name,
+    String file,
+    String story,
+    String ruleBase,
+    String person,
+    List<SiteAnswer> site,
+    List<String> complaints,
+    List<String> history,
+    List<Taken> steps,
+    List<Ranked> ranking,
+    List<Mended> repairs,
+    List<String> stops,
+    List<Proved> proofs,
+    String ended,
+    String because,
+    double expectedMinutes,
+    double spentMinutes,
+    List<String> remarks,
+    List<Kept> contradictions,
+    List<String> notes,
+    Judged judged,
+    @JsonIgnore Moment moment) {
+
+  /**
+   * @param usual whether the file left it open and the usual answer was taken
+   */
+  public record SiteAnswer(String question, String answer, boolean usual) {}
+
+  /**
+   * One step.
+   *
+   * @param kind {@code danger}, {@code site}, {@code complaints}, {@code history}, {@code check},
+   *     {@code proof}, {@code enter}, {@code leave}, {@code repair}, {@code retest}, {@code
+   *     settle}, {@code failed-proof}, {@code make-safe}, {@code close}
+   * @param id of the card; the kind itself where there is none
+   * @param answer what was said or done
+   * @param assumed whether the file left it open
+   * @param meaning what the answer was taken to mean; empty if it was not weighed
+   * @param belief chance of each cause after it, the most probable first
+   * @param minutes of the card
+   */
+  public record Taken(
+      int step,
+      String kind,
+      String id,
+      String asked,
+      Why why,
+      String answer,
+      boolean assumed,
+      Optional<Meaning> meaning,
+      Map<String, Double> belief,
+      double minutes) {}
+
+  /**
+   * Why this step and no other.
+   *
+   * @param words one sentence without a full stop
+   * @param saves minutes that a check saves on average against repairing at once
+   * @param next the check that came second
+   */
+  public record Why(
+      String words, Optional<Double> saves, Optional<RunnerUp> next, List<String> plan) {
+    static Why of(String words) {
+      return new Why(words, Optional.empty(), Optional.empty(), List.of());
+    }
+  }
+
+  /** The check that came second. */
+  public record RunnerUp(String check, double saves) {}
+
+  /** What an answer was taken to mean, and by which reason. */
+  public record Meaning(String outcome, String words, String reason) {}
+
+  /** A cause and the chance that it was there at the call-out. */
+  public record Ranked(String cause, double chance) {}
+
+  /**
+   * A repair that was done.
+   *
+   * @param cured what the try after it showed; empty if it was not tried
+   */
+  public record Mended(String repair, Optional<Boolean> cured) {}
+
+  /** A proof and its result: {@code pass}, {@code fail} or {@code cannot-tell}. */
+  public record Proved(String proof, String result) {}
+
+  /** Two answers that cannot both be right and were both confirmed. */
+  public record Kept(String first, String second, String because) {}
+
+  /**
+   * How the run compares with what the file says is right; empty where the file says nothing.
+   *
+   * @param cause whether the first cause is the expected one, or, where none is expected, one of
+   *     those that are really there
+   * @param repairs whether all right repairs were done
+   * @param needless repairs that were done though they are not among the right ones nor entailed by
+   *     them
+   * @param stop whether exactly the expected stop was raised
+   */
+  public record Judged(
+      Optional<Boolean> cause,
+      Optional<Boolean> repairs,
+      List<String> needless,
+      Optional<Boolean> stop) {}
+}

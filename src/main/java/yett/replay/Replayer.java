@@ -1,0 +1,38 @@
+package yett.replay;
+
+import java.time.Instant;
+import yett.belief.ImpossibleEvidence;
+import yett.interview.Expertise;
+import yett.interview.Interview;
+
+/**
+ * Runs a recorded case: the tool asks in its own order, the file answers. The same case with the
+ * same rule base gives the same result. May be used by several threads at once.
+ */
+public final class Replayer {
+  private final Expertise expertise;
+  private final Instant start;
+
+  public Replayer(Expertise expertise) {
+    this(expertise, Instant.EPOCH);
+  }
+
+  /**
+   * @param start when the case is taken to be opened; minutes of the cards pass from there
+   */
+  public Replayer(Expertise expertise, Instant start) {
+    this.expertise = expertise;
+    this.start = start;
+  }
+
+  /**
+   * Runs a case from the first question to the closing.
+   *
+   * @throws ImpossibleEvidence if the rule base allows no cause at all for the answers
+   */
+  public Replayed run(RecordedCase recorded) {
+    try (Interview interview = expertise.newInterview()) {
+      return new Run(interview, recorded, start).run();
+    }
+  }
+}

@@ -1,0 +1,109 @@
+package yett.replay;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import yett.interview.Ending;
+import yett.interview.Moment;
+import yett.interview.SiteFacts;
+import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
+import yett.replay.Replayed.Judged;
+import yett.replay.Replayed.Mended;
+import yett.replay.Replayed.Ranked;
+import yett.replay.Replayed.SiteAnswer;
+import yett.rules.Conclusion.Remark;
+import yett.rules.Conclusion.StopNow;
+
+/** Sums up a run and judges it by what its file says is right. */
+final class Results {
+  private final RuleBase base;
+  private final RecordedCase recorded;
+  private final Transcript transcript;
+  private final Moment moment;
+  private final List<Ranked> ranking;
+  private final List<String> stops;
+
+  Results(RuleBase base, RecordedCase recorded, Transcript transcript, Moment moment) {
+    this.base = base;
+    this.recorded = recorded;
+    this.transcript = transcript;
+    this.moment = moment;
+    this.ranking = transcript.ranking(moment);
+    this.stops = moment.judgement().stops().stream().map(StopNow::stop).distinct().toList();
+  }
+
+  Replayed replayed(String because, double expected, double spent) {
+    return new Replayed(
+        recorded.name(),
+        recorded.file(),
+        recorded.story(),
+        base.fingerprint(),
+        recorded.person().word(),
+        site(),
+        recorded.complaints(),
+        recorded.history(),
+        transcript.steps(),
+        ranking,
+        transcript.repairs(),
+        stops,
+        transcript.proofs(),
+        moment.state().closed().map(Results::word).orElse("unfinished"),
+        because,
+        Rounded.minutes(expected),
+        Rounded.minutes(spent),
+        moment.judgement().remarks().stream().map(Remark::text).distinct().toList(),
+        transcript.contradictions(),
+        transcript.notes(),
+        judged(),
+        moment);
+  }
+
+  private static String word(Ending ending) {
+    return ending.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  private List<SiteAnswer> site() {
+    List<SiteAnswer> site = new ArrayList<>();
+    Map<String, String> given = recorded.site();
+    new SiteFacts(base)
+        .answers(given)
+        .forEach((id, answer) -> site.add(new SiteAnswer(id, answer, !given.containsKey(id))));
+    return List.copyOf(site);
+  }
+
+  private Judged judged() {
+    Set<String> wanted = new HashSet<>(recorded.expect().stream().toList());
+    if (wanted.isEmpty() && recorded.stop().isEmpty()) { // a stop comes before any diagnosis
+      recorded.truth().ifPresent(wanted::addAll);
+    }
+    Optional<Boolean> cause =
+        wanted.isEmpty()
+            ? Optional.empty()
+            : Optional.of(!ranking.isEmpty() && wanted.contains(ranking.get(0).cause()));
+    List<String> done = transcript.repairs().stream().map(Mended::repair).distinct().toList();
+    return new Judged(
+        cause,
+        recorded.repairs().map(done::containsAll),
+        recorded.repairs().map(right -> needless(done, right)).orElse(List.of()),
+        recorded.stop().map(stop -> stops.equals(List.of(stop))));
+  }
+
+  private List<String> needless(List<String> done, List<String> right) {
+    Set<String> called = new HashSet<>();
+    right.forEach(id -> call(id, called));
+    return done.stream().filter(id -> !called.contains(id)).toList();
+  }
+
+  /** A repair and all that it entails. */
+  private void call(String id, Set<String> called) {
+    Repair repair = base.repairs().get(id);
+    if (repair != null && called.add(id)) {
+      repair.entails().forEach(next -> call(next, called));
+    }
+  }
+}

@@ -1,0 +1,140 @@
+package yett.replay;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import yett.interview.Interview;
+import yett.interview.Moment;
+import yett.knowledge.Check;
+import yett.knowledge.RuleBase;
+import yett.replay.Replayed.Kept;
+import yett.replay.Replayed.Meaning;
+import yett.replay.Replayed.Mended;
+import yett.replay.Replayed.Proved;
+import yett.replay.Replayed.Ranked;
+import yett.replay.Replayed.Taken;
+import yett.replay.Replayed.Why;
+import yett.rules.Conclusion.Finding;
+
+/** What happens in a run, written down while it happens. */
+final class Transcript {
+  /** Causes with less chance are left out of results. */
+  private static final double LEAST = 0.001;
+
+  private final RuleBase base;
+  private final List<Taken> steps = new ArrayList<>();
+  private final List<Mended> repairs = new ArrayList<>();
+  private final List<Proved> proofs = new ArrayList<>();
+  private final List<Kept> contradictions = new ArrayList<>();
+  private final List<String> notes = new ArrayList<>();
+  private Taken open;
+  private long event;
+
+  Transcript(RuleBase base) {
+    this.base = base;
+  }
+
+  /** A step that was answered by this event; {@link #finish} completes it. */
+  void begin(
+      String kind,
+      String id,
+      String asked,
+      Why why,
+      String answer,
+      boolean assumed,
+      long number,
+      double minutes) {
+    event = number;
+    open =
+        new Taken(
+            steps.size() + 1,
+            kind,
+            id,
+            asked,
+            why,
+            answer,
+            assumed,
+            Optional.empty(),
+            Map.of(),
+            Rounded.minutes(minutes));
+  }
+
+  /** What the step left behind. */
+  void finish(Moment moment) {
+    steps.add(
+        new Taken(
+            open.step(),
+            open.kind(),
+            open.id(),
+            open.asked(),
+            open.why(),
+            open.answer(),
+            open.assumed(),
+            moment.judgement().finding(event).map(this::meaning),
+            belief(moment),
+            open.minutes()));
+  }
+
+  private Meaning meaning(Finding finding) {
+    Check check = base.checks().get(finding.check());
+    String words = check.outcomes().get(check.indexOf(finding.outcome())).text();
+    return new Meaning(finding.outcome(), words, finding.reason().words());
+  }
+
+  private Map<String, Double> belief(Moment moment) {
+    Map<String, Double> belief = new LinkedHashMap<>();
+    ranking(moment).forEach(r -> belief.put(r.cause(), r.chance()));
+    return belief;
+  }
+
+  List<Ranked> ranking(Moment moment) {
+    return Interview.ranking(moment, base).stream()
+        .filter(r -> r.chance() >= LEAST)
+        .map(r -> new Ranked(r.cause().id(), Rounded.chance(r.chance())))
+        .toList();
+  }
+
+  void note(String words) {
+    notes.add(words);
+  }
+
+  void mended(Mended repair) {
+    repairs.add(repair);
+  }
+
+  /** The gate was tried after the last repair. */
+  void tried(boolean cured) {
+    int last = repairs.size() - 1;
+    repairs.set(last, new Mended(repairs.get(last).repair(), Optional.of(cured)));
+  }
+
+  void proved(Proved proof) {
+    proofs.add(proof);
+  }
+
+  void kept(Kept contradiction) {
+    contradictions.add(contradiction);
+  }
+
+  List<Taken> steps() {
+    return List.copyOf(steps);
+  }
+
+  List<Mended> repairs() {
+    return List.copyOf(repairs);
+  }
+
+  List<Proved> proofs() {
+    return List.copyOf(proofs);
+  }
+
+  List<Kept> contradictions() {
+    return List.copyOf(contradictions);
+  }
+
+  List<String> notes() {
+    return List.copyOf(notes);
+  }
+}

@@ -1,0 +1,149 @@
+package yett.replay;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import yett.interview.Answer;
+import yett.knowledge.Check;
+import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
+
+/**
+ * Answers in place of a person: what the file says, as far as it is still so. The file tells how
+ * the gate was found; what a repair has changed since is not in it.
+ */
+final class Witness {
+  /** A repair that removes a cause less often than this is taken to leave it. */
+  private static final double REMOVES = 0.5;
+
+  /** The same where the file names another repair as the right one for this cause. */
+  private static final double REMOVES_AS_WELL = 0.8;
+
+  private final RecordedCase recorded;
+  private final RuleBase base;
+  private final Map<String, Integer> asked = new HashMap<>();
+  private final Set<String> remaining = new HashSet<>();
+  private final Set<String> removed = new HashSet<>();
+  private int retests;
+
+  Witness(RecordedCase recorded, RuleBase base) {
+    this.recorded = recorded;
+    this.base = base;
+    recorded.truth().ifPresent(remaining::addAll);
+  }
+
+  /**
+   * What is said.
+   *
+   * @param assumed whether the file does not say it
+   * @param why of an assumption, in words
+   */
+  record Said(Answer answer, boolean assumed, String why) {
+    private static Said told(Answer answer) {
+      return new Said(answer, false, "");
+    }
+
+    private static Said assumed(Answer answer, String why) {
+      return new Said(answer, true, why);
+    }
+  }
+
+  /**
+   * Answers a check.
+   *
+   * @param meaning the outcome that an answer would be taken to mean, if it can be weighed
+   */
+  Said answer(Check check, Function<Answer, Optional<String>> meaning) {
+    Told<Answer> told = recorded.answers().get(check.id());
+    if (told == null) {
+      return unsaid(check);
+    }
+    int turn = asked.getOrDefault(check.id(), 0);
+    boolean changed =
+        (turn == 0 || !told.inOrder()) && changed(check, told.turns().get(0), meaning);
+    if (changed && !told.inOrder()) {
+      return Said.assumed(
+          new Answer.CannotTell(),
+          "the file tells \"" + check.id() + "\" from before the repair that changed it");
+    }
+    turn = changed ? 1 : turn;
+    asked.put(check.id(), turn + 1);
+    return told.turn(turn).map(Said::told).orElseGet(() -> unsaid(check));
+  }
+
+  private boolean changed(Check check, Answer found, Function<Answer, Optional<String>> meaning) {
+    return check.kind() == Check.Kind.CHECK
+        && !removed.isEmpty()
+        && meaning.apply(found).map(outcome -> stale(check, outcome)).orElse(false);
+  }
+
+  private Said unsaid(Check check) {
+    if (check.danger()) {
+      String ordinary = check.outcomes().get(0).id();
+      return Said.assumed(
+          new Answer.Chosen(ordinary),
+          "the file does not answer \"" + check.id() + "\": taken as \"" + ordinary + "\"");
+    }
+    if (check.kind() == Check.Kind.PROOF && recorded.truth().isPresent() && remaining.isEmpty()) {
+      return Said.assumed(new Answer.Chosen(Check.PASS), "");
+    }
+    return Said.assumed(new Answer.CannotTell(), "");
+  }
+
+  /**
+   * Whether an answer from before a repair has lost its ground: it was a telling one, and no cause
+   * that remains shows it as readily as one that was removed. Ordinary answers stay: taking causes
+   * away makes a gate more ordinary, not less.
+   */
+  private boolean stale(Check check, String outcome) {
+    int at = check.indexOf(outcome);
+    double gone = most(check, at, removed);
+    return at > 0 && gone > 0 && most(check, at, remaining) < gone;
+  }
+
+  private static double most(Check check, int outcome, Collection<String> causes) {
+    return causes.stream()
+        .filter(check.likelihood()::containsKey)
+        .mapToDouble(c -> check.likelihood().get(c)[outcome])
+        .max()
+        .orElse(0);
+  }
+
+  void repaired(Repair repair) {
+    List<String> gone = new ArrayList<>();
+    repair
+        .removes()
+        .forEach(
+            (cause, chance) -> {
+              boolean there = recorded.truth().isEmpty() || remaining.contains(cause);
+              if (there && chance >= leastChance(repair.id(), cause)) {
+                gone.add(cause);
+              }
+            });
+    remaining.removeAll(gone);
+    removed.addAll(gone);
+  }
+
+  private double leastChance(String repair, String cause) {
+    List<String> right = recorded.repairs().orElse(List.of());
+    if (right.contains(repair)) {
+      return 0;
+    }
+    boolean another =
+        right.stream().anyMatch(id -> base.repairs().get(id).removes().containsKey(cause));
+    return another ? REMOVES_AS_WELL : REMOVES;
+  }
+
+  /** Whether the gate runs; empty if the file does not say. */
+  Optional<Boolean> cured() {
+    int before = retests++;
+    Optional<Boolean> told = recorded.retests().flatMap(t -> t.turn(before));
+    return told.isPresent() || recorded.truth().isEmpty() ? told : Optional.of(remaining.isEmpty());
+  }
+}

@@ -1,0 +1,2 @@
+/** Runs recorded cases without a person, for regression, comparison and study. */
+package yett.replay;

@@ -1,0 +1,379 @@
+package yett.belief;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
+import yett.knowledge.Cause;
+import yett.knowledge.Check;
+import yett.knowledge.RuleBase;
+
+/**
+ * The same mathematics in the plainest way, as a yardstick: every set of causes is an array of
+ * booleans and every chance a product written out.
+ */
+final class PlainModel {
+  /** A check; {@code original} is -1 unless it repeats another. */
+  record Look(
+      String id, double[] base, double[][] rows, int original, double share, int[] sameOutcomes) {}
+
+  /** Something that moves the belief. */
+  sealed interface Step {}
+
+  record Answered(int look, double[] weights) implements Step {}
+
+  record Mended(double[] removes) implements Step {}
+
+  record Tried(boolean cured, double[] fails) implements Step {}
+
+  /** What was there at the call-out, what is there now, and how probable that is. */
+  record World(boolean[] before, boolean[] now, double weight) {}
+
+  final List<String> causes = new ArrayList<>();
+  double[] priors;
+  double[][] links;
+  final List<Look> looks = new ArrayList<>();
+
+  int size() {
+    return causes.size();
+  }
+
+  static PlainModel random(SplittableRandom random, int mostCauses) {
+    PlainModel plain = new PlainModel();
+    int n = 2 + random.nextInt(mostCauses - 1);
+    plain.priors = new double[n];
+    plain.links = new double[n][n];
+    int turn = random.nextInt(n);
+    for (int c = 0; c < n; c++) {
+      plain.causes.add("c" + c);
+      plain.priors[c] = random.nextInt(8) == 0 ? 0 : Math.pow(random.nextDouble(), 3) * 0.5;
+      for (int d = 0; d < n; d++) {
+        // Along a turned order, so that links also lead back to causes listed before.
+        if ((c + turn) % n < (d + turn) % n && random.nextInt(n) == 0) {
+          plain.links[c][d] = random.nextInt(6) == 0 ? 1 : random.nextDouble();
+        }
+      }
+    }
+    plain.priors[random.nextInt(n)] = 0.2;
+    int count = 2 + random.nextInt(5);
+    for (int k = 0; k < count; k++) {
+      plain.looks.add(plain.look(k, random));
+    }
+    return plain;
+  }
+
+  private Look look(int k, SplittableRandom random) {
+    int outcomes = 2 + random.nextInt(3);
+    double[][] rows = new double[size()][];
+    for (int c = 0; c < size(); c++) {
+      rows[c] = random.nextInt(3) == 0 ? row(outcomes, random) : null;
+    }
+    int original = k > 0 && random.nextInt(3) == 0 ? 0 : -1;
+    int[] same = new int[original < 0 ? 0 : looks.get(0).base().length];
+    for (int i = 0; i < same.length; i++) {
+      same[i] = random.nextInt(outcomes + 1) - 1;
+    }
+    return new Look("k" + k, row(outcomes, random), rows, original, random.nextDouble(), same);
+  }
+
+  static double[] row(int outcomes, SplittableRandom random) {
+    double[] row = new double[outcomes];
+    double sum = 0;
+    for (int i = 0; i < outcomes; i++) {
+      row[i] = 0.01 + random.nextDouble();
+      sum += row[i];
+    }
+    for (int i = 0; i < outcomes; i++) {
+      row[i] /= sum;
+    }
+    return row;
+  }
+
+  /** The model of the cards, read from them once more. */
+  static PlainModel of(RuleBase base) {
+    PlainModel plain = new PlainModel();
+    plain.causes.addAll(base.causes().keySet());
+    int n = plain.size();
+    plain.priors = base.causes().values().stream().mapToDouble(Cause::prior).toArray();
+    plain.links = new double[n][n];
+    for (Cause cause : base.causes().values()) {
+      cause
+          .bringsAbout()
+          .forEach(
+              (to, chance) ->
+                  plain.links[plain.causes.indexOf(cause.id())][plain.causes.indexOf(to)] = chance);
+    }
+    List<String> ids = List.copyOf(base.checks().keySet());
+    for (Check check : base.checks().values()) {
+      double[][] rows = new double[n][];
+      check
+          .likelihood()
+          .forEach((cause, row) -> rows[plain.causes.indexOf(cause)] = plain.slipped(row));
+      int unknown = plain.causes.indexOf(Cause.NOT_IN_RULE_BASE);
+      if (rows[unknown] == null && !check.danger() && check.kind() != Check.Kind.PROOF) {
+        rows[unknown] = plain.slipped(unknown(check.outcomes().size()));
+      }
+      int original = check.repeats().map(r -> ids.indexOf(r.check())).orElse(-1);
+      int[] same =
+          original < 0
+              ? new int[0]
+              : base.checks().get(ids.get(original)).outcomes().stream()
+                  .mapToInt(o -> check.indexOf(o.id()))
+                  .toArray();
+      plain.looks.add(
+          new Look(
+              check.id(),
+              plain.slipped(check.otherwise()),
+              rows,
+              original,
+              check.repeats().map(Check.Repeats::share).orElse(0.0),
+              same));
+    }
+    return plain;
+  }
+
+  private static double[] unknown(int outcomes) {
+    double[] row = new double[outcomes];
+    for (int i = 0; i < outcomes; i++) {
+      row[i] = i == 0 ? 1 - CardModel.UNKNOWN_SHOWS : CardModel.UNKNOWN_SHOWS / (outcomes - 1);
+    }
+    return row;
+  }
+
+  private double[] slipped(double[] row) {
+    double[] mixed = new double[row.length];
+    for (int i = 0; i < row.length; i++) {
+      mixed[i] = row[i] * (1 - CardModel.SLIP) + CardModel.SLIP / row.length;
+    }
+    return mixed;
+  }
+
+  /** Only these causes, as if the others could not be, and only these checks. */
+  PlainModel only(List<String> kept, List<String> checks) {
+    PlainModel small = new PlainModel();
+    small.causes.addAll(kept);
+    int[] at = kept.stream().mapToInt(causes::indexOf).toArray();
+    small.priors = new double[at.length];
+    small.links = new double[at.length][at.length];
+    for (int i = 0; i < at.length; i++) {
+      small.priors[i] = priors[at[i]];
+      for (int j = 0; j < at.length; j++) {
+        small.links[i][j] = links[at[i]][at[j]];
+      }
+    }
+    for (Look look : looks) {
+      if (checks.contains(look.id())) {
+        double[][] rows = new double[at.length][];
+        for (int i = 0; i < at.length; i++) {
+          rows[i] = look.rows()[at[i]];
+        }
+        small.looks.add(new Look(look.id(), look.base(), rows, -1, 0, new int[0]));
+      }
+    }
+    return small;
+  }
+
+  CausalModel model() {
+    CausalModel.Builder builder = CausalModel.builder();
+    for (int c = 0; c < size(); c++) {
+      builder.cause(causes.get(c), priors[c]);
+    }
+    for (int c = 0; c < size(); c++) {
+      for (int d = 0; d < size(); d++) {
+        if (links[c][d] > 0) {
+          builder.link(causes.get(c), causes.get(d), links[c][d]);
+        }
+      }
+    }
+    for (Look look : looks) {
+      Map<String, double[]> rows = new LinkedHashMap<>();
+      for (int c = 0; c < size(); c++) {
+        if (look.rows()[c] != null) {
+          rows.put(causes.get(c), look.rows()[c]);
+        }
+      }
+      builder.check(look.id(), look.base(), rows);
+    }
+    for (Look look : looks) {
+      if (look.original() >= 0) {
+        builder.repeats(
+            look.id(), looks.get(look.original()).id(), look.share(), look.sameOutcomes());
+      }
+    }
+    return builder.build();
+  }
+
+  /** All sets of at most so many causes. */
+  List<boolean[]> sets(int most) {
+    List<boolean[]> all = new ArrayList<>();
+    grow(new boolean[size()], 0, most, all);
+    return all;
+  }
+
+  private void grow(boolean[] set, int from, int most, List<boolean[]> all) {
+    all.add(set);
+    for (int c = from; most > 0 && c < size(); c++) {
+      boolean[] larger = set.clone();
+      larger[c] = true;
+      grow(larger, c + 1, most - 1, all);
+    }
+  }
+
+  double prior(boolean[] set) {
+    double product = 1;
+    for (int d = 0; d < size(); d++) {
+      double absent = 1 - priors[d];
+      for (int c = 0; c < size(); c++) {
+        absent *= set[c] ? 1 - links[c][d] : 1;
+      }
+      product *= set[d] ? 1 - absent : absent;
+    }
+    return product;
+  }
+
+  /** Distribution of the greatest of the contributions, one after another. */
+  double[] outcomes(Look look, boolean[] set) {
+    double[] greatest = look.base().clone();
+    for (int c = 0; c < set.length; c++) {
+      if (set[c] && look.rows()[c] != null) {
+        double[] next = new double[greatest.length];
+        for (int i = 0; i < greatest.length; i++) {
+          for (int j = 0; j < greatest.length; j++) {
+            next[Math.max(i, j)] += greatest[i] * look.rows()[c][j];
+          }
+        }
+        greatest = next;
+      }
+    }
+    return greatest;
+  }
+
+  /** Chance of all these answers together, about one machine in one state. */
+  double together(List<Answered> answers, boolean[] set) {
+    Map<Integer, List<Answered>> groups = new TreeMap<>();
+    for (Answered a : answers) {
+      int original = looks.get(a.look()).original();
+      groups.computeIfAbsent(original < 0 ? a.look() : original, k -> new ArrayList<>()).add(a);
+    }
+    double product = 1;
+    for (Map.Entry<Integer, List<Answered>> group : groups.entrySet()) {
+      double[] truth = outcomes(looks.get(group.getKey()), set);
+      double sum = 0;
+      for (int a = 0; a < truth.length; a++) {
+        double term = truth[a];
+        for (Answered answer : group.getValue()) {
+          term *= given(answer, group.getKey(), a, set);
+        }
+        sum += term;
+      }
+      product *= sum;
+    }
+    return product;
+  }
+
+  private double given(Answered answer, int original, int outcome, boolean[] set) {
+    if (answer.look() == original) {
+      return answer.weights()[outcome];
+    }
+    Look look = looks.get(answer.look());
+    double[] anew = outcomes(look, set);
+    double fresh = 0;
+    for (int b = 0; b < anew.length; b++) {
+      fresh += anew[b] * answer.weights()[b];
+    }
+    int copy = look.sameOutcomes()[outcome];
+    return copy < 0 ? fresh : look.share() * answer.weights()[copy] + (1 - look.share()) * fresh;
+  }
+
+  /** All worlds with their joint chance with what was seen, larger sets left out. */
+  List<World> worlds(List<Step> steps, int most, boolean someCause) {
+    List<World> worlds = new ArrayList<>();
+    for (boolean[] set : sets(most)) {
+      worlds.add(new World(set, set, someCause && none(set) ? 0 : prior(set)));
+    }
+    List<Answered> epoch = new ArrayList<>();
+    for (Step step : steps) {
+      if (step instanceof Answered a) {
+        epoch.add(a);
+      } else if (step instanceof Mended m) {
+        worlds = mended(weighed(worlds, epoch), m);
+        epoch.clear();
+      } else if (step instanceof Tried t) {
+        worlds =
+            worlds.stream()
+                .map(w -> new World(w.before(), w.now(), w.weight() * tried(t, w.now())))
+                .toList();
+      }
+    }
+    return weighed(worlds, epoch);
+  }
+
+  private List<World> weighed(List<World> worlds, List<Answered> answers) {
+    return worlds.stream()
+        .map(w -> new World(w.before(), w.now(), w.weight() * together(answers, w.now())))
+        .toList();
+  }
+
+  private List<World> mended(List<World> worlds, Mended step) {
+    List<World> all = worlds;
+    for (int c = 0; c < size(); c++) {
+      List<World> next = new ArrayList<>();
+      for (World w : all) {
+        if (w.now()[c] && step.removes()[c] > 0) {
+          boolean[] without = w.now().clone();
+          without[c] = false;
+          next.add(new World(w.before(), without, w.weight() * step.removes()[c]));
+          next.add(new World(w.before(), w.now(), w.weight() * (1 - step.removes()[c])));
+        } else {
+          next.add(w);
+        }
+      }
+      all = next;
+    }
+    return all;
+  }
+
+  private static double tried(Tried step, boolean[] set) {
+    double works = 0.995;
+    for (int c = 0; c < set.length; c++) {
+      works *= set[c] ? 1 - step.fails()[c] : 1;
+    }
+    return step.cured() ? works : 1 - works;
+  }
+
+  static boolean none(boolean[] set) {
+    for (boolean present : set) {
+      if (present) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The belief after the same steps. */
+  Belief belief(Belief start, List<Step> steps) {
+    Belief belief = start;
+    for (Step step : steps) {
+      if (step instanceof Answered a) {
+        List<Double> weights = new ArrayList<>();
+        for (double w : a.weights()) {
+          weights.add(w);
+        }
+        belief = belief.learn(new Observation(looks.get(a.look()).id(), weights));
+      } else if (step instanceof Mended m) {
+        Map<String, Double> removes = new LinkedHashMap<>();
+        for (int c = 0; c < size(); c++) {
+          if (m.removes()[c] > 0) {
+            removes.put(causes.get(c), m.removes()[c]);
+          }
+        }
+        belief = belief.repaired(removes);
+      } else if (step instanceof Tried t) {
+        belief = belief.retested(t.cured(), t.fails());
+      }
+    }
+    return belief;
+  }
+}

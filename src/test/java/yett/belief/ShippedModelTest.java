@@ -1,0 +1,130 @@
+package yett.belief;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import yett.belief.PlainModel.Answered;
+import yett.belief.PlainModel.Step;
+import yett.belief.PlainModel.World;
+import yett.knowledge.KnowledgeSource;
+import yett.knowledge.RuleBase;
+
+/** Belief over the cards that are shipped, against plain enumeration. */
+class ShippedModelTest {
+  private static final RuleBase BASE = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
+
+  @Test
+  void fifty_random_interviews_are_believed_as_plain_enumeration_has_it() {
+    PlainModel plain = PlainModel.of(BASE);
+    CausalModel model = CardModel.of(BASE);
+    Belief start = Belief.atReport(model);
+    assertThat(model.causes()).isEqualTo(plain.causes);
+    for (long seed = 1; seed <= 50; seed++) {
+      List<Step> steps = answers(plain, start, new SplittableRandom(seed));
+      Belief belief = plain.belief(start, steps);
+      List<World> worlds = plain.worlds(steps, start.depth(), true);
+      assertThat(belief.atCallOut())
+          .as("seed " + seed)
+          .containsExactly(marginals(plain, worlds), within(1e-9));
+    }
+  }
+
+  @Test
+  void the_sets_left_out_have_the_prior_chance_that_is_stated() {
+    PlainModel plain = PlainModel.of(BASE);
+    Belief belief = Belief.atReport(CardModel.of(BASE));
+    double none = plain.prior(new boolean[plain.size()]);
+    double listed = plain.sets(belief.depth()).stream().mapToDouble(plain::prior).sum() - none;
+    assertThat(belief.neglected())
+        .isCloseTo(1 - listed / (1 - none), within(1e-9))
+        .isLessThanOrEqualTo(Belief.NEGLECT_AT_MOST);
+  }
+
+  /**
+   * What leaving out large sets does to the beliefs is measured where all sets can be listed: on
+   * the sixteen most probable causes.
+   */
+  @Test
+  void sets_left_out_shift_beliefs_by_little() {
+    PlainModel whole = PlainModel.of(BASE);
+    List<String> sixteen =
+        IntStream.range(0, whole.size())
+            .boxed()
+            .sorted(Comparator.comparingDouble(c -> -whole.priors[c]))
+            .limit(16)
+            .map(whole.causes::get)
+            .toList();
+    PlainModel plain = whole.only(sixteen, whole.looks.stream().map(PlainModel.Look::id).toList());
+    CausalModel model = plain.model();
+    Belief few = Belief.atReport(model);
+    Belief all = Belief.atReport(model, 16);
+    assertThat(all.neglected()).isCloseTo(0, within(1e-9));
+    double mean = 0;
+    double worst = 0;
+    int count = 60;
+    for (long seed = 1; seed <= count; seed++) {
+      List<Step> steps = answers(plain, few, new SplittableRandom(seed));
+      double[] one = plain.belief(few, steps).atCallOut();
+      double[] other = plain.belief(all, steps).atCallOut();
+      double shift = 0;
+      for (int c = 0; c < one.length; c++) {
+        shift = Math.max(shift, Math.abs(one[c] - other[c]));
+      }
+      mean += shift / count;
+      worst = Math.max(worst, shift);
+    }
+    System.out.printf(
+        "sets of at most %d of 16 causes, %.4f of the prior left out:"
+            + " greatest shift of a belief %.4f on average, %.4f at worst%n",
+        few.depth(), few.neglected(), mean, worst);
+    assertThat(few.neglected()).isLessThanOrEqualTo(Belief.NEGLECT_AT_MOST);
+    assertThat(mean).isLessThan(Belief.NEGLECT_AT_MOST);
+  }
+
+  /** Six answers, drawn as the belief expects them, some of them soft. */
+  private static List<Step> answers(PlainModel plain, Belief start, SplittableRandom random) {
+    List<Step> steps = new ArrayList<>();
+    Belief belief = start;
+    for (int i = 0; i < 6; i++) {
+      int k = random.nextInt(plain.looks.size());
+      double[] chances = belief.predict(plain.looks.get(k).id());
+      double u = random.nextDouble();
+      int y = 0;
+      while (y < chances.length - 1 && u > chances[y]) {
+        u -= chances[y++];
+      }
+      double[] weights = new double[chances.length];
+      weights[y] = 1;
+      if (random.nextInt(3) == 0) {
+        weights[y] = 0.7;
+        weights[y == 0 ? 1 : y - 1] = 0.3;
+      }
+      Step step = new Answered(k, weights);
+      steps.add(step);
+      belief = plain.belief(belief, List.of(step));
+    }
+    return steps;
+  }
+
+  private static double[] marginals(PlainModel plain, List<World> worlds) {
+    double[] sums = new double[plain.size()];
+    double total = 0;
+    for (World w : worlds) {
+      total += w.weight();
+      for (int c = 0; c < sums.length; c++) {
+        sums[c] += w.before()[c] ? w.weight() : 0;
+      }
+    }
+    for (int c = 0; c < sums.length; c++) {
+      sums[c] /= total;
+    }
+    return sums;
+  }
+}

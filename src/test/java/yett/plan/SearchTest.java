@@ -1,0 +1,142 @@
+package yett.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * When to ask. Values are those of the best tree of questions and repairs, worked out over all
+ * trees.
+ */
+class SearchTest {
+  private static final double EXACT = 1e-6;
+
+  private static Search.Result run(Scene scene, double... weights) {
+    return new Search(scene).run(weights, 0);
+  }
+
+  private static double value(Search.Result result) {
+    return Stream.concat(
+            Stream.of(result.order().value(), result.repairFirst()),
+            result.checks().stream().map(Search.Ranked::value))
+        .min(Double::compare)
+        .orElseThrow();
+  }
+
+  private static boolean asks(Search.Result result) {
+    return !result.checks().isEmpty() && result.checks().get(0).value() < result.repairFirst();
+  }
+
+  // Expected cost of observation as in Heckerman, Breese and Rommelse 1995: the question is worth
+  // 4.10.
+  @ParameterizedTest
+  @CsvSource({
+    "0, 14.9, true",
+    "1, 15.9, true",
+    "3, 17.9, true",
+    "4.05, 18.95, true",
+    "4.15, 19, false",
+    "5, 19, false"
+  })
+  void a_question_is_asked_while_it_costs_less_than_it_saves(
+      double cost, double value, boolean asked) {
+    Scene scene = Shop.faults(3).repairs(10, 10, 12).question(cost, 0.05, 0.30, 0.95).scene();
+    Search.Result result = run(scene, 0.40, 0.35, 0.25);
+    assertThat(value(result)).isCloseTo(value, within(EXACT));
+    assertThat(asks(result)).isEqualTo(asked);
+  }
+
+  // Asking first costs 19.8, never asking 20.
+  @Test
+  void a_question_can_wait_until_after_the_first_repair() {
+    Scene scene = Shop.faults(3).repairs(20, 8, 20).question(3, 0.85, 0.8, 0.05).scene();
+    Search.Result result = run(scene, 0.2, 0.6, 0.2);
+    assertThat(value(result)).isCloseTo(18, within(EXACT));
+    assertThat(result.checks().get(0).value()).isCloseTo(19.8, within(EXACT));
+    assertThat(asks(result)).isFalse();
+    assertThat(result.first()).isEqualTo(1);
+  }
+
+  // Inputs of the light print in Vomlel's slides of 2007; which repairs help, and hand-over for
+  // 40, are assumed.
+  @ParameterizedTest
+  @CsvSource({"0, 12.3, true", "1, 13.3, true", "2, 14.3, false", "5, 15, false"})
+  void light_print(double cost, double value, boolean asked) {
+    Scene scene =
+        Shop.faults(4)
+            .repair(5, 0, 1, 0, 0, 0)
+            .repair(15, 0, 1, 1, 0, 0)
+            .repair(1, 0, 0, 0, 1, 0)
+            .handOver(40)
+            .question(cost, 1, 1, 0, 0)
+            .scene();
+    Search.Result result = run(scene, 0.4, 0.3, 0.2, 0.1);
+    assertThat(value(result)).isCloseTo(value, within(EXACT));
+    assertThat(asks(result)).isEqualTo(asked);
+  }
+
+  // 22.5 without questions; the second question is never worth asking.
+  @Test
+  void the_better_of_two_questions() {
+    Scene scene =
+        Shop.faults(4)
+            .repairs(10, 20, 5, 15)
+            .question(1, 0.90, 0.10, 0.20, 0.50)
+            .question(3, 0.05, 0.05, 0.95, 0.05)
+            .scene();
+    Search.Result result = run(scene, 0.40, 0.30, 0.20, 0.10);
+    assertThat(result.order().value()).isCloseTo(22.5, within(EXACT));
+    assertThat(result.checks().get(0).check()).isZero();
+    assertThat(value(result)).isCloseTo(19.65, within(EXACT));
+  }
+
+  // Either question alone leaves two equal repairs as they were, and costs 16 against 15.
+  @Test
+  void two_questions_that_only_help_together() {
+    Scene scene =
+        Shop.faults(4)
+            .repair(10, 0, 1, 0, 0, 1)
+            .repair(10, 0, 0, 1, 1, 0)
+            .question(1, 0, 0, 1, 1)
+            .question(1, 0, 1, 0, 1)
+            .scene();
+    Search.Result result = run(scene, 0.25, 0.25, 0.25, 0.25);
+    assertThat(result.order().value()).isCloseTo(15, within(EXACT));
+    assertThat(value(result)).isCloseTo(12, within(EXACT));
+    assertThat(asks(result)).isTrue();
+  }
+
+  @Test
+  void a_question_that_tells_nothing_is_no_choice() {
+    Scene scene = Shop.faults(2).repairs(10, 10).question(0, 0.3, 0.3).scene();
+    assertThat(run(scene, 0.5, 0.5).checks()).isEmpty();
+  }
+
+  @Test
+  void a_set_up_that_stays_in_force_is_paid_once_and_left_once() {
+    Scene scene =
+        Shop.faults(2)
+            .setUps(new Workshop.Stand("cover", 6, 4, List.of()))
+            .repair(5, 1, 1, 0)
+            .repair(9, 1, 0, 1)
+            .scene();
+    // 6 to enter, 5, then 9 in half of the cases, 4 to leave.
+    assertThat(value(run(scene, 0.5, 0.5))).isCloseTo(19.5, within(EXACT));
+  }
+
+  // Doing the repair unasked costs 20, leaving it 0.3 x 180 = 54, asking 5 + 0.3 x 20 = 11.
+  @Test
+  void when_the_gate_runs_again_a_hidden_fault_is_weighed_against_a_return_visit() {
+    Scene unasked = Shop.faults(1).cured(180).repairs(20).scene();
+    assertThat(value(run(unasked, 0.3, 0.7))).isCloseTo(20, within(EXACT));
+    assertThat(run(unasked, 0.1, 0.9).order().repairs()).isEmpty();
+    assertThat(value(run(unasked, 0.1, 0.9))).isCloseTo(18, within(EXACT));
+    Scene asked = Shop.faults(1).cured(180).repairs(20).question(5, 1, 0).scene();
+    assertThat(value(run(asked, 0.3, 0.7))).isCloseTo(11, within(EXACT));
+  }
+}

@@ -1,0 +1,97 @@
+package yett.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import tools.jackson.core.type.TypeReference;
+import tools.jackson.dataformat.yaml.YAMLMapper;
+import yett.interview.Entry;
+import yett.interview.Event;
+import yett.interview.Interview;
+import yett.interview.Moment;
+import yett.knowledge.Role;
+import yett.replay.CaseFile;
+import yett.replay.Replayer;
+import yett.replay.SmallRuleBase;
+
+/**
+ * Every folder in {@code records/} is a test: a case file or a list of events, and what is to be
+ * written from it. What was written instead stands in {@code target/records/}.
+ */
+class RecordsTest {
+  private static final Path RECORDS = Path.of("src/test/resources/records");
+  private static final Instant MORNING = Instant.parse("2026-03-02T08:00:00Z");
+
+  static Stream<String> folders() throws IOException {
+    try (Stream<Path> inside = Files.list(RECORDS)) {
+      return inside.map(p -> p.getFileName().toString()).sorted().toList().stream();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("folders")
+  void the_record_is_the_expected_one(String name) throws IOException {
+    CaseRecord record = new CaseRecord(SmallRuleBase.base());
+    compare(name, "record.md", record.markdown(moment(name), name, "Net loft gate"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("folders")
+  void the_hand_over_sheet_is_the_expected_one(String name) throws IOException {
+    HandOverSheet sheet = new HandOverSheet(SmallRuleBase.expertise());
+    compare(name, "hand-over.md", sheet.markdown(moment(name), name, "Net loft gate"));
+  }
+
+  @Test
+  void there_are_records_to_compare() throws IOException {
+    assertThat(folders()).hasSizeGreaterThanOrEqualTo(5);
+  }
+
+  private static void compare(String name, String file, String written) throws IOException {
+    Path actual = Path.of("target/records", name, file);
+    Files.createDirectories(actual.getParent());
+    Files.writeString(actual, written);
+    Path expected = RECORDS.resolve(name).resolve(file);
+    assertThat(expected).as("what was written stands in %s", actual).exists();
+    assertThat(written).isEqualTo(Files.readString(expected));
+  }
+
+  private static Moment moment(String name) {
+    Path recorded = RECORDS.resolve(name).resolve("case.yaml");
+    if (Files.exists(recorded)) {
+      CaseFile file = CaseFile.read(recorded, SmallRuleBase.base());
+      assertThat(file.problems()).isEmpty();
+      return new Replayer(SmallRuleBase.expertise(), MORNING).run(file.cases().get(0)).moment();
+    }
+    try (Interview interview = SmallRuleBase.expertise().newInterview()) {
+      return interview.at(events(RECORDS.resolve(name).resolve("events.yaml")));
+    }
+  }
+
+  /** An entry without its number, which is its place in the list. */
+  private record Line(Instant at, Role by, Event event) {}
+
+  private static List<Entry> events(Path file) {
+    try {
+      List<Line> lines =
+          new YAMLMapper().readValue(Files.readString(file), new TypeReference<List<Line>>() {});
+      List<Entry> entries = new ArrayList<>();
+      for (Line line : lines) {
+        entries.add(new Entry(entries.size() + 1L, line.at(), line.by(), line.event()));
+      }
+      return entries;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,235 @@
+package yett.replay;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import yett.interview.Answer;
+import yett.knowledge.Problem;
+import yett.knowledge.Role;
+
+class CaseFileTest {
+  @Test
+  void a_case_is_read_from_yaml() {
+    CaseFile file =
+        read(
+            """
+            case: slack
+            story: >-
+              It slaps.
+            person: trainee
+            site: {opening: 18 ft, batteries: none}
+            complaints: [noisy-chain]
+            history: [cold-snap]
+            answers:
+              display-lit: steady
+              noise-kind: cannot tell
+              held-open: not-now
+              chain-sag: [7 1/2 in, slack]
+              retest: [fails, cured]
+            truth: [chain-slack]
+            repairs: [tighten-chain]
+            expect: chain-slack
+            """);
+    assertThat(file.problems()).isEmpty();
+    RecordedCase slack = file.cases().get(0);
+    assertThat(slack.person()).isEqualTo(Role.TRAINEE);
+    assertThat(slack.story()).isEqualTo("It slaps.");
+    assertThat(slack.site()).containsEntry("opening", "18 ft").containsEntry("batteries", "none");
+    assertThat(slack.answers())
+        .containsEntry("display-lit", Told.always(new Answer.Chosen("steady")))
+        .containsEntry("noise-kind", Told.always(new Answer.CannotTell()))
+        .containsEntry("held-open", Told.always(new Answer.NotNow()))
+        .containsEntry(
+            "chain-sag",
+            new Told<>(
+                List.of(new Answer.Read("7 1/2 in", 190.5), new Answer.Chosen("slack")), true));
+    assertThat(slack.retests()).contains(new Told<>(List.of(false, true), true));
+    assertThat(slack.truth()).contains(List.of("chain-slack"));
+    assertThat(slack.expect()).contains("chain-slack");
+    assertThat(slack.stop()).isEmpty();
+  }
+
+  @Test
+  void a_file_may_hold_several_documents_and_lists() {
+    CaseFile file =
+        read(
+            """
+            case: one
+            person: caller
+            ---
+            - {case: two, person: caller}
+            - {case: three, person: caller}
+            """);
+    assertThat(file.cases()).extracting(RecordedCase::name).containsExactly("one", "two", "three");
+  }
+
+  @Test
+  void json_is_read_with_tabs_and_all() {
+    CaseFile file =
+        CaseFile.read(
+            "quay.json",
+            "[\n\t{\"case\": \"one\", \"person\": \"caller\", \"answers\": {\"chain-sag\": 190}}\n]",
+            SmallRuleBase.base());
+    assertThat(file.problems()).isEmpty();
+    assertThat(file.cases().get(0).answers().get("chain-sag").turn(0))
+        .isEqualTo(Optional.of(new Answer.Read("190", 190)));
+  }
+
+  @Test
+  void every_problem_is_told_in_one_go_with_its_place_and_advice() {
+    CaseFile file =
+        read(
+            """
+            case: a
+            cse: b
+            site: {opning: 3, opening: 40 m, batteries: lead}
+            complaints: [noisy-chian]
+            history: [frost]
+            answers:
+              chain-sgg: 3
+              chain-sag: 12 furlongs
+              display-lit: drak
+              noise-kind: {slap: 1}
+              held-open:
+              battery-rest-voltage: 100 V
+              charging-voltage: [27 V, 3 mm]
+              does-nothing: said
+              limits-hold: passed
+              retest: maybe
+            truth: [chain-slak]
+            repairs: [tighten]
+            expect: chain-slack
+            stop: person-traped
+            """);
+    assertThat(file.cases()).isEmpty();
+    assertThat(text(file))
+        .isEqualTo(
+            """
+            quay.case.yaml:1:1: "person" is missing
+              Add a line "person: …".
+            quay.case.yaml:2:1: "cse" is not a field here
+              Maybe "case". Known: case, site, stop, answers, expect, person, story, truth, ….
+            quay.case.yaml:3:8: there is no site question "opning"
+              Maybe "opening". Known: opening, batteries.
+            quay.case.yaml:3:19: "40 m" is not possible for "opening"
+              Possible: 1 m to 20 m.
+            quay.case.yaml:3:34: "lead" is no answer to "batteries"
+              Known: agm, none.
+            quay.case.yaml:4:14: there is no complaint "noisy-chian"
+              Maybe "noisy-chain". Known: noisy-chain, does-nothing, stays-open.
+            quay.case.yaml:5:11: there is no history "frost"
+              Known: cold-snap.
+            quay.case.yaml:7:3: there is no check "chain-sgg"
+              Maybe "chain-sag". Known: chain-sag, held-open, retest, charging-voltage, limits-hold, noise-kind, display-lit, danger-person, ….
+            quay.case.yaml:8:3: "12 furlongs" is no reading for "chain-sag"
+              "furlongs" is no unit of length; use mm, cm, m, in or ft.
+            quay.case.yaml:9:3: "drak" is no outcome of "display-lit"
+              Maybe "dark". Known: dark, steady.
+            quay.case.yaml:10:3: "noise-kind" should be one answer, found "{"slap":1}"
+              Write a name, or a reading with its unit.
+            quay.case.yaml:11:3: "held-open" has no answer
+              Give one, or leave the line out.
+            quay.case.yaml:12:3: "100 V" is not possible for "battery-rest-voltage"
+              Possible: 0 V to 60 V.
+            quay.case.yaml:13:28: "3 mm" is no reading for "charging-voltage"
+              "mm" is a length; this asks for a voltage in V, e.g. 24.3 V.
+            quay.case.yaml:14:3: "does-nothing" is a complaint, not a check
+              Add it to the list "complaints".
+            quay.case.yaml:15:3: "passed" is no outcome of "limits-hold"
+              Maybe "pass". Known: pass, fail.
+            quay.case.yaml:16:3: "maybe" is no answer to "retest"
+              Known: fails, cured.
+            quay.case.yaml:17:9: there is no cause "chain-slak"
+              Maybe "chain-slack". Known: chain-slack, charger-dead, mains-missing, nothing-wrong, batteries-low, not-in-rule-base.
+            quay.case.yaml:18:11: there is no repair "tighten"
+              Known: tighten-chain, explain-use, restore-mains, charge-batteries, replace-charger.
+            quay.case.yaml:20:1: there is no stop "person-traped"
+              Maybe "person-trapped". Known: person-trapped.
+            """);
+  }
+
+  @Test
+  void what_is_no_yaml_or_no_case_says_so() {
+    assertThat(text(read("# only a comment\n")))
+        .isEqualTo(
+            """
+            quay.case.yaml: there is no case in this file
+              A case begins with a line "case: a-name".
+            """);
+    assertThat(text(read("just words\n")))
+        .startsWith("quay.case.yaml:1:1: expected fields with values here, found \"just words\"\n");
+    assertThat(text(read("case: a\nperson: [\n")))
+        .isEqualTo(
+            """
+            quay.case.yaml:2:10: this is not YAML: while parsing a flow node
+              Look for a missing space after a colon, a tab, or a quote left open.
+            """);
+    assertThat(text(CaseFile.read("quay.json", "{\"case\": \"a\",,}", SmallRuleBase.base())))
+        .startsWith("quay.json:1:14: this is not JSON: Unexpected character (',' (code 44))")
+        .endsWith("Look for a missing comma or a quote left open.\n");
+  }
+
+  @Test
+  void the_same_check_or_case_twice_is_a_slip() {
+    assertThat(
+            text(
+                read(
+                    """
+                    case: a
+                    person: caller
+                    answers:
+                      held-open: meant
+                      held-open: meant
+                    """)))
+        .isEqualTo(
+            """
+            quay.case.yaml:5:12: "held-open" stands here twice
+              Delete one of the two.
+            """);
+    assertThat(text(read("case: a\nperson: caller\n---\ncase: a\nperson: caller\n")))
+        .isEqualTo(
+            """
+            quay.case.yaml:4:1: "a" is in this file twice
+              Rename one of them.
+            """);
+  }
+
+  @Test
+  void a_file_that_cannot_be_read_says_so(@TempDir Path folder) throws IOException {
+    Path bytes = Files.write(folder.resolve("bytes.case.yaml"), new byte[] {(byte) 0xC3, 0x28});
+    assertThat(CaseFile.read(bytes, SmallRuleBase.base()).problems())
+        .extracting(Problem::message)
+        .containsExactly("this is not text in UTF-8");
+    assertThat(CaseFile.read(folder.resolve("gone.yaml"), SmallRuleBase.base()).problems())
+        .extracting(Problem::message)
+        .containsExactly("there is no such file");
+    assertThat(CaseFile.read(folder, SmallRuleBase.base()).problems())
+        .extracting(Problem::message)
+        .containsExactly("this cannot be read");
+  }
+
+  @Test
+  void folders_stand_for_the_case_files_in_them(@TempDir Path folder) throws IOException {
+    Path inner = Files.createDirectory(folder.resolve("chain"));
+    Path b = Files.createFile(inner.resolve("b.case.yaml"));
+    Path a = Files.createFile(inner.resolve("a.case.json"));
+    Files.createFile(inner.resolve("card.yaml"));
+    Path single = folder.resolve("any-name.yaml");
+    assertThat(CaseFile.among(List.of(single, folder))).containsExactly(single, a, b);
+  }
+
+  private static CaseFile read(String text) {
+    return CaseFile.read("quay.case.yaml", text, SmallRuleBase.base());
+  }
+
+  private static String text(CaseFile file) {
+    return file.problems().stream().map(p -> p + "\n").collect(Collectors.joining());
+  }
+}

@@ -1,0 +1,53 @@
+package yett.replay;
+
+import java.nio.file.Path;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import yett.interview.Expertise;
+import yett.knowledge.KnowledgeSource;
+import yett.knowledge.RuleBase;
+
+/**
+ * A rule base of a few cards, so that what a test expects does not move with the shipped cards. The
+ * reading of answers is the shipped one.
+ */
+public final class SmallRuleBase {
+  private static final Expertise EXPERTISE =
+      Expertise.of(named(RuleBase.read(SmallRuleBase::files)), Path.of("target/rule-cache"));
+
+  private SmallRuleBase() {}
+
+  public static Expertise expertise() {
+    return EXPERTISE;
+  }
+
+  public static RuleBase base() {
+    return EXPERTISE.base();
+  }
+
+  /** With a fingerprint that does not move with the shipped rules. */
+  private static RuleBase named(RuleBase b) {
+    return new RuleBase(
+        "5ca1ab1e0000000000000000",
+        b.causes(),
+        b.checks(),
+        b.histories(),
+        b.repairs(),
+        b.setUps(),
+        b.cautions(),
+        b.stops(),
+        b.siteQuestions(),
+        b.planning(),
+        b.rules());
+  }
+
+  private static SortedMap<String, String> files() {
+    SortedMap<String, String> files =
+        new TreeMap<>(
+            KnowledgeSource.folder(Path.of("src/test/resources/small-rule-base")).files());
+    files.put(
+        "rules/core.drl",
+        KnowledgeSource.folder(Path.of("knowledge")).files().get("rules/core.drl"));
+    return files;
+  }
+}

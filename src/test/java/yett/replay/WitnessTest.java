@@ -1,0 +1,60 @@
+package yett.replay;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import yett.knowledge.Repair;
+import yett.knowledge.Role;
+
+class WitnessTest {
+  private static final String NO_MAINS =
+      "case: no-mains\nperson: electrician\ntruth: [mains-missing]\n";
+
+  @Test
+  void a_repair_that_often_helps_is_taken_to_help() {
+    assertThat(curedBy(0.55, NO_MAINS)).isTrue();
+    assertThat(curedBy(0.45, NO_MAINS)).isFalse();
+  }
+
+  @Test
+  void where_the_file_names_the_right_repair_another_must_be_nearly_as_good() {
+    String right = NO_MAINS + "repairs: [restore-mains]\n";
+    assertThat(curedBy(0.55, right)).isFalse();
+    assertThat(curedBy(0.85, right)).isTrue();
+  }
+
+  @Test
+  void a_repair_that_does_not_touch_the_cause_does_not_cure() {
+    Witness witness = witness(NO_MAINS);
+    witness.repaired(SmallRuleBase.base().repairs().get("tighten-chain"));
+    assertThat(witness.cured()).contains(false);
+  }
+
+  private static boolean curedBy(double chance, String text) {
+    Witness witness = witness(text);
+    witness.repaired(
+        new Repair(
+            "reset-isolator",
+            "Switch the isolator on again",
+            List.of(),
+            Map.of("mains-missing", chance),
+            1,
+            List.of(),
+            List.of(),
+            Role.TECHNICIAN,
+            List.of(),
+            List.of(),
+            List.of(),
+            Map.of(),
+            "common practice"));
+    return witness.cured().orElseThrow();
+  }
+
+  private static Witness witness(String text) {
+    CaseFile file = CaseFile.read("quay.case.yaml", text, SmallRuleBase.base());
+    assertThat(file.problems()).isEmpty();
+    return new Witness(file.cases().get(0), SmallRuleBase.base());
+  }
+}
