@@ -28,6 +28,8 @@ class CommandLineIT {
         "diagnose --as king | 64 | \"king\" is nobody who can answer.",
         "cases all          | 64 | \"all\" is too much.",
         "resume             | 64 | No case is open. Begin one with: diagnose.",
+        "record             | 64 | Usage: record CASE",
+        "replay             | 64 | Usage: replay FILE...",
         "help flurble       | 64 | There is no command \"flurble\".",
       })
   void a_command_line_that_cannot_be_understood(String words, int status, String message) {
@@ -40,12 +42,23 @@ class CommandLineIT {
 
   @Test
   void a_case_that_is_not_there() {
-    Pipe.Result result = run("", "resume", "2026-0815");
+    for (String command : new String[] {"resume", "record"}) {
+      Pipe.Result result = run("", command, "2026-0815");
+
+      assertThat(result.exitCode()).isNotZero();
+      assertThat(result.stdout()).isEmpty();
+      assertThat(result.stderr())
+          .startsWith("There is no case \"2026-0815\".")
+          .doesNotContain("Exception", "\tat ");
+    }
+  }
+
+  @Test
+  void a_case_file_that_is_not_there() {
+    Pipe.Result result = run("", "replay", "nowhere.case.yaml");
 
     assertThat(result.exitCode()).isNotZero();
-    assertThat(result.stderr())
-        .startsWith("There is no case \"2026-0815\".")
-        .doesNotContain("Exception", "\tat ");
+    assertThat(result.stderr()).contains("nowhere.case.yaml").doesNotContain("Exception", "\tat ");
   }
 
   @Test

@@ -51,6 +51,21 @@ class InterviewIT {
     assertThat(command("cases", "--open").stdout()).contains("no case");
     assertThat(command("cases", "show", "1").stdout())
         .contains("Chandler's gate", "Closed: ", "Chain too slack: how it came to that");
+    assertThat(command("record", "1").stdout())
+        .startsWith("# ")
+        .contains("Chandler's gate", "Chain too slack")
+        .containsIgnoringCase("does the closing leaf reverse when it meets the test obstruction");
+    assertThat(command("record", "1", "--hand-over").stdout()).contains("Chandler's gate");
+  }
+
+  @Test
+  void recorded_cases_are_replayed_without_a_person() {
+    Pipe.Result result = run("replay", "knowledge/chain/chain-slack.case.yaml");
+    assertThat(result.exitCode()).as(result.stderr()).isZero();
+    assertThat(result.stdout()).contains("slack-chain-after-winter", "cases: ");
+    assertThat(run("replay", "knowledge/chain/chain-slack.case.yaml", "--json").stdout().lines())
+        .isNotEmpty()
+        .allMatch(line -> line.startsWith("{") && line.endsWith("}"));
   }
 
   /** A set-up may be entered again after it was left. */
@@ -60,10 +75,13 @@ class InterviewIT {
     return others;
   }
 
+  private Pipe.Result run(String... words) {
+    return Pipe.run(
+        Programs.packaged(words), Map.of("YETT_HOME", home.toString()), "", Visitor.PATIENCE);
+  }
+
   private Pipe.Result command(String... words) {
-    Pipe.Result result =
-        Pipe.run(
-            Programs.packaged(words), Map.of("YETT_HOME", home.toString()), "", Visitor.PATIENCE);
+    Pipe.Result result = run(words);
     assertThat(result.exitCode()).as(result.stderr()).isZero();
     assertThat(result.stderr()).isEmpty();
     return result;
