@@ -25,6 +25,7 @@ import yett.knowledge.Role;
  * @param deeds repairs done and retests, in order with the answers by their number
  * @param setUps set-ups in force, in the order of entering
  * @param everEntered set-ups that were entered at some time, whose cautions were thus confirmed
+ * @param intent id of the check or repair for which a set-up was just entered or left
  * @param declined repairs that could not be done, with the epoch in which they were declined
  * @param cured whether the last retest succeeded and nothing was repaired or reopened since
  * @param kept confirmed contradictions as pairs of event numbers
@@ -41,6 +42,7 @@ public record CaseState(
     List<Entry> deeds,
     Set<String> setUps,
     Set<String> everEntered,
+    Optional<String> intent,
     Map<String, Integer> declined,
     boolean retestDue,
     boolean cured,
@@ -92,6 +94,7 @@ public record CaseState(
     private final List<Entry> deeds = new ArrayList<>();
     private final Set<String> setUps = new LinkedHashSet<>();
     private final Set<String> everEntered = new LinkedHashSet<>();
+    private Optional<String> intent = Optional.empty();
     private final Map<String, Integer> declined = new LinkedHashMap<>();
     private boolean retestDue;
     private boolean cured;
@@ -128,6 +131,7 @@ public record CaseState(
           List.copyOf(deeds),
           new LinkedHashSet<>(setUps),
           Set.copyOf(everEntered),
+          intent,
           Map.copyOf(declined),
           retestDue,
           cured,
@@ -152,6 +156,9 @@ public record CaseState(
 
     private void follow(Entry entry) {
       Event event = entry.event();
+      if (!(event instanceof Event.Noted)) {
+        intent = Optional.empty();
+      }
       if (!(event instanceof Event.MadeSafe
           || event instanceof Event.Noted
           || event instanceof Event.Closed)) {
@@ -173,8 +180,10 @@ public record CaseState(
       } else if (event instanceof Event.SetUpEntered e) {
         setUps.add(e.setUp());
         everEntered.add(e.setUp());
+        intent = Optional.ofNullable(e.next()); // events before this was kept have none
       } else if (event instanceof Event.SetUpLeft e) {
         setUps.remove(e.setUp());
+        intent = Optional.ofNullable(e.next()); // events before this was kept have none
       } else if (event instanceof Event.Repaired e) {
         repair(entry, e);
       } else if (event instanceof Event.Retested e) {

@@ -47,10 +47,17 @@ public sealed interface Event {
 
   record Answered(String check, Answer answer) implements Event {}
 
-  /** Its cautions and steps were confirmed, and it is in force. */
-  record SetUpEntered(String setUp) implements Event {}
+  /**
+   * Its cautions and steps were confirmed, and it is in force.
+   *
+   * @param next id of the check or repair that it was entered for; empty if for none
+   */
+  record SetUpEntered(String setUp, String next) implements Event {}
 
-  record SetUpLeft(String setUp) implements Event {}
+  /**
+   * @param next id of the check or repair that it was left for; empty if for none
+   */
+  record SetUpLeft(String setUp, String next) implements Event {}
 
   /**
    * @param done false if it could not be done

@@ -207,7 +207,11 @@ final class NextStep {
         }
       }
       if (!due.isEmpty()) {
-        return ask(nearest(due), Optional.empty(), "proof before the gate returns to service");
+        Check next = nearest(due);
+        List<String> leave = planner.change(state.setUps(), proving(next)).leave();
+        return leave.isEmpty()
+            ? ask(next, Optional.empty(), "proof before the gate returns to service")
+            : new Step.Leave(base.setUps().get(leave.get(0)), next.id(), next.ask());
       }
       if (!open.isEmpty()) {
         String names = open.stream().map(Check::ask).collect(Collectors.joining(" "));
@@ -225,8 +229,15 @@ final class NextStep {
     /** The one for which the state of the work changes least. */
     private Check nearest(List<Check> checks) {
       return checks.stream()
-          .min(Comparator.comparingDouble(c -> planner.changeOfSetUp(state.setUps(), c.needs())))
+          .min(Comparator.comparingDouble(c -> planner.changeOfSetUp(state.setUps(), proving(c))))
           .orElseThrow();
+    }
+
+    /** A proof that needs no other state of the work is of a gate that can run. */
+    private Collection<String> proving(Check proof) {
+      boolean cannotRun =
+          !planner.change(state.setUps(), List.of(SetUp.GATE_RUNNING)).leave().isEmpty();
+      return proof.needs().isEmpty() && cannotRun ? List.of(SetUp.GATE_RUNNING) : proof.needs();
     }
 
     private boolean isOpenTo(Check proof) {
@@ -265,10 +276,24 @@ final class NextStep {
       Advice advice =
           adviser.advise(
               belief, new Planner.Options(checks(false), repairs, state.setUps(), cured));
-      return advice.kind() == Advice.Kind.NOTHING_LEFT && !cured
-          ? adviser.advise(
-              belief, new Planner.Options(checks(true), repairs, state.setUps(), false))
-          : advice;
+      if (advice.kind() == Advice.Kind.NOTHING_LEFT && !cured) {
+        advice =
+            adviser.advise(
+                belief, new Planner.Options(checks(true), repairs, state.setUps(), false));
+      }
+      return committed(advice, repairs);
+    }
+
+    /**
+     * What a set-up was entered or left for comes next: changing one's mind half way would send a
+     * person to and fro.
+     */
+    private Advice committed(Advice advice, Set<String> repairs) {
+      String intent = state.intent().orElse("");
+      if (repairs.contains(intent)) {
+        return advice.repairing(intent);
+      }
+      return checks(true).contains(intent) ? advice.asking(intent) : advice;
     }
 
     private boolean done(String repair) {
@@ -334,11 +359,11 @@ final class NextStep {
     private Step ready(Collection<String> needs, Step then) {
       Planner.Change change = planner.change(state.setUps(), needs);
       if (!change.leave().isEmpty()) {
-        return new Step.Leave(base.setUps().get(change.leave().get(0)), purpose(then));
+        return new Step.Leave(base.setUps().get(change.leave().get(0)), card(then), purpose(then));
       }
       if (!change.enter().isEmpty()) {
         SetUp setUp = base.setUps().get(change.enter().get(0));
-        return new Step.Enter(setUp, base.cautionsFor(setUp.hazards()), purpose(then));
+        return new Step.Enter(setUp, base.cautionsFor(setUp.hazards()), card(then), purpose(then));
       }
       return then;
     }
@@ -349,8 +374,15 @@ final class NextStep {
           .map(base.setUps()::get)
           .filter(s -> s != null && state.role().may(s.who()))
           .reduce((a, b) -> b)
-          .<Step>map(s -> new Step.Leave(s, "the case closes"))
+          .<Step>map(s -> new Step.Leave(s, "", "the case closes"))
           .orElse(then);
+    }
+
+    private static String card(Step then) {
+      if (then instanceof Step.Ask ask) {
+        return ask.check().id();
+      }
+      return then instanceof Step.Mend mend ? mend.repair().id() : "";
     }
 
     private static String purpose(Step then) {

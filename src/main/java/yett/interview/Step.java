@@ -41,16 +41,28 @@ public sealed interface Step {
   /**
    * A set-up to enter: its cautions, then its steps to confirm in order.
    *
-   * @param purpose what comes next, in a few words
+   * @param next id of the check or repair it is entered for; empty if for none
+   * @param purpose the same in a few words
    */
-  record Enter(SetUp setUp, List<Caution> cautions, String purpose) implements Step {}
+  record Enter(SetUp setUp, List<Caution> cautions, String next, String purpose) implements Step {
+    /** The event that says that it was entered. */
+    public Event done() {
+      return new Event.SetUpEntered(setUp.id(), next);
+    }
+  }
 
   /**
    * A set-up to leave; its steps are confirmed in order.
    *
-   * @param purpose what comes next, in a few words
+   * @param next id of the check or repair it is left for; empty if for none
+   * @param purpose the same in a few words
    */
-  record Leave(SetUp setUp, String purpose) implements Step {}
+  record Leave(SetUp setUp, String next, String purpose) implements Step {
+    /** The event that says that it was left. */
+    public Event done() {
+      return new Event.SetUpLeft(setUp.id(), next);
+    }
+  }
 
   /**
    * @param plan the repairs in order, this one first; empty for work that a repair entails

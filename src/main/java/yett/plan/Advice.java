@@ -1,5 +1,6 @@
 package yett.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -37,4 +38,25 @@ public record Advice(
    * @param chance that its turn comes, because those before did not cure
    */
   public record Job(String repair, double chance) {}
+
+  /** The same choice with a check as its outcome, because work for it has begun. */
+  public Advice asking(String check) {
+    List<Candidate> reordered = new ArrayList<>(candidates);
+    reordered.removeIf(c -> c.check().equals(check));
+    Candidate chosen =
+        candidates.stream()
+            .filter(c -> c.check().equals(check))
+            .findFirst()
+            .orElse(new Candidate(check, 0, 0));
+    reordered.add(0, chosen);
+    return new Advice(Kind.ASK, List.copyOf(reordered), jobs, expected, repairingNow);
+  }
+
+  /** The same choice with a repair as its outcome, because work for it has begun. */
+  public Advice repairing(String repair) {
+    List<Job> reordered = new ArrayList<>(jobs);
+    reordered.removeIf(j -> j.repair().equals(repair));
+    reordered.add(0, new Job(repair, 1));
+    return new Advice(Kind.REPAIR, candidates, List.copyOf(reordered), expected, repairingNow);
+  }
 }

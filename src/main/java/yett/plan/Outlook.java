@@ -5,7 +5,7 @@ import java.util.Arrays;
 /**
  * What finding the fault would be worth. For each hypothesis: what putting it right costs once it
  * is known, and with which repair that begins. The entropy over those first repairs is what checks
- * still have to resolve before one can act as if one knew (after Sun and Weiss 1993; from memory).
+ * still have to resolve before one can act as if one knew (Sun and Weld 1993; from memory).
  */
 final class Outlook {
   private final double[] known;

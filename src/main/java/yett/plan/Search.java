@@ -9,12 +9,12 @@ import java.util.Map;
 
 /**
  * Looks ahead over checks and repairs. One step for every check; further steps for the most
- * promising, one more each time while a fixed number of states is not used up, to the very end on
- * small scenes. Where it stops looking, a state is worth the best order of repairs or, if that is
- * less, what the repair would cost if the fault were known and the checks that it takes to know it.
+ * promising, one more each time until a fixed amount of work is used up, to the very end on small
+ * scenes. Where it stops looking, a state is worth the best order of repairs or, if that is less,
+ * what the repair would cost if the fault were known and the checks that it takes to know it.
  */
 final class Search {
-  /** Repairs put in order when looking ahead, and when the plan itself is made. */
+  /** Repairs put in order when looking ahead among many, and when the plan itself is made. */
   private static final int REPAIRS_AHEAD = 5;
 
   private static final int REPAIRS_NOW = 8;
@@ -24,15 +24,18 @@ final class Search {
 
   private static final int INNER = 7;
 
-  /** States that may be looked at beyond the first step. */
-  private static final int STATES = 1500;
+  /** Work that may go into looking beyond the first step: so much, and one for each hypothesis. */
+  private static final int WORK = 120_000;
+
+  private static final int WORK_A_STATE = 32;
 
   /** Checks lose their edge: what is still open costs more than the best check asks now. */
-  private static final double BLUNTING = 1.25;
+  private static final double BLUNTING = 1.5;
 
   private static final double EPSILON = 1e-9;
 
   private final Scene scene;
+  private final boolean few;
   private final RepairOrder ahead;
   private final RepairOrder now;
   private final Aftermath aftermath;
@@ -47,12 +50,13 @@ final class Search {
   private List<Integer> checks = List.of();
   private List<Integer> inner = List.of();
   private List<Integer> firsts = List.of();
-  private int states;
+  private int work;
   private boolean cutShort;
 
   Search(Scene scene) {
     this.scene = scene;
-    this.ahead = new RepairOrder(scene, REPAIRS_AHEAD);
+    this.few = scene.repairs().size() <= REPAIRS_NOW;
+    this.ahead = new RepairOrder(scene, few ? REPAIRS_NOW : REPAIRS_AHEAD);
     this.now = new RepairOrder(scene, REPAIRS_NOW);
     this.aftermath = new Aftermath(scene);
     this.single = Arrays.stream(scene.hypotheses()).allMatch(set -> set.length <= 1);
@@ -79,7 +83,7 @@ final class Search {
   /** What was answered and tried so far, as a hash, and the state of the work. */
   private record Place(long path, int state, int depth) {}
 
-  /** Thrown when there are more states than may be looked at. */
+  /** Thrown when there is more to look at than may be. */
   private static final class TooMany extends RuntimeException {
     TooMany() {
       super(null, null, false, false);
@@ -93,10 +97,10 @@ final class Search {
     price = BLUNTING * price(weights, state);
     inner = checks;
     firsts = firsts(order);
-    states = Integer.MIN_VALUE;
+    work = Integer.MIN_VALUE;
     Ranking ranking = new Ranking(weights, state, order.value());
     ranking.look(checks, 0);
-    states = 0;
+    work = 0;
     inner = ranking.best(INNER);
     List<Integer> deeper = ranking.best(DEEPER);
     for (int depth = 1; cutShort; depth++) {
@@ -176,7 +180,7 @@ final class Search {
     for (int r = 0; r < scene.repairs().size(); r++) {
       all.add(r);
     }
-    return all.size() <= REPAIRS_NOW ? all : order.repairs().stream().limit(1).toList();
+    return few ? all : order.repairs().stream().limit(1).toList();
   }
 
   private List<Integer> telling(double[] weights) {
@@ -292,7 +296,7 @@ final class Search {
     }
     if (depth == 0) {
       cutShort = true;
-      return Math.min(order, outlook.known(weights) + price * outlook.open(weights));
+      return Math.min(order, found(weights));
     }
     Place place = new Place(path, state, depth);
     Double known = values.get(place);
@@ -316,6 +320,13 @@ final class Search {
     return best;
   }
 
+  /** An estimate of the cost with further checks. */
+  private double found(double[] weights) {
+    return price == Double.POSITIVE_INFINITY
+        ? price
+        : outlook.known(weights) + price * outlook.open(weights);
+  }
+
   /** Whether some check costs less than can be saved at all. */
   private boolean worthAsking(int state, double saving) {
     for (int check : checks) {
@@ -332,7 +343,8 @@ final class Search {
     if (known != null) {
       return known;
     }
-    if (states++ > STATES) {
+    work += WORK_A_STATE + scene.hypotheses().length;
+    if (work > WORK) {
       throw new TooMany();
     }
     double value = ahead.value(weights, state, tried);

@@ -149,11 +149,11 @@ final class Run {
   private void work(Step step) {
     if (step instanceof Step.Enter s) {
       Why why = Why.of("next: " + s.purpose());
-      Event event = new Event.SetUpEntered(s.setUp().id());
+      Event event = s.done();
       begin("enter", s.setUp().id(), s.setUp().name(), why, "confirmed", false, event);
     } else if (step instanceof Step.Leave s) {
       Why why = Why.of("next: " + s.purpose());
-      Event event = new Event.SetUpLeft(s.setUp().id());
+      Event event = s.done();
       begin("leave", s.setUp().id(), s.setUp().name(), why, "confirmed", false, event);
     } else if (step instanceof Step.Mend s) {
       witness.repaired(s.repair());

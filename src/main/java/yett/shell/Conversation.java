@@ -88,7 +88,7 @@ final class Conversation {
     } else if (step instanceof Step.Enter s) {
       enter(s);
     } else if (step instanceof Step.Leave s) {
-      confirm(views.leave(s), s.setUp().leave().size(), new Event.SetUpLeft(s.setUp().id()));
+      confirm(views.leave(s), s.setUp().leave().size(), s.done());
     } else if (step instanceof Step.Mend s) {
       mend(s, moment);
     } else if (step instanceof Step.Retest) {
@@ -361,7 +361,7 @@ final class Conversation {
         confirm(
             List.of(Block.numbered(step.setUp().enter())),
             step.setUp().enter().size(),
-            new Event.SetUpEntered(step.setUp().id()));
+            step.done());
         return;
       }
       if (!wished(line)) {

@@ -87,9 +87,9 @@ final class RandomCase {
     } else if (step instanceof Step.Ask s) {
       return List.of(new Event.Answered(s.check().id(), answer(s.check(), moment)));
     } else if (step instanceof Step.Enter s) {
-      return List.of(new Event.SetUpEntered(s.setUp().id()));
+      return List.of(s.done());
     } else if (step instanceof Step.Leave s) {
-      return List.of(new Event.SetUpLeft(s.setUp().id()));
+      return List.of(s.done());
     } else if (step instanceof Step.Mend s) {
       return List.of(new Event.Repaired(s.repair().id(), chance(0.8)));
     } else if (step instanceof Step.Retest) {

@@ -140,6 +140,9 @@ final class SafetyWatch implements BiConsumer<Moment, Role> {
     } else if (step instanceof Step.Ask s) {
       may(role, s.check().who(), s.check().id());
       ready(role, s.check().needs(), plain);
+      if (s.check().kind() == Check.Kind.PROOF && s.check().needs().isEmpty()) {
+        canRun(plain);
+      }
     } else if (step instanceof Step.Mend s) {
       may(role, s.repair().who(), s.repair().id());
       ready(role, s.repair().needs(), plain);
@@ -167,7 +170,12 @@ final class SafetyWatch implements BiConsumer<Moment, Role> {
         !role.may(running.who()) || plain.inForce.contains(running.id()),
         "the gate is tried without %s",
         running.id());
-    running
+    canRun(plain);
+  }
+
+  private void canRun(PlainReading plain) {
+    base.setUps()
+        .get(SetUp.GATE_RUNNING)
         .excludes()
         .forEach(o -> require(!plain.inForce.contains(o), "the gate is tried in %s", o));
   }

@@ -3,6 +3,9 @@ package yett.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -35,9 +38,13 @@ class PlannerTest {
   }
 
   @Test
-  void the_same_case_gets_the_same_advice() {
+  void the_same_case_gets_the_same_advice_however_its_options_are_listed() {
     Belief belief = Belief.atReport(MODEL);
-    assertThat(advise(belief)).isEqualTo(advise(belief));
+    List<String> turned = new ArrayList<>(checks());
+    Collections.reverse(turned);
+    Planner.Options options =
+        new Planner.Options(new LinkedHashSet<>(turned), BASE.repairs().keySet(), Set.of(), false);
+    assertThat(new Planner(BASE).advise(belief, options)).isEqualTo(advise(belief));
   }
 
   @Test

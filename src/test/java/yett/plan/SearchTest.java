@@ -129,6 +129,20 @@ class SearchTest {
     assertThat(value(run(scene, 0.5, 0.5))).isCloseTo(19.5, within(EXACT));
   }
 
+  @Test
+  void telling_faults_apart_that_one_repair_removes_is_worth_nothing() {
+    Scene scene =
+        Shop.faults(2)
+            .setUps(new Workshop.Stand("cover", 6, 4, List.of()))
+            .repair(5, 1, 1, 1)
+            .question(1, 0.9, 0.1)
+            .scene();
+    Search.Result result = run(scene, 0.5, 0.5);
+    assertThat(asks(result)).isFalse();
+    assertThat(result.checks().get(0).value()).isCloseTo(16, within(EXACT));
+    assertThat(value(result)).isCloseTo(15, within(EXACT));
+  }
+
   // Doing the repair unasked costs 20, leaving it 0.3 x 180 = 54, asking 5 + 0.3 x 20 = 11.
   @Test
   void when_the_gate_runs_again_a_hidden_fault_is_weighed_against_a_return_visit() {
