@@ -238,9 +238,7 @@ final class StepViews {
     blocks.add(Block.heading("Plan of work"));
     blocks.add(
         Block.paragraph(
-            "No further check is worth its time. Each repair is tried before the next; expected "
-                + Figures.minutes(plan.expected())
-                + " in all."));
+            "No further check is worth its time. After each repair the gate is tried."));
     List<Block.Item> items = new ArrayList<>();
     int number = 0;
     for (Advice.Job job : plan.jobs()) {
