@@ -15,7 +15,7 @@ final class Programs {
     String classpath =
         System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
     List<String> command = new ArrayList<>();
-    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.add(java());
     command.add("-XX:TieredStopAtLevel=1");
     if (Runtime.version().feature() >= 22) {
       // What Enable-Native-Access in the jar's manifest does for the packaged program.
@@ -24,6 +24,21 @@ final class Programs {
     command.addAll(List.of("-cp", classpath, main.getName()));
     command.addAll(List.of(arguments));
     return command;
+  }
+
+  /** The packaged program, on the Java that runs the tests. */
+  static List<String> packaged(String... arguments) {
+    List<String> command = new ArrayList<>();
+    command.add(java());
+    // Short runs: what the second compiler would do never pays.
+    command.add("-XX:TieredStopAtLevel=1");
+    command.addAll(List.of("-jar", System.getProperty("yett.jar", "target/yett.jar")));
+    command.addAll(List.of(arguments));
+    return command;
+  }
+
+  private static String java() {
+    return Path.of(System.getProperty("java.home"), "bin", "java").toString();
   }
 
   /** Little and known, so that tests do not depend on the machine they run on. */

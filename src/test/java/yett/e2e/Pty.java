@@ -70,14 +70,25 @@ final class Pty implements AutoCloseable {
    *
    * @throws AssertionError with the screen so far, if it does not appear in time
    */
-  synchronized Pty expect(Pattern pattern, Duration patience) {
+  Pty expect(Pattern pattern, Duration patience) {
+    readTo(pattern, patience);
+    return this;
+  }
+
+  /**
+   * As {@link #expect(Pattern, Duration)}.
+   *
+   * @return what appeared after what was expected before, to the end of the match
+   */
+  synchronized String readTo(Pattern pattern, Duration patience) {
     long deadline = System.nanoTime() + patience.toNanos();
     while (true) {
       String screen = transcript();
       Matcher matcher = pattern.matcher(screen);
       if (matcher.find(Math.min(seen, screen.length()))) {
+        String text = screen.substring(Math.min(seen, screen.length()), matcher.end());
         seen = matcher.end();
-        return this;
+        return text;
       }
       long left = TimeUnit.NANOSECONDS.toMillis(deadline - System.nanoTime());
       if (ended || left <= 0) {

@@ -1,0 +1,81 @@
+package yett.e2e;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * What appeared from one prompt to the next.
+ *
+ * @param text with the answer's echo first and the next prompt last
+ */
+record Screen(String text) {
+  /** A prompt ends in "> " and waits; on the next line, if it fills the window. */
+  static final Pattern PROMPT = Pattern.compile("(?:^|\n)[^\n>]*> \n?\\z");
+
+  /** What kind of prompt waits; the test knows them by their first words. */
+  enum Kind {
+    DANGERS("0 for none of these, or the numbers that are so"),
+    SITE("Enter if all is right"),
+    SITE_QUESTION("Answer.*Enter to leave it"),
+    COMPLAINTS("Numbers, with blanks"),
+    HISTORY("0 for none of these, or numbers"),
+    CAUTIONS("Enter when these are read"),
+    SET_UP("\"done\" when all"),
+    REPAIR("\"done\" when it is done, \"cannot\""),
+    STOP("\"done\" when it is done; \"correct\""),
+    SURE("yes to keep it"),
+    CLOSE("\"close\" to close"),
+    RETEST("Answer> ", "Retest"),
+    SETTLE("Answer> ", "Two answers that do not agree"),
+    FAILED_PROOF("Answer> ", "A proof failed"),
+    PROOF("(Answer|Reading.*)> ", "Proof"),
+    CHECK("(Answer|Reading.*)> ", "Check \\d+"),
+    COMMANDS("yett> ");
+
+    private final Pattern prompt;
+    private final Pattern heading;
+
+    Kind(String prompt) {
+      this(prompt, "");
+    }
+
+    Kind(String prompt, String heading) {
+      this.prompt = Pattern.compile("^" + prompt);
+      this.heading = Pattern.compile("(?m)^" + heading);
+    }
+  }
+
+  /** Empty for a prompt that comes again, after a refusal or a word such as "why". */
+  Optional<Kind> kind() {
+    return Stream.of(Kind.values())
+        .filter(kind -> kind.prompt.matcher(prompt()).find() && kind.heading.matcher(text).find())
+        .findFirst();
+  }
+
+  /** The last line. */
+  String prompt() {
+    String screen = text.stripTrailing();
+    return screen.substring(screen.lastIndexOf('\n') + 1) + " ";
+  }
+
+  /** The text as one line, so that a sentence is found however it was broken. */
+  String flat() {
+    return text.replaceAll("\\s+", " ");
+  }
+
+  boolean shows(String words) {
+    return flat().contains(words.replaceAll("\\s+", " "));
+  }
+
+  /** The number that stands before an entry of a list. */
+  int numberOf(String entry) {
+    Matcher matcher =
+        Pattern.compile("(\\d+) " + Pattern.quote(entry.replaceAll("\\s+", " "))).matcher(flat());
+    if (!matcher.find()) {
+      throw new AssertionError("No entry \"" + entry + "\" on the screen:\n" + text);
+    }
+    return Integer.parseInt(matcher.group(1));
+  }
+}

@@ -1,0 +1,65 @@
+package yett.e2e;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import tools.jackson.core.type.TypeReference;
+import tools.jackson.dataformat.yaml.YAMLMapper;
+
+/**
+ * A gate and what is wrong with it, from a test case beside the cards.
+ *
+ * @param answers by the id of the check, for far more checks than an interview will ask
+ * @param repairs those that cure
+ */
+record Story(
+    List<String> complaints,
+    List<String> history,
+    Map<String, String> answers,
+    List<String> repairs) {
+
+  /** The case of that name in the rule base's folder. */
+  static Story of(String name) {
+    try (Stream<Path> files = Files.walk(Path.of("knowledge"))) {
+      return files
+          .filter(file -> file.toString().endsWith(".case.yaml"))
+          .flatMap(file -> documents(file))
+          .filter(text -> text.startsWith("case: " + name + "\n"))
+          .map(Story::read)
+          .findFirst()
+          .orElseThrow(() -> new AssertionError("No case file tells of \"" + name + "\""));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static Stream<String> documents(Path file) {
+    try {
+      return Stream.of(Files.readString(file).replace("\r\n", "\n").split("(?m)^---\n"))
+          .map(text -> text.substring(text.indexOf("case: ")));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static Story read(String text) {
+    Map<String, Object> fields =
+        new YAMLMapper().readValue(text, new TypeReference<Map<String, Object>>() {});
+    return new Story(
+        words(fields.get("complaints")),
+        words(fields.get("history")),
+        new YAMLMapper()
+            .convertValue(fields.get("answers"), new TypeReference<Map<String, String>>() {}),
+        words(fields.get("repairs")));
+  }
+
+  private static List<String> words(Object list) {
+    return list == null
+        ? List.of()
+        : new YAMLMapper().convertValue(list, new TypeReference<List<String>>() {});
+  }
+}

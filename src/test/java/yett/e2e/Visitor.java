@@ -1,0 +1,196 @@
+package yett.e2e;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import yett.knowledge.Check;
+import yett.knowledge.KnowledgeSource;
+import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
+
+/**
+ * Somebody at the gate of a {@link Story}, who reads each question on the screen and types the
+ * answer. Which questions come, and in what order, is up to the program.
+ */
+final class Visitor implements AutoCloseable {
+  static final Duration PATIENCE = Duration.ofSeconds(60);
+  private static final RuleBase BASE = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
+
+  private final Pty pty;
+  private final Story story;
+  private final List<String> asked;
+  private final Set<String> repaired;
+  private Screen screen;
+  private Screen question;
+
+  private Visitor(Pty pty, Story story, List<String> asked, Set<String> repaired) {
+    this.pty = pty;
+    this.story = story;
+    this.asked = asked;
+    this.repaired = repaired;
+    look();
+  }
+
+  /** Starts the packaged program at a window of 80 by 24 and waits for its first prompt. */
+  static Visitor at(Story story, Path home, String... arguments) {
+    return at(story, home, Map.of(), 80, arguments);
+  }
+
+  static Visitor at(
+      Story story, Path home, Map<String, String> environment, int columns, String... arguments) {
+    Map<String, String> all = new HashMap<>(environment);
+    all.put("YETT_HOME", home.toString());
+    Pty pty = Pty.start(Programs.packaged(arguments), all, columns, 24);
+    try {
+      return new Visitor(pty, story, new ArrayList<>(), new HashSet<>());
+    } catch (AssertionError e) {
+      pty.close();
+      throw e;
+    }
+  }
+
+  /** What came after the last line. */
+  Screen screen() {
+    return screen;
+  }
+
+  /** The last screen that asked something new: the one that waits for an answer. */
+  Screen question() {
+    return question;
+  }
+
+  Screen.Kind kind() {
+    return question.kind().orElseThrow();
+  }
+
+  Pty pty() {
+    return pty;
+  }
+
+  /** What was asked and answered so far: ids of checks, names of the other prompts. */
+  List<String> asked() {
+    return List.copyOf(asked);
+  }
+
+  /** Types a line and waits for the next prompt. */
+  Screen say(String line) {
+    pty.enter(line);
+    return look();
+  }
+
+  /** Presses a key that needs no Enter. */
+  Screen press(String key) {
+    pty.type(key);
+    return look();
+  }
+
+  private Screen look() {
+    screen = new Screen(pty.readTo(Screen.PROMPT, PATIENCE));
+    if (question == null || screen.kind().isPresent()) {
+      question = screen;
+    }
+    return screen;
+  }
+
+  /** Answers truly until a prompt of that kind waits. */
+  Screen until(Screen.Kind kind) {
+    return until(EnumSet.of(kind));
+  }
+
+  Screen until(Set<Screen.Kind> kinds) {
+    for (int turns = 0; turns < 120; turns++) {
+      if (kinds.contains(kind())) {
+        return question;
+      }
+      answer();
+    }
+    throw new AssertionError("No end to the questions:\n" + pty.transcript());
+  }
+
+  /** Answers what waits at the prompt. */
+  Screen answer() {
+    if (!screen.prompt().equals(question.prompt())) {
+      throw new AssertionError("Nobody knows what to type here:\n" + screen.text());
+    }
+    asked.add(check().map(Check::id).orElse(kind().name()));
+    return say(truth());
+  }
+
+  /** The true answer to what waits at the prompt. */
+  String truth() {
+    return switch (kind()) {
+      case DANGERS -> "0";
+      case SITE, CAUTIONS -> "";
+      case COMPLAINTS ->
+          numbers(story.complaints().stream().map(id -> BASE.checks().get(id).ask()));
+      case HISTORY -> numbers(story.history().stream().map(id -> BASE.histories().get(id).name()));
+      case SET_UP -> "done";
+      case REPAIR -> {
+        repaired.add(repair().id());
+        yield "done";
+      }
+      case RETEST -> repaired.containsAll(story.repairs()) ? "1" : "2";
+      case SURE -> "yes";
+      case SETTLE -> "3";
+      case CHECK, PROOF -> truth(check().orElseThrow());
+      case CLOSE -> "close";
+      default -> throw new AssertionError("It should not come to this:\n" + question.text());
+    };
+  }
+
+  private String truth(Check check) {
+    String known = story.answers().get(check.id());
+    if (known == null) {
+      return check.kind() == Check.Kind.PROOF ? "1" : "unknown";
+    }
+    return check.measured()
+        ? known
+        : Integer.toString(
+            question.numberOf(check.outcomes().get(check.indexOf(known)).text() + " –"));
+  }
+
+  private String numbers(Stream<String> entries) {
+    String numbers =
+        entries.map(question::numberOf).map(String::valueOf).collect(Collectors.joining(" "));
+    return numbers.isEmpty() ? "0" : numbers;
+  }
+
+  /** The check that is asked, if it is one. */
+  Optional<Check> check() {
+    if (kind() != Screen.Kind.CHECK && kind() != Screen.Kind.PROOF) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        BASE.checks().values().stream()
+            .filter(check -> question.shows(check.ask()))
+            .max(Comparator.comparing(check -> check.ask().length()))
+            .orElseThrow(() -> new AssertionError("A question of no card:\n" + question.text())));
+  }
+
+  /** The id of the check that is asked. */
+  String checkId() {
+    return check().map(Check::id).orElseThrow();
+  }
+
+  private Repair repair() {
+    return BASE.repairs().values().stream()
+        .filter(repair -> question.shows("Repair: " + repair.name() + " ·"))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError("A repair of no card:\n" + question.text()));
+  }
+
+  @Override
+  public void close() {
+    pty.close();
+  }
+}
