@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import yett.belief.Belief;
-import yett.belief.CausalModel;
 import yett.belief.Observation;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
@@ -28,16 +27,16 @@ final class BeliefFold {
   private record Try(long event, boolean cured) implements Deed {}
 
   private final RuleBase base;
-  private final CausalModel model;
+  private final Outset outset;
   private final double[] retestFails;
   private Map<String, Double> odds;
   private final List<Deed> deeds = new ArrayList<>();
   private final List<Belief> beliefs = new ArrayList<>();
   private final List<double[]> chances = new ArrayList<>();
 
-  BeliefFold(RuleBase base, CausalModel model) {
+  BeliefFold(RuleBase base, Outset outset) {
     this.base = base;
-    this.model = model;
+    this.outset = outset;
     this.retestFails = base.causes().values().stream().mapToDouble(c -> c.retestFails()).toArray();
   }
 
@@ -50,7 +49,7 @@ final class BeliefFold {
       deeds.clear();
       beliefs.clear();
       chances.clear();
-      Belief prior = Belief.atReport(model.withOdds(factors));
+      Belief prior = outset.belief(factors);
       beliefs.add(prior);
       chances.add(prior.atCallOut());
     }

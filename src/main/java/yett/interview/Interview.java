@@ -38,7 +38,7 @@ public final class Interview implements AutoCloseable {
   Interview(Expertise expertise, NextStep.Adviser adviser) {
     this.expertise = expertise;
     this.judge = expertise.rules().newJudge();
-    this.fold = new BeliefFold(expertise.base(), expertise.model());
+    this.fold = new BeliefFold(expertise.base(), expertise.outset());
     this.sites = new SiteFacts(expertise.base());
     this.next = new NextStep(expertise, adviser);
   }
