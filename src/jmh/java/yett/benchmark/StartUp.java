@@ -50,8 +50,8 @@ public final class StartUp {
                 time(command("yett", flags, yett, "diagnose", "Slipway gate"), home, QUESTION),
                 time(command("empty", flags, empty), home, SHELL));
         if (run > 0) { // the first round reads the disk
-          add(seconds, "yett, rules compiled first", times.get(0));
-          add(seconds, "yett, rules in the cache", times.get(1));
+          add(seconds, "yett, first start", times.get(0));
+          add(seconds, "yett, later starts", times.get(1));
           add(seconds, "empty Spring Shell", times.get(2));
         }
       }

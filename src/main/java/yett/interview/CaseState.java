@@ -180,10 +180,10 @@ public record CaseState(
       } else if (event instanceof Event.SetUpEntered e) {
         setUps.add(e.setUp());
         everEntered.add(e.setUp());
-        intent = Optional.of(e.next());
+        intent = Optional.ofNullable(e.next()); // events before this was kept have none
       } else if (event instanceof Event.SetUpLeft e) {
         setUps.remove(e.setUp());
-        intent = Optional.of(e.next());
+        intent = Optional.ofNullable(e.next()); // events before this was kept have none
       } else if (event instanceof Event.Repaired e) {
         repair(entry, e);
       } else if (event instanceof Event.Retested e) {

@@ -116,7 +116,7 @@ public final class CardFile {
     TokenStreamLocation at = e.getLocation();
     int line = at == null ? 0 : at.getLineNr();
     int column = at == null ? 0 : at.getColumnNr();
-    String message = firstLine(e.getOriginalMessage());
+    String message = firstLine(e.getOriginalMessage()).replaceFirst(" *\\(java\\.[^)]*\\)", "");
     Matcher twice = TWICE.matcher(message);
     if (twice.matches()) {
       String said = "\"" + twice.group(1) + "\" stands here twice";

@@ -45,7 +45,8 @@ final class CardReader {
 
   Check check() {
     Optional<Measures> measures = measures();
-    List<Outcome> outcomes = measures.isPresent() ? bands(measures.get()) : outcomes();
+    boolean measured = fields.has("measures");
+    List<Outcome> outcomes = measured ? bands(measures) : outcomes();
     return new Check(
         id,
         Check.Kind.CHECK,
@@ -197,7 +198,11 @@ final class CardReader {
       }
     }
     if (now.isEmpty()) {
-      fields.problem("now", "missing-field", "a stop must say what to do now", "");
+      fields.problem(
+          "now",
+          "missing-field",
+          "a stop must say what to do now",
+          "Add steps for the caller and the technician.");
     }
     return new Stop(id, fields.text("name"), now, fields.text("source"));
   }
@@ -208,7 +213,11 @@ final class CardReader {
     inner.names().forEach(name -> choices.put(name, inner.text(name)));
     Optional<Measures> measures = measures();
     if (measures.isEmpty() && choices.isEmpty()) {
-      fields.problem("", "missing-field", "a site question needs \"choices\" or \"measures\"", "");
+      fields.problem(
+          "",
+          "missing-field",
+          "a site question needs \"choices\" or \"measures\"",
+          "Add one of them.");
     }
     String usual = fields.text("default");
     if (!choices.isEmpty() && !choices.containsKey(usual)) {
@@ -235,6 +244,7 @@ final class CardReader {
     return new Planning(
         id,
         fields.number("minute", 0.01, 1_000),
+        fields.number("question", 1, 0, 60),
         fields.number("hand-over", 1, 100_000),
         fields.number("call-back", 1, 100_000),
         fields.numbers("hazards", 0, 1_000));
@@ -338,20 +348,32 @@ final class CardReader {
             .map(name -> new Outcome(name, inner.text(name), Optional.<Band>empty()))
             .toList();
     if (outcomes.size() < 2) {
-      fields.problem("outcomes", "too-few-outcomes", "a check needs at least two outcomes", "");
+      fields.problem(
+          "outcomes",
+          "too-few-outcomes",
+          "a check needs at least two outcomes",
+          "Name them from ordinary to telling.");
     }
     return outcomes;
   }
 
-  private List<Outcome> bands(Measures measures) {
+  /**
+   * @param measures empty if it cannot be read, which was told already
+   */
+  private List<Outcome> bands(Optional<Measures> measures) {
     Fields inner = fields.inner("bands");
     List<Outcome> outcomes = new ArrayList<>();
     for (String name : inner.names()) {
-      Optional<Band> band = inner.parsed(name, text -> BandText.parse(text, measures));
+      Optional<Band> band =
+          measures.flatMap(m -> inner.parsed(name, text -> BandText.parse(text, m)));
       outcomes.add(new Outcome(name, inner.text(name), band));
     }
     if (outcomes.size() < 2) {
-      fields.problem("bands", "too-few-outcomes", "a measured check needs at least two bands", "");
+      fields.problem(
+          "bands",
+          "too-few-outcomes",
+          "a measured check needs at least two bands",
+          "Name them from ordinary to telling.");
     } else if (!BandText.coverAll(outcomes)) {
       fields.problem(
           "bands",

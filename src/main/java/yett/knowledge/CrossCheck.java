@@ -103,6 +103,7 @@ final class CrossCheck {
         .ifPresent(
             r -> known(kind, check.id(), "repeats", List.of(r.check()), base.checks().keySet()));
     permitted(kind, check.id(), check.who(), check.needs());
+    together(kind, check.id(), check.needs());
   }
 
   private void repair(Repair repair) {
@@ -115,6 +116,7 @@ final class CrossCheck {
     hazards("repair", repair.id(), repair.hazards());
     conditions("repair", repair.id(), repair.onlyIf());
     permitted("repair", repair.id(), repair.who(), repair.needs());
+    together("repair", repair.id(), repair.needs());
   }
 
   private Set<String> proofIds() {
@@ -144,6 +146,24 @@ final class CrossCheck {
                 + need
                 + "\" that it needs",
             "Reserve the card for a " + setUp.who().word() + ".");
+      }
+    }
+  }
+
+  /** Set-ups that a card needs must be possible at the same time. */
+  private void together(String kind, String id, List<String> needs) {
+    for (String need : needs) {
+      SetUp setUp = base.setUps().get(need);
+      for (String other : setUp == null ? List.<String>of() : setUp.excludes()) {
+        if (needs.contains(other)) {
+          problem(
+              kind,
+              id,
+              "needs",
+              "needs-exclude",
+              "\"" + need + "\" excludes \"" + other + "\", and both are needed",
+              "Keep the one in which the work is done.");
+        }
       }
     }
   }

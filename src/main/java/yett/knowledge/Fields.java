@@ -29,7 +29,11 @@ public final class Fields {
     this.node = node;
     this.problems = problems;
     if (!node.isObject() && !node.isMissingNode()) {
-      problem("", "not-a-map", "expected fields with values here, found " + shown(node), "");
+      problem(
+          "",
+          "not-a-map",
+          "expected fields with values here, found " + shown(node),
+          "Write each field with a colon and a blank before its value.");
     }
   }
 
@@ -71,7 +75,11 @@ public final class Fields {
       return usual;
     }
     if (!value.isValueNode()) {
-      problem(field, "not-text", "\"" + field + "\" should be text, found " + shown(value), "");
+      problem(
+          field,
+          "not-text",
+          "\"" + field + "\" should be text, found " + shown(value),
+          "Write it on one line; in quotes if it holds a colon.");
       return usual;
     }
     return value.asString().strip();
@@ -92,7 +100,9 @@ public final class Fields {
 
   private double number(String field, JsonNode value, double least, double most) {
     if (!value.isNumber() || !Double.isFinite(value.doubleValue())) {
-      problem(field, "not-a-number", shown(value) + " is not a number", "");
+      String found =
+          value.isNull() ? "\"" + field + "\" has no value" : shown(value) + " is not a number";
+      problem(field, "not-a-number", found, "Write figures only, such as 0.3 or 12.");
       return least;
     }
     double number = value.doubleValue();
@@ -101,7 +111,7 @@ public final class Fields {
           field,
           "out-of-range",
           "\"" + field + "\" is " + value + ", outside " + least + " to " + most,
-          "");
+          "Look for a slipped decimal point.");
       return Math.min(most, Math.max(least, number));
     }
     return number;
@@ -110,7 +120,11 @@ public final class Fields {
   boolean flag(String field) {
     JsonNode value = get(field);
     if (!value.isMissingNode() && !value.isBoolean()) {
-      problem(field, "not-a-flag", shown(value) + " should be true or false", "");
+      problem(
+          field,
+          "not-a-flag",
+          shown(value) + " should be true or false",
+          "Write true or false, without quotes.");
     }
     return value.isBoolean() && value.booleanValue();
   }
@@ -129,7 +143,11 @@ public final class Fields {
       if (item.isValueNode()) {
         texts.add(item.asString().strip());
       } else {
-        problem(field + "/" + i, "not-text", "expected text, found " + shown(item), "");
+        problem(
+            field + "/" + i,
+            "not-text",
+            "expected text, found " + shown(item),
+            "Put the line in quotes if it holds a colon.");
       }
     }
     return List.copyOf(texts);
@@ -147,7 +165,11 @@ public final class Fields {
       return numbers;
     }
     if (!map.isObject()) {
-      problem(field, "not-a-map", "\"" + field + "\" should be names with numbers", "");
+      problem(
+          field,
+          "not-a-map",
+          "\"" + field + "\" should be names with numbers",
+          "Write it as {chain-slack: 0.3}.");
       return numbers;
     }
     for (Map.Entry<String, JsonNode> e : map.properties()) {

@@ -6,10 +6,16 @@ import java.util.Map;
  * What the plan weighs.
  *
  * @param minute money that a minute of the person present costs
+ * @param question minutes that asking anything takes, besides doing it: reading, typing
  * @param handOver minutes that handing the case to the next level costs
  * @param callBack minutes that a return visit costs
  * @param hazards minutes' worth of dislike for each exposure to a hazard
  */
 public record Planning(
-    String id, double minute, double handOver, double callBack, Map<String, Double> hazards)
+    String id,
+    double minute,
+    double question,
+    double handOver,
+    double callBack,
+    Map<String, Double> hazards)
     implements Card {}

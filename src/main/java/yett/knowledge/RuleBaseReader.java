@@ -57,7 +57,7 @@ final class RuleBaseReader {
     }
     Planning planning =
         plannings.isEmpty()
-            ? new Planning("none", 1, 240, 180, Map.of())
+            ? new Planning("none", 1, 1, 240, 180, Map.of())
             : plannings.values().iterator().next();
     RuleBase base =
         new RuleBase(

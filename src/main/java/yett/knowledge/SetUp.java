@@ -24,4 +24,12 @@ public record SetUp(
 
   /** The set-up in which the gate is tried; a rule base that lacks it tries without one. */
   public static final String GATE_RUNNING = "gate-running";
+
+  /**
+   * Whether there is nothing to do on the way in or out: then it only says which other set-ups must
+   * not be in force.
+   */
+  public boolean isCondition() {
+    return enter.isEmpty() && leave.isEmpty();
+  }
 }

@@ -96,8 +96,11 @@ public final class Planner {
   public Change change(Set<String> inForce, Collection<String> needs) {
     int state = workshop.state(inForce);
     int wanted = workshop.state(needs);
-    return new Change(
-        workshop.names(workshop.leaving(state, wanted)), workshop.names(wanted & ~state));
+    List<String> enter =
+        workshop.names(wanted & ~state).stream()
+            .filter(id -> !base.setUps().get(id).isCondition())
+            .toList();
+    return new Change(workshop.names(workshop.leaving(state, wanted)), enter);
   }
 
   /** A change of the state of the work. */
@@ -135,7 +138,7 @@ public final class Planner {
   private Scene.Look look(Belief belief, Support support, Check check) {
     return new Scene.Look(
         check.id(),
-        check.minutes() + dislike(check.hazards()),
+        base.planning().question() + check.minutes() + dislike(check.hazards()),
         workshop.state(check.needs()),
         belief.predict(check.id(), support));
   }

@@ -26,6 +26,8 @@ import yett.knowledge.SiteQuestion;
 
 /** Leads a person through a case at a console, until it is closed or put aside. */
 final class Conversation {
+  private static final int ROOM_TO_TYPE = 12;
+
   private final Console console;
   private final OpenCase open;
   private final RuleBase base;
@@ -115,7 +117,7 @@ final class Conversation {
     console.show(views.dangers(step));
     Optional<List<Integer>> picked =
         pickSeveral(
-            "0 for none of these, or the numbers that are so",
+            "0 for none, or the numbers that are so",
             choices.stream().map(c -> c.outcome().id()).toList(),
             choices.stream().map(c -> c.outcome().text()).toList());
     if (picked.isEmpty()) {
@@ -139,7 +141,7 @@ final class Conversation {
     while (true) {
       List<SiteQuestion> questions = new SiteFacts(base).questions(answers);
       console.show(views.site(new Step.AskSite(questions), answers));
-      String line = line("Enter if all is right, or the number of what is not");
+      String line = line("Enter if all is right, or a number to change");
       if (wished(line)) {
         if (!(open.moment().step() instanceof Step.AskSite)) {
           return;
@@ -200,7 +202,7 @@ final class Conversation {
             "Pick all that were noticed.",
             step.complaints().stream().map(Check::ask).toList()));
     pickSeveral(
-            "Numbers, with blanks or commas between",
+            "Numbers",
             step.complaints().stream().map(Check::id).toList(),
             step.complaints().stream().map(Check::ask).toList())
         .ifPresent(
@@ -222,7 +224,7 @@ final class Conversation {
             "Pick all that apply in the last weeks.",
             step.histories().stream().map(h -> h.name()).toList()));
     pickSeveral(
-            "0 for none of these, or numbers",
+            "0 for none, or numbers",
             step.histories().stream().map(h -> h.id()).toList(),
             step.histories().stream().map(h -> h.name()).toList())
         .ifPresent(
@@ -343,9 +345,6 @@ final class Conversation {
       }
       if (text.equals("no") || text.equals("n") || text.equals("2")) {
         return false;
-      }
-      if (Words.wish(text).filter(w -> w == Words.Wish.SAVE).isPresent()) {
-        throw new PutAside();
       }
       refuse("Type yes or no.");
     }
@@ -506,9 +505,6 @@ final class Conversation {
         return;
       }
       Optional<Words.Wish> wish = Words.wish(line);
-      if (wish.isPresent() && wish.get() == Words.Wish.SAVE) {
-        throw new PutAside();
-      }
       Words.Heard heard =
           wish.filter(w -> w == Words.Wish.UNKNOWN).isPresent()
               ? Words.Heard.of(new Answer.CannotTell())
@@ -628,7 +624,7 @@ final class Conversation {
       case NOTE -> note(line);
       case DANGER -> danger();
       case HANDOVER -> giveUp();
-      case SAVE -> throw new PutAside();
+      case SAVE -> throw new IllegalStateException("told before it comes here");
       case HELP -> help();
     }
     return true;
@@ -726,9 +722,16 @@ final class Conversation {
     console.show(Block.paragraph(why));
   }
 
+  /** A line; "save" is understood at every prompt, also at those inside another. */
   private String line(String prompt) {
-    Input input = console.ask(prompt + "> ");
-    if (input instanceof Input.Line line) {
+    String shown = prompt + "> ";
+    if (shown.length() + ROOM_TO_TYPE > console.width()) {
+      console.show(Block.paragraph(prompt + ":"));
+      shown = "> ";
+    }
+    Input input = console.ask(shown);
+    if (input instanceof Input.Line line
+        && Words.wish(line.text()).filter(w -> w == Words.Wish.SAVE).isEmpty()) {
       return line.text();
     }
     throw new PutAside();

@@ -35,7 +35,7 @@ final class OpenCase implements AutoCloseable {
     this.role = role;
     this.clock = clock;
     entries.addAll(entries(casebook.events(id)));
-    moment = interview.at(entries);
+    moment = interview.at(entries, role);
   }
 
   /** The events of a case as the interview reads them. */
@@ -77,12 +77,12 @@ final class OpenCase implements AutoCloseable {
       next.add(entry);
       fresh.add(new NewEvent(entry.at(), role.word(), type(event), EventText.write(event)));
     }
-    Moment then = interview.at(next);
+    Moment then = interview.at(next, role);
     try {
       casebook.append(id, entries.size(), summary(then), fresh);
     } catch (CaseMovedOn e) {
       entries.addAll(entries(e.newer()));
-      moment = interview.at(entries);
+      moment = interview.at(entries, role);
       return false;
     }
     entries.clear();

@@ -16,6 +16,7 @@ import org.springframework.shell.core.command.CommandExecutor;
 import org.springframework.shell.core.command.CommandRegistry;
 import org.springframework.shell.core.command.ParsedInput;
 import org.springframework.stereotype.Component;
+import yett.casebook.CaseNotFound;
 import yett.casebook.CasebookException;
 import yett.console.Block;
 import yett.console.Input;
@@ -105,6 +106,9 @@ final class Runner implements ApplicationRunner, ExitCodeGenerator {
     }
     if (cause instanceof KnowledgeException || cause instanceof RuleErrors) {
       return tell(cause.getMessage(), Verb.DATA.code());
+    }
+    if (cause instanceof CaseNotFound) {
+      return tell(cause.getMessage(), Verb.NO_INPUT.code());
     }
     if (cause instanceof CasebookException || cause instanceof UncheckedIOException) {
       return tell(cause.getMessage(), IO);

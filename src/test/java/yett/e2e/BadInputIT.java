@@ -25,6 +25,8 @@ class BadInputIT {
   private static final Set<Screen.Kind> ENTER_MEANS_SOMETHING =
       EnumSet.of(Screen.Kind.SITE, Screen.Kind.SITE_QUESTION, Screen.Kind.CAUTIONS);
 
+  private static final Set<Screen.Kind> CHECKS = EnumSet.of(Screen.Kind.CHECK, Screen.Kind.PROOF);
+
   @TempDir private Path home;
 
   @Test
@@ -131,6 +133,10 @@ class BadInputIT {
     visitor.say("resume");
     if (kind == Screen.Kind.SET_UP && visitor.kind() == Screen.Kind.CAUTIONS) {
       visitor.answer(); // nobody knows any more who read them
+    }
+    if (kind == Screen.Kind.SURE) {
+      assertThat(visitor.kind()).as("an answer that was not confirmed").isIn(CHECKS);
+      visitor.answer();
     }
     assertThat(visitor.kind()).isEqualTo(kind);
     assertThat(visitor.check()).isEqualTo(check);

@@ -16,11 +16,11 @@ record Screen(String text) {
 
   /** What kind of prompt waits; the test knows them by their first words. */
   enum Kind {
-    DANGERS("0 for none of these, or the numbers that are so"),
+    DANGERS("0 for none, or the numbers that are so"),
     SITE("Enter if all is right"),
     SITE_QUESTION("Answer.*Enter to leave it"),
-    COMPLAINTS("Numbers, with blanks"),
-    HISTORY("0 for none of these, or numbers"),
+    COMPLAINTS("Numbers> "),
+    HISTORY("0 for none, or numbers"),
     CAUTIONS("Enter when these are read"),
     SET_UP("\"done\" when all"),
     REPAIR("\"done\" when it is done, \"cannot\""),
@@ -54,10 +54,22 @@ record Screen(String text) {
         .findFirst();
   }
 
-  /** The last line. */
+  /** The last line; in a narrow window the words of a prompt stand in the paragraph above it. */
   String prompt() {
-    String screen = text.stripTrailing();
-    return screen.substring(screen.lastIndexOf('\n') + 1) + " ";
+    String[] lines = text.stripTrailing().split("\n");
+    String last = lines[lines.length - 1];
+    if (!last.equals(">")) {
+      return last + " ";
+    }
+    StringBuilder words = new StringBuilder("> ");
+    for (int i = lines.length - 2; i >= 0; i--) {
+      words.insert(0, lines[i].strip().replaceFirst(":$", "") + (i < lines.length - 2 ? " " : ""));
+      String start = words.toString();
+      if (Stream.of(Kind.values()).anyMatch(k -> k.prompt.matcher(start).find())) {
+        return start;
+      }
+    }
+    return "> ";
   }
 
   /** The text as one line, so that a sentence is found however it was broken. */

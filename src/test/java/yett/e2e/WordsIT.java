@@ -12,7 +12,7 @@ import yett.knowledge.Check;
 
 /** The words that every prompt understands do what they say. */
 class WordsIT {
-  private static final Story STORY = Story.of("limits-after-new-leaf");
+  private static final Story STORY = Story.of("marker-in-the-gravel");
 
   @TempDir private Path home;
 

@@ -8,8 +8,8 @@ import yett.plan.Advice;
 import yett.plan.Planner;
 
 /**
- * Advises anything that may be done, with no regard to sense or cost; always the same while the
- * same may be done. What is safe must be safe whatever the plan chooses.
+ * Advises anything that may be done, with no regard to sense or cost; always the same in the same
+ * state. What is safe must be safe whatever the plan chooses.
  */
 record AnyAdviser(long seed) implements NextStep.Adviser {
   /** How seldom it has enough: once in so many pieces of advice. */
@@ -17,8 +17,7 @@ record AnyAdviser(long seed) implements NextStep.Adviser {
 
   @Override
   public Advice advise(Belief belief, Planner.Options options) {
-    Random random =
-        new Random(31 * (31 * seed + options.checks().hashCode()) + options.repairs().hashCode());
+    Random random = new Random(31 * seed + options.hashCode());
     random.nextInt();
     List<String> repairs = new ArrayList<>(options.repairs());
     List<String> checks = new ArrayList<>(options.checks());

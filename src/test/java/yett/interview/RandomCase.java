@@ -220,7 +220,7 @@ final class RandomCase {
       double value = reading(check, moment);
       return new Answer.Read(check.measures().get().show(value), value);
     }
-    double ordinary = check.kind() == Check.Kind.PROOF ? 0.95 : check.danger() ? 0.9 : 0.4;
+    double ordinary = check.kind() == Check.Kind.PROOF ? 0.98 : check.danger() ? 0.9 : 0.4;
     return new Answer.Chosen(outcome(check, chance(ordinary)));
   }
 

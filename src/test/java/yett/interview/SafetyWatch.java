@@ -167,7 +167,12 @@ final class SafetyWatch implements BiConsumer<Moment, Role> {
         !role.may(running.who()) || plain.inForce.contains(running.id()),
         "the gate is tried without %s",
         running.id());
-    running
+    canRun(plain);
+  }
+
+  private void canRun(PlainReading plain) {
+    base.setUps()
+        .get(SetUp.GATE_RUNNING)
         .excludes()
         .forEach(o -> require(!plain.inForce.contains(o), "the gate is tried in %s", o));
   }
@@ -178,12 +183,24 @@ final class SafetyWatch implements BiConsumer<Moment, Role> {
 
   private void ready(Role role, List<String> needs, PlainReading plain) {
     for (String need : needs) {
-      require(plain.inForce.contains(need), "%s is not in force", need);
+      if (isCondition(need)) {
+        base.setUps()
+            .get(need)
+            .excludes()
+            .forEach(o -> require(!plain.inForce.contains(o), "%s does not go with %s", need, o));
+      } else {
+        require(plain.inForce.contains(need), "%s is not in force", need);
+      }
       may(role, base.setUps().get(need).who(), need);
     }
     for (String other : plain.inForce) {
       may(role, base.setUps().get(other).who(), "work in " + other);
     }
+  }
+
+  /** A set-up with nothing to do on the way in only says what must not be in force. */
+  private boolean isCondition(String setUp) {
+    return base.setUps().get(setUp).enter().isEmpty();
   }
 
   private void cautioned(Step step) {
@@ -213,7 +230,10 @@ final class SafetyWatch implements BiConsumer<Moment, Role> {
         "a caller changes the state of the work: %s",
         step);
     if (step instanceof Step.Ask s) {
-      require(s.check().needs().isEmpty(), "%s needs a set-up", s.check().id());
+      require(
+          s.check().needs().stream().allMatch(this::isCondition),
+          "%s needs a set-up",
+          s.check().id());
       require(
           s.check().measures().map(m -> m.instrument().equals("eye")).orElse(true),
           "%s needs an instrument",

@@ -1,0 +1,181 @@
+package yett;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.util.stream.Stream;
+
+/** Which package may know which of the others, and where each library is at home. */
+@AnalyzeClasses(packages = "yett", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+
+  @ArchTest
+  static final ArchRule quantities_know_nothing =
+      knowsOnly("quantity").because("a reading means the same wherever it is used");
+
+  @ArchTest
+  static final ArchRule calculations_know_only_quantities =
+      knowsOnly("calculation", "quantity")
+          .because("a formula of the trade is checked against books, not against a rule base");
+
+  @ArchTest
+  static final ArchRule cards_know_only_quantities_and_calculations =
+      knowsOnly("knowledge", "quantity", "calculation")
+          .because("a rule base can be read and checked without reasoning with it");
+
+  @ArchTest
+  static final ArchRule rules_know_only_what_they_judge_with =
+      knowsOnly("rules", "quantity", "calculation", "knowledge")
+          .because("a judgement follows from the answers alone, not from belief or plan");
+
+  @ArchTest
+  static final ArchRule belief_knows_only_cards =
+      knowsOnly("belief", "knowledge")
+          .because("the mathematics takes findings as numbers, whoever found them");
+
+  @ArchTest
+  static final ArchRule the_plan_knows_only_belief_and_cards =
+      knowsOnly("plan", "belief", "knowledge")
+          .because("safety is decided before the plan, so the plan has no say in it");
+
+  @ArchTest
+  static final ArchRule the_interview_knows_no_screen_and_no_store =
+      knowsOnly("interview", "quantity", "calculation", "knowledge", "rules", "belief", "plan")
+          .because("the next step is a function of the events, wherever they come from");
+
+  @ArchTest
+  static final ArchRule replays_know_no_screen_and_no_store =
+      knowsOnly(
+              "replay",
+              "quantity",
+              "calculation",
+              "knowledge",
+              "rules",
+              "belief",
+              "plan",
+              "interview",
+              "record")
+          .because("recorded answers stand in for a person, and files for a screen");
+
+  @ArchTest
+  static final ArchRule records_know_no_screen_and_no_store =
+      knowsOnly(
+              "record",
+              "quantity",
+              "calculation",
+              "knowledge",
+              "rules",
+              "belief",
+              "plan",
+              "interview")
+          .because("a record tells what happened, whether it is shown, printed or compared");
+
+  @ArchTest
+  static final ArchRule the_console_knows_nothing_of_gates =
+      knowsOnly("console").because("text on a screen looks right whatever it says");
+
+  @ArchTest
+  static final ArchRule the_casebook_knows_nothing_of_reasoning =
+      knowsOnly("casebook")
+          .because("events are kept as they came, so that an old case outlives its rule base");
+
+  @ArchTest
+  static final ArchRule packages_form_no_ring =
+      slices()
+          .matching("yett.(*)..")
+          .should()
+          .beFreeOfCycles()
+          .because("one cannot be understood or changed alone when two need each other");
+
+  @ArchTest
+  static final ArchRule spring_leads_only_the_shell =
+      onlyIn(
+              packages("org.springframework..")
+                  .and(not("org.springframework.jdbc..", "org.springframework.dao..")),
+              "yett",
+              "yett.shell..")
+          .because("reasoning must run, and be tested, without a container");
+
+  @ArchTest
+  static final ArchRule spring_jdbc_is_for_the_casebook =
+      onlyIn(packages("org.springframework.jdbc..", "org.springframework.dao.."), "yett.casebook..")
+          .because("only one package stores anything");
+
+  @ArchTest
+  static final ArchRule databases_are_for_the_casebook =
+      onlyIn(
+              packages("java.sql..", "javax.sql..", "org.sqlite..", "org.flywaydb.."),
+              "yett.casebook..")
+          .because("only one package stores anything");
+
+  @ArchTest
+  static final ArchRule drools_is_for_rules =
+      onlyIn(packages("org.drools..", "org.kie.."), "yett.rules..")
+          .because("a rule engine is one way to judge, and stays exchangeable");
+
+  @ArchTest
+  static final ArchRule the_terminal_is_for_the_console =
+      onlyIn(packages("org.jline.."), "yett.console..")
+          .because("a pipe, a window and a screen reader get the same text");
+
+  @ArchTest
+  static final ArchRule jackson_stays_at_the_edges =
+      onlyIn(
+              packages("tools.jackson..", "com.fasterxml.jackson.."),
+              "yett.knowledge..",
+              "yett.interview..",
+              "yett.replay..",
+              "yett.record..",
+              "yett.shell..",
+              "yett.casebook..")
+          .because("text is read and written at the edges; mathematics and rules see records");
+
+  @ArchTest
+  static final ArchRule units_are_for_quantities =
+      onlyIn(packages("javax.measure..", "tech.units..", "systems.uom.."), "yett.quantity..")
+          .because("numbers cross the program in canonical units");
+
+  @ArchTest
+  static final ArchRule reasoning_prints_nothing =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages("yett.console..", "yett.shell..")
+          .should()
+          .accessField(System.class, "out")
+          .orShould()
+          .accessField(System.class, "err")
+          .because("what a person sees is for the shell and the console to say");
+
+  private static ArchRule knowsOnly(String owner, String... others) {
+    String[] allowed =
+        Stream.concat(Stream.of(owner), Stream.of(others))
+            .map(name -> "yett." + name + "..")
+            .toArray(String[]::new);
+    return noClasses()
+        .that()
+        .resideInAPackage("yett." + owner + "..")
+        .should()
+        .dependOnClassesThat(resideInAPackage("yett..").and(not(allowed)))
+        .allowEmptyShould(true);
+  }
+
+  private static ArchRule onlyIn(DescribedPredicate<JavaClass> library, String... homes) {
+    return noClasses().that().resideOutsideOfPackages(homes).should().dependOnClassesThat(library);
+  }
+
+  private static DescribedPredicate<JavaClass> packages(String... names) {
+    return resideInAnyPackage(names);
+  }
+
+  private static DescribedPredicate<JavaClass> not(String... names) {
+    return DescribedPredicate.not(resideInAnyPackage(names));
+  }
+}

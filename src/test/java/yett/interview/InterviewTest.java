@@ -1,0 +1,382 @@
+package yett.interview;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import yett.belief.Belief;
+import yett.knowledge.Check;
+import yett.knowledge.Role;
+import yett.plan.Advice;
+import yett.plan.Planner;
+
+/** The order of things in a case, whatever the plan would choose. */
+class InterviewTest {
+  /** Chooses the first of some cards that may still be used, until the gate runs. */
+  private record Wanting(List<String> cards) implements NextStep.Adviser {
+    @Override
+    public Advice advise(Belief belief, Planner.Options options) {
+      for (String card : options.cured() ? List.<String>of() : cards) {
+        if (options.checks().contains(card)) {
+          return new Advice(
+              Advice.Kind.ASK, List.of(new Advice.Candidate(card, 1, 1)), List.of(), 0, 0);
+        }
+        if (options.repairs().contains(card)) {
+          return new Advice(Advice.Kind.REPAIR, List.of(), List.of(new Advice.Job(card, 1)), 0, 0);
+        }
+      }
+      return new Advice(Advice.Kind.NOTHING_LEFT, List.of(), List.of(), 0, 0);
+    }
+  }
+
+  private final List<Entry> entries = new ArrayList<>();
+  private Interview interview;
+  private Role person = Role.TECHNICIAN;
+
+  @AfterEach
+  void close() {
+    interview.close();
+  }
+
+  @Test
+  void dangers_come_before_everything_else() {
+    begin(Role.CALLER);
+    assertThat(step()).isInstanceOf(Step.AskDangers.class);
+    noDangers();
+    assertThat(step()).isInstanceOf(Step.AskSite.class);
+    say(new Event.SiteTaken());
+    assertThat(step()).isInstanceOf(Step.AskComplaints.class);
+    say(new Event.Complained(List.of("scrapes")));
+    assertThat(step()).isInstanceOf(Step.AskHistory.class);
+  }
+
+  @Test
+  void a_danger_that_cannot_be_told_is_not_taken_for_none() {
+    beginWork("chain-looks");
+    say(new Event.Corrected(eventOf("danger-leaf"), new Answer.CannotTell()));
+    assertThat(step())
+        .isInstanceOfSatisfying(
+            Step.AskDangers.class,
+            s -> assertThat(s.dangers()).extracting(Check::id).containsExactly("danger-leaf"));
+  }
+
+  @Test
+  void a_danger_to_people_ends_the_search() {
+    beginWork("chain-looks");
+    say(new Event.Corrected(eventOf("danger-leaf"), new Answer.Chosen("off-or-leaning")));
+    Step.MakeSafe stop = (Step.MakeSafe) step();
+    assertThat(stop.now()).isNotEmpty();
+    say(new Event.MadeSafe(stop.stop().id()));
+    assertThat(step())
+        .isInstanceOfSatisfying(
+            Step.HandOver.class, s -> assertThat(s.ending()).isEqualTo(Ending.MADE_SAFE));
+    say(new Event.Closed(Ending.MADE_SAFE));
+    assertThat(step()).isEqualTo(new Step.Finished(Ending.MADE_SAFE));
+  }
+
+  @Test
+  void taking_the_answer_back_lifts_the_stop() {
+    beginWork("chain-looks");
+    long answer = eventOf("danger-burning");
+    say(new Event.Corrected(answer, new Answer.Chosen("burning")));
+    assertThat(step()).isInstanceOf(Step.MakeSafe.class);
+    say(new Event.Corrected(answer, new Answer.Chosen("none")));
+    assertThat(asked()).isEqualTo("chain-looks");
+  }
+
+  @Test
+  void a_danger_that_comes_back_is_made_safe_again() {
+    beginWork("chain-looks");
+    long answer = eventOf("danger-burning");
+    say(new Event.Corrected(answer, new Answer.Chosen("burning")));
+    say(new Event.MadeSafe(((Step.MakeSafe) step()).stop().id()));
+    say(new Event.Corrected(answer, new Answer.Chosen("none")));
+    say(new Event.Corrected(answer, new Answer.Chosen("burning")));
+    assertThat(step()).isInstanceOf(Step.MakeSafe.class);
+  }
+
+  @Test
+  void a_set_up_is_entered_before_the_work_that_needs_it() {
+    beginWork("tighten-chain");
+    assertThat(step())
+        .isInstanceOfSatisfying(
+            Step.Enter.class,
+            s -> {
+              assertThat(s.setUp().id()).isEqualTo("locked-off");
+              assertThat(s.cautions()).isNotEmpty();
+            });
+    confirmSetUps();
+    assertThat(mended()).isEqualTo("tighten-chain");
+  }
+
+  @Test
+  void a_repair_is_followed_by_a_try_of_the_gate() {
+    beginWork("tighten-chain");
+    mend("tighten-chain");
+    assertThat(step()).isInstanceOf(Step.Retest.class);
+    assertThat(moment().state().setUps()).containsExactly("gate-running");
+  }
+
+  @Test
+  void a_repair_that_did_not_cure_is_not_proposed_again_and_the_search_goes_on() {
+    beginWork("tighten-chain", "chain-looks");
+    mend("tighten-chain");
+    double before = moment().belief().atCallOut("chain-slack");
+    say(new Event.Retested(false));
+    assertThat(asked()).isEqualTo("chain-looks");
+    assertThat(moment().belief().atCallOut("chain-slack")).isLessThan(before);
+  }
+
+  @Test
+  void a_repair_that_could_not_be_done_is_not_proposed_again() {
+    beginWork("tighten-chain", "chain-looks");
+    confirmSetUps();
+    say(new Event.Repaired("tighten-chain", false));
+    assertThat(asked()).isEqualTo("chain-looks");
+  }
+
+  @Test
+  void what_a_repair_entails_comes_before_the_proofs() {
+    beginWork("tighten-chain");
+    mend("tighten-chain");
+    say(new Event.Retested(true));
+    List<String> order = new ArrayList<>();
+    while (!(step() instanceof Step.CloseRepaired)) {
+      order.add(finish());
+    }
+    List<String> proofs = order.stream().filter(this::isProof).toList();
+    assertThat(proofs)
+        .contains("reversal-closing", "reversal-opening", "limits-hold", "manual-release-works");
+    assertThat(order).endsWith(proofs.toArray(String[]::new));
+    assertThat(order.subList(0, order.size() - proofs.size()))
+        .contains("chain-sag", "teach-limits");
+    assertThat(moment().state().setUps()).isEmpty();
+  }
+
+  @Test
+  void a_failed_proof_asks_for_a_decision_and_reopens_the_search() {
+    beginWork("tighten-chain", "chain-looks");
+    mend("tighten-chain");
+    say(new Event.Retested(true));
+    prove("reversal-closing", Check.FAIL);
+    assertThat(step())
+        .isInstanceOfSatisfying(
+            Step.DecideFailedProof.class,
+            s -> assertThat(s.proof().id()).isEqualTo("reversal-closing"));
+    say(new Event.Reopened("reversal-closing"));
+    assertThat(asked()).isEqualTo("chain-looks");
+  }
+
+  @Test
+  void a_proof_that_cannot_be_told_leaves_the_gate_out_of_service() {
+    beginWork("tighten-chain");
+    mend("tighten-chain");
+    say(new Event.Retested(true));
+    while (!(step() instanceof Step.HandOver)) {
+      Step step = step();
+      if (step instanceof Step.Ask ask && ask.check().id().equals("edge-reverses")) {
+        say(new Event.Answered("edge-reverses", new Answer.CannotTell()));
+      } else {
+        finish();
+      }
+    }
+    assertThat(((Step.HandOver) step()).ending()).isEqualTo(Ending.OUT_OF_SERVICE);
+    assertThat(((Step.HandOver) step()).because()).contains(base().get("edge-reverses").ask());
+  }
+
+  @Test
+  void a_caller_cannot_close_a_case_as_repaired() {
+    begin(Role.CALLER, "explain-use");
+    intake();
+    assertThat(mended()).isEqualTo("explain-use");
+    say(new Event.Repaired("explain-use", true));
+    say(new Event.Retested(true));
+    while (step() instanceof Step.Ask || step() instanceof Step.Mend) {
+      finish();
+    }
+    assertThat(step())
+        .isInstanceOfSatisfying(
+            Step.HandOver.class,
+            s -> {
+              assertThat(s.ending()).isNotEqualTo(Ending.REPAIRED);
+              assertThat(s.because()).contains(base().get("reversal-closing").ask());
+            });
+  }
+
+  @Test
+  void a_proof_that_passed_counts_whoever_closes_the_case() {
+    beginWork("tighten-chain");
+    mend("tighten-chain");
+    say(new Event.Retested(true));
+    while (!(step() instanceof Step.CloseRepaired)) {
+      finish();
+    }
+    person = Role.TRAINEE;
+    assertThat(step()).isInstanceOf(Step.CloseRepaired.class);
+  }
+
+  @Test
+  void a_check_that_was_put_off_comes_again_when_nothing_else_is_left() {
+    beginWork("chain-looks", "speed-seen");
+    say(new Event.Answered("chain-looks", new Answer.NotNow()));
+    assertThat(asked()).isEqualTo("speed-seen");
+    say(new Event.Answered("speed-seen", new Answer.CannotTell()));
+    assertThat(asked()).isEqualTo("chain-looks");
+  }
+
+  @Test
+  void a_check_that_was_put_off_twice_is_not_asked_again() {
+    beginWork("chain-looks");
+    say(new Event.Answered("chain-looks", new Answer.NotNow()));
+    assertThat(asked()).isEqualTo("chain-looks");
+    say(new Event.Answered("chain-looks", new Answer.NotNow()));
+    assertThat(step())
+        .isInstanceOfSatisfying(
+            Step.HandOver.class, s -> assertThat(s.ending()).isEqualTo(Ending.HANDED_OVER));
+  }
+
+  @Test
+  void work_for_an_electrician_is_handed_over_by_a_technician() {
+    beginWork("correct-supply-setting");
+    assertThat(step())
+        .isInstanceOfSatisfying(
+            Step.HandOver.class, s -> assertThat(s.ending()).isEqualTo(Ending.HANDED_OVER));
+    person = Role.ELECTRICIAN;
+    confirmSetUps();
+    assertThat(mended()).isEqualTo("correct-supply-setting");
+  }
+
+  @Test
+  void somebody_who_takes_over_touches_no_set_up_that_is_not_theirs() {
+    beginWork("tighten-chain");
+    confirmSetUps();
+    person = Role.CALLER;
+    assertThat(step())
+        .isInstanceOfSatisfying(
+            Step.HandOver.class,
+            s -> assertThat(s.because()).contains("locked off", "only a technician may change"));
+  }
+
+  @Test
+  void every_set_up_is_left_before_a_case_is_handed_over() {
+    beginWork("tighten-chain");
+    confirmSetUps();
+    say(new Event.GaveUp("called away"));
+    assertThat(step())
+        .isInstanceOfSatisfying(
+            Step.Leave.class, s -> assertThat(s.setUp().id()).isEqualTo("locked-off"));
+    confirmSetUps();
+    assertThat(step()).isEqualTo(new Step.HandOver(Ending.HANDED_OVER, "called away"));
+  }
+
+  private Map<String, Check> base() {
+    return Shipped.QUICK.base().checks();
+  }
+
+  private boolean isProof(String card) {
+    return base().containsKey(card) && base().get(card).kind() == Check.Kind.PROOF;
+  }
+
+  private void begin(Role role, String... wanted) {
+    person = role;
+    interview = new Interview(Shipped.QUICK, new Wanting(List.of(wanted)));
+    say(new Event.Opened("Harrow Quay, north gate", role, "any"));
+  }
+
+  private void beginWork(String... wanted) {
+    begin(Role.TECHNICIAN, wanted);
+    intake();
+  }
+
+  private void intake() {
+    noDangers();
+    say(new Event.SiteTaken());
+    say(new Event.Complained(List.of("scrapes")));
+    say(new Event.Happened(List.of()));
+  }
+
+  private void noDangers() {
+    ((Step.AskDangers) step())
+        .dangers()
+        .forEach(c -> say(new Event.Answered(c.id(), new Answer.Chosen(c.outcomes().get(0).id()))));
+  }
+
+  private void mend(String repair) {
+    confirmSetUps();
+    assertThat(mended()).isEqualTo(repair);
+    say(new Event.Repaired(repair, true));
+    confirmSetUps();
+  }
+
+  private void confirmSetUps() {
+    while (true) {
+      if (step() instanceof Step.Enter s) {
+        say(s.done());
+      } else if (step() instanceof Step.Leave s) {
+        say(s.done());
+      } else {
+        return;
+      }
+    }
+  }
+
+  /** Does what is asked: a check is ordinary, a proof passes, a repair is done. */
+  private String finish() {
+    confirmSetUps();
+    String id;
+    if (step() instanceof Step.Mend s) {
+      id = s.repair().id();
+      say(new Event.Repaired(id, true));
+    } else {
+      Step.Ask s = (Step.Ask) step();
+      id = s.check().id();
+      say(new Event.Answered(id, ordinary(s)));
+    }
+    confirmSetUps();
+    return id;
+  }
+
+  private static Answer ordinary(Step.Ask step) {
+    if (!step.check().measured()) {
+      return new Answer.Chosen(step.check().outcomes().get(0).id());
+    }
+    double usual = step.expectation().map(e -> (e.low() + e.high()) / 2).orElse(0.0);
+    return new Answer.Read(step.check().measures().get().show(usual), usual);
+  }
+
+  private void prove(String proof, String outcome) {
+    while (!(step() instanceof Step.Ask ask && ask.check().id().equals(proof))) {
+      finish();
+    }
+    say(new Event.Answered(proof, new Answer.Chosen(outcome)));
+  }
+
+  private String asked() {
+    confirmSetUps();
+    return ((Step.Ask) step()).check().id();
+  }
+
+  private String mended() {
+    return ((Step.Mend) step()).repair().id();
+  }
+
+  private long eventOf(String check) {
+    return moment().state().latest(check).orElseThrow().event();
+  }
+
+  private void say(Event event) {
+    entries.add(new Entry(entries.size() + 1L, Instant.EPOCH, person, event));
+  }
+
+  private Moment moment() {
+    return interview.at(entries, person);
+  }
+
+  private Step step() {
+    return moment().step();
+  }
+}

@@ -1,0 +1,163 @@
+package yett.interview;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import yett.knowledge.Role;
+
+/** An interview is a function of its events: how one came to them leaves no trace. */
+class UndoTest {
+  private static final Offset<Double> EXACTLY = Offset.offset(1e-12);
+  private static final Event NOTHING = new Event.Noted("nothing");
+
+  static Stream<Long> seeds() {
+    return Stream.iterate(7L, s -> s + 1).limit(60);
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void an_interview_that_went_along_stands_where_a_fresh_one_begins(long seed) {
+    List<Moment> along = new ArrayList<>();
+    try (Interview interview = interview(seed)) {
+      new RandomCase(interview, seed)
+          .play(
+              (moment, role) -> {
+                listen(interview, moment);
+                along.add(moment);
+              });
+    }
+    for (int i = along.size() - 1; i >= 0; i -= 3) {
+      Moment moment = along.get(i);
+      try (Interview fresh = interview(seed)) {
+        assertSame(fresh.at(moment.entries(), moment.state().role()), moment, seed);
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void the_same_events_give_the_same_steps_again(long seed) {
+    List<Entry> entries = played(seed);
+    try (Interview one = interview(seed);
+        Interview other = interview(seed)) {
+      for (int n = 1; n <= entries.size(); n++) {
+        List<Entry> sofar = entries.subList(0, n);
+        assertThat(other.at(sofar).step())
+            .as("seed %d, event %d", seed, n)
+            .isEqualTo(one.at(sofar).step());
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void an_answer_taken_back_and_given_again_is_as_if_given_straight(long seed) {
+    try (Interview interview = interview(seed)) {
+      RandomCase random = new RandomCase(interview, seed);
+      random.play((moment, role) -> {});
+      List<Entry> entries = random.entries();
+      for (int n = 8; n < entries.size(); n += 5) {
+        Moment before = interview.at(entries.subList(0, n));
+        if (before.step() instanceof Step.Ask ask) {
+          Event first = new Event.Answered(ask.check().id(), random.answer(ask.check(), before));
+          Event second = new Event.Answered(ask.check().id(), random.answer(ask.check(), before));
+          List<Entry> undone = with(before, first, new Event.Retracted(n + 1L), second);
+          interview.at(undone.subList(0, n + 1)); // was there, and forgets it
+          interview.at(undone.subList(0, n + 2));
+          Moment again = interview.at(undone);
+          Moment straight = interview.at(with(before, NOTHING, NOTHING, second));
+          assertSame(again, straight, seed);
+        }
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void a_corrected_answer_counts_as_if_it_had_been_given_so(long seed) {
+    try (Interview interview = interview(seed)) {
+      RandomCase random = new RandomCase(interview, seed);
+      random.play((moment, role) -> {});
+      List<Entry> entries = random.entries();
+      for (int n = 8; n < entries.size(); n += 4) {
+        Moment moment = interview.at(entries.subList(0, n));
+        if (moment.state().answers().isEmpty()) {
+          continue;
+        }
+        List<CaseState.Answered> answers = moment.state().answers();
+        CaseState.Answered wrong = answers.get(n % answers.size());
+        Answer right =
+            random.answer(interview.expertise().base().checks().get(wrong.check()), moment);
+        boolean putAside =
+            !moment.state().kept().isEmpty()
+                || !moment.state().madeSafe().isEmpty()
+                || corrected(moment.entries(), wrong.event());
+        if (!putAside) {
+          List<Entry> straight = with(moment, NOTHING);
+          straight.set(
+              (int) wrong.event() - 1,
+              entry(straight, wrong.event(), new Event.Answered(wrong.check(), right)));
+          assertSame(
+              interview.at(with(moment, new Event.Corrected(wrong.event(), right))),
+              interview.at(straight),
+              seed);
+        }
+      }
+    }
+  }
+
+  /** Only listening to an answer must leave no trace either. */
+  private static void listen(Interview interview, Moment moment) {
+    if (moment.step() instanceof Step.Ask ask && !ask.check().measured()) {
+      String last = ask.check().outcomes().get(ask.check().outcomes().size() - 1).id();
+      assertThat(interview.hear(moment, ask.check(), new Answer.Chosen(last))).isPresent();
+    }
+  }
+
+  private static boolean corrected(List<Entry> entries, long event) {
+    return entries.stream()
+        .anyMatch(e -> e.event() instanceof Event.Corrected c && c.event() == event);
+  }
+
+  private static Interview interview(long seed) {
+    return new Interview(Shipped.QUICK, new AnyAdviser(seed));
+  }
+
+  private static List<Entry> played(long seed) {
+    try (Interview interview = interview(seed)) {
+      return new RandomCase(interview, seed).play((moment, role) -> {});
+    }
+  }
+
+  private static List<Entry> with(Moment before, Event... events) {
+    List<Entry> entries = new ArrayList<>(before.entries());
+    Role role = before.state().role();
+    for (Event event : events) {
+      entries.add(new Entry(entries.size() + 1L, Instant.EPOCH, role, event));
+    }
+    return entries;
+  }
+
+  private static Entry entry(List<Entry> entries, long number, Event event) {
+    Entry old = entries.get((int) number - 1);
+    return new Entry(number, old.at(), old.by(), event);
+  }
+
+  private static void assertSame(Moment actual, Moment expected, long seed) {
+    String where = "seed %d, after\n%s".formatted(seed, RandomCase.told(actual.entries()));
+    assertThat(actual.step()).as(where).isEqualTo(expected.step());
+    assertThat(actual.judgement()).as(where).isEqualTo(expected.judgement());
+    assertThat(actual.belief().atCallOut())
+        .as(where)
+        .containsExactly(expected.belief().atCallOut(), EXACTLY);
+    assertThat(actual.belief().remaining())
+        .as(where)
+        .containsExactly(expected.belief().remaining(), EXACTLY);
+  }
+}
