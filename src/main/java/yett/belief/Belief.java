@@ -314,6 +314,16 @@ public final class Belief {
     return chances;
   }
 
+  /**
+   * Whether a check could tell sets of a support apart at all: some cause of theirs shows on it, or
+   * on what it repeats or is repeated by.
+   *
+   * @param causes for each cause of the model, whether it is in a set of the support
+   */
+  public boolean couldTell(String check, boolean[] causes) {
+    return model.shared(check) || model.table(check).shows(causes);
+  }
+
   /** Natural log of the chance of all that was seen. */
   public double logEvidence() {
     return logEvidence;
