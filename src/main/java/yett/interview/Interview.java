@@ -58,7 +58,13 @@ public final class Interview implements AutoCloseable {
     BeliefFold.Result belief = fold.fold(state, judgement);
     Step step = next.after(state, judgement, belief.belief());
     return new Moment(
-        List.copyOf(entries), state, judgement, belief.belief(), belief.trail(), step);
+        List.copyOf(entries),
+        state,
+        judgement,
+        belief.belief(),
+        belief.trail(),
+        belief.conflict(),
+        step);
   }
 
   private Set<Fact> facts(CaseState state) {
