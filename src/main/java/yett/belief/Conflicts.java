@@ -10,8 +10,8 @@ import java.util.List;
  * reaches k bits in at most one of 2^k cases, because the mean of the ratio is 1.
  */
 public final class Conflicts {
-  /** From here on it is told: at most one in thirty, where the model is right. */
-  public static final double TOLD = Math.log(30) / Math.log(2);
+  /** From here on it is told: ten times less probable together than each by itself. */
+  public static final double TOLD = Math.log(10) / Math.log(2);
 
   /** More is not told apart: the observations exclude each other. */
   public static final double MOST = 60;
