@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -33,7 +34,7 @@ import yett.plan.Planner;
  * step, from an answer to the next question, and a whole case.
  *
  * <pre>{@code
- * mvn -q -Pbenchmark -DskipTests package exec:exec@benchmark -Djmh="Growth -prof gc"
+ * mvn -q -Pbenchmark -DskipTests package exec:exec@benchmark
  * }</pre>
  */
 @State(Scope.Thread)
@@ -51,6 +52,7 @@ public class Growth {
   private Expertise expertise;
   private List<List<Entry>> cases;
   private List<Moment> moments;
+  private List<Set<String>> open;
   private Interview interview;
   private int which;
   private int answered;
@@ -70,6 +72,7 @@ public class Growth {
         moments.add(first.at(cases.get(0).subList(0, at)));
       }
     }
+    open = moments.stream().map(this::open).toList();
     Belief start = Belief.atReport(expertise.model());
     System.out.printf(
         "%d causes: %d sets listed, %.3f of the chance left out; events a case: %s%n",
@@ -77,6 +80,13 @@ public class Growth {
     interview = expertise.newInterview();
     which = 0;
     answered = 3;
+  }
+
+  private Set<String> open(Moment now) {
+    Set<String> open = new HashSet<>(expertise.base().checks().keySet());
+    expertise.base().complaints().forEach(c -> open.remove(c.id()));
+    now.state().answers().forEach(a -> open.remove(a.check()));
+    return open;
   }
 
   /** The next event of a case; after its end the next case begins. */
@@ -100,7 +110,7 @@ public class Growth {
 
   @Benchmark
   public Belief learn() {
-    int check = (moment * 7) % expertise.base().checks().size();
+    int check = (moment * 7) % (2 * causes);
     String id = "check-" + check;
     int outcomes = expertise.model().table(id).outcomes();
     return moments.get(moment).belief().learn(Observation.of(id, moment % outcomes, outcomes));
@@ -110,16 +120,12 @@ public class Growth {
   public Advice choose() {
     Moment now = moments.get(moment);
     CaseState state = now.state();
-    List<String> open =
-        expertise.base().checks().keySet().stream()
-            .filter(c -> state.answer(c).isEmpty())
-            .toList();
     return expertise
         .planner()
         .advise(
             now.belief(),
             new Planner.Options(
-                new HashSet<>(open),
+                open.get(moment),
                 expertise.base().repairs().keySet(),
                 state.setUps(),
                 state.cured()));

@@ -13,6 +13,7 @@ import yett.interview.Interview;
 import yett.interview.Moment;
 import yett.interview.Step;
 import yett.knowledge.Cause;
+import yett.knowledge.Check;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 
@@ -44,7 +45,9 @@ final class InventedCase {
     }
     record(new Event.Opened("Harrow Quay, gate 1", Role.TECHNICIAN, base.fingerprint()));
     record(new Event.SiteTaken());
-    record(new Event.Complained(List.of()));
+    record(
+        new Event.Complained(
+            base.complaints().stream().filter(c -> shown(c) == 1).map(Check::id).toList()));
     record(new Event.Happened(List.of()));
     try (Interview interview = expertise.newInterview()) {
       for (int steps = 0; steps < MOST_STEPS; steps++) {
@@ -59,13 +62,7 @@ final class InventedCase {
 
   private boolean respond(Step step) {
     if (step instanceof Step.Ask s) {
-      int[] causes = present.stream().mapToInt(Integer::intValue).toArray();
-      double[] chances = expertise.model().table(s.check().id()).outcomeChances(causes);
-      int y = 0;
-      for (double u = random.nextDouble(); y < chances.length - 1 && u > chances[y]; y++) {
-        u -= chances[y];
-      }
-      String outcome = s.check().outcomes().get(y).id();
+      String outcome = s.check().outcomes().get(shown(s.check())).id();
       record(new Event.Answered(s.check().id(), new Answer.Chosen(outcome)));
     } else if (step instanceof Step.Enter s) {
       record(s.done());
@@ -87,6 +84,17 @@ final class InventedCase {
       return false;
     }
     return true;
+  }
+
+  /** What a check shows now, as a position. */
+  private int shown(Check check) {
+    int[] causes = present.stream().mapToInt(Integer::intValue).toArray();
+    double[] chances = expertise.model().table(check.id()).outcomeChances(causes);
+    int y = 0;
+    for (double u = random.nextDouble(); y < chances.length - 1 && u > chances[y]; y++) {
+      u -= chances[y];
+    }
+    return y;
   }
 
   private void record(Event event) {

@@ -23,11 +23,12 @@ import yett.knowledge.SetUp;
  * A rule base of any size, drawn at random, like the shipped one in its shape: a few common causes
  * and many rare ones, 1.3 causes to be expected at once, every other cause bringing about another,
  * two checks and one repair for each cause, checks that show three to six causes of one area in two
- * to four outcomes.
+ * to four outcomes, and a complaint for every twenty causes.
  */
 final class InventedRuleBase {
   private static final double EXPECTED = 1.3;
   private static final double COMMONEST = 0.12;
+  private static final int AREA = 20;
 
   private final SplittableRandom random;
   private final int size;
@@ -47,6 +48,10 @@ final class InventedRuleBase {
     for (int k = 0; k < 2 * size; k++) {
       Check check = check(k);
       checks.put(check.id(), check);
+    }
+    for (int area = 0; area * AREA < size; area++) {
+      Check complaint = complaint(area);
+      checks.put(complaint.id(), complaint);
     }
     Map<String, Repair> repairs = new LinkedHashMap<>();
     for (int c = 0; c < size - 1; c++) {
@@ -71,7 +76,7 @@ final class InventedRuleBase {
         Map.of(),
         Map.of(),
         Map.of(),
-        new Planning("planning", 1, 0.5, 90, 120, Map.of()),
+        new Planning("planning", 1, 0.5, 600, 300, Map.of()),
         new TreeMap<>(Map.of("rules/core.drl", coreRules())));
   }
 
@@ -139,22 +144,54 @@ final class InventedRuleBase {
       rows.put(id(near), row(outcomes, 0.3));
     }
     boolean handsOn = random.nextInt(3) == 0;
-    return new Check(
+    return card(
         "check-" + number,
         Check.Kind.CHECK,
-        "What shows at " + number + "?",
-        "",
-        "",
-        "",
-        Optional.empty(),
         words,
         rows,
         row(outcomes, 0.93),
+        1 + random.nextInt(8),
+        handsOn ? List.of(random.nextBoolean() ? "locked-off" : "cover-off") : List.of());
+  }
+
+  /** What people say of an area. */
+  private Check complaint(int area) {
+    Map<String, double[]> rows = new LinkedHashMap<>();
+    for (int c = area * AREA; c < Math.min(size, (area + 1) * AREA); c++) {
+      rows.put(id(c), row(2, 0.3));
+    }
+    List<Check.Outcome> words =
+        List.of(
+            new Check.Outcome("unsaid", "not said", Optional.empty()),
+            new Check.Outcome(Check.SAID, "said", Optional.empty()));
+    double[] otherwise = row(2, 0.995);
+    return card("complaint-" + area, Check.Kind.COMPLAINT, words, rows, otherwise, 0, List.of());
+  }
+
+  private static Check card(
+      String id,
+      Check.Kind kind,
+      List<Check.Outcome> outcomes,
+      Map<String, double[]> rows,
+      double[] otherwise,
+      double minutes,
+      List<String> needs) {
+    return new Check(
+        id,
+        kind,
+        "What shows at " + id + "?",
+        "",
+        "",
+        "",
+        Optional.empty(),
+        outcomes,
+        rows,
+        otherwise,
         Map.of(),
         Optional.empty(),
         Role.CALLER,
-        1 + random.nextInt(8),
-        handsOn ? List.of(random.nextBoolean() ? "locked-off" : "cover-off") : List.of(),
+        minutes,
+        needs,
         List.of(),
         Map.of(),
         false,
