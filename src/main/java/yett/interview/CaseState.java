@@ -156,7 +156,11 @@ public record CaseState(
 
     private void follow(Entry entry) {
       Event event = entry.event();
-      if (!(event instanceof Event.Noted)) {
+      boolean aboutEarlier =
+          event instanceof Event.Noted
+              || event instanceof Event.Retracted
+              || event instanceof Event.Corrected;
+      if (!aboutEarlier) {
         intent = Optional.empty();
       }
       if (!(event instanceof Event.MadeSafe

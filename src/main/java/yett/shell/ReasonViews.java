@@ -95,11 +95,12 @@ final class ReasonViews {
             "Costs", Figures.minutes(chosen.minutes()) + ", with changes of set-up and hazards"));
     rows.add(
         Block.row(
-            "Saves",
-            Figures.minutes(chosen.saves())
-                + " on average against repairing at once ("
+            "Worth",
+            Figures.minutes(Math.max(0, chosen.saves()))
+                + " on average, with what is asked after it, against repairing at once, which "
+                + "would be expected to cost "
                 + Figures.minutes(advice.repairingNow())
-                + " expected)"));
+                + " (time, parts and hazards)"));
     runnersUp(advice).ifPresent(words -> rows.add(Block.row("Next best", words)));
     blocks.add(new Block.Rows(rows));
     for (Outlook.Prospect prospect : prospects) {
@@ -122,7 +123,7 @@ final class ReasonViews {
             .map(
                 c ->
                     base.checks().get(c.check()).ask()
-                        + " (would save "
+                        + " (worth "
                         + Figures.minutes(Math.max(0, c.saves()))
                         + ")")
             .collect(Collectors.joining(" "));
@@ -164,7 +165,8 @@ final class ReasonViews {
             .collect(Collectors.joining("; "));
     List<Block.Row> rows = new ArrayList<>();
     rows.add(Block.row("Removes", causes));
-    rows.add(Block.row("Expected", Figures.minutes(plan.expected()) + " until back in service"));
+    rows.add(
+        Block.row("Expected", Figures.minutes(plan.expected()) + " of time, parts and hazards"));
     if (!plan.candidates().isEmpty()) {
       Advice.Candidate best = plan.candidates().get(0);
       rows.add(

@@ -58,13 +58,13 @@ final class StepViews {
     return blocks;
   }
 
-  List<Block> site(Step.AskSite step, Map<String, String> answers) {
+  List<Block> site(List<SiteQuestion> questions, Map<String, String> answers) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading("The gate as installed"));
     List<Block.Item> items = new ArrayList<>();
     Map<String, String> all = new SiteFacts(base).answers(answers);
     int number = 0;
-    for (SiteQuestion question : step.questions()) {
+    for (SiteQuestion question : questions) {
       boolean usual = !answers.containsKey(question.id());
       String value = siteAnswer(question, all.get(question.id()));
       items.add(
@@ -238,9 +238,7 @@ final class StepViews {
     blocks.add(Block.heading("Plan of work"));
     blocks.add(
         Block.paragraph(
-            "No further check is worth its time. Each repair is tried before the next; expected "
-                + Figures.minutes(plan.expected())
-                + " in all."));
+            "No further check is worth its time. After each repair the gate is tried."));
     List<Block.Item> items = new ArrayList<>();
     int number = 0;
     for (Advice.Job job : plan.jobs()) {

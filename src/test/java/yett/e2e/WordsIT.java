@@ -27,7 +27,7 @@ class WordsIT {
       visitor.until(Screen.Kind.CHECK);
       String prompt = visitor.question().prompt();
       assertThat(visitor.say("why").text())
-          .contains("Why this question", "Separates:", "Costs:", "Saves:");
+          .contains("Why this question", "Separates:", "Costs:", "Worth:");
       assertThat(visitor.say("belief").text()).contains("What is believed", "how it came to that");
       for (String help : new String[] {"help", "?"}) {
         assertThat(visitor.say(help).text())
