@@ -88,9 +88,9 @@ final class RecordedInterviews {
     } else if (step instanceof Step.Ask ask) {
       return List.of(answer(ask.check(), story));
     } else if (step instanceof Step.Enter enter) {
-      return List.of(new Event.SetUpEntered(enter.setUp().id()));
+      return List.of(enter.done());
     } else if (step instanceof Step.Leave leave) {
-      return List.of(new Event.SetUpLeft(leave.setUp().id()));
+      return List.of(leave.done());
     } else if (step instanceof Step.Mend mend) {
       repaired.add(mend.repair().id());
       return List.of(new Event.Repaired(mend.repair().id(), true));

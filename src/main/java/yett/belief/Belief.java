@@ -11,14 +11,14 @@ import java.util.stream.IntStream;
  * The probability of every set of causes, given all that was seen and done. Immutable.
  *
  * <p>A hypothesis says which causes were there at the call-out; repairs take causes away, so each
- * entry also carries the set that remains. Inference over the enumerated sets is exact. Sets larger
- * than the lattice's depth are left out; {@link #neglected()} says how much prior chance they had.
+ * entry also carries the set that remains. Inference over the enumerated sets, the most probable
+ * ones at the outset, is exact; {@link #neglected()} says how much prior chance the others had.
  */
 public final class Belief {
-  /** Prior chance of larger sets that may be left out. */
-  public static final double NEGLECT_AT_MOST = 0.05;
+  /** Prior chance of the sets that may be left out. */
+  public static final double NEGLECT_AT_MOST = 0.01;
 
-  private static final int MOST_HYPOTHESES = 120_000;
+  private static final int MOST_HYPOTHESES = 64_000;
 
   /** A retest now and then fails although nothing is wrong any more. */
   private static final double RETEST_SLIP = 0.005;
@@ -56,19 +56,17 @@ public final class Belief {
 
   /**
    * What is believed when a gate is reported, before anything else is known: at least one cause is
-   * there. Sets are listed as large as the stated bound asks for.
+   * there. The most probable sets are listed, until those left out are below the stated bound or
+   * more would be listed than can be weighed quickly.
    *
    * @throws IllegalArgumentException if no cause has any chance
    */
   public static Belief atReport(CausalModel model) {
-    for (int depth = 1; ; depth++) {
-      Belief belief = start(model, Lattice.of(model.size(), depth), true);
-      if (belief.neglected <= NEGLECT_AT_MOST
-          || depth >= model.size()
-          || depth >= 2 && Lattice.count(model.size(), depth + 1) > MOST_HYPOTHESES) {
-        return belief;
-      }
-    }
+    return atReport(model, NEGLECT_AT_MOST, MOST_HYPOTHESES);
+  }
+
+  static Belief atReport(CausalModel model, double leftOut, int most) {
+    return start(model, Enumeration.mostProbable(model, leftOut, most), true);
   }
 
   /** The same over all sets of at most {@code depth} causes. */
@@ -232,13 +230,16 @@ public final class Belief {
   }
 
   private double[] marginals(int[] sets) {
-    double[] marginals = new double[model.size()];
-    int[] members = new int[lattice.depth()];
+    // With a set stand the sets that begin with it: what they have together is added up from the
+    // longest down.
+    double[] together = new double[lattice.size()];
     for (int i = 0; i < weights.length; i++) {
-      int count = lattice.members(sets[i], members);
-      for (int k = 0; k < count; k++) {
-        marginals[members[k]] += weights[i];
-      }
+      together[sets[i]] += weights[i];
+    }
+    double[] marginals = new double[model.size()];
+    for (int h = together.length - 1; h > 0; h--) {
+      marginals[lattice.last(h)] += together[h];
+      together[lattice.parent(h)] += together[h];
     }
     // Rounding must not make a certain cause more than certain: its log-odds would be no number.
     Arrays.setAll(marginals, c -> Math.min(1, marginals[c]));
@@ -313,12 +314,22 @@ public final class Belief {
     return chances;
   }
 
+  /**
+   * Whether a check could tell sets of a support apart at all: some cause of theirs shows on it, or
+   * on what it repeats or is repeated by.
+   *
+   * @param causes for each cause of the model, whether it is in a set of the support
+   */
+  public boolean couldTell(String check, boolean[] causes) {
+    return model.shared(check) || model.table(check).shows(causes);
+  }
+
   /** Natural log of the chance of all that was seen. */
   public double logEvidence() {
     return logEvidence;
   }
 
-  /** Prior chance of the sets too large to be listed. */
+  /** Prior chance of the sets that are not listed. */
   public double neglected() {
     return neglected;
   }
@@ -335,5 +346,9 @@ public final class Belief {
 
   public CausalModel model() {
     return model;
+  }
+
+  Lattice lattice() {
+    return lattice;
   }
 }

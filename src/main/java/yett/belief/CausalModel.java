@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Causes with their prior chances and the links by which one brings about another, and for each
@@ -177,6 +178,54 @@ public final class CausalModel {
     return links.toArray(double[][]::new);
   }
 
+  int[] children(int cause) {
+    return children[cause];
+  }
+
+  int[] parents(int cause) {
+    return parents[cause];
+  }
+
+  /** By cause, a place in an order in which every cause comes after what brings it about. */
+  int[] order() {
+    int[] missing = Arrays.stream(parents).mapToInt(p -> p.length).toArray();
+    int[] place = new int[size()];
+    int[] queue = new int[size()];
+    int end = 0;
+    for (int c = 0; c < queue.length; c++) {
+      if (missing[c] == 0) {
+        queue[end++] = c;
+      }
+    }
+    for (int i = 0; i < end; i++) {
+      place[queue[i]] = i;
+      for (int child : children[queue[i]]) {
+        if (--missing[child] == 0) {
+          queue[end++] = child;
+        }
+      }
+    }
+    return place;
+  }
+
+  /** Prior chance that no cause at all is there. */
+  double nothing() {
+    double none = 1;
+    for (double p : priors) {
+      none *= 1 - p;
+    }
+    return none;
+  }
+
+  /** Chance of a cause if everything that brings it about is there. */
+  double greatestChance(int cause) {
+    double absent = 1 - priors[cause];
+    for (double q : parentChances[cause]) {
+      absent *= 1 - q;
+    }
+    return 1 - absent;
+  }
+
   /**
    * Prior of every hypothesis of a lattice: the product of P(present | parents) over its causes and
    * of P(absent | parents) over the others. What a cause contributes is set against its absence
@@ -184,10 +233,7 @@ public final class CausalModel {
    * has no chance of its own, or is brought about for certain.
    */
   double[] priors(Lattice lattice) {
-    double none = 1;
-    for (double p : priors) {
-      none *= 1 - p;
-    }
+    double none = nothing();
     double[] weights = new double[lattice.size()];
     boolean[] present = new boolean[size()];
     int[] members = new int[lattice.depth()];
@@ -198,7 +244,7 @@ public final class CausalModel {
       }
       weights[h] = none;
       for (int i = 0; i < count; i++) {
-        weights[h] *= presence(members[i], present);
+        weights[h] *= presence(members[i], present) * bringsNothingMore(members[i], present);
       }
       for (int i = 0; i < count; i++) {
         present[members[i]] = false;
@@ -207,26 +253,32 @@ public final class CausalModel {
     return weights;
   }
 
-  /** P(a cause, and not the absent causes that it could bring about) over P(the cause absent). */
-  private double presence(int cause, boolean[] present) {
+  /** P(a cause | what brings it about) over P(the cause absent | nothing brings it about). */
+  double presence(int cause, boolean[] present) {
     double chance = priors[cause];
     for (int k = 0; k < parents[cause].length; k++) {
       if (present[parents[cause][k]]) {
         chance += (1 - chance) * parentChances[cause][k];
       }
     }
-    double presence = chance / (1 - priors[cause]);
+    return chance / (1 - priors[cause]);
+  }
+
+  /** P(a cause does not bring about the causes that are absent). */
+  double bringsNothingMore(int cause, boolean[] present) {
+    double chance = 1;
     for (int k = 0; k < children[cause].length; k++) {
       if (!present[children[cause][k]]) {
-        presence *= 1 - childChances[cause][k];
+        chance *= 1 - childChances[cause][k];
       }
     }
-    return presence;
+    return chance;
   }
 
   /** Puts a model together; names are checked when it is built. */
   public static final class Builder {
     private final List<String> causes = new ArrayList<>();
+    private final Map<String, Integer> indices = new HashMap<>();
     private final List<Double> priors = new ArrayList<>();
     private final List<double[]> links = new ArrayList<>();
     private final Map<String, CheckTable> tables = new LinkedHashMap<>();
@@ -238,6 +290,7 @@ public final class CausalModel {
       if (!(prior >= 0 && prior < 1)) {
         throw new IllegalArgumentException("prior of \"" + id + "\" is " + prior);
       }
+      indices.putIfAbsent(id, causes.size());
       causes.add(id);
       priors.add(prior);
       return this;
@@ -279,8 +332,8 @@ public final class CausalModel {
     }
 
     private int index(String cause) {
-      int index = causes.indexOf(cause);
-      if (index < 0) {
+      Integer index = indices.get(cause);
+      if (index == null) {
         throw new IllegalArgumentException("no cause \"" + cause + "\" in the model");
       }
       return index;
@@ -321,9 +374,9 @@ public final class CausalModel {
       List<double[]> left = List.copyOf(links);
       for (int before = -1; before != left.size(); ) {
         before = left.size();
-        List<double[]> all = left;
+        Set<Double> brought = left.stream().map(l -> l[1]).collect(Collectors.toSet());
         // Links from a cause that nothing left brings about are no part of a loop.
-        left = all.stream().filter(l -> all.stream().anyMatch(o -> o[1] == l[0])).toList();
+        left = left.stream().filter(l -> brought.contains(l[0])).toList();
       }
       if (!left.isEmpty()) {
         throw new IllegalArgumentException(

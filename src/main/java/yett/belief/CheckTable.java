@@ -13,19 +13,22 @@ public final class CheckTable {
   private final String id;
   private final double[] base;
 
-  /** Cumulative row of each cause; null, or beyond the end, for a cause that does not show here. */
+  /** Causes that show here, ascending, and the cumulative row of each. */
+  private final int[] causes;
+
   private final double[][] rows;
 
   CheckTable(String id, double[] base, int[] causes, double[][] rows) {
     this.id = id;
     this.base = cumulative(id, base);
-    this.rows = new double[Arrays.stream(causes).max().orElse(-1) + 1][];
+    this.causes = Arrays.stream(causes).sorted().toArray();
+    this.rows = new double[causes.length][];
     for (int i = 0; i < rows.length; i++) {
       if (rows[i].length != base.length) {
         throw new IllegalArgumentException(
             "a row of \"" + id + "\" has " + rows[i].length + " outcomes, not " + base.length);
       }
-      this.rows[causes[i]] = cumulative(id, rows[i]);
+      this.rows[Arrays.binarySearch(this.causes, causes[i])] = cumulative(id, rows[i]);
     }
   }
 
@@ -62,7 +65,18 @@ public final class CheckTable {
   }
 
   private double[] row(int cause) {
-    return cause < rows.length ? rows[cause] : null;
+    int at = Arrays.binarySearch(causes, cause);
+    return at < 0 ? null : rows[at];
+  }
+
+  /** Whether some of these causes, given by position, show here. */
+  boolean shows(boolean[] which) {
+    for (int cause : causes) {
+      if (which[cause]) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**
@@ -71,23 +85,51 @@ public final class CheckTable {
    * @return by outcome, then by hypothesis
    */
   double[][] outcomeChances(Lattice lattice) {
-    double[][] chances = new double[outcomes()][lattice.size()];
-    double[][] byCause = Arrays.copyOf(rows, lattice.causes());
-    for (int y = 0; y < outcomes(); y++) {
-      double[] cumulative = chances[y];
-      cumulative[0] = base[y];
-      for (int h = 1; h < cumulative.length; h++) {
-        double[] row = byCause[lattice.last(h)];
-        double before = cumulative[lattice.parent(h)];
-        cumulative[h] = row == null ? before : before * row[y];
-      }
-    }
-    for (int y = outcomes() - 1; y > 0; y--) {
-      for (int h = 0; h < lattice.size(); h++) {
-        chances[y][h] = Math.max(0, chances[y][h] - chances[y - 1][h]);
-      }
+    double[][] chances = new double[outcomes()][];
+    for (int y = 0; y < chances.length; y++) {
+      double[] weights = new double[chances.length];
+      weights[y] = 1;
+      chances[y] = mixed(lattice, weights);
     }
     return chances;
+  }
+
+  /**
+   * Sum of weight times chance over the outcomes, under every hypothesis of a lattice. With sums by
+   * parts only as many cumulative chances are worked out as the weights have steps: one for a sure
+   * answer at either end.
+   */
+  double[] mixed(Lattice lattice, double[] weights) {
+    int last = outcomes() - 1;
+    double[] mixed = new double[lattice.size()];
+    Arrays.fill(mixed, weights[last]);
+    double[] cumulative = null;
+    for (int y = 0; y < last; y++) {
+      double step = weights[y] - weights[y + 1];
+      if (step != 0) {
+        cumulative = cumulative == null ? new double[mixed.length] : cumulative;
+        cumulative(lattice, y, cumulative);
+        for (int h = 0; h < mixed.length; h++) {
+          mixed[h] += step * cumulative[h];
+        }
+      }
+    }
+    for (int h = 0; h < mixed.length; h++) {
+      mixed[h] = Math.max(0, mixed[h]);
+    }
+    return mixed;
+  }
+
+  private void cumulative(Lattice lattice, int outcome, double[] into) {
+    double[] factors = new double[lattice.causes()];
+    Arrays.fill(factors, 1);
+    for (int i = 0; i < rows.length; i++) {
+      factors[causes[i]] = rows[i][outcome];
+    }
+    into[0] = base[outcome];
+    for (int h = 1; h < into.length; h++) {
+      into[h] = into[lattice.parent(h)] * factors[lattice.last(h)];
+    }
   }
 
   /**
@@ -104,6 +146,18 @@ public final class CheckTable {
       }
     }
     return chances;
+  }
+
+  /** Sum of weight times chance over the outcomes, under some sets of causes. */
+  double[] mixed(int[][] sets, double[] weights) {
+    double[] mixed = new double[sets.length];
+    for (int i = 0; i < sets.length; i++) {
+      double[] row = outcomeChances(sets[i]);
+      for (int y = 0; y < row.length; y++) {
+        mixed[i] += weights[y] * row[y];
+      }
+    }
+    return mixed;
   }
 
   /** Chance of each outcome when exactly these causes are present. */

@@ -1,89 +1,126 @@
 package yett.belief;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
- * All sets of at most {@code depth} of {@code causes} causes, each one as its parent set and one
- * later cause, so that what factors over causes is worked out with one multiplication a set.
- * Hypothesis 0 is the empty set; sets of one size follow each other in lexicographic order.
+ * Sets of causes, each one as its parent set and one later cause, so that what factors over causes
+ * is worked out with one multiplication a set. With a set, all of its subsets are there: whatever a
+ * repair takes away, what remains has a place. Hypothesis 0 is the empty set; smaller sets come
+ * first, and sets of one size follow each other in lexicographic order.
  */
 public final class Lattice {
   private final int causes;
   private final int depth;
-  private final int[] parent;
-  private final int[] last;
-  private final int[] firstChild;
 
-  private Lattice(int causes, int depth, int[] parent, int[] last, int[] firstChild) {
+  /** By hypothesis: its parent in the upper half, its last cause in the lower; ascending. */
+  private final long[] keys;
+
+  private Lattice(int causes, int depth, long[] keys) {
     this.causes = causes;
     this.depth = depth;
-    this.parent = parent;
-    this.last = last;
-    this.firstChild = firstChild;
+    this.keys = keys;
   }
 
-  /** Number of sets of at most {@code depth} of {@code causes}; saturates at Long.MAX_VALUE. */
-  static long count(int causes, int depth) {
-    double total = 0;
-    double binomial = 1;
-    for (int k = 0; k <= Math.min(depth, causes); k++) {
-      total += binomial;
-      binomial = binomial * (causes - k) / (k + 1);
-    }
-    return total >= Long.MAX_VALUE ? Long.MAX_VALUE : Math.round(total);
+  private static long key(int parent, int last) {
+    return (long) parent << 32 | last;
   }
 
   /**
+   * All sets of at most {@code depth} of {@code causes} causes.
+   *
    * @throws IllegalArgumentException if there would be more sets than an array can hold
    */
   public static Lattice of(int causes, int depth) {
     int levels = Math.min(depth, causes);
-    long count = count(causes, levels);
+    double count = count(causes, levels);
     if (count > Integer.MAX_VALUE - 8) {
       throw new IllegalArgumentException(
           "too many sets of at most " + depth + " of " + causes + " causes");
     }
-    int size = (int) count;
-    int[] parent = new int[size];
-    int[] last = new int[size];
-    int[] firstChild = new int[size];
-    Arrays.fill(firstChild, -1);
-    last[0] = -1;
+    long[] keys = new long[(int) count];
+    keys[0] = -1;
     int next = 1;
     int levelStart = 0;
     for (int level = 0; level < levels; level++) {
       int levelEnd = next;
       for (int h = levelStart; h < levelEnd; h++) {
-        firstChild[h] = next;
-        for (int c = last[h] + 1; c < causes; c++) {
-          parent[next] = h;
-          last[next] = c;
-          next++;
+        for (int c = (int) keys[h] + 1; c < causes; c++) {
+          keys[next++] = key(h, c);
         }
       }
       levelStart = levelEnd;
     }
-    return new Lattice(causes, levels, parent, last, firstChild);
+    return new Lattice(causes, levels, keys);
+  }
+
+  /** Number of sets of at most {@code depth} of {@code causes}. */
+  private static double count(int causes, int depth) {
+    double total = 0;
+    double binomial = 1;
+    for (int k = 0; k <= depth; k++) {
+      total += binomial;
+      binomial = binomial * (causes - k) / (k + 1);
+    }
+    return total;
+  }
+
+  /**
+   * These sets with all of their subsets.
+   *
+   * @param sets causes of each set, ascending; none twice
+   */
+  static Lattice closing(int causes, List<int[]> sets) {
+    SetIndex index = SetIndex.closing(causes, sets);
+    int[] starts = new int[index.largest() + 2];
+    for (int i = 0; i < index.size(); i++) {
+      starts[index.set(i).length + 1]++;
+    }
+    Arrays.parallelPrefix(starts, Integer::sum);
+    int[] next = starts.clone();
+    int[] bySize = new int[index.size()];
+    for (int i = 0; i < bySize.length; i++) {
+      bySize[next[index.set(i).length]++] = i;
+    }
+    long[] keys = new long[index.size()];
+    keys[0] = -1;
+    int[] places = new int[keys.length];
+    for (int level = 1; level <= index.largest(); level++) {
+      int from = starts[level];
+      int to = starts[level + 1];
+      long[] unsorted = new long[to - from];
+      for (int i = from; i < to; i++) {
+        int[] set = index.set(bySize[i]);
+        unsorted[i - from] = key(places[index.without(bySize[i], level - 1)], set[level - 1]);
+      }
+      System.arraycopy(unsorted, 0, keys, from, to - from);
+      Arrays.sort(keys, from, to);
+      for (int i = from; i < to; i++) {
+        places[bySize[i]] = Arrays.binarySearch(keys, from, to, unsorted[i - from]);
+      }
+    }
+    return new Lattice(causes, index.largest(), keys);
   }
 
   public int size() {
-    return parent.length;
+    return keys.length;
   }
 
   int causes() {
     return causes;
   }
 
+  /** Size of the largest set. */
   public int depth() {
     return depth;
   }
 
   int parent(int hypothesis) {
-    return parent[hypothesis];
+    return (int) (keys[hypothesis] >> 32);
   }
 
   int last(int hypothesis) {
-    return last[hypothesis];
+    return (int) keys[hypothesis];
   }
 
   /**
@@ -93,8 +130,8 @@ public final class Lattice {
    */
   int members(int hypothesis, int[] into) {
     int count = 0;
-    for (int h = hypothesis; h != 0; h = parent[h]) {
-      into[count++] = last[h];
+    for (int h = hypothesis; h != 0; h = parent(h)) {
+      into[count++] = last(h);
     }
     return count;
   }
@@ -109,32 +146,22 @@ public final class Lattice {
   }
 
   boolean contains(int hypothesis, int cause) {
-    for (int h = hypothesis; h != 0 && last[h] >= cause; h = parent[h]) {
-      if (last[h] == cause) {
+    for (int h = hypothesis; h != 0 && last(h) >= cause; h = parent(h)) {
+      if (last(h) == cause) {
         return true;
       }
     }
     return false;
   }
 
-  /** The hypothesis with exactly these causes, which must be ascending. */
-  int find(int[] members, int count) {
-    int h = 0;
-    for (int i = 0; i < count; i++) {
-      h = firstChild[h] + members[i] - last[h] - 1;
-    }
-    return h;
-  }
-
   /** The hypothesis without one of its causes. */
   int without(int hypothesis, int cause) {
-    int[] members = members(hypothesis);
-    int count = 0;
-    for (int member : members) {
+    int h = 0;
+    for (int member : members(hypothesis)) {
       if (member != cause) {
-        members[count++] = member;
+        h = Arrays.binarySearch(keys, h + 1, keys.length, key(h, member));
       }
     }
-    return find(members, count);
+    return h;
   }
 }

@@ -2,26 +2,30 @@ package yett.belief;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 
 /** Chances of answers under each of some hypotheses: those of a lattice, or a few of them. */
 final class Likelihoods {
   private final CausalModel model;
   private final int size;
-  private final Function<CheckTable, double[][]> chances;
+  private final Mixture mixture;
 
-  private Likelihoods(CausalModel model, int size, Function<CheckTable, double[][]> chances) {
+  /** Sum of weight times chance over the outcomes of a check, under each hypothesis. */
+  private interface Mixture {
+    double[] of(CheckTable table, double[] weights);
+  }
+
+  private Likelihoods(CausalModel model, int size, Mixture mixture) {
     this.model = model;
     this.size = size;
-    this.chances = chances;
+    this.mixture = mixture;
   }
 
   static Likelihoods over(CausalModel model, Lattice lattice) {
-    return new Likelihoods(model, lattice.size(), table -> table.outcomeChances(lattice));
+    return new Likelihoods(model, lattice.size(), (table, w) -> table.mixed(lattice, w));
   }
 
   static Likelihoods over(CausalModel model, int[][] sets) {
-    return new Likelihoods(model, sets.length, table -> table.outcomeChances(sets));
+    return new Likelihoods(model, sets.length, (table, w) -> table.mixed(sets, w));
   }
 
   /**
@@ -47,31 +51,22 @@ final class Likelihoods {
   }
 
   private double[] mix(Observation observation) {
-    double[][] chances = table(observation.check());
-    double[] mixed = new double[size];
-    for (int y = 0; y < chances.length; y++) {
-      double weight = observation.weights().get(y);
-      if (weight > 0) {
-        double[] row = chances[y];
-        for (int h = 0; h < mixed.length; h++) {
-          mixed[h] += weight * row[h];
-        }
-      }
-    }
-    return mixed;
+    double[] weights = observation.weights().stream().mapToDouble(Double::doubleValue).toArray();
+    return mixture.of(model.table(observation.check()), weights);
   }
 
   /** Sum over outcomes a of the original: w(a) P(a) prod_j (s_j w_j(a) + (1 - s_j) L_j). */
   private double[] joint(String original, List<Observation> observations) {
-    double[][] chances = table(original);
+    CheckTable table = model.table(original);
     double[] joint = new double[size];
     List<double[]> alone = new ArrayList<>();
     for (Observation o : observations) {
       alone.add(o.check().equals(original) ? null : mix(o));
     }
-    double[] term = new double[size];
-    for (int a = 0; a < chances.length; a++) {
-      System.arraycopy(chances[a], 0, term, 0, term.length);
+    for (int a = 0; a < table.outcomes(); a++) {
+      double[] sure = new double[table.outcomes()];
+      sure[a] = 1;
+      double[] term = mixture.of(table, sure);
       for (int i = 0; i < observations.size(); i++) {
         multiply(term, observations.get(i), a, alone.get(i));
       }
@@ -97,9 +92,5 @@ final class Likelihoods {
     for (int h = 0; h < term.length; h++) {
       term[h] *= copied + (1 - share) * alone[h];
     }
-  }
-
-  private double[][] table(String check) {
-    return chances.apply(model.table(check));
   }
 }

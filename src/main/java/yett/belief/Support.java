@@ -75,6 +75,21 @@ public final class Support {
     return sets[i].clone();
   }
 
+  /**
+   * Which causes are in some of the sets.
+   *
+   * @param all how many causes the model has
+   */
+  public boolean[] present(int all) {
+    boolean[] present = new boolean[all];
+    for (int[] set : sets) {
+      for (int cause : set) {
+        present[cause] = true;
+      }
+    }
+    return present;
+  }
+
   List<Explanation> explanations(CausalModel model) {
     List<Explanation> list = new ArrayList<>();
     for (int i = 0; i < hypotheses.length; i++) {

@@ -3,10 +3,14 @@ package yett.interview;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import yett.belief.Belief;
-import yett.belief.CausalModel;
+import yett.belief.Conflicts;
+import yett.belief.ImpossibleEvidence;
 import yett.belief.Observation;
+import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 import yett.rules.Conclusion.Finding;
@@ -27,32 +31,45 @@ final class BeliefFold {
 
   private record Try(long event, boolean cured) implements Deed {}
 
+  /**
+   * Where a deed led to.
+   *
+   * @param known number of the last standing before which something was repaired or tried: what was
+   *     known before the answers that are looked at together
+   * @param bits conflict among those answers
+   * @param found answers that were found to conflict, the latest of several findings
+   */
+  private record Standing(
+      Belief belief, double[] chances, int known, double bits, Optional<Conflict> found) {}
+
+  /** An answer is looked into when it makes the answers hang together so much worse. */
+  private static final double WORSE_BY = 1;
+
   private final RuleBase base;
-  private final CausalModel model;
+  private final Outset outset;
   private final double[] retestFails;
   private Map<String, Double> odds;
   private final List<Deed> deeds = new ArrayList<>();
-  private final List<Belief> beliefs = new ArrayList<>();
-  private final List<double[]> chances = new ArrayList<>();
 
-  BeliefFold(RuleBase base, CausalModel model) {
+  /** One more than deeds: the first is before any of them. */
+  private final List<Standing> standings = new ArrayList<>();
+
+  BeliefFold(RuleBase base, Outset outset) {
     this.base = base;
-    this.model = model;
+    this.outset = outset;
     this.retestFails = base.causes().values().stream().mapToDouble(c -> c.retestFails()).toArray();
   }
 
-  record Result(Belief belief, Trail trail) {}
+  record Result(Belief belief, Trail trail, Optional<Conflict> conflict) {}
 
   Result fold(CaseState state, Judgement judgement) {
     Map<String, Double> factors = judgement.oddsFactors();
     if (!factors.equals(odds)) {
       odds = factors;
       deeds.clear();
-      beliefs.clear();
-      chances.clear();
-      Belief prior = Belief.atReport(model.withOdds(factors));
-      beliefs.add(prior);
-      chances.add(prior.atCallOut());
+      standings.clear();
+      Belief prior = outset.belief(factors);
+      standings.add(new Standing(prior, prior.atCallOut(), 0, 0, Optional.empty()));
     }
     List<Deed> wanted = deeds(state, judgement);
     int same = 0;
@@ -62,15 +79,88 @@ final class BeliefFold {
       same++;
     }
     truncate(deeds, same);
-    truncate(beliefs, same + 1);
-    truncate(chances, same + 1);
+    truncate(standings, same + 1);
     for (Deed deed : wanted.subList(same, wanted.size())) {
-      Belief next = apply(beliefs.get(beliefs.size() - 1), deed);
+      Standing next = after(standings.get(standings.size() - 1), deed);
       deeds.add(deed);
-      beliefs.add(next);
-      chances.add(next.atCallOut());
+      standings.add(next);
     }
-    return new Result(beliefs.get(beliefs.size() - 1), trail());
+    Standing last = standings.get(standings.size() - 1);
+    return new Result(last.belief(), trail(), last.found().filter(c -> !explained(c, last)));
+  }
+
+  /**
+   * What is believed after a deed. What no cause allows is not weighed: somebody was wrong, and the
+   * case goes on without it.
+   */
+  private Standing after(Standing before, Deed deed) {
+    if (deed instanceof Learn learn) {
+      return after(before, learn);
+    }
+    Belief belief = before.belief();
+    try {
+      belief = apply(belief, deed);
+    } catch (ImpossibleEvidence e) {
+      // A gate that runs though a cause is certain to be left; the belief stays as it was.
+    }
+    return new Standing(belief, belief.atCallOut(), standings.size(), 0, before.found());
+  }
+
+  private Standing after(Standing before, Learn learn) {
+    Observation seen = observation(learn);
+    double chance = before.belief().chanceOf(seen);
+    double apart = standings.get(before.known()).belief().chanceOf(seen);
+    double worse = apart > 0 ? Conflicts.bits(apart, chance) : Conflicts.MOST;
+    Belief belief = before.belief();
+    double bits = before.bits();
+    if (chance > 0) {
+      belief = belief.learn(seen);
+      bits += worse;
+    }
+    Optional<Conflict> found = before.found();
+    if (learn.event() > 0 && worse >= WORSE_BY && before.bits() + worse >= Conflicts.TOLD) {
+      found = conflict(before.known(), learn, chance > 0).or(before::found);
+    }
+    return new Standing(belief, belief.atCallOut(), before.known(), bits, found);
+  }
+
+  /** Looks for the answers that an answer conflicts with. */
+  private Optional<Conflict> conflict(int known, Learn last, boolean weighed) {
+    List<Learn> answers = new ArrayList<>();
+    deeds.subList(known, deeds.size()).forEach(d -> answers.add((Learn) d));
+    answers.add(last);
+    List<Observation> seen = answers.stream().map(BeliefFold::observation).toList();
+    List<Integer> named =
+        IntStream.range(0, answers.size()).filter(i -> said(answers.get(i))).boxed().toList();
+    Belief before = standings.get(known).belief();
+    List<Integer> set = Conflicts.smallest(before, seen, named, answers.size() - 1);
+    if (set.isEmpty() && weighed) {
+      return Optional.empty();
+    }
+    List<Integer> told = set.isEmpty() ? List.of(answers.size() - 1) : set;
+    return Optional.of(
+        new Conflict(
+            told.stream().map(answers::get).map(BeliefFold::part).toList(),
+            weighed ? Conflicts.of(before, told.stream().map(seen::get).toList()) : Conflicts.MOST,
+            weighed));
+  }
+
+  private static Conflict.Part part(Learn learn) {
+    return new Conflict.Part(learn.event(), learn.check(), learn.words());
+  }
+
+  /** Complaints that nobody made are no answers. */
+  private static boolean said(Learn learn) {
+    return learn.event() > 0 || learn.words().equals(Check.SAID);
+  }
+
+  /** Whether a rare cause explains the answers: it became more probable by more than they jar. */
+  private boolean explained(Conflict conflict, Standing now) {
+    double[] outset = standings.get(0).chances();
+    List<String> causes = now.belief().model().causes();
+    return IntStream.range(0, outset.length)
+        .filter(c -> now.chances()[c] >= 0.5 && !causes.get(c).equals(Cause.NOT_IN_RULE_BASE))
+        .anyMatch(c -> Conflicts.bits(now.chances()[c], outset[c]) >= conflict.bits());
   }
 
   private static void truncate(List<?> list, int size) {
@@ -111,21 +201,22 @@ final class BeliefFold {
   }
 
   private Belief apply(Belief belief, Deed deed) {
-    if (deed instanceof Learn learn) {
-      return belief.learn(new Observation(learn.check(), learn.weights()));
-    }
     if (deed instanceof Mend mend) {
       return belief.repaired(base.repairs().get(mend.repair()).removes());
     }
     return belief.retested(((Try) deed).cured(), retestFails);
   }
 
+  private static Observation observation(Learn learn) {
+    return new Observation(learn.check(), learn.weights());
+  }
+
   private Trail trail() {
     List<Trail.Move> moves = new ArrayList<>();
     for (int i = 0; i < deeds.size(); i++) {
-      moves.add(move(deeds.get(i), chances.get(i), chances.get(i + 1)));
+      moves.add(move(deeds.get(i), standings.get(i).chances(), standings.get(i + 1).chances()));
     }
-    return new Trail(chances.get(0), List.copyOf(moves));
+    return new Trail(standings.get(0).chances(), List.copyOf(moves));
   }
 
   private Trail.Move move(Deed deed, double[] before, double[] after) {

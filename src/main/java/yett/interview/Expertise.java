@@ -8,8 +8,22 @@ import yett.plan.Planner;
 import yett.rules.RuleCache;
 import yett.rules.RuleEngine;
 
-/** A rule base made ready to reason with: its rules compiled, its model built. Shared by cases. */
-public record Expertise(RuleBase base, RuleEngine rules, CausalModel model, Planner planner) {
+/**
+ * A rule base made ready to reason with: its rules compiled, its model built. Shared by cases, and
+ * by threads.
+ */
+public final class Expertise {
+  private final RuleBase base;
+  private final RuleEngine rules;
+  private final Outset outset;
+  private final Planner planner;
+
+  public Expertise(RuleBase base, RuleEngine rules, CausalModel model, Planner planner) {
+    this.base = base;
+    this.rules = rules;
+    this.outset = new Outset(model);
+    this.planner = planner;
+  }
 
   public static Expertise of(RuleBase base, RuleCache cache) {
     return new Expertise(base, RuleEngine.of(base, cache), CardModel.of(base), new Planner(base));
@@ -20,6 +34,26 @@ public record Expertise(RuleBase base, RuleEngine rules, CausalModel model, Plan
    */
   public static Expertise of(RuleBase base, Path cache) {
     return of(base, new RuleCache(cache));
+  }
+
+  public RuleBase base() {
+    return base;
+  }
+
+  public RuleEngine rules() {
+    return rules;
+  }
+
+  public CausalModel model() {
+    return outset.model();
+  }
+
+  public Planner planner() {
+    return planner;
+  }
+
+  Outset outset() {
+    return outset;
   }
 
   public Interview newInterview() {

@@ -38,7 +38,7 @@ public final class Interview implements AutoCloseable {
   Interview(Expertise expertise, NextStep.Adviser adviser) {
     this.expertise = expertise;
     this.judge = expertise.rules().newJudge();
-    this.fold = new BeliefFold(expertise.base(), expertise.model());
+    this.fold = new BeliefFold(expertise.base(), expertise.outset());
     this.sites = new SiteFacts(expertise.base());
     this.next = new NextStep(expertise, adviser);
   }
@@ -58,7 +58,13 @@ public final class Interview implements AutoCloseable {
     BeliefFold.Result belief = fold.fold(state, judgement);
     Step step = next.after(state, judgement, belief.belief());
     return new Moment(
-        List.copyOf(entries), state, judgement, belief.belief(), belief.trail(), step);
+        List.copyOf(entries),
+        state,
+        judgement,
+        belief.belief(),
+        belief.trail(),
+        belief.conflict(),
+        step);
   }
 
   private Set<Fact> facts(CaseState state) {

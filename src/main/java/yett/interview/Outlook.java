@@ -1,6 +1,7 @@
 package yett.interview;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -13,6 +14,8 @@ import yett.rules.Interpretation;
 
 /** What a check could show, and where each outcome would leave the belief. */
 public final class Outlook {
+  private static final double NOT_TOO_RARE = 0.02;
+
   private Outlook() {}
 
   /**
@@ -75,5 +78,30 @@ public final class Outlook {
         .sorted((a, b) -> Double.compare(moved[b], moved[a]))
         .limit(most)
         .toList();
+  }
+
+  /**
+   * What would speak most against a cause.
+   *
+   * @param chance that the check shows this
+   * @param then chance of the cause in that case
+   */
+  public record Doubt(Check check, Check.Outcome outcome, double chance, double then) {}
+
+  /**
+   * The outcome, not too rare, among those of some checks that would lower the chance of a cause
+   * most; empty if none would by a hundredth.
+   */
+  public static Optional<Doubt> doubt(Belief belief, List<Check> checks, int cause) {
+    double now = belief.atCallOut()[cause];
+    return checks.stream()
+        .flatMap(
+            check -> of(belief, check, Optional.empty()).stream().map(p -> doubt(check, p, cause)))
+        .filter(d -> d.chance() >= NOT_TOO_RARE && d.then() < now - 0.01)
+        .min(Comparator.comparingDouble(Doubt::then));
+  }
+
+  private static Doubt doubt(Check check, Prospect prospect, int cause) {
+    return new Doubt(check, prospect.outcome(), prospect.chance(), prospect.then()[cause]);
   }
 }

@@ -1,6 +1,7 @@
 package yett.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
@@ -106,25 +107,38 @@ public final class Planner {
   /** A change of the state of the work. */
   public record Change(List<String> leave, List<String> enter) {}
 
+  /**
+   * The causes of the support, counted anew, and what bears on them: a large rule base is mostly
+   * about other things.
+   */
   private Scene scene(Belief belief, Support support, Options options) {
+    boolean[] present = support.present(belief.model().size());
+    int[] places = new int[present.length];
+    int causes = 0;
+    for (int c = 0; c < present.length; c++) {
+      places[c] = present[c] ? causes++ : -1;
+    }
     int[][] hypotheses = new int[support.size()][];
     for (int h = 0; h < hypotheses.length; h++) {
-      hypotheses[h] = support.causes(h);
+      hypotheses[h] = Arrays.stream(support.causes(h)).map(c -> places[c]).toArray();
     }
     List<Scene.Look> checks =
         base.checks().values().stream()
             .filter(c -> options.checks().contains(c.id()))
+            .filter(c -> belief.couldTell(c.id(), present))
             .map(c -> look(belief, support, c))
             .toList();
+    int count = causes;
     List<Scene.Job> repairs =
         base.repairs().values().stream()
             .filter(r -> options.repairs().contains(r.id()))
-            .map(r -> job(belief, r))
+            .filter(r -> r.removes().keySet().stream().anyMatch(c -> here(belief, present, c)))
+            .map(r -> job(belief, r, places, count))
             .toList();
     Planning planning = base.planning();
     return new Scene(
         hypotheses,
-        belief.model().size(),
+        count,
         checks,
         repairs,
         workshop,
@@ -135,17 +149,29 @@ public final class Planner {
         options.cured());
   }
 
+  private static boolean here(Belief belief, boolean[] present, String cause) {
+    return present[belief.model().indexOf(cause)];
+  }
+
   private Scene.Look look(Belief belief, Support support, Check check) {
     return new Scene.Look(
         check.id(),
-        base.planning().question() + check.minutes() + dislike(check.hazards()),
+        check.minutes() + dislike(check.hazards()),
         workshop.state(check.needs()),
         belief.predict(check.id(), support));
   }
 
-  private Scene.Job job(Belief belief, Repair repair) {
-    double[] removes = new double[belief.model().size()];
-    repair.removes().forEach((c, p) -> removes[belief.model().indexOf(c)] = p);
+  private Scene.Job job(Belief belief, Repair repair, int[] places, int causes) {
+    double[] removes = new double[causes];
+    repair
+        .removes()
+        .forEach(
+            (c, p) -> {
+              int place = places[belief.model().indexOf(c)];
+              if (place >= 0) {
+                removes[place] = p;
+              }
+            });
     double cost =
         repair.minutes()
             + repair.price() / base.planning().minute()

@@ -19,6 +19,9 @@ final class Search {
 
   private static final int REPAIRS_NOW = 8;
 
+  /** Checks looked at as the next step: those that resolve most for their cost. */
+  private static final int LOOKED_AT = 96;
+
   /** Checks looked at further: as the next step, and after it. */
   private static final int DEEPER = 5;
 
@@ -33,6 +36,7 @@ final class Search {
   private static final double BLUNTING = 1.5;
 
   private static final double EPSILON = 1e-9;
+  private static final double NO_PRICE = Double.POSITIVE_INFINITY;
 
   private final Scene scene;
   private final boolean few;
@@ -94,7 +98,9 @@ final class Search {
     RepairOrder.Order order = now.order(weights, state, tried);
     checks = telling(weights);
     outlook = new Outlook(scene, ahead, state);
-    price = BLUNTING * price(weights, state);
+    Map<Integer, Double> prices = prices(weights, state);
+    checks = cheapest(prices);
+    price = BLUNTING * prices.getOrDefault(checks.isEmpty() ? -1 : checks.get(0), NO_PRICE);
     inner = checks;
     firsts = firsts(order);
     work = Integer.MIN_VALUE;
@@ -211,10 +217,10 @@ final class Search {
     return false;
   }
 
-  /** Minutes for each nat that the best check resolves now. */
-  private double price(double[] weights, int state) {
+  /** By check that tells, minutes for each nat that it resolves now. */
+  private Map<Integer, Double> prices(double[] weights, int state) {
     double open = outlook.open(weights);
-    double least = Double.POSITIVE_INFINITY;
+    Map<Integer, Double> prices = new HashMap<>();
     double[] posterior = new double[weights.length];
     for (int check : checks) {
       double left = 0;
@@ -222,11 +228,20 @@ final class Search {
         double chance = posterior(weights, row, posterior);
         left += chance > EPSILON ? chance * outlook.open(posterior) : 0;
       }
-      if (open - left > 1e-6) {
-        least = Math.min(least, cost(check, state) / (open - left));
-      }
+      boolean resolves = open - left > 1e-6;
+      prices.put(check, resolves ? cost(check, state) / (open - left) : NO_PRICE);
     }
-    return least;
+    return prices;
+  }
+
+  /** The checks that are worth a look, the one that resolves most for its cost first. */
+  private static List<Integer> cheapest(Map<Integer, Double> prices) {
+    return prices.entrySet().stream()
+        .sorted(
+            Map.Entry.<Integer, Double>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
+        .limit(LOOKED_AT)
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
   /** Writes the posterior of an outcome and returns the chance of the outcome. */
@@ -322,9 +337,7 @@ final class Search {
 
   /** An estimate of the cost with further checks. */
   private double found(double[] weights) {
-    return price == Double.POSITIVE_INFINITY
-        ? price
-        : outlook.known(weights) + price * outlook.open(weights);
+    return price == NO_PRICE ? price : outlook.known(weights) + price * outlook.open(weights);
   }
 
   /** Whether some check costs less than can be saved at all. */

@@ -82,6 +82,7 @@ public final class CaseRecord {
           "Remarks", moment.judgement().remarks().stream().map(r -> r.text()).distinct().toList());
       notes();
       contradictions();
+      moment.conflict().ifPresent(c -> page.list("In doubt", List.of(c.words(base))));
       corrections();
       return page.toString();
     }

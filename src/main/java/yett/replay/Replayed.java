@@ -19,7 +19,7 @@ import yett.interview.Moment;
  * @param expectedMinutes what the plan expected when it was first asked; weights for hazards, parts
  *     and handing over are in it
  * @param spentMinutes minutes of the cards for what was done, changes of set-up included
- * @param remarks what the rules had to say
+ * @param remarks what the rules had to say, and answers that hardly go together
  * @param notes where the replay had to help itself
  * @param moment the case as it was left, for records; not in the JSON
  */

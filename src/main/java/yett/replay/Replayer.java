@@ -1,7 +1,6 @@
 package yett.replay;
 
 import java.time.Instant;
-import yett.belief.ImpossibleEvidence;
 import yett.interview.Expertise;
 import yett.interview.Interview;
 
@@ -25,11 +24,7 @@ public final class Replayer {
     this.start = start;
   }
 
-  /**
-   * Runs a case from the first question to the closing.
-   *
-   * @throws ImpossibleEvidence if the rule base allows no cause at all for the answers
-   */
+  /** Runs a case from the first question to the closing. */
   public Replayed run(RecordedCase recorded) {
     try (Interview interview = expertise.newInterview()) {
       return new Run(interview, recorded, start).run();

@@ -10,9 +10,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Consumer;
-import yett.belief.ImpossibleEvidence;
 import yett.interview.Expertise;
-import yett.knowledge.Problem;
 
 /**
  * Runs many case files over one expertise, several at once, and hands on the results in the order
@@ -83,21 +81,9 @@ public final class Replays {
   public FileReplay replay(CaseFile file) {
     Replayer replayer = new Replayer(expertise);
     List<Replayed> cases = new ArrayList<>();
-    List<Problem> problems = new ArrayList<>(file.problems());
     for (RecordedCase recorded : file.cases()) {
-      try {
-        cases.add(replayer.run(recorded));
-      } catch (ImpossibleEvidence e) {
-        problems.add(
-            new Problem(
-                "impossible-evidence",
-                file.name(),
-                0,
-                0,
-                "\"" + recorded.name() + "\" cannot be run: " + e.getMessage(),
-                "Look at the answers and the site, or at the likelihoods of that check."));
-      }
+      cases.add(replayer.run(recorded));
     }
-    return new FileReplay(file.name(), List.copyOf(cases), List.copyOf(problems));
+    return new FileReplay(file.name(), List.copyOf(cases), file.problems());
   }
 }

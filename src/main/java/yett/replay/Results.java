@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import yett.interview.Ending;
 import yett.interview.Moment;
 import yett.interview.SiteFacts;
@@ -56,11 +57,18 @@ final class Results {
         because,
         Rounded.minutes(expected),
         Rounded.minutes(spent),
-        moment.judgement().remarks().stream().map(Remark::text).distinct().toList(),
+        remarks(),
         transcript.contradictions(),
         transcript.notes(),
         judged(),
         moment);
+  }
+
+  private List<String> remarks() {
+    return Stream.concat(
+            moment.judgement().remarks().stream().map(Remark::text).distinct(),
+            moment.conflict().stream().map(c -> c.words(base)))
+        .toList();
   }
 
   private static String word(Ending ending) {

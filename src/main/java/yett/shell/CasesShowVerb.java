@@ -33,7 +33,7 @@ final class CasesShowVerb extends Verb {
                   "Case " + id + " · " + state.opened().map(Event.Opened::site).orElse("")),
               Block.paragraph(
                   state.closed().map(e -> "Closed: " + e.words() + ".").orElse("Open.")));
-      desk.console().show(new ReasonViews(desk.expertise().base(), views).belief(open.moment()));
+      desk.console().show(new ReasonViews(desk.expertise().base(), views).accounts(open.moment()));
     }
     return OK;
   }

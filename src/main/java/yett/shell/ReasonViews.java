@@ -3,6 +3,7 @@ package yett.shell;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -25,6 +26,8 @@ import yett.rules.Conclusion.Odds;
 /** Why this question, what is believed, and how it came to that. */
 final class ReasonViews {
   private static final int CAUSES = 8;
+  private static final int STRONGEST = 3;
+  private static final int CANDIDATES = 5;
 
   private final RuleBase base;
   private final StepViews steps;
@@ -181,8 +184,29 @@ final class ReasonViews {
     return blocks;
   }
 
-  /** What is believed now, and for the leading causes how it came to that. */
+  /** What is believed now, and what speaks for and against the leading cause. */
   List<Block> belief(Moment moment) {
+    List<Block> blocks = standing(moment);
+    leading(moment, 1).forEach(cause -> blocks.addAll(forAndAgainst(moment, cause)));
+    return blocks;
+  }
+
+  /** What is believed, and for the leading causes the whole account of it. */
+  List<Block> accounts(Moment moment) {
+    List<Block> blocks = standing(moment);
+    leading(moment, 2).forEach(cause -> blocks.addAll(account(moment, cause)));
+    return blocks;
+  }
+
+  private List<Cause> leading(Moment moment, int most) {
+    return Interview.ranking(moment, base).stream()
+        .limit(most)
+        .filter(r -> r.chance() >= 0.05)
+        .map(Interview.RankedCause::cause)
+        .toList();
+  }
+
+  private List<Block> standing(Moment moment) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading("What is believed"));
     blocks.add(steps.bars(moment, CAUSES));
@@ -190,18 +214,66 @@ final class ReasonViews {
         Block.paragraph(
             Text.dim(
                 "Chance that the cause was there when the gate was reported; several can be there "
-                    + "at once. Sets of up to "
-                    + moment.belief().depth()
-                    + " causes are weighed ("
+                    + "at once. The "
                     + moment.belief().hypotheses()
-                    + " sets); larger ones had "
+                    + " most probable sets of causes are weighed; all others had "
                     + Figures.percent(moment.belief().neglected())
                     + " at the outset.")));
-    Interview.ranking(moment, base).stream()
-        .limit(2)
-        .filter(r -> r.chance() >= 0.05)
-        .forEach(r -> blocks.addAll(account(moment, r.cause())));
+    moment.conflict().ifPresent(c -> blocks.add(Block.paragraph(c.words(base))));
     return blocks;
+  }
+
+  /** The strongest answers on either side, and what could still turn the balance. */
+  private List<Block> forAndAgainst(Moment moment, Cause cause) {
+    int c = moment.belief().model().indexOf(cause.id());
+    double now = moment.belief().atCallOut()[c];
+    List<Block.Row> rows = new ArrayList<>();
+    rows.add(
+        Block.row(
+            Figures.percent(moment.trail().prior()[c]), "at the outset" + odds(moment, cause)));
+    rows.addAll(strongest(moment, c, 1));
+    rows.addAll(strongest(moment, c, -1));
+    rows.add(Block.row(Figures.percent(now), "now"));
+    Outlook.doubt(moment.belief(), candidates(moment.step()), c)
+        .ifPresent(
+            d ->
+                rows.add(
+                    Block.row(
+                        Figures.percent(d.then()),
+                        "if \""
+                            + d.check().ask()
+                            + "\" shows: "
+                            + Wordings.meaning(d.check(), d.outcome().id()))));
+    return List.of(
+        Block.heading(cause.name() + ": how it came to that"),
+        new Block.Rows(rows),
+        Block.paragraph(
+            Text.dim(
+                "What speaks most for it (+) and against it (-), each by what was known before; "
+                    + "10 dB is ten times the odds.")));
+  }
+
+  /** The strongest moves of one sign, the strongest first. */
+  private List<Block.Row> strongest(Moment moment, int cause, int sign) {
+    return moment.trail().moves().stream()
+        .map(m -> Map.entry(sign * Decibans.between(m.before()[cause], m.after()[cause]), m))
+        .filter(e -> e.getKey() >= 0.5)
+        .sorted(Map.Entry.<Double, Trail.Move>comparingByKey().reversed())
+        .limit(STRONGEST)
+        .map(e -> Block.row(Figures.decibans(sign * e.getKey()), told(e.getValue(), "")))
+        .toList();
+  }
+
+  /** The checks that the plan thinks best. */
+  private List<Check> candidates(Step step) {
+    Optional<Advice> advice =
+        step instanceof Step.Ask ask
+            ? ask.advice()
+            : step instanceof Step.Mend mend ? mend.plan() : Optional.empty();
+    return advice.map(Advice::candidates).orElse(List.of()).stream()
+        .limit(CANDIDATES)
+        .map(c -> base.checks().get(c.check()))
+        .toList();
   }
 
   /** How the belief in one cause came about: prior, odds, and each answer's evidence. */
@@ -226,7 +298,7 @@ final class ReasonViews {
       if (Math.abs(evidence) < 0.5) {
         small += evidence;
       } else {
-        rows.add(Block.row(Figures.decibans(evidence), told(move)));
+        rows.add(Block.row(Figures.decibans(evidence), told(move, " (" + move.source() + ")")));
       }
     }
     rows.add(Block.row(Figures.decibans(small), "all else together"));
@@ -254,13 +326,12 @@ final class ReasonViews {
     return "odds times " + odds.factor() + ": " + odds.reason().words();
   }
 
-  private String told(Trail.Move move) {
+  private String told(Trail.Move move, String source) {
     Check check = base.checks().get(move.subject());
     if (check == null) {
       Repair repair = base.repairs().get(move.subject());
       return (repair == null ? "Retest" : repair.name()) + ": " + move.words();
     }
-    String source = " (" + move.source() + ")";
     if (check.kind() == Check.Kind.COMPLAINT) {
       String said = move.words().equals(Check.SAID) ? "said: " : "not said: ";
       return said + check.ask() + source;

@@ -317,6 +317,10 @@ final class StepViews {
     after.judgement().remarks().stream()
         .filter(r -> !before.judgement().remarks().contains(r))
         .forEach(r -> blocks.add(Block.paragraph("Note: " + r.text())));
+    after
+        .conflict()
+        .filter(c -> !before.conflict().equals(after.conflict()))
+        .ifPresent(c -> blocks.add(Block.paragraph(c.words(base) + " \"correct\" changes one.")));
     return blocks;
   }
 

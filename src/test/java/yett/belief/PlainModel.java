@@ -287,10 +287,28 @@ final class PlainModel {
     return copy < 0 ? fresh : look.share() * answer.weights()[copy] + (1 - look.share()) * fresh;
   }
 
+  /** The sets that a belief lists. */
+  List<boolean[]> sets(Belief belief) {
+    List<boolean[]> all = new ArrayList<>();
+    for (int h = 0; h < belief.hypotheses(); h++) {
+      boolean[] set = new boolean[size()];
+      for (int c : belief.lattice().members(h)) {
+        set[c] = true;
+      }
+      all.add(set);
+    }
+    return all;
+  }
+
   /** All worlds with their joint chance with what was seen, larger sets left out. */
   List<World> worlds(List<Step> steps, int most, boolean someCause) {
+    return worlds(steps, sets(most), someCause);
+  }
+
+  /** The same that begin with one of these sets. */
+  List<World> worlds(List<Step> steps, List<boolean[]> sets, boolean someCause) {
     List<World> worlds = new ArrayList<>();
-    for (boolean[] set : sets(most)) {
+    for (boolean[] set : sets) {
       worlds.add(new World(set, set, someCause && none(set) ? 0 : prior(set)));
     }
     List<Answered> epoch = new ArrayList<>();

@@ -29,7 +29,7 @@ class ShippedModelTest {
     for (long seed = 1; seed <= 50; seed++) {
       List<Step> steps = answers(plain, start, new SplittableRandom(seed));
       Belief belief = plain.belief(start, steps);
-      List<World> worlds = plain.worlds(steps, start.depth(), true);
+      List<World> worlds = plain.worlds(steps, plain.sets(start), true);
       assertThat(belief.atCallOut())
           .as("seed " + seed)
           .containsExactly(marginals(plain, worlds), within(1e-9));
@@ -41,7 +41,7 @@ class ShippedModelTest {
     PlainModel plain = PlainModel.of(BASE);
     Belief belief = Belief.atReport(CardModel.of(BASE));
     double none = plain.prior(new boolean[plain.size()]);
-    double listed = plain.sets(belief.depth()).stream().mapToDouble(plain::prior).sum() - none;
+    double listed = plain.sets(belief).stream().mapToDouble(plain::prior).sum() - none;
     assertThat(belief.neglected())
         .isCloseTo(1 - listed / (1 - none), within(1e-9))
         .isLessThanOrEqualTo(Belief.NEGLECT_AT_MOST);
@@ -81,9 +81,9 @@ class ShippedModelTest {
       worst = Math.max(worst, shift);
     }
     System.out.printf(
-        "sets of at most %d of 16 causes, %.4f of the prior left out:"
+        "%d sets of 16 causes, %.4f of the prior left out:"
             + " greatest shift of a belief %.4f on average, %.4f at worst%n",
-        few.depth(), few.neglected(), mean, worst);
+        few.hypotheses(), few.neglected(), mean, worst);
     assertThat(few.neglected()).isLessThanOrEqualTo(Belief.NEGLECT_AT_MOST);
     assertThat(mean).isLessThan(Belief.NEGLECT_AT_MOST);
   }

@@ -1,0 +1,243 @@
+package yett.belief;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Lists the most probable sets of causes before anything is known: all sets above a limit, which is
+ * lowered until the sets left out have less than a given chance together, or until there are too
+ * many.
+ *
+ * <p>Every set is reached in one way. First come its causes that none of the others brings about,
+ * the most probable first; then those that are brought about, after what brings them about. What a
+ * set gets along this way, the absence of what it could have brought about left aside, falls with
+ * every cause, but for a known slack; so whole branches are cut off. Chances are relative to that
+ * of no cause at all.
+ */
+final class Enumeration {
+  private static final double STEP = 0.4;
+
+  /** Sets that differ by less than this share have the same chance and are listed together. */
+  private static final double SAME = 1e-9;
+
+  private final CausalModel model;
+  private final int most;
+
+  /** Causes with a chance of their own, the most probable first. */
+  private final int[] ranked;
+
+  private final double[] odds;
+
+  /** By rank, how much a set can rise by this cause and later ones, but for what they bring. */
+  private final double[] rise;
+
+  /** How much a set can rise by all that is brought about. */
+  private final double slack;
+
+  private final int[] order;
+  private final boolean[] present;
+  private final int[] members;
+  private int size;
+  private double limit;
+  private boolean tooMany;
+
+  /** What is listed: the chance of each set, where its causes end, and the causes. */
+  private double[] chances = new double[1024];
+
+  private int[] ends = new int[1024];
+  private int[] causes = new int[4096];
+  private int listed;
+  private double sum;
+
+  private Enumeration(CausalModel model, int most) {
+    this.model = model;
+    this.most = most;
+    int n = model.size();
+    odds = IntStream.range(0, n).mapToDouble(c -> odds(model.prior(c))).toArray();
+    ranked =
+        IntStream.range(0, n)
+            .filter(c -> odds[c] > 0)
+            .boxed()
+            .sorted(Comparator.<Integer>comparingDouble(c -> -odds[c]).thenComparing(c -> c))
+            .mapToInt(Integer::intValue)
+            .toArray();
+    order = model.order();
+    rise = new double[ranked.length];
+    double later = 1;
+    for (int r = ranked.length - 1; r >= 0; r--) {
+      rise[r] = odds[ranked[r]] * later;
+      later = Math.max(1, odds[ranked[r]]) * later;
+    }
+    double brought = 1;
+    for (int c = 0; c < n; c++) {
+      brought *= Math.max(1, model.greatestChance(c) / (1 - model.prior(c)));
+    }
+    slack = brought;
+    present = new boolean[n];
+    members = new int[n];
+  }
+
+  private static double odds(double chance) {
+    return chance / (1 - chance);
+  }
+
+  /**
+   * @param leftOut chance that may be left out, of all that some cause is there
+   * @param most about how many sets may be listed; their subsets are listed in any case
+   */
+  static Lattice mostProbable(CausalModel model, double leftOut, int most) {
+    double nothing = model.nothing();
+    double goal = leftOut > 0 ? (1 - leftOut) * (1 - nothing) / nothing : Double.POSITIVE_INFINITY;
+    return Lattice.closing(model.size(), new Enumeration(model, most).list(goal));
+  }
+
+  /** The most probable sets until they have the chance that is aimed at. */
+  private List<int[]> list(double goal) {
+    double before;
+    limit = rise.length == 0 ? 0 : rise[0] * slack;
+    do {
+      before = limit;
+      limit = limit < Double.MIN_NORMAL ? 0 : limit * STEP;
+      listAll();
+    } while (!tooMany && sum < goal && listed < most && limit > 0);
+    if (tooMany) {
+      limit = before;
+      listAll();
+    }
+    return cut(goal);
+  }
+
+  /** All sets above the limit. */
+  private void listAll() {
+    listed = 0;
+    sum = 0;
+    tooMany = false;
+    free(0, 1);
+  }
+
+  /** The causes that none of the others brings about. */
+  private void free(int from, double chance) {
+    offer(chance);
+    brought(-1, chance);
+    for (int r = from; r < ranked.length && !tooMany; r++) {
+      if (chance * rise[r] * slack < limit) { // and so are all later ones
+        return;
+      }
+      int cause = ranked[r];
+      if (!linked(cause)) {
+        add(cause);
+        free(r + 1, chance * odds[cause]);
+        remove(cause);
+      }
+    }
+  }
+
+  /** The causes that others of the set bring about, after what brings them about. */
+  private void brought(int after, double chance) {
+    int count = size;
+    for (int i = 0; i < count && !tooMany; i++) {
+      for (int child : model.children(members[i])) {
+        if (order[child] > after && firstParent(child) == i && !bringsFree(child)) {
+          double with = chance * model.presence(child, present);
+          if (with > 0 && with * slack >= limit) {
+            add(child);
+            offer(with);
+            brought(order[child], with);
+            remove(child);
+          }
+        }
+      }
+    }
+  }
+
+  private boolean linked(int cause) {
+    return any(model.children(cause)) || any(model.parents(cause));
+  }
+
+  private boolean any(int[] causes) {
+    for (int c : causes) {
+      if (present[c]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Position in the set of the first cause that brings this one about; -1 if it is there. */
+  private int firstParent(int child) {
+    for (int i = 0; i < size && !present[child]; i++) {
+      for (int c : model.children(members[i])) {
+        if (c == child) {
+          return i;
+        }
+      }
+    }
+    return -1;
+  }
+
+  /** Whether a cause brings about one that is there already: then that one is not free. */
+  private boolean bringsFree(int cause) {
+    return any(model.children(cause));
+  }
+
+  private void add(int cause) {
+    present[cause] = true;
+    members[size++] = cause;
+  }
+
+  private void remove(int cause) {
+    present[cause] = false;
+    size--;
+  }
+
+  private void offer(double chance) {
+    double all = chance;
+    for (int i = 0; i < size; i++) {
+      all *= model.bringsNothingMore(members[i], present);
+    }
+    if (size == 0 || !(all > 0) || all < limit || tooMany) {
+      return;
+    }
+    if (listed == 4 * most) {
+      tooMany = true;
+      return;
+    }
+    int start = listed == 0 ? 0 : ends[listed - 1];
+    if (listed == ends.length) {
+      ends = Arrays.copyOf(ends, 2 * listed);
+      chances = Arrays.copyOf(chances, 2 * listed);
+    }
+    if (start + size > causes.length) {
+      causes = Arrays.copyOf(causes, 2 * causes.length + size);
+    }
+    System.arraycopy(members, 0, causes, start, size);
+    ends[listed] = start + size;
+    chances[listed] = all;
+    sum += all;
+    listed++;
+  }
+
+  /** The most probable of what is listed, no more than needed but for equal ones. */
+  private List<int[]> cut(double goal) {
+    double[] falling = Arrays.copyOf(chances, listed);
+    Arrays.sort(falling);
+    double reached = 0;
+    double least = 0;
+    for (int i = listed - 1; i >= Math.max(0, listed - most) && reached < goal; i--) {
+      least = falling[i];
+      reached += least;
+    }
+    List<int[]> kept = new ArrayList<>();
+    for (int i = 0; i < listed; i++) {
+      if (chances[i] >= least * (1 - SAME)) {
+        int[] set = Arrays.copyOfRange(causes, i == 0 ? 0 : ends[i - 1], ends[i]);
+        Arrays.sort(set);
+        kept.add(set);
+      }
+    }
+    return kept;
+  }
+}

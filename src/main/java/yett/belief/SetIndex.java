@@ -1,0 +1,123 @@
+package yett.belief;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Numbers sets of causes and finds a set without one of its causes. The hash of a set is a sum over
+ * its causes, so that it takes one subtraction to know that of a subset.
+ */
+final class SetIndex {
+  private final long[] scattered;
+  private final List<int[]> sets;
+  private long[] hashes;
+
+  /** Open addressing; a set's number plus 1, or 0. */
+  private int[] slots;
+
+  private int largest;
+
+  private SetIndex(int causes, int expected) {
+    scattered = new long[causes];
+    Arrays.setAll(scattered, c -> scatter(c + 1L));
+    sets = new ArrayList<>(expected);
+    hashes = new long[expected];
+    slots = new int[Integer.highestOneBit(4 * expected)];
+  }
+
+  /**
+   * The empty set, which gets number 0, these sets and all of their subsets.
+   *
+   * @param sets causes of each set, ascending; none twice
+   */
+  static SetIndex closing(int causes, List<int[]> sets) {
+    SetIndex index = new SetIndex(causes, sets.size() + 16);
+    index.add(new int[0]);
+    sets.stream().filter(s -> s.length > 0).forEach(index::add);
+    for (int i = 0; i < index.size(); i++) {
+      for (int k = 0; k < index.set(i).length; k++) {
+        if (index.without(i, k) < 0) {
+          index.add(less(index.set(i), k));
+        }
+      }
+    }
+    return index;
+  }
+
+  int size() {
+    return sets.size();
+  }
+
+  /** How many causes the largest set has. */
+  int largest() {
+    return largest;
+  }
+
+  /** Causes of a set; not to be written to. */
+  int[] set(int number) {
+    return sets.get(number);
+  }
+
+  /** Number of a set without the cause at a position in it; -1 if there is no such set. */
+  int without(int number, int position) {
+    int[] set = sets.get(number);
+    long hash = hashes[number] - scattered[set[position]];
+    int at = (int) hash & slots.length - 1;
+    for (; slots[at] != 0; at = at + 1 & slots.length - 1) {
+      int found = slots[at] - 1;
+      if (hashes[found] == hash && isWithout(sets.get(found), set, position)) {
+        return found;
+      }
+    }
+    return -1;
+  }
+
+  private static boolean isWithout(int[] less, int[] set, int position) {
+    return less.length == set.length - 1
+        && Arrays.equals(less, 0, position, set, 0, position)
+        && Arrays.equals(less, position, less.length, set, position + 1, set.length);
+  }
+
+  private static int[] less(int[] set, int position) {
+    int[] less = Arrays.copyOf(set, set.length - 1);
+    System.arraycopy(set, position + 1, less, position, less.length - position);
+    return less;
+  }
+
+  private void add(int[] set) {
+    long hash = 0;
+    for (int c : set) {
+      hash += scattered[c];
+    }
+    if (sets.size() == hashes.length) {
+      hashes = Arrays.copyOf(hashes, 2 * hashes.length);
+    }
+    hashes[sets.size()] = hash;
+    sets.add(set);
+    largest = Math.max(largest, set.length);
+    if (2 * sets.size() > slots.length) {
+      slots = new int[2 * slots.length];
+      for (int i = 0; i < sets.size(); i++) {
+        place(i);
+      }
+    } else {
+      place(sets.size() - 1);
+    }
+  }
+
+  private void place(int number) {
+    int at = (int) hashes[number] & slots.length - 1;
+    while (slots[at] != 0) {
+      at = at + 1 & slots.length - 1;
+    }
+    slots[at] = number + 1;
+  }
+
+  /** Scatters the bits of a number (the finalizer of SplitMix64; Steele, Lea and Flood 2014). */
+  private static long scatter(long z) {
+    long a = (z ^ z >>> 30) * 0xbf58476d1ce4e5b9L;
+    long b = (a ^ a >>> 27) * 0x94d049bb133111ebL;
+    return b ^ b >>> 31;
+  }
+}

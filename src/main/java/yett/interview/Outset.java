@@ -1,0 +1,52 @@
+package yett.interview;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import yett.belief.Belief;
+import yett.belief.CausalModel;
+
+/**
+ * What is believed of a gate that is reported, by the odds that the rules give on its site. Listing
+ * the sets of causes takes longer than an answer may, so the last few lists are kept.
+ */
+final class Outset {
+  private static final int KEPT = 8;
+
+  private final CausalModel model;
+
+  private final Map<Map<String, Double>, Belief> beliefs =
+      new LinkedHashMap<>(2 * KEPT, 0.75f, true) {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Map<String, Double>, Belief> eldest) {
+          return size() > KEPT;
+        }
+      };
+
+  Outset(CausalModel model) {
+    this.model = model;
+  }
+
+  CausalModel model() {
+    return model;
+  }
+
+  /**
+   * @param odds factors of the causes' odds
+   */
+  Belief belief(Map<String, Double> odds) {
+    synchronized (beliefs) {
+      Belief known = beliefs.get(odds);
+      if (known != null) {
+        return known;
+      }
+    }
+    // Two threads may do the same work at once; what they find is equal.
+    Belief belief = Belief.atReport(model.withOdds(odds));
+    synchronized (beliefs) {
+      beliefs.put(Map.copyOf(odds), belief);
+    }
+    return belief;
+  }
+}
