@@ -156,7 +156,7 @@ public final class Planner {
   private Scene.Look look(Belief belief, Support support, Check check) {
     return new Scene.Look(
         check.id(),
-        check.minutes() + dislike(check.hazards()),
+        base.planning().question() + check.minutes() + dislike(check.hazards()),
         workshop.state(check.needs()),
         belief.predict(check.id(), support));
   }

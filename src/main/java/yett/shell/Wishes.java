@@ -27,6 +27,7 @@ final class Wishes {
     switch (wish) {
       case WHY -> sitting.show(sitting.reasons().why(sitting.moment()));
       case BELIEF -> sitting.show(sitting.reasons().belief(sitting.moment()));
+      case ACCOUNT -> sitting.show(sitting.reasons().accounts(sitting.moment()));
       case BACK -> back();
       case CORRECT -> corrections.choose();
       case UNKNOWN, LATER -> sitting.say("This step cannot be left out. Save stops here.");

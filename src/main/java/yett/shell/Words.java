@@ -16,7 +16,8 @@ final class Words {
   /** What a person can say at every prompt besides answering. */
   enum Wish {
     WHY("why", "why this question"),
-    BELIEF("belief", "what is believed now, and how it came to that"),
+    BELIEF("belief", "what is believed now, and what speaks for and against it"),
+    ACCOUNT("belief all", "every answer's weight, with its source"),
     BACK("back", "take the last answer back"),
     CORRECT("correct", "change an earlier answer"),
     UNKNOWN("unknown", "it cannot be told"),
