@@ -101,7 +101,23 @@ final class CrossCheck {
     check
         .repeats()
         .ifPresent(
-            r -> known(kind, check.id(), "repeats", List.of(r.check()), base.checks().keySet()));
+            r -> {
+              known(kind, check.id(), "repeats", List.of(r.check()), base.checks().keySet());
+              Check original = base.checks().get(r.check());
+              if (original != null && original.repeats().isPresent()) {
+                problem(
+                    kind,
+                    check.id(),
+                    "repeats",
+                    "repeats-a-repetition",
+                    "\""
+                        + check.id()
+                        + "\" repeats \""
+                        + original.id()
+                        + "\", which repeats another check itself",
+                    "Let both repeat \"" + original.repeats().get().check() + "\".");
+              }
+            });
     permitted(kind, check.id(), check.who(), check.needs());
     together(kind, check.id(), check.needs());
   }

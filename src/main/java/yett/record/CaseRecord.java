@@ -151,7 +151,7 @@ public final class CaseRecord {
                       base.siteQuestions().get(id).name()
                           + ": "
                           + Wording.site(base.siteQuestions().get(id), answer)
-                          + (given.containsKey(id) ? "" : " (the usual, not asked)")));
+                          + (given.containsKey(id) ? "" : " (the usual)")));
     }
 
     private void reported() {

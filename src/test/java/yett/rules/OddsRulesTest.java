@@ -6,6 +6,7 @@ import static yett.rules.Rules.happened;
 import static yett.rules.Rules.site;
 
 import java.io.IOException;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -99,9 +100,14 @@ class OddsRulesTest {
     assertThat(Rules.speaking(examples())).containsAll(Rules.of("odds.drl"));
   }
 
+  /** Odds that are moved; a cause that cannot be on the site is another matter. */
+  private static List<Odds> moved(Judgement judgement) {
+    return judgement.odds().stream().filter(o -> o.factor() > 0).toList();
+  }
+
   @Test
   void the_usual_answers_leave_the_cards_own_odds_alone() {
-    assertThat(Rules.judge().odds()).isEmpty();
+    assertThat(moved(Rules.judge())).isEmpty();
   }
 
   @Test
@@ -126,12 +132,12 @@ class OddsRulesTest {
   @ParameterizedTest
   @CsvSource({"2", "3"})
   void batteries_in_their_best_years_move_nothing(String years) {
-    assertThat(factors(site("battery-age", years))).isEmpty();
+    assertThat(moved(Rules.judge(site("battery-age", years)))).isEmpty();
   }
 
   @Test
   void batteries_that_were_changed_lately_are_not_judged_by_the_old_date() {
-    assertThat(Rules.judge(happened("batteries-changed"), site("battery-age", "11")).odds())
+    assertThat(moved(Rules.judge(happened("batteries-changed"), site("battery-age", "11"))))
         .extracting(Odds::reason)
         .extracting(Reason::rule)
         .containsOnly("what happened lately moves the odds");
@@ -167,11 +173,11 @@ class OddsRulesTest {
     // 2.82 A through 400 m of 3.14 ohm/kft at 15 degC: 8.3 ohm/km x 0.4 km x 2.82 A = 9.4 V of 120
     // V
     assertThat(
-            Rules.judge(
+            moved(
+                Rules.judge(
                     site("supply-volts", "120"),
                     site("feeder-size", "awg-14"),
-                    site("feeder-length", "200 m"))
-                .odds())
+                    site("feeder-length", "200 m"))))
         .singleElement()
         .extracting(o -> o.reason().because())
         .asString()
