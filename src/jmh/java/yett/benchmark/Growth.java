@@ -44,7 +44,7 @@ import yett.plan.Planner;
 @Measurement(iterations = 1, time = 10)
 @Fork(1)
 public class Growth {
-  private static final int CASES = 12;
+  private static final int CASES = 5;
 
   @Param({"60", "200", "600", "2000"})
   public int causes;

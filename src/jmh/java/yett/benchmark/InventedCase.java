@@ -19,7 +19,7 @@ import yett.knowledge.RuleBase;
 
 /** Plays a case on an invented rule base: a fault is drawn, and every check shows what it would. */
 final class InventedCase {
-  private static final int MOST_STEPS = 200;
+  private static final int MOST_STEPS = 60;
 
   private final Expertise expertise;
   private final SplittableRandom random;

@@ -21,12 +21,12 @@ public record Conflict(List<Part> parts, double bits, boolean weighed) {
   public record Part(long event, String check, String outcome) {
     private String words(RuleBase base) {
       Check check = base.checks().get(check());
+      int index = check.indexOf(outcome);
+      // Of a band the name, because its text is a range.
       String said =
-          check.outcomes().stream()
-              .filter(o -> o.id().equals(outcome))
-              .map(Check.Outcome::text)
-              .findFirst()
-              .orElse(outcome);
+          check.measured() || index < 0
+              ? outcome.replace('-', ' ')
+              : check.outcomes().get(index).text();
       return event == 0 ? "reported \"" + check.ask() + "\"" : "\"" + check.ask() + "\" " + said;
     }
   }

@@ -257,7 +257,7 @@ final class ReasonViews {
   private List<Block.Row> strongest(Moment moment, int cause, int sign) {
     return moment.trail().moves().stream()
         .map(m -> Map.entry(sign * Decibans.between(m.before()[cause], m.after()[cause]), m))
-        .filter(e -> e.getKey() >= 0.5)
+        .filter(e -> e.getKey() >= 1)
         .sorted(Map.Entry.<Double, Trail.Move>comparingByKey().reversed())
         .limit(STRONGEST)
         .map(e -> Block.row(Figures.decibans(sign * e.getKey()), told(e.getValue(), "")))
