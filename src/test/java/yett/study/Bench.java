@@ -16,6 +16,7 @@ import yett.interview.Expertise;
 import yett.knowledge.Cause;
 import yett.knowledge.RuleBase;
 import yett.rules.RuleCache;
+import yett.study.gate.SimulatedGate;
 
 /** Plays the same simulated faults under every policy. */
 final class Bench {
@@ -43,39 +44,59 @@ final class Bench {
     return all;
   }
 
+  /** A gate drawn from the model. */
   FaultyGate drawn(long seed) {
     Set<String> truth =
         DrawnGate.draw(expertise.base(), model, USUAL_SITE, new Random(31 * seed + 7));
     return new DrawnGate(expertise.base(), model, truth, seed);
   }
 
+  /** A gate of physics; how often each fault occurs is as the cards say. */
+  FaultyGate physical(long seed) {
+    Map<String, Double> often = new LinkedHashMap<>();
+    expertise.base().causes().forEach((id, cause) -> often.put(id, cause.prior()));
+    return SimulatedGate.of(seed, often);
+  }
+
   /**
-   * Plays cases 1 to {@code many} under each policy.
+   * Plays so many cases from a first seed on under each policy.
    *
    * @param gates makes the same gate anew from a seed
    * @return by policy, the cases in their order
    */
   Map<String, List<Played>> play(
       LongFunction<FaultyGate> gates, long first, int many, IntConsumer progress) {
+    return play(gates, this::policies, first, many, progress);
+  }
+
+  /** The same under some policies. */
+  Map<String, List<Played>> play(
+      LongFunction<FaultyGate> gates,
+      LongFunction<List<Policy>> policies,
+      long first,
+      int many,
+      IntConsumer progress) {
     AtomicInteger done = new AtomicInteger();
     List<List<Played>> byCase =
         LongStream.range(first, first + many)
             .parallel()
             .mapToObj(
                 seed -> {
-                  List<Played> played =
-                      policies(seed).stream()
-                          .map(p -> Play.of(expertise, gates.apply(seed), p))
-                          .toList();
-                  progress.accept(done.incrementAndGet());
-                  return played;
+                  try (Play.Seat seat = new Play.Seat(expertise)) {
+                    List<Played> played =
+                        policies.apply(seed).stream()
+                            .map(p -> Play.of(seat, gates.apply(seed), p))
+                            .toList();
+                    progress.accept(done.incrementAndGet());
+                    return played;
+                  }
                 })
             .toList();
     Map<String, List<Played>> byPolicy = new LinkedHashMap<>();
-    List<Policy> policies = policies(0);
-    for (int p = 0; p < policies.size(); p++) {
+    List<Policy> names = policies.apply(0);
+    for (int p = 0; p < names.size(); p++) {
       int at = p;
-      byPolicy.put(policies.get(p).name(), byCase.stream().map(c -> c.get(at)).toList());
+      byPolicy.put(names.get(p).name(), byCase.stream().map(c -> c.get(at)).toList());
     }
     return byPolicy;
   }
@@ -88,7 +109,9 @@ final class Bench {
         .toList();
   }
 
-  /** What Yett makes of gates with a cause, and what that brings about, when its card is missing. */
+  /**
+   * What Yett makes of gates with a cause, and what that brings about, when its card is missing.
+   */
   List<Played> without(String cause, long seed, int many) {
     RuleBase base = Reduced.without(expertise.base(), cause);
     Expertise less = Expertise.of(base, cache);
@@ -101,7 +124,9 @@ final class Bench {
                       DrawnGate.withConsequences(
                           expertise.base(), Set.of(cause), USUAL_SITE, new Random(31 * s + 7)));
               FaultyGate gate = new DrawnGate(expertise.base(), model, truth, s);
-              return Play.of(less, gate, new Yett(less.planner()));
+              try (Play.Seat seat = new Play.Seat(less)) {
+                return Play.of(seat, gate, new Yett(less.planner()));
+              }
             })
         .toList();
   }

@@ -32,9 +32,15 @@ final class Charts {
     StringBuilder svg = begin(left + wide + 40, bottom + 50, title);
     for (double x = 0; x <= most; x += step) {
       double at = left + wide * x / most;
-      svg.append(line(at, 60, at, bottom, "#ddd", 1)).append(text(at, bottom + 16, "middle", Results.words("%.0f", x)));
+      svg.append(line(at, 60, at, bottom, "#ddd", 1))
+          .append(text(at, bottom + 16, "middle", Results.words("%.0f", x)));
     }
-    svg.append(text(left + wide / 2.0, bottom + 36, "middle", "minutes, return visits and hand-overs charged; bar: mean, mark: nine in ten are below"));
+    svg.append(
+        text(
+            left + wide / 2.0,
+            bottom + 36,
+            "middle",
+            "minutes, return visits and hand-overs charged; bar: mean, mark: nine in ten are below"));
     int y = 66;
     for (String name : names) {
       svg.append(text(left - 10, y + 9 * kinds.size() + 3, "end", name));
@@ -66,11 +72,18 @@ final class Charts {
     for (int tick = 0; tick <= 100; tick += 20) {
       double x = left + size * tick / 100.0;
       double y = top + size - size * tick / 100.0;
-      svg.append(line(x, top, x, top + size, "#ddd", 1)).append(line(left, y, left + size, y, "#ddd", 1));
-      svg.append(text(x, top + size + 18, "middle", tick + " %")).append(text(left - 8, y + 4, "end", tick + " %"));
+      svg.append(line(x, top, x, top + size, "#ddd", 1))
+          .append(line(left, y, left + size, y, "#ddd", 1));
+      svg.append(text(x, top + size + 18, "middle", tick + " %"))
+          .append(text(left - 8, y + 4, "end", tick + " %"));
     }
     svg.append(line(left, top + size, left + size, top, "#555", 1));
-    svg.append(text(left + size / 2.0, top + size + 42, "middle", "chance given to the leading cause when the first repair is proposed"));
+    svg.append(
+        text(
+            left + size / 2.0,
+            top + size + 42,
+            "middle",
+            "chance given to the leading cause when the first repair is proposed"));
     svg.append(
         Results.words(
             "<text x='18' y='%d' transform='rotate(-90 18 %d)' text-anchor='middle'>share that was right</text>%n",
@@ -80,7 +93,14 @@ final class Charts {
       for (Scores.Group g : scores.groups()) {
         double[] interval = Scores.wilson(g.hits(), g.count());
         double x = left + size * g.forecast() + (shade == 0 ? -2 : 2);
-        svg.append(line(x, top + size * (1 - interval[0]), x, top + size * (1 - interval[1]), SHADES.get(shade), 1.5));
+        svg.append(
+            line(
+                x,
+                top + size * (1 - interval[0]),
+                x,
+                top + size * (1 - interval[1]),
+                SHADES.get(shade),
+                1.5));
         svg.append(
             Results.words(
                 "<circle cx='%.1f' cy='%.1f' r='5' fill='%s'/>%n",
@@ -125,7 +145,8 @@ final class Charts {
         "<text x='%.1f' y='%.1f' text-anchor='%s'>%s</text>%n", x, y, anchor, words);
   }
 
-  private static String line(double x1, double y1, double x2, double y2, String colour, double width) {
+  private static String line(
+      double x1, double y1, double x2, double y2, String colour, double width) {
     return Results.words(
         "<line x1='%.1f' y1='%.1f' x2='%.1f' y2='%.1f' stroke='%s' stroke-width='%.1f'/>%n",
         x1, y1, x2, y2, colour, width);

@@ -42,24 +42,34 @@ final class Play {
   private int needless;
   private double needlessParts;
   private int failedProofs;
+  private String why = "";
   private Optional<Played.Belief> first = Optional.empty();
 
-  private Play(Expertise expertise, FaultyGate gate, Policy policy) {
-    this.base = expertise.base();
+  private Play(Seat seat, FaultyGate gate, Policy policy) {
+    this.base = seat.interview.expertise().base();
     this.gate = gate;
     this.policy = policy;
-    this.interview =
-        Advised.interview(
-            expertise, (belief, options) -> policy.advise(belief, options, Map.copyOf(found)));
+    this.interview = seat.interview;
+    seat.chooser = (belief, options) -> policy.advise(belief, options, Map.copyOf(found));
   }
 
-  static Played of(Expertise expertise, FaultyGate gate, Policy policy) {
-    Play play = new Play(expertise, gate, policy);
-    try {
-      return play.run();
-    } finally {
-      play.interview.close();
+  /** An interview that one case after another can use: what is kept in it only saves work. */
+  static final class Seat implements AutoCloseable {
+    private final Interview interview;
+    private Advised.Chooser chooser = (belief, options) -> RuleOfThumb.nothing();
+
+    Seat(Expertise expertise) {
+      interview = Advised.interview(expertise, (b, o) -> chooser.advise(b, o));
     }
+
+    @Override
+    public void close() {
+      interview.close();
+    }
+  }
+
+  static Played of(Seat seat, FaultyGate gate, Policy policy) {
+    return new Play(seat, gate, policy).run();
   }
 
   private Played run() {
@@ -85,6 +95,7 @@ final class Play {
         cured && repaired,
         !repaired,
         repaired && !cured,
+        why,
         first,
         first.orElse(belief(before, false)));
   }
@@ -134,6 +145,7 @@ final class Play {
     } else if (step instanceof Step.MakeSafe s) {
       happen(new Event.MadeSafe(s.stop().id()));
     } else if (step instanceof Step.HandOver s) {
+      why = s.because();
       happen(new Event.Closed(s.ending()));
     } else if (step instanceof Step.CloseRepaired) {
       happen(new Event.Closed(Ending.REPAIRED));

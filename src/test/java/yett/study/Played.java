@@ -16,6 +16,7 @@ import java.util.Set;
  * @param cured whether nothing was left wrong at the end
  * @param handedOver whether the case ended uncured in somebody else's hands
  * @param left whether it was closed as running with something still wrong
+ * @param why it was handed over, in the interview's words; empty if it was not
  * @param first what was believed when the first repair was proposed; empty if none was
  * @param last the same at the end, or at the first repair
  */
@@ -30,6 +31,7 @@ record Played(
     boolean cured,
     boolean handedOver,
     boolean left,
+    String why,
     Optional<Belief> first,
     Belief last) {
 

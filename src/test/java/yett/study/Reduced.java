@@ -26,7 +26,9 @@ final class Reduced {
         base.fingerprint() + " without " + cause,
         causes,
         each(base.checks(), c -> without(c, cause)),
-        each(base.histories(), h -> new History(h.id(), h.name(), less(h.odds(), cause), h.source())),
+        each(
+            base.histories(),
+            h -> new History(h.id(), h.name(), less(h.odds(), cause), h.source())),
         each(repairs, r -> entailing(r, gone)),
         base.setUps(),
         base.cautions(),

@@ -1,11 +1,13 @@
 package yett.study;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import yett.knowledge.Cause;
 import yett.knowledge.Planning;
 
@@ -56,9 +58,7 @@ final class Results {
                   work.ninetieth(),
                   charged.mean(),
                   charged.ninetieth(),
-                  name.equals("Yett")
-                      ? ""
-                      : words("%+.0f ± %.0f", more.mean(), more.margin()),
+                  name.equals("Yett") ? "" : words("%+.0f ± %.0f", more.mean(), more.margin()),
                   cost.mean(),
                   cost.ninetieth(),
                   sample(played, Played::checks).mean()));
@@ -92,6 +92,38 @@ final class Results {
                   share(tried, p -> p.first().orElseThrow().repairRight()),
                   share(tried, p -> rank(p) == 1),
                   share(tried, p -> rank(p) <= 3)));
+        });
+    return table.toString();
+  }
+
+  /** Minutes in all, and the share cured, by how much was wrong. */
+  String bySize(Map<String, List<Played>> byPolicy) {
+    List<Played> yett = byPolicy.values().iterator().next();
+    Predicate<Played> unknown = p -> p.truth().contains(Cause.NOT_IN_RULE_BASE);
+    Predicate<Played> known = unknown.negate();
+    Map<String, Predicate<Played>> sizes = new LinkedHashMap<>();
+    sizes.put("one cause", known.and(p -> p.truth().size() == 1));
+    sizes.put("two", known.and(p -> p.truth().size() == 2));
+    sizes.put("three or more", known.and(p -> p.truth().size() > 2));
+    sizes.put("one not in the rule base", unknown);
+    sizes.put("Yett gave up something curable", known.and(Played::handedOver));
+    StringBuilder table = new StringBuilder("| policy |");
+    sizes.forEach(
+        (name, in) -> table.append(words(" %s, %d |", name, yett.stream().filter(in).count())));
+    table.append("\n|---|").append("--:|".repeat(sizes.size())).append("\n");
+    byPolicy.forEach(
+        (name, played) -> {
+          table.append("| ").append(name).append(" |");
+          for (Predicate<Played> in : sizes.values()) {
+            List<Played> some =
+                IntStream.range(0, played.size())
+                    .filter(i -> in.test(yett.get(i)))
+                    .mapToObj(played::get)
+                    .toList();
+            table.append(
+                words(" %.0f (%.0f %%) |", charged(some).mean(), share(some, Played::cured)));
+          }
+          table.append("\n");
         });
     return table.toString();
   }

@@ -1,10 +1,12 @@
 package yett.study;
 
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.stream.IntStream;
 import yett.belief.Belief;
 import yett.belief.Support;
@@ -99,11 +101,15 @@ final class RuleOfThumb implements Policy {
 
   private Optional<String> check(Belief belief, Planner.Options options) {
     Support support = belief.support(0.995, 160);
-    List<Check> telling =
-        base.checks().values().stream()
-            .filter(c -> order != Order.NONE && options.checks().contains(c.id()))
-            .filter(c -> information(belief, support, c) > TELLING)
-            .toList();
+    Map<Check, Double> information = new LinkedHashMap<>();
+    for (String id : order == Order.NONE ? Set.<String>of() : options.checks()) {
+      Check check = base.checks().get(id);
+      double tells = information(belief, support, check);
+      if (tells > TELLING) {
+        information.put(check, tells);
+      }
+    }
+    List<Check> telling = List.copyOf(information.keySet());
     if (telling.isEmpty()) {
       return Optional.empty();
     }
@@ -113,7 +119,7 @@ final class RuleOfThumb implements Policy {
     Comparator<Check> best =
         order == Order.CHEAPEST
             ? Comparator.comparingDouble(c -> cost(c, options))
-            : Comparator.comparingDouble(c -> -information(belief, support, c));
+            : Comparator.comparingDouble(c -> -information.get(c));
     return telling.stream().min(best.thenComparing(Check::id)).map(Check::id);
   }
 

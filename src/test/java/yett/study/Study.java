@@ -14,7 +14,6 @@ import yett.interview.Expertise;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
 import yett.rules.RuleCache;
-import yett.study.gate.SimulatedGate;
 
 /**
  * Runs the study and writes its numbers into docs/study.md and its figures beside it:
@@ -52,7 +51,7 @@ final class Study {
   void run(int cases, long seed, int leftOut) throws IOException {
     Map<String, Map<String, List<Played>>> kinds = new LinkedHashMap<>();
     kinds.put(DRAWN, play(DRAWN, bench::drawn, seed, cases));
-    kinds.put(PHYSICAL, play(PHYSICAL, this::physical, seed, cases));
+    kinds.put(PHYSICAL, play(PHYSICAL, bench::physical, seed, cases));
     Map<String, List<Played>> missing = new LinkedHashMap<>();
     for (String cause : bench.removable()) {
       missing.put(cause, bench.without(cause, seed, leftOut));
@@ -64,10 +63,6 @@ final class Study {
   private Map<String, List<Played>> play(
       String kind, LongFunction<FaultyGate> gates, long seed, int cases) {
     return bench.play(gates, seed, cases, progress(kind, cases));
-  }
-
-  FaultyGate physical(long seed) {
-    return SimulatedGate.of(seed, Charts.each(base.causes(), c -> c.prior()));
   }
 
   private IntConsumer progress(String kind, int cases) {
@@ -103,6 +98,7 @@ final class Study {
       List<Played> yett = kind.getValue().get("Yett");
       page = Page.with(page, name + ", effort", results.effort(kind.getValue()));
       page = Page.with(page, name + ", success", results.success(kind.getValue()));
+      page = Page.with(page, name + ", by size", results.bySize(kind.getValue()));
       page = Page.with(page, name + ", leading", Results.reliability(scores(yett)));
       page = Page.with(page, name + ", every cause", Results.reliability(all(yett)));
     }

@@ -50,7 +50,7 @@ final class Chain {
 
   /** N that idlers, bent links and rubbing side plates take. */
   double friction() {
-    return 0.12 * tension() + 9000 * Math.max(0, offset - 0.004) + 8 * wear;
+    return 0.12 * tension() + 3000 * Math.max(0, offset - 0.004) + 8 * wear;
   }
 
   boolean slack() {

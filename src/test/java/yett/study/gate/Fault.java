@@ -2,6 +2,7 @@ package yett.study.gate;
 
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.function.BiConsumer;
 
 /** What breaks a gate: changes of its parts, more or less of them. */
@@ -19,7 +20,8 @@ final class Fault {
           fault("motor-worn", Fault::motor),
           fault("gate-dragging", Fault::leaf),
           fault("chain-slack", Fault::slack),
-          fault("chain-overtight", (g, r) -> g.chain.hang(between(r, 0.0015, 0.006) * g.chain.span)),
+          fault(
+              "chain-overtight", (g, r) -> g.chain.hang(between(r, 0.0015, 0.006) * g.chain.span)),
           fault("chain-worn", Fault::chainWorn),
           fault("chain-misaligned", Fault::misaligned),
           fault("chain-off", (g, r) -> g.chain.joined = false),
@@ -29,8 +31,12 @@ final class Fault {
           fault("marker-sensor-failed", Fault::sensor),
           fault("limits-lost", Fault::limits),
           fault("end-stop-struck", Fault::endStop),
-          fault("obstruction-force-low", (g, r) -> g.threshold = between(r, 60, 128)),
-          fault("obstruction-force-high", (g, r) -> g.threshold = between(r, 460, 900)),
+          fault(
+              "obstruction-force-low",
+              (g, r) -> g.threshold = g.levelForce() + between(r, -25, 35)),
+          fault(
+              "obstruction-force-high",
+              (g, r) -> g.threshold = g.thresholdNoted + between(r, 220, 600)),
           fault("beam-dirty", Fault::beam),
           fault("edge-faulty", Fault::edge),
           fault("command-held", Fault::held),
@@ -39,7 +45,22 @@ final class Fault {
           fault("nothing-wrong", Fault::use),
           fault("not-in-rule-base", Fault::unknown));
 
+  private static final double RUNS_A_DAY = 0.6; // Ah
+
   private Fault() {}
+
+  /**
+   * Puts faults into a gate and lets days pass. Batteries that are flat for no fault of the charger
+   * are so because a long outage has only just ended.
+   */
+  static void happen(Gate gate, Set<String> faults, double days, Random random) {
+    faults.forEach(fault -> ALL.get(fault).accept(gate, random));
+    double charge = gate.batteries.charge;
+    gate.supply.days(days, RUNS_A_DAY, gate.batteries);
+    if (faults.contains("batteries-low")) {
+      gate.batteries.charge = Math.min(charge, gate.batteries.charge);
+    }
+  }
 
   private static Map.Entry<String, BiConsumer<Gate, Random>> fault(
       String name, BiConsumer<Gate, Random> harm) {

@@ -34,8 +34,8 @@ final class Gate {
   boolean trackBad;
   boolean wheelBad;
   boolean released;
-  double threshold = 230;
-  double thresholdNoted = 230;
+  double threshold = 260;
+  double thresholdNoted = 260;
   double beamMargin = 4;
   boolean beamBlocked;
   boolean beamUnfed;
@@ -82,8 +82,13 @@ final class Gate {
     return mass * GRAVITY * rolling + hardSpot;
   }
 
+  /** N at the chain away from the hard place. */
+  double levelForce() {
+    return mass * GRAVITY * rolling + chain.friction();
+  }
+
   private double steadyForce() {
-    return mass * GRAVITY * rolling + 0.5 * hardSpot + chain.friction();
+    return levelForce() + 0.5 * hardSpot;
   }
 
   /** A in the middle of the travel. */
@@ -134,6 +139,7 @@ final class Gate {
     if (stopped != Run.End.ARRIVED) {
       return new Run(stopped, 0, 0, 0);
     }
+    knowsPlace = knowsPlace || findsMarker();
     if (!knowsPlace) {
       return new Run(Run.End.LOST_POSITION, random.nextDouble(), 0.4, 2.5 * usual);
     }
@@ -174,7 +180,7 @@ final class Gate {
       return new Run(Run.End.BEAM, beamBlocked ? 0.02 : random.nextDouble(), 0, 3);
     }
     double scatter = 20 * random.nextGaussian();
-    double anywhere = mass * GRAVITY * rolling + chain.friction();
+    double anywhere = levelForce();
     if (anywhere + 2 * Math.abs(scatter) > threshold) {
       return new Run(Run.End.OBSTRUCTION, random.nextDouble(), 0, 6);
     }
@@ -190,8 +196,7 @@ final class Gate {
 
   /** m too far; the chain gives a tooth now and then when it climbs. */
   double error(boolean closing, Random random) {
-    double teeth =
-        chain.climbs() ? Chain.PITCH * Math.round(2.2 * random.nextGaussian()) : 0;
+    double teeth = chain.climbs() ? Chain.PITCH * Math.round(2.2 * random.nextGaussian()) : 0;
     double play = chain.slack() ? 0.018 * random.nextGaussian() : 0;
     double marker = powerWasLost ? markerOffset : 0;
     return (closing ? closedError + marker : openError - marker)
@@ -257,8 +262,8 @@ final class Gate {
     mark(all, "marker-sensor-failed", !sensorAlive || markerGap > 0.014);
     mark(all, "limits-lost", Math.max(Math.abs(closedError), Math.abs(openError)) > 0.04);
     mark(all, "end-stop-struck", stopShifted);
-    mark(all, "obstruction-force-low", threshold < 130);
-    mark(all, "obstruction-force-high", threshold > 420);
+    mark(all, "obstruction-force-low", threshold < thresholdNoted - 80);
+    mark(all, "obstruction-force-high", threshold > thresholdNoted + 120);
     mark(all, "beam-dirty", beamMargin < 1.3 || beamUnfed);
     mark(all, "edge-faulty", !edgeSound());
     mark(all, "command-held", held != Held.NOTHING);

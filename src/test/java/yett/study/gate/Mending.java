@@ -78,7 +78,9 @@ final class Mending {
     g.noLoad = 2;
   }
 
-  /** Taught limits are right where the leaf stands now; a marker that is found later shifts them. */
+  /**
+   * Taught limits are right where the leaf stands now; a marker that is found later shifts them.
+   */
   private static void teach(Gate g) {
     g.closedError = 0;
     g.openError = 0;
@@ -90,24 +92,17 @@ final class Mending {
     if (g.markerThere) {
       g.markerOffset = 0;
       g.markerGap = g.sensorAlive ? Math.min(g.markerGap, 0.006) : g.markerGap;
-      find(g);
     }
   }
 
   private static void fit(Gate g) {
     g.markerThere = true;
     g.markerOffset = 0;
-    find(g);
   }
 
   private static void sensor(Gate g) {
     g.sensorAlive = true;
     g.markerGap = 0.006;
-    find(g);
-  }
-
-  private static void find(Gate g) {
-    g.knowsPlace = g.knowsPlace || g.findsMarker();
   }
 
   private static void beam(Gate g) {

@@ -28,7 +28,8 @@ final class Readings {
 
   private static void chain() {
     ALL.put("sprocket-offset", (g, r) -> 1000 * g.chain.offset);
-    ALL.put("idler-offset", (g, r) -> g.chain.padMoved ? 500 * g.chain.offset * r.nextDouble() : 0.6);
+    ALL.put(
+        "idler-offset", (g, r) -> g.chain.padMoved ? 500 * g.chain.offset * r.nextDouble() : 0.6);
     ALL.put("chain-sag", (g, r) -> g.chain.joined ? 1000 * g.chain.sag() : Double.NaN);
     ALL.put("chain-hand-lift", (g, r) -> g.chain.joined ? 1000 * g.chain.movement() : Double.NaN);
     ALL.put("chain-length", (g, r) -> 24_000 * Chain.PITCH * (1 + g.chain.wear / 100));
@@ -47,7 +48,8 @@ final class Readings {
 
   private static double current(Gate g, Random r) {
     Run run = g.run(false, true, r);
-    boolean turns = run.moved() || run.end() == Run.End.MOTOR_ONLY || run.end() == Run.End.SPROCKET_ONLY;
+    boolean turns =
+        run.moved() || run.end() == Run.End.MOTOR_ONLY || run.end() == Run.End.SPROCKET_ONLY;
     return turns ? g.current() : Double.NaN;
   }
 
@@ -67,10 +69,7 @@ final class Readings {
     ALL.put("end-gap", (g, r) -> 1000 * Math.max(0, g.stopGap - Math.max(0, g.error(true, r))));
     ALL.put(
         "marker-distance",
-        (g, r) ->
-            g.markerThere
-                ? 1000 * Math.abs(g.markerOffset) + g.chain.wear * 5
-                : Double.NaN);
+        (g, r) -> g.markerThere ? 1000 * Math.abs(g.markerOffset) + g.chain.wear * 5 : Double.NaN);
     ALL.put("marker-gap", (g, r) -> g.markerThere ? 1000 * g.markerGap : Double.NaN);
     ALL.put("sensor-swing", (g, r) -> g.sensorAlive ? g.batteries.rest() / 2 : 0.1);
   }
@@ -79,7 +78,8 @@ final class Readings {
     if (!run.moved() && run.end() != Run.End.MOTOR_ONLY && run.end() != Run.End.SPROCKET_ONLY) {
       return Double.NaN;
     }
-    double away = run.arrived() || run.place() > 0.98 ? Math.abs(run.error()) : g.opening * (1 - run.place());
+    double away =
+        run.arrived() || run.place() > 0.98 ? Math.abs(run.error()) : g.opening * (1 - run.place());
     return 1000 * away;
   }
 
@@ -147,7 +147,8 @@ final class Readings {
     }
     double taken = g.batteries.charge < 0.9 ? Supply.CHARGER_LIMIT : 0.5;
     double open = g.batteries.jointResistance > 0.5 ? 1 : 0;
-    return Math.min(held, rest + open + taken * (0.2 + g.batteries.resistance()) + (taken < 1 ? 2 : 0));
+    return Math.min(
+        held, rest + open + taken * (0.2 + g.batteries.resistance()) + (taken < 1 ? 2 : 0));
   }
 
   private static double intoBatteries(Gate g, Random r) {
@@ -155,7 +156,9 @@ final class Readings {
       return 0;
     }
     double wanted = g.batteries.charge < 0.9 ? Supply.CHARGER_LIMIT : 0.9 + 0.6 * r.nextDouble();
-    return wanted * Math.min(1, 0.2 / (g.batteries.jointResistance + 0.1)) * Math.sqrt(g.batteries.health);
+    return wanted
+        * Math.min(1, 0.2 / (g.batteries.jointResistance + 0.1))
+        * Math.sqrt(g.batteries.health);
   }
 
   private static void supply() {

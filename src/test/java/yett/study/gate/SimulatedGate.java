@@ -3,6 +3,7 @@ package yett.study.gate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,8 +32,6 @@ public final class SimulatedGate implements FaultyGate {
   /** How often a user says what was noticed. */
   private static final double SAID = 0.65;
 
-  private static final double RUNS_A_DAY = 0.6; // Ah
-
   private final Gate gate;
   private final long seed;
   private final Map<String, String> site = new LinkedHashMap<>();
@@ -60,14 +59,13 @@ public final class SimulatedGate implements FaultyGate {
     while (true) {
       Map<String, String> site = new LinkedHashMap<>();
       Gate gate = sound(random, site);
-      String first = drawn(random, often);
-      Fault.ALL.get(first).accept(gate, random);
+      Set<String> faults = new LinkedHashSet<>(Set.of(drawn(random, often)));
       if (random.nextDouble() < SECOND_FAULT) {
-        Fault.ALL.get(drawn(random, often)).accept(gate, random);
+        faults.add(drawn(random, often));
       }
+      Fault.happen(gate, faults, Fault.between(random, 0.5, 14), random);
       boolean outage = random.nextDouble() < (positionFault(gate) ? 0.8 : 0.25);
       boolean mainsWereThere = gate.supply.mains();
-      gate.supply.days(Fault.between(random, 0.5, 14), RUNS_A_DAY, gate.batteries);
       if (outage && (positionFault(gate) || !mainsWereThere || random.nextDouble() < 0.3)) {
         gate.losePower();
       }
@@ -81,7 +79,10 @@ public final class SimulatedGate implements FaultyGate {
   }
 
   private static boolean positionFault(Gate gate) {
-    return !gate.markerThere || !gate.sensorAlive || gate.markerGap > 0.014 || gate.markerOffset != 0;
+    return !gate.markerThere
+        || !gate.sensorAlive
+        || gate.markerGap > 0.014
+        || gate.markerOffset != 0;
   }
 
   private static String drawn(Random random, Map<String, Double> often) {
@@ -119,12 +120,11 @@ public final class SimulatedGate implements FaultyGate {
     gate.noLoad = Fault.between(r, 1.5, 2.6);
     gate.winding = Fault.between(r, 0.4, 1);
     gate.rolling = Fault.between(r, 0.011, 0.027);
-    gate.thresholdNoted = Fault.between(r, 190, 300) + 0.3 * (mass - 350) * 0.2;
-    gate.threshold = gate.thresholdNoted;
     gate.chain.hang(Fault.between(r, 0.0085, 0.018) * gate.chain.span);
     gate.chain.wear = Fault.between(r, 0, 1.3);
     gate.chain.offset = Fault.between(r, 0, 0.008);
-    gate.markerOffset = 0;
+    gate.thresholdNoted = gate.levelForce() + Fault.between(r, 120, 180);
+    gate.threshold = gate.thresholdNoted;
     gate.markerGap = Fault.between(r, 0.004, 0.009);
     gate.beamMargin = Math.exp(Fault.between(r, Math.log(1.8), Math.log(8)));
     gate.edgeOhms = Fault.between(r, 8000, 8400);

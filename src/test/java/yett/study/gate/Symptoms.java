@@ -26,7 +26,7 @@ final class Symptoms {
     add(all, "noisy-chain", g.chain.sag() > 0.026 * g.chain.span || g.chain.climbs());
     add(all, "chain-hangs", !g.chain.joined || g.chain.sag() > 0.032 * g.chain.span);
     add(all, "scrapes", g.wheelBad || g.hardSpot > 120 || g.chain.tight());
-    add(all, "pushes-on", g.threshold > 500);
+    add(all, "pushes-on", g.reversingForce() > 400);
     add(all, "lost-after-power-cut", afterOutage && !all.isEmpty());
     add(all, "low-battery-warning", g.batteries.rest() < 24);
     add(all, "fails-without-mains", afterOutage && !g.run(false, false, r).arrived());

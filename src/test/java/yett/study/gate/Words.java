@@ -32,14 +32,24 @@ final class Words {
   }
 
   private static void chain() {
-    ALL.put("chain-side-wear", (g, r) -> g.chain.offset > 0.03 ? "cut-in" : g.chain.offset > 0.01 ? "one-side" : "even");
-    ALL.put("pad-and-bolts", (g, r) -> !g.chain.padMoved ? "firm" : mostly(r, 0.5) ? "moves" : "tilted");
+    ALL.put(
+        "chain-side-wear",
+        (g, r) -> g.chain.offset > 0.03 ? "cut-in" : g.chain.offset > 0.01 ? "one-side" : "even");
+    ALL.put(
+        "pad-and-bolts",
+        (g, r) -> !g.chain.padMoved ? "firm" : mostly(r, 0.5) ? "moves" : "tilted");
     ALL.put("chain-looks", Words::chainLooks);
     ALL.put("what-turns", Words::whatTurns);
     ALL.put("chain-jumps", (g, r) -> g.run(false, true, r).moved() ? jumps(g, r) : "");
-    ALL.put("tension-nuts", (g, r) -> g.chain.nutsBackedOff ? "backed-off" : g.chain.nutsUsedUp ? "used-up" : "as-set");
-    ALL.put("sprocket-teeth", (g, r) -> g.chain.wear > 3.2 ? "hooked" : g.chain.wear > 1.8 ? "worn" : "even");
-    ALL.put("idlers-turn", (g, r) -> g.chain.tension() > 600 || g.chain.offset > 0.03 ? "rough" : "free");
+    ALL.put(
+        "tension-nuts",
+        (g, r) -> g.chain.nutsBackedOff ? "backed-off" : g.chain.nutsUsedUp ? "used-up" : "as-set");
+    ALL.put(
+        "sprocket-teeth",
+        (g, r) -> g.chain.wear > 3.2 ? "hooked" : g.chain.wear > 1.8 ? "worn" : "even");
+    ALL.put(
+        "idlers-turn",
+        (g, r) -> g.chain.tension() > 600 || g.chain.offset > 0.03 ? "rough" : "free");
     ALL.put("noise-kind", Words::noise);
   }
 
@@ -84,13 +94,29 @@ final class Words {
   }
 
   private static void leaf() {
-    ALL.put("track-look", (g, r) -> !g.trackBad ? (mostly(r, 0.25) ? "dirty" : "clean") : mostly(r, 0.6) ? "blocked" : "bent");
-    ALL.put("debris-seen", (g, r) -> g.trackBad && mostly(r, 0.5) || g.beamBlocked ? "something" : "clean");
+    ALL.put(
+        "track-look",
+        (g, r) ->
+            !g.trackBad
+                ? (mostly(r, 0.25) ? "dirty" : "clean")
+                : mostly(r, 0.6) ? "blocked" : "bent");
+    ALL.put(
+        "debris-seen",
+        (g, r) -> g.trackBad && mostly(r, 0.5) || g.beamBlocked ? "something" : "clean");
     ALL.put("wheels-look", (g, r) -> !g.wheelBad ? "turn" : g.rolling > 0.06 ? "seized" : "rough");
-    ALL.put("release-state", (g, r) -> !g.released ? "engaged" : mostly(r, 0.8) ? "released" : "unlocked");
-    ALL.put("release-used", (g, r) -> g.released && mostly(r, 0.7) || mostly(r, 0.06) ? "somebody" : "nobody");
+    ALL.put(
+        "release-state",
+        (g, r) -> !g.released ? "engaged" : mostly(r, 0.8) ? "released" : "unlocked");
+    ALL.put(
+        "release-used",
+        (g, r) -> g.released && mostly(r, 0.7) || mostly(r, 0.06) ? "somebody" : "nobody");
     ALL.put("speed-seen", Words::speed);
-    ALL.put("end-stop-look", (g, r) -> g.stopShifted ? (mostly(r, 0.8) ? "shifted" : "marked") : g.closedError > g.stopGap ? "marked" : "in-place");
+    ALL.put(
+        "end-stop-look",
+        (g, r) ->
+            g.stopShifted
+                ? (mostly(r, 0.8) ? "shifted" : "marked")
+                : g.closedError > g.stopGap ? "marked" : "in-place");
   }
 
   private static String speed(Gate g, Random r) {
@@ -104,7 +130,9 @@ final class Words {
 
   private static void position() {
     ALL.put("limit-shift", Words::shift);
-    ALL.put("marker-look", (g, r) -> !g.markerThere ? "gone" : Math.abs(g.markerOffset) > 0.03 ? "moved" : "in-place");
+    ALL.put(
+        "marker-look",
+        (g, r) -> !g.markerThere ? "gone" : Math.abs(g.markerOffset) > 0.03 ? "moved" : "in-place");
     ALL.put("finds-reference", Words::finds);
   }
 
@@ -129,8 +157,18 @@ final class Words {
   }
 
   private static void commands() {
-    ALL.put("input-lamps", (g, r) -> g.held == Gate.Held.NOTHING && !g.vehicleOnLoop && !g.timerHolds ? "none-on" : g.heldNowAndThen ? "comes-and-goes" : "one-on");
-    ALL.put("held-devices", (g, r) -> g.timerHolds || g.held == Gate.Held.STOP && !g.heldNowAndThen && mostly(r, 0.4) ? "one" : "none");
+    ALL.put(
+        "input-lamps",
+        (g, r) ->
+            g.held == Gate.Held.NOTHING && !g.vehicleOnLoop && !g.timerHolds
+                ? "none-on"
+                : g.heldNowAndThen ? "comes-and-goes" : "one-on");
+    ALL.put(
+        "held-devices",
+        (g, r) ->
+            g.timerHolds || g.held == Gate.Held.STOP && !g.heldNowAndThen && mostly(r, 0.4)
+                ? "one"
+                : "none");
     ALL.put("response", Words::response);
     ALL.put("which-commands", Words::whichFail);
     ALL.put("direct-command", Words::direct);
@@ -158,7 +196,9 @@ final class Words {
     if (!obeys(g, r)) {
       return "all-fail";
     }
-    return g.transmitterDead ? "one-transmitter" : g.deviceDead || g.deviceUnfed ? "one-kind" : "none-fails";
+    return g.transmitterDead
+        ? "one-transmitter"
+        : g.deviceDead || g.deviceUnfed ? "one-kind" : "none-fails";
   }
 
   private static String direct(Gate g, Random r) {
@@ -179,12 +219,31 @@ final class Words {
   }
 
   private static void sensing() {
-    ALL.put("beam-path", (g, r) -> g.beamBlocked ? "something-in-it" : g.beamMargin < 1.3 && mostly(r, 0.85) ? "dirty" : "clear");
-    ALL.put("beam-light", (g, r) -> g.beamBlocked || g.beamUnfed || g.beamMargin < 0.8 ? "blocked" : g.beamMargin < 1.4 ? "weak" : "sees");
-    ALL.put("beam-half-covered", (g, r) -> g.beamBlocked || g.beamUnfed || g.beamMargin < 2 ? "drops-out" : "sees");
+    ALL.put(
+        "beam-path",
+        (g, r) ->
+            g.beamBlocked
+                ? "something-in-it"
+                : g.beamMargin < 1.3 && mostly(r, 0.85) ? "dirty" : "clear");
+    ALL.put(
+        "beam-light",
+        (g, r) ->
+            g.beamBlocked || g.beamUnfed || g.beamMargin < 0.8
+                ? "blocked"
+                : g.beamMargin < 1.4 ? "weak" : "sees");
+    ALL.put(
+        "beam-half-covered",
+        (g, r) -> g.beamBlocked || g.beamUnfed || g.beamMargin < 2 ? "drops-out" : "sees");
     ALL.put("edge-look", (g, r) -> g.edgeTorn ? "hurt" : "sound");
-    ALL.put("force-setting", (g, r) -> g.threshold < 0.7 * g.thresholdNoted ? "finer" : g.threshold > 1.5 * g.thresholdNoted ? "coarser" : "as-noted");
-    ALL.put("pushes-seen", (g, r) -> g.threshold > 420 && mostly(r, 0.5) ? "late" : "stops-or-reverses");
+    ALL.put(
+        "force-setting",
+        (g, r) ->
+            g.threshold < g.thresholdNoted - 60
+                ? "finer"
+                : g.threshold > g.thresholdNoted + 120 ? "coarser" : "as-noted");
+    ALL.put(
+        "pushes-seen",
+        (g, r) -> g.reversingForce() > 400 && mostly(r, 0.5) ? "late" : "stops-or-reverses");
     ALL.put("turns-back", Words::turnsBack);
     ALL.put("stops-where", Words::stopsWhere);
     ALL.put("fault-shown", Words::shown);
@@ -218,7 +277,9 @@ final class Words {
       Run run = g.run(i % 2 == 0, true, r);
       if (run.moved() && !run.arrived()) {
         boolean fixed = run.end() == Run.End.OBSTRUCTION && g.hardSpot > 0;
-        return run.place() > 0.98 ? "near-the-end" : run.place() < 0.1 ? "at-once" : fixed ? "same-place" : "anywhere";
+        return run.place() > 0.98
+            ? "near-the-end"
+            : run.place() < 0.1 ? "at-once" : fixed ? "same-place" : "anywhere";
       }
       if (run.arrived() && Math.abs(run.error()) > 0.04) {
         return "near-the-end";
@@ -248,18 +309,46 @@ final class Words {
         return seen;
       }
     }
-    return g.batteries.rest() < 24 || !g.supply.charges() && mostly(r, 0.5) ? "low-supply" : "nothing-shown";
+    return g.batteries.rest() < 24 || !g.supply.charges() && mostly(r, 0.5)
+        ? "low-supply"
+        : "nothing-shown";
   }
 
   private static void supply() {
     ALL.put("runs-on-batteries", Words::onBatteries);
-    ALL.put("display-lit", (g, r) -> g.dark(true) ? "dark" : g.startVoltage(true) < Gate.GIVES_UP + 0.5 ? "flickers" : "steady");
-    ALL.put("terminal-look", (g, r) -> g.batteries.crust ? "crusted" : g.batteries.jointResistance > 0.01 ? "loose" : "clean");
-    ALL.put("feeder-judged", (g, r) -> g.supply.feederResistance > 10 && mostly(r, 0.6) ? "too-small" : g.supply.feederResistance > 6 && mostly(r, 0.6) ? "doubtful" : "enough");
-    ALL.put("breaker-position", (g, r) -> g.supply.breakerTripped ? "tripped" : mostly(r, 0.07) ? "not-known" : "switched-on");
-    ALL.put("same-circuit", (g, r) -> mostly(r, 0.4) ? "none-there" : g.supply.mains() ? "work" : mostly(r, 0.5) ? "dead-too" : "work");
+    ALL.put(
+        "display-lit",
+        (g, r) ->
+            g.dark(true)
+                ? "dark"
+                : g.startVoltage(true) < Gate.GIVES_UP + 0.5 ? "flickers" : "steady");
+    ALL.put(
+        "terminal-look",
+        (g, r) ->
+            g.batteries.crust ? "crusted" : g.batteries.jointResistance > 0.01 ? "loose" : "clean");
+    ALL.put(
+        "feeder-judged",
+        (g, r) ->
+            g.supply.feederResistance > 10 && mostly(r, 0.6)
+                ? "too-small"
+                : g.supply.feederResistance > 6 && mostly(r, 0.6) ? "doubtful" : "enough");
+    ALL.put(
+        "breaker-position",
+        (g, r) ->
+            g.supply.breakerTripped ? "tripped" : mostly(r, 0.07) ? "not-known" : "switched-on");
+    ALL.put(
+        "same-circuit",
+        (g, r) ->
+            mostly(r, 0.4)
+                ? "none-there"
+                : g.supply.mains() ? "work" : mostly(r, 0.5) ? "dead-too" : "work");
     ALL.put("mains-lamp", (g, r) -> g.supply.mains() && !g.dark(true) ? "shown" : "no-mains");
-    ALL.put("supply-setting", (g, r) -> Math.abs(g.supply.tap - Supply.NOMINAL) < 15 ? "matches" : Math.abs(g.supply.tap - Supply.NOMINAL) < 60 ? "next-to-it" : "wrong");
+    ALL.put(
+        "supply-setting",
+        (g, r) ->
+            Math.abs(g.supply.tap - Supply.NOMINAL) < 15
+                ? "matches"
+                : Math.abs(g.supply.tap - Supply.NOMINAL) < 60 ? "next-to-it" : "wrong");
   }
 
   private static String onBatteries(Gate g, Random r) {
@@ -268,8 +357,20 @@ final class Words {
   }
 
   private static void use() {
-    ALL.put("timer-or-schedule", (g, r) -> g.timerHolds ? (mostly(r, 0.8) ? "meant" : "nobody-knows") : mostly(r, 0.1) ? "nobody-knows" : "not-meant");
-    ALL.put("vehicle-on-loop", (g, r) -> g.vehicleOnLoop || mostly(r, 0.03) ? "stands-there" : "no-vehicle");
-    ALL.put("as-usual-again", (g, r) -> g.contents(r) ? "as-usual" : g.contents(r) || g.contents(r) ? "comes-and-goes" : "not-as-usual");
+    ALL.put(
+        "timer-or-schedule",
+        (g, r) ->
+            g.timerHolds
+                ? (mostly(r, 0.8) ? "meant" : "nobody-knows")
+                : mostly(r, 0.1) ? "nobody-knows" : "not-meant");
+    ALL.put(
+        "vehicle-on-loop",
+        (g, r) -> g.vehicleOnLoop || mostly(r, 0.03) ? "stands-there" : "no-vehicle");
+    ALL.put(
+        "as-usual-again",
+        (g, r) ->
+            g.contents(r)
+                ? "as-usual"
+                : g.contents(r) || g.contents(r) ? "comes-and-goes" : "not-as-usual");
   }
 }
