@@ -106,7 +106,7 @@ final class Results {
     sizes.put("two", known.and(p -> p.truth().size() == 2));
     sizes.put("three or more", known.and(p -> p.truth().size() > 2));
     sizes.put("one not in the rule base", unknown);
-    sizes.put("Yett gave up something curable", known.and(Played::handedOver));
+    sizes.put("Yett tried no repair", p -> p.first().isEmpty());
     StringBuilder table = new StringBuilder("| policy |");
     sizes.forEach(
         (name, in) -> table.append(words(" %s, %d |", name, yett.stream().filter(in).count())));
