@@ -1,0 +1,93 @@
+package yett.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.LongFunction;
+import org.junit.jupiter.api.Test;
+import yett.interview.Expertise;
+import yett.knowledge.Cause;
+import yett.knowledge.Check;
+import yett.knowledge.KnowledgeSource;
+import yett.knowledge.RuleBase;
+import yett.rules.RuleCache;
+
+class BenchTest {
+  private final RuleBase base = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
+  private final RuleCache cache = new RuleCache(Path.of("target/rule-cache"));
+  private final Expertise expertise = quick(Expertise.of(base, cache));
+  private final Bench bench = new Bench(expertise, cache);
+
+  /** With causes a tenth as likely, so that fewer sets are listed; all that happens is the same. */
+  private static Expertise quick(Expertise whole) {
+    Map<String, Double> rarer = new HashMap<>();
+    whole.base().causes().keySet().forEach(cause -> rarer.put(cause, 0.1));
+    return new Expertise(
+        whole.base(), whole.rules(), whole.model().withOdds(rarer), whole.planner());
+  }
+
+  /**
+   * Yett, one that follows answers and one that throws dice; the others are built like the last.
+   */
+  private List<Policy> some(long seed) {
+    return List.of(
+        new Yett(expertise.planner()),
+        new FlowChart(),
+        new RuleOfThumb(base, expertise.planner(), RuleOfThumb.Order.RANDOM, seed));
+  }
+
+  private Map<String, List<Played>> play(LongFunction<FaultyGate> gates, long first, int many) {
+    return bench.play(gates, this::some, first, many, done -> {});
+  }
+
+  @Test
+  void twenty_faults_are_played_to_an_end_and_the_same_seed_gives_the_same_end() {
+    for (LongFunction<FaultyGate> gates :
+        List.<LongFunction<FaultyGate>>of(bench::drawn, bench::physical)) {
+      Map<String, List<Played>> all = play(gates, 1, 10);
+      assertThat(all.keySet()).containsExactly("Yett", "fixed flow chart", "any telling check");
+      all.values().stream()
+          .flatMap(List::stream)
+          .forEach(
+              p -> {
+                assertThat(p.truth()).isNotEmpty();
+                assertThat(p.minutes()).isPositive();
+                assertThat(List.of(p.cured(), p.left(), p.handedOver())).containsOnlyOnce(true);
+              });
+      Map<String, List<Played>> again = play(gates, 4, 2);
+      again.forEach((name, cases) -> assertThat(cases).isEqualTo(all.get(name).subList(3, 5)));
+    }
+  }
+
+  @Test
+  void a_gate_is_the_same_in_whatever_order_it_is_asked() {
+    FaultyGate one = bench.drawn(5);
+    FaultyGate other = bench.drawn(5);
+    assertThat(one.truth()).isEqualTo(other.truth());
+    List<String> asked = List.of("chain-looks", "response", "what-turns", "speed-seen");
+    for (int i = 0; i < asked.size(); i++) {
+      Check check = base.checks().get(asked.get(i));
+      Check back = base.checks().get(asked.get(asked.size() - 1 - i));
+      one.answer(check, Optional.empty());
+      other.answer(back, Optional.empty());
+    }
+    for (String id : asked) {
+      Check check = base.checks().get(id);
+      assertThat(one.answer(check, Optional.empty()))
+          .isEqualTo(other.answer(check, Optional.empty()));
+    }
+  }
+
+  @Test
+  void a_rule_base_without_a_card_says_nothing_of_it() {
+    RuleBase less = Reduced.without(base, "marker-lost");
+    assertThat(less.causes()).doesNotContainKey("marker-lost").containsKey(Cause.NOTHING_WRONG);
+    assertThat(less.checks().values()).noneMatch(c -> c.likelihood().containsKey("marker-lost"));
+    assertThat(less.repairs().get("fit-marker").removes()).containsOnlyKeys("marker-displaced");
+    assertThat(Reduced.without(base, "gate-dragging").repairs()).doesNotContainKey("free-leaf");
+  }
+}

@@ -1,0 +1,213 @@
+package yett.study;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import yett.belief.CausalModel;
+import yett.interview.Answer;
+import yett.knowledge.Cause;
+import yett.knowledge.Check;
+import yett.knowledge.Instruments;
+import yett.knowledge.Measures;
+import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
+import yett.rules.Conclusion.Expectation;
+import yett.rules.Interpretation;
+
+/**
+ * A gate drawn from the cards themselves: causes by their chances and links, answers by the tables
+ * of the causes that are present. What each check shows is drawn when it is first asked, and again
+ * after a repair. Over such gates the belief ought to be calibrated, whatever is asked.
+ */
+final class DrawnGate implements FaultyGate {
+  private static final double RETEST_SLIP = 0.005;
+
+  private final RuleBase base;
+  private final CausalModel model;
+  private final long seed;
+  private final Set<String> truth;
+  private final Set<String> present;
+  private final List<String> complaints = new ArrayList<>();
+  private final Map<String, Integer> shown = new HashMap<>();
+  private int repairs;
+  private int retests;
+
+  /**
+   * @param model of the whole rule base on this site
+   * @param seed the same seed gives the same gate, whoever looks at it in whatever order
+   */
+  DrawnGate(RuleBase base, CausalModel model, Set<String> truth, long seed) {
+    this.base = base;
+    this.model = model;
+    this.seed = seed;
+    this.truth = Set.copyOf(truth);
+    this.present = new TreeSet<>(truth);
+    for (Check complaint : base.complaints()) {
+      boolean said = random(complaint.id()).nextDouble() >= complaint.unmentioned();
+      if (shows(complaint) == 1 && said) {
+        complaints.add(complaint.id());
+      }
+    }
+  }
+
+  /** Draws what is wrong: at least one cause, with what it brings about. */
+  static Set<String> draw(
+      RuleBase base, CausalModel model, Map<String, Double> odds, Random random) {
+    while (true) {
+      Set<String> roots = new LinkedHashSet<>();
+      for (String cause : model.causes()) {
+        if (random.nextDouble() < model.prior(model.indexOf(cause))) {
+          roots.add(cause);
+        }
+      }
+      if (!roots.isEmpty()) {
+        return withConsequences(base, roots, odds, random);
+      }
+    }
+  }
+
+  /** Causes with those that they bring about, each link drawn once. */
+  static Set<String> withConsequences(
+      RuleBase base, Set<String> roots, Map<String, Double> odds, Random random) {
+    Set<String> all = new LinkedHashSet<>();
+    List<String> open = new ArrayList<>(roots);
+    while (!open.isEmpty()) {
+      String cause = open.remove(0);
+      if (all.add(cause)) {
+        new TreeMap<>(base.causes().get(cause).bringsAbout())
+            .forEach(
+                (to, chance) -> {
+                  boolean possible = odds.getOrDefault(to, 1.0) > 0;
+                  if (possible && random.nextDouble() < chance) {
+                    open.add(to);
+                  }
+                });
+      }
+    }
+    return all;
+  }
+
+  /** One stream of chance for each thing at each time, so that the order of asking is the same. */
+  private Random random(String what) {
+    long mixed = seed * 0x9E3779B97F4A7C15L + 31L * what.hashCode() + 1_000_003L * repairs;
+    Random random = new Random(mixed);
+    random.nextInt();
+    return random;
+  }
+
+  @Override
+  public Map<String, String> site() {
+    return Map.of();
+  }
+
+  @Override
+  public List<String> complaints() {
+    return List.copyOf(complaints);
+  }
+
+  @Override
+  public Set<String> truth() {
+    return truth;
+  }
+
+  @Override
+  public Set<String> remaining() {
+    return Set.copyOf(present);
+  }
+
+  /** Position of the outcome that is so, whether or not somebody reports it. */
+  private int shows(Check check) {
+    Integer before = shown.get(check.id());
+    if (before != null) {
+      return before;
+    }
+    int outcome = copied(check).orElseGet(() -> drawn(check));
+    shown.put(check.id(), outcome);
+    return outcome;
+  }
+
+  private Optional<Integer> copied(Check check) {
+    return check
+        .repeats()
+        .filter(r -> random(check.id() + " repeats").nextDouble() < r.share())
+        .map(r -> base.checks().get(r.check()))
+        .map(original -> check.indexOf(original.outcomes().get(shows(original)).id()))
+        .filter(i -> i >= 0);
+  }
+
+  private int drawn(Check check) {
+    int[] causes = present.stream().mapToInt(model::indexOf).toArray();
+    double[] chances = model.table(check.id()).outcomeChances(causes);
+    double at = random(check.id()).nextDouble();
+    int outcome = 0;
+    while (outcome < chances.length - 1 && (at -= chances[outcome]) >= 0) {
+      outcome++;
+    }
+    return outcome;
+  }
+
+  @Override
+  public Answer answer(Check check, Optional<Expectation> usual) {
+    if (check.danger()) {
+      return new Answer.Chosen(check.outcomes().get(0).id());
+    }
+    int outcome = shows(check);
+    if (check.measures().isEmpty()) {
+      return new Answer.Chosen(check.outcomes().get(outcome).id());
+    }
+    if (Interpretation.relative(check) && usual.isEmpty()) {
+      return new Answer.CannotTell();
+    }
+    return reading(check, outcome, usual);
+  }
+
+  /** Somewhere in the band, and off by the error of instrument and procedure. */
+  private Answer reading(Check check, int outcome, Optional<Expectation> usual) {
+    Measures measures = check.measures().orElseThrow();
+    double[] ends =
+        Interpretation.range(
+            check,
+            outcome,
+            usual.map(Expectation::low).orElse(Double.NaN),
+            usual.map(Expectation::high).orElse(Double.NaN));
+    double limit = Double.isInfinite(ends[0]) ? ends[1] : ends[0];
+    double reach = Math.max(Math.abs(limit) / 2, 6 * Instruments.uncertainty(measures, limit));
+    double low = Math.max(measures.least(), Double.isInfinite(ends[0]) ? limit - reach : ends[0]);
+    double high = Math.min(measures.most(), Double.isInfinite(ends[1]) ? limit + reach : ends[1]);
+    Random random = random(check.id() + " reading");
+    double value = low + random.nextDouble() * (high - low);
+    value += random.nextGaussian() * Instruments.uncertainty(measures, value);
+    value = Math.min(Math.max(value, measures.least()), measures.most());
+    return new Answer.Read(measures.show(value), value);
+  }
+
+  @Override
+  public void repair(Repair repair) {
+    repairs++;
+    shown.clear();
+    new TreeMap<>(base.repairs().get(repair.id()).removes())
+        .forEach(
+            (cause, chance) -> {
+              if (random(repair.id() + cause).nextDouble() < chance) {
+                present.remove(cause);
+              }
+            });
+  }
+
+  @Override
+  public boolean runs() {
+    double works = 1 - RETEST_SLIP;
+    for (String cause : present) {
+      Cause card = base.causes().get(cause);
+      works *= 1 - card.retestFails();
+    }
+    return random("retest " + retests++).nextDouble() < works;
+  }
+}

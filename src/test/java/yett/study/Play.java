@@ -1,0 +1,199 @@
+package yett.study;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import yett.interview.Advised;
+import yett.interview.Answer;
+import yett.interview.Ending;
+import yett.interview.Entry;
+import yett.interview.Event;
+import yett.interview.Expertise;
+import yett.interview.Interview;
+import yett.interview.Moment;
+import yett.interview.Step;
+import yett.interview.WorkTime;
+import yett.knowledge.Check;
+import yett.knowledge.Repair;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+
+/** Plays one simulated fault under one policy, in the interview that keeps everybody safe. */
+final class Play {
+  private static final int MOST_STEPS = 400;
+
+  /** A gate that fails its proofs more often than this is left out of service. */
+  private static final int MOST_FAILED_PROOFS = 2;
+
+  private final RuleBase base;
+  private final FaultyGate gate;
+  private final Interview interview;
+  private final Policy policy;
+  private final List<Entry> entries = new ArrayList<>();
+  private final Map<String, String> found = new HashMap<>();
+  private double minutes;
+  private double parts;
+  private int checks;
+  private int repairs;
+  private int needless;
+  private double needlessParts;
+  private int failedProofs;
+  private String why = "";
+  private Optional<Played.Belief> first = Optional.empty();
+
+  private Play(Seat seat, FaultyGate gate, Policy policy) {
+    this.base = seat.interview.expertise().base();
+    this.gate = gate;
+    this.policy = policy;
+    this.interview = seat.interview;
+    seat.chooser = (belief, options) -> policy.advise(belief, options, Map.copyOf(found));
+  }
+
+  /** An interview that one case after another can use: what is kept in it only saves work. */
+  static final class Seat implements AutoCloseable {
+    private final Interview interview;
+    private Advised.Chooser chooser = (belief, options) -> RuleOfThumb.nothing();
+
+    Seat(Expertise expertise) {
+      interview = Advised.interview(expertise, (b, o) -> chooser.advise(b, o));
+    }
+
+    @Override
+    public void close() {
+      interview.close();
+    }
+  }
+
+  static Played of(Seat seat, FaultyGate gate, Policy policy) {
+    return new Play(seat, gate, policy).run();
+  }
+
+  private Played run() {
+    happen(new Event.Opened("study", Role.ELECTRICIAN, base.fingerprint()));
+    Moment moment = interview.at(entries);
+    Moment before = moment;
+    for (int i = 0; i < MOST_STEPS && !(moment.step() instanceof Step.Finished); i++) {
+      before = moment;
+      take(moment);
+      moment = interview.at(entries);
+    }
+    boolean repaired = moment.step() instanceof Step.Finished f && f.ending() == Ending.REPAIRED;
+    boolean cured = gate.remaining().isEmpty();
+
+    return new Played(
+        gate.truth(),
+        minutes,
+        parts,
+        checks,
+        repairs,
+        needless,
+        needlessParts,
+        cured && repaired,
+        !repaired,
+        repaired && !cured,
+        why,
+        first,
+        first.orElse(belief(before, false)));
+  }
+
+  private void happen(Event event) {
+    entries.add(new Entry(entries.size() + 1L, Instant.EPOCH, Role.ELECTRICIAN, event));
+  }
+
+  private void work(Event event) {
+    minutes += WorkTime.minutes(event, base);
+    happen(event);
+  }
+
+  private void take(Moment moment) {
+    Step step = moment.step();
+    if (step instanceof Step.AskDangers s) {
+      s.dangers()
+          .forEach(c -> happen(new Event.Answered(c.id(), gate.answer(c, Optional.empty()))));
+    } else if (step instanceof Step.AskSite) {
+      gate.site().forEach((q, a) -> happen(new Event.SiteAnswered(q, a)));
+      happen(new Event.SiteTaken());
+    } else if (step instanceof Step.AskComplaints) {
+      happen(new Event.Complained(gate.complaints()));
+    } else if (step instanceof Step.AskHistory) {
+      happen(new Event.Happened(List.of()));
+    } else if (step instanceof Step.Ask s) {
+      ask(moment, s);
+    } else if (step instanceof Step.Enter s) {
+      work(s.done());
+    } else if (step instanceof Step.Leave s) {
+      work(s.done());
+    } else if (step instanceof Step.Mend s) {
+      mend(moment, s);
+    } else {
+      close(step);
+    }
+  }
+
+  private void close(Step step) {
+    if (step instanceof Step.Retest) {
+      happen(new Event.Retested(gate.runs()));
+    } else if (step instanceof Step.Settle s) {
+      happen(new Event.Kept(s.contradiction().first(), s.contradiction().second()));
+    } else if (step instanceof Step.DecideFailedProof s) {
+      boolean goOn = ++failedProofs <= MOST_FAILED_PROOFS;
+      happen(goOn ? new Event.Reopened(s.proof().id()) : new Event.Closed(Ending.OUT_OF_SERVICE));
+    } else if (step instanceof Step.MakeSafe s) {
+      happen(new Event.MadeSafe(s.stop().id()));
+    } else if (step instanceof Step.HandOver s) {
+      why = s.because();
+      happen(new Event.Closed(s.ending()));
+    } else if (step instanceof Step.CloseRepaired) {
+      happen(new Event.Closed(Ending.REPAIRED));
+    } else {
+      throw new IllegalStateException("no answer to " + step);
+    }
+  }
+
+  private void ask(Moment moment, Step.Ask step) {
+    Check check = step.check();
+    Answer answer = gate.answer(check, step.expectation());
+    Event event = new Event.Answered(check.id(), answer);
+    if (check.kind() == Check.Kind.PROOF) {
+      happen(event);
+      return;
+    }
+    checks++;
+    if (policy.followsAnswers()) {
+      String outcome =
+          interview.hear(moment, check, answer).map(h -> h.finding().outcome()).orElse("");
+      found.put(check.id(), outcome);
+    }
+    work(event);
+  }
+
+  private void mend(Moment moment, Step.Mend step) {
+    Repair repair = step.repair();
+    Set<String> wrong = gate.remaining();
+    boolean right = repair.removes().keySet().stream().anyMatch(wrong::contains);
+    if (step.plan().isPresent()) {
+      if (first.isEmpty()) {
+        first = Optional.of(belief(moment, right));
+      }
+      repairs++;
+      needless += right ? 0 : 1;
+      needlessParts += right ? 0 : repair.price();
+    }
+    parts += repair.price();
+    gate.repair(repair);
+    found.clear();
+    work(new Event.Repaired(repair.id(), true));
+  }
+
+  private Played.Belief belief(Moment moment, boolean right) {
+    List<Interview.RankedCause> ranking = Interview.ranking(moment, base);
+    return new Played.Belief(
+        ranking.stream().map(r -> r.cause().id()).toList(),
+        ranking.stream().map(Interview.RankedCause::chance).toList(),
+        right);
+  }
+}

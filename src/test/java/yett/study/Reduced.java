@@ -1,0 +1,124 @@
+package yett.study;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import yett.knowledge.Cause;
+import yett.knowledge.Check;
+import yett.knowledge.History;
+import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
+
+/** A rule base as it would be if somebody had never written the card of a cause. */
+final class Reduced {
+  private Reduced() {}
+
+  /** Without the cause, its rows in all checks, links to it, and repairs of nothing else. */
+  static RuleBase without(RuleBase base, String cause) {
+    Map<String, Cause> causes = each(base.causes(), c -> without(c, cause));
+    causes.remove(cause);
+    Map<String, Repair> repairs = each(base.repairs(), r -> without(r, cause));
+    repairs.values().removeIf(r -> r.removes().isEmpty());
+    List<String> gone =
+        base.repairs().keySet().stream().filter(r -> !repairs.containsKey(r)).toList();
+    return new RuleBase(
+        base.fingerprint() + " without " + cause,
+        causes,
+        each(base.checks(), c -> without(c, cause)),
+        each(
+            base.histories(),
+            h -> new History(h.id(), h.name(), less(h.odds(), cause), h.source())),
+        each(repairs, r -> entailing(r, gone)),
+        base.setUps(),
+        base.cautions(),
+        base.stops(),
+        base.siteQuestions(),
+        base.planning(),
+        base.rules());
+  }
+
+  private static <C> Map<String, C> each(Map<String, C> cards, UnaryOperator<C> change) {
+    Map<String, C> changed = new LinkedHashMap<>();
+    cards.forEach((id, card) -> changed.put(id, change.apply(card)));
+    return changed;
+  }
+
+  private static <V> Map<String, V> less(Map<String, V> byCause, String cause) {
+    Map<String, V> rest = new LinkedHashMap<>(byCause);
+    rest.remove(cause);
+    return rest;
+  }
+
+  private static Cause without(Cause c, String cause) {
+    return new Cause(
+        c.id(),
+        c.name(),
+        c.area(),
+        c.prior(),
+        less(c.bringsAbout(), cause),
+        c.retestFails(),
+        c.onlyIf(),
+        c.arises(),
+        c.prevent(),
+        c.source());
+  }
+
+  private static Check without(Check c, String cause) {
+    return new Check(
+        c.id(),
+        c.kind(),
+        c.ask(),
+        c.lay(),
+        c.how(),
+        c.area(),
+        c.measures(),
+        c.outcomes(),
+        less(c.likelihood(), cause),
+        c.otherwise(),
+        c.reliability(),
+        c.repeats(),
+        c.who(),
+        c.minutes(),
+        c.needs(),
+        c.hazards(),
+        c.onlyIf(),
+        c.danger(),
+        c.unmentioned(),
+        c.source());
+  }
+
+  private static Repair without(Repair r, String cause) {
+    return new Repair(
+        r.id(),
+        r.name(),
+        r.steps(),
+        less(r.removes(), cause),
+        r.minutes(),
+        r.parts(),
+        r.needs(),
+        r.who(),
+        r.hazards(),
+        r.entails(),
+        r.proofs(),
+        r.onlyIf(),
+        r.source());
+  }
+
+  private static Repair entailing(Repair r, List<String> gone) {
+    return new Repair(
+        r.id(),
+        r.name(),
+        r.steps(),
+        r.removes(),
+        r.minutes(),
+        r.parts(),
+        r.needs(),
+        r.who(),
+        r.hazards(),
+        r.entails().stream().filter(e -> !gone.contains(e)).toList(),
+        r.proofs(),
+        r.onlyIf(),
+        r.source());
+  }
+}

@@ -1,0 +1,168 @@
+package yett.study;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.IntStream;
+import yett.belief.Belief;
+import yett.belief.Support;
+import yett.knowledge.Cause;
+import yett.knowledge.Check;
+import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
+import yett.plan.Advice;
+import yett.plan.Planner;
+
+/**
+ * Policies that choose checks in a simple way and stop by a common rule of thumb: when the leading
+ * cause is over 80 %, or no check is telling any more, the leading cause is repaired. They know the
+ * belief as well as Yett does.
+ */
+final class RuleOfThumb implements Policy {
+  /** How telling checks are put in order. */
+  enum Order {
+    CHEAPEST("cheapest check first"),
+    INFORMATION("most informative check, whatever it costs"),
+    RANDOM("any telling check"),
+    NONE("most probable repair, no checks");
+
+    private final String words;
+
+    Order(String words) {
+      this.words = words;
+    }
+  }
+
+  static final double SURE = 0.8;
+
+  /** Nats of information on what is wrong; a check that promises less is not telling. */
+  static final double TELLING = 0.01;
+
+  /** A cause less likely than this is not repaired on suspicion. */
+  static final double WORTH_TRYING = 0.02;
+
+  private final RuleBase base;
+  private final Planner planner;
+  private final Order order;
+  private final Random random;
+
+  RuleOfThumb(RuleBase base, Planner planner, Order order, long seed) {
+    this.base = base;
+    this.planner = planner;
+    this.order = order;
+    this.random = new Random(seed);
+  }
+
+  @Override
+  public String name() {
+    return order.words;
+  }
+
+  @Override
+  public Advice advise(Belief belief, Planner.Options options, Map<String, String> found) {
+    double[] chances = belief.remaining();
+    List<String> causes = belief.model().causes();
+    List<Integer> ranked =
+        IntStream.range(0, chances.length)
+            .boxed()
+            .sorted(Comparator.comparingDouble(i -> -chances[i]))
+            .toList();
+    double leading = chances[ranked.get(0)];
+    if (options.cured()) {
+      return leading > SURE ? repair(causes.get(ranked.get(0)), options) : nothing();
+    }
+    if (leading <= SURE) {
+      Optional<String> check = check(belief, options);
+      if (check.isPresent()) {
+        return new Advice(
+            Advice.Kind.ASK, List.of(new Advice.Candidate(check.get(), 0, 0)), List.of(), 0, 0);
+      }
+    }
+    for (int i : ranked) {
+      boolean givesUp = chances[i] < WORTH_TRYING || unknown(causes.get(i)) && chances[i] > SURE;
+      if (givesUp) {
+        return nothing();
+      }
+      Advice advice = repair(causes.get(i), options);
+      if (advice.kind() == Advice.Kind.REPAIR) {
+        return advice;
+      }
+    }
+    return nothing();
+  }
+
+  private static boolean unknown(String cause) {
+    return cause.equals(Cause.NOT_IN_RULE_BASE);
+  }
+
+  private Optional<String> check(Belief belief, Planner.Options options) {
+    Support support = belief.support(0.995, 160);
+    Map<Check, Double> information = new LinkedHashMap<>();
+    for (String id : order == Order.NONE ? Set.<String>of() : options.checks()) {
+      Check check = base.checks().get(id);
+      double tells = information(belief, support, check);
+      if (tells > TELLING) {
+        information.put(check, tells);
+      }
+    }
+    List<Check> telling = List.copyOf(information.keySet());
+    if (telling.isEmpty()) {
+      return Optional.empty();
+    }
+    if (order == Order.RANDOM) {
+      return Optional.of(telling.get(random.nextInt(telling.size())).id());
+    }
+    Comparator<Check> best =
+        order == Order.CHEAPEST
+            ? Comparator.comparingDouble(c -> cost(c, options))
+            : Comparator.comparingDouble(c -> -information.get(c));
+    return telling.stream().min(best.thenComparing(Check::id)).map(Check::id);
+  }
+
+  private double cost(Check check, Planner.Options options) {
+    return check.minutes() + planner.changeOfSetUp(options.setUps(), check.needs());
+  }
+
+  /** Mutual information of a check with what is wrong, in nats. */
+  private static double information(Belief belief, Support support, Check check) {
+    double[][] chances = belief.predict(check.id(), support);
+    double[] weights = support.weights();
+    double information = 0;
+    for (double[] row : chances) {
+      double together = 0;
+      for (int h = 0; h < row.length; h++) {
+        together += weights[h] * row[h];
+        information += weights[h] * log(row[h]);
+      }
+      information -= log(together);
+    }
+    return information;
+  }
+
+  private static double log(double p) {
+    return p > 0 ? p * Math.log(p) : 0;
+  }
+
+  /** The repair that removes a cause most surely, the cheaper one of two. */
+  private Advice repair(String cause, Planner.Options options) {
+    return base.repairs().values().stream()
+        .filter(r -> options.repairs().contains(r.id()) && r.removes().containsKey(cause))
+        .max(
+            Comparator.comparingDouble((Repair r) -> Math.round(10 * r.removes().get(cause)))
+                .thenComparing(r -> -r.minutes() - r.price()))
+        .map(r -> repairing(r.id()))
+        .orElseGet(RuleOfThumb::nothing);
+  }
+
+  static Advice repairing(String repair) {
+    return new Advice(Advice.Kind.REPAIR, List.of(), List.of(new Advice.Job(repair, 1)), 0, 0);
+  }
+
+  static Advice nothing() {
+    return new Advice(Advice.Kind.NOTHING_LEFT, List.of(), List.of(), 0, 0);
+  }
+}

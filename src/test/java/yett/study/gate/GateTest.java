@@ -1,0 +1,173 @@
+package yett.study.gate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import yett.calculation.ChainSag;
+import yett.calculation.LeadAcid;
+import yett.calculation.Leaf;
+import yett.calculation.SupplySetting;
+import yett.interview.Answer;
+import yett.knowledge.Check;
+import yett.knowledge.KnowledgeSource;
+import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
+
+class GateTest {
+  private static final RuleBase BASE = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
+
+  private final Gate gate = new Gate(5, 350, 20);
+  private final Random random = new Random(1);
+
+  /** By hand from the parabola: s² = 3·5.2·0.01/8. */
+  @Test
+  void a_longer_chain_hangs_deeper() {
+    gate.chain.extra = 0.01;
+    assertThat(gate.chain.sag()).isCloseTo(0.1396, within(5e-5));
+    double before = gate.chain.sag();
+    gate.chain.extra += 0.02;
+    assertThat(gate.chain.sag())
+        .isCloseTo(
+            ChainSag.sagAfterChange(gate.chain.span, before, 0.02).orElseThrow(), within(1e-12));
+  }
+
+  @Test
+  void hang_tension_and_movement_belong_together() {
+    gate.chain.hang(0.07);
+    double span = gate.chain.span;
+    assertThat(span + gate.chain.extra).isCloseTo(ChainSag.length(span, 0.07), within(1e-12));
+    assertThat(gate.chain.movement()).isCloseTo(ChainSag.movementForSag(0.07), within(1e-12));
+    assertThat(gate.chain.tension())
+        .isCloseTo(ChainSag.tension(Chain.WEIGHT, span, 0.07), within(1e-9));
+  }
+
+  /** 24 h of 0.06 A and 0.6 Ah of runs a day, out of 12 Ah. */
+  @Test
+  void a_dead_charger_empties_the_batteries_over_days() {
+    gate.supply.chargerAlive = false;
+    gate.supply.days(3, 0.6, gate.batteries);
+    assertThat(gate.batteries.charge).isCloseTo(1 - 3 * 2.04 / 12, within(1e-12));
+    assertThat(gate.run(true, true, random).end()).isEqualTo(Run.End.ARRIVED);
+    gate.supply.days(4, 0.6, gate.batteries);
+    assertThat(gate.run(true, true, random).moved()).isFalse();
+  }
+
+  @Test
+  void a_live_charger_keeps_them_full() {
+    gate.supply.days(30, 0.6, gate.batteries);
+    assertThat(gate.batteries.charge).isEqualTo(1);
+  }
+
+  @Test
+  void rest_voltage_goes_with_the_chart_of_sealed_blocks() {
+    for (double charge : new double[] {0.25, 0.5, 0.75, 1}) {
+      gate.batteries.charge = charge;
+      assertThat(gate.batteries.rest() / 2)
+          .isCloseTo(LeadAcid.restVoltage(LeadAcid.Build.AGM, charge), within(0.04));
+    }
+  }
+
+  @Test
+  void a_wrong_tap_scales_the_supply() {
+    gate.supply.tap = 277;
+    double mains = gate.supply.atTerminals(0.2);
+    assertThat(gate.supply.dc())
+        .isCloseTo(SupplySetting.secondaryVoltage(31, mains, 277), within(1e-9));
+    assertThat(gate.supply.charges()).isFalse();
+  }
+
+  @Test
+  void force_and_current_follow_mechanics() {
+    assertThat(gate.pushForce()).isCloseTo(Leaf.rollingForce(350, 0.017, 0), within(1e-9));
+    double force = gate.pushForce() + gate.chain.friction();
+    assertThat(gate.current())
+        .isCloseTo(gate.noLoad + Leaf.motorCurrent(force, Gate.SPEED, 0.5, 24), within(1e-9));
+  }
+
+  @Test
+  void a_leaf_that_drags_turns_back_where_it_drags() {
+    gate.hardSpot = 400;
+    gate.hardPlace = 0.3;
+    Run run = gate.run(false, true, random);
+    assertThat(run.end()).isEqualTo(Run.End.OBSTRUCTION);
+    assertThat(run.place()).isEqualTo(0.3);
+  }
+
+  @Test
+  void a_lost_marker_shows_only_when_both_supplies_were_off() {
+    gate.markerThere = false;
+    assertThat(gate.run(true, true, random).arrived()).isTrue();
+    gate.losePower();
+    assertThat(gate.run(true, true, random).end()).isEqualTo(Run.End.LOST_POSITION);
+  }
+
+  @Test
+  void a_moved_marker_shifts_both_ends_the_same_way() {
+    gate.markerOffset = 0.06;
+    gate.losePower();
+    assertThat(gate.run(true, true, random).error()).isCloseTo(0.06, within(0.03));
+    assertThat(gate.run(false, true, random).error()).isCloseTo(-0.06, within(0.03));
+  }
+
+  static Iterable<String> faults() {
+    return Fault.ALL.keySet().stream().filter(f -> !f.equals("not-in-rule-base")).sorted().toList();
+  }
+
+  @ParameterizedTest
+  @MethodSource("faults")
+  void a_fault_is_seen_in_the_parts_and_its_repairs_mend_it(String fault) {
+    for (int i = 0; i < 30; i++) {
+      Gate broken = new Gate(5, 350, 20);
+      Fault.happen(broken, Set.of(fault), 5, random);
+      assertThat(broken.wrong()).contains(fault);
+      for (int pass = 0; pass < 2; pass++) {
+        broken.wrong().forEach(cause -> Mending.ALL.get(repairOf(cause)).accept(broken));
+      }
+      assertThat(broken.wrong()).isEmpty();
+      assertThat(broken.contents(random)).isTrue();
+    }
+  }
+
+  private static String repairOf(String cause) {
+    return BASE.repairs().values().stream()
+        .filter(r -> r.removes().containsKey(cause))
+        .max(Comparator.comparingDouble(r -> r.removes().get(cause)))
+        .map(Repair::id)
+        .orElseThrow();
+  }
+
+  @Test
+  void it_answers_every_check_and_knows_every_repair_of_the_cards() {
+    assertThat(BASE.ordinaryChecks().filter(c -> !c.danger()).map(Check::id))
+        .allMatch(SimulatedGate::answers);
+    assertThat(Mending.ALL.keySet()).isEqualTo(BASE.repairs().keySet());
+  }
+
+  @Test
+  void it_answers_in_the_words_of_the_cards() {
+    Map<String, Double> often = new HashMap<>();
+    Fault.ALL.keySet().forEach(fault -> often.put(fault, 1.0));
+    for (long seed = 1; seed <= 100; seed++) {
+      SimulatedGate simulated = SimulatedGate.of(seed, often);
+      assertThat(simulated.complaints()).isNotEmpty().isSubsetOf(BASE.checks().keySet());
+      for (Check check : BASE.checks().values()) {
+        Answer answer = simulated.answer(check, Optional.empty());
+        if (answer instanceof Answer.Chosen chosen) {
+          assertThat(check.indexOf(chosen.outcome())).as(check.id()).isNotNegative();
+        } else if (answer instanceof Answer.Read read) {
+          assertThat(check.measures().orElseThrow().possible(read.value())).isTrue();
+        }
+      }
+    }
+  }
+}

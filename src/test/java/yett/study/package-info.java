@@ -1,0 +1,2 @@
+/** Yett and simple policies over the same simulated faults; see docs/study.md. */
+package yett.study;
