@@ -105,7 +105,7 @@ final class NextStep {
     }
 
     private Step stopped() {
-      for (StopNow now : judgement.stops()) {
+      for (StopNow now : stopsInOrder()) {
         if (!state.madeSafe().contains(now.stop())) {
           Stop stop = base.stops().get(now.stop());
           return new Step.MakeSafe(stop, stop.now(state.role()), now.reason().because());
@@ -117,6 +117,14 @@ final class NextStep {
               .distinct()
               .collect(Collectors.joining("; "));
       return new Step.HandOver(Ending.MADE_SAFE, names);
+    }
+
+    /** In the order of the cards: people first. */
+    private List<StopNow> stopsInOrder() {
+      List<String> order = List.copyOf(base.stops().keySet());
+      return judgement.stops().stream()
+          .sorted(Comparator.comparingInt(s -> order.indexOf(s.stop())))
+          .toList();
     }
 
     private List<Check> dangers() {
@@ -196,15 +204,24 @@ final class NextStep {
     private Step proofs() {
       List<Check> open = new ArrayList<>();
       List<Check> due = new ArrayList<>();
+      List<Check> putOff = new ArrayList<>();
       for (Check proof : requiredProofs(state)) {
         Optional<Answer> answer = state.answer(proof.id()).map(CaseState.Answered::answer);
         if (answer.equals(Optional.of(new Answer.Chosen(Check.FAIL)))) {
           return new Step.DecideFailedProof(proof);
         }
         if (!answer.equals(Optional.of(new Answer.Chosen(Check.PASS)))) {
-          boolean isOpen = answer.isPresent() || isHopeless(proof.id()) || !isOpenTo(proof);
-          (isOpen ? open : due).add(proof);
+          if (answer.isEmpty() && !isHopeless(proof.id()) && isOpenTo(proof)) {
+            due.add(proof);
+          } else if (answer.equals(Optional.of(new Answer.NotNow())) && isOpenTo(proof)) {
+            putOff.add(proof);
+          } else {
+            open.add(proof);
+          }
         }
+      }
+      if (due.isEmpty()) {
+        due = putOff;
       }
       if (!due.isEmpty()) {
         return ask(nearest(due), Optional.empty(), "proof before the gate returns to service");
@@ -222,11 +239,23 @@ final class NextStep {
       return closing(new Step.CloseRepaired());
     }
 
-    /** The one for which the state of the work changes least. */
+    /**
+     * The one for which the state of the work changes least; those in which the gate cannot run
+     * come first, so that the last thing proved is a gate that runs.
+     */
     private Check nearest(List<Check> checks) {
       return checks.stream()
-          .min(Comparator.comparingDouble(c -> planner.changeOfSetUp(state.setUps(), c.needs())))
+          .min(
+              Comparator.comparing(this::isOfGateThatCanRun)
+                  .thenComparingDouble(c -> planner.changeOfSetUp(state.setUps(), c.needs())))
           .orElseThrow();
+    }
+
+    private boolean isOfGateThatCanRun(Check proof) {
+      return planner
+          .change(Set.copyOf(proof.needs()), List.of(SetUp.GATE_RUNNING))
+          .leave()
+          .isEmpty();
     }
 
     private boolean isOpenTo(Check proof) {

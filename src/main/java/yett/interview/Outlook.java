@@ -51,11 +51,11 @@ public final class Outlook {
             expectation.map(Expectation::low).orElse(Double.NaN),
             expectation.map(Expectation::high).orElse(Double.NaN));
     if (Double.isInfinite(ends[0])) {
-      return "below " + measures.show(ends[1]);
+      return "below " + measures.showRounded(ends[1]);
     }
     return Double.isInfinite(ends[1])
-        ? "above " + measures.show(ends[0])
-        : measures.show(ends[0]) + " to " + measures.show(ends[1]);
+        ? "above " + measures.showRounded(ends[0])
+        : measures.showRounded(ends[0]) + " to " + measures.showRounded(ends[1]);
   }
 
   /**

@@ -1,5 +1,7 @@
 package yett.knowledge;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
 import yett.quantity.Quantity;
 import yett.quantity.Reading;
@@ -49,6 +51,13 @@ public record Measures(
   /** A value as it is shown. */
   public String show(double value) {
     return quantity.show(value, unit) + (counted.isEmpty() ? "" : " " + counted);
+  }
+
+  /** A computed value, in three significant figures of the unit shown: more would be pretence. */
+  public String showRounded(double value) {
+    double shown = unit.fromCanonical(value);
+    double rounded = new BigDecimal(shown).round(new MathContext(3)).doubleValue();
+    return show(unit.toCanonical(rounded));
   }
 
   /** The unit as it stands beside a prompt. */

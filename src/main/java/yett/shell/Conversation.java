@@ -193,7 +193,9 @@ final class Conversation {
   private void confirm(int steps, Event event) {
     questions
         .word(
-            "\"done\" when all " + steps + " steps are done, in order",
+            steps == 1
+                ? "\"done\" when it is done"
+                : "\"done\" when all " + steps + " steps are done, in order",
             List.of("done"),
             "Type done when it is done; save stops here; hand over gives the case away.")
         .ifPresent(i -> sitting.record(event));
@@ -220,7 +222,7 @@ final class Conversation {
     OptionalInt answer =
         questions.one(
             "Answer",
-            List.of("runs", "fails"),
+            List.of("yes", "no"),
             texts,
             "Type 1 if it runs as it should, 2 if it still fails.");
     if (answer.isEmpty()) {
@@ -307,8 +309,8 @@ final class Conversation {
       sitting.show(
           Block.signal(
               SignalWord.WARNING,
-              "The gate stays out of service: locked off, signed, and people kept away from the "
-                  + "leaf."));
+              "Lock the operator off now, mains and batteries, put up the sign and keep people away "
+                  + "from the leaf: the gate stays out of service."));
     }
     close(step.ending());
   }

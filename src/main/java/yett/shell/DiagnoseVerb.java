@@ -16,7 +16,6 @@ import yett.console.Block;
 import yett.console.Console;
 import yett.console.Input;
 import yett.interview.Event;
-import yett.interview.SiteFacts;
 import yett.knowledge.Names;
 import yett.knowledge.Role;
 
@@ -120,8 +119,8 @@ final class DiagnoseVerb extends Verb {
 
   private void keepSite(String id, String name, OpenCase open) {
     if (open.moment().state().siteTaken()) {
-      Map<String, String> answers =
-          new SiteFacts(desk.expertise().base()).answers(open.moment().state().site());
+      // Only what somebody said of this gate; the usual stays the usual.
+      Map<String, String> answers = open.moment().state().site();
       desk.casebook()
           .saveSite(
               new SiteRecord(id, name, JSON.writeValueAsString(answers), desk.clock().instant()));

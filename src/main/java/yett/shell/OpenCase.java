@@ -108,7 +108,7 @@ final class OpenCase implements AutoCloseable {
     String title =
         then.state().complaints().isEmpty()
             ? "begun"
-            : leading.cause().name() + ", " + Math.round(100 * leading.chance()) + " %";
+            : leading.cause().name() + ", " + Figures.percent(leading.chance());
     if (closed) {
       title = then.state().closed().get().words() + ": " + title;
     }

@@ -2,6 +2,7 @@ package yett.shell;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import yett.interview.Moment;
@@ -62,7 +63,7 @@ final class Questions {
         return Optional.empty();
       }
       String text = line.strip();
-      if (text.equals("0") || text.equalsIgnoreCase("none") || text.equalsIgnoreCase("no")) {
+      if (text.equals("0") || text.toLowerCase(Locale.ROOT).matches("(none|no|nothing)\\b.*")) {
         return Optional.of(List.of());
       }
       List<Integer> picked = new ArrayList<>();

@@ -3,6 +3,7 @@ package yett.shell;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.springframework.boot.ApplicationArguments;
@@ -82,12 +83,23 @@ final class Runner implements ApplicationRunner, ExitCodeGenerator {
     }
   }
 
-  private int execute(List<String> words) {
+  private int execute(List<String> typed) {
     try {
+      List<String> words = asHelp(typed);
       return execute(commandLine.parse(words));
     } catch (UsageException e) {
       return tell(e.getMessage(), Verb.USAGE.code());
     }
+  }
+
+  /** Many are used to ask with --help, before a command or behind it. */
+  private static List<String> asHelp(List<String> words) {
+    if (!words.contains("--help") && !words.contains("-h")) {
+      return words;
+    }
+    List<String> help = new ArrayList<>(List.of("help"));
+    words.stream().filter(w -> !w.startsWith("-")).forEach(help::add);
+    return help;
   }
 
   private int execute(ParsedInput parsed) {

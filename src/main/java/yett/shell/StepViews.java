@@ -13,6 +13,8 @@ import yett.belief.Decibans;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.console.Text;
+import yett.interview.Answer;
+import yett.interview.CaseState;
 import yett.interview.Interview;
 import yett.interview.Moment;
 import yett.interview.Outlook;
@@ -136,9 +138,9 @@ final class StepViews {
 
   private static String usual(Check check, Expectation expectation) {
     Measures measures = check.measures().orElseThrow();
-    return measures.show(expectation.low())
+    return measures.showRounded(expectation.low())
         + " to "
-        + measures.show(expectation.high())
+        + measures.showRounded(expectation.high())
         + " on this gate: "
         + expectation.how()
         + " ("
@@ -308,7 +310,7 @@ final class StepViews {
     if (move.isEmpty()) {
       return blocks;
     }
-    String meaning = Wordings.meaning(check, move.get().words());
+    String meaning = reading(after, check) + Wordings.meaning(check, move.get().words());
     blocks.add(
         Block.paragraph(
             Text.of("Taken as: ")
@@ -322,6 +324,17 @@ final class StepViews {
         .filter(c -> !before.conflict().equals(after.conflict()))
         .ifPresent(c -> blocks.add(Block.paragraph(c.words(base) + " \"correct\" changes one.")));
     return blocks;
+  }
+
+  /** The value of a reading as it was understood, before its meaning. */
+  private static String reading(Moment moment, Check check) {
+    return moment
+        .state()
+        .latest(check.id())
+        .map(CaseState.Answered::answer)
+        .filter(Answer.Read.class::isInstance)
+        .map(a -> check.measures().orElseThrow().show(((Answer.Read) a).value()) + ", ")
+        .orElse("");
   }
 
   /** The causes that a move shifted most, with the evidence in decibans. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import yett.console.Block;
 import yett.interview.CaseState;
 import yett.interview.Event;
+import yett.interview.Step;
 
 /** Does what a person can wish at every prompt. */
 final class Wishes {
@@ -24,6 +25,11 @@ final class Wishes {
   }
 
   private void grant(Words.Wish wish, String line) {
+    boolean wantsBelief = wish == Words.Wish.BELIEF || wish == Words.Wish.ACCOUNT;
+    if (wantsBelief && sitting.moment().step() instanceof Step.MakeSafe) {
+      sitting.say("People first. What is wrong with the gate does not matter now.");
+      return;
+    }
     switch (wish) {
       case WHY -> sitting.show(sitting.reasons().why(sitting.moment()));
       case BELIEF -> sitting.show(sitting.reasons().belief(sitting.moment()));

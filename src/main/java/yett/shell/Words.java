@@ -1,5 +1,6 @@
 package yett.shell;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -168,11 +169,29 @@ final class Words {
     if (same.size() == 1) {
       return same;
     }
-    return IntStream.range(0, texts.size())
-        .filter(
-            i ->
-                beginsAWord(texts.get(i).toLowerCase(Locale.ROOT), text)
-                    || ids.get(i).startsWith(text.replace(' ', '-')))
+    List<Integer> beginning =
+        IntStream.range(0, texts.size())
+            .filter(
+                i ->
+                    beginsAWord(texts.get(i).toLowerCase(Locale.ROOT), text)
+                        || ids.get(i).startsWith(text.replace(' ', '-')))
+            .boxed()
+            .toList();
+    return beginning.isEmpty() ? mostWordsInCommon(text, texts) : beginning;
+  }
+
+  /** The texts that share most of the longer words of a line. */
+  private static List<Integer> mostWordsInCommon(String text, List<String> texts) {
+    List<String> words =
+        Arrays.stream(text.split("[^\\p{L}\\p{N}]+")).filter(w -> w.length() >= 4).toList();
+    long[] common =
+        texts.stream()
+            .map(t -> t.toLowerCase(Locale.ROOT))
+            .mapToLong(t -> words.stream().filter(w -> beginsAWord(t, w)).count())
+            .toArray();
+    long most = Arrays.stream(common).max().orElse(0);
+    return IntStream.range(0, common.length)
+        .filter(i -> most > 0 && common[i] == most)
         .boxed()
         .toList();
   }
