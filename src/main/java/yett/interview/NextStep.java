@@ -162,7 +162,7 @@ final class NextStep {
         return new Step.DecideFailedProof(base.checks().get(state.failedProof().get()));
       }
       if (state.retestDue()) {
-        return ready(running(), new Step.Retest());
+        return whileHere().orElseGet(() -> ready(running(), new Step.Retest()));
       }
       if (state.cured()) {
         return afterCure();
@@ -184,6 +184,30 @@ final class NextStep {
         return entailed.get();
       }
       return advised(advise(true), true).orElseGet(this::proofs);
+    }
+
+    /**
+     * Entailed work that the set-ups in force allow is done before they are left for the retest.
+     */
+    private Optional<Step> whileHere() {
+      return judgement.followUps().stream()
+          .filter(f -> isAtHand(needs(f.card())))
+          .map(this::entailed)
+          .flatMap(Optional::stream)
+          .findFirst();
+    }
+
+    private List<String> needs(String card) {
+      Repair repair = base.repairs().get(card);
+      return repair != null ? repair.needs() : base.checks().get(card).needs();
+    }
+
+    private boolean isAtHand(List<String> needs) {
+      Planner.Change change = planner.change(state.setUps(), needs);
+      return !state.setUps().contains(SetUp.GATE_RUNNING)
+          && state.setUps().stream().anyMatch(needs::contains)
+          && change.leave().isEmpty()
+          && change.enter().isEmpty();
     }
 
     private Optional<Step> entailed(FollowUp followUp) {

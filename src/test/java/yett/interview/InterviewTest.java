@@ -117,8 +117,18 @@ class InterviewTest {
   void a_repair_is_followed_by_a_try_of_the_gate() {
     beginWork("tighten-chain");
     mend("tighten-chain");
+    finishWhatIsAtHand();
     assertThat(step()).isInstanceOf(Step.Retest.class);
     assertThat(moment().state().setUps()).containsExactly("gate-running");
+  }
+
+  @Test
+  void what_a_repair_entails_and_the_set_up_allows_comes_before_the_set_up_is_left() {
+    beginWork("tighten-chain");
+    confirmSetUps();
+    say(new Event.Repaired("tighten-chain", true));
+    assertThat(((Step.Ask) step()).check().id()).isEqualTo("chain-sag");
+    assertThat(moment().state().setUps()).containsExactly("locked-off");
   }
 
   @Test
@@ -310,6 +320,14 @@ class InterviewTest {
     assertThat(mended()).isEqualTo(repair);
     say(new Event.Repaired(repair, true));
     confirmSetUps();
+  }
+
+  /** Answers the checks that a repair entails and that are made before its set-up is left. */
+  private void finishWhatIsAtHand() {
+    while (step() instanceof Step.Ask ask) {
+      say(new Event.Answered(ask.check().id(), new Answer.CannotTell()));
+      confirmSetUps();
+    }
   }
 
   private void confirmSetUps() {
