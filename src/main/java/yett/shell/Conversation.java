@@ -302,9 +302,10 @@ final class Conversation {
 
   private void handOver(Step.HandOver step) {
     sitting.show(
-        Block.heading("Hand over"),
-        Block.paragraph(StepViews.capital(step.because()) + "."),
-        sitting.views().bars(sitting.moment(), 4));
+        Block.heading("Hand over"), Block.paragraph(StepViews.capital(step.because()) + "."));
+    if (step.ending() != Ending.MADE_SAFE) {
+      sitting.show(sitting.views().bars(sitting.moment(), 4));
+    }
     if (step.ending() != Ending.HANDED_OVER) {
       sitting.show(
           Block.signal(
