@@ -22,7 +22,7 @@ record Screen(String text) {
     COMPLAINTS("Numbers> "),
     HISTORY("0 for none, or numbers"),
     CAUTIONS("Enter when these are read"),
-    SET_UP("\"done\" when all"),
+    SET_UP("\"done\" when (all|it is done>)"),
     REPAIR("\"done\" when it is done, \"cannot\""),
     STOP("\"done\" when it is done; \"correct\""),
     SURE("yes to keep it"),
