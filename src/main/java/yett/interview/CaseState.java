@@ -24,7 +24,6 @@ import yett.knowledge.Role;
  * @param answers all answers to checks, in order, also those before a repair
  * @param deeds repairs done and retests, in order with the answers by their number
  * @param setUps set-ups in force, in the order of entering
- * @param everEntered set-ups that were entered at some time, whose cautions were thus confirmed
  * @param intent id of the check or repair for which a set-up was just entered or left
  * @param declined repairs that could not be done, with the epoch in which they were declined
  * @param cured whether the last retest succeeded and nothing was repaired or reopened since
@@ -41,7 +40,6 @@ public record CaseState(
     List<Answered> answers,
     List<Entry> deeds,
     Set<String> setUps,
-    Set<String> everEntered,
     Optional<String> intent,
     Map<String, Integer> declined,
     boolean retestDue,
@@ -93,7 +91,6 @@ public record CaseState(
     private final List<Answered> answers = new ArrayList<>();
     private final List<Entry> deeds = new ArrayList<>();
     private final Set<String> setUps = new LinkedHashSet<>();
-    private final Set<String> everEntered = new LinkedHashSet<>();
     private Optional<String> intent = Optional.empty();
     private final Map<String, Integer> declined = new LinkedHashMap<>();
     private boolean retestDue;
@@ -130,7 +127,6 @@ public record CaseState(
           List.copyOf(answers),
           List.copyOf(deeds),
           new LinkedHashSet<>(setUps),
-          Set.copyOf(everEntered),
           intent,
           Map.copyOf(declined),
           retestDue,
@@ -183,7 +179,6 @@ public record CaseState(
         answer(entry, e);
       } else if (event instanceof Event.SetUpEntered e) {
         setUps.add(e.setUp());
-        everEntered.add(e.setUp());
         intent = Optional.ofNullable(e.next()); // events before this was kept have none
       } else if (event instanceof Event.SetUpLeft e) {
         setUps.remove(e.setUp());
