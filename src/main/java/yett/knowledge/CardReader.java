@@ -30,6 +30,9 @@ final class CardReader {
   }
 
   Cause cause() {
+    // Resolved when all cards are read: see CauseRows.
+    fields.has(CauseRows.SHOWS);
+    fields.has(CauseRows.AFTER);
     return new Cause(
         id,
         fields.text("name"),
@@ -339,6 +342,20 @@ final class CardReader {
         open.procedureUncertainty(),
         open.parse(ends[0]),
         open.parse(ends[1]));
+  }
+
+  /**
+   * The row that a cause's card writes for a check: chances of its outcomes; for a complaint or a
+   * proof, of which there are two, the chance of the second alone.
+   *
+   * @param name of the field that holds the row
+   */
+  static double[] row(Fields fields, String name, Check check) {
+    if (check.kind() == Check.Kind.CHECK) {
+      return new CardReader(fields, check.id()).row(name, check.outcomes(), fields.chances(name));
+    }
+    double chance = fields.number(name, 0, 1);
+    return new double[] {1 - chance, chance};
   }
 
   private List<Outcome> outcomes() {

@@ -71,6 +71,31 @@ public record Check(
     return -1;
   }
 
+  /** The same check with other rows. */
+  Check withLikelihood(Map<String, double[]> rows) {
+    return new Check(
+        id,
+        kind,
+        ask,
+        lay,
+        how,
+        area,
+        measures,
+        outcomes,
+        rows,
+        otherwise,
+        reliability,
+        repeats,
+        who,
+        minutes,
+        needs,
+        hazards,
+        onlyIf,
+        danger,
+        unmentioned,
+        source);
+  }
+
   public boolean measured() {
     return measures.isPresent();
   }

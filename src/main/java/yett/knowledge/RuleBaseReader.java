@@ -55,6 +55,7 @@ final class RuleBaseReader {
         CardFile.read(name, file.getValue(), problems).forEach(this::card);
       }
     }
+    new CauseRows(causes, checks, histories, places).place();
     Planning planning =
         plannings.isEmpty()
             ? new Planning("none", 1, 1, 240, 180, Map.of())

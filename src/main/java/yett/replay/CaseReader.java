@@ -27,8 +27,10 @@ final class CaseReader {
   private static final String RETEST = "retest";
   private static final String CURED = "cured";
   private static final String FAILS = "fails";
+  private static final String CANNOT_TELL = "cannot-tell";
+  private static final String USUAL = "usual";
   private static final Map<String, Answer> NO_ANSWER =
-      Map.of("cannot-tell", new Answer.CannotTell(), "not-now", new Answer.NotNow());
+      Map.of(CANNOT_TELL, new Answer.CannotTell(), "not-now", new Answer.NotNow());
 
   private final RuleBase base;
   private final Set<String> complaints;
@@ -58,6 +60,7 @@ final class CaseReader {
     Map<String, Told<Answer>> told = answers(answers);
     Optional<Told<Boolean>> retests =
         answers.has(RETEST) ? turns(answers, RETEST, this::retest) : Optional.empty();
+    String others = fields.oneOf("others", CANNOT_TELL, List.of(CANNOT_TELL, USUAL));
     Set<String> causes = base.causes().keySet();
     Optional<List<String>> truth = optional(fields, "truth", causes, "cause");
     Optional<List<String>> repairs = optional(fields, "repairs", base.repairs().keySet(), "repair");
@@ -73,6 +76,7 @@ final class CaseReader {
         said,
         history,
         told,
+        others.equals(USUAL),
         retests,
         truth,
         repairs,

@@ -13,6 +13,8 @@ import yett.knowledge.Role;
  * @param file where it was read from
  * @param site site question to a choice's id or a reading as typed; what is not here is the usual
  * @param answers check or proof to what is answered
+ * @param othersUsual whether checks that are not among the answers show what they do on a sound
+ *     gate; otherwise they cannot be told
  * @param retests whether the gate runs when it is tried after a repair
  * @param truth the causes that are really there, if the file says so
  * @param repairs right repairs, to judge by
@@ -28,6 +30,7 @@ public record RecordedCase(
     List<String> complaints,
     List<String> history,
     Map<String, Told<Answer>> answers,
+    boolean othersUsual,
     Optional<Told<Boolean>> retests,
     Optional<List<String>> truth,
     Optional<List<String>> repairs,

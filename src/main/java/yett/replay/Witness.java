@@ -93,6 +93,9 @@ final class Witness {
     if (check.kind() == Check.Kind.PROOF && recorded.truth().isPresent() && remaining.isEmpty()) {
       return Said.assumed(new Answer.Chosen(Check.PASS), "");
     }
+    if (check.kind() == Check.Kind.CHECK && recorded.othersUsual()) {
+      return Said.told(new Answer.Chosen(check.outcomes().get(0).id()));
+    }
     return Said.assumed(new Answer.CannotTell(), "");
   }
 

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import yett.interview.Answer;
+import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.knowledge.Role;
 
@@ -30,6 +33,15 @@ class WitnessTest {
     Witness witness = witness(NO_MAINS);
     witness.repaired(SmallRuleBase.base().repairs().get("tighten-chain"));
     assertThat(witness.cured()).contains(false);
+  }
+
+  @Test
+  void what_the_file_leaves_out_is_usual_only_where_it_says_so() {
+    Check sag = SmallRuleBase.base().checks().get("chain-sag");
+    assertThat(witness(NO_MAINS).answer(sag, a -> Optional.empty()).answer())
+        .isEqualTo(new Answer.CannotTell());
+    assertThat(witness(NO_MAINS + "others: usual\n").answer(sag, a -> Optional.empty()).answer())
+        .isEqualTo(new Answer.Chosen("ordinary"));
   }
 
   private static boolean curedBy(double chance, String text) {

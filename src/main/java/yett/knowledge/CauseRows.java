@@ -1,0 +1,90 @@
+package yett.knowledge;
+
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * Puts what a cause's card says of checks, complaints, proofs and histories where it belongs: a new
+ * cause can be written in one place, without opening the card of every check that it shows on.
+ */
+final class CauseRows {
+  static final String SHOWS = "shows";
+  static final String AFTER = "after";
+
+  private static final double LEAST_ODDS = 0.01;
+  private static final double MOST_ODDS = 100;
+
+  private final Map<String, Cause> causes;
+  private final Map<String, Check> checks;
+  private final Map<String, History> histories;
+  private final RuleBaseReader.Places places;
+
+  /**
+   * @param checks and histories: cards are replaced by such as have the rows
+   */
+  CauseRows(
+      Map<String, Cause> causes,
+      Map<String, Check> checks,
+      Map<String, History> histories,
+      RuleBaseReader.Places places) {
+    this.causes = causes;
+    this.checks = checks;
+    this.histories = histories;
+    this.places = places;
+  }
+
+  void place() {
+    for (String cause : causes.keySet()) {
+      Fields card = places.of("cause", cause);
+      Fields shows = card.inner(SHOWS);
+      shows.names().forEach(check -> row(cause, shows, check));
+      Map<String, Double> after = card.numbers(AFTER, LEAST_ODDS, MOST_ODDS);
+      after.forEach((history, odds) -> odds(cause, card, history, odds));
+    }
+  }
+
+  private void row(String cause, Fields shows, String name) {
+    Check check = checks.get(name);
+    if (check == null) {
+      unknown(shows, name, "check, complaint or proof", name, checks.keySet());
+    } else if (check.likelihood().containsKey(cause)) {
+      twice(shows, name, cause, "likelihood", name);
+    } else {
+      Map<String, double[]> rows = new LinkedHashMap<>(check.likelihood());
+      rows.put(cause, CardReader.row(shows, name, check));
+      checks.put(name, check.withLikelihood(rows));
+    }
+  }
+
+  private void odds(String cause, Fields card, String name, double odds) {
+    History history = histories.get(name);
+    String place = AFTER + "/" + name;
+    if (history == null) {
+      unknown(card, place, "history", name, histories.keySet());
+    } else if (history.odds().containsKey(cause)) {
+      twice(card, place, cause, "odds", name);
+    } else {
+      Map<String, Double> all = new LinkedHashMap<>(history.odds());
+      all.put(cause, odds);
+      histories.put(name, new History(name, history.name(), all, history.source()));
+    }
+  }
+
+  private static void unknown(
+      Fields fields, String place, String what, String name, Collection<String> known) {
+    fields.problem(
+        place,
+        "unknown-name",
+        "there is no " + what + " \"" + name + "\"",
+        Names.advice(name, known));
+  }
+
+  private static void twice(Fields fields, String place, String cause, String field, String card) {
+    fields.problem(
+        place,
+        "said-twice",
+        "\"" + card + "\" already speaks of \"" + cause + "\" in its \"" + field + "\"",
+        "Keep one of the two places.");
+  }
+}
