@@ -117,7 +117,7 @@ public final class Fields {
     return number;
   }
 
-  boolean flag(String field) {
+  public boolean flag(String field) {
     JsonNode value = get(field);
     if (!value.isMissingNode() && !value.isBoolean()) {
       problem(

@@ -66,6 +66,7 @@ final class CaseReader {
     Optional<List<String>> repairs = optional(fields, "repairs", base.repairs().keySet(), "repair");
     Optional<String> expect = one(fields, "expect", causes, "cause");
     Optional<String> stop = one(fields, "stop", base.stops().keySet(), "stop");
+    boolean keptAside = fields.flag("kept-aside");
     fields.finish();
     return new RecordedCase(
         file,
@@ -81,7 +82,8 @@ final class CaseReader {
         truth,
         repairs,
         expect,
-        stop);
+        stop,
+        keptAside);
   }
 
   /** Complains that the person is missing. */

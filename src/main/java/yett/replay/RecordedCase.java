@@ -20,6 +20,7 @@ import yett.knowledge.Role;
  * @param repairs right repairs, to judge by
  * @param expect the cause that should come first
  * @param stop the stop that should end it
+ * @param keptAside whether nobody may tune the cards by this case, so that it can judge them
  */
 public record RecordedCase(
     String file,
@@ -35,4 +36,5 @@ public record RecordedCase(
     Optional<List<String>> truth,
     Optional<List<String>> repairs,
     Optional<String> expect,
-    Optional<String> stop) {}
+    Optional<String> stop,
+    boolean keptAside) {}

@@ -21,6 +21,8 @@ import yett.interview.Moment;
  * @param spentMinutes minutes of the cards for what was done, changes of set-up included
  * @param remarks what the rules had to say, and answers that hardly go together
  * @param notes where the replay had to help itself
+ * @param unsafe what must never be and yet came up; see {@link yett.interview.SafetyWatch}
+ * @param keptAside whether the case is one that nobody may tune the cards by
  * @param moment the case as it was left, for records; not in the JSON
  */
 public record Replayed(
@@ -44,8 +46,39 @@ public record Replayed(
     List<String> remarks,
     List<Kept> contradictions,
     List<String> notes,
+    List<String> unsafe,
+    boolean keptAside,
     Judged judged,
     @JsonIgnore Moment moment) {
+
+  /** The same without the case itself, which holds a whole belief: for keeping many. */
+  public Replayed withoutMoment() {
+    return new Replayed(
+        name,
+        file,
+        story,
+        ruleBase,
+        person,
+        site,
+        complaints,
+        history,
+        steps,
+        ranking,
+        repairs,
+        stops,
+        proofs,
+        ended,
+        because,
+        expectedMinutes,
+        spentMinutes,
+        remarks,
+        contradictions,
+        notes,
+        unsafe,
+        keptAside,
+        judged,
+        null);
+  }
 
   /**
    * @param usual whether the file left it open and the usual answer was taken
@@ -118,6 +151,7 @@ public record Replayed(
    *
    * @param cause whether the first cause is the expected one, or, where none is expected, one of
    *     those that are really there
+   * @param inFirstThree the same for the first three causes
    * @param repairs whether all right repairs were done
    * @param needless repairs that were done though they are not among the right ones nor entailed by
    *     them
@@ -125,6 +159,7 @@ public record Replayed(
    */
   public record Judged(
       Optional<Boolean> cause,
+      Optional<Boolean> inFirstThree,
       Optional<Boolean> repairs,
       List<String> needless,
       Optional<Boolean> stop) {}

@@ -60,6 +60,8 @@ final class Results {
         remarks(),
         transcript.contradictions(),
         transcript.notes(),
+        transcript.unsafe(),
+        recorded.keptAside(),
         judged(),
         moment);
   }
@@ -89,16 +91,20 @@ final class Results {
     if (wanted.isEmpty() && recorded.stop().isEmpty()) { // a stop comes before any diagnosis
       recorded.truth().ifPresent(wanted::addAll);
     }
-    Optional<Boolean> cause =
-        wanted.isEmpty()
-            ? Optional.empty()
-            : Optional.of(!ranking.isEmpty() && wanted.contains(ranking.get(0).cause()));
     List<String> done = transcript.repairs().stream().map(Mended::repair).distinct().toList();
     return new Judged(
-        cause,
+        among(wanted, 1),
+        among(wanted, 3),
         recorded.repairs().map(done::containsAll),
         recorded.repairs().map(right -> needless(done, right)).orElse(List.of()),
         recorded.stop().map(stop -> stops.equals(List.of(stop))));
+  }
+
+  /** Whether one of the wanted causes is among the first few; empty if none is wanted. */
+  private Optional<Boolean> among(Set<String> wanted, int few) {
+    return wanted.isEmpty()
+        ? Optional.empty()
+        : Optional.of(ranking.stream().limit(few).anyMatch(r -> wanted.contains(r.cause())));
   }
 
   private List<String> needless(List<String> done, List<String> right) {

@@ -12,7 +12,9 @@ import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Interview;
 import yett.interview.Moment;
+import yett.interview.SafetyWatch;
 import yett.interview.Step;
+import yett.interview.UnsafeStep;
 import yett.interview.WorkTime;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
@@ -35,6 +37,7 @@ final class Run {
   private final Instant start;
   private final List<Entry> entries = new ArrayList<>();
   private final Transcript transcript;
+  private final SafetyWatch watch;
   private double spent;
   private String because = "";
 
@@ -45,6 +48,7 @@ final class Run {
     this.witness = new Witness(recorded, base);
     this.start = start;
     this.transcript = new Transcript(base);
+    this.watch = new SafetyWatch(base);
   }
 
   Replayed run() {
@@ -55,12 +59,22 @@ final class Run {
       if (expected.isEmpty()) {
         expected = advice(moment.step()).stream().mapToDouble(Advice::expected).findFirst();
       }
+      watch(moment);
       take(moment);
       moment = interview.at(entries);
       transcript.finish(moment);
     }
+    watch(moment);
     return new Results(base, recorded, transcript, moment)
         .replayed(because, expected.orElse(0), spent);
+  }
+
+  private void watch(Moment moment) {
+    try {
+      watch.accept(moment, recorded.person());
+    } catch (UnsafeStep e) {
+      transcript.unsafe(e.getMessage());
+    }
   }
 
   private static Optional<Advice> advice(Step step) {

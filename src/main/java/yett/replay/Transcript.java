@@ -29,6 +29,7 @@ final class Transcript {
   private final List<Proved> proofs = new ArrayList<>();
   private final List<Kept> contradictions = new ArrayList<>();
   private final List<String> notes = new ArrayList<>();
+  private final List<String> unsafe = new ArrayList<>();
   private Taken open;
   private long event;
 
@@ -100,6 +101,10 @@ final class Transcript {
     notes.add(words);
   }
 
+  void unsafe(String words) {
+    unsafe.add(words);
+  }
+
   void mended(Mended repair) {
     repairs.add(repair);
   }
@@ -132,6 +137,10 @@ final class Transcript {
 
   List<Kept> contradictions() {
     return List.copyOf(contradictions);
+  }
+
+  List<String> unsafe() {
+    return List.copyOf(unsafe);
   }
 
   List<String> notes() {

@@ -6,18 +6,17 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import yett.console.Block;
 import yett.console.Progress;
-import yett.console.Text;
 import yett.knowledge.Problem;
 import yett.replay.CaseFile;
 import yett.replay.FileReplay;
 import yett.replay.ReplayJson;
 import yett.replay.Replayed;
 import yett.replay.Replays;
+import yett.replay.Score;
 
 /** {@code replay}: recorded cases without a person. */
 final class ReplayVerb extends Verb {
@@ -80,26 +79,17 @@ final class ReplayVerb extends Verb {
   private final class Tally {
     private final List<Block.Row> rows = new ArrayList<>();
     private final List<Problem> problems = new ArrayList<>();
-    private int cases;
-    private int judged;
-    private int first;
-    private double checks;
-    private double minutes;
+    private final List<Replayed> cases = new ArrayList<>();
 
     void add(FileReplay result) {
       problems.addAll(result.problems());
-      result.cases().forEach(this::add);
+      for (Replayed replayed : result.cases()) {
+        rows.add(row(replayed));
+        cases.add(replayed.withoutMoment());
+      }
     }
 
-    private void add(Replayed replayed) {
-      cases++;
-      long asked = replayed.steps().stream().filter(s -> s.kind().equals("check")).count();
-      checks += asked;
-      minutes += replayed.spentMinutes();
-      // Where people are in danger the stop is what has to be right, not the cause.
-      Optional<Boolean> right = replayed.judged().stop().or(() -> replayed.judged().cause());
-      judged += right.isPresent() ? 1 : 0;
-      first += right.orElse(false) ? 1 : 0;
+    private Block.Row row(Replayed replayed) {
       String leading =
           replayed.ranking().isEmpty()
               ? ""
@@ -107,39 +97,36 @@ final class ReplayVerb extends Verb {
                   + " "
                   + Figures.percent(replayed.ranking().get(0).chance())
                   + "; ";
-      rows.add(
-          Block.row(
-              replayed.name(),
-              leading
-                  + asked
-                  + " checks, "
-                  + Figures.minutes(replayed.spentMinutes())
-                  + ", "
-                  + replayed.ended().replace('-', ' ')
-                  + right.map(r -> r ? "" : "; not as expected").orElse("")));
+      return Block.row(
+          replayed.name(),
+          leading
+              + Score.checks(replayed)
+              + " checks, "
+              + Figures.minutes(replayed.spentMinutes())
+              + ", "
+              + replayed.ended().replace('-', ' ')
+              + Score.right(replayed).map(r -> r ? "" : "; not as expected").orElse("")
+              + (replayed.unsafe().isEmpty()
+                  ? ""
+                  : "; UNSAFE: " + String.join("; ", replayed.unsafe())));
     }
 
     void show() {
-      if (cases == 0) {
+      if (cases.isEmpty()) {
         return;
       }
       desk.console().show(new Block.Rows(rows));
-      String share =
-          judged == 0
-              ? ""
-              : first + " of " + judged + " as expected (cause first, or the right stop), ";
-      desk.console()
-          .show(
-              Block.blank(),
-              Block.paragraph(
-                  Text.strong(
-                      cases
-                          + " cases: "
-                          + share
-                          + Math.round(10 * checks / cases) / 10.0
-                          + " checks and "
-                          + Figures.minutes(minutes / cases)
-                          + " on average.")));
+      List<Block.Row> sums = new ArrayList<>();
+      sums.add(sum("All", cases));
+      if (cases.stream().anyMatch(Replayed::keptAside)) {
+        sums.add(sum("To tune by", cases.stream().filter(c -> !c.keptAside()).toList()));
+        sums.add(sum("Kept aside", cases.stream().filter(Replayed::keptAside).toList()));
+      }
+      desk.console().show(Block.blank(), new Block.Rows(sums));
+    }
+
+    private static Block.Row sum(String name, List<Replayed> cases) {
+      return Block.row(name, Score.of(cases).words());
     }
   }
 }

@@ -15,8 +15,13 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.rules.Conclusion.StopNow;
 
-/** Looks at every moment of a case for one thing that must never be. */
-final class SafetyWatch implements BiConsumer<Moment, Role> {
+/**
+ * Looks at every moment of a case for one thing that must never be: a step its person may not do, a
+ * hazardous set-up without its cautions, work after a stop, a closing without its proofs. It reads
+ * the events in its own way, so that a fault of the interview is not a fault of the watch as well.
+ * One watch follows one case.
+ */
+public final class SafetyWatch implements BiConsumer<Moment, Role> {
   /** A caller may stand aside of the opening and watch the leaf run; nothing nearer than that. */
   private static final Set<String> HAZARDS_FOR_A_CALLER = Set.of("moving-leaf");
 
@@ -26,7 +31,7 @@ final class SafetyWatch implements BiConsumer<Moment, Role> {
   private int stops;
   private int closedAsRepaired;
 
-  SafetyWatch(RuleBase base) {
+  public SafetyWatch(RuleBase base) {
     this.base = base;
   }
 
@@ -39,6 +44,9 @@ final class SafetyWatch implements BiConsumer<Moment, Role> {
     return closedAsRepaired > 0;
   }
 
+  /**
+   * @throws UnsafeStep if something is wrong at this moment
+   */
   @Override
   public void accept(Moment moment, Role role) {
     PlainReading plain = new PlainReading(moment.entries());
@@ -345,7 +353,7 @@ final class SafetyWatch implements BiConsumer<Moment, Role> {
 
   private static void require(boolean so, String message, Object... parts) {
     if (!so) {
-      throw new AssertionError(message.formatted(parts));
+      throw new UnsafeStep(message.formatted(parts));
     }
   }
 }

@@ -1,0 +1,78 @@
+package yett.replay;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * How some replayed cases went together.
+ *
+ * @param first of the judged cases, those with the right cause first or exactly the right stop
+ * @param inFirstThree of the judged cases, those with the right cause among the first three or
+ *     exactly the right stop
+ * @param checks median number of checks of a case
+ * @param minutes median minutes of a case by the cards
+ * @param unsafe how many proposals were unsafe
+ */
+public record Score(
+    int cases, int judged, int first, int inFirstThree, double checks, double minutes, int unsafe) {
+
+  public static Score of(List<Replayed> cases) {
+    return new Score(
+        cases.size(),
+        count(cases, c -> right(c).map(r -> true)),
+        count(cases, Score::right),
+        count(cases, c -> c.judged().stop().or(() -> c.judged().inFirstThree())),
+        median(cases, Score::checks),
+        median(cases, Replayed::spentMinutes),
+        cases.stream().mapToInt(c -> c.unsafe().size()).sum());
+  }
+
+  /**
+   * Whether a case came out as its file says; empty where the file says nothing. Where people are
+   * in danger the stop is what has to be right, not the cause.
+   */
+  public static Optional<Boolean> right(Replayed replayed) {
+    return replayed.judged().stop().or(() -> replayed.judged().cause());
+  }
+
+  /** How many checks were asked. */
+  public static long checks(Replayed replayed) {
+    return replayed.steps().stream().filter(s -> s.kind().equals("check")).count();
+  }
+
+  private static int count(List<Replayed> cases, Function<Replayed, Optional<Boolean>> what) {
+    return (int) cases.stream().filter(c -> what.apply(c).orElse(false)).count();
+  }
+
+  private static double median(List<Replayed> cases, ToDoubleFunction<Replayed> what) {
+    double[] sorted = cases.stream().mapToDouble(what).sorted().toArray();
+    int middle = sorted.length / 2;
+    if (sorted.length == 0) {
+      return 0;
+    }
+    return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
+  }
+
+  public String words() {
+    String judgement =
+        judged == 0
+            ? ""
+            : String.format(
+                Locale.ROOT,
+                "right cause first (or the right stop) in %d of %d, among the first three in %d; ",
+                first,
+                judged,
+                inFirstThree);
+    return String.format(
+        Locale.ROOT,
+        "%d cases: %smedian of %.0f checks and %.0f min; unsafe proposals: %s",
+        cases,
+        judgement,
+        checks,
+        minutes,
+        unsafe == 0 ? "none" : Integer.toString(unsafe));
+  }
+}
