@@ -155,8 +155,8 @@ class ExpectationRulesTest {
         + " supply-under-load battery-fall",
     "feeder-length, supply-under-load",
     "opening,       travel-time limit-error-closed limit-error-open stop-spread",
-    "supply-volts,  mains-at-terminals selector-margin dc-supply-voltage supply-under-load"
-        + " receiver-supply",
+    "supply-volts,  mains-at-terminals selector-margin dc-supply-voltage supply-under-load",
+    "supply,        receiver-supply",
   })
   void an_expectation_goes_with_the_answer_that_it_rests_on(String question, String checks) {
     List<Conclusion> lost = new ArrayList<>(Rules.judge().conclusions());
