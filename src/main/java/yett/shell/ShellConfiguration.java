@@ -24,6 +24,7 @@ class ShellConfiguration {
                 new RecordVerb(desk),
                 new ReplayVerb(desk),
                 new KnowledgeCheckVerb(desk),
+                new KnowledgeCoverVerb(desk),
                 new HelpVerb(desk))));
   }
 }

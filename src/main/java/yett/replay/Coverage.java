@@ -1,0 +1,86 @@
+package yett.replay;
+
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import yett.belief.CardModel;
+import yett.belief.Lookalikes;
+import yett.knowledge.Cause;
+import yett.knowledge.Check;
+import yett.knowledge.RuleBase;
+
+/**
+ * What replayed cases leave untried of a rule base.
+ *
+ * @param causes that come first at the end of no case
+ * @param checks that no case was asked
+ * @param repairs that were done in no case
+ * @param proofs that were asked in no case
+ */
+public record Coverage(
+    List<String> causes, List<String> checks, List<String> repairs, List<String> proofs) {
+  /** A check that tells two causes apart by less than this leaves one guessing. */
+  private static final double TOO_LITTLE = 0.35;
+
+  public static Coverage of(RuleBase base, Collection<Replayed> cases) {
+    Set<String> first = new HashSet<>();
+    Set<String> seen = new HashSet<>();
+    for (Replayed replayed : cases) {
+      replayed.ranking().stream().limit(1).forEach(r -> first.add(r.cause()));
+      replayed.steps().forEach(s -> seen.add(s.id()));
+    }
+    return new Coverage(
+        without(base.causes(), first, c -> true),
+        without(base.checks(), seen, c -> c.kind() == Check.Kind.CHECK),
+        without(base.repairs(), seen, r -> true),
+        without(base.checks(), seen, c -> c.kind() == Check.Kind.PROOF));
+  }
+
+  private static <C> List<String> without(
+      Map<String, C> cards, Set<String> ids, Predicate<C> kind) {
+    return cards.entrySet().stream()
+        .filter(e -> kind.test(e.getValue()) && !ids.contains(e.getKey()))
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
+  /**
+   * Pairs of causes that no check tells apart well and no one repair removes together. Whoever
+   * meets one of them may put right the other.
+   */
+  public static List<Lookalikes.Pair> lookalikes(RuleBase base) {
+    Set<String> checks =
+        base.ordinaryChecks()
+            .filter(c -> !c.danger())
+            .map(Check::id)
+            .collect(Collectors.toCollection(java.util.LinkedHashSet::new));
+    return Lookalikes.among(CardModel.of(base), checks, TOO_LITTLE).stream()
+        .filter(p -> canBothBe(base, p) && !together(base, p))
+        .toList();
+  }
+
+  /** Causes of different sites are told apart by the site; what has no card looks like anything. */
+  private static boolean canBothBe(RuleBase base, Lookalikes.Pair pair) {
+    Cause one = base.causes().get(pair.one());
+    Cause other = base.causes().get(pair.other());
+    boolean known =
+        !one.id().equals(Cause.NOT_IN_RULE_BASE) && !other.id().equals(Cause.NOT_IN_RULE_BASE);
+    return known
+        && one.onlyIf().entrySet().stream()
+            .allMatch(
+                e -> {
+                  List<String> answers = other.onlyIf().get(e.getKey());
+                  return answers == null || answers.stream().anyMatch(e.getValue()::contains);
+                });
+  }
+
+  private static boolean together(RuleBase base, Lookalikes.Pair pair) {
+    return base.repairs().values().stream()
+        .map(r -> r.removes().keySet())
+        .anyMatch(removed -> removed.contains(pair.one()) && removed.contains(pair.other()));
+  }
+}
