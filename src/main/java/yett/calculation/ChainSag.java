@@ -39,6 +39,14 @@ public final class ChainSag {
     return weightPerLength * catenaryParameter(span, sag);
   }
 
+  /**
+   * Greatest tension (N), at the supports, by the catenary: w (a + s). What the brackets and a
+   * connecting link have to hold of the chain's own weight.
+   */
+  public static double catenaryGreatestTension(double weightPerLength, double span, double sag) {
+    return catenaryTension(weightPerLength, span, sag) + weightPerLength * sag;
+  }
+
   /** Length along the chain (m) by the catenary: S = 2 a sinh(L/2a). */
   public static double catenaryLength(double span, double sag) {
     double a = catenaryParameter(span, sag);

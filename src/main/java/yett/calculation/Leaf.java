@@ -7,6 +7,25 @@ package yett.calculation;
  * track or a dragging guide shows as c above 0.06; wind acts across the travel and is not in it.
  */
 public final class Leaf {
+  /** c of a leaf on wheels in a clean track: common practice. */
+  public static final Range TRACK_RESISTANCE = new Range(0.01, 0.03);
+
+  /**
+   * c of a cantilevered leaf: hanging out over the opening by about 0.3 of it before rollers 0.4 of
+   * it apart, it loads them with 1.75 + 0.75 times its weight; 0.02 of that is 0.05 of the weight.
+   * Statics; common practice for the rollers.
+   */
+  public static final Range CANTILEVER_RESISTANCE = new Range(0.01, 0.05);
+
+  /** Force that sets a leaf in motion over the force that keeps it rolling: common practice. */
+  public static final Range BREAKAWAY = new Range(1.5, 2.5);
+
+  /** Current (A) that a 24 V gear motor takes to turn itself under way: common practice. */
+  public static final Range IDLE_CURRENT = new Range(1.5, 2.5);
+
+  /** Motor, gear and chain together: common practice. */
+  public static final Range EFFICIENCY = new Range(0.35, 0.6);
+
   private Leaf() {}
 
   /**
@@ -20,6 +39,32 @@ public final class Leaf {
     Require.notNegative("rolling resistance", rollingResistance);
     double angle = Math.atan(Require.finite("grade", grade));
     return mass * Gravity.STANDARD * (rollingResistance * Math.cos(angle) + Math.sin(angle));
+  }
+
+  /**
+   * Force (N) from the lowest to the highest usual resistance; see {@link #rollingForce}.
+   *
+   * @throws IllegalArgumentException if the mass is not positive
+   */
+  public static Range usualForce(double mass, Range rollingResistance, double grade) {
+    return new Range(
+        rollingForce(mass, rollingResistance.low(), grade),
+        rollingForce(mass, rollingResistance.high(), grade));
+  }
+
+  /**
+   * Rolling resistance of a leaf that a force keeps rolling: (F/(m g) - sin a)/cos a, the inverse
+   * of {@link #rollingForce}. Negative if the leaf needs less than its own share of the slope: then
+   * mass, grade or reading is wrong.
+   *
+   * @param force read on a spring scale, along the travel
+   * @throws IllegalArgumentException if the mass is not positive or the force negative
+   */
+  public static double rollingResistance(double mass, double force, double grade) {
+    Require.notNegative("force", force);
+    double angle = Math.atan(Require.finite("grade", grade));
+    double share = force / (Require.positive("mass", mass) * Gravity.STANDARD);
+    return (share - Math.sin(angle)) / Math.cos(angle);
   }
 
   /**
@@ -46,6 +91,18 @@ public final class Leaf {
     Require.positive("efficiency", efficiency);
     Require.between("efficiency", efficiency, 0, 1);
     return force * speed / (efficiency * Require.positive("voltage", voltage));
+  }
+
+  /**
+   * Usual motor current (A) for a range of forces: that of the motor alone, and F v/(η V) on top at
+   * the best and at the poorest usual efficiency.
+   *
+   * @throws IllegalArgumentException as {@link #motorCurrent}
+   */
+  public static Range usualCurrent(Range force, double speed, double voltage) {
+    return new Range(
+        IDLE_CURRENT.low() + motorCurrent(force.low(), speed, EFFICIENCY.high(), voltage),
+        IDLE_CURRENT.high() + motorCurrent(force.high(), speed, EFFICIENCY.low(), voltage));
   }
 
   /**

@@ -3,7 +3,7 @@ package yett.calculation;
 /**
  * How long a leaf travels and how far its chain moves it. Distance (m), speed (m/s), acceleration
  * and deceleration (m/s², both as positive numbers), time (s). Source: uniform acceleration;
- * geometry of chain and sprocket.
+ * geometry of chain and sprocket. Slow zones at the ends: {@link TravelProfile}.
  */
 public final class Travel {
   private Travel() {}
@@ -27,39 +27,6 @@ public final class Travel {
   }
 
   /**
-   * Time (s) for a travel that slows to a creep before its end and stops from the creep at once.
-   *
-   * @param distance the whole way, creep included
-   * @param creepDistance the last part, all of it at creep speed
-   * @throws IllegalArgumentException if an argument is not positive, the creep is not slower than
-   *     the speed, or the way before the creep is too short to reach the speed and slow down again
-   */
-  public static double timeWithCreep(
-      double distance,
-      double speed,
-      double acceleration,
-      double deceleration,
-      double creepDistance,
-      double creepSpeed) {
-    Require.positive("distance", distance);
-    Require.positive("speed", speed);
-    Require.positive("acceleration", acceleration);
-    Require.positive("deceleration", deceleration);
-    Require.positive("creep distance", creepDistance);
-    Require.positive("creep speed", creepSpeed);
-    Require.positive("speed above creep speed", speed - creepSpeed);
-    double rampDistance =
-        speed * speed / (2 * acceleration)
-            + (speed * speed - creepSpeed * creepSpeed) / (2 * deceleration);
-    double cruise =
-        Require.notNegative("distance at full speed", distance - creepDistance - rampDistance);
-    return speed / acceleration
-        + cruise / speed
-        + (speed - creepSpeed) / deceleration
-        + creepDistance / creepSpeed;
-  }
-
-  /**
    * Chain travel (m) for one turn of the drive sprocket: N p.
    *
    * @throws IllegalArgumentException if teeth or pitch is not positive
@@ -78,5 +45,16 @@ public final class Travel {
    */
   public static double limitShift(int linksRemoved, double pitch) {
     return Require.positive("links removed", linksRemoved) * Require.positive("pitch", pitch);
+  }
+
+  /**
+   * The usual time (s) of a full run: the way at full speed, and 2 s to 6 s for the slow ends
+   * (common practice).
+   *
+   * @throws IllegalArgumentException if distance or speed is not positive
+   */
+  public static Range usualTime(double distance, double speed) {
+    double run = Require.positive("distance", distance) / Require.positive("speed", speed);
+    return new Range(run + 2, run + 6);
   }
 }

@@ -67,6 +67,50 @@ public sealed interface Block {
     }
   }
 
+  /**
+   * A curve, drawn as wide as the page allows. It says nothing to a screen reader, so what matters
+   * in it is said in words above it.
+   *
+   * @param points from left to right, two or more
+   * @param levels lines across the drawing, each under its name
+   * @param across what runs from left to right, with its unit
+   * @param up what runs upwards, with its unit
+   * @throws IllegalArgumentException if there are too few points, they do not run to the right, or
+   *     a number is not finite
+   */
+  record Plot(List<Point> points, List<Level> levels, String across, String up) implements Block {
+    public Plot {
+      points = List.copyOf(points);
+      levels = List.copyOf(levels);
+      if (points.size() < 2) {
+        throw new IllegalArgumentException("A plot needs two points, not " + points.size());
+      }
+      for (int i = 1; i < points.size(); i++) {
+        if (!(points.get(i).across() > points.get(i - 1).across())) {
+          throw new IllegalArgumentException("Point " + i + " does not lie to the right");
+        }
+      }
+    }
+  }
+
+  /** A point of a {@link Plot}. */
+  record Point(double across, double up) {
+    public Point {
+      if (!Double.isFinite(across) || !Double.isFinite(up)) {
+        throw new IllegalArgumentException("A point must be finite, not " + across + ", " + up);
+      }
+    }
+  }
+
+  /** A line across a {@link Plot}; the label is a number or a short word. */
+  record Level(String label, double up) {
+    public Level {
+      if (!Double.isFinite(up)) {
+        throw new IllegalArgumentException("A level must be finite, not " + up);
+      }
+    }
+  }
+
   /** A line across the page. */
   record Rule() implements Block {}
 

@@ -66,6 +66,10 @@ public final class Renderer {
       add(signal);
     } else if (block instanceof Block.Bars bars) {
       add(bars);
+    } else if (block instanceof Block.Plot plot) {
+      new PlotDrawing(plot, layout.width() - MARGIN.length(), this::label)
+          .lines()
+          .forEach(line -> lines.add(plain(MARGIN + line)));
     } else if (block instanceof Block.Rule) {
       String stroke = layout.unicode() ? "─" : "-";
       lines.add(plain(MARGIN + stroke.repeat(layout.width() - MARGIN.length())));

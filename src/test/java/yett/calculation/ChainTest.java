@@ -210,6 +210,90 @@ class ChainTest {
         .isCloseTo(millimetres, within(1e-9));
   }
 
+  // Worked by hand from w (a + s), N: mass kg/m, span, sag, greatest tension.
+  @ParameterizedTest
+  @CsvSource({
+    "0.61, 5, 0.10, 187.6",
+    "0.61, 5, 0.20, 94.86",
+    "1.01, 6, 0.15, 298.9",
+    "0.61, 4, 0.80, 20.48",
+  })
+  void the_brackets_hold_more_than_the_middle(
+      double mass, double span, double sag, double newtons) {
+    assertThat(ChainSag.catenaryGreatestTension(mass * 9.80665, span, sag))
+        .isCloseTo(newtons, fourDigits(newtons));
+  }
+
+  // The take-ups worked by hand above, of 1/2 in chain: mm, pitches that come out, mm for the
+  // bolts.
+  @ParameterizedTest
+  @CsvSource({
+    "16.00, 0, 16.00",
+    "25.40, 2, 0",
+    "28.00, 2, 2.60",
+    "33.60, 2, 8.20",
+    "50.80, 4, 0",
+    "76.00, 4, 25.20",
+    "0, 0, 0",
+  })
+  void links_come_out_in_pairs(double millimetres, int pitches, double bolts) {
+    ChainShortening shortening = ChainShortening.of(millimetres / 1000, 0.0127);
+
+    assertThat(shortening.pitches()).isEqualTo(pitches);
+    assertThat(shortening.byBolts() * 1000).isCloseTo(bolts, within(1e-9));
+  }
+
+  // Worked by hand: the smallest sag that frees two pitches of 1/2 in on 4, 5 and 6 m, and one on
+  // 5.
+  @ParameterizedTest
+  @CsvSource({"4, 2, 195.2", "5, 2, 218.2", "6, 2, 239.1", "5, 1, 154.3"})
+  void a_tight_chain_gives_no_links(double span, int pitches, double millimetres) {
+    assertThat(1000 * ChainShortening.leastSag(span, pitches, 0.0127))
+        .isCloseTo(millimetres, fourDigits(millimetres));
+  }
+
+  @Test
+  void working_load_stands_against_the_minimum_strength() {
+    // ASME B29.1: 3125 lbf for No. 40; at 450 lbf that is 6.944, just short of 7.
+    double strength = RollerChain.NO_40.minimumUltimateStrength();
+
+    assertThat(ChainLoad.factor(strength, 450 * POUND_FORCE)).isCloseTo(6.944, within(5e-4));
+    assertThat(ChainLoad.allowed(strength, ChainLoad.Joint.RIVETED) / POUND_FORCE)
+        .isCloseTo(446.4, within(0.05));
+  }
+
+  // Complete Guide to Chain, 1.1.1 and table 2.1: up to 20 % and 35 % off.
+  @ParameterizedTest
+  @CsvSource({"RIVETED, 0", "CONNECTING_LINK, 20", "OFFSET_LINK, 35"})
+  void a_joint_takes_its_share(ChainLoad.Joint joint, double percentOff) {
+    double whole = ChainLoad.allowed(10_000, ChainLoad.Joint.RIVETED);
+
+    assertThat(100 * (1 - ChainLoad.allowed(10_000, joint) / whole))
+        .isCloseTo(percentOff, within(1e-9));
+  }
+
+  @Test
+  void the_usual_factor_stays_below_what_catalogues_allow() {
+    // Maximum allowable loads of a chain catalogue, lbf, from memory: 35, 41, 40, 50, 60.
+    int[] allowable = {480, 500, 810, 1430, 1980};
+    RollerChain[] chains = {
+      RollerChain.NO_35, RollerChain.NO_41, RollerChain.NO_40, RollerChain.NO_50, RollerChain.NO_60
+    };
+    for (int i = 0; i < chains.length; i++) {
+      assertThat(
+              ChainLoad.allowed(chains[i].minimumUltimateStrength(), ChainLoad.Joint.RIVETED)
+                  / POUND_FORCE)
+          .isLessThan(allowable[i]);
+    }
+  }
+
+  @Test
+  void shafts_may_lean_a_three_hundredth() {
+    // Complete Guide to Chain, 7.1.2.2: 1/300. Geometry: 1 in 57.29 is one degree.
+    assertThat(SprocketAlignment.permissibleLean(0.3)).isCloseTo(0.001, within(1e-12));
+    assertThat(SprocketAlignment.chainAngle(1, 57.29)).isCloseTo(1, within(1e-5));
+  }
+
   @Test
   void impossible_arguments_are_named_with_their_value() {
     assertThatThrownBy(() -> ChainSag.tension(5.982, 5, 0))

@@ -1,0 +1,50 @@
+package yett.calculation;
+
+/**
+ * What a grade does to a leaf that is released from its drive: nothing below a grade equal to its
+ * rolling resistance c, beyond that it runs and gets faster all the way. Grade as rise over run,
+ * without regard to its direction. Source: mechanics textbooks, inclined plane. ASTM F2200 wants no
+ * motion by gravity when the operator is disconnected.
+ *
+ * <p>All methods throw IllegalArgumentException if the resistance is negative or the grade not
+ * finite.
+ */
+public final class ReleasedLeaf {
+  private ReleasedLeaf() {}
+
+  /** Acceleration downhill (m/s²): g (sin a - c cos a), tan a = grade; 0 if the leaf stays put. */
+  public static double acceleration(double rollingResistance, double grade) {
+    // The force to keep one kilogram rolling downhill, negative where it runs by itself.
+    return Math.max(0, -Leaf.rollingForce(1, rollingResistance, -Math.abs(grade)));
+  }
+
+  /**
+   * Speed (m/s) after it ran a distance (m) from rest: √(2 a s).
+   *
+   * @throws IllegalArgumentException if the distance is negative
+   */
+  public static double speedAfter(double distance, double rollingResistance, double grade) {
+    return Math.sqrt(
+        2 * acceleration(rollingResistance, grade) * Require.notNegative("distance", distance));
+  }
+
+  /**
+   * Time (s) from the release until it ran a distance (m): √(2 s/a); infinite if it stays put.
+   *
+   * @throws IllegalArgumentException if the distance is not positive
+   */
+  public static double timeFor(double distance, double rollingResistance, double grade) {
+    return Math.sqrt(
+        2 * Require.positive("distance", distance) / acceleration(rollingResistance, grade));
+  }
+
+  /**
+   * Force (N) that holds it: m times the acceleration it would have. To stop it once it runs takes
+   * far more, see {@link Stopping}.
+   *
+   * @throws IllegalArgumentException if the mass is not positive
+   */
+  public static double holdingForce(double mass, double rollingResistance, double grade) {
+    return Require.positive("mass", mass) * acceleration(rollingResistance, grade);
+  }
+}
