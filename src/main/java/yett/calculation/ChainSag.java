@@ -115,12 +115,18 @@ public final class ChainSag {
   }
 
   /**
-   * The usual static sag (m) of a span: that of a total movement from 2 % to 4 % of it. A chain
-   * handbook (Complete Guide to Chain, 7.1.2) gives 4 % for ordinary drives and 2 % where centres
-   * are over 1 m, starts are heavy or motion reverses suddenly.
+   * The usual total hand movement (m) of a span: 2 % to 4 % of it. A chain handbook (Complete Guide
+   * to Chain, 7.1.2) gives 4 % for ordinary drives and 2 % where centres are over 1 m, starts are
+   * heavy or motion reverses suddenly.
    */
-  public static Range usualSag(double span) {
+  public static Range usualMovement(double span) {
     Require.positive("span", span);
-    return new Range(sagForMovement(0.02 * span), sagForMovement(0.04 * span));
+    return new Range(0.02 * span, 0.04 * span);
+  }
+
+  /** The usual static sag (m) of a span: that of the {@link #usualMovement}. */
+  public static Range usualSag(double span) {
+    Range movement = usualMovement(span);
+    return new Range(sagForMovement(movement.low()), sagForMovement(movement.high()));
   }
 }
