@@ -37,6 +37,11 @@ class ArchitectureTest {
           .because("a judgement follows from the answers alone, not from belief or plan");
 
   @ArchTest
+  static final ArchRule worksheets_know_no_case =
+      knowsOnly("worksheet", "quantity", "calculation", "knowledge")
+          .because("a number of the trade can be worked out without a gate that is broken");
+
+  @ArchTest
   static final ArchRule belief_knows_only_cards =
       knowsOnly("belief", "knowledge")
           .because("the mathematics takes findings as numbers, whoever found them");

@@ -103,6 +103,17 @@ public record Conductor(String size, double resistance, double referenceTemperat
   }
 
   /**
+   * The longest run (m, one way) that loses no more than a limit (V).
+   *
+   * @throws IllegalArgumentException if current or limit is not positive
+   */
+  public double longestRun(double current, double temperature, double largestDrop) {
+    Require.positive("current", current);
+    Require.positive("largest drop", largestDrop);
+    return largestDrop / (2 * current * at(temperature));
+  }
+
+  /**
    * The first of the sizes, given from the smallest, that keeps the drop within a limit (V); empty
    * if none does. It says nothing of the current the wire may carry: local code decides that.
    *

@@ -31,7 +31,17 @@ public final class InstrumentUncertainty {
    * @throws IllegalArgumentException as {@link #limit}
    */
   public static double standard(double reading, double percent, double counts, double resolution) {
-    return limit(reading, percent, counts, resolution) / Math.sqrt(3);
+    return standard(limit(reading, percent, counts, resolution));
+  }
+
+  /**
+   * Standard uncertainty of a reading anywhere within ±limit with equal chance: a/√3 (JCGM 100,
+   * 4.3.7).
+   *
+   * @throws IllegalArgumentException if the limit is negative
+   */
+  public static double standard(double limit) {
+    return Require.notNegative("limit", limit) / Math.sqrt(3);
   }
 
   /**

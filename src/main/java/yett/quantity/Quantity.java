@@ -23,7 +23,12 @@ public enum Quantity {
   RATIO("a ratio", "3 %"),
   COUNT("a count", "12"),
   POWER("a power", "350 W"),
-  CAPACITY("a capacity", "18 Ah");
+  CAPACITY("a capacity", "18 Ah"),
+  ENERGY("an energy", "20 J or 55 Wh"),
+  ACCELERATION("an acceleration", "0.5 m/s2"),
+  FREQUENCY("a frequency", "60 kHz"),
+  INDUCTANCE("an inductance", "75 uH"),
+  RESISTIVITY("a resistivity", "100 ohm m");
 
   private final String phrase;
   private final String example;
@@ -76,6 +81,11 @@ public enum Quantity {
       case COUNT -> Unit.ONE;
       case POWER -> Unit.WATT;
       case CAPACITY -> Unit.AMPERE_HOUR;
+      case ENERGY -> Unit.JOULE;
+      case ACCELERATION -> Unit.METRE_PER_SECOND_SQUARED;
+      case FREQUENCY -> Unit.HERTZ;
+      case INDUCTANCE -> Unit.MICROHENRY;
+      case RESISTIVITY -> Unit.OHM_METRE;
     };
   }
 

@@ -71,7 +71,8 @@ final class ReadingParser {
       throw new ReadingException(
           Spelling.quoted(typed) + " holds a character that cannot be printed; type it again.");
     }
-    String line = Keyboard.plain(typed);
+    // A 2 that belongs to a unit is no number.
+    String line = Keyboard.plain(typed).replaceAll("(?i)/ ?s\\^?2$", "/s²");
     if (line.isEmpty()) {
       throw new ReadingException("Nothing was typed; " + request());
     }

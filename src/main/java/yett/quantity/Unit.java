@@ -4,6 +4,7 @@ import static javax.measure.MetricPrefix.CENTI;
 import static javax.measure.MetricPrefix.GIGA;
 import static javax.measure.MetricPrefix.KILO;
 import static javax.measure.MetricPrefix.MEGA;
+import static javax.measure.MetricPrefix.MICRO;
 import static javax.measure.MetricPrefix.MILLI;
 
 import java.util.Arrays;
@@ -86,7 +87,49 @@ public enum Unit {
 
   AMPERE_HOUR(Quantity.CAPACITY, Units.AMPERE.multiply(Units.HOUR), "Ah", "A h", "A·h", "amp-hour"),
   MILLIAMPERE_HOUR(
-      Quantity.CAPACITY, MILLI(Units.AMPERE).multiply(Units.HOUR), "mAh", "mA h", "mA·h");
+      Quantity.CAPACITY, MILLI(Units.AMPERE).multiply(Units.HOUR), "mAh", "mA h", "mA·h"),
+
+  JOULE(Quantity.ENERGY, Units.JOULE, "J", "joule"),
+  WATT_HOUR(Quantity.ENERGY, Units.WATT.multiply(Units.HOUR), "Wh", "W h", "W·h", "watt-hour"),
+  KILOWATT_HOUR(Quantity.ENERGY, KILO(Units.WATT).multiply(Units.HOUR), "kWh", "kW h", "kW·h"),
+  FOOT_POUND(
+      Quantity.ENERGY,
+      standardWeight(USCustomary.POUND).multiply(USCustomary.FOOT),
+      "ft lbf",
+      "ft·lbf",
+      "ft lb",
+      "foot-pound"),
+
+  METRE_PER_SECOND_SQUARED(Quantity.ACCELERATION, Units.METRE_PER_SQUARE_SECOND, "m/s2", "m/s²"),
+  FOOT_PER_SECOND_SQUARED(
+      Quantity.ACCELERATION,
+      USCustomary.FOOT.divide(Units.SECOND).divide(Units.SECOND),
+      "ft/s2",
+      "ft/s²"),
+
+  HERTZ(Quantity.FREQUENCY, Units.HERTZ, "Hz", "hertz"),
+  KILOHERTZ(Quantity.FREQUENCY, KILO(Units.HERTZ), "kHz", "kilohertz"),
+
+  MICROHENRY(Quantity.INDUCTANCE, MICRO(Units.HENRY), "uH", "µH", "μH", "microhenry"),
+  MILLIHENRY(Quantity.INDUCTANCE, MILLI(Units.HENRY), "mH", "millihenry"),
+
+  OHM_METRE(
+      Quantity.RESISTIVITY,
+      Units.OHM.multiply(Units.METRE),
+      "ohm m",
+      "ohm·m",
+      "Ωm",
+      "Ω m",
+      "Ω·m",
+      "ohm-m"),
+  OHM_CENTIMETRE(
+      Quantity.RESISTIVITY,
+      Units.OHM.multiply(CENTI(Units.METRE)),
+      "ohm cm",
+      "ohm·cm",
+      "Ωcm",
+      "Ω cm",
+      "ohm-cm");
 
   private final Quantity quantity;
   private final javax.measure.Unit<?> measure;

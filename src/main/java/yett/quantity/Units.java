@@ -7,7 +7,7 @@ public enum Units {
 
   /**
    * The unit this system shows a quantity in. US customary differs from SI for length, force,
-   * temperature, speed and mass only.
+   * temperature, speed, acceleration, energy and mass only.
    */
   public Unit preferred(Quantity quantity) {
     if (this == SI) {
@@ -19,6 +19,8 @@ public enum Units {
       case TEMPERATURE -> Unit.FAHRENHEIT;
       case SPEED -> Unit.FOOT_PER_SECOND;
       case MASS -> Unit.POUND;
+      case ACCELERATION -> Unit.FOOT_PER_SECOND_SQUARED;
+      case ENERGY -> Unit.FOOT_POUND;
       default -> quantity.canonical();
     };
   }

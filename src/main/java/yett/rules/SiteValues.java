@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import yett.calculation.Conductor;
+import yett.calculation.MainsLoad;
 import yett.calculation.Range;
 import yett.calculation.RollerChain;
 import yett.calculation.ServiceVoltage;
@@ -11,13 +12,7 @@ import yett.calculation.ServiceVoltage;
 /** Turns answers to site questions into what the formulas want; called from the rules. */
 public final class SiteValues {
   /** V of the motor and of the pair of batteries. */
-  public static final double MOTOR_VOLTS = 24;
-
-  /** W that charging takes on top of the motor: 4 A at 30 V, common practice. */
-  private static final double CHARGING = 120;
-
-  /** Share of the mains' volt-amperes that a supply hands on; considered judgement. */
-  private static final double SUPPLY_EFFICIENCY = 0.75;
+  public static final double MOTOR_VOLTS = MainsLoad.MOTOR_VOLTS;
 
   private SiteValues() {}
 
@@ -58,7 +53,7 @@ public final class SiteValues {
    * @param motorCurrent A
    */
   public static double mainsCurrent(double motorCurrent, double nominal) {
-    return (MOTOR_VOLTS * motorCurrent + CHARGING) / (SUPPLY_EFFICIENCY * nominal);
+    return MainsLoad.current(motorCurrent, MainsLoad.CHARGING, MainsLoad.EFFICIENCY, nominal);
   }
 
   /**

@@ -18,15 +18,17 @@ final class HelpVerb extends Verb {
 
   @Override
   public ExitStatus execute(CommandContext context) {
-    String name = String.join(" ", words(context));
-    Command command = name.isEmpty() ? null : context.commandRegistry().getCommandByName(name);
-    if (command != null) {
-      desk.console()
-          .show(Block.paragraph(command.getDescription()), Block.paragraph(command.getHelp()));
-      return OK;
+    List<String> words = words(context);
+    for (int length = words.size(); length > 0; length--) {
+      String name = String.join(" ", words.subList(0, length));
+      if (context.commandRegistry().getCommandByName(name) instanceof Verb verb) {
+        verb.help(words.subList(length, words.size()), desk.console());
+        return OK;
+      }
     }
-    if (!name.isEmpty()) {
-      throw new UsageException("There is no command \"" + Words.shortened(name) + "\".");
+    if (!words.isEmpty()) {
+      throw new UsageException(
+          "There is no command \"" + Words.shortened(String.join(" ", words)) + "\".");
     }
     List<Block.Row> rows =
         context.commandRegistry().getCommands().stream()

@@ -25,6 +25,7 @@ class ShellConfiguration {
                 new ReplayVerb(desk),
                 new KnowledgeCheckVerb(desk),
                 new KnowledgeCoverVerb(desk),
+                new CalculateVerb(desk),
                 new HelpVerb(desk))));
   }
 }

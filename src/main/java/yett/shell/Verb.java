@@ -5,6 +5,8 @@ import org.springframework.shell.core.command.Command;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.CommandOption;
 import org.springframework.shell.core.command.ExitStatus;
+import yett.console.Block;
+import yett.console.Console;
 
 /** A command of the program: one verb with its words. */
 abstract class Verb implements Command {
@@ -65,6 +67,19 @@ abstract class Verb implements Command {
   @Override
   public String getHelp() {
     return usage;
+  }
+
+  /**
+   * Shows what {@code help} tells of this command, or of words behind it.
+   *
+   * @throws UsageException if the words mean nothing here
+   */
+  void help(List<String> about, Console console) {
+    if (!about.isEmpty()) {
+      throw new UsageException(
+          "There is no command \"" + name + " " + Words.shortened(String.join(" ", about)) + "\".");
+    }
+    console.show(Block.paragraph(description), Block.paragraph(usage));
   }
 
   @Override

@@ -1,0 +1,87 @@
+package yett.worksheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import yett.knowledge.Names;
+
+/** A calculation's inputs while they are being filled in. */
+public final class Filling {
+  private final Worksheet sheet;
+  private final Map<String, Given> givens = new LinkedHashMap<>();
+
+  public Filling(Worksheet sheet) {
+    this.sheet = sheet;
+  }
+
+  /**
+   * Fills in an input by its name.
+   *
+   * @throws InputException if there is no such input, it was given already, or the text cannot be
+   *     taken
+   */
+  public void add(String name, String typed) {
+    Input input =
+        sheet.inputs().stream()
+            .filter(i -> i.id().equalsIgnoreCase(name))
+            .findFirst()
+            .orElseThrow(() -> new InputException(unknown(name)));
+    if (givens.containsKey(input.id())) {
+      throw new InputException(input.id() + " is given twice.");
+    }
+    put(input, typed);
+  }
+
+  private String unknown(String name) {
+    List<String> names = sheet.inputs().stream().map(Input::id).toList();
+    return sheet.id() + " has no input \"" + name + "\". " + Names.advice(name, names);
+  }
+
+  /**
+   * Fills in an input, or changes it.
+   *
+   * @throws InputException if the text cannot be taken
+   */
+  public void put(Input input, String typed) {
+    try {
+      givens.put(input.id(), InputReader.read(input, typed));
+    } catch (InputException e) {
+      throw new InputException(input.id() + ": " + e.getMessage());
+    }
+  }
+
+  /** Forgets an input, so that it is open again. */
+  public void clear(Input input) {
+    givens.remove(input.id());
+  }
+
+  public boolean has(Input input) {
+    return givens.containsKey(input.id());
+  }
+
+  /** Inputs that somebody has to give before it can be worked out. */
+  public List<Input> missing() {
+    return sheet.inputs().stream().filter(i -> i.needed() && !has(i)).toList();
+  }
+
+  /**
+   * Works it out, with the usual values for what was not given.
+   *
+   * @throws InputException if the inputs do not go together, or one is missing
+   */
+  public Solution solve() {
+    if (!missing().isEmpty()) {
+      throw new InputException("Missing: " + missing().get(0).id() + ".");
+    }
+    List<Given> all = new ArrayList<>();
+    for (Input input : sheet.inputs()) {
+      if (has(input)) {
+        all.add(givens.get(input.id()));
+      } else if (input.usual().isPresent()) {
+        all.add(InputReader.usual(input));
+      }
+    }
+    return Solver.solve(sheet, new Entries(all));
+  }
+}

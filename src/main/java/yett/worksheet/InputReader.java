@@ -1,0 +1,132 @@
+package yett.worksheet;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import yett.calculation.InstrumentUncertainty;
+import yett.knowledge.Names;
+import yett.quantity.Quantity;
+import yett.quantity.Reading;
+import yett.quantity.ReadingException;
+import yett.quantity.Unit;
+
+/** Reads what a person types for an input. */
+public final class InputReader {
+  private static final Pattern WITH_LIMITS = Pattern.compile("(.*?)(?:±|\\+ ?/? ?[-–−])(.*)");
+  private static final int LONGEST = 300;
+
+  private InputReader() {}
+
+  /**
+   * Takes a line such as {@code 24.3 V}, {@code 24.3 V +- 0.2 V} or {@code 24.3 V ± 0.8 %}. What
+   * follows the sign are limits of error, anywhere within which the true value may lie with equal
+   * chance, as data sheets give them: the standard uncertainty is that divided by √3 (JCGM 100,
+   * 4.3.7).
+   *
+   * @throws InputException if it cannot be taken
+   */
+  public static Given read(Input input, String typed) {
+    String text = typed.strip();
+    if (text.length() > LONGEST) {
+      throw new InputException("That is too long for " + input.id() + ".");
+    }
+    try {
+      return switch (input.kind()) {
+        case READING -> reading(input, text);
+        case WHOLE -> whole(input, text);
+        case CHOICE -> choice(input, text);
+        case FILE -> new Given(input, text, false, 0, 0, input.unit());
+      };
+    } catch (ReadingException e) {
+      throw new InputException(e.getMessage());
+    }
+  }
+
+  /** The usual value; the input must have one. */
+  static Given usual(Input input) {
+    Given given = read(input, input.usual().orElseThrow());
+    return new Given(
+        input, given.typed(), true, given.value(), given.standardUncertainty(), given.unit());
+  }
+
+  private static Given reading(Input input, String text) {
+    Matcher limits = WITH_LIMITS.matcher(text);
+    boolean has = limits.matches();
+    String main = has ? limits.group(1) : text;
+    Reading reading = Reading.parse(main, input.quantity(), input.unit());
+    requirePossible(input, reading.value());
+    double u = has ? uncertainty(limits.group(2).strip(), reading) : 0;
+    return new Given(input, text, false, reading.value(), u, reading.unit());
+  }
+
+  private static double uncertainty(String text, Reading reading) {
+    boolean relative = text.endsWith("%") && reading.quantity() != Quantity.RATIO;
+    if (relative && reading.quantity() == Quantity.TEMPERATURE) {
+      throw new InputException("Give the limits of a temperature in degrees, not in percent.");
+    }
+    double limit =
+        relative
+            ? Math.abs(reading.value())
+                * Reading.parse(text, Quantity.RATIO, Unit.PERCENT).value()
+                / 100
+            : Reading.parseDifference(text, reading.quantity(), reading.unit()).value();
+    if (limit < 0) {
+      throw new InputException("Limits of error have no sign of their own; type +- once.");
+    }
+    return InstrumentUncertainty.standard(limit);
+  }
+
+  private static Given whole(Input input, String text) {
+    Reading reading = Reading.parse(text, Quantity.COUNT, Unit.ONE);
+    if (reading.value() != Math.rint(reading.value())) {
+      throw new InputException("\"" + text + "\" is no whole number, as " + input.id() + " is.");
+    }
+    requirePossible(input, reading.value());
+    return new Given(input, text, false, reading.value(), 0, Unit.ONE);
+  }
+
+  private static void requirePossible(Input input, double value) {
+    double own = input.unit().fromCanonical(value);
+    if (!input.possible().contains(own)) {
+      throw new InputException(
+          input.show(value)
+              + " cannot be: possible here is "
+              + input.inWords(input.possible()).orElse("")
+              + ". Look at the unit and at the point.");
+    }
+  }
+
+  private static Given choice(Input input, String text) {
+    Optional<Choice> chosen =
+        input.choices().stream()
+            .filter(c -> isMeant(c, text))
+            .findFirst()
+            .or(() -> byNumber(input, text));
+    if (chosen.isEmpty()) {
+      List<String> ids = input.choices().stream().map(Choice::id).toList();
+      throw new InputException(
+          "\"" + text + "\" is no choice for " + input.id() + ". " + Names.advice(text, ids));
+    }
+    return new Given(input, text, false, input.choices().indexOf(chosen.get()), 0, Unit.ONE);
+  }
+
+  private static boolean isMeant(Choice choice, String text) {
+    return choice.id().equalsIgnoreCase(text.replace(' ', '-'))
+        || choice.words().equalsIgnoreCase(text)
+        || choice.words().replace(" ", "").equalsIgnoreCase(text.replace(" ", ""));
+  }
+
+  /** A position of the list, unless numbers could mean something else. */
+  private static Optional<Choice> byNumber(Input input, String text) {
+    boolean numbersMeanSomething =
+        input.choices().stream().anyMatch(c -> c.words().matches("\\d.*"));
+    if (numbersMeanSomething || !text.matches("[1-9]\\d?")) {
+      return Optional.empty();
+    }
+    int number = Integer.parseInt(text);
+    return number <= input.choices().size()
+        ? Optional.of(input.choices().get(number - 1))
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,45 @@
+package yett.worksheet;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import yett.quantity.Unit;
+
+/** What a calculation came to: numbers and words by the ids of its outputs. */
+public final class Results {
+  private final Map<String, Double> numbers = new LinkedHashMap<>();
+  private final Map<String, String> texts = new LinkedHashMap<>();
+
+  /** Adds a number in a unit. */
+  public Results with(String id, double value, Unit unit) {
+    numbers.put(id, unit.toCanonical(value));
+    return this;
+  }
+
+  /** Adds a result in words. */
+  public Results with(String id, String words) {
+    texts.put(id, words);
+    return this;
+  }
+
+  /** Whether that could be told. */
+  public boolean has(String id) {
+    return numbers.containsKey(id) || texts.containsKey(id);
+  }
+
+  /** A number in a unit. */
+  public double in(String id, Unit unit) {
+    return unit.fromCanonical(
+        number(id).orElseThrow(() -> new IllegalStateException("no result " + id)));
+  }
+
+  OptionalDouble number(String id) {
+    Double number = numbers.get(id);
+    return number == null ? OptionalDouble.empty() : OptionalDouble.of(number);
+  }
+
+  Optional<String> text(String id) {
+    return Optional.ofNullable(texts.get(id));
+  }
+}

@@ -1,0 +1,32 @@
+package yett.worksheet;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import yett.quantity.Unit;
+
+/** Numbers as they stand in a sentence: three figures, number and unit on one line. */
+public final class Tell {
+  private static final MathContext FIGURES = new MathContext(3);
+
+  private Tell() {}
+
+  /**
+   * A value with its unit.
+   *
+   * @throws IllegalArgumentException if the value is not finite
+   */
+  public static String tell(double value, Unit unit) {
+    double rounded = BigDecimal.valueOf(value).round(FIGURES).doubleValue();
+    return unit.quantity().show(unit.toCanonical(rounded), unit).replace(' ', '\u00a0');
+  }
+
+  /** A length in m, in metres and feet. */
+  public static String metres(double metres) {
+    return tell(metres, Unit.METRE) + " (" + tell(metres / 0.3048, Unit.FOOT) + ")";
+  }
+
+  /** A fraction in percent. */
+  public static String percent(double fraction) {
+    return tell(100 * fraction, Unit.PERCENT);
+  }
+}

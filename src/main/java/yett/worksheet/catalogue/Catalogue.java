@@ -1,0 +1,34 @@
+package yett.worksheet.catalogue;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import yett.worksheet.Subject;
+import yett.worksheet.Worksheet;
+import yett.worksheet.feeder.FeederWorksheets;
+
+/** Every calculation, by subject. */
+public final class Catalogue {
+  private static final List<Worksheet> ALL =
+      Stream.of(FeederWorksheets.ALL)
+          .flatMap(List::stream)
+          .sorted(Comparator.comparing(Worksheet::subject))
+          .toList();
+
+  private Catalogue() {}
+
+  public static List<Worksheet> all() {
+    return ALL;
+  }
+
+  public static List<Worksheet> about(Subject subject) {
+    return ALL.stream().filter(sheet -> sheet.subject() == subject).toList();
+  }
+
+  /** The calculation of that name; blanks count as hyphens. */
+  public static Optional<Worksheet> named(String name) {
+    String id = name.strip().replaceAll("[ _]+", "-");
+    return ALL.stream().filter(sheet -> sheet.id().equalsIgnoreCase(id)).findFirst();
+  }
+}

@@ -1,0 +1,2 @@
+/** All calculations that a person can ask for. */
+package yett.worksheet.catalogue;

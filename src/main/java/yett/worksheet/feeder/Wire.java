@@ -1,0 +1,93 @@
+package yett.worksheet.feeder;
+
+import java.util.List;
+import java.util.stream.Stream;
+import yett.calculation.Conductor;
+import yett.quantity.Unit;
+import yett.worksheet.Choice;
+import yett.worksheet.Entries;
+import yett.worksheet.Input;
+import yett.worksheet.InputException;
+
+/** The inputs that say which wire it is. */
+final class Wire {
+  static final String SOURCE =
+      "NEC (NFPA 70) chapter 9 table 8, uncoated copper at 75 degC, with its note for other"
+          + " temperatures; IEC 60228, plain copper, maximum at 20 degC";
+  static final String DECIDES =
+      "What current a wire may carry, its breaker and its way are for the local code and a licensed"
+          + " electrician; they may ask for a larger wire than the voltage does.";
+
+  private static final double COLDEST = -40;
+  private static final double HOTTEST = 100;
+
+  private Wire() {}
+
+  static Input length() {
+    return Input.reading("length", Unit.METRE, "length of the wire, one way").possible(0.1, 5000);
+  }
+
+  static Input size() {
+    List<Choice> sizes =
+        Stream.concat(Conductor.AWG_STRANDED.stream(), Conductor.IEC_CLASS_2.stream())
+            .map(c -> new Choice(id(c), c.size()))
+            .toList();
+    return Input.choice("size", "size of the wire, copper", sizes);
+  }
+
+  private static String id(Conductor conductor) {
+    String[] parts = conductor.size().split(" ");
+    return (parts[1] + "-" + parts[0].replace('.', '-').replace('/', '-')).toLowerCase();
+  }
+
+  static Input strands() {
+    return Input.choice(
+            "strands",
+            "how the wire is made",
+            new Choice("stranded", "stranded (IEC class 2)"),
+            new Choice("solid", "solid"),
+            new Choice("flexible", "flexible (IEC class 5)"))
+        .usually("stranded");
+  }
+
+  static Input temperature() {
+    return Input.reading(
+            "wire-temperature", Unit.CELSIUS, "temperature of the wire; warmer loses more")
+        .usually("75 degC")
+        .possible(COLDEST, HOTTEST);
+  }
+
+  static Conductor chosen(Entries entries) {
+    String size = entries.choice("size").words();
+    String strands = entries.choice("strands").id();
+    return sizes(size.endsWith("AWG"), strands).stream()
+        .filter(c -> c.size().equals(size))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new InputException(
+                    "The tables hold no "
+                        + strands
+                        + " wire of "
+                        + size
+                        + ". Maybe strands=stranded."));
+  }
+
+  /** All sizes of a make, from the smallest. */
+  static List<Conductor> sizes(boolean american, String strands) {
+    List<Conductor> sizes =
+        switch (strands) {
+          case "stranded" -> american ? Conductor.AWG_STRANDED : Conductor.IEC_CLASS_2;
+          case "solid" -> american ? Conductor.AWG_SOLID : List.<Conductor>of();
+          default -> american ? List.<Conductor>of() : Conductor.IEC_CLASS_5;
+        };
+    if (sizes.isEmpty()) {
+      throw new InputException(
+          "The tables hold no "
+              + strands
+              + (american ? " wire in AWG" : " wire in mm2")
+              + ". Maybe strands=stranded.");
+    }
+    return sizes;
+  }
+}

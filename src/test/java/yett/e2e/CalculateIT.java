@@ -1,0 +1,84 @@
+package yett.e2e;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A calculation on the command line, in a pipe and at a terminal. */
+class CalculateIT {
+  @TempDir private static Path home;
+
+  private static Pipe.Result run(String stdin, String... words) {
+    return Pipe.run(
+        Programs.packaged(words),
+        Map.of("YETT_HOME", home.toString(), "COLUMNS", "80"),
+        stdin,
+        Visitor.PATIENCE);
+  }
+
+  @Test
+  void in_one_line_of_the_command_line() {
+    Pipe.Result result =
+        run(
+            "",
+            "calculate",
+            "feeder-drop",
+            "supply=24 V",
+            "current=15 A",
+            "length=50 ft",
+            "size=12 AWG");
+
+    assertThat(result.exitCode()).as(result.stderr()).isZero();
+    assertThat(result.stdout())
+        .doesNotContain("\u001b")
+        .contains("2.97 V", "12.38 %", "At the gate", "too thin or too long", "NEC");
+    assertThat(result.stdout().lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
+  void at_the_programs_own_prompt_without_a_terminal() {
+    Pipe.Result result =
+        run(
+            "calculate feeder-drop supply=24 V current=15 A +- 0.5 A length=50 ft size=\"12 AWG\"\n"
+                + "calculate feeder-drop\ncalculate feeder-drop supply=3 ohm\ncalculate fedder-drop\nquit\n");
+
+    assertThat(result.stdout()).contains("2.97 V, u = 0.057 V");
+    assertThat(result.stderr())
+        .contains(
+            "feeder-drop needs supply, current, length, size.",
+            "supply: \"ohm\" is a resistance",
+            "Maybe \"feeder-drop\"")
+        .doesNotContain("Exception", "\tat ");
+  }
+
+  @Test
+  void at_a_terminal_each_input_is_asked_for() {
+    try (Pty pty =
+        Pty.start(
+            Programs.packaged("calculate", "feeder-drop"),
+            Map.of("YETT_HOME", home.toString()),
+            80)) {
+      pty.waitFor("supply> ");
+      pty.enter("24");
+      pty.waitFor("current> ");
+      pty.enter("fifteen");
+      pty.waitFor("There is no number");
+      pty.enter("15 A");
+      pty.waitFor("length> ");
+      pty.enter("back");
+      pty.enter("15 A");
+      pty.waitFor("length> ");
+      pty.enter("50 ft");
+      pty.waitFor("size> ");
+      pty.enter("12 awg");
+      pty.enter("");
+      pty.enter("");
+      pty.enter("");
+      assertThat(pty.waitForExit(Visitor.PATIENCE)).isZero();
+      assertThat(pty.transcript()).contains("2.97 V", "75 degC, the usual");
+    }
+  }
+}
