@@ -60,19 +60,20 @@ class CalculateIT {
         Pty.start(
             Programs.packaged("calculate", "feeder-drop"),
             Map.of("YETT_HOME", home.toString()),
-            80)) {
-      pty.waitFor("supply> ");
+            80,
+            24)) {
+      pty.expect("supply> ", Visitor.PATIENCE);
       pty.enter("24");
-      pty.waitFor("current> ");
+      pty.expect("current> ", Visitor.PATIENCE);
       pty.enter("fifteen");
-      pty.waitFor("There is no number");
+      pty.expect("There is no number", Visitor.PATIENCE);
       pty.enter("15 A");
-      pty.waitFor("length> ");
+      pty.expect("length> ", Visitor.PATIENCE);
       pty.enter("back");
       pty.enter("15 A");
-      pty.waitFor("length> ");
+      pty.expect("length> ", Visitor.PATIENCE);
       pty.enter("50 ft");
-      pty.waitFor("size> ");
+      pty.expect("size> ", Visitor.PATIENCE);
       pty.enter("12 awg");
       pty.enter("");
       pty.enter("");
