@@ -41,7 +41,7 @@ final class FlowChart implements Policy {
           new Line(
               "which-commands",
               Map.of(
-                  "one-transmitter", "renew-transmitter-battery", "one-kind", "restore-command")),
+                  "one-transmitter", "renew-transmitter-battery", "one-kind", "mend-receiver")),
           new Line(
               "input-lamps", Map.of("one-on", "free-command", "comes-and-goes", "free-command")),
           new Line("timer-or-schedule", Map.of("meant", "explain-use")),

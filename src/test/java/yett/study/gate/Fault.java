@@ -40,7 +40,7 @@ final class Fault {
           fault("beam-dirty", Fault::beam),
           fault("edge-faulty", Fault::edge),
           fault("command-held", Fault::held),
-          fault("command-missing", Fault::device),
+          fault("receiver-failed", Fault::device),
           fault("transmitter-dead", (g, r) -> g.transmitterDead = true),
           fault("nothing-wrong", Fault::use),
           fault("not-in-rule-base", Fault::unknown));

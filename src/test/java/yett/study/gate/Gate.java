@@ -267,7 +267,7 @@ final class Gate {
     mark(all, "beam-dirty", beamMargin < 1.3 || beamUnfed);
     mark(all, "edge-faulty", !edgeSound());
     mark(all, "command-held", held != Held.NOTHING);
-    mark(all, "command-missing", deviceDead || deviceUnfed);
+    mark(all, "receiver-failed", deviceDead || deviceUnfed);
     mark(all, "transmitter-dead", transmitterDead);
     mark(all, "nothing-wrong", timerHolds || vehicleOnLoop || beamBlocked);
     mark(all, "not-in-rule-base", boardFreezes || gearCracked);

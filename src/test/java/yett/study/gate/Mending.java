@@ -13,7 +13,7 @@ final class Mending {
           repair("tighten-chain", Mending::hang),
           repair("replace-chain", Mending::newChain),
           repair("free-command", g -> g.held = Gate.Held.NOTHING),
-          repair("restore-command", Mending::device),
+          repair("mend-receiver", Mending::device),
           repair("renew-transmitter-battery", g -> g.transmitterDead = false),
           repair("reset-end-stop", Mending::endStop),
           repair("free-leaf", Mending::leaf),
