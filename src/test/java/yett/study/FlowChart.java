@@ -40,8 +40,7 @@ final class FlowChart implements Policy {
               "terminal-look", Map.of("loose", "clean-terminals", "crusted", "clean-terminals")),
           new Line(
               "which-commands",
-              Map.of(
-                  "one-transmitter", "renew-transmitter-battery", "one-kind", "mend-receiver")),
+              Map.of("one-transmitter", "renew-transmitter-battery", "one-kind", "mend-receiver")),
           new Line(
               "input-lamps", Map.of("one-on", "free-command", "comes-and-goes", "free-command")),
           new Line("timer-or-schedule", Map.of("meant", "explain-use")),
