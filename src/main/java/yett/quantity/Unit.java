@@ -56,6 +56,8 @@ public enum Unit {
   MILLISECOND(Quantity.TIME, MILLI(Units.SECOND), "ms", "msec", "millisecond"),
   MINUTE(Quantity.TIME, Units.MINUTE, "min", "minute"),
   HOUR(Quantity.TIME, Units.HOUR, "h", "hr", "hrs", "hour"),
+  DAY(Quantity.TIME, Units.DAY, "d", "day"),
+  YEAR(Quantity.TIME, Units.DAY.multiply(365.25), "yr", "year"),
 
   NEWTON(Quantity.FORCE, Units.NEWTON, "N", "newton"),
   KILONEWTON(Quantity.FORCE, KILO(Units.NEWTON), "kN", "kilonewton"),

@@ -10,6 +10,7 @@ import yett.quantity.Unit;
 public final class Results {
   private final Map<String, Double> numbers = new LinkedHashMap<>();
   private final Map<String, String> texts = new LinkedHashMap<>();
+  private final Map<String, Double> uncertainties = new LinkedHashMap<>();
 
   /** Adds a number in a unit. */
   public Results with(String id, double value, Unit unit) {
@@ -32,6 +33,15 @@ public final class Results {
   public double in(String id, Unit unit) {
     return unit.fromCanonical(
         number(id).orElseThrow(() -> new IllegalStateException("no result " + id)));
+  }
+
+  /** The combined standard uncertainty of a number in a unit; 0 if no input carries one. */
+  public double uncertainty(String id, Unit unit) {
+    return uncertainties.getOrDefault(id, 0.0) / unit.differenceToCanonical(1);
+  }
+
+  void uncertain(String id, double canonical) {
+    uncertainties.put(id, canonical);
   }
 
   OptionalDouble number(String id) {

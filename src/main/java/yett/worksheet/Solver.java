@@ -3,6 +3,7 @@ package yett.worksheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import yett.calculation.Propagation;
 import yett.worksheet.Solution.Line;
 
@@ -21,14 +22,17 @@ final class Solver {
       for (int i = 0; i < sheet.outputs().size(); i++) {
         Output output = sheet.outputs().get(i);
         if (results.has(output.id())) {
-          lines.add(line(output, results, uncertainties[i]));
+          Line line = line(output, results, uncertainties[i]);
+          line.standardUncertainty().ifPresent(u -> results.uncertain(output.id(), u));
+          lines.add(line);
         }
       }
       return new Solution(
           sheet,
           entries.all(),
           List.copyOf(lines),
-          remarks(entries),
+          Stream.concat(remarks(entries).stream(), sheet.remarks(entries, results).stream())
+              .toList(),
           sheet.meaning(entries, results));
     } catch (InputException e) {
       throw e;

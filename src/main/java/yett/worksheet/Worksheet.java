@@ -65,6 +65,11 @@ public abstract class Worksheet {
    */
   protected abstract Results work(Entries entries);
 
-  /** What these results mean. */
+  /** Where these inputs together leave what the formula is good for; sentences. */
+  protected List<String> remarks(Entries entries, Results results) {
+    return List.of();
+  }
+
+  /** What these results mean; their uncertainties are known by then. */
   protected abstract Meaning meaning(Entries entries, Results results);
 }
