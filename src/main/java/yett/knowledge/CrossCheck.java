@@ -31,6 +31,12 @@ final class CrossCheck {
     base.repairs().values().forEach(this::repair);
     base.setUps().values().forEach(this::setUp);
     base.siteQuestions().values().forEach(q -> conditions("site", q.id(), q.onlyIf()));
+    Set<String> complaints = new TreeSet<>();
+    base.complaints().forEach(c -> complaints.add(c.id()));
+    base.telephone()
+        .pressing()
+        .values()
+        .forEach(p -> known("pressing", p.id(), "if-said", p.ifSaid(), complaints));
     for (String special : List.of(Cause.NOTHING_WRONG, Cause.NOT_IN_RULE_BASE)) {
       if (!base.causes().containsKey(special)) {
         problems.add(

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
  * rules.
  *
  * @param fingerprint changes with any change of content; names the version in cases and caches
+ * @param telephone what is said and asked on the telephone, besides the checks
  * @param rules rule files (DRL) by path
  */
 public record RuleBase(
@@ -23,7 +24,36 @@ public record RuleBase(
     Map<String, Stop> stops,
     Map<String, SiteQuestion> siteQuestions,
     Planning planning,
+    Telephone telephone,
     SortedMap<String, String> rules) {
+
+  /** A rule base that says nothing for the telephone. */
+  public RuleBase(
+      String fingerprint,
+      Map<String, Cause> causes,
+      Map<String, Check> checks,
+      Map<String, History> histories,
+      Map<String, Repair> repairs,
+      Map<String, SetUp> setUps,
+      Map<String, Caution> cautions,
+      Map<String, Stop> stops,
+      Map<String, SiteQuestion> siteQuestions,
+      Planning planning,
+      SortedMap<String, String> rules) {
+    this(
+        fingerprint,
+        causes,
+        checks,
+        histories,
+        repairs,
+        setUps,
+        cautions,
+        stops,
+        siteQuestions,
+        planning,
+        Telephone.NONE,
+        rules);
+  }
 
   /**
    * Reads and checks a rule base.

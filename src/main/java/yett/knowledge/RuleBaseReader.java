@@ -26,7 +26,9 @@ final class RuleBaseReader {
           "caution",
           "stop",
           "site",
-          "planning");
+          "planning",
+          "synonyms",
+          "pressing");
 
   private final SortedMap<String, String> files;
   private final List<Problem> problems = new ArrayList<>();
@@ -40,6 +42,7 @@ final class RuleBaseReader {
   private final Map<String, Stop> stops = new LinkedHashMap<>();
   private final Map<String, SiteQuestion> siteQuestions = new LinkedHashMap<>();
   private final Map<String, Planning> plannings = new LinkedHashMap<>();
+  private final TelephoneReader telephone = new TelephoneReader();
 
   RuleBaseReader(SortedMap<String, String> files) {
     this.files = files;
@@ -72,6 +75,7 @@ final class RuleBaseReader {
             Collections.unmodifiableMap(stops),
             Collections.unmodifiableMap(siteQuestions),
             planning,
+            telephone.read(),
             Collections.unmodifiableSortedMap(rules));
     new CrossCheck(base, places, problems).run();
     if (!problems.isEmpty()) {
@@ -100,6 +104,7 @@ final class RuleBaseReader {
           "\"" + id + "\" cannot be an id",
           "Use lower-case words and figures joined by hyphens, such as chain-slack.");
     }
+    telephone.card(kind, id, fields);
     CardReader reader = new CardReader(fields, id);
     switch (kind) {
       case "cause" -> add(causes, kind, reader.cause(), fields);
@@ -112,7 +117,8 @@ final class RuleBaseReader {
       case "caution" -> add(cautions, kind, reader.caution(), fields);
       case "stop" -> add(stops, kind, reader.stop(), fields);
       case "site" -> add(siteQuestions, kind, reader.site(), fields);
-      default -> add(plannings, kind, reader.planning(), fields);
+      case "planning" -> add(plannings, kind, reader.planning(), fields);
+      default -> {} // for the telephone only: read above
     }
     fields.finish();
     places.put(kind, id, fields);
