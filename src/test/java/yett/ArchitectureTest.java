@@ -84,6 +84,16 @@ class ArchitectureTest {
           .because("a record tells what happened, whether it is shown, printed or compared");
 
   @ArchTest
+  static final ArchRule sayings_know_only_cards =
+      knowsOnly("saying", "knowledge")
+          .because("what a caller's words mean is decided before anything is made of it");
+
+  @ArchTest
+  static final ArchRule text_search_is_for_sayings =
+      onlyIn(packages("org.apache.lucene.."), "yett.saying..")
+          .because("one package understands words, the others work with complaints");
+
+  @ArchTest
   static final ArchRule the_console_knows_nothing_of_gates =
       knowsOnly("console").because("text on a screen looks right whatever it says");
 

@@ -7,7 +7,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Random;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import yett.knowledge.KnowledgeSource;
@@ -78,5 +82,56 @@ class SayingsTest {
     List<Saying> some = third(true);
     long right = some.stream().filter(SayingsTest::isUnderstood).count();
     assertThat(right / (double) some.size()).isGreaterThanOrEqualTo(RIGHT);
+  }
+
+  @Test
+  void the_order_of_the_words_hardly_matters() throws IOException {
+    Random random = new Random(7);
+    assertThat(share(s -> shuffled(s, random))).isGreaterThanOrEqualTo(0.9);
+  }
+
+  @Test
+  void a_slip_in_every_saying_hardly_matters() throws IOException {
+    Random random = new Random(7);
+    assertThat(share(s -> slipped(s, random))).isGreaterThanOrEqualTo(0.9);
+  }
+
+  private static double share(UnaryOperator<String> change) throws IOException {
+    List<Saying> all = all();
+    return all.stream()
+            .map(s -> new Saying(s.meant(), change.apply(s.words())))
+            .filter(SayingsTest::isUnderstood)
+            .count()
+        / (double) all.size();
+  }
+
+  private static String shuffled(String words, Random random) {
+    List<String> mixed = new ArrayList<>(Arrays.asList(words.split(" ")));
+    Collections.shuffle(mixed, random);
+    return String.join(" ", mixed);
+  }
+
+  /** Two neighbouring letters of the longest word change places. */
+  private static String slipped(String words, Random random) {
+    List<String> all = Arrays.asList(words.split(" "));
+    String longest = Collections.max(all, Comparator.comparingInt(String::length));
+    int at = 1 + random.nextInt(longest.length() - 2);
+    String slip =
+        longest.substring(0, at)
+            + longest.charAt(at + 1)
+            + longest.charAt(at)
+            + longest.substring(at + 2);
+    return words.replace(longest, slip);
+  }
+
+  @Test
+  void what_says_nothing_of_a_gate_is_heard_as_nothing() {
+    assertThat(offered("")).isEmpty();
+    assertThat(offered("!!! ??? \u0000 ünïcödé 日本")).isEmpty();
+  }
+
+  @Test
+  void a_caller_who_does_not_stop_talking_is_heard_all_the_same() {
+    assertThat(offered("the chain has come off ".repeat(2_000))).startsWith("chain-hangs");
   }
 }
