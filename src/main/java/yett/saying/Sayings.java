@@ -3,10 +3,12 @@ package yett.saying;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.apache.lucene.analysis.Analyzer;
 import org.apache.lucene.analysis.core.SimpleAnalyzer;
 import org.apache.lucene.analysis.miscellaneous.PerFieldAnalyzerWrapper;
@@ -35,6 +37,10 @@ public final class Sayings {
   private static final String SAID = "said";
   private static final String ALL = "all";
   private static final String ID = "id";
+
+  /** Where people go on to the next thing that is wrong. */
+  private static final Pattern PARTS =
+      Pattern.compile("(?i)[,;.!?]+|\\band\\b|\\bbut\\b|\\bthen\\b");
 
   /** What the second and third best way of putting the same complaint add. */
   private static final double[] FURTHER = {1, 0.35, 0.2};
@@ -98,9 +104,15 @@ public final class Sayings {
   /** The complaints that were probably meant, the most probable first; none if nothing is known. */
   public List<Heard> hear(String words, int most) {
     try {
-      String right = spelling.right(words);
       Map<String, Double> scores = new LinkedHashMap<>();
-      best(right).forEach((id, score) -> scores.merge(id, score, Double::sum));
+      add(scores, words, 1);
+      List<String> parts =
+          Arrays.stream(PARTS.split(words)).filter(p -> p.strip().length() > 3).toList();
+      if (parts.size() > 1) {
+        for (String part : parts) {
+          add(scores, part, 1.0 / parts.size());
+        }
+      }
       double sum = scores.values().stream().mapToDouble(Double::doubleValue).sum();
       return scores.entrySet().stream()
           .sorted(
@@ -112,6 +124,13 @@ public final class Sayings {
     } catch (IOException e) {
       throw new UncheckedIOException(e); // the index is in memory
     }
+  }
+
+  /** Adds what was found, as shares of it, so that a short part counts as much as a long one. */
+  private void add(Map<String, Double> scores, String words, double weight) throws IOException {
+    Map<String, Double> found = best(spelling.right(words));
+    double sum = found.values().stream().mapToDouble(Double::doubleValue).sum();
+    found.forEach((id, score) -> scores.merge(id, weight * score / sum, Double::sum));
   }
 
   private Map<String, Double> best(String words) throws IOException {
@@ -148,6 +167,6 @@ public final class Sayings {
   private static String shortened(String words) {
     String[] all = words.split(" ");
     int most = Math.min(all.length, IndexSearcher.getMaxClauseCount() / 4);
-    return String.join(" ", java.util.Arrays.copyOf(all, most));
+    return String.join(" ", Arrays.copyOf(all, most));
   }
 }

