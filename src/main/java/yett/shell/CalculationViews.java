@@ -16,6 +16,7 @@ import yett.worksheet.Given;
 import yett.worksheet.Input;
 import yett.worksheet.Note;
 import yett.worksheet.Output;
+import yett.worksheet.Plot;
 import yett.worksheet.Solution;
 import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
@@ -171,6 +172,7 @@ final class CalculationViews {
     blocks.add(new Block.Rows(solution.inputs().stream().map(CalculationViews::row).toList()));
     blocks.add(Block.heading("Result"));
     blocks.add(new Block.Rows(solution.lines().stream().map(CalculationViews::row).toList()));
+    solution.plot().ifPresent(plot -> blocks.add(drawing(plot)));
     solution.remarks().forEach(r -> blocks.add(Block.paragraph("Mind: " + r)));
     blocks.add(Block.heading("At the gate"));
     blocks.add(Block.paragraph(Text.strong(String.join(" ", solution.meaning().sentences()))));
@@ -180,6 +182,14 @@ final class CalculationViews {
     blocks.add(Block.heading("How"));
     blocks.add(background(sheet));
     return blocks;
+  }
+
+  private static Block drawing(Plot plot) {
+    return new Block.Plot(
+        plot.points().stream().map(p -> new Block.Point(p.across(), p.up())).toList(),
+        plot.levels().stream().map(l -> new Block.Level(l.label(), l.up())).toList(),
+        plot.across(),
+        plot.up());
   }
 
   private static Block.Row row(Given given) {

@@ -6,6 +6,7 @@ package yett.worksheet;
  */
 public final class InputException extends IllegalArgumentException {
   public InputException(String message) {
-    super(message);
+    // It may go to standard error, past the screen that knows a space that does not break.
+    super(message.replace('\u00a0', ' '));
   }
 }

@@ -11,6 +11,7 @@ public final class Results {
   private final Map<String, Double> numbers = new LinkedHashMap<>();
   private final Map<String, String> texts = new LinkedHashMap<>();
   private final Map<String, Double> uncertainties = new LinkedHashMap<>();
+  private Optional<Plot> plot = Optional.empty();
 
   /** Adds a number in a unit. */
   public Results with(String id, double value, Unit unit) {
@@ -21,6 +22,12 @@ public final class Results {
   /** Adds a result in words. */
   public Results with(String id, String words) {
     texts.put(id, words);
+    return this;
+  }
+
+  /** Adds a drawing. */
+  public Results with(Plot drawing) {
+    plot = Optional.of(drawing);
     return this;
   }
 
@@ -47,6 +54,10 @@ public final class Results {
   OptionalDouble number(String id) {
     Double number = numbers.get(id);
     return number == null ? OptionalDouble.empty() : OptionalDouble.of(number);
+  }
+
+  Optional<Plot> plot() {
+    return plot;
   }
 
   Optional<String> text(String id) {

@@ -1,15 +1,22 @@
 package yett.worksheet;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * A calculation worked out.
  *
+ * @param plot a drawing of what was read, if there is one
  * @param remarks where an input leaves what the formula is good for
  */
 public record Solution(
-    Worksheet sheet, List<Given> inputs, List<Line> lines, List<String> remarks, Meaning meaning) {
+    Worksheet sheet,
+    List<Given> inputs,
+    List<Line> lines,
+    Optional<Plot> plot,
+    List<String> remarks,
+    Meaning meaning) {
 
   /**
    * One result.

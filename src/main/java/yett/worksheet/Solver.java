@@ -31,6 +31,7 @@ final class Solver {
           sheet,
           entries.all(),
           List.copyOf(lines),
+          results.plot(),
           Stream.concat(remarks(entries).stream(), sheet.remarks(entries, results).stream())
               .toList(),
           sheet.meaning(entries, results));

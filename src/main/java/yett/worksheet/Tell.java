@@ -20,6 +20,14 @@ public final class Tell {
     return unit.quantity().show(unit.toCanonical(rounded), unit).replace(' ', '\u00a0');
   }
 
+  /** A value in one unit, and in brackets in another. */
+  public static String both(double value, Unit unit, Unit other) {
+    return tell(value, unit)
+        + " ("
+        + tell(other.fromCanonical(unit.toCanonical(value)), other)
+        + ")";
+  }
+
   /** A length in m, in metres and feet. */
   public static String metres(double metres) {
     return tell(metres, Unit.METRE) + " (" + tell(metres / 0.3048, Unit.FOOT) + ")";

@@ -6,12 +6,21 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
+import yett.worksheet.chain.ChainWorksheets;
 import yett.worksheet.feeder.FeederWorksheets;
+import yett.worksheet.force.ForceWorksheets;
+import yett.worksheet.leaf.LeafWorksheets;
+import yett.worksheet.travel.TravelWorksheets;
 
 /** Every calculation, by subject. */
 public final class Catalogue {
   private static final List<Worksheet> ALL =
-      Stream.of(FeederWorksheets.ALL)
+      Stream.of(
+              FeederWorksheets.ALL,
+              ChainWorksheets.ALL,
+              LeafWorksheets.ALL,
+              TravelWorksheets.ALL,
+              ForceWorksheets.ALL)
           .flatMap(List::stream)
           .sorted(Comparator.comparing(Worksheet::subject))
           .toList();

@@ -1,0 +1,53 @@
+package yett.worksheet.chain;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import yett.calculation.RollerChain;
+import yett.quantity.Unit;
+import yett.worksheet.Choice;
+import yett.worksheet.Entries;
+import yett.worksheet.Input;
+
+/** The inputs that say which chain it is and how it hangs. */
+public final class Chains {
+  static final String SIZES =
+      "ASME B29.1 (pitch, minimum strength), ISO 606 for 08B and 10B (strength from memory), mass of"
+          + " a chain catalogue";
+  static final String PARABOLA =
+      "statics textbooks, cable under its own weight, supports at one height";
+  static final String DECIDES =
+      "The maker's instructions for the operator and for the chain go before these rules.";
+
+  private Chains() {}
+
+  /** Which roller chain; see {@link #chosen}. */
+  public static Input size() {
+    List<Choice> sizes =
+        Arrays.stream(RollerChain.values())
+            .map(chain -> new Choice(chain.number().toLowerCase(Locale.ROOT), words(chain)))
+            .toList();
+    return Input.choice("chain", "roller chain, by its number", sizes);
+  }
+
+  /** The chain of the input {@link #size}. */
+  public static RollerChain chosen(Entries entries) {
+    return RollerChain.numbered(entries.choice("chain").id()).orElseThrow();
+  }
+
+  /** A digit first, so that 40 is never taken for a place in the list. */
+  private static String words(RollerChain chain) {
+    String pitch = Unit.MILLIMETRE.quantity().show(1000 * chain.pitch(), Unit.MILLIMETRE);
+    String inches = Unit.INCH.quantity().show(1000 * chain.pitch(), Unit.INCH);
+    return chain.number() + " (pitch " + inches + ", " + pitch + ")";
+  }
+
+  static Input span() {
+    return Input.reading("span", Unit.METRE, "length of the free run, from support to support")
+        .possible(0.2, 30);
+  }
+
+  static Input sag(String id, String words) {
+    return Input.reading(id, Unit.MILLIMETRE, words).possible(0.5, 3000);
+  }
+}

@@ -1,0 +1,2 @@
+/** Calculations about the roller chain, how it hangs, wears and runs. */
+package yett.worksheet.chain;

@@ -1,0 +1,96 @@
+package yett.worksheet.force;
+
+import static yett.worksheet.Tell.both;
+import static yett.worksheet.Tell.tell;
+
+import yett.calculation.ForceCurve;
+import yett.calculation.ObstructionForce;
+import yett.calculation.ObstructionForce.Verdict;
+import yett.quantity.Unit;
+import yett.worksheet.Meaning;
+import yett.worksheet.Note;
+
+/** What a recorded force means at the gate. */
+final class ForceMeaning {
+  private static final Note OUT_OF_USE =
+      Note.warning(
+          "The gate pushes harder or longer than the limits allow. Crushing, broken bones. Take it"
+              + " out of use, locked off and signed, until a new record is within them.");
+
+  private ForceMeaning() {}
+
+  static Meaning of(ObstructionForce force) {
+    Meaning meaning =
+        switch (force.verdict()) {
+          case MET ->
+              Meaning.of(
+                  "This record is within the limits for a "
+                      + force.zone().words()
+                      + "; the gate has passed when all points have, three times each.");
+          case MISSED -> missed(force).with(OUT_OF_USE);
+          case OPEN -> open(force);
+        };
+    return withMeter(meaning, force.curve());
+  }
+
+  private static Meaning missed(ObstructionForce force) {
+    Meaning meaning = Meaning.of();
+    if (force.peak() == Verdict.MISSED) {
+      meaning =
+          meaning.and(
+              "The peak of "
+                  + newtons(force.curve().peak().force())
+                  + " is over the "
+                  + newtons(force.zone().peakLimit())
+                  + " of a "
+                  + force.zone().words()
+                  + ": less speed before the end, a softer edge, or a reversal that begins sooner.");
+    }
+    if (force.dynamic() == Verdict.MISSED) {
+      meaning =
+          meaning.and(
+              "It stays above 150 N for "
+                  + tell(force.dynamicPeriod(), Unit.SECOND)
+                  + ", longer than 0.75 s: the drive reverses too late or not at all.");
+    }
+    if (force.release() == Verdict.MISSED) {
+      meaning =
+          meaning.and(
+              "After 5 s there are still "
+                  + newtons(force.afterRelease().orElseThrow())
+                  + ", where 25 N are allowed: the leaf does not let go, it has to back off.");
+    }
+    return meaning;
+  }
+
+  private static Meaning open(ObstructionForce force) {
+    return force.contact().isEmpty()
+        ? Meaning.of(
+            "The force never rose above 25 N: the meter was not hit, or was not zeroed. Record"
+                + " again.")
+        : Meaning.of(
+            "Within the limits as far as it goes, but the record ends "
+                + tell(force.curve().end() - force.contact().orElseThrow(), Unit.SECOND)
+                + " after contact. Record 5 s and more.");
+  }
+
+  private static Meaning withMeter(Meaning meaning, ForceCurve curve) {
+    Meaning all = meaning;
+    if (curve.peak().force() >= ObstructionForce.METER_RANGE) {
+      all =
+          all.and("The meter's range ends at 2000 N: the true peak may be higher than the record.");
+    }
+    // Clocks of meters are not so exact that 199 in a second would be too few.
+    return curve.rate() < ObstructionForce.LEAST_RATE * 0.98
+        ? all.and(
+            "With "
+                + tell(curve.rate(), Unit.HERTZ)
+                + " the record is slower than the 200 samples a second of the standard's meter: a"
+                + " peak can hide between two samples.")
+        : all;
+  }
+
+  private static String newtons(double newtons) {
+    return both(newtons, Unit.NEWTON, Unit.POUND_FORCE);
+  }
+}

@@ -1,0 +1,11 @@
+package yett.worksheet.force;
+
+import java.util.List;
+import yett.worksheet.Worksheet;
+
+/** Those about the force at an obstruction. */
+public final class ForceWorksheets {
+  public static final List<Worksheet> ALL = List.of(new ObstructionForceSheet());
+
+  private ForceWorksheets() {}
+}

@@ -1,0 +1,2 @@
+/** Calculations about the force at an obstruction. */
+package yett.worksheet.force;

@@ -1,0 +1,2 @@
+/** Calculations about the moving leaf. */
+package yett.worksheet.leaf;

@@ -1,0 +1,17 @@
+package yett.worksheet.travel;
+
+import java.util.List;
+import yett.worksheet.Worksheet;
+
+/** Those about the way of the leaf, its limits and its marker. */
+public final class TravelWorksheets {
+  public static final List<Worksheet> ALL =
+      List.of(
+          new TravelTime(),
+          new ChainTravel(),
+          new LimitShift(),
+          new MarkerPlace(),
+          new MarkerSearchSheet());
+
+  private TravelWorksheets() {}
+}

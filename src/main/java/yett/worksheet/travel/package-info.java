@@ -1,0 +1,2 @@
+/** Calculations about travel, limits and the reference marker. */
+package yett.worksheet.travel;
