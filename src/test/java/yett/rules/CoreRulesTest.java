@@ -86,7 +86,9 @@ class CoreRulesTest {
             "odds.drl",
             "stops.drl")
         .allMatch(
-            f -> f.matches("(contradictions|core|expectations|follow-ups|odds|stops)(-[a-z]+)?.drl"));
+            f ->
+                f.matches(
+                    "(contradictions|core|expectations|follow-ups|odds|stops)(-[a-z]+)?.drl"));
     List<String> inFiles = new ArrayList<>();
     for (String file : files) {
       inFiles.addAll(Rules.of(file));

@@ -179,6 +179,7 @@ class OddsRulesTest {
                     site("supply-volts", "120"),
                     site("feeder-size", "awg-14"),
                     site("feeder-length", "200 m"))))
+        .filteredOn(o -> o.cause().equals("feeder-undersized"))
         .singleElement()
         .extracting(o -> o.reason().because())
         .asString()
