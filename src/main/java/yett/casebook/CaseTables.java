@@ -7,12 +7,14 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The SQL of cases and their events; the caller holds the transaction. */
 final class CaseTables {
   private static final String LINE =
-      "select id, site_id, opened_at, last_event_at, last_seq, state, title from case_file";
+      "select id, site_id, opened_at, last_event_at, last_seq, state, title, cause"
+          + " from case_file";
 
   private final JdbcClient client;
 
@@ -20,17 +22,32 @@ final class CaseTables {
     this.client = client;
   }
 
-  CaseId begin(String siteId, Instant at) {
+  /** A case of this name that is there already is the one that is meant. */
+  CaseId begin(String uid, String siteId, Instant at) {
+    return named(uid).orElseGet(() -> insert(uid, siteId, at));
+  }
+
+  /** The case with a name of its own that it keeps in every casebook. */
+  Optional<CaseId> named(String uid) {
+    return client
+        .sql("select id from case_file where uid = ?")
+        .param(uid)
+        .query((row, n) -> CaseId.stored(row.getString(1)))
+        .optional();
+  }
+
+  private CaseId insert(String uid, String siteId, Instant at) {
     var id = nextId(at.atOffset(ZoneOffset.UTC).getYear());
     client
         .sql(
             """
             insert into case_file
-              (id, site_id, opened_at, last_event_at, last_seq, state, title)
-            values (?, ?, ?, ?, 0, ?, '')
+              (id, uid, site_id, opened_at, last_event_at, last_seq, state, title)
+            values (?, ?, ?, ?, ?, 0, ?, '')
             """)
         .params(
             id.toString(),
+            uid,
             siteId,
             Storable.written(at),
             Storable.written(at),
@@ -59,7 +76,11 @@ final class CaseTables {
     return new CaseId(year, number);
   }
 
-  /** The update is the check: of two writers who expect the same, it lets only the first pass. */
+  /**
+   * The update is the check: of two writers who expect the same, it lets only the first pass. What
+   * stands there already just as it is given was written by an append whose writer was not told,
+   * because the server was lost on the way.
+   */
   List<StoredEvent> append(CaseId id, long expectedSeq, List<NewEvent> events) {
     var stored = numbered(expectedSeq, events);
     int moved =
@@ -68,7 +89,11 @@ final class CaseTables {
             .params(expectedSeq + events.size(), id.toString(), expectedSeq)
             .update();
     if (moved == 0) {
-      throw refused(id, expectedSeq);
+      var newer = eventsAfter(id, expectedSeq);
+      if (!events.isEmpty() && newer.size() >= events.size() && newer.containsAll(stored)) {
+        return stored;
+      }
+      throw refused(id, expectedSeq, newer);
     }
     stored.forEach(event -> insert(id, event));
     if (!events.isEmpty()) {
@@ -105,8 +130,7 @@ final class CaseTables {
         .update();
   }
 
-  private RuntimeException refused(CaseId id, long expectedSeq) {
-    var newer = eventsAfter(id, expectedSeq);
+  private RuntimeException refused(CaseId id, long expectedSeq, List<StoredEvent> newer) {
     if (!newer.isEmpty()) {
       return new CaseMovedOn(id, newer);
     }
@@ -121,10 +145,11 @@ final class CaseTables {
             + " case again.");
   }
 
-  void summarise(CaseId id, Summary summary) {
+  /** Only as long as nothing was written after the event that it sums up. */
+  void summarise(CaseId id, long lastSeq, Summary summary) {
     client
-        .sql("update case_file set state = ?, title = ? where id = ?")
-        .params(summary.state().name(), summary.title(), id.toString())
+        .sql("update case_file set state = ?, title = ?, cause = ? where id = ? and last_seq = ?")
+        .params(summary.state().name(), summary.title(), summary.cause(), id.toString(), lastSeq)
         .update();
   }
 
@@ -184,6 +209,9 @@ final class CaseTables {
         Instant.parse(row.getString("opened_at")),
         Instant.parse(row.getString("last_event_at")),
         row.getLong("last_seq"),
-        new Summary(CaseState.valueOf(row.getString("state")), row.getString("title")));
+        new Summary(
+            CaseState.valueOf(row.getString("state")),
+            row.getString("title"),
+            row.getString("cause")));
   }
 }

@@ -2,17 +2,15 @@ package yett.casebook;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.UUID;
+import java.util.function.Function;
 import org.flywaydb.core.api.FlywayException;
 import org.springframework.dao.DataAccessException;
-import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.jdbc.datasource.SingleConnectionDataSource;
 
 /**
  * The store of cases and sites. What {@link #append} was given is on the disk when it returns, and
@@ -30,68 +28,65 @@ import org.springframework.jdbc.datasource.SingleConnectionDataSource;
  */
 public final class Casebook implements AutoCloseable {
   private final String where;
-  private final SingleConnectionDataSource database;
-  private final Transactions transactions;
-  private final CaseTables cases;
-  private final SiteTables sites;
+  private final String url;
+  private Session session;
 
-  private Casebook(String where, SingleConnectionDataSource database, Transactions transactions) {
+  private Casebook(String where, String url, Session session) {
     this.where = where;
-    this.database = database;
-    this.transactions = transactions;
-    var client = JdbcClient.create(database);
-    this.cases = new CaseTables(client);
-    this.sites = new SiteTables(client);
+    this.url = url;
+    this.session = session;
   }
 
   /** Opens the casebook in a file, and makes the directory, the file and its tables if need be. */
   public static Casebook open(Path file) {
     String where = file.toString();
+    String url = SqliteFile.url(file);
     try {
       SqliteFile.createDirectory(file.toAbsolutePath().getParent());
-      return SqliteFile.aloneWhileOpening(file, () -> open(where, SqliteFile.url(file)));
+      return new Casebook(
+          where, url, SqliteFile.aloneWhileOpening(file, () -> Session.open(where, url, true)));
     } catch (IOException | SQLException | DataAccessException | FlywayException | LinkageError e) {
       throw Troubles.explained(where, e);
     }
   }
 
   /**
-   * Opens the casebook a JDBC URL leads to, and makes its tables if need be. The database itself
-   * must exist, unless the URL names a file; but for a file {@link #open(Path)} is better, because
-   * it also keeps two programs apart that both start on a new one.
+   * Opens the casebook a JDBC URL leads to, and makes its tables if there are none. The database
+   * itself must exist, unless the URL names a file; but for a file {@link #open(Path)} is better,
+   * because it also keeps two programs apart that both start on a new one.
+   *
+   * @throws CasebookUnreachable if a server does not answer
    */
   public static Casebook open(String jdbcUrl) {
-    // What follows may hold a password.
-    String where = jdbcUrl.split("\\?", 2)[0];
+    return open(jdbcUrl, false);
+  }
+
+  /** As {@link #open(String)}, and brings the tables of an older program up to date. */
+  public static Casebook upgrade(String jdbcUrl) {
+    return open(jdbcUrl, true);
+  }
+
+  private static Casebook open(String url, boolean upgrade) {
+    String where = PostgresServer.shown(url);
     try {
-      return open(where, jdbcUrl);
+      return new Casebook(where, url, Session.open(where, url, upgrade));
     } catch (SQLException | DataAccessException | FlywayException | LinkageError e) {
       throw Troubles.explained(where, e);
     }
   }
 
-  private static Casebook open(String where, String url) throws SQLException {
-    boolean embedded = SqliteFile.isUrl(url);
-    var connection = embedded ? SqliteFile.connect(url) : DriverManager.getConnection(url);
-    var database = new SingleConnectionDataSource(connection, true);
-    try {
-      Schema.bringUpToDate(where, database);
-      if (embedded) {
-        SqliteFile.writeAhead(connection);
-      }
-      var transactions = new Transactions(connection, embedded ? SqliteFile.BEGIN : "begin");
-      return new Casebook(where, database, transactions);
-    } catch (SQLException | RuntimeException | Error e) {
-      database.destroy();
-      throw e;
-    }
+  /** The file or server, as messages call it: without a password. */
+  public String where() {
+    return where;
   }
 
   /** Begins a case without events. Its site need not have been saved. */
   public CaseId newCase(String siteId, Instant at) {
     Storable.text("site", siteId);
     Storable.time("at", at);
-    return write(() -> cases.begin(siteId, at));
+    // Drawn once: if the server is lost on the way, the second try finds what the first began.
+    String uid = UUID.randomUUID().toString();
+    return write(s -> s.cases().begin(uid, siteId, at));
   }
 
   /**
@@ -102,16 +97,16 @@ public final class Casebook implements AutoCloseable {
    * @throws CaseMovedOn if there are events after that one; nothing is added then
    */
   public List<StoredEvent> append(CaseId id, long expectedSeq, NewEvent... events) {
-    return write(() -> cases.append(id, expectedSeq, List.of(events)));
+    return write(s -> s.cases().append(id, expectedSeq, List.of(events)));
   }
 
   /** As {@link #append(CaseId, long, NewEvent...)}, and changes the summary in the same breath. */
   public List<StoredEvent> append(
       CaseId id, long expectedSeq, Summary summary, List<NewEvent> events) {
     return write(
-        () -> {
-          var stored = cases.append(id, expectedSeq, events);
-          cases.summarise(id, summary);
+        s -> {
+          var stored = s.cases().append(id, expectedSeq, events);
+          s.cases().summarise(id, expectedSeq + events.size(), summary);
           return stored;
         });
   }
@@ -123,12 +118,12 @@ public final class Casebook implements AutoCloseable {
 
   /** The events of a case after the one with the given number, oldest first. */
   public List<StoredEvent> eventsAfter(CaseId id, long seq) {
-    return read(() -> cases.eventsAfter(id, seq));
+    return read(s -> s.cases().eventsAfter(id, seq));
   }
 
   /** All cases, the one last written to first. */
   public List<CaseSummary> cases() {
-    return read(cases::all);
+    return read(s -> s.cases().all());
   }
 
   /** The cases in one state, the one last written to first. */
@@ -138,7 +133,7 @@ public final class Casebook implements AutoCloseable {
 
   /** One case's line in the list. */
   public CaseSummary summary(CaseId id) {
-    return read(() -> cases.summary(id));
+    return read(s -> s.cases().summary(id));
   }
 
   /**
@@ -147,12 +142,12 @@ public final class Casebook implements AutoCloseable {
    * @throws CaseNotFound if that is no case, with the nearest; or several, with all of them
    */
   public CaseId find(String typed) {
-    return read(() -> CaseFinder.find(typed, cases.ids()));
+    return read(s -> CaseFinder.find(typed, s.cases().ids()));
   }
 
   /** Keeps a site's description as its newest revision; the older ones stay. */
   public void saveSite(SiteRecord site) {
-    write(() -> sites.save(site));
+    write(s -> s.sites().save(site));
   }
 
   /** A site's newest revision, if it was ever saved. */
@@ -163,35 +158,95 @@ public final class Casebook implements AutoCloseable {
 
   /** All revisions of a site, newest first. */
   public List<SiteRecord> siteHistory(String id) {
-    return read(() -> sites.history(id));
+    return read(s -> s.sites().history(id));
   }
 
   /** The newest revision of every site, by name. */
   public List<SiteRecord> sites() {
-    return read(sites::newest);
+    return read(s -> s.sites().newest());
+  }
+
+  /** Keeps what is known of somebody, in place of what was known of them in this case. */
+  public void savePerson(CaseId id, Person person) {
+    write(
+        s -> {
+          s.cases().summary(id);
+          return s.people().save(id, person);
+        });
+  }
+
+  /** What is known of the people of a case. */
+  public List<Person> people(CaseId id) {
+    return read(s -> s.people().of(id));
+  }
+
+  /** The cases in which somebody of this name or telephone number is known. */
+  public List<CaseId> knowing(String nameOrPhone) {
+    return read(s -> s.people().knowing(nameOrPhone));
+  }
+
+  /**
+   * Forgets the people of a case; its events stay.
+   *
+   * @return how many were forgotten
+   */
+  public int forgetPeople(CaseId id) {
+    return write(s -> s.people().forget(id));
   }
 
   @Override
   public synchronized void close() {
-    database.destroy();
-  }
-
-  /** One at a time: there is one connection, and people type slowly. */
-  private synchronized <T> T write(Supplier<T> work) {
-    try {
-      return transactions.run(work);
-    } catch (SQLException | DataAccessException e) {
-      throw Troubles.explained(where, e);
+    if (session != null) {
+      session.close();
     }
+    session = null;
   }
 
-  private synchronized <T> T read(Supplier<T> work) {
+  private <T> T write(Function<Session, T> work) {
+    return work(s -> s.transactions().run(() -> work.apply(s)));
+  }
+
+  private <T> T read(Function<Session, T> work) {
     try {
-      return work.get();
-    } catch (DataAccessException e) {
-      throw Troubles.explained(where, e);
+      return work(work::apply);
     } catch (IllegalArgumentException | DateTimeException e) {
       throw Troubles.unreadable(where, e);
     }
+  }
+
+  /**
+   * One at a time: there is one connection, and people type slowly. If it was lost since it was
+   * last used, because the server was started anew, a new one takes its place; all work may be
+   * begun again, because none of it is done twice.
+   */
+  private synchronized <T> T work(Work<T> work) {
+    boolean used = session != null;
+    try {
+      return attempt(work);
+    } catch (CasebookUnreachable e) {
+      if (!used) {
+        throw e;
+      }
+      return attempt(work);
+    }
+  }
+
+  private <T> T attempt(Work<T> work) {
+    try {
+      if (session == null) {
+        session = Session.open(where, url, false);
+      }
+      return work.on(session);
+    } catch (SQLException | DataAccessException | FlywayException e) {
+      var told = Troubles.explained(where, e);
+      if (told instanceof CasebookUnreachable) {
+        close();
+      }
+      throw told;
+    }
+  }
+
+  private interface Work<T> {
+    T on(Session session) throws SQLException;
   }
 }

@@ -11,7 +11,7 @@ import org.flywaydb.core.api.configuration.FluentConfiguration;
 /** Brings the tables to the version this program knows. */
 final class Schema {
   /** The version of the newest file in db/casebook; a test holds the two together. */
-  static final int VERSION = 1;
+  static final int VERSION = 2;
 
   private static final String HISTORY = "flyway_schema_history";
 
@@ -20,8 +20,12 @@ final class Schema {
   /**
    * Asks for the version first: setting Flyway to work costs more than all the rest of opening the
    * casebook, and almost always finds nothing to do.
+   *
+   * @param upgrade whether the tables of an older program may be changed. Others may be working
+   *     with those of a server: whoever is responsible for it says when.
    */
-  static void bringUpToDate(String where, DataSource database) throws SQLException {
+  static void bringUpToDate(String where, DataSource database, boolean upgrade)
+      throws SQLException {
     List<Integer> applied;
     try (Connection connection = database.getConnection()) {
       applied = applied(connection);
@@ -35,6 +39,16 @@ final class Schema {
               + ", this program knows "
               + VERSION
               + "). Nothing was changed. Install the newer program.");
+    }
+    if (newest > 0 && newest < VERSION && !upgrade) {
+      throw new CasebookException(
+          where
+              + ": this casebook is of an older Yett (its version is "
+              + newest
+              + ", this program needs "
+              + VERSION
+              + "). Nothing was changed. When everybody has left it and it is backed up, bring it"
+              + " up to date with: cases upgrade.");
     }
     if (newest < VERSION) {
       flyway(database).load().migrate();

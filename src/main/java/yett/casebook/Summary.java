@@ -4,9 +4,16 @@ package yett.casebook;
  * What a list of cases shows of one case; written together with the events that changed it.
  *
  * @param title one line, as the casebook's reader would tell the case
+ * @param cause id of the cause believed most; empty if nothing was told yet
  */
-public record Summary(CaseState state, String title) {
+public record Summary(CaseState state, String title, String cause) {
   public Summary {
+    Storable.text("cause", cause);
     Storable.text("title", title);
+  }
+
+  /** Of a case without a cause. */
+  public Summary(CaseState state, String title) {
+    this(state, title, "");
   }
 }

@@ -21,6 +21,9 @@ final class Troubles {
   private Troubles() {}
 
   static CasebookException explained(String where, Throwable trouble) {
+    if (where.startsWith(PostgresServer.PREFIX)) {
+      return ServerTroubles.explained(where, trouble);
+    }
     return new CasebookException(where + ": " + words(trouble), trouble);
   }
 
@@ -57,8 +60,8 @@ final class Troubles {
       return "the casebook's directory cannot be used (" + told(trouble) + ")." + ELSEWHERE;
     }
     if (trouble instanceof SQLException unknown && "08001".equals(unknown.getSQLState())) {
-      return "there is no driver or no server for this address. See that it is written right"
-          + " (jdbc:sqlite:FILE) and that the server runs.";
+      return "this is no address of a casebook. Write it as jdbc:postgresql://HOST/DATABASE or"
+          + " jdbc:sqlite:FILE.";
     }
     return find(trouble, FlywayException.class)
         .map(Troubles::words)
@@ -111,14 +114,14 @@ final class Troubles {
     return SQLiteErrorCode.getErrorCode(code.code & 0xff);
   }
 
-  private static String told(Throwable trouble) {
+  static String told(Throwable trouble) {
     Throwable teller = find(trouble, SQLException.class).<Throwable>map(e -> e).orElse(trouble);
     return Optional.ofNullable(teller.getMessage())
         .flatMap(message -> message.strip().lines().findFirst())
         .orElse(teller.getClass().getSimpleName());
   }
 
-  private static <T> Optional<T> find(Throwable trouble, Class<T> kind) {
+  static <T> Optional<T> find(Throwable trouble, Class<T> kind) {
     for (Throwable t = trouble; t != null; t = t.getCause()) {
       if (kind.isInstance(t)) {
         return Optional.of(kind.cast(t));

@@ -4,29 +4,34 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Instant;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@ParameterizedClass
+@EnumSource(Store.class)
 class CasebookTest {
   private static final Instant AT = Writer.AT;
 
   @TempDir Path directory;
+  @Parameter Store store;
+  private String address;
   private Casebook casebook;
 
   @BeforeEach
-  void open() {
-    casebook = Casebook.open(directory.resolve("casebook.db"));
+  void begin() {
+    address = store.newAddress(directory);
+    casebook = Store.open(address);
   }
 
   @AfterEach
@@ -78,7 +83,7 @@ class CasebookTest {
     casebook.append(id, 0, new NewEvent(AT, "Zoë", "noted", body));
 
     close();
-    open();
+    casebook = Store.open(address);
 
     assertThat(casebook.events(id)).containsExactly(new StoredEvent(1, AT, "Zoë", "noted", body));
   }
@@ -177,39 +182,5 @@ class CasebookTest {
     assertThatThrownBy(() -> casebook.append(id, 5, Writer.event("A. Moor", 6)))
         .isInstanceOf(CasebookException.class)
         .hasMessageContaining("ends at event 1, but event 5 was there before");
-  }
-
-  @Test
-  void a_file_name_may_hold_any_character() {
-    Path odd = directory.resolve("Kai 7? #é% æ").resolve("case;book?mode=ro.db");
-    try (var other = Casebook.open(odd)) {
-      other.newCase("q1", AT);
-    }
-
-    assertThat(odd).isRegularFile();
-    try (var again = Casebook.open(odd)) {
-      assertThat(again.cases()).hasSize(1);
-    }
-  }
-
-  @Test
-  void the_same_casebook_opens_by_url() {
-    CaseId id = casebook.newCase("q1", AT);
-
-    try (var byUrl = Casebook.open("jdbc:sqlite:" + directory.resolve("casebook.db"))) {
-      assertThat(byUrl.cases()).extracting(CaseSummary::id).containsExactly(id);
-    }
-  }
-
-  @Test
-  void a_new_directory_is_closed_to_others() throws Exception {
-    Assumptions.assumeTrue(
-        directory.getFileSystem().supportedFileAttributeViews().contains("posix"));
-    Path made = directory.resolve("share").resolve("yett");
-
-    Casebook.open(made.resolve("casebook.db")).close();
-
-    assertThat(Files.getPosixFilePermissions(made))
-        .isEqualTo(PosixFilePermissions.fromString("rwx------"));
   }
 }

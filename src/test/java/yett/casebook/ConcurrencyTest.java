@@ -13,20 +13,30 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
 
+@ParameterizedClass
+@EnumSource(Store.class)
 class ConcurrencyTest {
   @TempDir Path directory;
 
-  private Path file() {
-    return directory.resolve("casebook.db");
+  @Parameter Store store;
+  private String address;
+
+  @BeforeEach
+  void begin() {
+    address = store.newAddress(directory);
   }
 
   @Test
   void the_second_writer_is_shown_what_the_first_wrote() {
-    try (var first = Casebook.open(file());
-        var second = Casebook.open(file())) {
+    try (var first = Store.open(address);
+        var second = Store.open(address)) {
       CaseId id = first.newCase("harrow-quay-3", Writer.AT);
       var written = first.append(id, 0, Writer.event("Ada", 1), Writer.event("Ada", 2));
 
@@ -46,7 +56,7 @@ class ConcurrencyTest {
 
   @Test
   void a_refused_append_leaves_the_summary_as_it_was() {
-    try (var casebook = Casebook.open(file())) {
+    try (var casebook = Store.open(address)) {
       CaseId id = casebook.newCase("harrow-quay-3", Writer.AT);
       casebook.append(id, 0, Writer.event("Ada", 1));
 
@@ -65,7 +75,7 @@ class ConcurrencyTest {
 
   @Test
   void threads_sharing_a_casebook_lose_no_event() throws Exception {
-    try (var casebook = Casebook.open(file())) {
+    try (var casebook = Store.open(address)) {
       CaseId id = casebook.newCase("harrow-quay-3", Writer.AT);
 
       together(4, n -> appendTwenty(casebook, id, "desk " + n));
@@ -77,29 +87,29 @@ class ConcurrencyTest {
   @Test
   void threads_with_a_connection_each_lose_no_event() throws Exception {
     CaseId id;
-    try (var casebook = Casebook.open(file())) {
+    try (var casebook = Store.open(address)) {
       id = casebook.newCase("harrow-quay-3", Writer.AT);
     }
 
     together(
         4,
         n -> {
-          try (var own = Casebook.open(file())) {
+          try (var own = Store.open(address)) {
             return appendTwenty(own, id, "desk " + n);
           }
         });
 
-    try (var casebook = Casebook.open(file())) {
+    try (var casebook = Store.open(address)) {
       assertAllThere(casebook, id, List.of("desk 0", "desk 1", "desk 2", "desk 3"), 20);
     }
   }
 
   @Test
   void programs_appending_to_one_case_lose_no_event() throws Exception {
-    try (var casebook = Casebook.open(file())) {
+    try (var casebook = Store.open(address)) {
       CaseId id = casebook.newCase("harrow-quay-3", Writer.AT);
-      var ada = Writer.start(file(), "append-among-others", id.toString(), "Ada", "40");
-      var ben = Writer.start(file(), "append-among-others", id.toString(), "Ben", "40");
+      var ada = Writer.start(address, "append-among-others", id.toString(), "Ada", "40");
+      var ben = Writer.start(address, "append-among-others", id.toString(), "Ben", "40");
 
       assertThat(told(ada)).containsExactly("done");
       assertThat(told(ben)).containsExactly("done");
@@ -112,7 +122,7 @@ class ConcurrencyTest {
   void programs_starting_at_once_on_a_new_file_give_every_case_its_own_id() throws Exception {
     var children = new ArrayList<Process>();
     for (int i = 0; i < 3; i++) {
-      children.add(Writer.start(file(), "open-cases", "20"));
+      children.add(Writer.start(address, "open-cases", "20"));
     }
     Writer.startAtOnce(children);
     var ids = new ArrayList<String>();
@@ -129,12 +139,12 @@ class ConcurrencyTest {
     together(
         6,
         n -> {
-          try (var casebook = Casebook.open(file())) {
+          try (var casebook = Store.open(address)) {
             return casebook.newCase("harrow-quay-" + n, Writer.AT);
           }
         });
 
-    try (var casebook = Casebook.open(file())) {
+    try (var casebook = Store.open(address)) {
       assertThat(casebook.cases()).extracting(CaseSummary::id).doesNotHaveDuplicates().hasSize(6);
     }
   }

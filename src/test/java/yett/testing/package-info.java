@@ -1,0 +1,2 @@
+/** What tests of several packages need. */
+package yett.testing;
