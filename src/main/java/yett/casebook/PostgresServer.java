@@ -4,6 +4,8 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.Properties;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.regex.Pattern;
 
 /** All that is particular to a casebook on a PostgreSQL server. */
@@ -13,6 +15,13 @@ final class PostgresServer {
 
   /** Between a name and an "@": what some addresses hold, and this driver does not take. */
   private static final Pattern NAME_AND_PASSWORD = Pattern.compile("//[^/@]*@");
+
+  /** Silent: the driver's log would hold addresses with passwords. */
+  private static final Logger LOG = Logger.getLogger("org.postgresql");
+
+  static {
+    LOG.setLevel(Level.OFF);
+  }
 
   private PostgresServer() {}
 

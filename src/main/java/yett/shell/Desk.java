@@ -2,6 +2,7 @@ package yett.shell;
 
 import java.time.Clock;
 import java.util.Map;
+import java.util.Optional;
 import org.springframework.stereotype.Component;
 import yett.casebook.CaseId;
 import yett.casebook.Casebook;
@@ -34,9 +35,16 @@ final class Desk implements AutoCloseable {
 
   synchronized Casebook casebook() {
     if (casebook == null) {
-      casebook = Casebook.open(directory.casebook());
+      casebook = shared().map(Casebook::open).orElseGet(() -> Casebook.open(directory.casebook()));
     }
     return casebook;
+  }
+
+  /** The address of the casebook that several share, if this desk is pointed to one. */
+  Optional<String> shared() {
+    return Optional.ofNullable(environment.get("YETT_CASEBOOK"))
+        .map(String::strip)
+        .filter(url -> !url.isEmpty());
   }
 
   synchronized Expertise expertise() {

@@ -21,6 +21,7 @@ class ShellConfiguration {
                 new ResumeVerb(desk),
                 new CasesVerb(desk),
                 new CasesShowVerb(desk),
+                new CasesUpgradeVerb(desk),
                 new RecordVerb(desk),
                 new ReplayVerb(desk),
                 new KnowledgeCheckVerb(desk),

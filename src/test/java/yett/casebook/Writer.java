@@ -26,6 +26,7 @@ final class Writer {
         new ArrayList<String>(
             List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1", // a short run
                 "-cp",
                 System.getProperty("java.class.path"),
                 Writer.class.getName(),
