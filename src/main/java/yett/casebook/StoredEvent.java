@@ -11,4 +11,10 @@ import java.time.Instant;
  * @param type the event's kind
  * @param body JSON text
  */
-public record StoredEvent(long seq, Instant at, String by, String type, String body) {}
+public record StoredEvent(long seq, Instant at, String by, String type, String body) {
+
+  /** Whether it is this event, with its number. */
+  public boolean is(NewEvent event) {
+    return equals(event.numbered(seq));
+  }
+}

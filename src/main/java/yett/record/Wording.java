@@ -21,7 +21,7 @@ import yett.knowledge.SiteQuestion;
 import yett.rules.Conclusion.Finding;
 
 /** How things of a case are called on paper. Whatever a person typed is made plain text. */
-final class Wording {
+public final class Wording {
   private static final DateTimeFormatter DAY_AND_TIME =
       DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm").withZone(ZoneOffset.UTC);
   private static final DateTimeFormatter TIME =
@@ -29,7 +29,7 @@ final class Wording {
 
   private final RuleBase base;
 
-  Wording(RuleBase base) {
+  public Wording(RuleBase base) {
     this.base = base;
   }
 
@@ -86,7 +86,7 @@ final class Wording {
   }
 
   /** What a person said, in the words of the card. */
-  String answer(String check, Answer answer) {
+  public String answer(String check, Answer answer) {
     Check card = base.checks().get(check);
     if (answer instanceof Answer.Chosen chosen) {
       return outcome(card, chosen.outcome());
@@ -175,7 +175,7 @@ final class Wording {
   }
 
   /** What happened, in a few words. */
-  String event(Event event) {
+  public String event(Event event) {
     if (event instanceof Event.Answered e) {
       return "the answer \"" + answer(e.check(), e.answer()) + "\" to: " + ask(e.check());
     }

@@ -49,6 +49,23 @@ final class Conversation {
                   + sitting.open().id()
                   + ". Nothing that was answered is lost."));
     }
+    leave();
+  }
+
+  /** What still waits for the server has one more try; then the next start of the program has. */
+  private void leave() {
+    if (sitting.open().waiting() > 0) {
+      try {
+        sitting.sharing().tell(sitting.open().deliver());
+      } catch (PutAside e) {
+        // Nobody is there to settle two answers: both are in the record.
+      }
+    }
+    if (sitting.open().waiting() > 0) {
+      sitting.say(
+          "They are delivered when Yett is started here and reaches the casebook again. Until then"
+              + " nobody else sees them.");
+    }
   }
 
   private void turn(Moment moment) {
@@ -164,7 +181,9 @@ final class Conversation {
       }
       if (sitting.isSure(moment, check, answer.get())) {
         sitting.record(new Event.Answered(check.id(), answer.get()));
-        sitting.show(sitting.views().taken(moment, sitting.moment(), check));
+        if (Sharing.counts(sitting, check, answer.get())) {
+          sitting.show(sitting.views().taken(moment, sitting.moment(), check));
+        }
         return;
       }
     }
@@ -229,8 +248,8 @@ final class Conversation {
       return;
     }
     sitting.record(new Event.Retested(answer.getAsInt() == 0));
-    if (answer.getAsInt() == 1) {
-      List<Trail.Move> moves = sitting.moment().trail().moves();
+    List<Trail.Move> moves = sitting.moment().trail().moves();
+    if (answer.getAsInt() == 1 && !moves.isEmpty()) {
       sitting.say(
           "Not cured. That is evidence too: "
               + sitting.views().movement(moves.get(moves.size() - 1), sitting.moment()));
@@ -333,6 +352,9 @@ final class Conversation {
       return;
     }
     sitting.record(new Event.Closed(ending));
+    if (sitting.moment().state().closed().isEmpty()) {
+      return; // somebody else had gone on with it
+    }
     String id = sitting.open().id().toString();
     String sheet =
         ending == Ending.REPAIRED

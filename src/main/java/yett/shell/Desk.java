@@ -7,6 +7,8 @@ import org.springframework.stereotype.Component;
 import yett.casebook.CaseId;
 import yett.casebook.Casebook;
 import yett.casebook.DataDirectory;
+import yett.casebook.Outbox;
+import yett.casebook.Parcel;
 import yett.console.Block;
 import yett.console.Console;
 import yett.console.Consoles;
@@ -35,7 +37,11 @@ final class Desk implements AutoCloseable {
 
   synchronized Casebook casebook() {
     if (casebook == null) {
+      boolean mayWait = shared().isPresent();
       casebook = shared().map(Casebook::open).orElseGet(() -> Casebook.open(directory.casebook()));
+      if (mayWait) {
+        deliver();
+      }
     }
     return casebook;
   }
@@ -67,7 +73,39 @@ final class Desk implements AutoCloseable {
   }
 
   OpenCase open(CaseId id, Role role) {
-    return new OpenCase(casebook(), id, expertise().newInterview(), role, clock);
+    Casebook casebook = casebook();
+    return new OpenCase(
+        casebook, id, expertise().newInterview(), role, clock, outbox(casebook).newParcel(id));
+  }
+
+  private Outbox outbox(Casebook casebook) {
+    return new Outbox(directory.data(), casebook.where());
+  }
+
+  /** Brings to the shared casebook what an earlier run could not, and says so. */
+  private void deliver() {
+    for (Parcel left : outbox(casebook).parcels()) {
+      try (OpenCase open = open(left.caseId(), Role.TECHNICIAN)) {
+        int entries = left.content().events().size();
+        Recorded recorded = open.deliver(left);
+        console()
+            .show(
+                Block.paragraph(
+                    "Case "
+                        + left.caseId()
+                        + ": "
+                        + entries
+                        + (entries == 1 ? " entry" : " entries")
+                        + " that had waited on this computer "
+                        + (open.waiting() > 0 ? "still cannot be delivered." : "delivered.")
+                        + (recorded.theirs().isEmpty()
+                            ? ""
+                            : " Somebody else had gone on with it meanwhile; what no longer fitted"
+                                + " is kept as a note. See: resume "
+                                + left.caseId()
+                                + ".")));
+      }
+    }
   }
 
   @Override

@@ -5,50 +5,64 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import yett.casebook.CaseId;
 import yett.casebook.CaseMovedOn;
 import yett.casebook.Casebook;
+import yett.casebook.CasebookUnreachable;
 import yett.casebook.NewEvent;
+import yett.casebook.Parcel;
 import yett.casebook.StoredEvent;
 import yett.casebook.Summary;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.EventText;
 import yett.interview.Interview;
+import yett.interview.Meanwhile;
 import yett.interview.Moment;
 import yett.knowledge.Role;
 
-/** A case on the table: its interview, and its events, each of them stored before it counts. */
+/**
+ * A case on the table: its interview, and its events, each of them on a disk before it counts. While
+ * the server of a shared casebook is away, that is the disk of this computer.
+ */
 final class OpenCase implements AutoCloseable {
   private final Casebook casebook;
   private final CaseId id;
   private final Interview interview;
   private final Clock clock;
   private final Role role;
+  private final Parcel parcel;
   private final List<Entry> entries = new ArrayList<>();
+
+  /** How many of the entries the casebook has; the others wait in the parcel. */
+  private int stored;
+
+  /** Whether the person knows that the server cannot be reached. */
+  private boolean away;
+
   private Moment moment;
 
-  OpenCase(Casebook casebook, CaseId id, Interview interview, Role role, Clock clock) {
+  OpenCase(
+      Casebook casebook, CaseId id, Interview interview, Role role, Clock clock, Parcel parcel) {
     this.casebook = casebook;
     this.id = id;
     this.interview = interview;
     this.role = role;
     this.clock = clock;
-    entries.addAll(entries(casebook.events(id)));
-    moment = interview.at(entries, role);
+    this.parcel = parcel;
+    takeIn(entries(casebook.events(id)));
   }
 
   /** The events of a case as the interview reads them. */
   static List<Entry> entries(List<StoredEvent> stored) {
     return stored.stream()
-        .map(
-            e ->
-                new Entry(
-                    e.seq(),
-                    e.at(),
-                    Role.named(e.by().toUpperCase(Locale.ROOT)),
-                    EventText.read(e.body())))
+        .map(e -> new Entry(e.seq(), e.at(), by(e.by()), EventText.read(e.body())))
         .toList();
+  }
+
+  private static Role by(String word) {
+    return Role.named(word.toUpperCase(Locale.ROOT));
   }
 
   CaseId id() {
@@ -63,32 +77,113 @@ final class OpenCase implements AutoCloseable {
     return interview;
   }
 
-  /**
-   * Stores events and goes on from there.
-   *
-   * @return false if somebody else had gone on with this case meanwhile: their answers are read in,
-   *     and nothing was stored
-   */
-  boolean record(Event... events) {
-    List<Entry> next = new ArrayList<>(entries);
-    List<NewEvent> fresh = new ArrayList<>();
+  /** How many answers wait on this computer for the server. */
+  int waiting() {
+    return entries.size() - stored;
+  }
+
+  /** Stores events and goes on from there. */
+  Recorded record(Event... events) {
+    List<Entry> fresh = new ArrayList<>();
     for (Event event : events) {
-      Entry entry = new Entry(next.size() + 1L, clock.instant(), role, event);
-      next.add(entry);
-      fresh.add(new NewEvent(entry.at(), role.word(), type(event), EventText.write(event)));
+      fresh.add(new Entry(entries.size() + fresh.size() + 1L, clock.instant(), role, event));
     }
+    return send(fresh);
+  }
+
+  /** Tries to bring to the server what waits. */
+  Recorded deliver() {
+    return waiting() == 0 ? Recorded.stored(0) : send(List.of());
+  }
+
+  /** Brings to the server what waits in a parcel that another run of the program left. */
+  Recorded deliver(Parcel left) {
+    List<Entry> mine = new ArrayList<>();
+    Parcel.Content content = left.content();
+    for (NewEvent e : content.events()) {
+      mine.add(
+          new Entry(
+              content.after() + mine.size() + 1,
+              e.at(),
+              by(e.by()),
+              EventText.read(e.body())));
+    }
+    Recorded recorded = bring(Math.toIntExact(content.after()), mine);
+    left.delivered(); // it is stored, or waits in our own parcel
+    return recorded;
+  }
+
+  private Recorded send(List<Entry> fresh) {
+    List<Entry> next = new ArrayList<>(entries);
+    next.addAll(fresh);
     Moment then = interview.at(next, role);
-    try {
-      casebook.append(id, entries.size(), summary(then), fresh);
-    } catch (CaseMovedOn e) {
-      entries.addAll(entries(e.newer()));
-      moment = interview.at(entries, role);
-      return false;
+    List<Entry> unsent = next.subList(stored, next.size());
+    int waited = waiting();
+    if (unsent.isEmpty()) {
+      parcel.delivered();
+      return Recorded.stored(0);
     }
+    try {
+      casebook.append(id, stored, summary(then), texts(unsent));
+    } catch (CasebookUnreachable e) {
+      if (!fresh.isEmpty()) {
+        parcel.add(stored, texts(fresh));
+      }
+      takeIn(next, then);
+      boolean news = !away;
+      away = true;
+      return Recorded.kept(waiting(), Optional.of(e.getMessage()).filter(m -> news));
+    } catch (CaseMovedOn e) {
+      int known = stored;
+      List<Entry> now = new ArrayList<>(entries.subList(0, stored));
+      now.addAll(entries(e.newer()));
+      takeIn(now);
+      return bring(known, unsent);
+    }
+    takeIn(next, then);
+    stored = next.size();
+    parcel.delivered();
+    away = false;
+    return Recorded.stored(waited);
+  }
+
+  /**
+   * Adds what was entered without knowledge of the newest events after these, as far as it fits.
+   * All entries are in the casebook when this begins.
+   *
+   * @param known how many of them were known
+   */
+  private Recorded bring(int known, List<Entry> mine) {
+    var together = Meanwhile.of(interview.expertise().base(), entries, known, mine);
+    List<Entry> next = new ArrayList<>(entries);
+    next.addAll(together.added());
+    if (!together.added().isEmpty()) {
+      parcel.replace(stored, texts(together.added()));
+    }
+    takeIn(next, interview.at(next, role));
+    Recorded sent = send(List.of());
+    return sent.beside(together);
+  }
+
+  private void takeIn(List<Entry> all) {
+    takeIn(all, interview.at(all, role));
+    stored = entries.size();
+  }
+
+  private void takeIn(List<Entry> all, Moment then) {
+    List<Entry> copy = List.copyOf(all);
     entries.clear();
-    entries.addAll(next);
+    entries.addAll(copy);
     moment = then;
-    return true;
+  }
+
+  private static List<NewEvent> texts(List<Entry> entries) {
+    return entries.stream()
+        .map(
+            e ->
+                new NewEvent(
+                    e.at(), e.by().word(), type(e.event()), EventText.write(e.event())))
+        .toList();
   }
 
   private static String type(Event event) {
@@ -113,7 +208,9 @@ final class OpenCase implements AutoCloseable {
       title = then.state().closed().get().words() + ": " + title;
     }
     return new Summary(
-        closed ? yett.casebook.CaseState.CLOSED : yett.casebook.CaseState.OPEN, title);
+        closed ? yett.casebook.CaseState.CLOSED : yett.casebook.CaseState.OPEN,
+        title,
+        then.state().complaints().isEmpty() ? "" : leading.cause().id());
   }
 
   @Override

@@ -6,7 +6,6 @@ import java.util.Optional;
 import yett.console.Block;
 import yett.console.Console;
 import yett.console.Input;
-import yett.console.SignalWord;
 import yett.console.Text;
 import yett.interview.Answer;
 import yett.interview.Event;
@@ -23,12 +22,14 @@ final class Sitting {
   private final OpenCase open;
   private final StepViews views;
   private final ReasonViews reasons;
+  private final Sharing sharing;
 
   Sitting(Console console, OpenCase open) {
     this.console = console;
     this.open = open;
     this.views = new StepViews(base());
     this.reasons = new ReasonViews(base(), views);
+    this.sharing = new Sharing(this);
   }
 
   RuleBase base() {
@@ -91,15 +92,13 @@ final class Sitting {
     }
   }
 
-  /** Stores events; tells the person if somebody else had gone on with the case meanwhile. */
+  /** Stores events; tells the person what else came of it, where the casebook is shared. */
   void record(Event... events) {
-    if (!open.record(events)) {
-      show(
-          Block.signal(
-              SignalWord.NOTICE,
-              "Somebody else has gone on with this case. Their answers are read in; what you just "
-                  + "typed was not kept. Look at the question again."));
-    }
+    sharing.tell(open.record(events));
+  }
+
+  Sharing sharing() {
+    return sharing;
   }
 
   boolean isDanger(String check) {

@@ -18,7 +18,7 @@ class LostServerTest {
 
   @Test
   void a_server_started_anew_is_found_again_without_a_word() {
-    try (var casebook = Casebook.open(SERVER.newDatabase())) {
+    try (var casebook = Casebook.open(SERVER.newCasebook())) {
       CaseId id = casebook.newCase("harrow-quay-3", Writer.AT);
       casebook.append(id, 0, Writer.event("Ada", 1));
 
@@ -32,7 +32,7 @@ class LostServerTest {
 
   @Test
   void a_server_that_is_away_is_told_and_used_again_when_it_is_back() {
-    try (var casebook = Casebook.open(SERVER.newDatabase())) {
+    try (var casebook = Casebook.open(SERVER.newCasebook())) {
       CaseId id = casebook.newCase("harrow-quay-3", Writer.AT);
 
       SERVER.crash();
@@ -50,7 +50,7 @@ class LostServerTest {
   /** Whether a commit was carried out, a connection that breaks just then leaves open. */
   @Test
   void an_append_that_is_tried_again_is_written_once() {
-    try (var casebook = Casebook.open(SERVER.newDatabase())) {
+    try (var casebook = Casebook.open(SERVER.newCasebook())) {
       CaseId id = casebook.newCase("harrow-quay-3", Writer.AT);
       var first = casebook.append(id, 0, Writer.event("Ada", 1), Writer.event("Ada", 2));
       casebook.append(

@@ -60,7 +60,8 @@ class SchemaTest {
     try (var connection = SqliteFile.connect(SqliteFile.url(file()));
         var statement = connection.createStatement()) {
       for (String table :
-          List.of("case_person", "case_event", "case_file", "case_number", "site_revision", "site")) {
+          List.of(
+              "case_person", "case_event", "case_file", "case_number", "site_revision", "site")) {
         statement.execute("drop table " + table);
       }
       statement.execute("delete from flyway_schema_history");

@@ -14,7 +14,7 @@ enum Store {
   SERVER {
     @Override
     String newAddress(Path directory) {
-      return PostgresServer.shared().newDatabase();
+      return PostgresServer.shared().newCasebook();
     }
   };
 

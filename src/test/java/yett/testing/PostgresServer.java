@@ -83,6 +83,16 @@ public final class PostgresServer implements AutoCloseable {
     }
   }
 
+  /**
+   * The address of a new, empty place for a casebook, with user and password: a schema in a database
+   * that all share, because a database costs a second and ten megabytes.
+   */
+  public String newCasebook() {
+    String name = "casebook_" + DATABASES.incrementAndGet();
+    execute("postgres", "create schema " + name);
+    return url("postgres") + "&currentSchema=" + name;
+  }
+
   /** The address of a new, empty database, with user and password. */
   public String newDatabase() {
     String name = "yett_" + DATABASES.incrementAndGet();

@@ -1,0 +1,64 @@
+package yett.casebook;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * Where answers wait on this computer while the server that keeps their casebook is away. Each
+ * casebook has its own outbox, and each program that works on a case a {@link Parcel} of its own.
+ */
+public final class Outbox {
+  private static final Pattern NAME = Pattern.compile("(\\d{4}-\\d{4,9})\\..+\\.jsonl");
+
+  private final Path directory;
+
+  /**
+   * @param data the directory of what must not be lost
+   * @param where the casebook, by {@link Casebook#where()}
+   */
+  public Outbox(Path data, String where) {
+    String name = UUID.nameUUIDFromBytes(where.getBytes(StandardCharsets.UTF_8)).toString();
+    this.directory = data.resolve("waiting").resolve(name);
+  }
+
+  /** A new parcel for a case; it is no file until something is added. */
+  public Parcel newParcel(CaseId id) {
+    return new Parcel(directory.resolve(id + "." + UUID.randomUUID() + ".jsonl"), id);
+  }
+
+  /** All that waits, the case of the lowest number first; of one case, the oldest parcel first. */
+  public List<Parcel> parcels() {
+    if (!Files.isDirectory(directory)) {
+      return List.of();
+    }
+    try (Stream<Path> files = Files.list(directory)) {
+      return files
+          .map(Outbox::parcel)
+          .flatMap(Optional::stream)
+          .filter(p -> !p.content().events().isEmpty())
+          .sorted(
+              java.util.Comparator.comparing(Parcel::caseId)
+                  .thenComparing(p -> p.content().events().get(0).at()))
+          .toList();
+    } catch (IOException e) {
+      throw Troubles.explained(directory.toString(), e);
+    } catch (UncheckedIOException e) {
+      throw Troubles.explained(directory.toString(), e.getCause());
+    }
+  }
+
+  private static Optional<Parcel> parcel(Path file) {
+    var parts = NAME.matcher(file.getFileName().toString());
+    return parts.matches()
+        ? CaseId.parse(parts.group(1)).map(id -> new Parcel(file, id))
+        : Optional.empty();
+  }
+}

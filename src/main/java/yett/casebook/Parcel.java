@@ -1,0 +1,136 @@
+package yett.casebook;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * Events of one case that wait on this computer for their server, in order: a file with a line for
+ * each. What is added is on the disk when {@link #add} returns. Of a line that was being written
+ * when the power went, nothing was promised yet; it is passed over.
+ */
+public final class Parcel {
+  private static final JsonMapper JSON = JsonMapper.builder().build();
+
+  private final Path file;
+  private final CaseId caseId;
+
+  Parcel(Path file, CaseId caseId) {
+    this.file = file;
+    this.caseId = caseId;
+  }
+
+  /**
+   * @param after number of the last event its writer knew
+   */
+  private record Line(long after, Instant at, String by, String type, String body) {}
+
+  /**
+   * What waits.
+   *
+   * @param after number of the last stored event that the first of these was written after
+   */
+  public record Content(long after, List<NewEvent> events) {}
+
+  public CaseId caseId() {
+    return caseId;
+  }
+
+  /** All that waits, in the order in which it was added. */
+  public Content content() {
+    List<Line> lines = new ArrayList<>();
+    for (String text : texts()) {
+      try {
+        lines.add(JSON.readValue(text, Line.class));
+      } catch (JacksonException e) {
+        break; // cut short by the power
+      }
+    }
+    return new Content(
+        lines.isEmpty() ? 0 : lines.get(0).after(),
+        lines.stream().map(l -> new NewEvent(l.at(), l.by(), l.type(), l.body())).toList());
+  }
+
+  private List<String> texts() {
+    try {
+      return Files.exists(file) ? Files.readAllLines(file) : List.of();
+    } catch (NoSuchFileException e) {
+      return List.of(); // delivered by another program just now
+    } catch (IOException e) {
+      throw failed(e);
+    }
+  }
+
+  /** Adds events behind those that wait already. */
+  public void add(long after, List<NewEvent> events) {
+    write(file, after, events, StandardOpenOption.APPEND);
+  }
+
+  /** Takes the place of all that waits, in one go. */
+  public void replace(long after, List<NewEvent> events) {
+    Path next = file.resolveSibling(file.getFileName() + ".next");
+    write(next, after, events, StandardOpenOption.TRUNCATE_EXISTING);
+    try {
+      Files.move(next, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } catch (IOException e) {
+      throw failed(e);
+    }
+  }
+
+  /** Nothing waits any more: the server has it. */
+  public void delivered() {
+    try {
+      Files.deleteIfExists(file);
+    } catch (IOException e) {
+      throw failed(e);
+    }
+  }
+
+  private void write(Path to, long after, List<NewEvent> events, StandardOpenOption how) {
+    var text = new StringBuilder();
+    for (NewEvent e : events) {
+      text.append(JSON.writeValueAsString(new Line(after, e.at(), e.by(), e.type(), e.body())))
+          .append('\n');
+    }
+    var bytes = ByteBuffer.wrap(text.toString().getBytes(StandardCharsets.UTF_8));
+    try {
+      SqliteFile.createDirectory(to.toAbsolutePath().getParent());
+      try (var channel =
+          FileChannel.open(to, StandardOpenOption.CREATE, StandardOpenOption.WRITE, how)) {
+        long before = channel.size();
+        try {
+          while (bytes.hasRemaining()) {
+            channel.write(bytes);
+          }
+          channel.force(true);
+        } catch (IOException e) {
+          channel.truncate(before); // half a line would spoil the one behind it
+          throw e;
+        }
+      }
+    } catch (IOException e) {
+      throw failed(e);
+    }
+  }
+
+  private CasebookException failed(IOException e) {
+    return new CasebookException(
+        file
+            + ": what waits for the server cannot be kept here ("
+            + Troubles.told(e)
+            + "). The last entry was not kept. Free some space, or write it down on paper.",
+        new UncheckedIOException(e));
+  }
+}

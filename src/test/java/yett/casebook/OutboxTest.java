@@ -1,0 +1,90 @@
+package yett.casebook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class OutboxTest {
+  private static final String WHERE = "jdbc:postgresql://casebook.example/yett";
+
+  @TempDir Path directory;
+  private Outbox outbox;
+  private Parcel parcel;
+
+  @BeforeEach
+  void begin() {
+    outbox = new Outbox(directory, WHERE);
+    parcel = outbox.newParcel(new CaseId(2026, 7));
+  }
+
+  private Path file() throws Exception {
+    try (Stream<Path> files = Files.walk(directory)) {
+      return files.filter(f -> f.toString().endsWith(".jsonl")).findFirst().orElseThrow();
+    }
+  }
+
+  @Test
+  void what_is_added_is_found_by_the_next_program_in_order() {
+    parcel.add(4, List.of(Writer.event("caller", 1), Writer.event("caller", 2)));
+    parcel.add(4, List.of(new NewEvent(Writer.AT, "caller", "noted", "\"Möwe\n'鎖'\"")));
+
+    Parcel found = new Outbox(directory, WHERE).parcels().get(0);
+
+    assertThat(found.caseId()).hasToString("2026-0007");
+    assertThat(found.content())
+        .isEqualTo(
+            new Parcel.Content(
+                4,
+                List.of(
+                    Writer.event("caller", 1),
+                    Writer.event("caller", 2),
+                    new NewEvent(Writer.AT, "caller", "noted", "\"Möwe\n'鎖'\""))));
+    assertThat(new Outbox(directory, "another casebook").parcels()).isEmpty();
+  }
+
+  @Test
+  void two_programs_on_one_case_have_a_parcel_each() {
+    parcel.add(4, List.of(Writer.event("caller", 1)));
+    outbox.newParcel(new CaseId(2026, 7)).add(4, List.of(Writer.event("technician", 1)));
+
+    assertThat(outbox.parcels()).hasSize(2);
+  }
+
+  @Test
+  void a_line_cut_short_by_the_power_is_passed_over() throws Exception {
+    parcel.add(4, List.of(Writer.event("caller", 1)));
+    Files.writeString(file(), "{\"after\":4,\"at\":\"2026-11", StandardOpenOption.APPEND);
+
+    assertThat(outbox.parcels().get(0).content().events())
+        .containsExactly(Writer.event("caller", 1));
+  }
+
+  @Test
+  void what_is_replaced_or_delivered_does_not_wait_any_more() {
+    parcel.add(4, List.of(Writer.event("caller", 1)));
+    parcel.replace(6, List.of(Writer.event("caller", 2)));
+    assertThat(outbox.parcels().get(0).content())
+        .isEqualTo(new Parcel.Content(6, List.of(Writer.event("caller", 2))));
+
+    parcel.delivered();
+    parcel.delivered();
+    assertThat(outbox.parcels()).isEmpty();
+    assertThat(parcel.content().events()).isEmpty();
+  }
+
+  @Test
+  void nobody_else_can_read_what_waits() throws Exception {
+    org.junit.jupiter.api.Assumptions.assumeTrue(
+        directory.getFileSystem().supportedFileAttributeViews().contains("posix"));
+    parcel.add(4, List.of(Writer.event("caller", 1)));
+
+    assertThat(Files.getPosixFilePermissions(file().getParent())).hasSize(3);
+  }
+}

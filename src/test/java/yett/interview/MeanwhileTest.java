@@ -1,0 +1,183 @@
+package yett.interview;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import yett.knowledge.Role;
+import yett.replay.SmallRuleBase;
+
+/** Ada and Ben both know the opening and one answer; Ada's events are stored first. */
+class MeanwhileTest {
+  private static final Instant AT = Instant.parse("2026-11-25T09:30:00Z");
+  private static final Event LIT = answered("display-lit", "steady");
+  private static final Event DARK = answered("display-lit", "dark");
+  private static final Event SLAP = answered("noise-kind", "slap");
+  private static final List<Entry> KNOWN =
+      List.of(
+          entry(1, 0, Role.CALLER, new Event.Opened("Fish dock", Role.CALLER, "f")),
+          entry(2, 1, Role.CALLER, answered("danger-person", "nobody")));
+
+  private static Event answered(String check, String outcome) {
+    return new Event.Answered(check, new Answer.Chosen(outcome));
+  }
+
+  private static Entry entry(int number, int second, Role by, Event event) {
+    return new Entry(number, AT.plusSeconds(second), by, event);
+  }
+
+  private static List<Entry> numbered(int second, Role by, Event... events) {
+    List<Entry> entries = new ArrayList<>();
+    for (Event event : events) {
+      entries.add(entry(3 + entries.size(), second + entries.size(), by, event));
+    }
+    return entries;
+  }
+
+  private static List<Entry> ada(Event... events) {
+    return numbered(10, Role.TECHNICIAN, events);
+  }
+
+  private static List<Entry> ben(Event... events) {
+    return numbered(100, Role.CALLER, events);
+  }
+
+  private static Meanwhile.Together together(List<Entry> theirs, List<Entry> mine) {
+    List<Entry> stored = new ArrayList<>(KNOWN);
+    stored.addAll(theirs);
+    return Meanwhile.of(SmallRuleBase.base(), stored, KNOWN.size(), mine);
+  }
+
+  private static List<Event> added(List<Entry> theirs, List<Entry> mine) {
+    return together(theirs, mine).added().stream().map(Entry::event).toList();
+  }
+
+  @Test
+  void answers_to_different_questions_all_stand() {
+    var together = together(ada(LIT), ben(SLAP));
+
+    assertThat(together.theirs()).extracting(Entry::event).containsExactly(LIT);
+    assertThat(together.added())
+        .containsExactly(entry(4, 100, Role.CALLER, SLAP)); // at the time it was given
+    assertThat(together.clashes()).isEmpty();
+  }
+
+  @Test
+  void the_same_answer_is_not_kept_twice() {
+    assertThat(added(ada(LIT), ben(LIT, SLAP))).containsExactly(SLAP);
+  }
+
+  @Test
+  void answers_that_differ_are_both_kept_and_only_one_counts() {
+    var together = together(ada(LIT), ben(DARK));
+
+    assertThat(together.clashes())
+        .containsExactly(
+            new Meanwhile.Clash(
+                "display-lit", 3, new Answer.Chosen("steady"), new Answer.Chosen("dark")));
+    assertThat(together.added()).hasSize(1);
+    assertThat(together.added().get(0).event())
+        .isInstanceOfSatisfying(
+            Event.Noted.class, n -> assertThat(n.text()).startsWith("At the same time: "));
+  }
+
+  @Test
+  void an_answer_takes_the_place_of_cannot_tell_and_not_the_other_way_about() {
+    Event unknown = new Event.Answered("display-lit", new Answer.CannotTell());
+
+    assertThat(added(ada(unknown), ben(DARK)))
+        .containsExactly(new Event.Corrected(3, new Answer.Chosen("dark")));
+    assertThat(added(ada(DARK), ben(unknown))).isEmpty();
+  }
+
+  @Test
+  void what_was_seen_before_a_repair_does_not_count_as_seen_after_it() {
+    Event repaired = new Event.Repaired("tension-chain", true);
+
+    assertThat(added(ada(repaired), ben(SLAP)))
+        .singleElement()
+        .isInstanceOfSatisfying(
+            Event.Noted.class, n -> assertThat(n.text()).startsWith("Before the repair: "));
+    assertThat(added(ada(SLAP), ben(repaired))).containsExactly(repaired);
+    assertThat(added(ada(repaired), ben(repaired))).isEmpty();
+  }
+
+  @Test
+  void corrections_and_retractions_follow_their_answer_to_its_new_number() {
+    assertThat(
+            added(
+                ada(LIT),
+                ben(
+                    SLAP,
+                    new Event.Corrected(3, new Answer.Chosen("usual")),
+                    new Event.Retracted(3),
+                    new Event.Retracted(2))))
+        .containsExactly(
+            SLAP,
+            new Event.Corrected(4, new Answer.Chosen("usual")),
+            new Event.Retracted(4),
+            new Event.Retracted(2));
+  }
+
+  @Test
+  void a_change_to_an_answer_that_became_a_note_is_a_note_too() {
+    var events = added(ada(LIT), ben(DARK, new Event.Corrected(3, new Answer.Chosen("dark"))));
+
+    assertThat(events).hasSize(2).allMatch(Event.Noted.class::isInstance);
+  }
+
+  @Test
+  void complaints_and_histories_of_both_count() {
+    assertThat(
+            added(
+                ada(new Event.Complained(List.of("a", "b"))),
+                ben(new Event.Complained(List.of("b", "c")))))
+        .containsExactly(new Event.Complained(List.of("a", "b", "c")));
+  }
+
+  @Test
+  void nobody_closes_a_case_over_answers_they_did_not_see() {
+    var together = together(ada(LIT), ben(new Event.Closed(Ending.REPAIRED)));
+
+    assertThat(together.unclosed()).contains(Ending.REPAIRED);
+    assertThat(together.added())
+        .singleElement()
+        .extracting(Entry::event)
+        .isInstanceOf(Event.Noted.class);
+  }
+
+  @Test
+  void what_comes_after_the_closing_is_kept_as_a_note() {
+    assertThat(added(ada(new Event.Closed(Ending.HANDED_OVER)), ben(DARK)))
+        .singleElement()
+        .isInstanceOfSatisfying(
+            Event.Noted.class, n -> assertThat(n.text()).startsWith("After the closing: "));
+  }
+
+  @Test
+  void that_the_gate_still_fails_stands_against_that_it_runs() {
+    assertThat(added(ada(new Event.Retested(false)), ben(new Event.Retested(true))))
+        .singleElement()
+        .isInstanceOf(Event.Noted.class);
+    assertThat(added(ada(new Event.Retested(true)), ben(new Event.Retested(false))))
+        .containsExactly(new Event.Retested(false));
+  }
+
+  /** Nobody told Ben that his first answer had arrived before the line was cut. */
+  @Test
+  void what_has_arrived_already_is_not_delivered_again() {
+    List<Entry> mine = ben(SLAP, new Event.Retracted(3), DARK);
+    List<Entry> stored = List.of(mine.get(0), entry(4, 50, Role.TECHNICIAN, LIT));
+
+    var together = together(stored, mine);
+
+    assertThat(together.theirs()).extracting(Entry::event).containsExactly(LIT);
+    assertThat(together.added().get(0).event()).isEqualTo(new Event.Retracted(3));
+    assertThat(together.clashes()).hasSize(1);
+    List<Entry> all = new ArrayList<>(stored);
+    all.addAll(together.added());
+    assertThat(together(all, mine).added()).isEmpty();
+  }
+}
