@@ -65,7 +65,8 @@ final class Schema {
 
   private static List<Integer> applied(Connection connection) throws SQLException {
     var versions = new ArrayList<Integer>();
-    try (var tables = connection.getMetaData().getTables(null, connection.getSchema(), HISTORY, null)) {
+    try (var tables =
+        connection.getMetaData().getTables(null, connection.getSchema(), HISTORY, null)) {
       if (!tables.next()) {
         return versions;
       }

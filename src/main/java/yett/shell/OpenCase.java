@@ -23,8 +23,8 @@ import yett.interview.Moment;
 import yett.knowledge.Role;
 
 /**
- * A case on the table: its interview, and its events, each of them on a disk before it counts. While
- * the server of a shared casebook is away, that is the disk of this computer.
+ * A case on the table: its interview, and its events, each of them on a disk before it counts.
+ * While the server of a shared casebook is away, that is the disk of this computer.
  */
 final class OpenCase implements AutoCloseable {
   private final Casebook casebook;
@@ -103,10 +103,7 @@ final class OpenCase implements AutoCloseable {
     for (NewEvent e : content.events()) {
       mine.add(
           new Entry(
-              content.after() + mine.size() + 1,
-              e.at(),
-              by(e.by()),
-              EventText.read(e.body())));
+              content.after() + mine.size() + 1, e.at(), by(e.by()), EventText.read(e.body())));
     }
     Recorded recorded = bring(Math.toIntExact(content.after()), mine);
     left.delivered(); // it is stored, or waits in our own parcel
@@ -179,10 +176,7 @@ final class OpenCase implements AutoCloseable {
 
   private static List<NewEvent> texts(List<Entry> entries) {
     return entries.stream()
-        .map(
-            e ->
-                new NewEvent(
-                    e.at(), e.by().word(), type(e.event()), EventText.write(e.event())))
+        .map(e -> new NewEvent(e.at(), e.by().word(), type(e.event()), EventText.write(e.event())))
         .toList();
   }
 

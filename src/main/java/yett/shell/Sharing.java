@@ -25,8 +25,7 @@ final class Sharing {
   /** Says what became of what was entered, where that is not just that it was stored. */
   void tell(Recorded recorded) {
     if (recorded.delivered() > 0) {
-      sitting.say(
-          "The shared casebook is back; " + answers(recorded.delivered()) + " delivered.");
+      sitting.say("The shared casebook is back; " + answers(recorded.delivered()) + " delivered.");
     }
     if (!recorded.theirs().isEmpty()) {
       others(recorded);
@@ -95,7 +94,10 @@ final class Sharing {
   private boolean asksForMine() {
     while (true) {
       String line =
-          sitting.line("Which is right? 1 or 2; look again if you can").strip().toLowerCase(Locale.ROOT);
+          sitting
+              .line("Which is right? 1 or 2; look again if you can")
+              .strip()
+              .toLowerCase(Locale.ROOT);
       if (line.equals("1") || line.equals("theirs")) {
         return false;
       }

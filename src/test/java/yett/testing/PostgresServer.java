@@ -84,8 +84,8 @@ public final class PostgresServer implements AutoCloseable {
   }
 
   /**
-   * The address of a new, empty place for a casebook, with user and password: a schema in a database
-   * that all share, because a database costs a second and ten megabytes.
+   * The address of a new, empty place for a casebook, with user and password: a schema in a
+   * database that all share, because a database costs a second and ten megabytes.
    */
   public String newCasebook() {
     String name = "casebook_" + DATABASES.incrementAndGet();
