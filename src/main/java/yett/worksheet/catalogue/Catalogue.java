@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
 import yett.worksheet.chain.ChainWorksheets;
+import yett.worksheet.battery.BatteryWorksheets;
 import yett.worksheet.feeder.FeederWorksheets;
 import yett.worksheet.force.ForceWorksheets;
 import yett.worksheet.leaf.LeafWorksheets;
@@ -20,7 +21,8 @@ public final class Catalogue {
               ChainWorksheets.ALL,
               LeafWorksheets.ALL,
               TravelWorksheets.ALL,
-              ForceWorksheets.ALL)
+              ForceWorksheets.ALL,
+              BatteryWorksheets.ALL)
           .flatMap(List::stream)
           .sorted(Comparator.comparing(Worksheet::subject))
           .toList();

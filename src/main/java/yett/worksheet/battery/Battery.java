@@ -1,0 +1,93 @@
+package yett.worksheet.battery;
+
+import static yett.worksheet.Tell.metres;
+import static yett.worksheet.Tell.percent;
+import static yett.worksheet.Tell.tell;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import yett.calculation.BatteryCapacity;
+import yett.quantity.Unit;
+import yett.worksheet.Choice;
+import yett.worksheet.Entries;
+import yett.worksheet.Input;
+import yett.worksheet.InputException;
+import yett.worksheet.Meaning;
+import yett.worksheet.Note;
+import yett.worksheet.Output;
+import yett.worksheet.Results;
+import yett.worksheet.Subject;
+import yett.worksheet.Worksheet;
+
+/** Inputs that several battery calculations share. */
+final class Battery {
+  static final Note SHORT_CIRCUIT =
+      Note.warning(
+          "A battery drives over a thousand amperes through a tool or a ring. Burns, acid, explosion."
+              + " No jewellery, insulated tools, eye protection, no flame or spark.");
+  static final String DATA_SHEET =
+      "The data sheet of the batteries goes first: kinds differ. Replace blocks in pairs, of one kind"
+          + " and date.";
+
+  private Battery() {}
+
+  static Input capacity() {
+    return Input.reading("capacity", Unit.AMPERE_HOUR, "capacity printed on each block")
+        .possible(0.5, 500);
+  }
+
+  static Input temperature() {
+    return Input.reading("battery-temperature", Unit.CELSIUS, "temperature of the battery")
+        .usually("25 degC")
+        .possible(-40, 70)
+        .good(-10, 40);
+  }
+
+  static Input age() {
+    return Input.reading("age", Unit.YEAR, "age of the batteries")
+        .usually("0 yr")
+        .possible(0, 30)
+        .good(0, 10);
+  }
+
+  static Input life() {
+    return Input.reading("design-life", Unit.YEAR, "design life of the kind, at 25 degC")
+        .usually("5 yr")
+        .possible(1, 25);
+  }
+
+  static Input charge() {
+    return Input.reading("charge", Unit.PERCENT, "state of charge to begin with")
+        .usually("100 %")
+        .possible(1, 100);
+  }
+
+  static Input exponent() {
+    return Input.reading("peukert", Unit.ONE, "Peukert exponent; AGM 1.05 to 1.15, flooded 1.2 to 1.6")
+        .usually("1.15")
+        .possible(1, 2)
+        .good(1.05, 1.6);
+  }
+
+  /** What age and charge leave of the rated capacity. */
+  static double left(Entries entries) {
+    double aged =
+        BatteryCapacity.aged(
+            entries.in("age", Unit.YEAR), entries.in("design-life", Unit.YEAR), 25);
+    double left = aged * entries.fraction("charge");
+    if (left <= 0) {
+      throw new InputException(
+          "By the rule of thumb batteries of that age hold nothing any more; test them, or give"
+              + " their age as 0 and their capacity as measured.");
+    }
+    return left;
+  }
+
+  /** Held within the table, which the input's remark says. */
+  static double held(Entries entries) {
+    return Math.min(Math.max(entries.in("battery-temperature", Unit.CELSIUS), -10), 40);
+  }
+}

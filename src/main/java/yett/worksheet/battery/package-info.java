@@ -1,0 +1,2 @@
+/** Calculations about batteries, their chargers and solar panels. */
+package yett.worksheet.battery;
