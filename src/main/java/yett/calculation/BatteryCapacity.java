@@ -41,9 +41,9 @@ public final class BatteryCapacity {
   }
 
   /**
-   * What age leaves: 1 - 0.2 a/L, as design life ends at 80 % of the rated capacity, and life halves
-   * for every 10 degC above 25 degC (and is taken no longer below). Rule of thumb behind IEEE 450
-   * and 1188, from memory; single batteries die earlier or live on. Never below 0.
+   * What age leaves: 1 - 0.2 a/L, as design life ends at 80 % of the rated capacity, and life
+   * halves for every 10 degC above 25 degC (and is taken no longer below). Rule of thumb behind
+   * IEEE 450 and 1188, from memory; single batteries die earlier or live on. Never below 0.
    *
    * @param years a
    * @param designYears L, at 25 degC

@@ -1,9 +1,9 @@
 package yett.calculation;
 
 /**
- * What a gate takes from its batteries in a day, and what a charger or the sun gives back. A cycle is
- * one opening and one closing. Charge in Ah, energy in Wh, current in A, voltage in V, time in s for a
- * cycle and in h for a day. Source: balance of charge and of energy, textbook.
+ * What a gate takes from its batteries in a day, and what a charger or the sun gives back. A cycle
+ * is one opening and one closing. Charge in Ah, energy in Wh, current in A, voltage in V, time in s
+ * for a cycle and in h for a day. Source: balance of charge and of energy, textbook.
  */
 public final class DayOfCycles {
   private static final double HOURS = 24;
@@ -21,7 +21,8 @@ public final class DayOfCycles {
   }
 
   /**
-   * Charge (Ah) taken in a day: n q + 24 Is, with q of a {@link #cycle} and the standing current Is.
+   * Charge (Ah) taken in a day: n q + 24 Is, with q of a {@link #cycle} and the standing current
+   * Is.
    *
    * @throws IllegalArgumentException if an argument is negative
    */

@@ -1,6 +1,8 @@
 package yett.calculation;
 
-/** What is usual on the pair of 12 V lead-acid batteries, twelve cells, that a 24 V gate runs on. */
+/**
+ * What is usual on the pair of 12 V lead-acid batteries, twelve cells, that a 24 V gate runs on.
+ */
 public final class PairOfBatteries {
   public static final int CELLS = 12;
 

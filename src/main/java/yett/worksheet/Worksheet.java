@@ -72,4 +72,9 @@ public abstract class Worksheet {
 
   /** What these results mean; their uncertainties are known by then. */
   protected abstract Meaning meaning(Entries entries, Results results);
+
+  @Override
+  public final String toString() {
+    return id;
+  }
 }

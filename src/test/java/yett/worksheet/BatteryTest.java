@@ -41,7 +41,8 @@ class BatteryTest {
 
   @Test
   void internal_resistance() {
-    // Worked by hand: 12.62 V at 0.4 A and 12.10 V at 10.4 A, 52.00 mohm; a pair 25.40 V and 24.20 V
+    // Worked by hand: 12.62 V at 0.4 A and 12.10 V at 10.4 A, 52.00 mohm; a pair 25.40 V and 24.20
+    // V
     // at 20 A, 60.00 mohm. u with a meter of 0.5 % + 2 x 0.01 V and a clamp of 2 % + 5 x 0.1 A, all
     // taken as independent: 7.174 mohm.
     Worked.out(
@@ -78,7 +79,8 @@ class BatteryTest {
         .hasMessageContaining("maybe the two readings are swapped");
   }
 
-  // Load-test table of vehicle service information: half of CCA 400 is 200 A, 9.3 V at 4 degC; 115 A
+  // Load-test table of vehicle service information: half of CCA 400 is 200 A, 9.3 V at 4 degC; 115
+  // A
   // of CCA 230, 9.4 V at 10 degC; 275 A of CCA 550, 9.6 V at 20 degC.
   @ParameterizedTest
   @CsvSource({
@@ -108,8 +110,7 @@ class BatteryTest {
             "rest-voltage=12.2 V")
         .says("verdict", "none: charge it first")
         .means("charge it and test again");
-    Worked.out(
-            "battery-load-test", "cranking-current=400 A", "loaded-voltage=10 V", "load=100 A")
+    Worked.out("battery-load-test", "cranking-current=400 A", "loaded-voltage=10 V", "load=100 A")
         .says("verdict", "none: the load was too small");
     Worked.out("battery-load-test", "cranking-current=400 A", "loaded-voltage=9.7 V +- 0.2 V")
         .means("within what the readings leave open");
@@ -117,7 +118,8 @@ class BatteryTest {
 
   @Test
   void capacity_left() {
-    // Worked by hand after the correction of discharge tests: 5.0 Ah at 10 degC from 7 Ah over 20 h,
+    // Worked by hand after the correction of discharge tests: 5.0 Ah at 10 degC from 7 Ah over 20
+    // h,
     // k 0.006: 5.495 Ah, 78.49 %; 28 Ah of 35 at 25 degC 80 %.
     Worked.out("battery-capacity", "capacity=7 Ah", "drawn=5 Ah", "battery-temperature=10 degC")
         .gives("capacity-at-25", 5.495)
@@ -170,7 +172,8 @@ class BatteryTest {
 
   @Test
   void age_takes_capacity() {
-    // End of design life is 80 % of the rated capacity (IEEE 450, IEEE 1188); life halves for 10 degC
+    // End of design life is 80 % of the rated capacity (IEEE 450, IEEE 1188); life halves for 10
+    // degC
     // more (rule of thumb, from memory).
     assertThat(BatteryCapacity.aged(5, 5, 25)).isCloseTo(0.8, within(1e-12));
     assertThat(BatteryCapacity.aged(2.5, 5, 35)).isCloseTo(0.8, within(1e-12));
@@ -231,7 +234,8 @@ class BatteryTest {
 
   @Test
   void charger_against_a_day_of_cycles() {
-    // Worked by hand: 0.8 A for 24 h over 1.1 give 17.45 Ah; 60 cycles of 41.67 mAh and 24 h of 0.15 A
+    // Worked by hand: 0.8 A for 24 h over 1.1 give 17.45 Ah; 60 cycles of 41.67 mAh and 24 h of
+    // 0.15 A
     // take 6.1 Ah; 332 cycles would be carried; 12 Ah refill in 1.1 x 12/0.65 = 20.31 h.
     Worked.out(
             "charger-balance",

@@ -1,36 +1,21 @@
 package yett.worksheet.battery;
 
-import static yett.worksheet.Tell.metres;
-import static yett.worksheet.Tell.percent;
-import static yett.worksheet.Tell.tell;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import yett.calculation.BatteryCapacity;
 import yett.quantity.Unit;
-import yett.worksheet.Choice;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
 import yett.worksheet.InputException;
-import yett.worksheet.Meaning;
 import yett.worksheet.Note;
-import yett.worksheet.Output;
-import yett.worksheet.Results;
-import yett.worksheet.Subject;
-import yett.worksheet.Worksheet;
 
 /** Inputs that several battery calculations share. */
 final class Battery {
   static final Note SHORT_CIRCUIT =
       Note.warning(
-          "A battery drives over a thousand amperes through a tool or a ring. Burns, acid, explosion."
-              + " No jewellery, insulated tools, eye protection, no flame or spark.");
+          "A battery drives over a thousand amperes through a tool or a ring. Burns, acid,"
+              + " explosion. No jewellery, insulated tools, eye protection, no flame or spark.");
   static final String DATA_SHEET =
-      "The data sheet of the batteries goes first: kinds differ. Replace blocks in pairs, of one kind"
-          + " and date.";
+      "The data sheet of the batteries goes first: kinds differ. Replace blocks in pairs, of one"
+          + " kind and date.";
 
   private Battery() {}
 
@@ -66,7 +51,8 @@ final class Battery {
   }
 
   static Input exponent() {
-    return Input.reading("peukert", Unit.ONE, "Peukert exponent; AGM 1.05 to 1.15, flooded 1.2 to 1.6")
+    return Input.reading(
+            "peukert", Unit.ONE, "Peukert exponent; AGM 1.05 to 1.15, flooded 1.2 to 1.6")
         .usually("1.15")
         .possible(1, 2)
         .good(1.05, 1.6);

@@ -1,14 +1,11 @@
 package yett.worksheet.battery;
 
-import static yett.worksheet.Tell.metres;
 import static yett.worksheet.Tell.percent;
 import static yett.worksheet.Tell.tell;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import yett.calculation.BatteryCapacity;
 import yett.calculation.LeadAcid;
 import yett.calculation.Range;
@@ -54,7 +51,9 @@ final class BatteryCharge extends Worksheet {
                 new Choice("flooded", "flooded, with caps"))
             .usually("agm"),
         Battery.temperature(),
-        Input.reading("rest", Unit.HOUR, "how long it has rested").usually("8 h").possible(0, 10000)
+        Input.reading("rest", Unit.HOUR, "how long it has rested")
+            .usually("8 h")
+            .possible(0, 10000)
             .good(8, 1000));
   }
 
@@ -64,21 +63,21 @@ final class BatteryCharge extends Worksheet {
         Output.reading("block-voltage", Unit.VOLT, "a block, at 25 degC"),
         Output.reading("charge", Unit.PERCENT, "charge by the chart"),
         Output.text("between", "surely between"),
-        Output.reading("usable", Unit.PERCENT, "of it usable in this cold"));
+        Output.reading("usable", Unit.PERCENT, "usable in this cold"));
   }
 
   @Override
   public String formula() {
-    return "V25 = V - 6 x 0.2 mV (T - 25); charge on straight lines between 12.0 V 25 %, 12.3 V 50 %,"
-        + " 12.6 V 75 %, 12.8 V 100 % (AGM) or 11.89, 12.06, 12.24, 12.45, 12.65 V for 0 to 100 %"
-        + " (flooded); usable = charge x capacity at T";
+    return "V25 = V - 6 x 0.2 mV (T - 25); charge on straight lines between 12.0 V 25 %, 12.3 V 50"
+        + " %, 12.6 V 75 %, 12.8 V 100 % (AGM) or 11.89, 12.06, 12.24, 12.45, 12.65 V for 0"
+        + " to 100 % (flooded); usable = charge x capacity at T";
   }
 
   @Override
   public String validity() {
-    return "After 8 h, better 24 h, without charge and load. Public charts differ by up to 0.3 V, so a"
-        + " quarter of the charge is as fine as it gets; a worn battery may show full and hold"
-        + " little.";
+    return "After 8 h, better 24 h, without charge and load. Public charts differ by up to 0.3 V,"
+        + " so a quarter of the charge is as fine as it gets; a worn battery may show full"
+        + " and hold little.";
   }
 
   @Override
@@ -111,9 +110,7 @@ final class BatteryCharge extends Worksheet {
         entries.choice("kind").id().equals("agm") ? LeadAcid.Build.AGM : LeadAcid.Build.FLOODED;
     Range band = LeadAcid.chargeBand(build, volts);
     Results results =
-        new Results()
-            .with("block-voltage", volts, Unit.VOLT)
-            .with("between", between(band));
+        new Results().with("block-voltage", volts, Unit.VOLT).with("between", between(band));
     OptionalDouble charge = LeadAcid.charge(build, volts);
     if (charge.isPresent()) {
       double cold = BatteryCapacity.atTemperature(Battery.held(entries), 20);
@@ -137,9 +134,7 @@ final class BatteryCharge extends Worksheet {
     if (!results.has("charge")) {
       meaning =
           Meaning.of(
-              "At "
-                  + tell(volts, Unit.VOLT)
-                  + " a block it is flat, below what the chart covers.",
+              "At " + tell(volts, Unit.VOLT) + " a block it is flat, below what the chart covers.",
               volts < 10.7
                   ? "A whole cell may be dead (about 2 V less): read the blocks one by one."
                   : "Charge it today: a battery left flat sulphates and does not come back.");

@@ -1,23 +1,16 @@
 package yett.worksheet.battery;
 
-import static yett.worksheet.Tell.metres;
-import static yett.worksheet.Tell.percent;
 import static yett.worksheet.Tell.tell;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import yett.calculation.BatteryCapacity;
 import yett.calculation.DayOfCycles;
 import yett.quantity.Unit;
-import yett.worksheet.Choice;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
 import yett.worksheet.InputException;
 import yett.worksheet.Meaning;
-import yett.worksheet.Note;
 import yett.worksheet.Output;
 import yett.worksheet.Results;
 import yett.worksheet.Subject;
@@ -25,8 +18,8 @@ import yett.worksheet.Worksheet;
 
 /**
  * Cycles that a pair of batteries carries without mains. A cycle draws I t; at a current above the
- * rated one it counts (I H/C)^(k-1) times as much, as in Peukert's law. Source: {@link DayOfCycles},
- * {@link BatteryCapacity}.
+ * rated one it counts (I H/C)^(k-1) times as much, as in Peukert's law. Source: {@link
+ * DayOfCycles}, {@link BatteryCapacity}.
  */
 final class BatteryCycles extends Worksheet {
   BatteryCycles() {
@@ -64,27 +57,29 @@ final class BatteryCycles extends Worksheet {
 
   @Override
   public String formula() {
-    return "hours = C/(n q f + Is); q = I t/3600, f = (20 h I/C)^(k-1), at least 1; C = rated x charge x"
-        + " (1 - 0.2 age/life) x capacity at temperature; n cycles an hour, Is standing current";
+    return "hours = C/(n q f + Is); q = I t/3600, f = (20 h I/C)^(k-1), at least 1; C = rated x"
+        + " charge x (1 - 0.2 age/life) x capacity at temperature; n cycles an hour, Is"
+        + " standing current";
   }
 
   @Override
   public String validity() {
-    return "A cautious estimate: batteries recover between cycles, which Peukert's law does not know. The"
-        + " controller may cut out earlier, at its own low-voltage limit, when the motor starts.";
+    return "A cautious estimate: batteries recover between cycles, which Peukert's law does not"
+        + " know. The controller may cut out earlier, at its own low-voltage limit, when the"
+        + " motor starts.";
   }
 
   @Override
   public String source() {
-    return "balance of charge with Peukert's law; capacity by temperature from battery data sheets; age"
-        + " from common practice";
+    return "balance of charge with Peukert's law; capacity by temperature from battery data sheets;"
+        + " age from common practice";
   }
 
   @Override
   public Optional<String> lastWord() {
     return Optional.of(
-        "What a gate must do when the supply fails, and how long, is for the local code and the fire"
-            + " service where it stands in an escape or access way.");
+        "What a gate must do when the supply fails, and how long, is for the local code and the"
+            + " fire service where it stands in an escape or access way.");
   }
 
   @Override
@@ -97,8 +92,7 @@ final class BatteryCycles extends Worksheet {
             * BatteryCapacity.atTemperature(temperature, 20);
     double cycle = DayOfCycles.cycle(motor, entries.in("run-time", Unit.SECOND));
     double heavy =
-        cycle
-            * Math.max(1, Math.pow(20 * motor / capacity, entries.in("peukert", Unit.ONE) - 1));
+        cycle * Math.max(1, Math.pow(20 * motor / capacity, entries.in("peukert", Unit.ONE) - 1));
     double perHour = entries.in("per-hour", Unit.ONE);
     double standing = entries.in("standing-current", Unit.AMPERE);
     if (perHour * entries.in("run-time", Unit.SECOND) > 3600) {
@@ -123,7 +117,8 @@ final class BatteryCycles extends Worksheet {
   @Override
   protected Meaning meaning(Entries entries, Results results) {
     if (!results.has("hours")) {
-      return Meaning.of("Without cycles and standing current they last until they discharge themselves.");
+      return Meaning.of(
+          "Without cycles and standing current they last until they discharge themselves.");
     }
     double hours = results.in("hours", Unit.HOUR);
     return Meaning.of(

@@ -1,20 +1,13 @@
 package yett.worksheet.battery;
 
-import static yett.worksheet.Tell.metres;
-import static yett.worksheet.Tell.percent;
 import static yett.worksheet.Tell.tell;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import yett.calculation.LeadAcid;
 import yett.quantity.Unit;
-import yett.worksheet.Choice;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
-import yett.worksheet.InputException;
 import yett.worksheet.Meaning;
 import yett.worksheet.Note;
 import yett.worksheet.Output;
@@ -60,15 +53,15 @@ final class BatteryLoadTest extends Worksheet {
 
   @Override
   public String formula() {
-    return "load CCA/2 for 15 s; lowest voltage 9.6 V at 20 degC and up, 9.5 at 16, 9.4 at 10, 9.3 at 4,"
-        + " 9.1 at -1, 8.9 at -7, 8.7 at -12, 8.5 at -18 degC, straight lines between";
+    return "load CCA/2 for 15 s; lowest voltage 9.6 V at 20 degC and up, 9.5 at 16, 9.4 at 10, 9.3"
+        + " at 4, 9.1 at -1, 8.9 at -7, 8.7 at -12, 8.5 at -18 degC, straight lines between";
   }
 
   @Override
   public String validity() {
-    return "Blocks with a cold-cranking rating, charged to 12.4 V or more at rest, each block by itself."
-        + " Small standby blocks have no such rating: test their capacity (battery-capacity) or"
-        + " watch their resistance (battery-resistance).";
+    return "Blocks with a cold-cranking rating, charged to 12.4 V or more at rest, each block by"
+        + " itself. Small standby blocks have no such rating: test their capacity"
+        + " (battery-capacity) or watch their resistance (battery-resistance).";
   }
 
   @Override
@@ -88,8 +81,8 @@ final class BatteryLoadTest extends Worksheet {
         Battery.SHORT_CIRCUIT,
         Note.warning(
             "A load tester sparks when it is clamped on, and hydrogen may stand over the block. An"
-                + " explosion throws acid. Air the cabinet, clamp on with the load off, never load a"
-                + " swollen, leaking or frozen block."));
+                + " explosion throws acid. Air the cabinet, clamp on with the load off, never load"
+                + " a swollen, leaking or frozen block."));
   }
 
   @Override
@@ -126,20 +119,22 @@ final class BatteryLoadTest extends Worksheet {
     double margin = results.in("margin", Unit.VOLT);
     double u = results.uncertainty("margin", Unit.VOLT);
     if (entries.has("rest-voltage") && entries.in("rest-voltage", Unit.VOLT) < 12.4) {
-      return Meaning.of("A block that is not charged fails whatever its health; charge it and test again.");
+      return Meaning.of(
+          "A block that is not charged fails whatever its health; charge it and test again.");
     }
     if (u > 0 && Math.abs(margin) < 2 * u) {
       return Meaning.of(
           "The margin of "
               + tell(margin, Unit.VOLT)
-              + " is within what the readings leave open; test again, or call it worn if it is old.");
+              + " is within what the readings leave open; test again, or call it worn if it is"
+              + " old.");
     }
     return Meaning.of(
         margin < 0
             ? "It sinks "
                 + tell(-margin, Unit.VOLT)
-                + " too low at this temperature: worn, replace the pair if it was charged and loaded"
-                + " as it ought to be."
+                + " too low at this temperature: worn, replace the pair if it was charged and"
+                + " loaded as it ought to be."
             : "It holds with " + tell(margin, Unit.VOLT) + " to spare at this temperature.");
   }
 }

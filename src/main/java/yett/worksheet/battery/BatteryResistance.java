@@ -1,16 +1,12 @@
 package yett.worksheet.battery;
 
-import static yett.worksheet.Tell.metres;
 import static yett.worksheet.Tell.percent;
 import static yett.worksheet.Tell.tell;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import yett.calculation.PairOfBatteries;
 import yett.calculation.LeadAcid;
+import yett.calculation.PairOfBatteries;
 import yett.quantity.Unit;
 import yett.worksheet.Choice;
 import yett.worksheet.Entries;
@@ -71,17 +67,17 @@ final class BatteryResistance extends Worksheet {
 
   @Override
   public String validity() {
-    return "Direct current, both readings at the same posts, steady and at one state of charge, some"
-        + " volts or amperes apart. Readings of one meter share most of their error, which makes the"
-        + " true uncertainty smaller than the one shown. Meters that send a test signal give other"
-        + " values: compare like with like.";
+    return "Direct current, both readings at the same posts, steady and at one state of charge,"
+        + " some volts or amperes apart. Readings of one meter share most of their error,"
+        + " which makes the true uncertainty smaller than the one shown. Meters that send a"
+        + " test signal give other values: compare like with like.";
   }
 
   @Override
   public String source() {
-    return "textbook circuit, a method of the kind of IEC 60896-21; 20 % over the own baseline calls"
-        + " for action after IEEE 1188 as paraphrased; 60 mohm for small blocks with cables from"
-        + " memory";
+    return "textbook circuit, a method of the kind of IEC 60896-21; 20 % over the own baseline"
+        + " calls for action after IEEE 1188 as paraphrased; 60 mohm for small blocks with"
+        + " cables from memory";
   }
 
   @Override
@@ -133,8 +129,7 @@ final class BatteryResistance extends Worksheet {
 
   @Override
   protected List<String> remarks(Entries entries, Results results) {
-    double step =
-        entries.in("voltage", Unit.VOLT) - entries.in("loaded-voltage", Unit.VOLT);
+    double step = entries.in("voltage", Unit.VOLT) - entries.in("loaded-voltage", Unit.VOLT);
     return step < 0.2
         ? List.of(
             "A step of "
@@ -168,6 +163,7 @@ final class BatteryResistance extends Worksheet {
               : "As low as it ought to be.",
           fall);
     }
-    return Meaning.of("Keep it as the baseline of this block; a rise tells more than the value.", fall);
+    return Meaning.of(
+        "Keep it as the baseline of this block; a rise tells more than the value.", fall);
   }
 }

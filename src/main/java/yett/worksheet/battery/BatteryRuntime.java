@@ -1,22 +1,14 @@
 package yett.worksheet.battery;
 
-import static yett.worksheet.Tell.metres;
-import static yett.worksheet.Tell.percent;
 import static yett.worksheet.Tell.tell;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import yett.calculation.BatteryCapacity;
 import yett.quantity.Unit;
-import yett.worksheet.Choice;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
-import yett.worksheet.InputException;
 import yett.worksheet.Meaning;
-import yett.worksheet.Note;
 import yett.worksheet.Output;
 import yett.worksheet.Results;
 import yett.worksheet.Subject;
@@ -57,21 +49,22 @@ final class BatteryRuntime extends Worksheet {
 
   @Override
   public String formula() {
-    return "t = H (C/(I H))^k, not more than C/I; C = rated x charge x (1 - 0.2 age/life) x capacity at"
-        + " temperature; H rated time, I current, k Peukert exponent";
+    return "t = H (C/(I H))^k, not more than C/I; C = rated x charge x (1 - 0.2 age/life) x"
+        + " capacity at temperature; H rated time, I current, k Peukert exponent";
   }
 
   @Override
   public String validity() {
-    return "Constant current from C/20 to C, to the end voltage of the data sheet. A pair in series has"
-        + " the capacity of one block. Age is a rule of thumb: a test tells more (battery-capacity).";
+    return "Constant current from C/20 to C, to the end voltage of the data sheet. A pair in series"
+        + " has the capacity of one block. Age is a rule of thumb: a test tells more"
+        + " (battery-capacity).";
   }
 
   @Override
   public String source() {
-    return "Peukert's law in the form with the rated time; capacity by temperature from battery data"
-        + " sheets; 80 % at the end of design life after IEEE 450 and 1188, straight line in between"
-        + " from common practice";
+    return "Peukert's law in the form with the rated time; capacity by temperature from battery"
+        + " data sheets; 80 % at the end of design life after IEEE 450 and 1188, straight"
+        + " line in between from common practice";
   }
 
   @Override
@@ -101,8 +94,7 @@ final class BatteryRuntime extends Worksheet {
 
   @Override
   protected List<String> remarks(Entries entries, Results results) {
-    double share =
-        entries.in("current", Unit.AMPERE) / entries.in("capacity", Unit.AMPERE_HOUR);
+    double share = entries.in("current", Unit.AMPERE) / entries.in("capacity", Unit.AMPERE_HOUR);
     return share > 1
         ? List.of("More than 1 A for each Ah is beyond Peukert's law; it will last less than this.")
         : List.of();

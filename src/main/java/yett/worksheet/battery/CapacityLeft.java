@@ -1,20 +1,14 @@
 package yett.worksheet.battery;
 
-import static yett.worksheet.Tell.metres;
 import static yett.worksheet.Tell.percent;
-import static yett.worksheet.Tell.tell;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import yett.calculation.BatteryCapacity;
 import yett.quantity.Unit;
 import yett.worksheet.Choice;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
-import yett.worksheet.InputException;
 import yett.worksheet.Meaning;
 import yett.worksheet.Note;
 import yett.worksheet.Output;
@@ -37,7 +31,8 @@ final class CapacityLeft extends Worksheet {
         Battery.capacity(),
         Input.reading("drawn", Unit.AMPERE_HOUR, "charge drawn down to the end voltage")
             .possible(0, 600),
-        Input.reading("battery-temperature", Unit.CELSIUS, "temperature of the battery at the start")
+        Input.reading(
+                "battery-temperature", Unit.CELSIUS, "temperature of the battery at the start")
             .usually("25 degC")
             .possible(-20, 60)
             .good(5, 40),
@@ -66,9 +61,9 @@ final class CapacityLeft extends Worksheet {
 
   @Override
   public String validity() {
-    return "A fully charged block, discharged at a constant current to the end voltage of its data sheet"
-        + " (about 10.5 V for 20 h), compared with the rating at that time: a short discharge gives"
-        + " less by itself (battery-runtime).";
+    return "A fully charged block, discharged at a constant current to the end voltage of its data"
+        + " sheet (about 10.5 V for 20 h), compared with the rating at that time: a short"
+        + " discharge gives less by itself (battery-runtime).";
   }
 
   @Override

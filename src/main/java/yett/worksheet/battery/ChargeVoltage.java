@@ -1,22 +1,15 @@
 package yett.worksheet.battery;
 
-import static yett.worksheet.Tell.metres;
-import static yett.worksheet.Tell.percent;
 import static yett.worksheet.Tell.tell;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import yett.calculation.PairOfBatteries;
 import yett.calculation.LeadAcid;
+import yett.calculation.PairOfBatteries;
 import yett.calculation.Range;
 import yett.quantity.Unit;
-import yett.worksheet.Choice;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
-import yett.worksheet.InputException;
 import yett.worksheet.Meaning;
 import yett.worksheet.Note;
 import yett.worksheet.Output;
@@ -69,21 +62,21 @@ final class ChargeVoltage extends Worksheet {
 
   @Override
   public String formula() {
-    return "n (V25 - k (T - 25)); n cells, V25 voltage a cell at 25 degC, k fall a cell and degree, T"
-        + " held within 5 to 40 degC; colder is higher";
+    return "n (V25 - k (T - 25)); n cells, V25 voltage a cell at 25 degC, k fall a cell and degree,"
+        + " T held within 5 to 40 degC; colder is higher";
   }
 
   @Override
   public String validity() {
-    return "Lead-acid. Chargers without compensation stay at one voltage, which is too little in the cold"
-        + " and too much in the heat.";
+    return "Lead-acid. Chargers without compensation stay at one voltage, which is too little in"
+        + " the cold and too much in the heat.";
   }
 
   @Override
   public String source() {
-    return "operation manual of a valve-regulated battery (2.25 V, 3 mV; 2.35 V, 5 mV; constant below 5"
-        + " and above 40 degC); other data sheets float at up to 2.30 V and charge cycles at up to"
-        + " 2.50 V";
+    return "operation manual of a valve-regulated battery (2.25 V, 3 mV; 2.35 V, 5 mV; constant"
+        + " below 5 and above 40 degC); other data sheets float at up to 2.30 V and charge"
+        + " cycles at up to 2.50 V";
   }
 
   @Override
@@ -140,8 +133,8 @@ final class ChargeVoltage extends Worksheet {
       return Meaning.of(
           expect,
           entries.shown("measured")
-              + " does not charge: the charger is off or weak, or the batteries are still taking all"
-              + " it has; read again after some hours.");
+              + " does not charge: the charger is off or weak, or the batteries are still taking"
+              + " all it has; read again after some hours.");
     }
     if (measured > usual.high() * share) {
       return Meaning.of(expect, entries.shown("measured") + " overcharges.")

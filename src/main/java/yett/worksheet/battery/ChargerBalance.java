@@ -1,22 +1,14 @@
 package yett.worksheet.battery;
 
-import static yett.worksheet.Tell.metres;
-import static yett.worksheet.Tell.percent;
 import static yett.worksheet.Tell.tell;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import yett.calculation.DayOfCycles;
 import yett.quantity.Unit;
-import yett.worksheet.Choice;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
-import yett.worksheet.InputException;
 import yett.worksheet.Meaning;
-import yett.worksheet.Note;
 import yett.worksheet.Output;
 import yett.worksheet.Results;
 import yett.worksheet.Subject;
@@ -63,7 +55,7 @@ final class ChargerBalance extends Worksheet {
         Output.reading("given", Unit.AMPERE_HOUR, "given in a day, at most"),
         Output.reading("balance", Unit.AMPERE_HOUR, "left over"),
         Output.reading("most-cycles", Unit.ONE, "cycles a day it carries"),
-        Output.reading("refill", Unit.HOUR, "hours to refill from flat"));
+        Output.reading("refill", Unit.HOUR, "hours to refill"));
   }
 
   @Override
@@ -74,14 +66,15 @@ final class ChargerBalance extends Worksheet {
 
   @Override
   public String validity() {
-    return "Chargers taper off: the last fifth takes hours longer than the refill time says. Lead-acid"
-        + " should not be charged with more than about 0.3 A for each Ah unless its data sheet says"
-        + " so.";
+    return "Chargers taper off: the last fifth takes hours longer than the refill time says."
+        + " Lead-acid should not be charged with more than about 0.3 A for each Ah unless"
+        + " its data sheet says so.";
   }
 
   @Override
   public String source() {
-    return "balance of charge; 110 % and 0.3 A for each Ah from a battery maker's charging instructions";
+    return "balance of charge; 110 % and 0.3 A for each Ah from a battery maker's charging"
+        + " instructions";
   }
 
   @Override
@@ -123,7 +116,8 @@ final class ChargerBalance extends Worksheet {
     return entries.has("capacity")
             && entries.in("charger-current", Unit.AMPERE)
                 > 0.3 * entries.in("capacity", Unit.AMPERE_HOUR)
-        ? List.of("The charger gives more than 0.3 A for each Ah; look at the battery's data sheet.")
+        ? List.of(
+            "The charger gives more than 0.3 A for each Ah; look at the battery's data sheet.")
         : List.of();
   }
 
@@ -134,8 +128,8 @@ final class ChargerBalance extends Worksheet {
         balance < 0
             ? "The charger falls behind by "
                 + tell(-balance, Unit.AMPERE_HOUR)
-                + " a day: batteries that are always low need no new batteries but fewer cycles, less"
-                + " standing draw or a stronger charger."
+                + " a day: batteries that are always low need no new batteries but fewer cycles,"
+                + " less standing draw or a stronger charger."
             : "The charger keeps up; batteries that are low all the same point to the charger's"
                 + " output, a joint, or worn blocks.",
         "It carries up to "

@@ -1,23 +1,15 @@
 package yett.worksheet.battery;
 
-import static yett.worksheet.Tell.metres;
-import static yett.worksheet.Tell.percent;
 import static yett.worksheet.Tell.tell;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import yett.calculation.BatteryCapacity;
 import yett.calculation.DayOfCycles;
 import yett.quantity.Unit;
-import yett.worksheet.Choice;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
-import yett.worksheet.InputException;
 import yett.worksheet.Meaning;
-import yett.worksheet.Note;
 import yett.worksheet.Output;
 import yett.worksheet.Results;
 import yett.worksheet.Subject;
@@ -85,7 +77,8 @@ final class SolarBalance extends Worksheet {
   @Override
   public String source() {
     return "balance of energy, textbook; a share of 0.5 to 0.7 stored (heat, dirt, wiring, a charge"
-        + " controller that does not track, charging losses) and a depth of 80 % from common practice";
+        + " controller that does not track, charging losses) and a depth of 80 % from common"
+        + " practice";
   }
 
   @Override
@@ -145,8 +138,8 @@ final class SolarBalance extends Worksheet {
         24 * entries.in("battery-voltage", Unit.VOLT) * entries.in("standing-current", Unit.AMPERE);
     return standing > results.in("need", Unit.WATT_HOUR) / 2
         ? meaning.and(
-            "More than half goes into standing: look for a receiver, a loop detector or a light that"
-                + " never sleeps.")
+            "More than half goes into standing: look for a receiver, a loop detector or a light"
+                + " that never sleeps.")
         : meaning;
   }
 }

@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
-import yett.worksheet.chain.ChainWorksheets;
 import yett.worksheet.battery.BatteryWorksheets;
+import yett.worksheet.chain.ChainWorksheets;
 import yett.worksheet.feeder.FeederWorksheets;
 import yett.worksheet.force.ForceWorksheets;
 import yett.worksheet.leaf.LeafWorksheets;
@@ -16,13 +16,14 @@ import yett.worksheet.travel.TravelWorksheets;
 /** Every calculation, by subject. */
 public final class Catalogue {
   private static final List<Worksheet> ALL =
+<<<<<<< HEAD
       Stream.of(
               FeederWorksheets.ALL,
+              BatteryWorksheets.ALL,
               ChainWorksheets.ALL,
               LeafWorksheets.ALL,
               TravelWorksheets.ALL,
-              ForceWorksheets.ALL,
-              BatteryWorksheets.ALL)
+              ForceWorksheets.ALL)
           .flatMap(List::stream)
           .sorted(Comparator.comparing(Worksheet::subject))
           .toList();
