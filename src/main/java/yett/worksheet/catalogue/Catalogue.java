@@ -16,7 +16,6 @@ import yett.worksheet.travel.TravelWorksheets;
 /** Every calculation, by subject. */
 public final class Catalogue {
   private static final List<Worksheet> ALL =
-<<<<<<< HEAD
       Stream.of(
               FeederWorksheets.ALL,
               BatteryWorksheets.ALL,
