@@ -37,7 +37,8 @@ final class Fault {
           fault(
               "obstruction-force-high",
               (g, r) -> g.threshold = g.thresholdNoted + between(r, 220, 600)),
-          fault("beam-dirty", Fault::beam),
+          fault("beam-dirty", (g, r) -> g.beamMargin = between(r, 0.3, 1.25)),
+          fault("beam-dead", (g, r) -> g.beamUnfed = true),
           fault("edge-faulty", Fault::edge),
           fault("command-held", Fault::held),
           fault("receiver-failed", Fault::device),
@@ -156,11 +157,6 @@ final class Fault {
   private static void endStop(Gate g, Random r) {
     g.stopShifted = true;
     g.stopGap = between(r, -0.06, 0.01);
-  }
-
-  private static void beam(Gate g, Random r) {
-    g.beamUnfed = r.nextDouble() < 0.15;
-    g.beamMargin = between(r, 0.3, 1.25);
   }
 
   private static void edge(Gate g, Random r) {

@@ -264,7 +264,8 @@ final class Gate {
     mark(all, "end-stop-struck", stopShifted);
     mark(all, "obstruction-force-low", threshold < thresholdNoted - 80);
     mark(all, "obstruction-force-high", threshold > thresholdNoted + 120);
-    mark(all, "beam-dirty", beamMargin < 1.3 || beamUnfed);
+    mark(all, "beam-dirty", beamMargin < 1.3);
+    mark(all, "beam-dead", beamUnfed);
     mark(all, "edge-faulty", !edgeSound());
     mark(all, "command-held", held != Held.NOTHING);
     mark(all, "receiver-failed", deviceDead || deviceUnfed);
