@@ -19,6 +19,10 @@ import yett.knowledge.Role;
  * @param opened the first event, if there is one
  * @param role who answers now: the last person at the keyboard
  * @param site answers to site questions that differ from the usual
+ * @param siteTaken whether the site details are complete for whoever answers now: a caller's word
+ *     on them is enough for a caller only
+ * @param said what a caller said, in their own words
+ * @param pressing what makes it urgent, once it was asked
  * @param complaints picked complaints, once they were asked
  * @param histories picked histories, once they were asked
  * @param answers all answers to checks, in order, also those before a repair
@@ -35,6 +39,8 @@ public record CaseState(
     Role role,
     Map<String, String> site,
     boolean siteTaken,
+    List<String> said,
+    Optional<List<String>> pressing,
     Optional<List<String>> complaints,
     Optional<List<String>> histories,
     List<Answered> answers,
@@ -56,8 +62,18 @@ public record CaseState(
    * An answer in its place.
    *
    * @param epoch how many repairs had been done before it
+   * @param by who gave it, or corrected it
    */
-  public record Answered(long event, int epoch, Role by, String check, Answer answer) {}
+  public record Answered(long event, int epoch, Role by, String check, Answer answer) {
+    /**
+     * Whether somebody of this role is asked as if nothing had been said: what a caller could not
+     * tell or not reach, somebody at the gate may.
+     */
+    public boolean yieldsTo(Role role) {
+      boolean open = answer instanceof Answer.CannotTell || answer instanceof Answer.NotNow;
+      return open && by == Role.CALLER && role != Role.CALLER;
+    }
+  }
 
   /** Follows the events of a case. */
   public static CaseState of(List<Entry> entries) {
@@ -86,6 +102,9 @@ public record CaseState(
     private Role role = Role.TECHNICIAN;
     private final Map<String, String> site = new LinkedHashMap<>();
     private boolean siteTaken;
+    private boolean siteTakenByCaller;
+    private final List<String> said = new ArrayList<>();
+    private Optional<List<String>> pressing = Optional.empty();
     private Optional<List<String>> complaints = Optional.empty();
     private Optional<List<String>> histories = Optional.empty();
     private final List<Answered> answers = new ArrayList<>();
@@ -102,13 +121,13 @@ public record CaseState(
     private Optional<String> failedProof = Optional.empty();
     private final List<Entry> notes = new ArrayList<>();
     private Optional<Ending> closed = Optional.empty();
-    private final Map<Long, Answer> corrections = new HashMap<>();
+    private final Map<Long, Entry> corrections = new HashMap<>();
 
     CaseState read(List<Entry> entries, Optional<Role> present) {
       Set<Long> retracted = retracted(entries);
       for (Entry entry : entries) {
         if (entry.event() instanceof Event.Corrected c && !retracted.contains(entry.number())) {
-          corrections.put(c.event(), c.answer());
+          corrections.put(c.event(), entry);
         }
       }
       for (Entry entry : entries) {
@@ -121,7 +140,9 @@ public record CaseState(
           opened,
           present.orElse(role),
           Map.copyOf(site),
-          siteTaken,
+          siteTaken || siteTakenByCaller && present.orElse(role) == Role.CALLER,
+          List.copyOf(said),
+          pressing,
           complaints,
           histories,
           List.copyOf(answers),
@@ -154,6 +175,7 @@ public record CaseState(
       Event event = entry.event();
       boolean aboutEarlier =
           event instanceof Event.Noted
+              || event instanceof Event.Said
               || event instanceof Event.Retracted
               || event instanceof Event.Corrected;
       if (!aboutEarlier) {
@@ -161,6 +183,7 @@ public record CaseState(
       }
       if (!(event instanceof Event.MadeSafe
           || event instanceof Event.Noted
+          || event instanceof Event.Said
           || event instanceof Event.Closed)) {
         madeSafe.clear(); // a stop that applies after new word is made safe again
       }
@@ -170,9 +193,14 @@ public record CaseState(
       } else if (event instanceof Event.SiteAnswered e) {
         site.put(e.question(), e.answer());
       } else if (event instanceof Event.SiteTaken) {
-        siteTaken = true;
+        siteTaken |= entry.by() != Role.CALLER;
+        siteTakenByCaller = true;
       } else if (event instanceof Event.Complained e) {
         complaints = Optional.of(e.complaints());
+      } else if (event instanceof Event.Pressed e) {
+        pressing = Optional.of(e.pressing());
+      } else if (event instanceof Event.Said e) {
+        said.add(e.words());
       } else if (event instanceof Event.Happened e) {
         histories = Optional.of(e.histories());
       } else if (event instanceof Event.Answered e) {
@@ -216,15 +244,17 @@ public record CaseState(
 
     private void answer(Entry entry, Event.Answered e) {
       Predicate<Answered> same = a -> a.check().equals(e.check()) && a.epoch() == epoch;
-      Answer given = corrections.getOrDefault(entry.number(), e.answer());
+      Entry last = corrections.getOrDefault(entry.number(), entry);
+      Answer given = last.event() instanceof Event.Corrected c ? c.answer() : e.answer();
       boolean putOffBefore =
-          answers.stream().anyMatch(same.and(a -> a.answer() instanceof Answer.NotNow));
+          answers.stream()
+              .anyMatch(same.and(a -> a.answer() instanceof Answer.NotNow && !a.yieldsTo(role)));
       answers.removeIf(same);
       Answer answer =
           putOffBefore && given instanceof Answer.NotNow
               ? new Answer.CannotTell() // put off twice: it will not be had
               : given;
-      answers.add(new Answered(entry.number(), epoch, entry.by(), e.check(), answer));
+      answers.add(new Answered(entry.number(), epoch, last.by(), e.check(), answer));
       if (answer instanceof Answer.Chosen c && c.outcome().equals(Check.FAIL) && cured) {
         failedProof = Optional.of(e.check());
       }

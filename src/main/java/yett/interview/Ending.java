@@ -4,6 +4,8 @@ package yett.interview;
 public enum Ending {
   /** Repaired, and every proof passed. */
   REPAIRED("repaired and proved"),
+  /** Runs again after something that a caller may do; nothing was mended that needs proofs. */
+  SOLVED("solved on the telephone"),
   /** Handed to the next level. */
   HANDED_OVER("handed over"),
   /** Left locked off and signed. */

@@ -11,7 +11,9 @@ import yett.knowledge.Role;
   @JsonSubTypes.Type(value = Event.Opened.class, name = "opened"),
   @JsonSubTypes.Type(value = Event.SiteAnswered.class, name = "site-answered"),
   @JsonSubTypes.Type(value = Event.SiteTaken.class, name = "site-taken"),
+  @JsonSubTypes.Type(value = Event.Said.class, name = "said"),
   @JsonSubTypes.Type(value = Event.Complained.class, name = "complained"),
+  @JsonSubTypes.Type(value = Event.Pressed.class, name = "pressed"),
   @JsonSubTypes.Type(value = Event.Happened.class, name = "happened"),
   @JsonSubTypes.Type(value = Event.Answered.class, name = "answered"),
   @JsonSubTypes.Type(value = Event.SetUpEntered.class, name = "set-up-entered"),
@@ -41,7 +43,13 @@ public sealed interface Event {
   /** The site details are complete. */
   record SiteTaken() implements Event {}
 
+  /** What a caller said in their own words. It is kept, and weighs nothing. */
+  record Said(String words) implements Event {}
+
   record Complained(List<String> complaints) implements Event {}
+
+  /** What makes a visit urgent, of all that was asked for: none, one or several. */
+  record Pressed(List<String> pressing) implements Event {}
 
   record Happened(List<String> histories) implements Event {}
 

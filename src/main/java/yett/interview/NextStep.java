@@ -9,9 +9,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import yett.belief.Belief;
 import yett.knowledge.Check;
+import yett.knowledge.Pressing;
 import yett.knowledge.Repair;
+import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.knowledge.Stop;
@@ -81,9 +84,23 @@ final class NextStep {
             base.complaints().stream().filter(c -> !unavailable.contains(c.id())).toList());
       }
       if (state.histories().isEmpty()) {
+        List<Pressing> pressing = pressing();
+        if (state.pressing().isEmpty() && !pressing.isEmpty()) {
+          return new Step.AskPressing(pressing);
+        }
         return new Step.AskHistory(List.copyOf(base.histories().values()));
       }
       return barred().or(this::settle).orElseGet(this::work);
+    }
+
+    /** Depends on nothing but what was said, so that it can be asked at once. */
+    private List<Pressing> pressing() {
+      List<String> said = state.complaints().orElse(List.of());
+      return isCall()
+          ? base.telephone().pressing().values().stream()
+              .filter(p -> p.ifSaid().isEmpty() || p.ifSaid().stream().anyMatch(said::contains))
+              .toList()
+          : List.of();
     }
 
     /** Somebody else took over in a state of the work that they may not change. */
@@ -221,7 +238,8 @@ final class NextStep {
         return Optional.of(mend(repair, Optional.empty(), occasion));
       }
       Check check = base.checks().get(id);
-      boolean isHad = state.answer(id).isPresent() || isHopeless(id);
+      boolean isHad =
+          state.answer(id).filter(a -> !a.yieldsTo(state.role())).isPresent() || isHopeless(id);
       return isHad ? Optional.empty() : Optional.of(ask(check, Optional.empty(), occasion));
     }
 
@@ -230,7 +248,11 @@ final class NextStep {
       List<Check> due = new ArrayList<>();
       List<Check> putOff = new ArrayList<>();
       for (Check proof : requiredProofs(state)) {
-        Optional<Answer> answer = state.answer(proof.id()).map(CaseState.Answered::answer);
+        Optional<Answer> answer =
+            state
+                .answer(proof.id())
+                .filter(a -> !a.yieldsTo(state.role()))
+                .map(CaseState.Answered::answer);
         if (answer.equals(Optional.of(new Answer.Chosen(Check.FAIL)))) {
           return new Step.DecideFailedProof(proof);
         }
@@ -250,6 +272,9 @@ final class NextStep {
       if (!due.isEmpty()) {
         return ask(nearest(due), Optional.empty(), "proof before the gate returns to service");
       }
+      if (isCall() && !open.isEmpty() && isSolved(open)) {
+        return closing(new Step.CloseSolved(watch()));
+      }
       if (!open.isEmpty()) {
         String names = open.stream().map(Check::ask).collect(Collectors.joining(" "));
         // Whoever may make no proof leaves them to somebody who may; whoever could not make one
@@ -261,6 +286,30 @@ final class NextStep {
                 "proofs still to be made: " + names));
       }
       return closing(new Step.CloseRepaired());
+    }
+
+    /** Whether only proofs are open that nothing done on this call makes necessary. */
+    private boolean isSolved(List<Check> open) {
+      return repairs()
+          .allMatch(
+              r ->
+                  r.who() == Role.CALLER
+                      && open.stream().noneMatch(p -> r.proofs().contains(p.id()))
+                      && open.stream().noneMatch(this::isOpenTo));
+    }
+
+    private List<String> watch() {
+      return repairs()
+          .flatMap(r -> base.telephone().watch().getOrDefault(r.id(), List.of()).stream())
+          .distinct()
+          .toList();
+    }
+
+    private Stream<Repair> repairs() {
+      return state.deeds().stream()
+          .map(Entry::event)
+          .filter(Event.Repaired.class::isInstance)
+          .map(e -> base.repairs().get(((Event.Repaired) e).repair()));
     }
 
     /**
@@ -288,7 +337,11 @@ final class NextStep {
 
     /** Whether somebody said once that it cannot be told. */
     private boolean isHopeless(String check) {
-      return state.latest(check).map(a -> a.answer() instanceof Answer.CannotTell).orElse(false);
+      return state
+          .latest(check)
+          .filter(a -> !a.yieldsTo(state.role()))
+          .map(a -> a.answer() instanceof Answer.CannotTell)
+          .orElse(false);
     }
 
     private Optional<Step> advised(Advice advice, boolean cured) {
@@ -317,11 +370,12 @@ final class NextStep {
               .collect(Collectors.toCollection(LinkedHashSet::new));
       Advice advice =
           adviser.advise(
-              belief, new Planner.Options(checks(false), repairs, state.setUps(), cured));
+              belief, new Planner.Options(checks(false), repairs, state.setUps(), cured, isCall()));
       if (advice.kind() == Advice.Kind.NOTHING_LEFT && !cured) {
         advice =
             adviser.advise(
-                belief, new Planner.Options(checks(true), repairs, state.setUps(), false));
+                belief,
+                new Planner.Options(checks(true), repairs, state.setUps(), false, isCall()));
       }
       return committed(advice, repairs);
     }
@@ -336,6 +390,10 @@ final class NextStep {
         return advice.repairing(intent);
       }
       return checks(true).contains(intent) ? advice.asking(intent) : advice;
+    }
+
+    private boolean isCall() {
+      return state.role() == Role.CALLER;
     }
 
     private boolean done(String repair) {
@@ -353,7 +411,7 @@ final class NextStep {
 
     private boolean isAskable(Check check, boolean alsoPutOff) {
       Optional<CaseState.Answered> last = state.latest(check.id());
-      if (last.isEmpty()) {
+      if (last.isEmpty() || last.get().yieldsTo(state.role())) {
         return true;
       }
       if (last.get().answer() instanceof Answer.CannotTell) {

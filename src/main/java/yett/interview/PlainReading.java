@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import yett.knowledge.Role;
 
 /**
  * A case read in the plainest way, to hold the interview's own reading against: what counts, after
@@ -16,17 +17,24 @@ import java.util.Set;
  */
 final class PlainReading {
   /** An answer that counts, with the number of repairs done before it. */
-  record Told(String check, Answer answer, int epoch) {}
+  record Told(String check, Answer answer, int epoch, Role by) {
+    /** What a caller could not tell, somebody at the gate may be asked. */
+    boolean yieldsTo(Role role) {
+      boolean open = answer instanceof Answer.CannotTell || answer instanceof Answer.NotNow;
+      return open && by == Role.CALLER && role != Role.CALLER;
+    }
+  }
 
   final List<Told> told = new ArrayList<>();
   final Map<String, String> site = new LinkedHashMap<>();
   final Set<String> inForce = new LinkedHashSet<>();
   final Set<String> madeSafe = new HashSet<>();
+  final List<String> repairs = new ArrayList<>();
   int epoch;
 
   PlainReading(List<Entry> entries) {
     Set<Long> gone = new HashSet<>();
-    Map<Long, Answer> corrections = new HashMap<>();
+    Map<Long, Entry> corrections = new HashMap<>();
     for (Entry e : entries) {
       if (e.event() instanceof Event.Retracted r) {
         gone.add(r.event());
@@ -34,7 +42,7 @@ final class PlainReading {
     }
     for (Entry e : entries) {
       if (e.event() instanceof Event.Corrected c && !gone.contains(e.number())) {
-        corrections.put(c.event(), c.answer());
+        corrections.put(c.event(), e);
       }
     }
     for (Entry e : entries) {
@@ -44,21 +52,25 @@ final class PlainReading {
     }
   }
 
-  private void follow(Entry entry, Map<Long, Answer> corrections) {
+  private void follow(Entry entry, Map<Long, Entry> corrections) {
     Event event = entry.event();
     boolean saysSomething =
         !(event instanceof Event.MadeSafe
             || event instanceof Event.Noted
+            || event instanceof Event.Said
             || event instanceof Event.Closed);
     if (saysSomething) {
       madeSafe.clear();
     }
     if (event instanceof Event.Answered e) {
-      told.add(new Told(e.check(), corrections.getOrDefault(entry.number(), e.answer()), epoch));
+      Entry last = corrections.getOrDefault(entry.number(), entry);
+      Answer answer = last.event() instanceof Event.Corrected c ? c.answer() : e.answer();
+      told.add(new Told(e.check(), answer, epoch, last.by()));
     } else if (event instanceof Event.SiteAnswered e) {
       site.put(e.question(), e.answer());
     } else if (event instanceof Event.Repaired e && e.done()) {
       epoch++;
+      repairs.add(e.repair());
     } else if (event instanceof Event.SetUpEntered e) {
       inForce.add(e.setUp());
     } else if (event instanceof Event.SetUpLeft e) {
@@ -78,11 +90,11 @@ final class PlainReading {
     return last(check).filter(t -> t.epoch() == epoch);
   }
 
-  /** How often a check was put off since the last repair. */
-  long putOff(String check) {
+  /** How often a check was put off since the last repair, so that it counts for this person. */
+  long putOff(String check, Role role) {
     return told.stream()
         .filter(t -> t.check().equals(check) && t.epoch() == epoch)
-        .filter(t -> t.answer() instanceof Answer.NotNow)
+        .filter(t -> t.answer() instanceof Answer.NotNow && !t.yieldsTo(role))
         .count();
   }
 }

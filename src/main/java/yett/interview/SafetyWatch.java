@@ -63,7 +63,7 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
     if (role == Role.CALLER) {
       forCallers(moment.step());
     }
-    askedOnce(moment.step(), plain);
+    askedOnce(moment.step(), plain, role);
     ends(moment.step(), plain, role);
     believed(moment);
     confirming = moment.step() instanceof Step.Enter e ? Optional.of(e.setUp()) : Optional.empty();
@@ -257,16 +257,22 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
     require(HAZARDS_FOR_A_CALLER.containsAll(hazards), "a caller meets %s", hazards);
   }
 
-  private void askedOnce(Step step, PlainReading plain) {
+  private void askedOnce(Step step, PlainReading plain, Role role) {
     if (step instanceof Step.Ask s) {
       String id = s.check().id();
       require(
-          plain.now(id).map(t -> t.answer() instanceof Answer.NotNow).orElse(true),
+          plain
+              .now(id)
+              .map(t -> t.answer() instanceof Answer.NotNow || t.yieldsTo(role))
+              .orElse(true),
           "%s was answered already",
           id);
-      require(plain.putOff(id) < 2, "%s was put off twice", id);
+      require(plain.putOff(id, role) < 2, "%s was put off twice", id);
       require(
-          plain.last(id).map(t -> !(t.answer() instanceof Answer.CannotTell)).orElse(true),
+          plain
+              .last(id)
+              .map(t -> !(t.answer() instanceof Answer.CannotTell) || t.yieldsTo(role))
+              .orElse(true),
           "%s cannot be told",
           id);
     }
@@ -286,7 +292,11 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
             plain.now(proof.id()));
       }
     }
+    if (step instanceof Step.CloseSolved) {
+      solved(plain, role);
+    }
     if (step instanceof Step.CloseRepaired
+        || step instanceof Step.CloseSolved
         || step instanceof Step.HandOver h && h.ending() != Ending.MADE_SAFE) {
       plain.inForce.forEach(
           s ->
@@ -294,6 +304,23 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
                   step instanceof Step.HandOver && !role.may(base.setUps().get(s).who()),
                   "the case ends in %s",
                   s));
+    }
+  }
+
+  /** Solved is what a caller did and saw pass; nothing of it calls for somebody else's proof. */
+  private void solved(PlainReading plain, Role role) {
+    require(role == Role.CALLER, "solved on the telephone by a %s", role.word());
+    require(!plain.repairs.isEmpty(), "solved by nothing");
+    for (String id : plain.repairs) {
+      require(base.repairs().get(id).who() == Role.CALLER, "%s is not for a caller", id);
+      for (String proof : base.repairs().get(id).proofs()) {
+        boolean here = proofsOf(plain.site).stream().anyMatch(p -> p.id().equals(proof));
+        require(
+            !here || plain.now(proof).map(PlainReading.Told::answer).equals(passed()),
+            "solved, and %s is %s",
+            proof,
+            plain.now(proof));
+      }
     }
   }
 

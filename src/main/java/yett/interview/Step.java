@@ -5,6 +5,7 @@ import java.util.Optional;
 import yett.knowledge.Caution;
 import yett.knowledge.Check;
 import yett.knowledge.History;
+import yett.knowledge.Pressing;
 import yett.knowledge.Repair;
 import yett.knowledge.SetUp;
 import yett.knowledge.SiteQuestion;
@@ -22,6 +23,9 @@ public sealed interface Step {
   record AskSite(List<SiteQuestion> questions) implements Step {}
 
   record AskComplaints(List<Check> complaints) implements Step {}
+
+  /** Does anything at the site make it urgent? Asked of callers only. */
+  record AskPressing(List<Pressing> pressing) implements Step {}
 
   record AskHistory(List<History> histories) implements Step {}
 
@@ -88,6 +92,13 @@ public sealed interface Step {
    * @param ending how the case would close
    */
   record HandOver(Ending ending, String because) implements Step {}
+
+  /**
+   * It runs as usual after something that a caller may do.
+   *
+   * @param watch what the caller watches for, and when to call again
+   */
+  record CloseSolved(List<String> watch) implements Step {}
 
   /** Every proof passed: the case can close as repaired. */
   record CloseRepaired() implements Step {}

@@ -244,11 +244,13 @@ final class CardReader {
   }
 
   Planning planning() {
+    double handOver = fields.number("hand-over", 1, 100_000);
     return new Planning(
         id,
         fields.number("minute", 0.01, 1_000),
         fields.number("question", 1, 0, 60),
-        fields.number("hand-over", 1, 100_000),
+        handOver,
+        fields.number("visit", handOver, 1, 100_000),
         fields.number("call-back", 1, 100_000),
         fields.numbers("hazards", 0, 1_000));
   }

@@ -8,6 +8,7 @@ import java.util.Map;
  * @param minute money that a minute of the person present costs
  * @param question minutes that asking anything takes, besides doing it: reading, typing
  * @param handOver minutes that handing the case to the next level costs
+ * @param visit minutes that a technician's visit costs, weighed against asking a caller more
  * @param callBack minutes that a return visit costs
  * @param hazards minutes' worth of dislike for each exposure to a hazard
  */
@@ -16,6 +17,19 @@ public record Planning(
     double minute,
     double question,
     double handOver,
+    double visit,
     double callBack,
     Map<String, Double> hazards)
-    implements Card {}
+    implements Card {
+
+  /** A visit that costs as much as handing over. */
+  public Planning(
+      String id,
+      double minute,
+      double question,
+      double handOver,
+      double callBack,
+      Map<String, Double> hazards) {
+    this(id, minute, question, handOver, handOver, callBack, hazards);
+  }
+}

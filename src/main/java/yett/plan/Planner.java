@@ -58,9 +58,16 @@ public final class Planner {
    * @param repairs ids of repairs that can still be done
    * @param setUps set-ups in force
    * @param cured whether the gate runs again and only hidden causes are looked for
+   * @param call whether a caller answers, so that to hand over is to send a technician
    */
   public record Options(
-      Set<String> checks, Set<String> repairs, Set<String> setUps, boolean cured) {}
+      Set<String> checks, Set<String> repairs, Set<String> setUps, boolean cured, boolean call) {
+
+    /** For somebody at the gate. */
+    public Options(Set<String> checks, Set<String> repairs, Set<String> setUps, boolean cured) {
+      this(checks, repairs, setUps, cured, false);
+    }
+  }
 
   public Advice advise(Belief belief, Options options) {
     Support support = belief.support(MASS, MOST);
@@ -144,7 +151,7 @@ public final class Planner {
         workshop,
         workshop.state(List.of(SetUp.GATE_RUNNING)),
         RETEST_MINUTES,
-        planning.handOver(),
+        options.call() ? planning.visit() : planning.handOver(),
         planning.callBack(),
         options.cured());
   }

@@ -188,6 +188,9 @@ public final class Wording {
     if (event instanceof Event.Complained e) {
       return "the complaint: " + names(e.complaints(), true);
     }
+    if (event instanceof Event.Said e) {
+      return "the words \"" + Markdown.plain(e.words()) + "\"";
+    }
     if (event instanceof Event.Happened e) {
       return "the history: " + names(e.histories(), false);
     }
@@ -215,6 +218,9 @@ public final class Wording {
     }
     if (event instanceof Event.MadeSafe e) {
       return "that it was made safe: " + stop(e.stop());
+    }
+    if (event instanceof Event.Pressed) {
+      return "what makes it urgent";
     }
     if (event instanceof Event.GaveUp) {
       return "the wish to hand over";

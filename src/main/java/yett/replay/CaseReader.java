@@ -1,6 +1,7 @@
 package yett.replay;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -13,10 +14,12 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import tools.jackson.databind.JsonNode;
 import yett.interview.Answer;
+import yett.interview.Ending;
 import yett.knowledge.Check;
 import yett.knowledge.Fields;
 import yett.knowledge.Measures;
 import yett.knowledge.Names;
+import yett.knowledge.Repair;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
@@ -25,6 +28,8 @@ import yett.quantity.ReadingException;
 /** Reads one case from its fields; everything wrong is noted with its place. */
 final class CaseReader {
   private static final String RETEST = "retest";
+  private static final List<String> ENDS =
+      Arrays.stream(Ending.values()).map(Results::word).toList();
   private static final String CURED = "cured";
   private static final String FAILS = "fails";
   private static final String CANNOT_TELL = "cannot-tell";
@@ -67,6 +72,7 @@ final class CaseReader {
     Optional<String> expect = one(fields, "expect", causes, "cause");
     Optional<String> stop = one(fields, "stop", base.stops().keySet(), "stop");
     boolean keptAside = fields.flag("kept-aside");
+    RecordedCase.Call call = call(fields);
     fields.finish();
     return new RecordedCase(
         file,
@@ -83,7 +89,24 @@ final class CaseReader {
         repairs,
         expect,
         stop,
-        keptAside);
+        keptAside,
+        call);
+  }
+
+  private RecordedCase.Call call(Fields fields) {
+    List<String> parts =
+        base.repairs().values().stream()
+            .flatMap(r -> r.parts().stream())
+            .map(Repair.Part::part)
+            .toList();
+    String ends = fields.has("ends") ? fields.oneOf("ends", ENDS.get(0), ENDS) : "";
+    return new RecordedCase.Call(
+        fields.has("said") ? Optional.of(fields.text("said")) : Optional.empty(),
+        known(fields, "pressing", base.telephone().pressing().keySet(), "pressing"),
+        ends.isEmpty() ? Optional.empty() : Optional.of(ends),
+        fields.has("parts")
+            ? Optional.of(known(fields, "parts", parts, "part"))
+            : Optional.empty());
   }
 
   /** Complains that the person is missing. */

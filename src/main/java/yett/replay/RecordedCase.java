@@ -37,4 +37,20 @@ public record RecordedCase(
     Optional<List<String>> repairs,
     Optional<String> expect,
     Optional<String> stop,
-    boolean keptAside) {}
+    boolean keptAside,
+    Call call) {
+
+  /**
+   * What only a call has.
+   *
+   * @param said the caller's own words
+   * @param pressing what makes it urgent
+   * @param ends how it should end, as results tell it
+   * @param parts what the technician will really need, if somebody is sent
+   */
+  public record Call(
+      Optional<String> said,
+      List<String> pressing,
+      Optional<String> ends,
+      Optional<List<String>> parts) {}
+}

@@ -14,8 +14,8 @@ import yett.interview.Moment;
  * @param ranking causes by falling chance that they were there at the call-out, those of 0.001 and
  *     more
  * @param stops those that were raised
- * @param ended {@code repaired}, {@code handed-over}, {@code out-of-service}, {@code made-safe}, or
- *     {@code unfinished} if it went on without end
+ * @param ended {@code repaired}, {@code solved}, {@code handed-over}, {@code out-of-service},
+ *     {@code made-safe}, or {@code unfinished} if it went on without end
  * @param expectedMinutes what the plan expected when it was first asked; weights for hazards, parts
  *     and handing over are in it
  * @param spentMinutes minutes of the cards for what was done, changes of set-up included

@@ -73,7 +73,7 @@ final class Results {
         .toList();
   }
 
-  private static String word(Ending ending) {
+  static String word(Ending ending) {
     return ending.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 

@@ -53,6 +53,7 @@ final class Run {
 
   Replayed run() {
     happen(new Event.Opened(recorded.name(), recorded.person(), base.fingerprint()));
+    recorded.call().said().ifPresent(words -> happen(new Event.Said(words)));
     Moment moment = interview.at(entries);
     OptionalDouble expected = OptionalDouble.empty();
     for (int i = 0; i < MOST_STEPS && !(moment.step() instanceof Step.Finished); i++) {
@@ -109,6 +110,12 @@ final class Run {
       Why why = Why.of("the search begins with what people noticed");
       String asked = "What is wrong with the gate?";
       begin("complaints", "complaints", asked, why, list(said), false, new Event.Complained(said));
+    } else if (step instanceof Step.AskPressing) {
+      List<String> pressing = recorded.call().pressing();
+      Why why = Why.of("how soon somebody has to be there depends on the site");
+      String asked = "What makes it urgent?";
+      Event event = new Event.Pressed(pressing);
+      begin("pressing", "pressing", asked, why, list(pressing), false, event);
     } else if (step instanceof Step.AskHistory) {
       List<String> history = recorded.history();
       Why why = Why.of("what happened lately moves the odds");
@@ -229,6 +236,9 @@ final class Run {
     } else if (step instanceof Step.HandOver s) {
       because = s.because();
       close(s.ending(), s.because());
+    } else if (step instanceof Step.CloseSolved) {
+      because = "it runs as usual, and nothing was done that needs further proofs";
+      close(Ending.SOLVED, because);
     } else if (step instanceof Step.CloseRepaired) {
       because = "every proof passed";
       close(Ending.REPAIRED, because);

@@ -55,6 +55,9 @@ final class ReasonViews {
     if (step instanceof Step.AskSite) {
       return "Usual ranges, and what can be wrong at all, follow from what is installed here.";
     }
+    if (step instanceof Step.AskPressing) {
+      return "How soon somebody has to be there follows from the site, whatever is wrong.";
+    }
     if (step instanceof Step.AskComplaints || step instanceof Step.AskHistory) {
       return "What people noticed and what happened lately tells most for least time.";
     }

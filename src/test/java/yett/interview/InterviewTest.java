@@ -51,6 +51,8 @@ class InterviewTest {
     say(new Event.SiteTaken());
     assertThat(step()).isInstanceOf(Step.AskComplaints.class);
     say(new Event.Complained(List.of("scrapes")));
+    assertThat(step()).isInstanceOf(Step.AskPressing.class);
+    say(new Event.Pressed(List.of()));
     assertThat(step()).isInstanceOf(Step.AskHistory.class);
   }
 
@@ -208,13 +210,43 @@ class InterviewTest {
     while (step() instanceof Step.Ask || step() instanceof Step.Mend) {
       finish();
     }
-    assertThat(step())
-        .isInstanceOfSatisfying(
-            Step.HandOver.class,
-            s -> {
-              assertThat(s.ending()).isNotEqualTo(Ending.REPAIRED);
-              assertThat(s.because()).contains(base().get("reversal-closing").ask());
-            });
+    assertThat(step()).isInstanceOf(Step.CloseSolved.class);
+    person = Role.TECHNICIAN; // to whom a gate without its proofs is not in service
+    say(new Event.SiteTaken());
+    assertThat(step()).isInstanceOf(Step.Enter.class);
+  }
+
+  @Test
+  void somebody_at_the_gate_is_asked_what_a_caller_could_not_tell_and_nothing_else_again() {
+    begin(Role.CALLER, "chain-looks", "noise-kind");
+    intake();
+    say(new Event.Answered("chain-looks", new Answer.CannotTell()));
+    say(new Event.Answered("noise-kind", new Answer.Chosen("usual")));
+    assertThat(asked()).isNotEqualTo("chain-looks");
+    person = Role.TECHNICIAN;
+    say(new Event.SiteTaken());
+    assertThat(asked()).isEqualTo("chain-looks");
+    finish();
+    assertThat(asked()).isNotEqualTo("noise-kind");
+  }
+
+  @Test
+  void what_somebody_at_the_gate_corrects_counts_for_what_their_eyes_are_worth() {
+    begin(Role.CALLER, "noise-kind");
+    intake();
+    say(new Event.Answered("noise-kind", new Answer.Chosen("usual")));
+    long event = eventOf("noise-kind");
+    double byEar = weight(event);
+    person = Role.TECHNICIAN;
+    say(new Event.Corrected(event, new Answer.Chosen("usual")));
+    assertThat(weight(event)).isGreaterThan(byEar).isEqualTo(1);
+  }
+
+  private double weight(long event) {
+    return moment().judgement().finding(event).orElseThrow().weights().stream()
+        .mapToDouble(Double::doubleValue)
+        .max()
+        .orElseThrow();
   }
 
   @Test

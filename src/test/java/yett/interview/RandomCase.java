@@ -81,6 +81,9 @@ final class RandomCase {
     } else if (step instanceof Step.AskComplaints s) {
       return List.of(
           new Event.Complained(some(s.complaints(), 1, 3).stream().map(Check::id).toList()));
+    } else if (step instanceof Step.AskPressing s) {
+      return List.of(
+          new Event.Pressed(some(s.pressing(), 0, 2).stream().map(p -> p.id()).toList()));
     } else if (step instanceof Step.AskHistory s) {
       return List.of(
           new Event.Happened(some(s.histories(), 0, 2).stream().map(h -> h.id()).toList()));
@@ -113,6 +116,8 @@ final class RandomCase {
       return new Event.MadeSafe(s.stop().id());
     } else if (step instanceof Step.HandOver s) {
       return new Event.Closed(s.ending());
+    } else if (step instanceof Step.CloseSolved) {
+      return new Event.Closed(Ending.SOLVED);
     } else if (step instanceof Step.CloseRepaired) {
       return new Event.Closed(Ending.REPAIRED);
     }

@@ -115,7 +115,7 @@ class CaseFileTest {
             quay.case.yaml:1:1: "person" is missing
               Add a line "person: …".
             quay.case.yaml:2:1: "cse" is not a field here
-              Maybe "case". Known: case, site, stop, answers, expect, others, person, story, ….
+              Maybe "case". Known: case, site, ends, said, stop, answers, expect, others, ….
             quay.case.yaml:3:8: there is no site question "opning"
               Maybe "opening". Known: opening, batteries.
             quay.case.yaml:3:19: "40 m" is not possible for "opening"
