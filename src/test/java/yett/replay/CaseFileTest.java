@@ -75,7 +75,10 @@ class CaseFileTest {
     CaseFile file =
         CaseFile.read(
             "quay.json",
-            "[\n\t{\"case\": \"one\", \"person\": \"caller\", \"answers\": {\"chain-sag\": 190}}\n]",
+            "[\n"
+                + "\t{\"case\": \"one\", \"person\": \"caller\", \"answers\": {\"chain-sag\":"
+                + " 190}}\n"
+                + "]",
             SmallRuleBase.base());
     assertThat(file.problems()).isEmpty();
     assertThat(file.cases().get(0).answers().get("chain-sag").turn(0))
