@@ -176,7 +176,7 @@ class ElectricalRulesTest {
             read(1, "ten-runs", "0")),
         example(
             "a trouble of the weather is looked for in that weather",
-            said(1, "weather-pattern", "wet")),
+            said(1, "when-it-fails", "rain")),
         example("a block that is older than its fellow", said(1, "block-labels", "other-kind")));
   }
 
