@@ -175,9 +175,10 @@ final class CalculationViews {
     solution.plot().ifPresent(plot -> blocks.add(drawing(plot)));
     solution.remarks().forEach(r -> blocks.add(Block.paragraph("Mind: " + r)));
     blocks.add(Block.heading("At the gate"));
-    blocks.add(Block.paragraph(Text.strong(String.join(" ", solution.meaning().sentences()))));
+    // Cautions stand before what somebody may go and do.
     solution.meaning().notes().forEach(note -> blocks.add(signal(note)));
     sheet.notes().forEach(note -> blocks.add(signal(note)));
+    blocks.add(Block.paragraph(Text.strong(String.join(" ", solution.meaning().sentences()))));
     sheet.lastWord().ifPresent(word -> blocks.add(Block.paragraph(word)));
     blocks.add(Block.heading("How"));
     blocks.add(background(sheet));

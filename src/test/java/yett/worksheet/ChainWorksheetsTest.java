@@ -152,7 +152,12 @@ class ChainWorksheetsTest {
   void a_tape_limits_what_wear_can_be_told() {
     // Worked by hand: 1/16 in over 12 in is 0.5208 %, as a standard uncertainty 0.3007 %.
     Worked.out("chain-elongation", "chain=40", "pitches=24", "measured=12.1 in +- 0.0625 in")
-        .isUncertainBy("elongation", 0.3007);
+        .isUncertainBy("elongation", 0.3007)
+        .means("may stay: worn 0.833 %, to be replaced at 1.5 %");
+    Worked.out("chain-elongation", "chain=40", "pitches=24", "measured=12.16 in +- 0.0625 in")
+        .means("may stay", "With u = 0.301 % that is too near to 1.5 % to be sure of");
+    Worked.out("chain-elongation", "chain=40", "pitches=96", "measured=48.4 in +- 0.0625 in")
+        .isUncertainBy("elongation", 0.07518);
   }
 
   @Test

@@ -40,7 +40,7 @@ class LeafWorksheetsTest {
             .gives("down-low", -39.21)
             .gives("wind-high", 662.0)
             .means("run downhill by itself");
-    assertThat(down.solution().meaning().notes()).contains(Cautions.RELEASE);
+    assertThat(down.solution().sheet().notes()).contains(Cautions.RELEASE);
   }
 
   @Test
@@ -54,6 +54,8 @@ class LeafWorksheetsTest {
         .means("The leaf drags", "no longer rolling");
     Worked.out("scale-reading", "force=10 N", "mass=400 kg", "grade=2 %").means("cannot be");
     Worked.out("scale-reading", "force=20 N", "mass=400 kg").means("very easily");
+    Worked.out("scale-reading", "force=110 N +- 15 N", "mass=400 kg")
+        .means("rolls as it should", "too near to 3 % to be sure of");
     Worked.out("scale-reading", "force=20 N", "mass=400 kg", "grade=1 %", "direction=down")
         .gives("resistance", 1.510)
         .means("rolls as it should");
@@ -68,7 +70,7 @@ class LeafWorksheetsTest {
     Worked.out("wheel-resistance", "wheel=4 in", "axle=0.75 in", "bearing=plain")
         .gives("resistance", 3.188);
     assertThatThrownBy(() -> Worked.out("wheel-resistance", "wheel=50 mm", "axle=60 mm"))
-        .hasMessageContaining("These inputs do not go together");
+        .hasMessageContaining("The axle is as thick as the wheel");
   }
 
   @Test
@@ -103,7 +105,7 @@ class LeafWorksheetsTest {
     Worked.out("leaf-energy", "mass=600 kg", "speed=0.3 m/s")
         .gives("energy", 27.00)
         .gives("mean-force", 540.0)
-        .means("already more than the 400 N");
+        .means("already more than the 400 N (89.9 lbf)");
     Worked.out("leaf-energy", "mass=400 kg", "speed=0.1 m/s")
         .gives("hard-peak", 1414)
         .gives("speed-400", 0.02828)

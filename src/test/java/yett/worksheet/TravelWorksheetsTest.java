@@ -45,7 +45,10 @@ class TravelWorksheetsTest {
   void zones_that_do_not_fit() {
     assertThatThrownBy(
             () -> Worked.out("travel-time", "opening=0.5 m", "speed=0.3 m/s", "slow-end=0.4 m"))
-        .hasMessageContaining("do not fit into the opening");
+        .hasMessageContaining("take more room than there is");
+    assertThatThrownBy(
+            () -> Worked.out("travel-time", "opening=5 m", "speed=0.3 m/s", "slow-speed=0.4 m/s"))
+        .hasMessageContaining("slow-speed must be below speed");
   }
 
   @Test

@@ -10,6 +10,7 @@ import yett.calculation.RollerChain;
 import yett.quantity.Unit;
 import yett.worksheet.Cautions;
 import yett.worksheet.Choice;
+import yett.worksheet.Doubt;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
 import yett.worksheet.InputException;
@@ -139,7 +140,7 @@ final class ChainElongationSheet extends Worksheet {
   protected Meaning meaning(Entries entries, Results results) {
     double elongation = results.in("elongation", Unit.PERCENT);
     double limit = results.in("limit", Unit.PERCENT);
-    String worn = percent(elongation / 100) + " of " + percent(limit / 100);
+    String worn = percent(elongation / 100) + ", to be replaced at " + percent(limit / 100);
     Meaning meaning =
         elongation >= limit
             ? Meaning.of(
@@ -154,6 +155,7 @@ final class ChainElongationSheet extends Worksheet {
                     "The chain may stay: worn "
                         + worn
                         + (elongation > limit * 2 / 3 ? "; have a new one ready." : "."));
+    meaning = Doubt.said(meaning, results, "elongation", Unit.PERCENT, limit);
     return results.has("grown") && elongation > 0
         ? meaning.and(
             "On the whole chain the wear is "

@@ -12,6 +12,7 @@ import yett.calculation.RollerChain;
 import yett.quantity.Unit;
 import yett.worksheet.Cautions;
 import yett.worksheet.Choice;
+import yett.worksheet.Doubt;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
 import yett.worksheet.Meaning;
@@ -143,6 +144,7 @@ final class ChainLoadSheet extends Worksheet {
                         "An overloaded chain breaks at a start or a stall. A whipping end, a leaf"
                             + " that nothing holds. Leave the gate locked off until it is put"
                             + " right."));
+    meaning = Doubt.said(meaning, results, "used", Unit.PERCENT, 100);
     return joint(entries) == ChainLoad.Joint.OFFSET_LINK
         ? meaning.and("Better without the offset link: take out or put in pitches in pairs.")
         : meaning;

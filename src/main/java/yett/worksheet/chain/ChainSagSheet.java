@@ -10,6 +10,7 @@ import yett.calculation.Range;
 import yett.quantity.Unit;
 import yett.worksheet.Cautions;
 import yett.worksheet.Choice;
+import yett.worksheet.Doubt;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
 import yett.worksheet.InputException;
@@ -141,6 +142,7 @@ final class ChainSagSheet extends Worksheet {
                         + " on brackets, idlers and the motor's bearings all day; let it out to "
                         + both(1000 * usual.low(), Unit.MILLIMETRE, Unit.INCH)
                         + " or more.");
+    meaning = Doubt.said(meaning, results, "static-sag", Unit.METRE, usual.low(), usual.high());
     double ratio = sag / span;
     return ratio > SHALLOW
         ? meaning.and("At a sag of " + percent(ratio) + " of the span the catenary counts.")

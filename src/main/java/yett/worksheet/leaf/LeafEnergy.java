@@ -43,7 +43,7 @@ final class LeafEnergy extends Worksheet {
         Output.reading("energy", Unit.JOULE, "kinetic energy"),
         Output.reading("mean-force", Unit.NEWTON, "mean force"),
         Output.reading("hard-peak", Unit.NEWTON, "peak on a hard thing"),
-        Output.reading("speed-400", Unit.METRE_PER_SECOND, "400 N on a hard thing"));
+        Output.reading("speed-400", Unit.METRE_PER_SECOND, "400 N from a speed of"));
   }
 
   @Override
@@ -102,7 +102,9 @@ final class LeafEnergy extends Worksheet {
             + both(mean, Unit.NEWTON, Unit.POUND_FORCE)
             + " on average"
             + (mean > limit
-                ? ", already more than the 400 N of a closing gap: it needs a softer edge, less"
+                ? ", already more than the "
+                    + both(limit, Unit.NEWTON, Unit.POUND_FORCE)
+                    + " of a closing gap: it needs a softer edge, less"
                     + " speed before the post, or a way to see people before it touches them."
                 : "; the peak is higher, and only a measured curve tells it (obstruction-force)."),
         "The energy grows with the square of the speed: half the speed is a quarter of it.");

@@ -86,7 +86,7 @@ final class LeafForce extends Worksheet {
 
   @Override
   public List<Note> notes() {
-    return List.of(Cautions.MOVING_LEAF);
+    return List.of(Cautions.RELEASE);
   }
 
   private static Range resistance(Entries entries) {
@@ -142,12 +142,10 @@ final class LeafForce extends Worksheet {
                   + " more, and may take the wind for an obstruction.");
     }
     return entries.fraction("grade") > resistance(entries).low()
-        ? meaning
-            .and(
-                "On a grade of "
-                    + percent(entries.fraction("grade"))
-                    + " the leaf can run downhill by itself (leaf-released).")
-            .with(Cautions.RELEASE)
+        ? meaning.and(
+            "On a grade of "
+                + percent(entries.fraction("grade"))
+                + " the leaf can run downhill by itself (leaf-released).")
         : meaning;
   }
 

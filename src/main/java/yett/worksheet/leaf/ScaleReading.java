@@ -10,6 +10,7 @@ import yett.calculation.Range;
 import yett.quantity.Unit;
 import yett.worksheet.Cautions;
 import yett.worksheet.Choice;
+import yett.worksheet.Doubt;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
 import yett.worksheet.Meaning;
@@ -104,6 +105,17 @@ final class ScaleReading extends Worksheet {
 
   @Override
   protected Meaning meaning(Entries entries, Results results) {
+    Range usual = Leaves.resistance(entries);
+    return Doubt.said(
+        judged(entries, results),
+        results,
+        "resistance",
+        Unit.PERCENT,
+        100 * usual.low(),
+        100 * usual.high());
+  }
+
+  private static Meaning judged(Entries entries, Results results) {
     double c = results.in("resistance", Unit.PERCENT) / 100;
     Range usual = Leaves.resistance(entries);
     String range = percent(usual.low()) + " to " + percent(usual.high());

@@ -13,6 +13,7 @@ import yett.quantity.Unit;
 import yett.worksheet.Choice;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
+import yett.worksheet.InputException;
 import yett.worksheet.Meaning;
 import yett.worksheet.Output;
 import yett.worksheet.Results;
@@ -79,6 +80,10 @@ final class WheelResistanceSheet extends Worksheet {
 
   @Override
   protected Results work(Entries entries) {
+    if (entries.in("axle", Unit.METRE) >= entries.in("wheel", Unit.METRE)) {
+      throw new InputException(
+          "The axle is as thick as the wheel. Look at the units: both are diameters.");
+    }
     double c =
         WheelResistance.coefficient(
             entries.in("wheel", Unit.METRE),

@@ -113,6 +113,14 @@ final class TravelTime extends Worksheet {
   }
 
   private static double time(Entries entries) {
+    boolean zones =
+        entries.in("slow-start", Unit.METRE) > 0 || entries.in("slow-end", Unit.METRE) > 0;
+    if (zones
+        && entries.in("slow-speed", Unit.METRE_PER_SECOND)
+            >= entries.in("speed", Unit.METRE_PER_SECOND)) {
+      throw new InputException(
+          "slow-speed must be below speed. Without slow zones: slow-start=0 m slow-end=0 m.");
+    }
     try {
       return new TravelProfile(
               entries.in("opening", Unit.METRE),
@@ -125,9 +133,8 @@ final class TravelTime extends Worksheet {
           .time();
     } catch (IllegalArgumentException e) {
       throw new InputException(
-          "Slow zones and ramps do not fit into the opening at these speeds: "
-              + e.getMessage()
-              + ". Give shorter zones, slow-speed below speed, or slow-start=0 m slow-end=0 m.");
+          "Slow zones and ramps take more room than there is at these speeds. Give shorter zones,"
+              + " a lower speed, or slow-start=0 m slow-end=0 m.");
     }
   }
 
