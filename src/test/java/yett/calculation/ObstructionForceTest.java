@@ -16,10 +16,21 @@ import yett.calculation.ObstructionForce.Verdict;
  * below 500 mm, 1400 N elsewhere, 150 N within 0.75 s; 25 N after 5 s partly from memory.
  */
 class ObstructionForceTest {
-  /** Pairs of time and force. */
+  /** Corners, as pairs of time and force, with straight lines of a sample every 4 ms between. */
   private static ForceCurve curve(double... pairs) {
     List<ForceSample> samples = new ArrayList<>();
     for (int i = 0; i < pairs.length; i += 2) {
+      if (i > 0) {
+        double way = pairs[i] - pairs[i - 2];
+        int steps = (int) Math.ceil(way / 0.004);
+        for (int step = 1; step < steps; step++) {
+          double share = (double) step / steps;
+          samples.add(
+              new ForceSample(
+                  pairs[i - 2] + share * way,
+                  pairs[i - 1] + share * (pairs[i + 1] - pairs[i - 1])));
+        }
+      }
       samples.add(new ForceSample(pairs[i], pairs[i + 1]));
     }
     return new ForceCurve(samples);
@@ -97,6 +108,23 @@ class ObstructionForceTest {
   }
 
   @Test
+  void a_slow_record_hides_a_peak() {
+    // EN 12453 (text of 2001): 200 samples in a second.
+    List<ForceSample> slow = new ArrayList<>();
+    List<ForceSample> quick = new ArrayList<>();
+    for (int i = 0; i <= 1200; i++) {
+      double force = i > 5 && i < 20 ? 100 : 0;
+      quick.add(new ForceSample(i / 200.0, force));
+      slow.add(new ForceSample(i / 100.0, force));
+    }
+
+    assertThat(new ObstructionForce(new ForceCurve(slow), ForceZone.CLOSING_GAP).verdict())
+        .isEqualTo(Verdict.OPEN);
+    assertThat(new ObstructionForce(new ForceCurve(quick), ForceZone.CLOSING_GAP).verdict())
+        .isEqualTo(Verdict.MET);
+  }
+
+  @Test
   void a_record_without_contact_proves_nothing() {
     ObstructionForce force = new ObstructionForce(curve(0, 0, 3, 20, 8, 0), ForceZone.CLOSING_GAP);
 
@@ -146,7 +174,7 @@ class ObstructionForceTest {
   void a_curve_runs_forward() {
     assertThatThrownBy(() -> curve(0, 1)).hasMessage("a curve needs two samples, not 1");
     assertThatThrownBy(() -> curve(0, 1, 0, 2)).hasMessageStartingWith("step of the time");
-    assertThatThrownBy(() -> curve(0, 1, 1, Double.NaN))
+    assertThatThrownBy(() -> new ForceSample(0, Double.NaN))
         .hasMessage("force must be finite, not NaN");
   }
 }

@@ -30,7 +30,7 @@ final class ForceMeaning {
           case MISSED -> missed(force).with(OUT_OF_USE);
           case OPEN -> open(force);
         };
-    return withMeter(meaning, force.curve());
+    return withMeter(meaning, force);
   }
 
   private static Meaning missed(ObstructionForce force) {
@@ -64,24 +64,27 @@ final class ForceMeaning {
   }
 
   private static Meaning open(ObstructionForce force) {
-    return force.contact().isEmpty()
+    if (force.contact().isEmpty()) {
+      return Meaning.of(
+          "The force never rose above 25 N: the meter was not hit, or was not zeroed. Record"
+              + " again.");
+    }
+    return force.dynamic() == Verdict.OPEN || force.release() == Verdict.OPEN
         ? Meaning.of(
-            "The force never rose above 25 N: the meter was not hit, or was not zeroed. Record"
-                + " again.")
-        : Meaning.of(
             "Within the limits as far as it goes, but the record ends "
                 + tell(force.curve().end() - force.contact().orElseThrow(), Unit.SECOND)
-                + " after contact. Record 5 s and more.");
+                + " after contact. Record 5 s and more.")
+        : Meaning.of("Within the limits as far as the samples tell.");
   }
 
-  private static Meaning withMeter(Meaning meaning, ForceCurve curve) {
+  private static Meaning withMeter(Meaning meaning, ObstructionForce force) {
+    ForceCurve curve = force.curve();
     Meaning all = meaning;
     if (curve.peak().force() >= ObstructionForce.METER_RANGE) {
       all =
           all.and("The meter's range ends at 2000 N: the true peak may be higher than the record.");
     }
-    // Clocks of meters are not so exact that 199 in a second would be too few.
-    return curve.rate() < ObstructionForce.LEAST_RATE * 0.98
+    return force.sampling() == Verdict.OPEN
         ? all.and(
             "With "
                 + tell(curve.rate(), Unit.HERTZ)
