@@ -27,6 +27,50 @@ final class CaseTables {
     return named(uid).orElseGet(() -> insert(uid, siteId, at));
   }
 
+  /** As {@link #begin}, under the number it has elsewhere if that is free here. */
+  CaseId beginAs(String uid, CaseId id, String siteId, Instant at) {
+    boolean free =
+        client
+                .sql("select count(*) from case_file where id = ?")
+                .param(id.toString())
+                .query(Integer.class)
+                .single()
+            == 0;
+    if (!free) {
+      return insert(uid, siteId, at);
+    }
+    reserve(id);
+    insert(id, uid, siteId, at);
+    return id;
+  }
+
+  /** No later case gets this number. */
+  private void reserve(CaseId id) {
+    client
+        .sql(
+            "insert into case_number (year_opened, last_number) values (?, 0) on conflict do nothing")
+        .param(id.year())
+        .update();
+    client
+        .sql(
+            "update case_number set last_number = ? where year_opened = ? and last_number < ?")
+        .params(id.number(), id.year(), id.number())
+        .update();
+  }
+
+  /** The name a case keeps in every casebook; one from before names gets the one offered. */
+  String uid(CaseId id, String offered) {
+    client
+        .sql("update case_file set uid = ? where id = ? and uid = ''")
+        .params(offered, id.toString())
+        .update();
+    return client
+        .sql("select uid from case_file where id = ?")
+        .param(id.toString())
+        .query(String.class)
+        .single();
+  }
+
   /** The case with a name of its own that it keeps in every casebook. */
   Optional<CaseId> named(String uid) {
     return client
@@ -38,6 +82,11 @@ final class CaseTables {
 
   private CaseId insert(String uid, String siteId, Instant at) {
     var id = nextId(at.atOffset(ZoneOffset.UTC).getYear());
+    insert(id, uid, siteId, at);
+    return id;
+  }
+
+  private void insert(CaseId id, String uid, String siteId, Instant at) {
     client
         .sql(
             """
@@ -53,7 +102,6 @@ final class CaseTables {
             Storable.written(at),
             CaseState.OPEN.name())
         .update();
-    return id;
   }
 
   /** The update comes before the reading: it makes any other writer wait for our commit. */

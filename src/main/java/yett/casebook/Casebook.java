@@ -166,6 +166,35 @@ public final class Casebook implements AutoCloseable {
     return read(s -> s.sites().newest());
   }
 
+  /** A case as it is carried to another casebook; what is known of people only if asked for. */
+  public CarriedCase carry(CaseId id, boolean withPeople) {
+    return write(s -> s.carrying().carry(id, withPeople));
+  }
+
+  /** A site with all its revisions, if it was ever saved. */
+  public Optional<CarriedSite> carry(String siteId) {
+    return site(siteId).map(site -> read(s -> s.carrying().carry(site.id())));
+  }
+
+  /** Takes in a case, or what is new in it; taken in again, it changes nothing. */
+  public Taken take(CarriedCase carried) {
+    return write(s -> s.carrying().take(carried));
+  }
+
+  /** Takes in a case that went on here and elsewhere: elsewhere's course as a case of its own. */
+  public Taken takeApart(CarriedCase carried) {
+    return take(carried.apart());
+  }
+
+  /**
+   * Takes in what is new of a site.
+   *
+   * @return false if it was described anew here and elsewhere; then nothing was changed
+   */
+  public boolean take(CarriedSite site) {
+    return write(s -> s.carrying().take(site));
+  }
+
   /** Keeps what is known of somebody, in place of what was known of them in this case. */
   public void savePerson(CaseId id, Person person) {
     write(
@@ -191,7 +220,13 @@ public final class Casebook implements AutoCloseable {
    * @return how many were forgotten
    */
   public int forgetPeople(CaseId id) {
-    return write(s -> s.people().forget(id));
+    int forgotten = write(s -> s.people().forget(id));
+    work(
+        s -> {
+          s.wipe();
+          return null;
+        });
+    return forgotten;
   }
 
   @Override

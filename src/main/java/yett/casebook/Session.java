@@ -9,18 +9,24 @@ import org.springframework.jdbc.datasource.SingleConnectionDataSource;
 /** A connection to the casebook's database, and what works over it. */
 final class Session implements AutoCloseable {
   private final SingleConnectionDataSource database;
+  private final boolean embedded;
   private final Transactions transactions;
   private final CaseTables cases;
   private final SiteTables sites;
   private final PeopleTables people;
+  private final CarryTables carrying;
 
-  private Session(SingleConnectionDataSource database, Transactions transactions) {
+  private Session(SingleConnectionDataSource database, boolean embedded) throws SQLException {
     this.database = database;
-    this.transactions = transactions;
+    this.embedded = embedded;
+    this.transactions =
+        new Transactions(
+            database.getConnection(), embedded ? SqliteFile.BEGIN : PostgresServer.BEGIN);
     var client = JdbcClient.create(database);
     this.cases = new CaseTables(client);
     this.sites = new SiteTables(client);
     this.people = new PeopleTables(client);
+    this.carrying = new CarryTables(cases, sites, people);
   }
 
   /**
@@ -32,13 +38,10 @@ final class Session implements AutoCloseable {
     var database = new SingleConnectionDataSource(connect(url), true);
     try {
       Schema.bringUpToDate(where, database, embedded || upgrade);
-      var connection = database.getConnection();
       if (embedded) {
-        SqliteFile.writeAhead(connection);
+        SqliteFile.writeAhead(database.getConnection());
       }
-      return new Session(
-          database,
-          new Transactions(connection, embedded ? SqliteFile.BEGIN : PostgresServer.BEGIN));
+      return new Session(database, embedded);
     } catch (SQLException | RuntimeException | Error e) {
       database.destroy();
       throw e;
@@ -68,6 +71,17 @@ final class Session implements AutoCloseable {
 
   PeopleTables people() {
     return people;
+  }
+
+  CarryTables carrying() {
+    return carrying;
+  }
+
+  /** Leaves no trace of what was deleted, as far as that is in this program's hands. */
+  void wipe() throws SQLException {
+    if (embedded) {
+      SqliteFile.wipe(database.getConnection());
+    }
   }
 
   @Override

@@ -48,7 +48,16 @@ final class SqliteFile {
     if (!url.contains(Pragma.BUSY_TIMEOUT.pragmaName)) {
       set(settings, Pragma.BUSY_TIMEOUT, BUSY_MILLISECONDS);
     }
+    // Who is forgotten must be gone from the file, too.
+    set(settings, Pragma.SECURE_DELETE, "true");
     return JDBC.createConnection(url, settings);
+  }
+
+  /** Wipes what was deleted also from the journal; others who read may put that off. */
+  static void wipe(Connection connection) throws SQLException {
+    try (var statement = connection.createStatement()) {
+      statement.execute("pragma wal_checkpoint(truncate)");
+    }
   }
 
   /**

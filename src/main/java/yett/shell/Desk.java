@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.springframework.stereotype.Component;
 import yett.casebook.CaseId;
 import yett.casebook.Casebook;
+import yett.casebook.CasebookException;
 import yett.casebook.DataDirectory;
 import yett.casebook.Outbox;
 import yett.casebook.Parcel;
@@ -26,6 +27,7 @@ final class Desk implements AutoCloseable {
   private final Clock clock = Clock.systemUTC();
   private Console console;
   private Casebook casebook;
+  private RuleBase base;
   private Expertise expertise;
 
   synchronized Console console() {
@@ -53,9 +55,17 @@ final class Desk implements AutoCloseable {
         .filter(url -> !url.isEmpty());
   }
 
+  /** The cards, for who only needs their words. */
+  synchronized RuleBase base() {
+    if (base == null) {
+      base = RuleBase.read(new ShippedKnowledge());
+    }
+    return base;
+  }
+
   synchronized Expertise expertise() {
     if (expertise == null) {
-      RuleBase base = RuleBase.read(new ShippedKnowledge());
+      RuleBase base = base();
       RuleCache cache = new RuleCache(directory.cache().resolve("rules"));
       if (RuleEngine.needsCompiling(base, cache) && console().interactive()) {
         console()
@@ -82,30 +92,34 @@ final class Desk implements AutoCloseable {
     return new Outbox(directory.data(), casebook.where());
   }
 
-  /** Brings to the shared casebook what an earlier run could not, and says so. */
+  /** Brings to the shared casebook what an earlier run could not; standard output stays clean. */
   private void deliver() {
     for (Parcel left : outbox(casebook).parcels()) {
       try (OpenCase open = open(left.caseId(), Role.TECHNICIAN)) {
         int entries = left.content().events().size();
         Recorded recorded = open.deliver(left);
-        console()
-            .show(
-                Block.paragraph(
-                    "Case "
-                        + left.caseId()
-                        + ": "
-                        + entries
-                        + (entries == 1 ? " entry" : " entries")
-                        + " that had waited on this computer "
-                        + (open.waiting() > 0 ? "still cannot be delivered." : "delivered.")
-                        + (recorded.theirs().isEmpty()
-                            ? ""
-                            : " Somebody else had gone on with it meanwhile; what no longer fitted"
-                                + " is kept as a note. See: resume "
-                                + left.caseId()
-                                + ".")));
+        System.err.println(delivered(open, entries, recorded));
+      } catch (CasebookException | IllegalArgumentException e) {
+        System.err.println(
+            "Case " + left.caseId() + ": what waits on this computer is not delivered. "
+                + e.getMessage());
       }
     }
+  }
+
+  private static String delivered(OpenCase open, int entries, Recorded recorded) {
+    return "Case "
+        + open.id()
+        + ": "
+        + (entries == 1 ? "1 entry" : entries + " entries")
+        + " that waited on this computer "
+        + (open.waiting() > 0 ? "still cannot be delivered." : "delivered.")
+        + (recorded.theirs().isEmpty()
+            ? ""
+            : " Somebody else had gone on with it meanwhile; what no longer fitted is kept as a"
+                + " note. Look at it: resume "
+                + open.id()
+                + ".");
   }
 
   @Override

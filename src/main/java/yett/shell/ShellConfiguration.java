@@ -21,6 +21,8 @@ class ShellConfiguration {
                 new ResumeVerb(desk),
                 new CasesVerb(desk),
                 new CasesShowVerb(desk),
+                new CasesExportVerb(desk),
+                new CasesImportVerb(desk),
                 new CasesUpgradeVerb(desk),
                 new RecordVerb(desk),
                 new ReplayVerb(desk),

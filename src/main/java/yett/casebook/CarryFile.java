@@ -1,0 +1,232 @@
+package yett.casebook;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.StreamReadFeature;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * Cases and sites in a file, to be carried from one casebook to another: JSON Lines, described by
+ * shared/casebook-line.schema.json.
+ */
+public final class CarryFile {
+  static final int FORMAT = 1;
+
+  private static final JsonMapper JSON =
+      JsonMapper.builder()
+          .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION) // a line may hold names
+          .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+          .changeDefaultPropertyInclusion(
+              i -> i.withValueInclusion(com.fasterxml.jackson.annotation.JsonInclude.Include.NON_NULL))
+          .build();
+
+  private CarryFile() {}
+
+  private record Head(String kind, int format, Instant written, int cases, int sites) {}
+
+  private record Kind(String kind) {}
+
+  private record SiteLine(String kind, String id, List<Revision> revisions) {}
+
+  private record Revision(String name, String body, Instant at) {}
+
+  private record CaseLine(
+      String kind,
+      String uid,
+      String id,
+      String site,
+      Instant opened,
+      CaseState state,
+      String title,
+      String cause,
+      List<NewEvent> events,
+      List<PersonLine> people) {}
+
+  private record PersonLine(Person.Part part, String name, String phone) {}
+
+  /** Takes what a file holds, in the order in which it stands there. */
+  public interface Reader {
+    void head(int cases, int sites);
+
+    void site(CarriedSite site);
+
+    /**
+     * @throws IllegalArgumentException if it holds something that cannot be taken in; the message is
+     *     told with the line's number
+     */
+    void carried(CarriedCase carried);
+  }
+
+  public static void writeHead(Writer to, Instant at, int cases, int sites) throws IOException {
+    line(to, new Head("casebook", FORMAT, at, cases, sites));
+  }
+
+  public static void write(Writer to, CarriedSite site) throws IOException {
+    line(
+        to,
+        new SiteLine(
+            "site",
+            site.id(),
+            site.revisions().stream().map(r -> new Revision(r.name(), r.body(), r.at())).toList()));
+  }
+
+  public static void write(Writer to, CarriedCase carried) throws IOException {
+    line(
+        to,
+        new CaseLine(
+            "case",
+            carried.uid(),
+            carried.id().toString(),
+            carried.siteId(),
+            carried.opened(),
+            carried.summary().state(),
+            carried.summary().title(),
+            carried.summary().cause(),
+            carried.events(),
+            carried.people().isEmpty()
+                ? null
+                : carried.people().stream()
+                    .map(p -> new PersonLine(p.part(), p.name(), p.phone()))
+                    .toList()));
+  }
+
+  private static void line(Writer to, Object line) throws IOException {
+    to.write(JSON.writeValueAsString(line));
+    to.write('\n');
+  }
+
+  /**
+   * Reads a file line by line.
+   *
+   * @throws CasebookException that tells the line, if it is no such file or is damaged
+   */
+  public static void read(Path file, Reader reader) {
+    int number = 0;
+    try (BufferedReader lines = Files.newBufferedReader(file)) {
+      for (String text = lines.readLine(); text != null; text = lines.readLine()) {
+        number++;
+        if (!text.isBlank()) {
+          read(text, number == 1, reader);
+        }
+      }
+    } catch (NoSuchFileException e) {
+      throw new CasebookException(file + ": there is no such file.", e);
+    } catch (CharacterCodingException e) {
+      throw new CasebookException(file + ": this is not a file of cases (not UTF-8).", e);
+    } catch (IOException e) {
+      throw new CasebookException(file + ": it cannot be read (" + Troubles.told(e) + ").", e);
+    } catch (JacksonException | IllegalArgumentException | NullPointerException e) {
+      throw new CasebookException(file + ", line " + number + ": " + words(e), null);
+    }
+    if (number == 0) {
+      throw new CasebookException(file + ": the file is empty.");
+    }
+  }
+
+  private static void read(String text, boolean first, Reader reader) {
+    String kind = Optional.ofNullable(JSON.readValue(text, Kind.class).kind()).orElse("");
+    if (first != kind.equals("casebook")) {
+      throw new IllegalArgumentException(
+          first
+              ? "this is not a file of cases, as cases export writes them."
+              : "a second beginning of a file; import each file by itself.");
+    }
+    switch (kind) {
+      case "casebook" -> head(JSON.readValue(text, Head.class), reader);
+      case "site" -> reader.site(site(JSON.readValue(text, SiteLine.class)));
+      case "case" -> reader.carried(carried(JSON.readValue(text, CaseLine.class)));
+      default ->
+          throw new IllegalArgumentException(
+              "\"" + kind + "\" is nothing this program knows: casebook, site or case.");
+    }
+  }
+
+  private static void head(Head head, Reader reader) {
+    if (head.format() != FORMAT) {
+      throw new IllegalArgumentException(
+          "the file is of format "
+              + head.format()
+              + ", this program reads "
+              + FORMAT
+              + ". Install the newer program.");
+    }
+    reader.head(head.cases(), head.sites());
+  }
+
+  private static CarriedSite site(SiteLine line) {
+    return new CarriedSite(
+        line.id(),
+        line.revisions().stream()
+            .map(r -> new SiteRecord(line.id(), r.name(), r.body(), r.at()))
+            .toList());
+  }
+
+  private static CarriedCase carried(CaseLine line) {
+    CaseId id =
+        CaseId.parse(line.id())
+            .orElseThrow(
+                () -> new IllegalArgumentException("\"" + line.id() + "\" is no case number."));
+    return new CarriedCase(
+        line.uid(),
+        id,
+        line.site(),
+        line.opened(),
+        new Summary(line.state(), line.title(), line.cause() == null ? "" : line.cause()),
+        line.events(),
+        line.people() == null
+            ? List.of()
+            : line.people().stream()
+                .map(p -> new Person(p.part(), text(p.name()), text(p.phone())))
+                .toList());
+  }
+
+  private static String text(String value) {
+    return value == null ? "" : value;
+  }
+
+  private static String words(RuntimeException e) {
+    if (e instanceof JacksonException broken) {
+      return "this line is damaged, or cut short (" + broken.getOriginalMessage() + ").";
+    }
+    return e instanceof NullPointerException
+        ? "something is missing in this line; shared/casebook-line.schema.json says what belongs"
+            + " there."
+        : e.getMessage();
+  }
+
+  /** For a whole export, written beside its place and then put there. */
+  public static void writeTo(Path file, Content content) {
+    Path next = file.resolveSibling(file.getFileName() + ".part");
+    try {
+      try (Writer to = Files.newBufferedWriter(next)) {
+        content.write(to);
+      }
+      Files.move(next, file);
+    } catch (IOException | UncheckedIOException e) {
+      throw new CasebookException(
+          file + ": it cannot be written (" + Troubles.told(e) + "). Name another file.", e);
+    } finally {
+      try {
+        Files.deleteIfExists(next);
+      } catch (IOException e) {
+        // It says that it is a part of a file.
+      }
+    }
+  }
+
+  /** What is written to a file. */
+  public interface Content {
+    void write(Writer to) throws IOException;
+  }
+}

@@ -1,0 +1,105 @@
+package yett.casebook;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.UUID;
+
+/** Gives cases and sites away and takes them in; the caller holds the transaction. */
+final class CarryTables {
+  private final CaseTables cases;
+  private final SiteTables sites;
+  private final PeopleTables people;
+
+  CarryTables(CaseTables cases, SiteTables sites, PeopleTables people) {
+    this.cases = cases;
+    this.sites = sites;
+    this.people = people;
+  }
+
+  CarriedCase carry(CaseId id, boolean withPeople) {
+    var line = cases.summary(id);
+    String uid = cases.uid(id, UUID.randomUUID().toString());
+    return new CarriedCase(
+        uid,
+        id,
+        line.siteId(),
+        line.opened(),
+        line.summary(),
+        cases.eventsAfter(id, 0).stream()
+            .map(e -> new NewEvent(e.at(), e.by(), e.type(), e.body()))
+            .toList(),
+        withPeople ? people.of(id) : List.of());
+  }
+
+  Taken take(CarriedCase carried) {
+    var known = cases.named(carried.uid());
+    if (known.isEmpty()) {
+      CaseId id = cases.beginAs(carried.uid(), carried.id(), carried.siteId(), carried.opened());
+      return added(carried, id, 0, Taken.Outcome.NEW);
+    }
+    CaseId id = known.get();
+    List<StoredEvent> here = cases.eventsAfter(id, 0);
+    int common = 0;
+    while (common < here.size()
+        && common < carried.events().size()
+        && here.get(common).is(carried.events().get(common))) {
+      common++;
+    }
+    if (common == carried.events().size()) {
+      return new Taken(id, Taken.Outcome.KNOWN, List.of(), List.of());
+    }
+    if (common == here.size()) {
+      return added(carried, id, common, Taken.Outcome.CONTINUED);
+    }
+    List<StoredEvent> there = new ArrayList<>();
+    for (int i = common; i < carried.events().size(); i++) {
+      there.add(carried.events().get(i).numbered(i + 1L));
+    }
+    return new Taken(
+        id, Taken.Outcome.CONFLICT, here.subList(common, here.size()), List.copyOf(there));
+  }
+
+  private Taken added(CarriedCase carried, CaseId id, int known, Taken.Outcome outcome) {
+    var events = carried.events().subList(known, carried.events().size());
+    var stored = cases.append(id, known, events);
+    cases.summarise(id, carried.events().size(), carried.summary());
+    var parts = people.of(id).stream().map(Person::part).toList();
+    carried.people().stream()
+        .filter(p -> !parts.contains(p.part()))
+        .forEach(p -> people.save(id, p));
+    return new Taken(id, outcome, List.of(), stored);
+  }
+
+  CarriedSite carry(String siteId) {
+    var oldestFirst = new ArrayList<>(sites.history(siteId));
+    Collections.reverse(oldestFirst);
+    return new CarriedSite(siteId, oldestFirst);
+  }
+
+  /**
+   * Adds the revisions that are not here, if they all come after those that are.
+   *
+   * @return false if the site was described anew here and elsewhere, and not in the same way
+   */
+  boolean take(CarriedSite carried) {
+    List<SiteRecord> here = sites.history(carried.id());
+    var unknown = carried.revisions().stream().filter(r -> !here.contains(r)).toList();
+    if (unknown.isEmpty()) {
+      return true;
+    }
+    SiteRecord newest = carried.revisions().get(carried.revisions().size() - 1);
+    if (!here.isEmpty() && same(here.get(0), newest)) {
+      return true;
+    }
+    if (!here.isEmpty() && !carried.revisions().contains(here.get(0))) {
+      return false;
+    }
+    unknown.forEach(sites::save);
+    return true;
+  }
+
+  private static boolean same(SiteRecord one, SiteRecord other) {
+    return one.name().equals(other.name()) && one.body().equals(other.body());
+  }
+}

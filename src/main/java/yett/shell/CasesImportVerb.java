@@ -1,0 +1,198 @@
+package yett.shell;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.ExitStatus;
+import yett.casebook.CarriedCase;
+import yett.casebook.CarriedSite;
+import yett.casebook.CarryFile;
+import yett.casebook.Casebook;
+import yett.casebook.NewEvent;
+import yett.casebook.StoredEvent;
+import yett.casebook.Taken;
+import yett.console.Block;
+import yett.console.Progress;
+import yett.interview.EventText;
+import yett.knowledge.Role;
+import yett.record.Wording;
+
+/** {@code cases import}: takes in the cases that another casebook wrote to a file. */
+final class CasesImportVerb extends Verb {
+  private static final int SHOWN = 6;
+
+  private final Desk desk;
+
+  CasesImportVerb(Desk desk) {
+    super(
+        "cases import",
+        "take in cases from a file that another casebook wrote",
+        "Usage: cases import FILE [--apart]. A file taken in again changes nothing. A case that"
+            + " went on here and elsewhere is shown and left as it is here; with --apart, elsewhere's"
+            + " course of it becomes a case of its own.",
+        flag("apart", "what went on elsewhere in another way becomes a case of its own"));
+    this.desk = desk;
+  }
+
+  @Override
+  public ExitStatus execute(CommandContext context) {
+    if (words(context).isEmpty()) {
+      throw new UsageException(getHelp());
+    }
+    Path file = Path.of(String.join(" ", words(context)));
+    Casebook casebook = desk.casebook();
+    var looked = new Looking();
+    CarryFile.read(file, looked); // all of it, before anything is taken in
+    try (Progress progress = desk.console().start("cases", looked.cases)) {
+      var taking = new Taking(casebook, has(context, "apart"), progress);
+      CarryFile.read(file, taking);
+      progress.close();
+      taking.tell();
+      return taking.conflicts ? DATA : OK;
+    }
+  }
+
+  /** Sees that a file can be taken in whole. */
+  private static final class Looking implements CarryFile.Reader {
+    private int cases;
+    private int told;
+
+    @Override
+    public void head(int cases, int sites) {
+      told = cases;
+    }
+
+    @Override
+    public void site(CarriedSite site) {}
+
+    @Override
+    public void carried(CarriedCase carried) {
+      cases++;
+      for (NewEvent event : carried.events()) {
+        if (!Role.words().contains(event.by().toLowerCase(Locale.ROOT))) {
+          throw new IllegalArgumentException(
+              "\"" + Words.shortened(event.by()) + "\" is nobody who can answer.");
+        }
+        EventText.read(event.body());
+      }
+      if (cases > told) {
+        throw new IllegalArgumentException("there are more cases than the first line says.");
+      }
+    }
+  }
+
+  /** Takes them in. */
+  private final class Taking implements CarryFile.Reader {
+    private final Casebook casebook;
+    private final boolean apart;
+    private final Progress progress;
+    private final List<Block> blocks = new ArrayList<>();
+    private int told;
+    private int read;
+    private int fresh;
+    private int continued;
+    private boolean conflicts;
+
+    Taking(Casebook casebook, boolean apart, Progress progress) {
+      this.casebook = casebook;
+      this.apart = apart;
+      this.progress = progress;
+    }
+
+    @Override
+    public void head(int cases, int sites) {
+      told = cases;
+    }
+
+    @Override
+    public void site(CarriedSite site) {
+      if (!casebook.take(site)) {
+        conflicts = true;
+        blocks.add(
+            Block.paragraph(
+                "Gate "
+                    + site.revisions().get(site.revisions().size() - 1).name()
+                    + " was described anew here and elsewhere, not in the same way. The description"
+                    + " here stays. Ask those who were there, and change it in the next case."));
+      }
+    }
+
+    @Override
+    public void carried(CarriedCase carried) {
+      Taken taken = casebook.take(carried);
+      if (taken.outcome() == Taken.Outcome.CONFLICT) {
+        if (apart) {
+          Taken own = casebook.takeApart(carried);
+          blocks.add(
+              Block.paragraph(
+                  "Case " + taken.id() + " went on elsewhere in another way: see " + own.id() + "."));
+        } else {
+          conflict(carried, taken);
+        }
+      } else if (taken.outcome() == Taken.Outcome.NEW) {
+        fresh++;
+        if (!taken.id().equals(carried.id())) {
+          blocks.add(
+              Block.paragraph("Case " + carried.id() + " of the file is " + taken.id() + " here."));
+        }
+      } else if (taken.outcome() == Taken.Outcome.CONTINUED) {
+        continued++;
+      }
+      read++;
+      progress.step();
+    }
+
+    private void conflict(CarriedCase carried, Taken taken) {
+      conflicts = true;
+      long common = taken.here().get(0).seq() - 1;
+      blocks.add(Block.heading("Conflict: case " + taken.id()));
+      blocks.add(
+          Block.paragraph(
+              "It went on here and elsewhere after event "
+                  + common
+                  + ". It was left as it is here."));
+      blocks.add(Block.paragraph("Here:"));
+      blocks.add(Block.numbered(told(taken.here())));
+      blocks.add(Block.paragraph("In the file (there: " + carried.id() + "):"));
+      blocks.add(Block.numbered(told(taken.there())));
+      blocks.add(
+          Block.paragraph(
+              "Enter what is missing with: resume "
+                  + taken.id()
+                  + ". Or keep both courses: cases import FILE --apart."));
+    }
+
+    private List<String> told(List<StoredEvent> events) {
+      var wording = new Wording(desk.base());
+      List<String> lines = new ArrayList<>();
+      for (StoredEvent e : events.subList(0, Math.min(SHOWN, events.size()))) {
+        lines.add(e.by() + ": " + wording.event(EventText.read(e.body())));
+      }
+      if (events.size() > SHOWN) {
+        lines.add((events.size() - SHOWN) + " more");
+      }
+      return lines;
+    }
+
+    void tell() {
+      desk.console().show(blocks);
+      desk.console()
+          .show(
+              Block.paragraph(
+                  read
+                      + (read == 1 ? " case" : " cases")
+                      + " read: "
+                      + fresh
+                      + " new, "
+                      + continued
+                      + " continued, the others unchanged."
+                      + (read < told
+                          ? " The first line says "
+                              + told
+                              + " cases: the file seems to be cut short. Have it written again."
+                          : "")));
+    }
+  }
+}

@@ -1,0 +1,276 @@
+package yett.casebook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** From the van's embedded casebook to the desk's, of either kind, and back. */
+@ParameterizedClass
+@EnumSource(Store.class)
+class CarryTest {
+  private static final Person CALLER = new Person(Person.Part.CALLER, "Ina Teal", "+1 555 0107");
+
+  @TempDir Path directory;
+  @Parameter Store store;
+  private Casebook van;
+  private Casebook desk;
+  private Path file;
+
+  @BeforeEach
+  void begin() {
+    van = Casebook.open(directory.resolve("van").resolve("casebook.db"));
+    desk = Store.open(store.newAddress(directory));
+    file = directory.resolve("cases.jsonl");
+    van.saveSite(new SiteRecord("fish-dock", "Fish dock", "{\"span\":\"9 m\"}", Writer.AT));
+  }
+
+  @AfterEach
+  void close() {
+    van.close();
+    desk.close();
+  }
+
+  private CaseId caseInVan(int events) {
+    CaseId id = van.newCase("fish-dock", Writer.AT);
+    van.savePerson(id, CALLER);
+    for (int n = 0; n < events; n++) {
+      van.append(
+          id,
+          n,
+          new Summary(CaseState.OPEN, "Chain slack, 87 %", "chain-slack"),
+          List.of(Writer.event("technician", n)));
+    }
+    return id;
+  }
+
+  private void write(boolean people, Casebook from, CaseId... ids) {
+    CarryFile.writeTo(
+        file,
+        to -> {
+          CarryFile.writeHead(to, Writer.AT, ids.length, 1);
+          CarryFile.write(to, from.carry("fish-dock").orElseThrow());
+          for (CaseId id : ids) {
+            CarryFile.write(to, from.carry(id, people));
+          }
+        });
+  }
+
+  private final List<Boolean> sites = new ArrayList<>();
+
+  private List<Taken> takeInto(Casebook casebook) {
+    List<Taken> taken = new ArrayList<>();
+    CarryFile.read(
+        file,
+        new CarryFile.Reader() {
+          @Override
+          public void head(int cases, int sites) {}
+
+          @Override
+          public void site(CarriedSite site) {
+            sites.add(casebook.take(site));
+          }
+
+          @Override
+          public void carried(CarriedCase carried) {
+            taken.add(casebook.take(carried));
+          }
+        });
+    return taken;
+  }
+
+  private List<String> carried(Casebook casebook) {
+    return casebook.cases().stream()
+        .map(line -> casebook.carry(line.id(), true).toString() + casebook.events(line.id()))
+        .toList();
+  }
+
+  @Test
+  void what_arrives_is_what_was_sent_and_arrives_once() {
+    CaseId id = caseInVan(3);
+    write(false, van, id);
+
+    assertThat(takeInto(desk)).extracting(Taken::outcome).containsExactly(Taken.Outcome.NEW);
+    var before = carried(desk);
+    assertThat(takeInto(desk)).extracting(Taken::outcome).containsExactly(Taken.Outcome.KNOWN);
+
+    assertThat(carried(desk)).isEqualTo(before);
+    assertThat(desk.events(id)).isEqualTo(van.events(id));
+    assertThat(desk.summary(id)).isEqualTo(van.summary(id));
+    assertThat(desk.siteHistory("fish-dock")).isEqualTo(van.siteHistory("fish-dock"));
+    assertThat(sites).containsOnly(true);
+  }
+
+  @Test
+  void names_and_numbers_of_people_travel_only_when_asked_for() throws IOException {
+    CaseId id = caseInVan(1);
+
+    write(false, van, id);
+    assertThat(file).content().doesNotContain("Teal", "555");
+    Files.delete(file);
+
+    write(true, van, id);
+    takeInto(desk);
+    assertThat(desk.people(id)).containsExactly(CALLER);
+  }
+
+  @Test
+  void a_case_whose_number_is_taken_gets_the_next_one() {
+    desk.newCase("ferry", Writer.AT);
+    CaseId id = caseInVan(2);
+    write(false, van, id);
+
+    Taken taken = takeInto(desk).get(0);
+
+    assertThat(taken.id()).hasToString("2026-0002");
+    assertThat(desk.events(taken.id())).isEqualTo(van.events(id));
+    assertThat(desk.newCase("ferry", Writer.AT)).hasToString("2026-0003");
+  }
+
+  @Test
+  void no_later_case_gets_the_number_of_a_case_that_came() {
+    caseInVan(1);
+    CaseId second = caseInVan(1);
+    write(false, van, second);
+
+    takeInto(desk);
+
+    assertThat(desk.newCase("ferry", Writer.AT)).hasToString("2026-0003");
+  }
+
+  /** The desk's case goes to the van, is gone on with there, and comes back. */
+  @Test
+  void a_case_that_went_on_elsewhere_goes_on_here() {
+    CaseId id = caseInVan(2);
+    write(false, van, id);
+    takeInto(desk);
+    van.append(
+        id,
+        2,
+        new Summary(CaseState.CLOSED, "repaired", "chain-slack"),
+        List.of(Writer.event("technician", 7)));
+    file = directory.resolve("later.jsonl");
+    write(false, van, id);
+
+    assertThat(takeInto(desk))
+        .extracting(Taken::outcome)
+        .containsExactly(Taken.Outcome.CONTINUED);
+    assertThat(desk.events(id)).isEqualTo(van.events(id));
+    assertThat(desk.summary(id).summary().state()).isEqualTo(CaseState.CLOSED);
+
+    file = directory.resolve("cases.jsonl");
+    assertThat(takeInto(desk)) // the earlier file knows less
+        .extracting(Taken::outcome)
+        .containsExactly(Taken.Outcome.KNOWN);
+  }
+
+  @Test
+  void a_conflict_is_shown_and_changes_nothing() {
+    CaseId id = caseInVan(2);
+    write(false, van, id);
+    takeInto(desk);
+    var there = van.append(id, 2, Writer.event("technician", 7));
+    var here = desk.append(id, 2, Writer.event("caller", 8), Writer.event("caller", 9));
+    file = directory.resolve("later.jsonl");
+    write(false, van, id);
+    var before = carried(desk);
+
+    assertThat(takeInto(desk))
+        .containsExactly(new Taken(id, Taken.Outcome.CONFLICT, here, there));
+    assertThat(carried(desk)).isEqualTo(before);
+
+    var apart = van.carry(id, false);
+    Taken own = desk.takeApart(apart);
+    assertThat(own.outcome()).isEqualTo(Taken.Outcome.NEW);
+    assertThat(desk.events(own.id())).isEqualTo(van.events(id));
+    assertThat(desk.takeApart(apart).outcome()).isEqualTo(Taken.Outcome.KNOWN);
+    assertThat(desk.events(id)).hasSize(4);
+  }
+
+  @Test
+  void a_site_described_anew_here_and_elsewhere_stays_as_it_is_here() {
+    write(false, van, caseInVan(1));
+    takeInto(desk);
+    van.saveSite(
+        new SiteRecord("fish-dock", "Fish dock", "{\"span\":\"8 m\"}", Writer.AT.plusSeconds(60)));
+    desk.saveSite(
+        new SiteRecord("fish-dock", "Fish dock", "{\"span\":\"7 m\"}", Writer.AT.plusSeconds(30)));
+
+    assertThat(desk.take(van.carry("fish-dock").orElseThrow())).isFalse();
+    assertThat(desk.site("fish-dock").orElseThrow().body()).contains("7 m");
+  }
+
+  @Test
+  void a_site_described_anew_elsewhere_only_is_taken_over() {
+    write(false, van, caseInVan(1));
+    takeInto(desk);
+    van.saveSite(
+        new SiteRecord("fish-dock", "Fish dock", "{\"span\":\"8 m\"}", Writer.AT.plusSeconds(60)));
+
+    assertThat(desk.take(van.carry("fish-dock").orElseThrow())).isTrue();
+    assertThat(desk.siteHistory("fish-dock")).isEqualTo(van.siteHistory("fish-dock"));
+  }
+
+  @Test
+  void every_line_keeps_to_the_schema() throws IOException {
+    CaseId id = caseInVan(2);
+    write(true, van, id);
+    Schema schema =
+        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(Files.readString(Path.of("shared/casebook-line.schema.json")));
+
+    assertThat(Files.readAllLines(file))
+        .hasSize(3)
+        .allSatisfy(line -> assertThat(schema.validate(line, InputFormat.JSON)).isEmpty());
+    assertThat(
+            schema.validate(
+                Files.readAllLines(file).get(2).replace("\"uid\"", "\"name\""), InputFormat.JSON))
+        .isNotEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Dear harbour master",
+        "{\"kind\":\"case\"}",
+        "{\"kind\":\"casebook\",\"format\":2,\"cases\":0,\"sites\":0}",
+        "{\"kind\":\"casebook\",\"format\":1,\"cases\":1,\"sites\":0}\n{\"kind\":\"case\",\"uid\":\"u\"}",
+        "{\"kind\":\"casebook\",\"format\":1,\"cases\":1,\"sites\":0}\n{\"kind\":\"gate\"}",
+        "{\"kind\":\"casebook\",\"format\":1,\"cases\":1,\"sites\":0}\n{\"kind\":\"case\",\"uid",
+        "[]",
+        "",
+      })
+  void a_file_that_is_none_is_told_with_its_line(String text) throws IOException {
+    Files.writeString(file, text);
+
+    assertThatThrownBy(() -> takeInto(desk))
+        .isInstanceOf(CasebookException.class)
+        .hasMessageStartingWith(file.toString())
+        .hasMessageNotContaining("Exception");
+    assertThat(desk.cases()).isEmpty();
+  }
+
+  @Test
+  void a_file_that_is_not_there_or_not_text_is_told() throws IOException {
+    assertThatThrownBy(() -> takeInto(desk)).hasMessage(file + ": there is no such file.");
+    Files.write(file, new byte[] {(byte) 0xff, (byte) 0xfe, 0});
+    assertThatThrownBy(() -> takeInto(desk)).hasMessageContaining("not a file of cases");
+  }
+}
