@@ -28,7 +28,9 @@ public final class CarryFile {
           .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION) // a line may hold names
           .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
           .changeDefaultPropertyInclusion(
-              i -> i.withValueInclusion(com.fasterxml.jackson.annotation.JsonInclude.Include.NON_NULL))
+              i ->
+                  i.withValueInclusion(
+                      com.fasterxml.jackson.annotation.JsonInclude.Include.NON_NULL))
           .build();
 
   private CarryFile() {}
@@ -62,8 +64,8 @@ public final class CarryFile {
     void site(CarriedSite site);
 
     /**
-     * @throws IllegalArgumentException if it holds something that cannot be taken in; the message is
-     *     told with the line's number
+     * @throws IllegalArgumentException if it holds something that cannot be taken in; the message
+     *     is told with the line's number
      */
     void carried(CarriedCase carried);
   }

@@ -52,8 +52,7 @@ final class CaseTables {
         .param(id.year())
         .update();
     client
-        .sql(
-            "update case_number set last_number = ? where year_opened = ? and last_number < ?")
+        .sql("update case_number set last_number = ? where year_opened = ? and last_number < ?")
         .params(id.number(), id.year(), id.number())
         .update();
   }

@@ -51,7 +51,9 @@ final class CasesExportVerb extends Verb {
                 file
                     + " holds "
                     + (cases.size() == 1 ? "1 case" : cases.size() + " cases")
-                    + (people ? ", with what is known of people." : ", without what is known of people.")));
+                    + (people
+                        ? ", with what is known of people."
+                        : ", without what is known of people.")));
     return OK;
   }
 

@@ -45,13 +45,13 @@ final class CasesImportVerb extends Verb {
     Casebook casebook = desk.casebook();
     var looked = new Looking();
     CarryFile.read(file, looked); // all of it, before anything is taken in
+    var taking = new Taking(casebook, has(context, "apart"));
     try (Progress progress = desk.console().start("cases", looked.cases)) {
-      var taking = new Taking(casebook, has(context, "apart"), progress);
+      taking.progress = progress;
       CarryFile.read(file, taking);
-      progress.close();
-      taking.tell();
-      return taking.conflicts ? DATA : OK;
     }
+    taking.tell();
+    return taking.conflicts ? DATA : OK;
   }
 
   /** Sees that a file can be taken in whole. */
@@ -87,7 +87,7 @@ final class CasesImportVerb extends Verb {
   private final class Taking implements CarryFile.Reader {
     private final Casebook casebook;
     private final boolean apart;
-    private final Progress progress;
+    private Progress progress;
     private final List<Block> blocks = new ArrayList<>();
     private int told;
     private int read;
@@ -95,10 +95,9 @@ final class CasesImportVerb extends Verb {
     private int continued;
     private boolean conflicts;
 
-    Taking(Casebook casebook, boolean apart, Progress progress) {
+    Taking(Casebook casebook, boolean apart) {
       this.casebook = casebook;
       this.apart = apart;
-      this.progress = progress;
     }
 
     @Override
@@ -127,7 +126,11 @@ final class CasesImportVerb extends Verb {
           Taken own = casebook.takeApart(carried);
           blocks.add(
               Block.paragraph(
-                  "Case " + taken.id() + " went on elsewhere in another way: see " + own.id() + "."));
+                  "Case "
+                      + taken.id()
+                      + " went on elsewhere in another way: see "
+                      + own.id()
+                      + "."));
         } else {
           conflict(carried, taken);
         }

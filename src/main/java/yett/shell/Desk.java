@@ -101,7 +101,9 @@ final class Desk implements AutoCloseable {
         System.err.println(delivered(open, entries, recorded));
       } catch (CasebookException | IllegalArgumentException e) {
         System.err.println(
-            "Case " + left.caseId() + ": what waits on this computer is not delivered. "
+            "Case "
+                + left.caseId()
+                + ": what waits on this computer is not delivered. "
                 + e.getMessage());
       }
     }

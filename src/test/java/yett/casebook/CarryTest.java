@@ -169,9 +169,7 @@ class CarryTest {
     file = directory.resolve("later.jsonl");
     write(false, van, id);
 
-    assertThat(takeInto(desk))
-        .extracting(Taken::outcome)
-        .containsExactly(Taken.Outcome.CONTINUED);
+    assertThat(takeInto(desk)).extracting(Taken::outcome).containsExactly(Taken.Outcome.CONTINUED);
     assertThat(desk.events(id)).isEqualTo(van.events(id));
     assertThat(desk.summary(id).summary().state()).isEqualTo(CaseState.CLOSED);
 
@@ -192,8 +190,7 @@ class CarryTest {
     write(false, van, id);
     var before = carried(desk);
 
-    assertThat(takeInto(desk))
-        .containsExactly(new Taken(id, Taken.Outcome.CONFLICT, here, there));
+    assertThat(takeInto(desk)).containsExactly(new Taken(id, Taken.Outcome.CONFLICT, here, there));
     assertThat(carried(desk)).isEqualTo(before);
 
     var apart = van.carry(id, false);
