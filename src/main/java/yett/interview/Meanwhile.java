@@ -83,7 +83,7 @@ public final class Meanwhile {
     Optional<Entry> arrived = find(mine, newer);
     if (arrived.isPresent()) {
       numbers.put(mine.number(), arrived.get().number());
-    } else if (event instanceof Event.Noted) {
+    } else if (event instanceof Event.Noted || event instanceof Event.Said) {
       add(mine, event);
     } else if (state.closed().isPresent()) {
       note(mine, event instanceof Event.Closed ? "" : "After the closing: " + told(event));
@@ -113,6 +113,13 @@ public final class Meanwhile {
     } else if (event instanceof Event.Happened e) {
       Set<String> all = union(state.histories(), e.histories());
       add(mine, new Event.Happened(List.copyOf(all)));
+    } else if (event instanceof Event.Pressed e) {
+      Optional<List<String>> other =
+          theirs.stream()
+              .filter(t -> t.event() instanceof Event.Pressed)
+              .map(t -> ((Event.Pressed) t.event()).pressing())
+              .reduce((a, b) -> b);
+      add(mine, new Event.Pressed(List.copyOf(union(other, e.pressing()))));
     } else if (event instanceof Event.SiteAnswered e && otherSite(e)) {
       note(mine, "At the same time: " + told(event));
     } else if (event instanceof Event.Retested e && e.cured() && retested()) {
