@@ -1,0 +1,2 @@
+/** Calculations about how hard an operator is worked. */
+package yett.worksheet.duty;

@@ -1,0 +1,2 @@
+/** Calculations about earth rods. */
+package yett.worksheet.earthing;
