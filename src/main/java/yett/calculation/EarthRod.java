@@ -14,8 +14,8 @@ public final class EarthRod {
   /**
    * One rod: ρ/(2 π L) (ln(4 L/a) - 1), for a rod much longer than thick.
    *
-   * @throws IllegalArgumentException if an argument is not positive, or the rod not ten times longer
-   *     than its radius
+   * @throws IllegalArgumentException if an argument is not positive, or the rod not ten times
+   *     longer than its radius
    */
   public static double single(double resistivity, double length, double radius) {
     Require.positive("resistivity", resistivity);
@@ -45,9 +45,10 @@ public final class EarthRod {
   }
 
   /**
-   * Two equal rods joined together, as a fraction of one of them. Two series, one for spacings under
-   * and one for spacings over the length; each is far off on the other side, and they meet within 4
-   * %.
+   * Two equal rods joined together, as a fraction of one of them: (1 + M/S)/2 with S = 2 (ln(4 L/a)
+   * - 1) and M = 2 arsinh(2 L/s) - √(4 + (s/L)²) + s/L. The mean potential of evenly fed rods, as
+   * in Dwight's single rod; the two series that handbooks print for close and for distant rods are
+   * its expansions, and each is off on the other side.
    *
    * @throws IllegalArgumentException as {@link #single}, or if the spacing is not over twice the
    *     radius
@@ -55,20 +56,11 @@ public final class EarthRod {
   public static double pairOverSingle(double length, double radius, double spacing) {
     requireSlender(length, radius);
     Require.positive("spacing over twice the radius", spacing - 2 * radius);
-    double one = 2 * (Math.log(4 * length / radius) - 1);
+    double own = 2 * (Math.log(4 * length / radius) - 1);
     double x = spacing / length;
-    double pair =
-        x < 1
-            ? Math.log(4 * length / radius)
-                + Math.log(4 / x)
-                - 2
-                + x / 2
-                - x * x / 16
-                + Math.pow(x, 4) / 512
-            : Math.log(4 * length / radius)
-                - 1
-                + (1 - 1 / (3 * x * x) + 2 / (5 * Math.pow(x, 4))) / x;
-    return pair / one;
+    double arsinh = Math.log(2 / x + Math.hypot(2 / x, 1));
+    double mutual = 2 * arsinh - Math.hypot(2, x) + x;
+    return (1 + mutual / own) / 2;
   }
 
   /**

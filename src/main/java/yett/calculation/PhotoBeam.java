@@ -16,8 +16,7 @@ public final class PhotoBeam {
    * @throws IllegalArgumentException if a distance is not positive or the transmission out of range
    */
   public static double excessGain(double range, double distance, double transmission) {
-    double ratio =
-        Require.positive("range", range) / Require.positive("distance", distance);
+    double ratio = Require.positive("range", range) / Require.positive("distance", distance);
     Require.positive("transmission", transmission);
     return ratio * ratio * Require.between("transmission", transmission, 0, 1);
   }
@@ -33,8 +32,8 @@ public final class PhotoBeam {
   }
 
   /**
-   * The angle (degrees) by which a beam that lands off the receiver is turned: the inverse of {@link
-   * #offset}.
+   * The angle (degrees) by which a beam that lands off the receiver is turned: the inverse of
+   * {@link #offset}.
    *
    * @throws IllegalArgumentException if the distance is not positive or the offset negative
    */

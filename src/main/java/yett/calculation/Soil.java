@@ -2,8 +2,8 @@ package yett.calculation;
 
 /**
  * Resistivity of common soils, ohm m: what is usual and the range that was found. Sources: National
- * Bureau of Standards technical report 108 for fill, clay and gravel; a published earthing table for
- * bog, moist sand and rock. A reading on the spot beats any table.
+ * Bureau of Standards technical report 108 for fill, clay and gravel; a published earthing table
+ * for bog, moist sand and rock. A reading on the spot beats any table.
  */
 public enum Soil {
   BOG("bog, marsh", 30, 2, 50),

@@ -10,15 +10,17 @@ public final class VehicleLoop {
 
   private static final double FOOT = 0.3048;
 
-  /** uH/m of twisted lead-in, 0.22 uH/ft: detector handbook of the US highway agency, from memory. */
+  /**
+   * uH/m of twisted lead-in, 0.22 uH/ft: detector handbook of the US highway agency, from memory.
+   */
   private static final double LEAD_IN = 0.22 / FOOT;
 
   private VehicleLoop() {}
 
   /**
    * Inductance (uH) of N turns: N L1(r) + 2 Σ (N - k) M(k p), with the inductance L1 of one turn of
-   * round wire of radius r and the mutual one M of two turns k p apart. Textbook (Grover, Inductance
-   * Calculations), for thin wire with no steel nearby; reinforcement lowers it.
+   * round wire of radius r and the mutual one M of two turns k p apart. Textbook (Grover,
+   * Inductance Calculations), for thin wire with no steel nearby; reinforcement lowers it.
    *
    * @param radius of the copper
    * @param pitch from turn to turn in the slot
@@ -56,8 +58,8 @@ public final class VehicleLoop {
   }
 
   /**
-   * Rule of thumb (uH): (P/4)(N² + N), perimeter P in <em>feet</em>. Loop trade, from memory; within
-   * 20 % for 2 to 5 turns.
+   * Rule of thumb (uH): (P/4)(N² + N), perimeter P in <em>feet</em>. Loop trade, from memory;
+   * within 20 % for 2 to 5 turns.
    *
    * @param perimeter m
    * @throws IllegalArgumentException if an argument is not positive

@@ -8,9 +8,12 @@ import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
 import yett.worksheet.battery.BatteryWorksheets;
 import yett.worksheet.chain.ChainWorksheets;
+import yett.worksheet.duty.DutyWorksheets;
+import yett.worksheet.earthing.EarthingWorksheets;
 import yett.worksheet.feeder.FeederWorksheets;
 import yett.worksheet.force.ForceWorksheets;
 import yett.worksheet.leaf.LeafWorksheets;
+import yett.worksheet.sensing.SensingWorksheets;
 import yett.worksheet.travel.TravelWorksheets;
 
 /** Every calculation, by subject. */
@@ -22,7 +25,10 @@ public final class Catalogue {
               ChainWorksheets.ALL,
               LeafWorksheets.ALL,
               TravelWorksheets.ALL,
-              ForceWorksheets.ALL)
+              ForceWorksheets.ALL,
+              EarthingWorksheets.ALL,
+              SensingWorksheets.ALL,
+              DutyWorksheets.ALL)
           .flatMap(List::stream)
           .sorted(Comparator.comparing(Worksheet::subject))
           .toList();

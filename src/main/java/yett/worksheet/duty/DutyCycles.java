@@ -1,14 +1,9 @@
 package yett.worksheet.duty;
 
-import static yett.worksheet.Tell.metres;
-import static yett.worksheet.Tell.percent;
 import static yett.worksheet.Tell.tell;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import yett.calculation.DutyCycle;
 import yett.quantity.Unit;
 import yett.worksheet.Choice;
@@ -16,7 +11,6 @@ import yett.worksheet.Entries;
 import yett.worksheet.Input;
 import yett.worksheet.InputException;
 import yett.worksheet.Meaning;
-import yett.worksheet.Note;
 import yett.worksheet.Output;
 import yett.worksheet.Results;
 import yett.worksheet.Subject;
@@ -42,7 +36,9 @@ final class DutyCycles extends Worksheet {
                 new Choice("class-3", "Class III, industrial, not for the public"),
                 new Choice("class-4", "Class IV, guarded or restricted"))
             .usually("class-2"),
-        Input.reading("rated", Unit.ONE, "cycles an hour on the nameplate").mayBeLeftOut().possible(1, 600),
+        Input.reading("rated", Unit.ONE, "cycles an hour on the nameplate")
+            .mayBeLeftOut()
+            .possible(1, 600),
         Input.reading("rated-share", Unit.PERCENT, "duty on the motor's nameplate (S3)")
             .mayBeLeftOut()
             .possible(5, 100));
@@ -59,26 +55,28 @@ final class DutyCycles extends Worksheet {
 
   @Override
   public String formula() {
-    return "share = n t/3600; allowed = the least of the nameplate's cycles (or what is usual for the"
-        + " class) and S 3600/t; n cycles an hour, t run time, S duty on the motor's nameplate; rest ="
-        + " 3600/allowed - t";
+    return "share = n t/3600; allowed = the least of the nameplate's cycles (or what is usual for"
+        + " the class) and S 3600/t; n cycles an hour, t run time, S duty on the motor's"
+        + " nameplate; rest = 3600/allowed - t";
   }
 
   @Override
   public String validity() {
-    return "UL 325 and ASTM F2200 sort gates by who uses them, not by cycles: without a nameplate, 10, 30,"
-        + " 60 and 30 an hour for Class I to IV are a considered judgement, for comparison only.";
+    return "UL 325 and ASTM F2200 sort gates by who uses them, not by cycles: without a nameplate,"
+        + " 10, 30, 60 and 30 an hour for Class I to IV are a considered judgement, for"
+        + " comparison only.";
   }
 
   @Override
   public String source() {
-    return "classes of UL 325 and ASTM F2200; duty S3 of IEC 60034-1; cycles by class are a considered"
-        + " judgement";
+    return "classes of UL 325 and ASTM F2200; duty S3 of IEC 60034-1; cycles by class are a"
+        + " considered judgement";
   }
 
   @Override
   public Optional<String> lastWord() {
-    return Optional.of("Nameplate and maker's instructions say how many cycles the operator is built for.");
+    return Optional.of(
+        "Nameplate and maker's instructions say how many cycles the operator is built for.");
   }
 
   @Override
@@ -86,7 +84,8 @@ final class DutyCycles extends Worksheet {
     double time = entries.in("run-time", Unit.SECOND);
     double perHour = entries.in("per-hour", Unit.ONE);
     if (perHour * time > 3600) {
-      throw new InputException("So many cycles do not fit into an hour; look at per-hour and run-time.");
+      throw new InputException(
+          "So many cycles do not fit into an hour; look at per-hour and run-time.");
     }
     double allowed =
         Math.min(
@@ -110,13 +109,19 @@ final class DutyCycles extends Worksheet {
   @Override
   protected Meaning meaning(Entries entries, Results results) {
     double used = results.in("used", Unit.PERCENT) / 100;
-    String basis = entries.has("rated") || entries.has("rated-share") ? "the nameplate allows" : "is usual for its class";
+    String basis =
+        entries.has("rated") || entries.has("rated-share")
+            ? "the nameplate allows"
+            : "is usual for its class";
     return Meaning.of(
         used > 1
             ? "It is worked harder than "
                 + basis
-                + ": expect thermal trips in the busy hour, worn brushes and batteries that never fill."
-            : "It is within what " + basis + "; a thermal trip has another reason: drag, weak supply, heat.",
+                + ": expect thermal trips in the busy hour, worn brushes and batteries that never"
+                + " fill."
+            : "It is within what "
+                + basis
+                + "; a thermal trip has another reason: drag, weak supply, heat.",
         "One cycle after the other needs "
             + tell(results.in("rest", Unit.SECOND), Unit.SECOND)
             + " of rest in between.");

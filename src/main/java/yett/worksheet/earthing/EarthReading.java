@@ -1,20 +1,12 @@
 package yett.worksheet.earthing;
 
-import static yett.worksheet.Tell.metres;
-import static yett.worksheet.Tell.percent;
 import static yett.worksheet.Tell.tell;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
-
 import yett.quantity.Unit;
-import yett.worksheet.Choice;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
-import yett.worksheet.InputException;
 import yett.worksheet.Meaning;
 import yett.worksheet.Note;
 import yett.worksheet.Output;
@@ -31,11 +23,16 @@ final class EarthReading extends Worksheet {
   @Override
   public List<Input> inputs() {
     return List.of(
-        Input.reading("measured", Unit.OHM, "resistance to earth as measured").possible(0.01, 100000),
+        Input.reading("measured", Unit.OHM, "resistance to earth as measured")
+            .possible(0.01, 100000),
         Input.whole("rods", "rods that were joined while measuring").usually("1").possible(1, 24),
         Rod.limit(),
-        Input.reading("mains", Unit.VOLT, "mains voltage to earth").usually("120 V").possible(10, 500),
-        Input.reading("breaker", Unit.AMPERE, "breaker of the circuit").usually("15 A").possible(1, 400));
+        Input.reading("mains", Unit.VOLT, "mains voltage to earth")
+            .usually("120 V")
+            .possible(10, 500),
+        Input.reading("breaker", Unit.AMPERE, "breaker of the circuit")
+            .usually("15 A")
+            .possible(1, 400));
   }
 
   @Override
@@ -53,20 +50,22 @@ final class EarthReading extends Worksheet {
 
   @Override
   public String validity() {
-    return "Read by the fall-of-potential method with the rod taken off, in the driest season if it is"
-        + " to hold all year. A clamp tester needs a loop through other earths. The code's 25 ohm is"
-        + " for a single rod, plate or pipe; with a second one it asks for no figure.";
+    return "Read by the fall-of-potential method with the rod taken off, in the driest season if it"
+        + " is to hold all year. A clamp tester needs a loop through other earths. The"
+        + " code's 25 ohm is for a single rod, plate or pipe; with a second one it asks for"
+        + " no figure.";
   }
 
   @Override
   public String source() {
-    return "NEC 250.53(A)(2) with its exception (25 ohm); equipment grounding by NEC 250.4(A)(5), from"
-        + " memory; Ohm's law";
+    return "NEC 250.53(A)(2) with its exception (25 ohm); equipment grounding by NEC 250.4(A)(5),"
+        + " from memory; Ohm's law";
   }
 
   @Override
   public Optional<String> lastWord() {
-    return Optional.of(Rod.DECIDES + " Other codes name other figures, or a loop impedance instead.");
+    return Optional.of(
+        Rod.DECIDES + " Other codes name other figures, or a loop impedance instead.");
   }
 
   @Override

@@ -1,22 +1,15 @@
 package yett.worksheet.earthing;
 
-import static yett.worksheet.Tell.metres;
-import static yett.worksheet.Tell.percent;
 import static yett.worksheet.Tell.tell;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import yett.calculation.Range;
 import yett.calculation.EarthRod;
+import yett.calculation.Range;
 import yett.calculation.Soil;
 import yett.quantity.Unit;
-import yett.worksheet.Choice;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
-import yett.worksheet.InputException;
 import yett.worksheet.Meaning;
 import yett.worksheet.Note;
 import yett.worksheet.Output;
@@ -24,9 +17,7 @@ import yett.worksheet.Results;
 import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
 
-/**
- * Resistance of one rod: ρ/(2 π L) (ln(4 L/a) - 1). Source: {@link EarthRod}, {@link Soil}.
- */
+/** Resistance of one rod: ρ/(2 π L) (ln(4 L/a) - 1). Source: {@link EarthRod}, {@link Soil}. */
 final class EarthRodSheet extends Worksheet {
   EarthRodSheet() {
     super(Subject.EARTHING, "earth-rod", "resistance of one earth rod");
@@ -48,21 +39,22 @@ final class EarthRodSheet extends Worksheet {
 
   @Override
   public String formula() {
-    return "R = r/(2 pi L) (ln(4 L/a) - 1); r resistivity of the soil, L length in the soil, a radius"
-        + " (half the diameter)";
+    return "R = r/(2 pi L) (ln(4 L/a) - 1); r resistivity of the soil, L length in the soil, a"
+        + " radius (half the diameter)";
   }
 
   @Override
   public String validity() {
-    return "Uniform soil, rod far longer than thick, all of it in the soil. Soils of one name differ a"
-        + " hundredfold, and one soil by half over the year: a figure from the table is a guess, only"
-        + " a reading counts (earth-reading).";
+    return "Uniform soil, rod far longer than thick, all of it in the soil. Soils of one name"
+        + " differ a hundredfold, and one soil by half over the year: a figure from the"
+        + " table is a guess, only a reading counts (earth-reading).";
   }
 
   @Override
   public String source() {
-    return "H. B. Dwight 1936, in IEEE 142; MIL-HDBK-419A; soils from National Bureau of Standards report"
-        + " 108 and a published earthing table; 8 ft, 5/8 in and 25 ohm from NEC 250.52 and 250.53";
+    return "H. B. Dwight 1936, in IEEE 142; MIL-HDBK-419A; soils from National Bureau of Standards"
+        + " report 108 and a published earthing table; 8 ft, 5/8 in and 25 ohm from NEC"
+        + " 250.52 and 250.53";
   }
 
   @Override

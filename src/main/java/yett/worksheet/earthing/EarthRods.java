@@ -1,20 +1,14 @@
 package yett.worksheet.earthing;
 
-import static yett.worksheet.Tell.metres;
 import static yett.worksheet.Tell.percent;
 import static yett.worksheet.Tell.tell;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import yett.calculation.EarthRod;
 import yett.quantity.Unit;
-import yett.worksheet.Choice;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
-import yett.worksheet.InputException;
 import yett.worksheet.Meaning;
 import yett.worksheet.Note;
 import yett.worksheet.Output;
@@ -22,9 +16,7 @@ import yett.worksheet.Results;
 import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
 
-/**
- * Resistance of equal rods joined together, from one of them. Source: {@link EarthRod}.
- */
+/** Resistance of equal rods joined together, from one of them. Source: {@link EarthRod}. */
 final class EarthRods extends Worksheet {
   EarthRods() {
     super(Subject.EARTHING, "earth-rods", "resistance of several rods joined");
@@ -34,7 +26,9 @@ final class EarthRods extends Worksheet {
   public List<Input> inputs() {
     return List.of(
         Input.whole("rods", "number of rods").usually("2").possible(2, 24),
-        Input.reading("spacing", Unit.METRE, "distance from rod to rod").usually("6 ft").possible(0.1, 100),
+        Input.reading("spacing", Unit.METRE, "distance from rod to rod")
+            .usually("6 ft")
+            .possible(0.1, 100),
         Input.reading("one-rod", Unit.OHM, "resistance of one rod, if measured")
             .mayBeLeftOut()
             .possible(0.1, 100000),
@@ -56,9 +50,8 @@ final class EarthRods extends Worksheet {
 
   @Override
   public String formula() {
-    return "two rods, s spacing, L length, a radius: s < L: r/(4 pi L) (ln(4L/a) + ln(4L/s) - 2 + s/2L -"
-        + " s2/16L2 + s4/512L4); s >= L: r/(4 pi L) (ln(4L/a) - 1) + r/(4 pi s) (1 - L2/3s2 + 2L4/5s4);"
-        + " more rods: R1 F/n, F from 1.29 (3) to 2.16 (24)";
+    return "two rods: R1 (1 + M/S)/2, S = 2 (ln(4 L/a) - 1), M = 2 arsinh(2 L/s) - sqrt(4 + (s/L)2)"
+        + " + s/L; s spacing, L length, a radius; more rods: R1 F/n, F from 1.29 (3) to 2.16 (24)";
   }
 
   @Override
@@ -69,8 +62,9 @@ final class EarthRods extends Worksheet {
 
   @Override
   public String source() {
-    return "IEEE 142, series for two rods and multiplying factors, from memory; two rods 6 ft apart at"
-        + " least by NEC 250.53(A)(3), from memory";
+    return "mean potential of evenly fed rods (Dwight), whose series IEEE 142 prints; multiplying"
+               + " factors of IEEE 142 from memory; two rods 6 ft apart at least by NEC"
+               + " 250.53(A)(3), from memory";
   }
 
   @Override
@@ -88,8 +82,7 @@ final class EarthRods extends Worksheet {
     double single =
         entries.has("one-rod")
             ? entries.in("one-rod", Unit.OHM)
-            : EarthRod.single(
-                Rod.resistivity(entries), Rod.length(entries), Rod.radius(entries));
+            : EarthRod.single(Rod.resistivity(entries), Rod.length(entries), Rod.radius(entries));
     double share = share(entries, entries.whole("rods"));
     return new Results()
         .with("single", single, Unit.OHM)
@@ -117,7 +110,8 @@ final class EarthRods extends Worksheet {
   @Override
   protected List<String> remarks(Entries entries, Results results) {
     return entries.whole("rods") > 2 && entries.in("spacing", Unit.METRE) < Rod.length(entries)
-        ? List.of("Rods closer than their length share the soil; together they will have more than this.")
+        ? List.of(
+            "Rods closer than their length share the soil; together they will have more than this.")
         : List.of();
   }
 
@@ -129,7 +123,12 @@ final class EarthRods extends Worksheet {
         "Together they have " + percent(results.in("share", Unit.PERCENT) / 100) + " of one rod";
     return Meaning.of(
         together <= limit
-            ? share + ", " + tell(together, Unit.OHM) + ": within the " + tell(limit, Unit.OHM) + "."
+            ? share
+                + ", "
+                + tell(together, Unit.OHM)
+                + ": within the "
+                + tell(limit, Unit.OHM)
+                + "."
             : share
                 + ", "
                 + tell(together, Unit.OHM)

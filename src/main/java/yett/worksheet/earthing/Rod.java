@@ -1,33 +1,21 @@
 package yett.worksheet.earthing;
 
-import static yett.worksheet.Tell.metres;
-import static yett.worksheet.Tell.percent;
-import static yett.worksheet.Tell.tell;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import yett.calculation.Soil;
 import yett.quantity.Unit;
 import yett.worksheet.Choice;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
 import yett.worksheet.InputException;
-import yett.worksheet.Meaning;
 import yett.worksheet.Note;
-import yett.worksheet.Output;
-import yett.worksheet.Results;
-import yett.worksheet.Subject;
-import yett.worksheet.Worksheet;
 
 /** Inputs that the calculations of earth rods share. */
 final class Rod {
   static final String DECIDES =
-      "The local code and the authority decide what earthing a gate needs and who may build it. A rod"
-          + " does not clear a fault: the protective (equipment grounding) conductor must.";
+      "The local code and the authority decide what earthing a gate needs and who may build it. A"
+          + " rod does not clear a fault: the protective (equipment grounding) conductor must.";
   static final Note LIVE_EARTH =
       Note.danger(
           "An earth lead may carry fault current, and the end that is taken off becomes live. Shock"
@@ -78,8 +66,7 @@ final class Rod {
   }
 
   static Soil soil(Entries entries) {
-    return Soil.valueOf(
-        entries.choice("soil").id().toUpperCase(Locale.ROOT).replace('-', '_'));
+    return Soil.valueOf(entries.choice("soil").id().toUpperCase(Locale.ROOT).replace('-', '_'));
   }
 
   /** ohm m: as measured, or what is usual in that soil. */
@@ -88,7 +75,8 @@ final class Rod {
       return entries.in("resistivity", Unit.OHM_METRE);
     }
     if (!entries.has("soil")) {
-      throw new InputException("Give soil or resistivity, such as soil=clay or resistivity=100 ohm m.");
+      throw new InputException(
+          "Give soil or resistivity, such as soil=clay or resistivity=100 ohm m.");
     }
     return soil(entries).usual();
   }

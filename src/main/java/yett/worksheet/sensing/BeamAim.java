@@ -1,20 +1,13 @@
 package yett.worksheet.sensing;
 
-import static yett.worksheet.Tell.metres;
-import static yett.worksheet.Tell.percent;
 import static yett.worksheet.Tell.tell;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import yett.calculation.PhotoBeam;
 import yett.quantity.Unit;
-import yett.worksheet.Choice;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
-import yett.worksheet.InputException;
 import yett.worksheet.Meaning;
 import yett.worksheet.Note;
 import yett.worksheet.Output;
@@ -31,7 +24,8 @@ final class BeamAim extends Worksheet {
   @Override
   public List<Input> inputs() {
     return List.of(
-        Input.reading("distance", Unit.METRE, "distance from sender to receiver").possible(0.1, 200),
+        Input.reading("distance", Unit.METRE, "distance from sender to receiver")
+            .possible(0.1, 200),
         Input.reading("half-angle", Unit.DEGREE, "half of the sender's angle of light")
             .usually("3 deg")
             .possible(0.05, 45),
@@ -59,8 +53,8 @@ final class BeamAim extends Worksheet {
 
   @Override
   public String validity() {
-    return "Geometry of a cone of light; its rim is weak, so use no more than half of it. The receiver"
-        + " has such an angle as well: both must face each other.";
+    return "Geometry of a cone of light; its rim is weak, so use no more than half of it. The"
+        + " receiver has such an angle as well: both must face each other.";
   }
 
   @Override
@@ -70,15 +64,16 @@ final class BeamAim extends Worksheet {
 
   @Override
   public Optional<String> lastWord() {
-    return Optional.of("Its height and place follow the maker's instructions and UL 325 or EN 12453.");
+    return Optional.of(
+        "Its height and place follow the maker's instructions and UL 325 or EN 12453.");
   }
 
   @Override
   public List<Note> notes() {
     return List.of(
         Note.warning(
-            "While the beam is aimed it may not stop the gate. Crushing. Switch the operator off, and"
-                + " prove the beam with the gate running before you leave."));
+            "While the beam is aimed it may not stop the gate. Crushing. Switch the operator off,"
+                + " and prove the beam with the gate running before you leave."));
   }
 
   @Override
@@ -86,14 +81,18 @@ final class BeamAim extends Worksheet {
     double distance = entries.in("distance", Unit.METRE);
     Results results =
         new Results()
-            .with("spot", 2 * PhotoBeam.offset(distance, entries.in("half-angle", Unit.DEGREE)), Unit.METRE)
+            .with(
+                "spot",
+                2 * PhotoBeam.offset(distance, entries.in("half-angle", Unit.DEGREE)),
+                Unit.METRE)
             .with("per-degree", PhotoBeam.offset(distance, 1), Unit.METRE);
     if (entries.has("turned")) {
       results.with(
           "lands-off", PhotoBeam.offset(distance, entries.in("turned", Unit.DEGREE)), Unit.METRE);
     }
     if (entries.has("off")) {
-      results.with("turn-back", PhotoBeam.angle(distance, entries.in("off", Unit.METRE)), Unit.DEGREE);
+      results.with(
+          "turn-back", PhotoBeam.angle(distance, entries.in("off", Unit.METRE)), Unit.DEGREE);
     }
     return results;
   }

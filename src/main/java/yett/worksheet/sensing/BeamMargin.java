@@ -1,22 +1,16 @@
 package yett.worksheet.sensing;
 
-import static yett.worksheet.Tell.metres;
 import static yett.worksheet.Tell.percent;
 import static yett.worksheet.Tell.tell;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import yett.calculation.PhotoBeam;
 import yett.quantity.Unit;
 import yett.worksheet.Choice;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
-import yett.worksheet.InputException;
 import yett.worksheet.Meaning;
-import yett.worksheet.Note;
 import yett.worksheet.Output;
 import yett.worksheet.Results;
 import yett.worksheet.Subject;
@@ -32,7 +26,8 @@ final class BeamMargin extends Worksheet {
   public List<Input> inputs() {
     return List.of(
         Input.reading("range", Unit.METRE, "range that the pair is rated for").possible(0.2, 200),
-        Input.reading("distance", Unit.METRE, "distance from sender to receiver").possible(0.1, 200),
+        Input.reading("distance", Unit.METRE, "distance from sender to receiver")
+            .possible(0.1, 200),
         Input.reading("windows", Unit.PERCENT, "light that both windows together let through")
             .usually("100 %")
             .possible(0.1, 100),
@@ -51,40 +46,41 @@ final class BeamMargin extends Worksheet {
     return List.of(
         Output.reading("gain", Unit.ONE, "excess gain"),
         Output.reading("wanted", Unit.ONE, "wanted in such air"),
-        Output.reading("fails-at", Unit.PERCENT, "fails below, of its light"),
+        Output.reading("fails-at", Unit.PERCENT, "fails below this light"),
         Output.reading("farthest", Unit.METRE, "farthest in such air"));
   }
 
   @Override
   public String formula() {
-    return "gain = (Rmax/R)2 T; Rmax rated range, R distance, T light let through; wanted 1.5 in clean"
-        + " air, 5 with some dirt, 10 and 50 with more";
+    return "gain = (Rmax/R)2 T; Rmax rated range, R distance, T light let through; wanted 1.5 in"
+        + " clean air, 5 with some dirt, 10 and 50 with more";
   }
 
   @Override
   public String validity() {
-    return "Sender and receiver apart and facing, beyond a few tens of centimetres, aimed well. The rated"
-        + " range of some makes already holds a margin: their data sheet says. Reflecting beams lose"
-        + " twice.";
+    return "Sender and receiver apart and facing, beyond a few tens of centimetres, aimed well. The"
+        + " rated range of some makes already holds a margin: their data sheet says."
+        + " Reflecting beams lose twice.";
   }
 
   @Override
   public String source() {
-    return "excess gain as sensor handbooks define it, 1.5 for clean air published; 5, 10 and 50 from"
-        + " memory of the same; inverse square of the distance, optics";
+    return "excess gain as sensor handbooks define it, 1.5 for clean air published; 5, 10 and 50"
+        + " from memory of the same; inverse square of the distance, optics";
   }
 
   @Override
   public Optional<String> lastWord() {
-    return Optional.of("The data sheet of the beam goes first; what a beam must protect is for UL 325 or EN 12453.");
+    return Optional.of(
+        "The data sheet of the beam goes first; what a beam must protect is for UL 325 or EN"
+            + " 12453.");
   }
 
   @Override
   protected Results work(Entries entries) {
     double range = entries.in("range", Unit.METRE);
     double transmission = entries.fraction("windows");
-    double gain =
-        PhotoBeam.excessGain(range, entries.in("distance", Unit.METRE), transmission);
+    double gain = PhotoBeam.excessGain(range, entries.in("distance", Unit.METRE), transmission);
     double wanted =
         switch (entries.choice("air").id()) {
           case "clean" -> 1.5;

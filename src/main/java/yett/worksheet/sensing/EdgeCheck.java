@@ -1,21 +1,14 @@
 package yett.worksheet.sensing;
 
-import static yett.worksheet.Tell.metres;
-import static yett.worksheet.Tell.percent;
 import static yett.worksheet.Tell.tell;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import yett.calculation.Range;
 import yett.calculation.EdgeResistor;
+import yett.calculation.Range;
 import yett.quantity.Unit;
-import yett.worksheet.Choice;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
-import yett.worksheet.InputException;
 import yett.worksheet.Meaning;
 import yett.worksheet.Note;
 import yett.worksheet.Output;
@@ -23,7 +16,10 @@ import yett.worksheet.Results;
 import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
 
-/** What a contact edge with an end resistor reads, and what a wrong reading means. Source: {@link EdgeResistor}. */
+/**
+ * What a contact edge with an end resistor reads, and what a wrong reading means. Source: {@link
+ * EdgeResistor}.
+ */
 final class EdgeCheck extends Worksheet {
   EdgeCheck() {
     super(Subject.SENSING, "edge-resistor", "what an idle contact edge ought to read");
@@ -32,9 +28,13 @@ final class EdgeCheck extends Worksheet {
   @Override
   public List<Input> inputs() {
     return List.of(
-        Input.reading("resistor", Unit.KILOHM, "end resistor of the edge").usually("8.2 kohm").possible(0.1, 1000),
+        Input.reading("resistor", Unit.KILOHM, "end resistor of the edge")
+            .usually("8.2 kohm")
+            .possible(0.1, 1000),
         Input.reading("tolerance", Unit.PERCENT, "its tolerance").usually("5 %").possible(0.1, 50),
-        Input.reading("leads", Unit.OHM, "resistance of the leads").usually("1 ohm").possible(0, 1000),
+        Input.reading("leads", Unit.OHM, "resistance of the leads")
+            .usually("1 ohm")
+            .possible(0, 1000),
         Input.reading("measured", Unit.KILOHM, "idle reading, edge disconnected")
             .mayBeLeftOut()
             .possible(0, 100000));
@@ -53,27 +53,27 @@ final class EdgeCheck extends Worksheet {
 
   @Override
   public String formula() {
-    return "R (1 - t) to R (1 + t), and the leads; side by side R/2, in a row 2 R; leak R M/(R - M) for a"
-        + " reading M below R, extra M - R above it";
+    return "R (1 - t) to R (1 + t), and the leads; side by side R/2, in a row 2 R; leak R M/(R - M)"
+        + " for a reading M below R, extra M - R above it";
   }
 
   @Override
   public String validity() {
-    return "Direct current, edge disconnected from its switching unit and not pressed. The unit's own"
-        + " window may be wider or narrower: its data sheet says.";
+    return "Direct current, edge disconnected from its switching unit and not pressed. The unit's"
+        + " own window may be wider or narrower: its data sheet says.";
   }
 
   @Override
   public String source() {
-    return "Ohm's law; 8.2 kohm published for closed-circuit edges, 10 kohm common practice in North"
-        + " America";
+    return "Ohm's law; 8.2 kohm published for closed-circuit edges, 10 kohm common practice in"
+        + " North America";
   }
 
   @Override
   public Optional<String> lastWord() {
     return Optional.of(
-        "The edge's and the switching unit's instructions say which resistor belongs there; edges are"
-            + " tested after ISO 13856-2, UL 325 or EN 12453.");
+        "The edge's and the switching unit's instructions say which resistor belongs there; edges"
+            + " are tested after ISO 13856-2, UL 325 or EN 12453.");
   }
 
   @Override
@@ -81,8 +81,8 @@ final class EdgeCheck extends Worksheet {
     return List.of(
         Note.warning(
             "A gate whose edge is disconnected or bridged does not feel a person. Crushing. Keep it"
-                + " switched off and signed meanwhile, never bridge an edge to make it run, and prove"
-                + " the edge before you leave."));
+                + " switched off and signed meanwhile, never bridge an edge to make it run, and"
+                + " prove the edge before you leave."));
   }
 
   @Override
@@ -112,7 +112,11 @@ final class EdgeCheck extends Worksheet {
     double low = results.in("low", Unit.KILOHM);
     double high = results.in("high", Unit.KILOHM);
     String window =
-        "Idle it reads " + tell(low, Unit.KILOHM) + " to " + tell(high, Unit.KILOHM) + ", pressed near 0, with a broken wire nothing.";
+        "Idle it reads "
+            + tell(low, Unit.KILOHM)
+            + " to "
+            + tell(high, Unit.KILOHM)
+            + ", pressed near 0, with a broken wire nothing.";
     if (!entries.has("measured")) {
       return Meaning.of(window);
     }
@@ -121,13 +125,17 @@ final class EdgeCheck extends Worksheet {
     double twice = results.in("two-series", Unit.KILOHM);
     double tolerance = entries.fraction("tolerance");
     if (measured >= low && measured <= high) {
-      return Meaning.of(window, tell(measured, Unit.KILOHM) + " is right; press it all along to see that it falls to 0.");
+      return Meaning.of(
+          window,
+          tell(measured, Unit.KILOHM) + " is right; press it all along to see that it falls to 0.");
     }
     if (Math.abs(measured / half - 1) <= tolerance) {
-      return Meaning.of(window, "Two edges side by side, each with its resistor: wire them in a row with one.");
+      return Meaning.of(
+          window, "Two edges side by side, each with its resistor: wire them in a row with one.");
     }
     if (Math.abs(measured / twice - 1) <= tolerance) {
-      return Meaning.of(window, "Two edges in a row, both with a resistor: only the last one may have it.");
+      return Meaning.of(
+          window, "Two edges in a row, both with a resistor: only the last one may have it.");
     }
     return Meaning.of(
         window,

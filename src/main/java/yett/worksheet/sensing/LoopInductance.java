@@ -1,23 +1,16 @@
 package yett.worksheet.sensing;
 
-import static yett.worksheet.Tell.metres;
-import static yett.worksheet.Tell.percent;
 import static yett.worksheet.Tell.tell;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import yett.calculation.VehicleLoop;
 import yett.calculation.Conductor;
+import yett.calculation.VehicleLoop;
 import yett.quantity.Unit;
 import yett.worksheet.Choice;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
-import yett.worksheet.InputException;
 import yett.worksheet.Meaning;
-import yett.worksheet.Note;
 import yett.worksheet.Output;
 import yett.worksheet.Results;
 import yett.worksheet.Subject;
@@ -41,8 +34,10 @@ final class LoopInductance extends Worksheet {
         Input.reading("long-side", Unit.METRE, "longer side of the loop").possible(0.3, 30),
         Input.reading("short-side", Unit.METRE, "shorter side of the loop").possible(0.3, 30),
         Input.whole("turns", "turns of wire").possible(1, 20).good(1, 6),
-        Input.reading("lead-in", Unit.METRE, "length of the twisted lead-in").usually("15 m")
-            .possible(0, 500).good(0, 100),
+        Input.reading("lead-in", Unit.METRE, "length of the twisted lead-in")
+            .usually("15 m")
+            .possible(0, 500)
+            .good(0, 100),
         Input.choice(
                 "wire",
                 "size of the wire",
@@ -76,29 +71,30 @@ final class LoopInductance extends Worksheet {
 
   @Override
   public String formula() {
-    return "N L1(a) + 2 sum (N-k) L1(k p), L1(r) = (mu0/pi) (x ln 2x/r + y ln 2y/r + 2g - x asinh x/y - y"
-        + " asinh y/x - 2(x+y)), g2 = x2 + y2; rule P/4 (N2 + N) uH, P in ft; lead-in 0.22 uH/ft; seen"
-        + " L/(L + Llead); Q = 2 pi f L/R";
+    return "N L1(a) + 2 sum (N-k) L1(k p), L1(r) = (mu0/pi) (x ln 2x/r + y ln 2y/r + 2g - x asinh"
+        + " x/y - y asinh y/x - 2(x+y)), g2 = x2 + y2; rule P/4 (N2 + N) uH, P in ft;"
+        + " lead-in 0.22 uH/ft; seen L/(L + Llead); Q = 2 pi f L/R";
   }
 
   @Override
   public String validity() {
-    return "Thin wire with no steel near; reinforcement and a steel gate lower it. The rule of thumb is"
-        + " within 20 % for 2 to 5 turns. Turns are taken 3.8 mm apart. Copper's Q is the most there"
-        + " can be: damp and splices take from it.";
+    return "Thin wire with no steel near; reinforcement and a steel gate lower it. The rule of"
+        + " thumb is within 20 % for 2 to 5 turns. Turns are taken 3.8 mm apart. Copper's Q"
+        + " is the most there can be: damp and splices take from it.";
   }
 
   @Override
   public String source() {
     return "inductance of a rectangle, textbook (Grover); rule of thumb, lead-in 0.22 uH/ft and two"
-        + " thirds of the shorter side from the loop trade, memory and common practice; clearance from"
-        + " a published loop guide; Q of 5 and 5 ohm from a published road-agency test; NEC chapter 9"
-        + " table 8";
+        + " thirds of the shorter side from the loop trade, memory and common practice;"
+        + " clearance from a published loop guide; Q of 5 and 5 ohm from a published"
+        + " road-agency test; NEC chapter 9 table 8";
   }
 
   @Override
   public Optional<String> lastWord() {
-    return Optional.of("The detector's instructions say what inductance it takes and how the loop is laid.");
+    return Optional.of(
+        "The detector's instructions say what inductance it takes and how the loop is laid.");
   }
 
   @Override
@@ -126,9 +122,7 @@ final class LoopInductance extends Worksheet {
             .with("clearance", VehicleLoop.clearance(x, y), Unit.METRE);
     if (entries.has("measured")) {
       results.with(
-          "deviation",
-          100 * (entries.in("measured", Unit.MICROHENRY) / total - 1),
-          Unit.PERCENT);
+          "deviation", 100 * (entries.in("measured", Unit.MICROHENRY) / total - 1), Unit.PERCENT);
     }
     return results;
   }
@@ -153,9 +147,13 @@ final class LoopInductance extends Worksheet {
     double seen = results.in("seen", Unit.PERCENT) / 100;
     String whole =
         total < 50
-            ? "Few turns: " + tell(total, Unit.MICROHENRY) + " is little for a detector, add a turn."
+            ? "Few turns: "
+                + tell(total, Unit.MICROHENRY)
+                + " is little for a detector, add a turn."
             : total > 1000
-                ? "At " + tell(total, Unit.MICROHENRY) + " many detectors cannot tune any more; take a turn off."
+                ? "At "
+                    + tell(total, Unit.MICROHENRY)
+                    + " many detectors cannot tune any more; take a turn off."
                 : "A detector ought to tune to this loop.";
     String part =
         seen < 0.67

@@ -1,20 +1,14 @@
 package yett.worksheet.sensing;
 
-import static yett.worksheet.Tell.metres;
-import static yett.worksheet.Tell.percent;
 import static yett.worksheet.Tell.tell;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import yett.calculation.Insulation;
 import yett.quantity.Unit;
 import yett.worksheet.Choice;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
-import yett.worksheet.InputException;
 import yett.worksheet.Meaning;
 import yett.worksheet.Note;
 import yett.worksheet.Output;
@@ -51,33 +45,35 @@ final class LoopInsulation extends Worksheet {
 
   @Override
   public String formula() {
-    return "in service: good from 10 Mohm, bad below 1 Mohm; new: good from 100 Mohm, bad below 50 Mohm";
+    return "in service: good from 10 Mohm, bad below 1 Mohm; new: good from 100 Mohm, bad below 50"
+        + " Mohm";
   }
 
   @Override
   public String validity() {
-    return "Loop and lead-in disconnected from the detector at both ends, read at 500 V of direct current"
-        + " against an earth rod or the protective conductor for a minute. Damp ends read like a bad"
-        + " cable: dry and clean them first.";
+    return "Loop and lead-in disconnected from the detector at both ends, read at 500 V of direct"
+        + " current against an earth rod or the protective conductor for a minute. Damp ends"
+        + " read like a bad cable: dry and clean them first.";
   }
 
   @Override
   public String source() {
-    return "50 Mohm new WAC 296-46B-300; 100 Mohm new from loop installers and, from memory, ASTM E2561;"
-        + " 10 and 1 Mohm in service from common practice";
+    return "50 Mohm new WAC 296-46B-300; 100 Mohm new from loop installers and, from memory, ASTM"
+        + " E2561; 10 and 1 Mohm in service from common practice";
   }
 
   @Override
   public Optional<String> lastWord() {
-    return Optional.of("Local code may name its own figure; in Washington State 50 Mohm is the law.");
+    return Optional.of(
+        "Local code may name its own figure; in Washington State 50 Mohm is the law.");
   }
 
   @Override
   public List<Note> notes() {
     return List.of(
         Note.warning(
-            "The tester puts 500 V on the wire, and a long cable stays charged. Shock. Warn everyone at"
-                + " both ends, and let it discharge before it is touched."),
+            "The tester puts 500 V on the wire, and a long cable stays charged. Shock. Warn"
+                + " everyone at both ends, and let it discharge before it is touched."),
         Note.notice("500 V destroys a detector or a control board: disconnect both ends first."));
   }
 
@@ -104,14 +100,15 @@ final class LoopInsulation extends Worksheet {
     if (measured < bad) {
       return Meaning.of(
           tell(measured, Unit.MEGOHM)
-              + " is a wire that touches earth: expect calls without a vehicle and a loop that locks"
-              + " after rain.",
+              + " is a wire that touches earth: expect calls without a vehicle and a loop that"
+              + " locks after rain.",
           "Open the splices first; if they are dry, the loop is cut anew.");
     }
     return Meaning.of(
         measured < good
             ? tell(measured, Unit.MEGOHM)
-                + " still works, but water is getting in; read it again after rain, and renew splices."
+                + " still works, but water is getting in; read it again after rain, and renew"
+                + " splices."
             : tell(measured, Unit.MEGOHM) + " is no reason for false calls; look elsewhere.");
   }
 }

@@ -1,22 +1,15 @@
 package yett.worksheet.sensing;
 
 import static yett.worksheet.Tell.metres;
-import static yett.worksheet.Tell.percent;
 import static yett.worksheet.Tell.tell;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import yett.calculation.VehicleLoop;
 import yett.quantity.Unit;
-import yett.worksheet.Choice;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
-import yett.worksheet.InputException;
 import yett.worksheet.Meaning;
-import yett.worksheet.Note;
 import yett.worksheet.Output;
 import yett.worksheet.Results;
 import yett.worksheet.Subject;
@@ -54,20 +47,20 @@ final class LoopTurns extends Worksheet {
   @Override
   public String formula() {
     return "the fewest turns whose inductance (loop-inductance, 14 AWG, 3.8 mm from turn to turn)"
-        + " reaches what is wanted; rule of thumb: perimeter 10 to 13 ft 4 turns, 14 to 26 ft 3, 27 to"
-        + " 80 ft 2";
+        + " reaches what is wanted; rule of thumb: perimeter 10 to 13 ft 4 turns, 14 to 26"
+        + " ft 3, 27 to 80 ft 2";
   }
 
   @Override
   public String validity() {
-    return "No steel near. Over reinforcement add a turn. Two loops side by side on one detector: other"
-        + " turns for the one than for the other, or they talk to each other.";
+    return "No steel near. Over reinforcement add a turn. Two loops side by side on one detector:"
+        + " other turns for the one than for the other, or they talk to each other.";
   }
 
   @Override
   public String source() {
-    return "inductance of a rectangle, textbook (Grover); 60 to 100 uH is a published window of one road"
-        + " agency; rule of thumb and the extra turn from common practice";
+    return "inductance of a rectangle, textbook (Grover); 60 to 100 uH is a published window of one"
+        + " road agency; rule of thumb and the extra turn from common practice";
   }
 
   @Override
