@@ -30,7 +30,11 @@ class InstrumentsTableTest {
       double counts = Double.parseDouble(cells[3]);
       double resolution = Double.parseDouble(cells[4]);
 
-      assertThat(Unit.parse(cells[5]).quantity()).as(line).isEqualTo(quantity);
+      if (quantity == Quantity.COUNT) {
+        assertThat(cells[5]).as(line).isEmpty();
+      } else {
+        assertThat(Unit.parse(cells[5]).quantity()).as(line).isEqualTo(quantity);
+      }
       assertThat(InstrumentUncertainty.standard(1, percent, counts, resolution))
           .as(line)
           .isPositive();
@@ -41,7 +45,7 @@ class InstrumentsTableTest {
   @Test
   void every_instrument_that_cards_name_is_there() throws IOException {
     assertThat(lines().stream().skip(1).map(line -> line.split(",")[0]))
-        .containsExactly(
+        .contains(
             "meter-dc-volts",
             "meter-ac-volts",
             "meter-ohms",
@@ -52,6 +56,9 @@ class InstrumentsTableTest {
             "spring-scale",
             "thermometer",
             "level",
-            "eye");
+            "eye",
+            "feelers",
+            "tally")
+        .doesNotHaveDuplicates();
   }
 }

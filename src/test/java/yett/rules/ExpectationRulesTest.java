@@ -152,9 +152,9 @@ class ExpectationRulesTest {
   @CsvSource({
     "chain-span,    chain-sag chain-hand-lift sprocket-offset",
     "leaf-mass,     push-force breakaway-force running-current motor-alone-current"
-        + " supply-under-load battery-fall",
+        + " supply-under-load battery-fall end-current",
     "feeder-length, supply-under-load feeder-loop-resistance",
-    "opening,       travel-time limit-error-closed limit-error-open stop-spread",
+    "opening,       travel-time limit-error-closed limit-error-open stop-spread leaf-bow",
     "supply-volts,  mains-at-terminals selector-margin dc-supply-voltage supply-under-load"
         + " panel-voltage leakage-current",
     "supply,        receiver-supply accessory-voltage standing-current",

@@ -73,9 +73,6 @@ class OddsRulesTest {
             happened("busier-than-before"),
             site("battery-age", "5")),
         example("a cantilever has no track to fill", site("support", "cantilever")),
-        example(
-            "digging spares a cantilever", happened("ground-work"), site("support", "cantilever")),
-        example("frost in the track", site("usual-temperature", "-9 C")),
         example("a fast leaf strikes harder", site("leaf-speed", "0.5 m/s")),
         example("two beams get dirty more often than one", site("beams", "two")),
         example("no loops, no detector that sticks", site("loops", "none")),

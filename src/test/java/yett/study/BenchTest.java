@@ -89,6 +89,7 @@ class BenchTest {
     assertThat(less.causes()).doesNotContainKey("marker-lost").containsKey(Cause.NOTHING_WRONG);
     assertThat(less.checks().values()).noneMatch(c -> c.likelihood().containsKey("marker-lost"));
     assertThat(less.repairs().get("fit-marker").removes()).containsOnlyKeys("marker-displaced");
-    assertThat(Reduced.without(base, "gate-dragging").repairs()).doesNotContainKey("free-leaf");
+    assertThat(Reduced.without(base, "manual-release-engaged").repairs())
+        .doesNotContainKey("engage-release");
   }
 }

@@ -18,7 +18,8 @@ final class Fault {
           fault("batteries-low", (g, r) -> g.batteries.charge = between(r, 0, 0.35)),
           fault("battery-terminal-loose", Fault::joint),
           fault("motor-worn", Fault::motor),
-          fault("gate-dragging", Fault::leaf),
+          fault("wheel-worn", Fault::wheel),
+          fault("track-damaged", Fault::track),
           fault("chain-slack", Fault::slack),
           fault(
               "chain-overtight", (g, r) -> g.chain.hang(between(r, 0.0015, 0.006) * g.chain.span)),
@@ -28,7 +29,8 @@ final class Fault {
           fault("manual-release-engaged", (g, r) -> g.released = true),
           fault("marker-lost", (g, r) -> g.markerThere = false),
           fault("marker-displaced", Fault::displaced),
-          fault("marker-sensor-failed", Fault::sensor),
+          fault("marker-sensor-failed", (g, r) -> g.sensorAlive = false),
+          fault("marker-sensor-gap-wrong", (g, r) -> g.markerGap = between(r, 0.015, 0.03)),
           fault("limits-lost", Fault::limits),
           fault("end-stop-struck", Fault::endStop),
           fault(
@@ -114,11 +116,14 @@ final class Fault {
     g.noLoad = r.nextBoolean() ? between(r, 3, 5) : between(r, 1.5, 2.5);
   }
 
-  private static void leaf(Gate g, Random r) {
-    g.wheelBad = r.nextBoolean();
-    g.trackBad = !g.wheelBad || r.nextDouble() < 0.3;
-    g.rolling = g.wheelBad ? between(r, 0.04, 0.09) : g.rolling;
-    g.hardSpot = g.trackBad ? between(r, 95, 350) : g.hardSpot;
+  private static void wheel(Gate g, Random r) {
+    g.wheelBad = true;
+    g.rolling = between(r, 0.04, 0.09);
+  }
+
+  private static void track(Gate g, Random r) {
+    g.trackBad = true;
+    g.hardSpot = between(r, 95, 350);
     g.hardPlace = r.nextDouble();
   }
 
@@ -140,13 +145,6 @@ final class Fault {
 
   private static void displaced(Gate g, Random r) {
     g.markerOffset = eitherWay(r, 0.035, 0.3);
-  }
-
-  private static void sensor(Gate g, Random r) {
-    g.sensorAlive = r.nextDouble() < 0.3;
-    if (g.sensorAlive) {
-      g.markerGap = between(r, 0.015, 0.03);
-    }
   }
 
   private static void limits(Gate g, Random r) {

@@ -250,7 +250,8 @@ final class Gate {
     mark(all, "batteries-worn", batteries.worn());
     mark(all, "battery-terminal-loose", batteries.jointResistance > 0.01);
     mark(all, "motor-worn", motorOpen || winding > 1.5 || noLoad > 3.2);
-    mark(all, "gate-dragging", rolling > 0.036 || hardSpot > 90);
+    mark(all, "wheel-worn", rolling > 0.036);
+    mark(all, "track-damaged", hardSpot > 90);
     mark(all, "chain-slack", chain.slack());
     mark(all, "chain-overtight", chain.tight());
     mark(all, "chain-worn", chain.wear > 1.5);
@@ -259,7 +260,8 @@ final class Gate {
     mark(all, "manual-release-engaged", released);
     mark(all, "marker-lost", !markerThere);
     mark(all, "marker-displaced", Math.abs(markerOffset) > 0.03);
-    mark(all, "marker-sensor-failed", !sensorAlive || markerGap > 0.014);
+    mark(all, "marker-sensor-failed", !sensorAlive);
+    mark(all, "marker-sensor-gap-wrong", markerGap > 0.014);
     mark(all, "limits-lost", Math.max(Math.abs(closedError), Math.abs(openError)) > 0.04);
     mark(all, "end-stop-struck", stopShifted);
     mark(all, "obstruction-force-low", threshold < thresholdNoted - 80);

@@ -3,11 +3,15 @@ package yett.study.gate;
 import java.util.Map;
 import java.util.function.Consumer;
 
-/** What each repair mends: the parameters that it puts back. */
+/** What each repair mends: the parameters that it puts back. The others mend nothing here. */
 final class Mending {
   static final Map<String, Consumer<Gate>> ALL =
       Map.ofEntries(
           repair("align-chain", g -> g.chain.offset = 0.002),
+          repair("re-anchor-operator", g -> g.chain.offset = 0.002),
+          repair("tighten-bracket", Mending::hang),
+          repair("replace-bracket", Mending::hang),
+          repair("shift-catch", Mending::endStop),
           repair("refit-chain", g -> g.chain.joined = true),
           repair("slacken-chain", Mending::hang),
           repair("tighten-chain", Mending::hang),
@@ -17,8 +21,14 @@ final class Mending {
           repair("renew-transmitter-battery", g -> g.transmitterDead = false),
           repair("reset-end-stop", Mending::endStop),
           repair("free-leaf", Mending::leaf),
+          repair("replace-wheel", Mending::wheel),
+          repair("straighten-track", Mending::track),
+          repair("replace-track-length", Mending::track),
+          repair("level-track", Mending::track),
           repair("engage-release", g -> g.released = false),
           repair("replace-motor", Mending::motor),
+          repair("renew-brushes", Mending::motor),
+          repair("fit-heavier-operator", Mending::motor),
           repair("teach-limits", Mending::teach),
           repair("reseat-marker", Mending::reseat),
           repair("fit-marker", Mending::fit),
@@ -26,6 +36,7 @@ final class Mending {
           repair("clean-beam", g -> g.beamMargin = 4),
           repair("replace-beam", Mending::beam),
           repair("mend-beam-lead", g -> g.beamUnfed = false),
+          repair("set-sensor-gap", g -> g.markerGap = 0.006),
           repair("replace-edge", Mending::edge),
           repair("set-force", g -> g.threshold = g.thresholdNoted),
           repair("charge-batteries", g -> g.batteries.charge = g.batteries.worn() ? 0.7 : 1),
@@ -68,9 +79,17 @@ final class Mending {
   }
 
   private static void leaf(Gate g) {
+    wheel(g);
+    track(g);
+  }
+
+  private static void wheel(Gate g) {
     g.rolling = 0.017;
-    g.hardSpot = 0;
     g.wheelBad = false;
+  }
+
+  private static void track(Gate g) {
+    g.hardSpot = 0;
     g.trackBad = false;
   }
 
