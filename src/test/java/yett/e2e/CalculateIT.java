@@ -2,6 +2,8 @@ package yett.e2e;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -36,6 +38,34 @@ class CalculateIT {
         .doesNotContain("\u001b")
         .contains("2.97 V", "12.38 %", "At the gate", "too thin or too long", "NEC");
     assertThat(result.stdout().lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
+  void a_recorded_force_is_drawn_in_a_pipe() throws IOException {
+    Path curve = home.resolve("wharf gate.csv");
+    StringBuilder record = new StringBuilder("Time [ms];Force [N]\n0;0\n50;950,5\n");
+    for (int ms = 54; ms <= 5600; ms += 4) {
+      record.append(ms).append(';').append(ms < 1600 ? "180,5" : "30").append('\n');
+    }
+    Files.writeString(curve, record);
+
+    Pipe.Result result =
+        run("", "calculate", "obstruction-force", "curve=" + curve, "zone=closing-gap");
+
+    assertThat(result.exitCode()).as(result.stderr()).isZero();
+    assertThat(result.stdout())
+        .doesNotContain("\u001b")
+        .containsSubsequence("over the limits", "limit 400 |", "Take it out of use", "The peak of");
+    assertThat(result.stdout().lines()).allMatch(line -> line.length() <= 80);
+
+    Files.writeString(curve, "time,force\n0,0\n0.1,1o0\n");
+    Pipe.Result refused =
+        run("", "calculate", "obstruction-force", "curve=" + curve, "zone=closing-gap");
+
+    assertThat(refused.exitCode()).isEqualTo(64);
+    assertThat(refused.stderr())
+        .contains("wharf gate.csv, line 3, column 2 (force): \"1o0\" is no number")
+        .doesNotContain("Exception");
   }
 
   @Test
