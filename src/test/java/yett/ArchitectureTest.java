@@ -67,6 +67,7 @@ class ArchitectureTest {
               "belief",
               "plan",
               "interview",
+              "dispatch",
               "record")
           .because("recorded answers stand in for a person, and files for a screen");
 
@@ -80,8 +81,15 @@ class ArchitectureTest {
               "rules",
               "belief",
               "plan",
-              "interview")
+              "interview",
+              "dispatch")
           .because("a record tells what happened, whether it is shown, printed or compared");
+
+  @ArchTest
+  static final ArchRule a_dispatch_knows_no_paper_and_no_screen =
+      knowsOnly(
+              "dispatch", "quantity", "calculation", "knowledge", "rules", "belief", "plan", "interview")
+          .because("what to bring is worked out before it is printed");
 
   @ArchTest
   static final ArchRule sayings_know_only_cards =
@@ -149,6 +157,7 @@ class ArchitectureTest {
               "yett.interview..",
               "yett.replay..",
               "yett.record..",
+              "yett.dispatch..",
               "yett.shell..",
               "yett.casebook..")
           .because("text is read and written at the edges; mathematics and rules see records");

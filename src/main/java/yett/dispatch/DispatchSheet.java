@@ -1,0 +1,75 @@
+package yett.dispatch;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Everything that somebody who is sent to a gate has to know, from the call alone. Written as JSON
+ * in the form of {@code shared/dispatch.schema.json}.
+ *
+ * @param caseId as the casebook calls it
+ * @param gate as people call it
+ * @param at the last word of the call, ISO 8601 in UTC
+ * @param ended how the call ended, or {@code open}
+ * @param siteKnown details of the gate that differ from the usual: question to answer, in words
+ * @param dangers stops that were raised, by name
+ * @param believed causes worth a line, the most probable first
+ * @param electrician chance that an electrician is needed
+ * @param parts every part that may be needed, the most probable first
+ * @param bring the parts that cover what may be wrong
+ * @param said in the caller's own words
+ * @param asked what was asked and answered, in order
+ * @param cautions for the work that is probable
+ * @param untilThen how the gate is left until somebody comes
+ */
+public record DispatchSheet(
+    String caseId,
+    String gate,
+    String at,
+    String ended,
+    Urgency urgency,
+    Map<String, String> siteKnown,
+    List<String> dangers,
+    List<Believed> believed,
+    Minutes minutesOnSite,
+    double electrician,
+    List<Item> parts,
+    Cover bring,
+    List<Item> instruments,
+    List<String> said,
+    List<String> complaints,
+    List<String> histories,
+    List<Asked> asked,
+    List<String> notes,
+    List<String> cautions,
+    List<String> untilThen) {
+
+  /** How soon, and why. */
+  public record Urgency(String level, List<String> reasons) {}
+
+  /** A cause and the chance that it is there, as a number and in words. */
+  public record Believed(String cause, String name, double chance, String words) {}
+
+  /**
+   * Minutes at the gate, looking and proving included.
+   *
+   * @param likely as often more as less
+   * @param nineInTen enough in nine of ten cases
+   */
+  public record Minutes(int likely, int nineInTen) {}
+
+  /** A part or an instrument, and the chance that it is needed. */
+  public record Item(String name, double chance) {}
+
+  /**
+   * Parts to put in the van.
+   *
+   * @param covers chance that nothing else is needed, if it is something that the rule base knows
+   * @param unknown chance that it is something else
+   */
+  public record Cover(List<String> parts, double covers, double unknown) {}
+
+  /** A question and its answer; who gave it. */
+  public record Asked(String check, String question, String answer, Optional<String> by) {}
+}

@@ -1,0 +1,272 @@
+package yett.dispatch;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import yett.dispatch.DispatchSheet.Asked;
+import yett.dispatch.DispatchSheet.Believed;
+import yett.dispatch.DispatchSheet.Item;
+import yett.interview.Answer;
+import yett.interview.CaseState;
+import yett.interview.Chance;
+import yett.interview.Event;
+import yett.interview.Expertise;
+import yett.interview.Interview;
+import yett.interview.Moment;
+import yett.interview.SiteFacts;
+import yett.knowledge.Check;
+import yett.knowledge.Measures;
+import yett.knowledge.Pressing;
+import yett.knowledge.Repair;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SiteQuestion;
+import yett.plan.Advice;
+import yett.plan.Planner;
+
+/** Works out a dispatch sheet from a case as it stands. */
+public final class Dispatcher {
+  /** What may be wrong is covered to this share. */
+  static final double ENOUGH = 0.9;
+
+  private static final double NAMED = 0.05;
+  private static final double WORTH_BRINGING = 0.02;
+  private static final int FIRST = 3;
+
+  private final RuleBase base;
+  private final Planner planner;
+  private final ZoneId zone;
+
+  /**
+   * @param zone of the site, for what is a weekend
+   */
+  public Dispatcher(Expertise expertise, ZoneId zone) {
+    this.base = expertise.base();
+    this.planner = expertise.planner();
+    this.zone = zone;
+  }
+
+  /**
+   * @param caseId as the casebook calls it
+   * @param gate the gate's name as people say it
+   */
+  public DispatchSheet sheet(Moment moment, String caseId, String gate) {
+    CaseState state = moment.state();
+    Map<String, String> site = new SiteFacts(base).answers(state.site());
+    List<Scenario> scenarios = new Scenarios(base, site).of(moment.belief());
+    Van van = new Van(scenarios);
+    List<String> stops =
+        moment.judgement().stops().stream().map(s -> s.stop()).distinct().toList();
+    List<String> dangers = stops.stream().map(s -> base.stops().get(s).name()).toList();
+    Instant at = moment.entries().get(moment.entries().size() - 1).at();
+    return new DispatchSheet(
+        caseId,
+        gate,
+        at.toString(),
+        state.closed().map(e -> e.words()).orElse("open"),
+        Urgencies.of(dangers, pressing(state), at, zone),
+        siteKnown(state, site),
+        dangers,
+        believed(moment),
+        new VisitTime(base, first(moment, site), proofs(site)).of(scenarios),
+        chance(scenarios, r -> r.who() == Role.ELECTRICIAN),
+        van.parts().stream().filter(i -> i.chance() >= WORTH_BRINGING).toList(),
+        van.cover(ENOUGH),
+        instruments(moment, site),
+        state.said(),
+        state.complaints().orElse(List.of()).stream().map(this::complaint).toList(),
+        state.histories().orElse(List.of()).stream().map(this::history).toList(),
+        asked(moment),
+        state.notes().stream().map(e -> ((Event.Noted) e.event()).text()).toList(),
+        cautions(scenarios),
+        untilThen(state, stops));
+  }
+
+  private List<Pressing> pressing(CaseState state) {
+    return state.pressing().orElse(List.of()).stream()
+        .map(base.telephone().pressing()::get)
+        .filter(p -> p != null)
+        .toList();
+  }
+
+  private Map<String, String> siteKnown(CaseState state, Map<String, String> site) {
+    Map<String, String> known = new LinkedHashMap<>();
+    site.forEach(
+        (id, answer) -> {
+          SiteQuestion question = base.siteQuestions().get(id);
+          if (state.site().containsKey(id)) {
+            known.put(question.name(), question.choices().getOrDefault(answer, answer));
+          }
+        });
+    return known;
+  }
+
+  private List<Believed> believed(Moment moment) {
+    double[] now = moment.belief().remaining();
+    List<String> ids = moment.belief().model().causes();
+    List<Believed> all =
+        Interview.ranking(moment, base).stream()
+            .map(r -> r.cause())
+            .map(c -> believed(c.id(), c.name(), now[ids.indexOf(c.id())]))
+            .sorted((a, b) -> Double.compare(b.chance(), a.chance()))
+            .toList();
+    List<Believed> named = all.stream().filter(b -> b.chance() >= NAMED).toList();
+    return named.isEmpty() ? all.subList(0, 1) : named;
+  }
+
+  private static Believed believed(String id, String name, double chance) {
+    double of = Math.max(0, Math.min(1, chance));
+    return new Believed(id, name, of, Chance.of(of).words());
+  }
+
+  private List<Check> first(Moment moment, Map<String, String> site) {
+    CaseState state = moment.state();
+    Set<String> checks =
+        base.ordinaryChecks()
+            .filter(c -> !c.danger() && isHere(c.onlyIf(), site))
+            .filter(
+                c -> state.latest(c.id()).map(a -> a.yieldsTo(Role.TECHNICIAN)).orElse(true))
+            .map(Check::id)
+            .collect(Collectors.toCollection(LinkedHashSet::new));
+    Set<String> repairs =
+        base.repairs().values().stream()
+            .filter(r -> isHere(r.onlyIf(), site))
+            .map(Repair::id)
+            .collect(Collectors.toCollection(LinkedHashSet::new));
+    Advice advice =
+        planner.advise(
+            moment.belief(), new Planner.Options(checks, repairs, Set.of(), state.cured()));
+    return advice.candidates().stream()
+        .filter(c -> c.saves() > 0)
+        .limit(FIRST)
+        .map(c -> base.checks().get(c.check()))
+        .toList();
+  }
+
+  private List<Check> proofs(Map<String, String> site) {
+    return base.proofs().stream().filter(p -> isHere(p.onlyIf(), site)).toList();
+  }
+
+  private static boolean isHere(Map<String, List<String>> onlyIf, Map<String, String> site) {
+    return onlyIf.entrySet().stream().allMatch(c -> c.getValue().contains(site.get(c.getKey())));
+  }
+
+  private static double chance(
+      List<Scenario> scenarios, Predicate<Repair> what) {
+    return Math.min(
+        1,
+        scenarios.stream()
+            .filter(s -> s.repairs().stream().anyMatch(what))
+            .mapToDouble(Scenario::chance)
+            .sum());
+  }
+
+  /** An instrument is needed where a cause is there that a reading with it would show. */
+  private List<Item> instruments(Moment moment, Map<String, String> site) {
+    List<String> ids = moment.belief().model().causes();
+    Map<String, Set<String>> shown = new HashMap<>();
+    base.ordinaryChecks()
+        .filter(c -> c.measured() && isHere(c.onlyIf(), site))
+        .forEach(
+            c ->
+                c.likelihood()
+                    .forEach(
+                        (cause, row) -> {
+                          if (row[0] < 0.5) {
+                            shown
+                                .computeIfAbsent(instrument(c), k -> new HashSet<>())
+                                .add(cause);
+                          }
+                        }));
+    shown.remove("eye");
+    Map<String, Double> chances = new HashMap<>();
+    var support = moment.belief().support(0.995, 160);
+    double sum = Arrays.stream(support.weights()).sum();
+    for (int h = 0; h < support.size(); h++) {
+      for (var e : shown.entrySet()) {
+        for (int cause : support.causes(h)) {
+          if (e.getValue().contains(ids.get(cause))) {
+            chances.merge(e.getKey(), support.weights()[h] / sum, Double::sum);
+            break;
+          }
+        }
+      }
+    }
+    return Van.sorted(chances).stream().filter(i -> i.chance() >= NAMED).toList();
+  }
+
+  private static String instrument(Check check) {
+    return check.measures().map(Measures::instrument).orElse("eye").replace('-', ' ');
+  }
+
+  private List<Asked> asked(Moment moment) {
+    List<Asked> asked = new ArrayList<>();
+    for (CaseState.Answered a : moment.state().answers()) {
+      Check check = base.checks().get(a.check());
+      if (check != null) {
+        asked.add(
+            new Asked(a.check(), check.ask(), answer(check, a.answer()), Optional.of(a.by().word())));
+      }
+    }
+    return asked;
+  }
+
+  private static String answer(Check check, Answer answer) {
+    if (answer instanceof Answer.Chosen chosen) {
+      int at = check.indexOf(chosen.outcome());
+      return at < 0 ? chosen.outcome() : check.outcomes().get(at).text();
+    }
+    if (answer instanceof Answer.Read read) {
+      return read.typed();
+    }
+    return answer instanceof Answer.NotNow ? "could not get there" : "could not tell";
+  }
+
+  private List<String> cautions(List<Scenario> scenarios) {
+    List<String> hazards =
+        base.repairs().values().stream()
+            .filter(r -> chance(scenarios, x -> x.equals(r)) >= NAMED)
+            .flatMap(
+                r ->
+                    Stream.concat(
+                        r.hazards().stream(),
+                        r.needs().stream().flatMap(n -> base.setUps().get(n).hazards().stream())))
+            .distinct()
+            .toList();
+    return base.cautionsFor(hazards).stream().map(c -> c.text()).toList();
+  }
+
+  private List<String> untilThen(CaseState state, List<String> stops) {
+    List<String> lines = new ArrayList<>();
+    stops.forEach(s -> lines.addAll(base.stops().get(s).now(Role.CALLER)));
+    pressing(state).forEach(p -> lines.addAll(p.untilThen()));
+    for (String complaint : state.complaints().orElse(List.of())) {
+      lines.addAll(base.telephone().untilThen().getOrDefault(complaint, List.of()));
+    }
+    if (!state.cured()) {
+      lines.add("Nobody pushes or pulls the leaf, opens a cover or reaches into the chain.");
+      lines.add("Nobody stands or walks in the opening while the leaf may move.");
+    }
+    return lines.stream().distinct().toList();
+  }
+
+  private String complaint(String id) {
+    return base.checks().containsKey(id) ? base.checks().get(id).ask() : id.replace('-', ' ');
+  }
+
+  private String history(String id) {
+    return base.histories().containsKey(id) ? base.histories().get(id).name() : id;
+  }
+}
