@@ -117,7 +117,7 @@ public record CaseState(
     private int epoch;
     private final Set<List<Long>> kept = new HashSet<>();
     private final Set<String> madeSafe = new LinkedHashSet<>();
-    private Optional<String> gaveUp = Optional.empty();
+    private Optional<Entry> gaveUp = Optional.empty();
     private Optional<String> failedProof = Optional.empty();
     private final List<Entry> notes = new ArrayList<>();
     private Optional<Ending> closed = Optional.empty();
@@ -155,7 +155,9 @@ public record CaseState(
           epoch,
           Set.copyOf(kept),
           Set.copyOf(madeSafe),
-          gaveUp,
+          gaveUp
+              .filter(g -> g.by() != Role.CALLER || present.orElse(role) == Role.CALLER)
+              .map(g -> ((Event.GaveUp) g.event()).why()),
           failedProof,
           List.copyOf(notes),
           closed);
@@ -235,8 +237,8 @@ public record CaseState(
         notes.add(entry);
       } else if (event instanceof Event.MadeSafe e) {
         madeSafe.add(e.stop());
-      } else if (event instanceof Event.GaveUp e) {
-        gaveUp = Optional.of(e.why());
+      } else if (event instanceof Event.GaveUp) {
+        gaveUp = Optional.of(entry);
       } else if (event instanceof Event.Closed e) {
         closed = Optional.of(e.ending());
       }

@@ -17,6 +17,7 @@ import yett.interview.Step;
 import yett.interview.Trail;
 import yett.knowledge.Check;
 import yett.knowledge.History;
+import yett.knowledge.Role;
 
 /** Leads a person through a case at a console, until it is closed or put aside. */
 final class Conversation {
@@ -24,6 +25,7 @@ final class Conversation {
   private final Wishes wishes;
   private final Questions questions;
   private final SiteForm siteForm;
+  private final Calling calling;
 
   /**
    * @param knownSite answers to site questions kept from an earlier case at this gate
@@ -33,6 +35,7 @@ final class Conversation {
     this.wishes = new Wishes(sitting);
     this.questions = new Questions(sitting, wishes);
     this.siteForm = new SiteForm(sitting, wishes, knownSite);
+    this.calling = new Calling(sitting, wishes, questions, knownSite);
   }
 
   /** Goes on until the case is closed or the person leaves; every answer is stored at once. */
@@ -41,13 +44,20 @@ final class Conversation {
       while (!(sitting.moment().step() instanceof Step.Finished)) {
         turn(sitting.moment());
       }
+    } catch (Calling.Dispatched e) {
+      // Everything was said; whoever is sent goes on with the case.
     } catch (PutAside e) {
       sitting.show(
           Block.blank(),
           Block.paragraph(
               "Saved. Go on with: resume "
                   + sitting.open().id()
-                  + ". Nothing that was answered is lost."));
+                  + ". Nothing that was answered is lost."
+                  + (isCall()
+                      ? " If they do not ring back: dispatch "
+                          + sitting.open().id()
+                          + " is the sheet for a technician."
+                      : "")));
     }
     leave();
   }
@@ -70,6 +80,9 @@ final class Conversation {
 
   private void turn(Moment moment) {
     Step step = moment.step();
+    if (isCall() && calling.takes(moment)) {
+      return;
+    }
     if (step instanceof Step.AskDangers s) {
       askDangers(s);
     } else if (step instanceof Step.AskSite) {
@@ -100,6 +113,10 @@ final class Conversation {
     } else if (step instanceof Step.CloseRepaired) {
       closeRepaired();
     }
+  }
+
+  private boolean isCall() {
+    return sitting.moment().state().role() == Role.CALLER;
   }
 
   private void askDangers(Step.AskDangers step) {

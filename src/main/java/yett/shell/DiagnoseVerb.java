@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.CommandOption;
 import org.springframework.shell.core.command.ExitStatus;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.type.TypeReference;
@@ -19,25 +20,44 @@ import yett.interview.Event;
 import yett.knowledge.Names;
 import yett.knowledge.Role;
 
-/** {@code diagnose}: a new case, from the first question on. */
+/** {@code diagnose} and {@code call}: a new case, from the first question on. */
 final class DiagnoseVerb extends Verb {
   private static final JsonMapper JSON = JsonMapper.builder().build();
 
   private final Desk desk;
+  private final boolean call;
 
-  DiagnoseVerb(Desk desk) {
-    super(
+  private DiagnoseVerb(
+      Desk desk, boolean call, String name, String description, String usage, CommandOption... o) {
+    super(name, description, usage, o);
+    this.desk = desk;
+    this.call = call;
+  }
+
+  static DiagnoseVerb diagnose(Desk desk) {
+    return new DiagnoseVerb(
+        desk,
+        false,
         "diagnose",
         "find out why a gate will not run",
         "Usage: diagnose [GATE] [--as caller|trainee|technician|electrician]. GATE is the name of "
             + "the gate; what is known of it from earlier cases is taken over.",
         value("as", "who answers; a technician if it is not said"));
-    this.desk = desk;
+  }
+
+  static DiagnoseVerb call(Desk desk) {
+    return new DiagnoseVerb(
+        desk,
+        true,
+        "call",
+        "lead somebody on the telephone, and send a technician if need be",
+        "Usage: call [GATE]. GATE is the name of the gate; what is known of it from earlier cases "
+            + "is taken over. What is on the screen is to be read out, one thing at a time.");
   }
 
   @Override
   public ExitStatus execute(CommandContext context) {
-    Role role = role(option(context, "as", "technician"));
+    Role role = call ? Role.CALLER : role(option(context, "as", "technician"));
     Console console = desk.console();
     Optional<String> gate = gate(String.join(" ", words(context)).strip(), console);
     if (gate.isEmpty()) {

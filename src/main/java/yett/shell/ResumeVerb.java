@@ -10,6 +10,7 @@ import yett.casebook.CaseId;
 import yett.casebook.CaseState;
 import yett.casebook.CaseSummary;
 import yett.console.Block;
+import yett.console.SignalWord;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Interview;
@@ -61,9 +62,34 @@ final class ResumeVerb extends Verb {
             .show(Block.paragraph("The rule base has changed since; the answers are judged anew."));
       }
       desk.console().show(Block.paragraph(summary(open)));
+      if (role != Role.CALLER) {
+        told(open);
+      }
       new Conversation(desk.console(), open, Map.of()).run();
     }
     return OK;
+  }
+
+  /** What came by telephone, and that danger is looked for again by whoever is there. */
+  private void told(OpenCase open) {
+    Corrections corrections = new Corrections(new Sitting(desk.console(), open));
+    List<String> told =
+        open.moment().state().answers().stream()
+            .filter(a -> a.by() == Role.CALLER && !a.yieldsTo(Role.TECHNICIAN))
+            .filter(a -> desk.expertise().base().checks().containsKey(a.check()))
+            .map(corrections::told)
+            .toList();
+    if (!told.isEmpty()) {
+      desk.console()
+          .show(
+              Block.heading("Told on the telephone"),
+              Block.numbered(told),
+              Block.signal(
+                  SignalWord.WARNING,
+                  "This was said from afar, and some time ago. Look for each danger of the list "
+                      + "again before you touch anything; \"danger\" goes through them, \"correct\" "
+                      + "changes what was told."));
+    }
   }
 
   private String summary(OpenCase open) {

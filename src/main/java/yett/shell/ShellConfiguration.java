@@ -17,7 +17,9 @@ class ShellConfiguration {
         // The registry adds to the set it is given.
         new HashSet<Command>(
             List.of(
-                new DiagnoseVerb(desk),
+                DiagnoseVerb.diagnose(desk),
+                DiagnoseVerb.call(desk),
+                new DispatchVerb(desk),
                 new ResumeVerb(desk),
                 new CasesVerb(desk),
                 new CasesShowVerb(desk),

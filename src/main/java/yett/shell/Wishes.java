@@ -40,6 +40,10 @@ final class Wishes {
       case NOTE -> note(line);
       case DANGER -> danger();
       case HANDOVER -> giveUp();
+      case CUT_OFF -> {
+        sitting.record(new Event.Noted("The call dropped."));
+        throw new PutAside();
+      }
       case SAVE -> throw new PutAside();
       case HELP -> help();
     }

@@ -26,6 +26,7 @@ final class Words {
     NOTE("note", "note … keeps a remark for the record"),
     DANGER("danger", "report a danger"),
     HANDOVER("hand over", "give the case to the next level"),
+    CUT_OFF("x", "the call dropped: keep what was said"),
     SAVE("save", "stop here and save"),
     HELP("help", "these words");
 
