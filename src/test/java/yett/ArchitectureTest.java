@@ -88,7 +88,14 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule a_dispatch_knows_no_paper_and_no_screen =
       knowsOnly(
-              "dispatch", "quantity", "calculation", "knowledge", "rules", "belief", "plan", "interview")
+              "dispatch",
+              "quantity",
+              "calculation",
+              "knowledge",
+              "rules",
+              "belief",
+              "plan",
+              "interview")
           .because("what to bring is worked out before it is printed");
 
   @ArchTest

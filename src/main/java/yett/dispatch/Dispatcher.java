@@ -67,8 +67,7 @@ public final class Dispatcher {
     Map<String, String> site = new SiteFacts(base).answers(state.site());
     List<Scenario> scenarios = new Scenarios(base, site).of(moment.belief());
     Van van = new Van(scenarios);
-    List<String> stops =
-        moment.judgement().stops().stream().map(s -> s.stop()).distinct().toList();
+    List<String> stops = moment.judgement().stops().stream().map(s -> s.stop()).distinct().toList();
     List<String> dangers = stops.stream().map(s -> base.stops().get(s).name()).toList();
     Instant at = moment.entries().get(moment.entries().size() - 1).at();
     return new DispatchSheet(
@@ -136,8 +135,7 @@ public final class Dispatcher {
     Set<String> checks =
         base.ordinaryChecks()
             .filter(c -> !c.danger() && isHere(c.onlyIf(), site))
-            .filter(
-                c -> state.latest(c.id()).map(a -> a.yieldsTo(Role.TECHNICIAN)).orElse(true))
+            .filter(c -> state.latest(c.id()).map(a -> a.yieldsTo(Role.TECHNICIAN)).orElse(true))
             .map(Check::id)
             .collect(Collectors.toCollection(LinkedHashSet::new));
     Set<String> repairs =
@@ -163,8 +161,7 @@ public final class Dispatcher {
     return onlyIf.entrySet().stream().allMatch(c -> c.getValue().contains(site.get(c.getKey())));
   }
 
-  private static double chance(
-      List<Scenario> scenarios, Predicate<Repair> what) {
+  private static double chance(List<Scenario> scenarios, Predicate<Repair> what) {
     return Math.min(
         1,
         scenarios.stream()
@@ -185,9 +182,7 @@ public final class Dispatcher {
                     .forEach(
                         (cause, row) -> {
                           if (row[0] < 0.5) {
-                            shown
-                                .computeIfAbsent(instrument(c), k -> new HashSet<>())
-                                .add(cause);
+                            shown.computeIfAbsent(instrument(c), k -> new HashSet<>()).add(cause);
                           }
                         }));
     shown.remove("eye");
@@ -217,7 +212,8 @@ public final class Dispatcher {
       Check check = base.checks().get(a.check());
       if (check != null) {
         asked.add(
-            new Asked(a.check(), check.ask(), answer(check, a.answer()), Optional.of(a.by().word())));
+            new Asked(
+                a.check(), check.ask(), answer(check, a.answer()), Optional.of(a.by().word())));
       }
     }
     return asked;

@@ -207,9 +207,7 @@ final class Calling {
     int number =
         1
             + (int)
-                moment.state().answers().stream()
-                    .filter(a -> !sitting.isDanger(a.check()))
-                    .count();
+                moment.state().answers().stream().filter(a -> !sitting.isDanger(a.check())).count();
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading("Question " + number));
     blocks.addAll(sitting.views().cautions(step.cautions()));
@@ -218,8 +216,7 @@ final class Calling {
       blocks.add(Block.rows(Block.row("How", check.how())));
     }
     blocks.add(
-        Block.numbered(
-            check.outcomes().stream().map(o -> StepViews.capital(o.text())).toList()));
+        Block.numbered(check.outcomes().stream().map(o -> StepViews.capital(o.text())).toList()));
     if (!keysTold) {
       keysTold = true;
       blocks.add(
@@ -257,7 +254,8 @@ final class Calling {
   private void solved(Step.CloseSolved step) {
     List<String> watch = new ArrayList<>(step.watch());
     watch.add("Watch the next runs from the side, with nobody in the opening.");
-    watch.add("Call again at once if it does the same again, or anything new, or makes a new noise.");
+    watch.add(
+        "Call again at once if it does the same again, or anything new, or makes a new noise.");
     sitting.show(
         Block.heading("Solved on the telephone"),
         Block.paragraph(Text.strong("Read out:")),
@@ -289,7 +287,9 @@ final class Calling {
             + String.join("; ", sheet.urgency().reasons())
             + ".";
     blocks.add(
-        emergency ? Block.signal(SignalWord.DANGER, urgency) : Block.paragraph(Text.strong(urgency)));
+        emergency
+            ? Block.signal(SignalWord.DANGER, urgency)
+            : Block.paragraph(Text.strong(urgency)));
     if (!emergency) {
       blocks.add(Block.paragraph(StepViews.capital(step.because()) + "."));
       blocks.add(sitting.views().bars(moment, 4));

@@ -306,7 +306,8 @@ final class Conversation {
         Block.paragraph(step.proof().ask()),
         Block.signal(
             SignalWord.WARNING,
-            "The gate must not run for its users until this proof passes. Keep people away from it."),
+            "The gate must not run for its users until this proof passes. Keep people away from"
+                + " it."),
         Block.numbered(
             List.of(
                 "go on looking for the cause",
@@ -346,8 +347,8 @@ final class Conversation {
       sitting.show(
           Block.signal(
               SignalWord.WARNING,
-              "Lock the operator off now, mains and batteries, put up the sign and keep people away "
-                  + "from the leaf: the gate stays out of service."));
+              "Lock the operator off now, mains and batteries, put up the sign and keep people away"
+                  + " from the leaf: the gate stays out of service."));
     }
     close(step.ending());
   }

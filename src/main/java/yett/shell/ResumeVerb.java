@@ -86,9 +86,9 @@ final class ResumeVerb extends Verb {
               Block.numbered(told),
               Block.signal(
                   SignalWord.WARNING,
-                  "This was said from afar, and some time ago. Look for each danger of the list "
-                      + "again before you touch anything; \"danger\" goes through them, \"correct\" "
-                      + "changes what was told."));
+                  "This was said from afar, and some time ago. Look for each danger of the list"
+                      + " again before you touch anything; \"danger\" goes through them,"
+                      + " \"correct\" changes what was told."));
     }
   }
 
