@@ -75,7 +75,6 @@ class OddsRulesTest {
         example("a cantilever has no track to fill", site("support", "cantilever")),
         example("a fast leaf strikes harder", site("leaf-speed", "0.5 m/s")),
         example("two beams get dirty more often than one", site("beams", "two")),
-        example("no loops, no detector that sticks", site("loops", "none")),
         example("the public pulls at things", site("usage-class", "class-ii")));
   }
 
