@@ -126,8 +126,7 @@ class DeviceRulesTest {
 
   static Stream<Example> stops() {
     return Stream.of(
-        example(
-            "nobody reaches into a wet cabinet under power", said(1, "cabinet-look", "water")),
+        example("nobody reaches into a wet cabinet under power", said(1, "cabinet-look", "water")),
         example(
             "nobody reaches between gnawed wires under power", said(1, "cabinet-look", "gnawed")),
         example(
@@ -138,7 +137,8 @@ class DeviceRulesTest {
   static Stream<Example> followUps() {
     return Stream.of(
         example("batteries that stood in water are read", done("dry-operator", 1)),
-        example("where wires were gnawed the loop is measured as well", done("mend-chewed-wires", 1)),
+        example(
+            "where wires were gnawed the loop is measured as well", done("mend-chewed-wires", 1)),
         example(
             "where wires were gnawed the stop circuit is measured as well",
             done("mend-chewed-wires", 1)),
@@ -147,19 +147,18 @@ class DeviceRulesTest {
             "a detector that stuck once is asked why",
             happened("heavy-rain"),
             done("reset-detector", 1)),
-        example("a fuse that was renewed is asked what it carries", done("renew-accessory-fuse", 1)),
+        example(
+            "a fuse that was renewed is asked what it carries", done("renew-accessory-fuse", 1)),
         example("a lock-out is asked what it met", done("reset-lockout", 1)),
         example(
-            "how far beside the sender the receiver looks",
-            read(1, "beam-offset-angle", "6 deg")),
+            "how far beside the sender the receiver looks", read(1, "beam-offset-angle", "6 deg")),
         example("who comes near a nest", said(1, "seen-at-the-box", "insects")),
         example(
             "what comes and goes is written down",
             said(1, "as-usual-again", "comes-and-goes"),
             said(2, "when-it-fails", "no-pattern")),
         example(
-            "a short range is asked for the transmitter first",
-            read(1, "receiver-range", "4 m")));
+            "a short range is asked for the transmitter first", read(1, "receiver-range", "4 m")));
   }
 
   @ParameterizedTest
@@ -206,8 +205,7 @@ class DeviceRulesTest {
     // receiver 0.04, keypad 0.08, a beam pair 0.08, detectors 0.12 A: 0.32 A (common practice)
     assertAccessories(0.32 / 3, 0.48);
     // with a telephone of 0.15 A and a second pair of 0.08 A: 0.55 A
-    assertAccessories(
-        0.55 / 3, 0.825, site("telephone-entry", "fitted"), site("beams", "two"));
+    assertAccessories(0.55 / 3, 0.825, site("telephone-entry", "fitted"), site("beams", "two"));
     // next to nothing fitted: a meter reads hundredths
     assertAccessories(
         0,
@@ -248,9 +246,7 @@ class DeviceRulesTest {
 
   @Test
   void the_batteries_of_a_gate_without_any_are_not_read() {
-    assertThat(
-            conclusions(
-                FollowUp.class, done("dry-operator", 1), site("batteries", "none")))
+    assertThat(conclusions(FollowUp.class, done("dry-operator", 1), site("batteries", "none")))
         .extracting(FollowUp::card)
         .doesNotContain("battery-rest-voltage");
   }
