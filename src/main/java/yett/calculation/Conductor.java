@@ -41,6 +41,12 @@ public record Conductor(String size, double resistance, double referenceTemperat
   public static final List<Conductor> IEC_CLASS_2 =
       iec(24.5, 18.1, 12.1, 7.41, 4.61, 3.08, 1.83, 1.15, 0.727, 0.524, 0.387);
 
+  /**
+   * IEC 60228 class 1 (solid), from the smallest; plain copper has the maxima of class 2, from
+   * memory.
+   */
+  public static final List<Conductor> IEC_CLASS_1 = IEC_CLASS_2.subList(0, 8);
+
   /** IEC 60228 class 5 (flexible), from the smallest. */
   public static final List<Conductor> IEC_CLASS_5 =
       iec(26.0, 19.5, 13.3, 7.98, 4.95, 3.30, 1.91, 1.21, 0.780, 0.554, 0.386);

@@ -24,8 +24,8 @@ public final class VehicleLoop {
    *
    * @param radius of the copper
    * @param pitch from turn to turn in the slot
-   * @throws IllegalArgumentException if an argument is not positive, or the wire thicker than a
-   *     twentieth of a side
+   * @throws IllegalArgumentException if an argument is not positive, or the turns do not
+   *     {@linkplain #hasRoom have room}
    */
   public static double inductance(
       double length, double width, int turns, double radius, double pitch) {
@@ -34,12 +34,19 @@ public final class VehicleLoop {
     Require.positive("turns", turns);
     Require.positive("wire radius", radius);
     Require.positive("pitch", pitch);
-    Require.positive("side over the slot", Math.min(length, width) - 20 * turns * pitch);
+    if (!hasRoom(length, width, turns, pitch)) {
+      throw new IllegalArgumentException("sides too short for " + turns + " turns");
+    }
     double sum = turns * oneTurn(length, width, radius);
     for (int apart = 1; apart < turns; apart++) {
       sum += 2 * (turns - apart) * oneTurn(length, width, apart * pitch);
     }
     return sum;
+  }
+
+  /** Whether the sides are over ten times longer than the turns lie deep, as the formula needs. */
+  public static boolean hasRoom(double length, double width, int turns, double pitch) {
+    return Math.min(length, width) > 10 * turns * pitch;
   }
 
   private static double oneTurn(double x, double y, double r) {

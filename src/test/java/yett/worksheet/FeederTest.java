@@ -73,6 +73,20 @@ class FeederTest {
   }
 
   @Test
+  void solid_metric_wire() {
+    // IEC 60228 class 1, from memory: 7.41 ohm/km for 2.5 mm2, as class 2.
+    Worked.out(
+            "feeder-drop",
+            "supply=24 V",
+            "current=6 A",
+            "length=25 m",
+            "size=2.5 mm2",
+            "strands=solid",
+            "wire-temperature=20 degC")
+        .gives("drop", 2.223);
+  }
+
+  @Test
   void longest_run() {
     // Worked by hand at 3 %: 24 V 10 A 12 AWG 18.18 ft, 120 V 8 A 12 AWG 113.6 ft, 24 V 10 A 10 AWG
     // 29.03 ft.

@@ -62,7 +62,12 @@ final class Rod {
   }
 
   static double radius(Entries entries) {
-    return entries.in("diameter", Unit.METRE) / 2;
+    double radius = entries.in("diameter", Unit.METRE) / 2;
+    if (length(entries) <= 10 * radius) {
+      throw new InputException(
+          "A rod is far longer than thick; look at the units of length and diameter.");
+    }
+    return radius;
   }
 
   static Soil soil(Entries entries) {

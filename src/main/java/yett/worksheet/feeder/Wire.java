@@ -45,7 +45,7 @@ final class Wire {
             "strands",
             "how the wire is made",
             new Choice("stranded", "stranded (IEC class 2)"),
-            new Choice("solid", "solid"),
+            new Choice("solid", "solid (IEC class 1)"),
             new Choice("flexible", "flexible (IEC class 5)"))
         .usually("stranded");
   }
@@ -78,7 +78,7 @@ final class Wire {
     List<Conductor> sizes =
         switch (strands) {
           case "stranded" -> american ? Conductor.AWG_STRANDED : Conductor.IEC_CLASS_2;
-          case "solid" -> american ? Conductor.AWG_SOLID : List.<Conductor>of();
+          case "solid" -> american ? Conductor.AWG_SOLID : Conductor.IEC_CLASS_1;
           default -> american ? List.<Conductor>of() : Conductor.IEC_CLASS_5;
         };
     if (sizes.isEmpty()) {

@@ -10,6 +10,7 @@ import yett.quantity.Unit;
 import yett.worksheet.Choice;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
+import yett.worksheet.InputException;
 import yett.worksheet.Meaning;
 import yett.worksheet.Output;
 import yett.worksheet.Results;
@@ -104,6 +105,10 @@ final class LoopInductance extends Worksheet {
     int turns = entries.whole("turns");
     double lead = entries.in("lead-in", Unit.METRE);
     Conductor wire = wire(entries);
+    if (!VehicleLoop.hasRoom(x, y, turns, PITCH)) {
+      throw new InputException(
+          "A loop with sides that short has no room for " + turns + " turns; look at the units.");
+    }
     double loop = VehicleLoop.inductance(x, y, turns, radius(wire), PITCH);
     double total = loop + VehicleLoop.leadIn(lead);
     double resistance = (turns * 2 * (x + y) + 2 * lead) * wire.at(20);

@@ -75,7 +75,9 @@ final class LoopTurns extends Worksheet {
     double wanted = entries.in("wanted", Unit.MICROHENRY);
     double perimeter = 2 * (x + y);
     int turns = 1;
-    while (turns < 20 && VehicleLoop.inductance(x, y, turns, RADIUS, PITCH) < wanted) {
+    while (turns < 20
+        && VehicleLoop.hasRoom(x, y, turns + 1, PITCH)
+        && VehicleLoop.inductance(x, y, turns, RADIUS, PITCH) < wanted) {
       turns++;
     }
     double inductance = VehicleLoop.inductance(x, y, turns, RADIUS, PITCH);
@@ -102,7 +104,9 @@ final class LoopTurns extends Worksheet {
   @Override
   protected Meaning meaning(Entries entries, Results results) {
     if (!results.has("turns")) {
-      return Meaning.of("So small a loop does not get there with 20 turns; make it larger.");
+      return Meaning.of(
+          "So small a loop does not get there with the turns that it has room for; make it"
+              + " larger.");
     }
     return Meaning.of(
         "Lay "
