@@ -63,8 +63,8 @@ final class EarthRods extends Worksheet {
   @Override
   public String source() {
     return "mean potential of evenly fed rods (Dwight), whose series IEEE 142 prints; multiplying"
-               + " factors of IEEE 142 from memory; two rods 6 ft apart at least by NEC"
-               + " 250.53(A)(3), from memory";
+        + " factors of IEEE 142 from memory; two rods 6 ft apart at least by NEC"
+        + " 250.53(A)(3), from memory";
   }
 
   @Override
