@@ -109,6 +109,11 @@ class ArchitectureTest {
           .because("one package understands words, the others work with complaints");
 
   @ArchTest
+  static final ArchRule figures_know_no_screen_and_no_store =
+      knowsOnly("figures", "calculation", "knowledge", "interview")
+          .because("what cases tell together follows from their events, wherever they come from");
+
+  @ArchTest
   static final ArchRule the_console_knows_nothing_of_gates =
       knowsOnly("console").because("text on a screen looks right whatever it says");
 

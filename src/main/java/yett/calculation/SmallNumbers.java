@@ -1,0 +1,88 @@
+package yett.calculation;
+
+import java.util.Arrays;
+import org.apache.commons.statistics.distribution.BinomialDistribution;
+import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
+import org.apache.commons.statistics.distribution.NormalDistribution;
+
+/**
+ * Intervals that admit how little a few cases tell. Each covers what it is about in at least about
+ * 95 of 100 repetitions.
+ */
+public final class SmallNumbers {
+  private static final double COVER = 0.95;
+  private static final double Z =
+      NormalDistribution.of(0, 1).inverseCumulativeProbability((1 + COVER) / 2);
+
+  private SmallNumbers() {}
+
+  /**
+   * What a share may be when it was {@code hits} of {@code all}: Wilson's score interval, without
+   * continuity correction (E. B. Wilson, J. Amer. Statist. Assoc. 22 (1927) 209–212).
+   *
+   * @throws IllegalArgumentException unless 0 ≤ hits ≤ all and all ≥ 1
+   */
+  public static Range share(int hits, int all) {
+    if (hits < 0 || all < 1 || hits > all) {
+      throw new IllegalArgumentException("no share: " + hits + " of " + all);
+    }
+    double p = (double) hits / all;
+    double z2n = Z * Z / all;
+    double middle = (p + z2n / 2) / (1 + z2n);
+    double half = Z * Math.sqrt(p * (1 - p) / all + z2n / (4 * all)) / (1 + z2n);
+    return new Range(
+        hits == 0 ? 0 : Math.max(0, middle - half), hits == all ? 1 : Math.min(1, middle + half));
+  }
+
+  /**
+   * How many one may expect in a time in which {@code count} came about: the exact interval for a
+   * Poisson mean (F. Garwood, Biometrika 28 (1936) 437–442), by way of chi-squared.
+   *
+   * @throws IllegalArgumentException if the count is negative
+   */
+  public static Range mean(int count) {
+    if (count < 0) {
+      throw new IllegalArgumentException("no count: " + count);
+    }
+    double tail = (1 - COVER) / 2;
+    double low =
+        count == 0 ? 0 : ChiSquaredDistribution.of(2.0 * count).inverseCumulativeProbability(tail) / 2;
+    double high =
+        ChiSquaredDistribution.of(2.0 * (count + 1)).inverseSurvivalProbability(tail) / 2;
+    return new Range(low, high);
+  }
+
+  /** The middle of some values. */
+  public static double median(double... values) {
+    double[] sorted = values.clone();
+    Arrays.sort(sorted);
+    int n = sorted.length;
+    return n == 0 ? Double.NaN : (sorted[(n - 1) / 2] + sorted[n / 2]) / 2;
+  }
+
+  /**
+   * Where the median may lie, by the binomial distribution of how many values fall below it, whatever
+   * the values' own distribution. Fewer than six values cannot tell: the range is then without end.
+   */
+  public static Range medianRange(double... values) {
+    double[] sorted = values.clone();
+    Arrays.sort(sorted);
+    int rank = lowerRank(sorted.length);
+    return rank == 0
+        ? new Range(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY)
+        : new Range(sorted[rank - 1], sorted[sorted.length - rank]);
+  }
+
+  /** The greatest r for which the r-th value from either end still covers; 0 if none does. */
+  static int lowerRank(int n) {
+    if (n == 0) {
+      return 0;
+    }
+    var below = BinomialDistribution.of(n, 0.5);
+    int rank = 0;
+    while (rank < n / 2 && below.cumulativeProbability(rank) <= (1 - COVER) / 2) {
+      rank++;
+    }
+    return rank;
+  }
+}

@@ -1,0 +1,95 @@
+package yett.figures;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yett.interview.CaseState;
+import yett.interview.Ending;
+import yett.interview.Entry;
+import yett.interview.Event;
+import yett.interview.WorkTime;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+
+/**
+ * What counts of one case.
+ *
+ * @param cause id of the cause believed most at its end; empty if nothing was told
+ * @param ending empty while it is open
+ * @param visits how often somebody who may work on the gate was there: entries further apart than
+ *     {@link #NEXT_VISIT} belong to another visit
+ * @param spent minutes on site by the clock; what lies further apart than {@link #BREAK} was
+ *     something else
+ * @param expected minutes that the cards give for what was done there
+ */
+public record PastCase(
+    String id,
+    String site,
+    Instant opened,
+    String cause,
+    Optional<Ending> ending,
+    int visits,
+    double spent,
+    double expected) {
+
+  /** A settled choice: a technician who comes back the same afternoon is still on the same visit. */
+  static final Duration NEXT_VISIT = Duration.ofHours(6);
+
+  /** A settled choice: longer than any check or repair takes that is entered afterwards. */
+  static final Duration BREAK = Duration.ofMinutes(45);
+
+  /** Follows the events of a case. */
+  public static PastCase of(
+      String id, String site, Instant opened, String cause, List<Entry> entries, RuleBase base) {
+    List<Entry> counting = withoutRetracted(entries);
+    List<Entry> onSite = counting.stream().filter(e -> e.by().may(Role.TRAINEE)).toList();
+    int visits = onSite.isEmpty() ? 0 : 1;
+    double spent = 0;
+    for (int i = 1; i < onSite.size(); i++) {
+      Duration gap = Duration.between(onSite.get(i - 1).at(), onSite.get(i).at());
+      if (gap.compareTo(NEXT_VISIT) > 0) {
+        visits++;
+      }
+      if (!gap.isNegative() && gap.compareTo(BREAK) <= 0) {
+        spent += gap.toMillis() / 60_000.0;
+      }
+    }
+    return new PastCase(
+        id,
+        site,
+        opened,
+        cause,
+        CaseState.of(entries).closed(),
+        visits,
+        spent,
+        WorkTime.minutes(onSite, base));
+  }
+
+  private static List<Entry> withoutRetracted(List<Entry> entries) {
+    Set<Long> retracted = new HashSet<>();
+    for (Entry entry : entries) {
+      if (entry.event() instanceof Event.Retracted e) {
+        retracted.add(e.event());
+      }
+    }
+    return entries.stream().filter(e -> !retracted.contains(e.number())).toList();
+  }
+
+  /** Whether the gate ran again at the end of it. */
+  public boolean cured() {
+    return ending.filter(e -> e == Ending.REPAIRED || e == Ending.SOLVED).isPresent();
+  }
+
+  /** Whether it is closed and somebody was there. */
+  public boolean visited() {
+    return ending.isPresent() && visits > 0;
+  }
+
+  /** Whether the first visit cured it. */
+  public boolean curedAtOnce() {
+    return visits == 1 && cured();
+  }
+}
