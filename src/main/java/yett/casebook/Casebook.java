@@ -6,6 +6,7 @@ import java.sql.SQLException;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
@@ -129,6 +130,26 @@ public final class Casebook implements AutoCloseable {
   /** The cases in one state, the one last written to first. */
   public List<CaseSummary> cases(CaseState state) {
     return cases().stream().filter(line -> line.summary().state() == state).toList();
+  }
+
+  /** The cases that are sought, the one last written to first. */
+  public List<CaseSummary> search(Search search) {
+    return read(
+        s -> {
+          var lines = s.cases().all().stream().filter(search::fits).toList();
+          return search
+              .text()
+              .map(text -> lines.stream().filter(line -> holds(s, line, text)).toList())
+              .orElse(lines);
+        });
+  }
+
+  /** Here and not in SQL: databases differ in which letters are the same in capitals. */
+  private static boolean holds(Session session, CaseSummary line, String text) {
+    String sought = text.toLowerCase(Locale.ROOT);
+    return line.summary().title().toLowerCase(Locale.ROOT).contains(sought)
+        || session.cases().eventsAfter(line.id(), 0).stream()
+            .anyMatch(e -> e.body().toLowerCase(Locale.ROOT).contains(sought));
   }
 
   /** One case's line in the list. */

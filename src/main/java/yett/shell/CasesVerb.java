@@ -41,17 +41,18 @@ final class CasesVerb extends Verb {
     desk.console()
         .show(
             new Block.Rows(
-                cases.stream()
-                    .map(
-                        c ->
-                            Block.row(
-                                c.id().toString(),
-                                DAY.format(c.opened().atZone(ZoneId.systemDefault()))
-                                    + "  "
-                                    + c.siteId()
-                                    + "  "
-                                    + c.summary().title()))
-                    .toList()));
+                cases.stream().map(CasesVerb::row).toList()));
     return OK;
+  }
+
+  /** A case as a line of a list. */
+  static Block.Row row(CaseSummary line) {
+    return Block.row(
+        line.id().toString(),
+        DAY.format(line.opened().atZone(ZoneId.systemDefault()))
+            + "  "
+            + line.siteId()
+            + "  "
+            + line.summary().title());
   }
 }

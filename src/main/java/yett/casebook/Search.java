@@ -1,0 +1,36 @@
+package yett.casebook;
+
+import java.time.Instant;
+import java.util.Optional;
+
+/**
+ * Which cases are sought; all that is given must be so.
+ *
+ * @param site part of a site's id
+ * @param causes ids of causes, one of which was believed most when the case was last written to;
+ *     empty for any
+ * @param text stands somewhere in the title or in an event, in whatever capitals
+ * @param since opened then or later
+ * @param until opened before
+ */
+public record Search(
+    Optional<String> site,
+    java.util.Set<String> causes,
+    Optional<String> text,
+    Optional<Instant> since,
+    Optional<Instant> until,
+    Optional<CaseState> state) {
+
+  public Search {
+    causes = java.util.Set.copyOf(causes);
+  }
+
+  /** Whether a line in the list is sought, as far as it tells. */
+  boolean fits(CaseSummary line) {
+    return site.map(s -> line.siteId().contains(s)).orElse(true)
+        && (causes.isEmpty() || causes.contains(line.summary().cause()))
+        && since.map(s -> !line.opened().isBefore(s)).orElse(true)
+        && until.map(u -> line.opened().isBefore(u)).orElse(true)
+        && state.map(s -> line.summary().state() == s).orElse(true);
+  }
+}

@@ -1,0 +1,79 @@
+package yett.shell;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.ExitStatus;
+import yett.casebook.CaseId;
+import yett.casebook.Person;
+import yett.casebook.StoredEvent;
+import yett.console.Block;
+
+/** {@code cases forget}: takes away what is known of people, and leaves the case. */
+final class CasesForgetVerb extends Verb {
+  private final Desk desk;
+
+  CasesForgetVerb(Desk desk) {
+    super(
+        "cases forget",
+        "forget the people of cases; the cases stay",
+        "Usage: cases forget CASE..., or cases forget --person \"NAME OR NUMBER\" for every case"
+            + " that knows somebody so. Names and numbers go; the technical record stays. Copies and"
+            + " exported files are for you to delete.",
+        value("person", "the name or the telephone number of who is to be forgotten"));
+    this.desk = desk;
+  }
+
+  @Override
+  public ExitStatus execute(CommandContext context) {
+    if (words(context).isEmpty() != has(context, "person")) {
+      throw new UsageException(getHelp());
+    }
+    List<CaseId> ids =
+        has(context, "person")
+            ? desk.casebook().knowing(option(context, "person", ""))
+            : words(context).stream().map(desk.casebook()::find).distinct().toList();
+    int forgotten = 0;
+    List<String> left = new ArrayList<>();
+    for (CaseId id : ids) {
+      List<Person> people = desk.casebook().people(id);
+      forgotten += desk.casebook().forgetPeople(id);
+      mentioned(id, people).forEach(left::add);
+    }
+    desk.console()
+        .show(
+            Block.paragraph(
+                (forgotten == 1 ? "1 entry on people" : forgotten + " entries on people")
+                    + " forgotten in "
+                    + (ids.size() == 1 ? "1 case." : ids.size() + " cases.")));
+    if (!left.isEmpty()) {
+      desk.console()
+          .show(
+              Block.paragraph(
+                  "Somebody typed a name or number into the case itself, where it stays: "
+                      + String.join(", ", left)
+                      + ". Names do not belong into notes."));
+    }
+    return OK;
+  }
+
+  /** Where in its events a case still names somebody. */
+  private List<String> mentioned(CaseId id, List<Person> people) {
+    List<String> sought =
+        people.stream()
+            .flatMap(p -> Stream.of(p.name(), p.phone()))
+            .map(t -> t.strip().toLowerCase(Locale.ROOT))
+            .filter(t -> t.length() > 2)
+            .toList();
+    if (sought.isEmpty()) {
+      return List.of();
+    }
+    return desk.casebook().events(id).stream()
+        .filter(e -> sought.stream().anyMatch(e.body().toLowerCase(Locale.ROOT)::contains))
+        .map(StoredEvent::seq)
+        .map(seq -> "case " + id + ", event " + seq)
+        .toList();
+  }
+}
