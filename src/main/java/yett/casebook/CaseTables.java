@@ -29,19 +29,21 @@ final class CaseTables {
 
   /** As {@link #begin}, under the number it has elsewhere if that is free here. */
   CaseId beginAs(String uid, CaseId id, String siteId, Instant at) {
-    boolean free =
-        client
-                .sql("select count(*) from case_file where id = ?")
-                .param(id.toString())
-                .query(Integer.class)
-                .single()
-            == 0;
-    if (!free) {
+    if (exists(id)) {
       return insert(uid, siteId, at);
     }
     reserve(id);
     insert(id, uid, siteId, at);
     return id;
+  }
+
+  boolean exists(CaseId id) {
+    return client
+            .sql("select count(*) from case_file where id = ?")
+            .param(id.toString())
+            .query(Integer.class)
+            .single()
+        > 0;
   }
 
   /** No later case gets this number. */

@@ -163,7 +163,12 @@ public final class Casebook implements AutoCloseable {
    * @throws CaseNotFound if that is no case, with the nearest; or several, with all of them
    */
   public CaseId find(String typed) {
-    return read(s -> CaseFinder.find(typed, s.cases().ids()));
+    var whole = CaseId.parse(typed.strip());
+    return read(
+        s ->
+            whole.isPresent() && s.cases().exists(whole.get())
+                ? whole.get()
+                : CaseFinder.find(typed, s.cases().ids()));
   }
 
   /** Keeps a site's description as its newest revision; the older ones stay. */
