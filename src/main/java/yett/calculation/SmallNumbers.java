@@ -46,9 +46,10 @@ public final class SmallNumbers {
     }
     double tail = (1 - COVER) / 2;
     double low =
-        count == 0 ? 0 : ChiSquaredDistribution.of(2.0 * count).inverseCumulativeProbability(tail) / 2;
-    double high =
-        ChiSquaredDistribution.of(2.0 * (count + 1)).inverseSurvivalProbability(tail) / 2;
+        count == 0
+            ? 0
+            : ChiSquaredDistribution.of(2.0 * count).inverseCumulativeProbability(tail) / 2;
+    double high = ChiSquaredDistribution.of(2.0 * (count + 1)).inverseSurvivalProbability(tail) / 2;
     return new Range(low, high);
   }
 
@@ -61,8 +62,9 @@ public final class SmallNumbers {
   }
 
   /**
-   * Where the median may lie, by the binomial distribution of how many values fall below it, whatever
-   * the values' own distribution. Fewer than six values cannot tell: the range is then without end.
+   * Where the median may lie, by the binomial distribution of how many values fall below it,
+   * whatever the values' own distribution. Fewer than six values cannot tell: the range is then
+   * without end.
    */
   public static Range medianRange(double... values) {
     double[] sorted = values.clone();

@@ -30,6 +30,7 @@ import org.springframework.dao.DataAccessException;
 public final class Casebook implements AutoCloseable {
   private final String where;
   private final String url;
+  private final Away away = new Away();
   private Session session;
 
   private Casebook(String where, String url, Session session) {
@@ -79,6 +80,11 @@ public final class Casebook implements AutoCloseable {
   /** The file or server, as messages call it: without a password. */
   public String where() {
     return where;
+  }
+
+  /** What tells this casebook from every other; without a password. */
+  public String name() {
+    return PostgresServer.name(url);
   }
 
   /** Begins a case without events. Its site need not have been saved. */
@@ -295,7 +301,7 @@ public final class Casebook implements AutoCloseable {
   private <T> T attempt(Work<T> work) {
     try {
       if (session == null) {
-        session = Session.open(where, url, false);
+        session = away.open(() -> Session.open(where, url, false));
       }
       return work.on(session);
     } catch (SQLException | DataAccessException | FlywayException e) {

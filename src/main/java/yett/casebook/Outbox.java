@@ -22,10 +22,10 @@ public final class Outbox {
 
   /**
    * @param data the directory of what must not be lost
-   * @param where the casebook, by {@link Casebook#where()}
+   * @param casebook its {@link Casebook#name()}
    */
-  public Outbox(Path data, String where) {
-    String name = UUID.nameUUIDFromBytes(where.getBytes(StandardCharsets.UTF_8)).toString();
+  public Outbox(Path data, String casebook) {
+    String name = UUID.nameUUIDFromBytes(casebook.getBytes(StandardCharsets.UTF_8)).toString();
     this.directory = data.resolve("waiting").resolve(name);
   }
 

@@ -16,6 +16,8 @@ final class PostgresServer {
   /** Between a name and an "@": what some addresses hold, and this driver does not take. */
   private static final Pattern NAME_AND_PASSWORD = Pattern.compile("//[^/@]*@");
 
+  private static final Pattern SCHEMA = Pattern.compile("[?&]currentSchema=([^&]*)");
+
   /** Silent: the driver's log would hold addresses with passwords. */
   private static final Logger LOG = Logger.getLogger("org.postgresql");
 
@@ -34,15 +36,23 @@ final class PostgresServer {
     return NAME_AND_PASSWORD.matcher(url.split("[?;]", 2)[0]).replaceAll("//");
   }
 
+  /** What tells one casebook from another: several may share a database, each in its schema. */
+  static String name(String url) {
+    var schema = SCHEMA.matcher(url);
+    return shown(url) + (schema.find() ? " " + schema.group(1) : "");
+  }
+
   /**
    * Somebody waits at the prompt: a server that does not answer is given up soon. Settings in the
    * URL come first.
+   *
+   * @param patient for work that may take its time, such as changing large tables
    */
-  static Connection connect(String url) throws SQLException {
+  static Connection connect(String url, boolean patient) throws SQLException {
     var settings = new Properties();
     settings.setProperty("connectTimeout", "4");
     settings.setProperty("loginTimeout", "8");
-    settings.setProperty("socketTimeout", "30");
+    settings.setProperty("socketTimeout", patient ? "0" : "15");
     settings.setProperty("tcpKeepAlive", "true");
     settings.setProperty("ApplicationName", "Yett");
     var connection = DriverManager.getConnection(url, settings);

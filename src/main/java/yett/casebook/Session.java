@@ -35,7 +35,7 @@ final class Session implements AutoCloseable {
    */
   static Session open(String where, String url, boolean upgrade) throws SQLException {
     boolean embedded = SqliteFile.isUrl(url);
-    var database = new SingleConnectionDataSource(connect(url), true);
+    var database = new SingleConnectionDataSource(connect(url, upgrade), true);
     try {
       Schema.bringUpToDate(where, database, embedded || upgrade);
       if (embedded) {
@@ -48,12 +48,12 @@ final class Session implements AutoCloseable {
     }
   }
 
-  private static Connection connect(String url) throws SQLException {
+  private static Connection connect(String url, boolean upgrade) throws SQLException {
     if (SqliteFile.isUrl(url)) {
       return SqliteFile.connect(url);
     }
     return PostgresServer.isUrl(url)
-        ? PostgresServer.connect(url)
+        ? PostgresServer.connect(url, upgrade)
         : DriverManager.getConnection(url);
   }
 

@@ -87,8 +87,7 @@ public record CaseFigures(
         ratio(cured.stream().filter(c -> c.expected() > 0 && c.spent() > 0).toList()));
   }
 
-  private static Map<String, Integer> counted(
-      List<PastCase> cases, Function<PastCase, String> by) {
+  private static Map<String, Integer> counted(List<PastCase> cases, Function<PastCase, String> by) {
     return cases.stream().collect(Collectors.toMap(by, c -> 1, Integer::sum));
   }
 
@@ -137,7 +136,6 @@ public record CaseFigures(
 
   private static Ratio ratio(List<PastCase> cases) {
     double[] ratios = cases.stream().mapToDouble(c -> c.spent() / c.expected()).toArray();
-    return new Ratio(
-        ratios.length, SmallNumbers.median(ratios), SmallNumbers.medianRange(ratios));
+    return new Ratio(ratios.length, SmallNumbers.median(ratios), SmallNumbers.medianRange(ratios));
   }
 }

@@ -35,7 +35,9 @@ public record PastCase(
     double spent,
     double expected) {
 
-  /** A settled choice: a technician who comes back the same afternoon is still on the same visit. */
+  /**
+   * A settled choice: a technician who comes back the same afternoon is still on the same visit.
+   */
   static final Duration NEXT_VISIT = Duration.ofHours(6);
 
   /** A settled choice: longer than any check or repair takes that is entered afterwards. */

@@ -37,8 +37,7 @@ final class CasesFiguresVerb extends Verb {
     if (!words(context).isEmpty()) {
       throw new UsageException(getHelp());
     }
-    var search =
-        new Sought(context, ZoneId.systemDefault()).search(desk.base(), Optional.empty());
+    var search = new Sought(context, ZoneId.systemDefault()).search(desk.base(), Optional.empty());
     List<CaseSummary> lines = desk.casebook().search(search);
     if (lines.isEmpty()) {
       desk.console().show(Block.paragraph("There is no such case, so there are no figures."));

@@ -38,10 +38,7 @@ final class CasesVerb extends Verb {
           .show(Block.paragraph("The casebook holds no case yet. Begin one with: diagnose."));
       return OK;
     }
-    desk.console()
-        .show(
-            new Block.Rows(
-                cases.stream().map(CasesVerb::row).toList()));
+    desk.console().show(new Block.Rows(cases.stream().map(CasesVerb::row).toList()));
     return OK;
   }
 

@@ -89,7 +89,7 @@ final class Desk implements AutoCloseable {
   }
 
   private Outbox outbox(Casebook casebook) {
-    return new Outbox(directory.data(), casebook.where());
+    return new Outbox(directory.data(), casebook.name());
   }
 
   /** Brings to the shared casebook what an earlier run could not; standard output stays clean. */

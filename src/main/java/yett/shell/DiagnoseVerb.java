@@ -12,6 +12,7 @@ import tools.jackson.core.JacksonException;
 import tools.jackson.core.type.TypeReference;
 import tools.jackson.databind.json.JsonMapper;
 import yett.casebook.CaseId;
+import yett.casebook.CasebookUnreachable;
 import yett.casebook.SiteRecord;
 import yett.console.Block;
 import yett.console.Console;
@@ -141,9 +142,16 @@ final class DiagnoseVerb extends Verb {
     if (open.moment().state().siteTaken()) {
       // Only what somebody said of this gate; the usual stays the usual.
       Map<String, String> answers = open.moment().state().site();
-      desk.casebook()
-          .saveSite(
-              new SiteRecord(id, name, JSON.writeValueAsString(answers), desk.clock().instant()));
+      try {
+        desk.casebook()
+            .saveSite(
+                new SiteRecord(id, name, JSON.writeValueAsString(answers), desk.clock().instant()));
+      } catch (CasebookUnreachable e) {
+        desk.console()
+            .show(
+                Block.paragraph(
+                    "How this gate is built is kept with the case only; the next case asks again."));
+      }
     }
   }
 }

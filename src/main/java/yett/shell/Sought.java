@@ -67,9 +67,7 @@ final class Sought {
     List<Cause> all = List.copyOf(base.causes().values());
     List<Integer> found =
         Words.pick(
-            typed,
-            all.stream().map(Cause::id).toList(),
-            all.stream().map(Cause::name).toList());
+            typed, all.stream().map(Cause::id).toList(), all.stream().map(Cause::name).toList());
     if (found.isEmpty() || typed.matches("\\d+")) {
       throw new UsageException(
           "\""

@@ -30,7 +30,8 @@ class CasebookIT {
     String url = PostgresServer.shared().newCasebook();
     Path file = directory.resolve("cases.jsonl");
 
-    Pipe.Result begun = at(server(url, "desk"), "0\nnote squeals in rain\nsave\n", "diagnose", "Fish dock");
+    Pipe.Result begun =
+        at(server(url, "desk"), "0\nnote squeals in rain\nsave\n", "diagnose", "Fish dock");
     assertThat(begun.stdout()).contains("Saved. Go on with: resume ");
     Pipe.Result resumed =
         at(
@@ -77,7 +78,10 @@ class CasebookIT {
     String url = PostgresServer.shared().url("postgres");
 
     Pipe.Result away =
-        at(server("jdbc:postgresql://127.0.0.1:1/yett?user=desk&password=hemlock", "desk"), "", "cases");
+        at(
+            server("jdbc:postgresql://127.0.0.1:1/yett?user=desk&password=hemlock", "desk"),
+            "",
+            "cases");
     Pipe.Result wrong =
         at(server(url.replaceAll("password=.*", "password=hemlock"), "desk"), "", "cases");
 

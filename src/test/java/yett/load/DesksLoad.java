@@ -22,9 +22,9 @@ import yett.casebook.Summary;
 import yett.testing.PostgresServer;
 
 /**
- * Ten desks take 2,000 calls an hour on one casebook, on a PostgreSQL of this machine that waits for
- * its disk; then as many as they can. Loopback only; it ends by itself, after the minutes given and
- * a fifth of that. {@code mvn -Pload test-compile exec:exec -Dminutes=2}; docs/benchmarks.md.
+ * Ten desks take 2,000 calls an hour on one casebook, on a PostgreSQL of this machine that waits
+ * for its disk; then as many as they can. Loopback only; it ends by itself, after the minutes given
+ * and a fifth of that. {@code mvn -Pload test-compile exec:exec -Dminutes=2}; docs/benchmarks.md.
  *
  * <p>It measures the casebook, not the reasoning, which every desk does on its own computer.
  */
@@ -181,9 +181,9 @@ public final class DesksLoad {
   }
 
   private void tell(String heading) {
-    System.out.printf(
-        Locale.ROOT, "%n%s: %d whole calls, %d refused%n", heading, calls, movedOn);
-    System.out.println("| what | times | median | 95 % | 99 % | longest |\n|---|---|---|---|---|---|");
+    System.out.printf(Locale.ROOT, "%n%s: %d whole calls, %d refused%n", heading, calls, movedOn);
+    System.out.println(
+        "| what | times | median | 95 % | 99 % | longest |\n|---|---|---|---|---|---|");
     nanos.forEach(
         (what, times) -> {
           Collections.sort(times);

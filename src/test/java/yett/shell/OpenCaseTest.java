@@ -62,7 +62,7 @@ class OpenCaseTest {
   }
 
   private Outbox outbox(String desk, Casebook casebook) {
-    return new Outbox(directory.resolve(desk), casebook.where());
+    return new Outbox(directory.resolve(desk), casebook.name());
   }
 
   /** As at a desk of that name: with a connection and an outbox of its own. */
