@@ -18,14 +18,12 @@ class VanTest {
   void a_part_is_needed_as_often_as_its_repairs_are_done() {
     Van van = new Van(List.of(way(0.5, "fuse"), way(0.3, "fuse", "chain"), way(0.2)));
     assertThat(van.parts())
-        .containsExactly(
-            new DispatchSheet.Item("fuse", 0.8), new DispatchSheet.Item("chain", 0.3));
+        .containsExactly(new DispatchSheet.Item("fuse", 0.8), new DispatchSheet.Item("chain", 0.3));
   }
 
   @Test
   void the_van_holds_what_covers_nine_in_ten_and_nothing_needless() {
-    Van van =
-        new Van(List.of(way(0.5, "fuse"), way(0.25, "chain"), way(0.17), way(0.08, "motor")));
+    Van van = new Van(List.of(way(0.5, "fuse"), way(0.25, "chain"), way(0.17), way(0.08, "motor")));
     DispatchSheet.Cover cover = van.cover(0.9);
     assertThat(cover.parts()).containsExactly("chain", "fuse");
     assertThat(cover.covers()).isEqualTo(0.92, within(1e-12));

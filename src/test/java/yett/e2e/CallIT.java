@@ -36,7 +36,11 @@ class CallIT {
 
     assertThat(run("dispatch", "1"))
         .startsWith("# Dispatch, case ")
-        .contains("At once", "somebody is shut in", "Parts to bring", "the chian has come off and the moter")
+        .contains(
+            "At once",
+            "somebody is shut in",
+            "Parts to bring",
+            "the chian has come off and the moter")
         .contains("connecting link for the chain size", "Until somebody comes");
     assertThat(run("dispatch", "1", "--json")).startsWith("{").contains("\"urgency\"");
 
