@@ -27,6 +27,9 @@ import yett.rules.Judgement;
 
 /** The order of things: dangers first, then the site, the complaint, checks, repairs, proofs. */
 final class NextStep {
+  /** Beyond so many questions a caller is not asked for the technician's sake. */
+  private static final int MOST_FOR_A_VISIT = 7;
+
   private final RuleBase base;
   private final Planner planner;
   private final Adviser adviser;
@@ -185,7 +188,38 @@ final class NextStep {
         return afterCure();
       }
       return advised(advise(false), false)
+          .or(this::shortenVisit)
           .orElseGet(() -> closing(new Step.HandOver(Ending.HANDED_OVER, nothingLeft())));
+    }
+
+    /**
+     * When nothing that a caller may do will help, a few more questions may still tell what to bring
+     * and where to begin: those that save the technician more than they cost.
+     */
+    private Optional<Step> shortenVisit() {
+      Set<String> checks = checks(false);
+      if (!isCall() || checks.isEmpty() || askedOnCall() >= MOST_FOR_A_VISIT) {
+        return Optional.empty();
+      }
+      Map<String, String> site = sites.answers(state.site());
+      Set<String> repairs =
+          base.repairs().values().stream()
+              .filter(
+                  r ->
+                      r.onlyIf().entrySet().stream()
+                          .allMatch(c -> c.getValue().contains(site.get(c.getKey()))))
+              .map(Repair::id)
+              .collect(Collectors.toCollection(LinkedHashSet::new));
+      Advice advice =
+          adviser.advise(belief, new Planner.Options(checks, repairs, state.setUps(), false));
+      return advice.kind() == Advice.Kind.ASK ? advised(advice, false) : Optional.empty();
+    }
+
+    private long askedOnCall() {
+      return state.answers().stream()
+          .map(a -> base.checks().get(a.check()))
+          .filter(c -> c != null && c.kind() == Check.Kind.CHECK && !c.danger())
+          .count();
     }
 
     private String nothingLeft() {
