@@ -15,6 +15,13 @@ public final class CardModel {
    */
   static final double SLIP = 0.005;
 
+  /**
+   * Causes that have arisen by themselves, to be expected at a gate that is reported: about one
+   * gate in eight has a second one. Priors of cards are shares of call-outs and may add up to more;
+   * taken as independent chances as they stand, they would let every gate have several faults.
+   */
+  static final double AT_ONCE = Double.parseDouble(System.getProperty("atonce", "1.15"));
+
   /** How often a fault that no card describes shows on a check made for something else. */
   static final double UNKNOWN_SHOWS = 0.15;
 
@@ -22,7 +29,8 @@ public final class CardModel {
 
   public static CausalModel of(RuleBase base) {
     CausalModel.Builder builder = CausalModel.builder();
-    base.causes().values().forEach(c -> builder.cause(c.id(), c.prior()));
+    double scale = scale(base.causes().values().stream().mapToDouble(Cause::prior).toArray());
+    base.causes().values().forEach(c -> builder.cause(c.id(), scaled(c.prior(), scale)));
     for (Cause cause : base.causes().values()) {
       cause.bringsAbout().forEach((to, chance) -> builder.link(cause.id(), to, chance));
     }
@@ -39,6 +47,41 @@ public final class CardModel {
                       sameOutcomes(base.checks().get(r.check()), check)));
     }
     return builder.build();
+  }
+
+  /**
+   * By what the odds of all priors are multiplied so that no more causes than {@link #AT_ONCE} are
+   * to be expected, given that there is one.
+   */
+  static double scale(double[] priors) {
+    double low = 0;
+    double high = 1;
+    if (expected(priors, high) <= AT_ONCE) {
+      return high;
+    }
+    for (int i = 0; i < 60; i++) {
+      double middle = (low + high) / 2;
+      if (expected(priors, middle) > AT_ONCE) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
+    return low;
+  }
+
+  private static double expected(double[] priors, double scale) {
+    double sum = 0;
+    double none = 1;
+    for (double p : priors) {
+      sum += scaled(p, scale);
+      none *= 1 - scaled(p, scale);
+    }
+    return sum > 0 ? sum / (1 - none) : 0;
+  }
+
+  private static double scaled(double prior, double scale) {
+    return scale * prior / (1 - prior + scale * prior);
   }
 
   private static Map<String, double[]> rows(Check check) {

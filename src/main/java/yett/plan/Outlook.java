@@ -1,6 +1,9 @@
 package yett.plan;
 
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 
 /**
  * What finding the fault would be worth. For each hypothesis: what putting it right costs once it
@@ -18,23 +21,24 @@ final class Outlook {
     known = new double[n];
     atLeast = new double[n];
     first = new int[n];
-    classes = new double[scene.repairs().size() + 1];
+    Map<List<Integer>, Integer> kinds = new HashMap<>();
     boolean[] tried = new boolean[scene.repairs().size()];
     double[] sure = new double[n];
     for (int h = 0; h < n; h++) {
       sure[h] = 1;
       RepairOrder.Order best = order.order(sure, state, tried);
       known[h] = best.value();
-      first[h] = best.repairs().isEmpty() ? scene.repairs().size() : best.repairs().get(0);
-      atLeast[h] = atLeast(scene, scene.hypotheses()[h]);
+      first[h] = kinds.computeIfAbsent(best.repairs(), k -> kinds.size());
+      atLeast[h] = atLeast(scene, h);
       sure[h] = 0;
     }
+    classes = new double[kinds.size()];
   }
 
   /** The dearest among the cheapest repairs of each cause, without set-ups; or handing over. */
-  private static double atLeast(Scene scene, int[] causes) {
+  private static double atLeast(Scene scene, int hypothesis) {
     double dearest = 0;
-    for (int c : causes) {
+    for (int c : scene.hypotheses()[hypothesis]) {
       double cheapest = Double.POSITIVE_INFINITY;
       for (Scene.Job job : scene.repairs()) {
         if (job.removes()[c] > 0) {
@@ -43,7 +47,7 @@ final class Outlook {
       }
       dearest = Math.max(dearest, cheapest);
     }
-    return Math.min(dearest, scene.cured() ? scene.callBack() : scene.handOver());
+    return Math.min(dearest, scene.leaving(hypothesis));
   }
 
   /** Average cost if the fault were known. */
@@ -70,12 +74,10 @@ final class Outlook {
     for (int h = 0; h < weights.length; h++) {
       classes[first[h]] += weights[h];
     }
-    double entropy = 0;
+    double same = 0;
     for (double p : classes) {
-      if (p > 0) {
-        entropy -= p * Math.log(p);
-      }
+      same += p * p;
     }
-    return entropy;
+    return 1 - same;
   }
 }

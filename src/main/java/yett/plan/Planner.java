@@ -153,7 +153,24 @@ public final class Planner {
         RETEST_MINUTES,
         options.call() ? planning.visit() : planning.handOver(),
         planning.callBack(),
+        due(belief, places, causes),
         options.cured());
+  }
+
+  /** By cause, what its cheapest repair would cost somebody who begins with it. */
+  private double[] due(Belief belief, int[] places, int causes) {
+    double[] due = new double[causes];
+    Arrays.fill(due, Double.POSITIVE_INFINITY);
+    for (Repair repair : base.repairs().values()) {
+      double cost = cost(repair) + workshop.change(0, workshop.state(repair.needs()));
+      for (String cause : repair.removes().keySet()) {
+        int place = places[belief.model().indexOf(cause)];
+        if (place >= 0) {
+          due[place] = Math.min(due[place], cost);
+        }
+      }
+    }
+    return Arrays.stream(due).map(cost -> Double.isInfinite(cost) ? 0 : cost).toArray();
   }
 
   private static boolean here(Belief belief, boolean[] present, String cause) {
@@ -179,12 +196,14 @@ public final class Planner {
                 removes[place] = p;
               }
             });
-    double cost =
-        repair.minutes()
-            + repair.price() / base.planning().minute()
-            + dislike(repair.hazards())
-            + entailed(repair);
-    return new Scene.Job(repair.id(), cost, workshop.state(repair.needs()), removes);
+    return new Scene.Job(repair.id(), cost(repair), workshop.state(repair.needs()), removes);
+  }
+
+  private double cost(Repair repair) {
+    return repair.minutes()
+        + repair.price() / base.planning().minute()
+        + dislike(repair.hazards())
+        + entailed(repair);
   }
 
   /** Work that the repair makes necessary belongs to its cost. */

@@ -29,6 +29,9 @@ final class RepairOrder {
 
   private final double[][] chances;
 
+  /** By cause, the repairs that remove it. */
+  private final int[][] removing;
+
   private final double[] efforts;
   private final Steps steps;
   private final int[] chosen;
@@ -39,6 +42,7 @@ final class RepairOrder {
   private final boolean[] touched;
   private final double[] failing;
   private final double[] gone;
+  private final double[] due;
   private int[] states = new int[8];
   private double[][] price = new double[0][];
   private int[][] leads = new int[0][];
@@ -46,8 +50,14 @@ final class RepairOrder {
   private int[][] next = new int[0][];
   private int size;
 
+  /** Chance that a repair is needed that could be done, but is not among those put in order. */
+  private double others;
+
+  /** Cost of coming to such a repair, the repair left aside; what handing over costs, or less. */
+  private double searching;
+
   /**
-   * @param limit how many repairs are put in order; what only others could cure is handed over
+   * @param limit how many repairs are put in order
    */
   RepairOrder(Scene scene, int limit) {
     this.scene = scene;
@@ -59,11 +69,20 @@ final class RepairOrder {
       removed[r] = IntStream.range(0, removes.length).filter(c -> removes[c] > 0).toArray();
       chances[r] = Arrays.stream(removed[r]).mapToDouble(c -> removes[c]).toArray();
     }
+    removing = new int[scene.causes()][];
+    for (int c = 0; c < removing.length; c++) {
+      int cause = c;
+      removing[c] =
+          IntStream.range(0, removed.length)
+              .filter(r -> scene.repairs().get(r).removes()[cause] > 0)
+              .toArray();
+    }
     efforts =
         scene.repairs().stream()
             .mapToDouble(j -> Math.max(j.cost() + scene.retestCost(), 0.1))
             .toArray();
     steps = new Steps(scene);
+    searching = scene.handOver();
     chosen = new int[this.limit];
     scores = new double[this.limit];
     marginals = new double[scene.causes()];
@@ -72,6 +91,7 @@ final class RepairOrder {
     touched = new boolean[scene.causes()];
     failing = new double[1 << this.limit];
     gone = new double[1 << this.limit];
+    due = new double[1 << this.limit];
   }
 
   /**
@@ -88,8 +108,17 @@ final class RepairOrder {
    */
   double value(double[] weights, int state, boolean[] tried) {
     choose(weights, tried);
-    failing(weights);
+    failing(weights, tried);
+    due();
     return solve(state);
+  }
+
+  /**
+   * Sets what it costs to go on to repairs that are not among those put in order: after them one
+   * would ask again before handing over. Until then it is what handing over costs.
+   */
+  void searching(double cost) {
+    searching = Math.min(cost, scene.handOver());
   }
 
   Order order(double[] weights, int state, boolean[] tried) {
@@ -149,13 +178,15 @@ final class RepairOrder {
   }
 
   /** Chance that the gate still fails after each subset of the chosen repairs. */
-  private void failing(double[] weights) {
+  private void failing(double[] weights, boolean[] tried) {
     int subsets = 1 << size;
     stays(subsets);
     Arrays.fill(alone, 0);
     Arrays.fill(failing, 0, subsets, 0);
     double always = 0;
     double nothing = 0;
+    others = 0;
+    boolean all = size < limit; // then every repair that could help is in the order
     for (int h = 0; h < weights.length; h++) {
       int[] causes = scene.hypotheses()[h];
       double weight = weights[h];
@@ -166,6 +197,7 @@ final class RepairOrder {
         nothing += weight;
       } else if (!curable(causes)) {
         always += weight;
+        others += !all && curableByOthers(causes, tried) ? weight : 0;
       } else if (causes.length == 1) {
         alone[causes[0]] += weight;
       } else {
@@ -212,6 +244,40 @@ final class RepairOrder {
       }
     }
     return true;
+  }
+
+  private boolean curableByOthers(int[] causes, boolean[] tried) {
+    for (int c : causes) {
+      boolean removable = touched[c];
+      for (int i = 0; i < removing[c].length && !removable; i++) {
+        removable = !tried[removing[c][i]];
+      }
+      if (!removable) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Repairs still due after each subset of the chosen ones, weighed by the chance of need. */
+  private void due() {
+    int subsets = 1 << size;
+    Arrays.fill(due, 0, subsets, 0);
+    double always = 0;
+    for (int c = 0; c < marginals.length; c++) {
+      double cost = marginals[c] * scene.due()[c];
+      if (cost > 0 && touched[c]) {
+        double[] row = stays[c];
+        for (int done = 0; done < subsets; done++) {
+          due[done] += cost * row[done];
+        }
+      } else {
+        always += cost;
+      }
+    }
+    for (int done = 0; done < subsets; done++) {
+      due[done] += always;
+    }
   }
 
   private void together(int[] causes, double weight, int subsets) {
@@ -279,9 +345,7 @@ final class RepairOrder {
   }
 
   private void solve(int done, int at) {
-    double least =
-        (scene.cured() ? failing[done] * scene.callBack() : scene.handOver())
-            + steps.closing(states[at]);
+    double least = leaving(done) + steps.closing(states[at]);
     int choice = -1;
     for (int r = 0; r < size; r++) {
       if ((done >> r & 1) == 0) {
@@ -294,6 +358,19 @@ final class RepairOrder {
     }
     best[at][done] = least;
     next[at][done] = choice;
+  }
+
+  /** Cost of doing no more of the chosen repairs; given that the gate still fails, if it does. */
+  private double leaving(int done) {
+    if (scene.cured()) {
+      return failing[done] * scene.callBack() + due[done];
+    }
+    double fails = failing[done];
+    if (!(fails > 0)) {
+      return scene.handOver();
+    }
+    double elsewhere = others > 0 ? Math.min(1, others / fails) : 0;
+    return scene.handOver() * (1 - elsewhere) + searching * elsewhere + due[done] / fails;
   }
 
   private double doing(int done, int at, int r) {

@@ -11,8 +11,10 @@ import java.util.List;
  * @param workshop the set-ups
  * @param retest set-ups in which the gate is tried after a repair
  * @param retestCost minutes of the try itself
- * @param handOver minutes that handing over costs
- * @param callBack minutes that a return visit costs
+ * @param handOver minutes that handing over costs, the repair left aside
+ * @param callBack minutes that a return visit costs, the repair left aside
+ * @param due by cause, minutes of the repair that is still due when it is left to somebody else or
+ *     to another day; 0 where nobody knows a repair
  * @param cured whether the gate already runs and only what may lie behind is looked for
  */
 record Scene(
@@ -25,6 +27,7 @@ record Scene(
     double retestCost,
     double handOver,
     double callBack,
+    double[] due,
     boolean cured) {
 
   /**
@@ -42,6 +45,19 @@ record Scene(
    * @param removes by cause, the chance that it is removed if there
    */
   record Job(String id, double cost, int needs, double[] removes) {}
+
+  /** Cost of leaving a hypothesis as it is, with the repairs that are then due. */
+  double leaving(int hypothesis) {
+    int[] causes = hypotheses[hypothesis];
+    double later = 0;
+    for (int c : causes) {
+      later += due[c];
+    }
+    if (cured) {
+      return causes.length == 0 ? 0 : callBack + later;
+    }
+    return handOver + later;
+  }
 
   /** Cost of doing a repair and trying the gate, from a state of the work. */
   double trying(int repair, int state) {

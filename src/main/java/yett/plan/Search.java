@@ -20,12 +20,18 @@ final class Search {
   private static final int REPAIRS_NOW = 8;
 
   /** Checks looked at as the next step: those that resolve most for their cost. */
-  private static final int LOOKED_AT = 96;
+  private static final int LOOKED_AT = 32;
 
   /** Checks looked at further: as the next step, and after it. */
   private static final int DEEPER = 5;
 
   private static final int INNER = 7;
+
+  /** Checks by which it is estimated what finding out will cost later on. */
+  private static final int SCOUTS = 12;
+
+  /** Repairs that may come first where there are many. */
+  private static final int FIRSTS = 3;
 
   /** Work that may go into looking beyond the first step: so much, and one for each hypothesis. */
   private static final int WORK = 120_000;
@@ -33,7 +39,7 @@ final class Search {
   private static final int WORK_A_STATE = 32;
 
   /** Checks lose their edge: what is still open costs more than the best check asks now. */
-  private static final double BLUNTING = 1.5;
+  private static final double BLUNTING = Double.parseDouble(System.getProperty("blunt", "1.5"));
 
   private static final double EPSILON = 1e-9;
   private static final double NO_PRICE = Double.POSITIVE_INFINITY;
@@ -50,7 +56,11 @@ final class Search {
   private final Map<Place, Double> values = new HashMap<>();
 
   private Outlook outlook;
-  private double price;
+  private List<Integer> scouts = List.of();
+  private double[] scratch = new double[0];
+  private final double[] costs = new double[SCOUTS];
+  private final double[] shares = new double[SCOUTS];
+  private static final double SHARPNESS = Double.parseDouble(System.getProperty("sharp", "1"));
   private List<Integer> checks = List.of();
   private List<Integer> inner = List.of();
   private List<Integer> firsts = List.of();
@@ -95,12 +105,14 @@ final class Search {
   }
 
   Result run(double[] weights, int state) {
-    RepairOrder.Order order = now.order(weights, state, tried);
-    checks = telling(weights);
+    scratch = new double[weights.length];
     outlook = new Outlook(scene, ahead, state);
-    Map<Integer, Double> prices = prices(weights, state);
-    checks = cheapest(prices);
-    price = BLUNTING * prices.getOrDefault(checks.isEmpty() ? -1 : checks.get(0), NO_PRICE);
+    checks = cheapest(prices(telling(weights), weights, state));
+    scouts = checks.stream().limit(SCOUTS).toList();
+    double finding = finding(weights, state);
+    ahead.searching(finding);
+    now.searching(finding);
+    RepairOrder.Order order = now.order(weights, state, tried);
     inner = checks;
     firsts = firsts(order);
     work = Integer.MIN_VALUE;
@@ -186,7 +198,7 @@ final class Search {
     for (int r = 0; r < scene.repairs().size(); r++) {
       all.add(r);
     }
-    return few ? all : order.repairs().stream().limit(1).toList();
+    return few ? all : order.repairs().stream().limit(FIRSTS).toList();
   }
 
   private List<Integer> telling(double[] weights) {
@@ -217,21 +229,42 @@ final class Search {
     return false;
   }
 
-  /** By check that tells, minutes for each nat that it resolves now. */
-  private Map<Integer, Double> prices(double[] weights, int state) {
+  /** By check, minutes for each nat that it resolves now. */
+  private Map<Integer, Double> prices(List<Integer> which, double[] weights, int state) {
     double open = outlook.open(weights);
     Map<Integer, Double> prices = new HashMap<>();
-    double[] posterior = new double[weights.length];
-    for (int check : checks) {
-      double left = 0;
-      for (double[] row : scene.checks().get(check).chances()) {
-        double chance = posterior(weights, row, posterior);
-        left += chance > EPSILON ? chance * outlook.open(posterior) : 0;
-      }
-      boolean resolves = open - left > 1e-6;
-      prices.put(check, resolves ? cost(check, state) / (open - left) : NO_PRICE);
-    }
+    which.forEach(check -> prices.put(check, price(check, open, weights, state)));
     return prices;
+  }
+
+  private double price(int check, double open, double[] weights, int state) {
+    double resolved = resolved(check, open, weights);
+    return resolved > 1e-6 ? cost(check, state) / resolved : NO_PRICE;
+  }
+
+  /** Nats that a check resolves of what is open. */
+  private double resolved(int check, double open, double[] weights) {
+    double left = 0;
+    for (double[] row : scene.checks().get(check).chances()) {
+      double chance = posterior(weights, row, scratch);
+      left += chance > EPSILON ? chance * outlook.open(scratch) : 0;
+    }
+    return open - left;
+  }
+
+  /** About what it costs to find out with which repair to begin. */
+  private double finding(double[] weights, int state) {
+    double open = outlook.open(weights);
+    if (open < 1e-6) {
+      return 0;
+    }
+    double least = NO_PRICE;
+    for (int check : scouts) {
+      if (!asked[check]) {
+        least = Math.min(least, price(check, open, weights, state));
+      }
+    }
+    return least == NO_PRICE ? NO_PRICE : BLUNTING * least * open;
   }
 
   /** The checks that are worth a look, the one that resolves most for its cost first. */
@@ -311,7 +344,7 @@ final class Search {
     }
     if (depth == 0) {
       cutShort = true;
-      return Math.min(order, found(weights));
+      return found(weights, state, order);
     }
     Place place = new Place(path, state, depth);
     Double known = values.get(place);
@@ -335,9 +368,40 @@ final class Search {
     return best;
   }
 
-  /** An estimate of the cost with further checks. */
-  private double found(double[] weights) {
-    return price == NO_PRICE ? price : outlook.known(weights) + price * outlook.open(weights);
+  /**
+   * An estimate of the cost with further checks: each resolves its share of what is open, and so of
+   * what knowing would save, as long as that is more than the check costs.
+   */
+  private double found(double[] weights, int state, double order) {
+    double known = outlook.known(weights);
+    double open = outlook.open(weights);
+    double gap = order - known;
+    if (gap < EPSILON || open < 1e-6) {
+      return order;
+    }
+    int count = 0;
+    for (int check : scouts) {
+      if (!asked[check]) {
+        double share = resolved(check, open, weights) / open * SHARPNESS;
+        double cost = cost(check, state);
+        if (cost < gap * share) {
+          int at = count++;
+          while (at > 0 && costs[at - 1] * share > cost * shares[at - 1]) {
+            costs[at] = costs[at - 1];
+            shares[at] = shares[at - 1];
+            at--;
+          }
+          costs[at] = cost;
+          shares[at] = share;
+        }
+      }
+    }
+    double value = known;
+    for (int i = 0; i < count && costs[i] < gap * shares[i]; i++) {
+      value += costs[i];
+      gap *= 1 - shares[i];
+    }
+    return value + gap;
   }
 
   /** Whether some check costs less than can be saved at all. */

@@ -125,6 +125,7 @@ final class Optimum {
         scene.retestCost(),
         scene.handOver(),
         scene.callBack(),
+        scene.due(),
         false);
   }
 

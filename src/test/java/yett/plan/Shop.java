@@ -18,6 +18,7 @@ final class Shop {
   private double handOver = NEVER;
   private double retestCost;
   private double callBack;
+  private double[] due;
   private boolean cured;
 
   /** One fault at a time. */
@@ -65,6 +66,12 @@ final class Shop {
     return this;
   }
 
+  /** What the repair of each fault costs when it is left to others, or to another day. */
+  Shop due(double... minutes) {
+    due = minutes;
+    return this;
+  }
+
   /** A repair that needs set-ups and removes causes, each with its chance. */
   Shop repair(double cost, int needs, double... removes) {
     repairs.add(new Scene.Job("r" + repairs.size(), cost, needs, removes));
@@ -107,6 +114,7 @@ final class Shop {
         retestCost,
         handOver,
         callBack,
+        due == null ? new double[causes] : due,
         cured);
   }
 

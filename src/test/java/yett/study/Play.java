@@ -38,6 +38,7 @@ final class Play {
   private double minutes;
   private double parts;
   private int checks;
+  private int checksFirst;
   private int repairs;
   private int needless;
   private double needlessParts;
@@ -96,8 +97,10 @@ final class Play {
         !repaired,
         repaired && !cured,
         why,
+        first.isPresent() ? checksFirst : checks,
         first,
-        first.orElse(belief(before, false)));
+        first.orElse(belief(before, false)),
+        belief(before, false));
   }
 
   private void happen(Event event) {
@@ -178,6 +181,7 @@ final class Play {
     if (step.plan().isPresent()) {
       if (first.isEmpty()) {
         first = Optional.of(belief(moment, right));
+        checksFirst = checks;
       }
       repairs++;
       needless += right ? 0 : 1;

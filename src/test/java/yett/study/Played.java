@@ -17,8 +17,10 @@ import java.util.Set;
  * @param handedOver whether the case ended uncured in somebody else's hands
  * @param left whether it was closed as running with something still wrong
  * @param why it was handed over, in the interview's words; empty if it was not
+ * @param checksFirst how many checks were made before the first repair, or at all without one
  * @param first what was believed when the first repair was proposed; empty if none was
- * @param last the same at the end, or at the first repair
+ * @param last the same at the first repair, or at the end without one
+ * @param end the same when the case closed
  */
 record Played(
     Set<String> truth,
@@ -32,8 +34,10 @@ record Played(
     boolean handedOver,
     boolean left,
     String why,
+    int checksFirst,
     Optional<Belief> first,
-    Belief last) {
+    Belief last,
+    Belief end) {
 
   /**
    * The chances of all causes, in the order of the model, and the causes ranked by them.
