@@ -20,7 +20,7 @@ public final class CardModel {
    * gate in eight has a second one. Priors of cards are shares of call-outs and may add up to more;
    * taken as independent chances as they stand, they would let every gate have several faults.
    */
-  static final double AT_ONCE = Double.parseDouble(System.getProperty("atonce", "1.15"));
+  static final double AT_ONCE = 1.15;
 
   /** How often a fault that no card describes shows on a check made for something else. */
   static final double UNKNOWN_SHOWS = 0.15;

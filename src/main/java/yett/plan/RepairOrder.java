@@ -121,6 +121,11 @@ final class RepairOrder {
     searching = Math.min(cost, scene.handOver());
   }
 
+  /** The repair that the order just worked out begins with, or -1 if it begins with none. */
+  int first() {
+    return next[0][0] < 0 ? -1 : chosen[next[0][0]];
+  }
+
   Order order(double[] weights, int state, boolean[] tried) {
     double value = value(weights, state, tried);
     List<Integer> repairs = new ArrayList<>();

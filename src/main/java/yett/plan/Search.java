@@ -27,9 +27,6 @@ final class Search {
 
   private static final int INNER = 7;
 
-  /** Checks by which it is estimated what finding out will cost later on. */
-  private static final int SCOUTS = 12;
-
   /** Repairs that may come first where there are many. */
   private static final int FIRSTS = 3;
 
@@ -39,7 +36,10 @@ final class Search {
   private static final int WORK_A_STATE = 32;
 
   /** Checks lose their edge: what is still open costs more than the best check asks now. */
-  private static final double BLUNTING = Double.parseDouble(System.getProperty("blunt", "1.5"));
+  private static final double BLUNTING = 1.5;
+
+  /** A check that changes the first repair less often than this is left until after it. */
+  private static final double CHANGES = 0.03;
 
   private static final double EPSILON = 1e-9;
   private static final double NO_PRICE = Double.POSITIVE_INFINITY;
@@ -56,11 +56,7 @@ final class Search {
   private final Map<Place, Double> values = new HashMap<>();
 
   private Outlook outlook;
-  private List<Integer> scouts = List.of();
   private double[] scratch = new double[0];
-  private final double[] costs = new double[SCOUTS];
-  private final double[] shares = new double[SCOUTS];
-  private static final double SHARPNESS = Double.parseDouble(System.getProperty("sharp", "1"));
   private List<Integer> checks = List.of();
   private List<Integer> inner = List.of();
   private List<Integer> firsts = List.of();
@@ -108,7 +104,6 @@ final class Search {
     scratch = new double[weights.length];
     outlook = new Outlook(scene, ahead, state);
     checks = cheapest(prices(telling(weights), weights, state));
-    scouts = checks.stream().limit(SCOUTS).toList();
     double finding = finding(weights, state);
     ahead.searching(finding);
     now.searching(finding);
@@ -158,7 +153,7 @@ final class Search {
       double least = now.value(weights, state, tried);
       int best = -1;
       for (int repair : firsts) {
-        double value = repairing(repair, weights, state, depth, 0);
+        double value = few ? repairing(repair, weights, state, depth, 0) : first(repair, depth + 1);
         if (value < least - EPSILON) {
           least = value;
           best = repair;
@@ -167,6 +162,18 @@ final class Search {
       asking.putAll(found);
       repairing = least;
       first = best;
+    }
+
+    /** A repair before anything is asked, and then the checks that suit what it leaves. */
+    private double first(int repair, int depth) {
+      List<Integer> before = inner;
+      double[] left = normal(aftermath.of(weights, repair));
+      if (left.length > 0) {
+        inner = suiting(left, scene.afterTrying(repair, state));
+      }
+      double value = repairing(repair, weights, state, depth, 0);
+      inner = before;
+      return value;
     }
 
     List<Integer> best(int most) {
@@ -183,8 +190,46 @@ final class Search {
     }
 
     Result result(RepairOrder.Order order) {
+      if (!few) {
+        asking.replaceAll((check, value) -> Math.max(value, waits(check) ? repairing : 0));
+      }
       return new Result(order, ranked(), repairing, first);
     }
+
+    /**
+     * Whether a check hardly ever changes what is repaired first. Then it can wait until that has
+     * been done in vain: whatever it would tell is of use only then.
+     */
+    private boolean waits(int check) {
+      if (asking.get(check) >= repairing) {
+        return true;
+      }
+      ahead.value(weights, state, tried);
+      int begins = ahead.first();
+      Scene.Look look = scene.checks().get(check);
+      int after = scene.workshop().after(state, look.needs());
+      double[] posterior = new double[weights.length];
+      double changes = 0;
+      for (double[] row : look.chances()) {
+        double chance = posterior(weights, row, posterior);
+        if (chance > EPSILON) {
+          ahead.value(posterior, after, tried);
+          changes += ahead.first() == begins ? 0 : chance;
+        }
+      }
+      return changes < CHANGES;
+    }
+  }
+
+  /** Weights that add up to 1; none if there is nothing to add up. */
+  private static double[] normal(double[] weights) {
+    double sum = Arrays.stream(weights).sum();
+    return sum > EPSILON ? Arrays.stream(weights).map(w -> w / sum).toArray() : new double[0];
+  }
+
+  /** The checks that resolve most for their cost when a repair has not cured. */
+  private List<Integer> suiting(double[] weights, int state) {
+    return cheapest(prices(telling(weights), weights, state)).stream().limit(INNER).toList();
   }
 
   /**
@@ -252,19 +297,13 @@ final class Search {
     return open - left;
   }
 
-  /** About what it costs to find out with which repair to begin. */
+  /** About what it costs to find out with which repairs to begin. */
   private double finding(double[] weights, int state) {
-    double open = outlook.open(weights);
-    if (open < 1e-6) {
-      return 0;
-    }
-    double least = NO_PRICE;
-    for (int check : scouts) {
-      if (!asked[check]) {
-        least = Math.min(least, price(check, open, weights, state));
-      }
-    }
-    return least == NO_PRICE ? NO_PRICE : BLUNTING * least * open;
+    return checks.isEmpty()
+        ? NO_PRICE
+        : BLUNTING
+            * outlook.open(weights)
+            * price(checks.get(0), outlook.open(weights), weights, state);
   }
 
   /** The checks that are worth a look, the one that resolves most for its cost first. */
@@ -344,7 +383,7 @@ final class Search {
     }
     if (depth == 0) {
       cutShort = true;
-      return found(weights, state, order);
+      return order;
     }
     Place place = new Place(path, state, depth);
     Double known = values.get(place);
@@ -366,42 +405,6 @@ final class Search {
     }
     values.put(place, best);
     return best;
-  }
-
-  /**
-   * An estimate of the cost with further checks: each resolves its share of what is open, and so of
-   * what knowing would save, as long as that is more than the check costs.
-   */
-  private double found(double[] weights, int state, double order) {
-    double known = outlook.known(weights);
-    double open = outlook.open(weights);
-    double gap = order - known;
-    if (gap < EPSILON || open < 1e-6) {
-      return order;
-    }
-    int count = 0;
-    for (int check : scouts) {
-      if (!asked[check]) {
-        double share = resolved(check, open, weights) / open * SHARPNESS;
-        double cost = cost(check, state);
-        if (cost < gap * share) {
-          int at = count++;
-          while (at > 0 && costs[at - 1] * share > cost * shares[at - 1]) {
-            costs[at] = costs[at - 1];
-            shares[at] = shares[at - 1];
-            at--;
-          }
-          costs[at] = cost;
-          shares[at] = share;
-        }
-      }
-    }
-    double value = known;
-    for (int i = 0; i < count && costs[i] < gap * shares[i]; i++) {
-      value += costs[i];
-      gap *= 1 - shares[i];
-    }
-    return value + gap;
   }
 
   /** Whether some check costs less than can be saved at all. */

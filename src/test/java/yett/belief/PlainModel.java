@@ -1,6 +1,7 @@
 package yett.belief;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -97,6 +98,7 @@ final class PlainModel {
     plain.causes.addAll(base.causes().keySet());
     int n = plain.size();
     plain.priors = base.causes().values().stream().mapToDouble(Cause::prior).toArray();
+    plain.expectFew();
     plain.links = new double[n][n];
     for (Cause cause : base.causes().values()) {
       cause
@@ -218,6 +220,21 @@ final class PlainModel {
       boolean[] larger = set.clone();
       larger[c] = true;
       grow(larger, c + 1, most - 1, all);
+    }
+  }
+
+  /** Divides all odds by the same factor until 1.15 causes are to be expected where one is. */
+  private void expectFew() {
+    double[] odds = Arrays.stream(priors).map(p -> p / (1 - p)).toArray();
+    double least = 0;
+    double most = 20;
+    for (int i = 0; i < 100; i++) {
+      double factor = Math.exp(-(least + most) / 2);
+      priors = Arrays.stream(odds).map(o -> factor * o / (1 + factor * o)).toArray();
+      double none = Arrays.stream(priors).reduce(1, (all, p) -> all * (1 - p));
+      boolean tooMany = Arrays.stream(priors).sum() / (1 - none) > 1.15;
+      least = tooMany ? (least + most) / 2 : least;
+      most = tooMany ? most : (least + most) / 2;
     }
   }
 

@@ -153,4 +153,22 @@ class SearchTest {
     Scene asked = Shop.faults(1).cured(180).repairs(20).question(5, 1, 0).scene();
     assertThat(value(run(asked, 0.3, 0.7))).isCloseTo(11, within(EXACT));
   }
+
+  // Leaving the fault costs 0.15 x (180 + 60) = 36 with the repair then due, without it 27.
+  @Test
+  void what_is_left_to_another_day_still_has_to_be_repaired() {
+    Scene light = Shop.faults(1).cured(180).repairs(30).scene();
+    assertThat(value(run(light, 0.15, 0.85))).isCloseTo(27, within(EXACT));
+    Scene whole = Shop.faults(1).cured(180).due(60).repairs(30).scene();
+    assertThat(value(run(whole, 0.15, 0.85))).isCloseTo(30, within(EXACT));
+    assertThat(run(whole, 0.15, 0.85).order().repairs()).containsExactly(0);
+  }
+
+  // Handing over costs 50 and the repair of 40: doing it oneself for 70 is cheaper.
+  @Test
+  void handing_over_does_not_make_the_repair_go_away() {
+    assertThat(run(Shop.faults(1).repairs(70).handOver(50).scene(), 1).order().repairs()).isEmpty();
+    Scene due = Shop.faults(1).repairs(70).handOver(50).due(40).scene();
+    assertThat(value(run(due, 1))).isCloseTo(70, within(EXACT));
+  }
 }
