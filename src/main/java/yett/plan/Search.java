@@ -299,11 +299,9 @@ final class Search {
 
   /** About what it costs to find out with which repairs to begin. */
   private double finding(double[] weights, int state) {
-    return checks.isEmpty()
-        ? NO_PRICE
-        : BLUNTING
-            * outlook.open(weights)
-            * price(checks.get(0), outlook.open(weights), weights, state);
+    double open = outlook.open(weights);
+    double price = checks.isEmpty() ? NO_PRICE : price(checks.get(0), open, weights, state);
+    return price == NO_PRICE ? NO_PRICE : BLUNTING * open * price;
   }
 
   /** The checks that are worth a look, the one that resolves most for its cost first. */
