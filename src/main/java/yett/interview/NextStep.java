@@ -193,8 +193,8 @@ final class NextStep {
     }
 
     /**
-     * When nothing that a caller may do will help, a few more questions may still tell what to bring
-     * and where to begin: those that save the technician more than they cost.
+     * When nothing that a caller may do will help, a few more questions may still tell what to
+     * bring and where to begin: those that save the technician more than they cost.
      */
     private Optional<Step> shortenVisit() {
       Set<String> checks = checks(false);
