@@ -1,0 +1,85 @@
+package yett.replay;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import yett.interview.Expertise;
+import yett.knowledge.KnowledgeSource;
+import yett.knowledge.Problem;
+import yett.knowledge.RuleBase;
+
+/**
+ * The cases beside the cards, replayed. The bounds are aims of the project; the cases kept aside
+ * were written by somebody who saw no likelihood and nobody tuned by them.
+ */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class ShippedCasesTest {
+  private final RuleBase base = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
+  private final List<Replayed> cases = new ArrayList<>();
+  private final List<Problem> problems = new ArrayList<>();
+
+  @BeforeAll
+  void replay() throws Exception {
+    Replays.onAllProcessors(new Expertise(base))
+        .run(
+            CaseFile.among(List.of(Path.of("knowledge"))),
+            (count, total) -> {},
+            file -> {
+              file.cases().forEach(c -> cases.add(c.withoutMoment()));
+              problems.addAll(file.problems());
+            });
+  }
+
+  private List<Replayed> keptAside() {
+    return cases.stream().filter(Replayed::keptAside).toList();
+  }
+
+  @Test
+  void every_file_can_be_read() {
+    assertThat(problems).isEmpty();
+    assertThat(cases).hasSizeGreaterThanOrEqualTo(80);
+    assertThat(3 * keptAside().size()).as("kept aside").isGreaterThanOrEqualTo(cases.size() - 2);
+  }
+
+  @Test
+  void nothing_unsafe_is_proposed() {
+    assertThat(cases).allSatisfy(c -> assertThat(c.unsafe()).as(c.name()).isEmpty());
+  }
+
+  @Test
+  void danger_is_stopped_in_every_case() {
+    assertThat(cases)
+        .allSatisfy(c -> assertThat(c.judged().stop()).as(c.name()).isNotEqualTo(Optional.of(false)));
+  }
+
+  @Test
+  void the_right_cause_comes_first_or_among_the_first_three() {
+    assertThat(share(Score.of(cases).first(), cases)).isGreaterThan(0.9);
+    assertThat(share(Score.of(cases).inFirstThree(), cases)).isGreaterThan(0.97);
+  }
+
+  @Test
+  void few_checks_are_asked() {
+    assertThat(Score.of(cases).checks()).isLessThanOrEqualTo(6);
+  }
+
+  private static double share(int right, List<Replayed> cases) {
+    return (double) right / Score.of(cases).judged();
+  }
+
+  @Test
+  void every_cause_comes_first_in_some_case() {
+    assertThat(Coverage.of(base, cases).causes()).isEmpty();
+  }
+
+  @Test
+  void causes_that_look_alike_share_a_repair() {
+    assertThat(Coverage.lookalikes(base)).isEmpty();
+  }
+}
