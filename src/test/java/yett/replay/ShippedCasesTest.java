@@ -26,7 +26,7 @@ class ShippedCasesTest {
 
   @BeforeAll
   void replay() throws Exception {
-    Replays.onAllProcessors(new Expertise(base))
+    Replays.onAllProcessors(Expertise.of(base, Path.of("target/rule-cache")))
         .run(
             CaseFile.among(List.of(Path.of("knowledge"))),
             (count, total) -> {},
@@ -55,7 +55,8 @@ class ShippedCasesTest {
   @Test
   void danger_is_stopped_in_every_case() {
     assertThat(cases)
-        .allSatisfy(c -> assertThat(c.judged().stop()).as(c.name()).isNotEqualTo(Optional.of(false)));
+        .allSatisfy(
+            c -> assertThat(c.judged().stop()).as(c.name()).isNotEqualTo(Optional.of(false)));
   }
 
   @Test
