@@ -29,12 +29,19 @@ class ShippedCasesTest {
   void replay() throws Exception {
     Replays.onAllProcessors(Expertise.of(base, Path.of("target/rule-cache")))
         .run(
-            CaseFile.among(List.of(Path.of("knowledge"))),
+            files(),
             (count, total) -> {},
             file -> {
               file.cases().forEach(c -> cases.add(c.withoutMoment()));
               problems.addAll(file.problems());
             });
+  }
+
+  /** Calls are judged by where they end, not by what caused the trouble. */
+  private static List<Path> files() {
+    return CaseFile.among(List.of(Path.of("knowledge"))).stream()
+        .filter(f -> !f.startsWith(Path.of("knowledge", "calls")))
+        .toList();
   }
 
   private List<Replayed> keptAside() {
