@@ -7,8 +7,8 @@ import java.util.Map;
 
 /**
  * What finding the fault would be worth. For each hypothesis: what putting it right costs once it
- * is known, and with which repair that begins. The entropy over those first repairs is what checks
- * still have to resolve before one can act as if one knew (Sun and Weld 1993; from memory).
+ * is known, and in which order of repairs. How far the orders differ is what checks still have to
+ * resolve before one can act as if one knew (the idea is Sun and Weld's, 1993, from memory).
  */
 final class Outlook {
   private final double[] known;
@@ -68,7 +68,10 @@ final class Outlook {
     return sum;
   }
 
-  /** How much is open about which repair to begin with, in nats. */
+  /**
+   * How much is open about the order of repairs: the chance that two gates drawn from these weights
+   * want different ones (index of Gini and Simpson), 0 to 1.
+   */
   double open(double[] weights) {
     Arrays.fill(classes, 0);
     for (int h = 0; h < weights.length; h++) {

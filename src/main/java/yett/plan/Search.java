@@ -191,7 +191,9 @@ final class Search {
 
     Result result(RepairOrder.Order order) {
       if (!few) {
-        asking.replaceAll((check, value) -> Math.max(value, waits(check) ? repairing : 0));
+        ahead.value(weights, state, tried);
+        int begins = ahead.first();
+        asking.replaceAll((check, value) -> Math.max(value, waits(check, begins) ? repairing : 0));
       }
       return new Result(order, ranked(), repairing, first);
     }
@@ -199,13 +201,13 @@ final class Search {
     /**
      * Whether a check hardly ever changes what is repaired first. Then it can wait until that has
      * been done in vain: whatever it would tell is of use only then.
+     *
+     * @param begins the repair that comes first if nothing is asked, or -1
      */
-    private boolean waits(int check) {
+    private boolean waits(int check, int begins) {
       if (asking.get(check) >= repairing) {
         return true;
       }
-      ahead.value(weights, state, tried);
-      int begins = ahead.first();
       Scene.Look look = scene.checks().get(check);
       int after = scene.workshop().after(state, look.needs());
       double[] posterior = new double[weights.length];
@@ -274,7 +276,7 @@ final class Search {
     return false;
   }
 
-  /** By check, minutes for each nat that it resolves now. */
+  /** By check, minutes for each unit that it resolves now of what is open. */
   private Map<Integer, Double> prices(List<Integer> which, double[] weights, int state) {
     double open = outlook.open(weights);
     Map<Integer, Double> prices = new HashMap<>();
@@ -287,7 +289,7 @@ final class Search {
     return resolved > 1e-6 ? cost(check, state) / resolved : NO_PRICE;
   }
 
-  /** Nats that a check resolves of what is open. */
+  /** How much a check resolves of what is open, on average. */
   private double resolved(int check, double open, double[] weights) {
     double left = 0;
     for (double[] row : scene.checks().get(check).chances()) {

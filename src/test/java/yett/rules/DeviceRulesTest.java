@@ -25,7 +25,7 @@ import yett.rules.Conclusion.Unavailable;
 import yett.rules.Rules.Example;
 
 /** Rules on beams, edges, loops and command devices, on weather and pests. */
-class DeviceRulesTest {
+class DeviceRulesTest extends ShownByExamples {
   private static final Fact TECHNICIAN = new Fact.Person(Role.TECHNICIAN);
 
   static Stream<Example> examples() {
@@ -159,19 +159,6 @@ class DeviceRulesTest {
             said(2, "when-it-fails", "no-pattern")),
         example(
             "a short range is asked for the transmitter first", read(1, "receiver-range", "4 m")));
-  }
-
-  @ParameterizedTest
-  @MethodSource("examples")
-  void a_rule_speaks_where_it_should(Example example) {
-    assertThat(Rules.speaking(Rules.judge(example.facts()))).contains(example.rule());
-  }
-
-  @ParameterizedTest
-  @MethodSource("examples")
-  void what_was_taken_back_leaves_nothing_behind(Example example) {
-    assertThat(Rules.afterTakingBack(example)).isEqualTo(Rules.judge());
-    assertThat(Rules.afterTakingBackEverything(example).conclusions()).isEmpty();
   }
 
   @ParameterizedTest

@@ -30,7 +30,7 @@ import yett.rules.Conclusion.Remark;
 import yett.rules.Rules.Example;
 
 /** Rules on supply, batteries, solar gates, controller and earth. */
-class ElectricalRulesTest {
+class ElectricalRulesTest extends ShownByExamples {
   private static final Fact SOLAR = site("supply", "solar");
   private static final Fact CALLER = new Fact.Person(Role.CALLER);
   private static final Fact TECHNICIAN = new Fact.Person(Role.TECHNICIAN);
@@ -178,18 +178,6 @@ class ElectricalRulesTest {
             "a trouble of the weather is looked for in that weather",
             said(1, "when-it-fails", "rain")),
         example("a block that is older than its fellow", said(1, "block-labels", "other-kind")));
-  }
-
-  @ParameterizedTest
-  @MethodSource("examples")
-  void a_rule_speaks_where_it_should(Example example) {
-    assertThat(Rules.speaking(Rules.judge(example.facts()))).contains(example.rule());
-  }
-
-  @ParameterizedTest
-  @MethodSource("examples")
-  void what_was_taken_back_leaves_nothing_behind(Example example) {
-    assertThat(Rules.afterTakingBack(example)).isEqualTo(Rules.judge());
   }
 
   @ParameterizedTest

@@ -20,7 +20,7 @@ import yett.knowledge.Check;
 import yett.rules.Conclusion.Expectation;
 import yett.rules.Rules.Example;
 
-class ExpectationRulesTest {
+class ExpectationRulesTest extends ShownByExamples {
   static Stream<Example> examples() {
     return Stream.of(
         example("how far the chain hangs"),
@@ -44,19 +44,6 @@ class ExpectationRulesTest {
         List.of(site("leaf-mass", "60 kg"), site("leaf-speed", "0.9 m/s"), site("grade", "5 %")),
         List.of(site("marker", "none"), site("beams", "none"), site("chain-size", "10b")),
         List.of(site("feeder-length", "450 m"), site("feeder-size", "mm2-1-5")));
-  }
-
-  @ParameterizedTest
-  @MethodSource("examples")
-  void a_rule_speaks_where_it_should(Example example) {
-    assertThat(Rules.speaking(Rules.judge(example.facts()))).contains(example.rule());
-  }
-
-  @ParameterizedTest
-  @MethodSource("examples")
-  void what_was_taken_back_leaves_nothing_behind(Example example) {
-    assertThat(Rules.afterTakingBack(example)).isEqualTo(Rules.judge());
-    assertThat(Rules.afterTakingBackEverything(example).conclusions()).isEmpty();
   }
 
   @Test

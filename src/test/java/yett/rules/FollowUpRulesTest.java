@@ -23,7 +23,7 @@ import yett.rules.Conclusion.FollowUp;
 import yett.rules.Conclusion.Remark;
 import yett.rules.Rules.Example;
 
-class FollowUpRulesTest {
+class FollowUpRulesTest extends ShownByExamples {
   private static final Fact TECHNICIAN = new Fact.Person(Role.TECHNICIAN);
 
   static Stream<Example> examples() {
@@ -98,19 +98,6 @@ class FollowUpRulesTest {
             "a complaint of danger that was not confirmed",
             complained("moves-alone"),
             said(1, "danger-movement", "neither")));
-  }
-
-  @ParameterizedTest
-  @MethodSource("examples")
-  void a_rule_speaks_where_it_should(Example example) {
-    assertThat(Rules.speaking(Rules.judge(example.facts()))).contains(example.rule());
-  }
-
-  @ParameterizedTest
-  @MethodSource("examples")
-  void what_was_taken_back_leaves_nothing_behind(Example example) {
-    assertThat(Rules.afterTakingBack(example)).isEqualTo(Rules.judge());
-    assertThat(Rules.afterTakingBackEverything(example).conclusions()).isEmpty();
   }
 
   @Test

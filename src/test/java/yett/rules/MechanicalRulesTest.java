@@ -16,13 +16,12 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.MethodSource;
 import yett.rules.Conclusion.Expectation;
 import yett.rules.Conclusion.Odds;
 import yett.rules.Rules.Example;
 
 /** Rules about drive, chain, position, limits, leaf, structure and weather. */
-class MechanicalRulesTest {
+class MechanicalRulesTest extends ShownByExamples {
   static Stream<Example> examples() {
     return Stream.of(
         example("how often a gate opens in its busiest hour"),
@@ -93,19 +92,6 @@ class MechanicalRulesTest {
         example("where the limit may stand", read(7, "coasting", "300 mm")),
         example("more runs than the operator is built for", read(7, "busiest-hour", "55")),
         example("what slope the track has", read(7, "track-fall", "1.4 deg")));
-  }
-
-  @ParameterizedTest
-  @MethodSource("examples")
-  void a_rule_speaks_where_it_should(Example example) {
-    assertThat(Rules.speaking(Rules.judge(example.facts()))).contains(example.rule());
-  }
-
-  @ParameterizedTest
-  @MethodSource("examples")
-  void what_was_taken_back_leaves_nothing_behind(Example example) {
-    assertThat(Rules.afterTakingBack(example)).isEqualTo(Rules.judge());
-    assertThat(Rules.afterTakingBackEverything(example).conclusions()).isEmpty();
   }
 
   @Test

@@ -12,11 +12,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.MethodSource;
 import yett.rules.Conclusion.Odds;
 import yett.rules.Rules.Example;
 
-class OddsRulesTest {
+class OddsRulesTest extends ShownByExamples {
   static Stream<Example> examples() {
     return Stream.of(
         example("new batteries are seldom worn", site("battery-age", "1")),
@@ -76,19 +75,6 @@ class OddsRulesTest {
         example("a fast leaf strikes harder", site("leaf-speed", "0.5 m/s")),
         example("two beams get dirty more often than one", site("beams", "two")),
         example("the public pulls at things", site("usage-class", "class-ii")));
-  }
-
-  @ParameterizedTest
-  @MethodSource("examples")
-  void a_rule_speaks_where_it_should(Example example) {
-    assertThat(Rules.speaking(Rules.judge(example.facts()))).contains(example.rule());
-  }
-
-  @ParameterizedTest
-  @MethodSource("examples")
-  void what_was_taken_back_leaves_nothing_behind(Example example) {
-    assertThat(Rules.afterTakingBack(example)).isEqualTo(Rules.judge());
-    assertThat(Rules.afterTakingBackEverything(example).conclusions()).isEmpty();
   }
 
   @Test

@@ -17,7 +17,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.MethodSource;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.knowledge.Role;
@@ -25,7 +24,7 @@ import yett.rules.Conclusion.StopNow;
 import yett.rules.Conclusion.Unavailable;
 import yett.rules.Rules.Example;
 
-class StopRulesTest {
+class StopRulesTest extends ShownByExamples {
   private static final Fact CALLER = new Fact.Person(Role.CALLER);
   private static final Fact TECHNICIAN = new Fact.Person(Role.TECHNICIAN);
 
@@ -74,19 +73,6 @@ class StopRulesTest {
             "a caller does not move a gate that may push on or move alone",
             CALLER,
             complained("pushes-on")));
-  }
-
-  @ParameterizedTest
-  @MethodSource("examples")
-  void a_rule_speaks_where_it_should(Example example) {
-    assertThat(Rules.speaking(Rules.judge(example.facts()))).contains(example.rule());
-  }
-
-  @ParameterizedTest
-  @MethodSource("examples")
-  void what_was_taken_back_leaves_nothing_behind(Example example) {
-    assertThat(Rules.afterTakingBack(example)).isEqualTo(Rules.judge());
-    assertThat(Rules.afterTakingBackEverything(example).conclusions()).isEmpty();
   }
 
   @Test
