@@ -102,7 +102,11 @@ class UndoTest {
           List<Entry> straight = with(moment, NOTHING);
           straight.set(
               (int) wrong.event() - 1,
-              entry(straight, wrong.event(), new Event.Answered(wrong.check(), right)));
+              entry(
+                  straight,
+                  wrong.event(),
+                  moment.state().role(), // a correction counts for what the corrector is worth
+                  new Event.Answered(wrong.check(), right)));
           assertSame(
               interview.at(with(moment, new Event.Corrected(wrong.event(), right))),
               interview.at(straight),
@@ -144,9 +148,8 @@ class UndoTest {
     return entries;
   }
 
-  private static Entry entry(List<Entry> entries, long number, Event event) {
-    Entry old = entries.get((int) number - 1);
-    return new Entry(number, old.at(), old.by(), event);
+  private static Entry entry(List<Entry> entries, long number, Role by, Event event) {
+    return new Entry(number, entries.get((int) number - 1).at(), by, event);
   }
 
   private static void assertSame(Moment actual, Moment expected, long seed) {
