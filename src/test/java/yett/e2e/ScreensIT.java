@@ -73,7 +73,7 @@ class ScreensIT {
         Pipe.run(
             Programs.packaged("diagnose", "Slipway"),
             Map.of("YETT_HOME", home.toString(), "COLUMNS", Integer.toString(columns)),
-            "0\n\nstops-in-wrong-place\n0\nwhy\nbelief\nhelp\nunknown\n1\nsave\n",
+            "0\n\nstays-open\n0\nwhy\nbelief\nhelp\nunknown\n1\nsave\n",
             Visitor.PATIENCE);
 
     assertThat(result.exitCode()).isZero();

@@ -14,12 +14,14 @@ import tools.jackson.dataformat.yaml.YAMLMapper;
  * A gate and what is wrong with it, from a test case beside the cards.
  *
  * @param answers by the id of the check, for far more checks than an interview will ask
+ * @param othersUsual whether checks that are not among the answers show their first outcome
  * @param repairs those that cure
  */
 record Story(
     List<String> complaints,
     List<String> history,
     Map<String, String> answers,
+    boolean othersUsual,
     List<String> repairs) {
 
   /** The case of that name in the rule base's folder. */
@@ -54,6 +56,7 @@ record Story(
         words(fields.get("history")),
         new YAMLMapper()
             .convertValue(fields.get("answers"), new TypeReference<Map<String, String>>() {}),
+        "usual".equals(fields.get("others")),
         words(fields.get("repairs")));
   }
 

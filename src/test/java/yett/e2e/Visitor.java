@@ -150,6 +150,9 @@ final class Visitor implements AutoCloseable {
 
   private String truth(Check check) {
     String known = story.answers().get(check.id());
+    if (known == null && story.othersUsual() && usualCanBeSaid(check)) {
+      known = check.outcomes().get(0).id();
+    }
     if (known == null) {
       return check.kind() == Check.Kind.PROOF ? "1" : "unknown";
     }
@@ -157,6 +160,11 @@ final class Visitor implements AutoCloseable {
         ? known
         : Integer.toString(
             question.numberOf(check.outcomes().get(check.indexOf(known)).text() + " –"));
+  }
+
+  /** A reading would have to be made up. */
+  private static boolean usualCanBeSaid(Check check) {
+    return check.kind() == Check.Kind.CHECK && !check.measured();
   }
 
   private String numbers(Stream<String> entries) {

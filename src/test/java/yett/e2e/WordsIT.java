@@ -14,6 +14,9 @@ import yett.knowledge.Check;
 class WordsIT {
   private static final Story STORY = Story.of("marker-in-the-gravel");
 
+  /** Begins with several questions that need no set-up. */
+  private static final Story ASKED_FROM_OUTSIDE = Story.of("spider-in-the-receiver");
+
   @TempDir private Path home;
 
   @Test
@@ -53,7 +56,7 @@ class WordsIT {
 
   @Test
   void unknown_later_back_and_correct_change_the_answers() {
-    try (Visitor visitor = Visitor.at(STORY, home, "diagnose", "Slipway gate")) {
+    try (Visitor visitor = Visitor.at(ASKED_FROM_OUTSIDE, home, "diagnose", "Slipway gate")) {
       visitor.until(Screen.Kind.CHECK);
       String first = visitor.checkId();
       visitor.say("unknown");
@@ -132,7 +135,7 @@ class WordsIT {
 
   @Test
   void hand_over_asks_why_and_closes_the_case_for_somebody_else() {
-    try (Visitor visitor = Visitor.at(STORY, home, "diagnose", "Slipway gate")) {
+    try (Visitor visitor = Visitor.at(ASKED_FROM_OUTSIDE, home, "diagnose", "Slipway gate")) {
       visitor.until(Screen.Kind.CHECK);
       assertThat(visitor.say("hand over").prompt()).startsWith("Why is it handed over?");
       visitor.say("no time left today");

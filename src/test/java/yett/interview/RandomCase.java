@@ -23,8 +23,11 @@ import yett.rules.Interpretation;
  * The same seed gives the same case.
  */
 final class RandomCase {
-  /** More steps than this, and the interview is taken to run in a circle. */
-  static final int MOST_STEPS = 600;
+  /**
+   * More steps than this for each check and repair, with the set-ups around them, and the interview
+   * is taken to run in a circle.
+   */
+  private static final int MOST_STEPS_A_CARD = 5;
 
   private static final int MOST_WHIMS = 8;
 
@@ -45,7 +48,9 @@ final class RandomCase {
 
   /** Plays until the case is closed, showing every moment to a watcher. */
   List<Entry> play(BiConsumer<Moment, Role> watcher) {
-    for (int steps = 0; steps < MOST_STEPS; steps++) {
+    RuleBase base = interview.expertise().base();
+    int most = MOST_STEPS_A_CARD * (base.checks().size() + base.repairs().size());
+    for (int steps = 0; steps < most; steps++) {
       Moment moment = interview.at(entries, role);
       watcher.accept(moment, role);
       if (moment.step() instanceof Step.Finished) {
@@ -55,7 +60,7 @@ final class RandomCase {
         record(respond(moment));
       }
     }
-    throw new AssertionError("no end after " + MOST_STEPS + " steps");
+    throw new AssertionError("no end after " + most + " steps");
   }
 
   List<Entry> entries() {
