@@ -1,13 +1,10 @@
 package yett.knowledge;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.stream.IntStream;
 import yett.knowledge.Check.Outcome;
 import yett.quantity.Quantity;
 import yett.quantity.Reading;
@@ -15,9 +12,6 @@ import yett.quantity.Unit;
 
 /** Reads one card from its fields. */
 final class CardReader {
-  /** Likelihood rows may miss 1 by this much, for thirds written with two figures. */
-  private static final double SUM_TOLERANCE = 0.011;
-
   private static final double USUAL_RETEST_FAILS = 0.97;
   private static final double USUAL_UNMENTIONED = 0.5;
 
@@ -39,7 +33,7 @@ final class CardReader {
         fields.text("area", ""),
         fields.number("prior", 0.0001, 0.9),
         fields.chances("brings-about"),
-        fields.number("retest-fails", USUAL_RETEST_FAILS, 0, 1),
+        fields.chance("retest-fails", USUAL_RETEST_FAILS),
         fields.conditions("only-if"),
         fields.text("arises", ""),
         fields.text("prevent", ""),
@@ -60,7 +54,7 @@ final class CardReader {
         measures,
         outcomes,
         likelihood(outcomes),
-        row("otherwise", outcomes, fields.chances("otherwise")),
+        LikelihoodRow.read(fields, "otherwise", outcomes),
         reliability(),
         repeats(),
         role("who", Role.TECHNICIAN),
@@ -85,7 +79,7 @@ final class CardReader {
         fields.text("lay", name),
         "",
         outcomes,
-        fields.number("unmentioned", USUAL_UNMENTIONED, 0, 1));
+        fields.chance("unmentioned", USUAL_UNMENTIONED));
   }
 
   Check proof() {
@@ -111,7 +105,7 @@ final class CardReader {
       double unmentioned) {
     Map<String, double[]> likelihood = new LinkedHashMap<>();
     fields.chances("likelihood").forEach((c, p) -> likelihood.put(c, new double[] {1 - p, p}));
-    double otherwise = fields.number("otherwise", 0.01, 0, 1);
+    double otherwise = fields.chance("otherwise", 0.01);
     return new Check(
         id,
         kind,
@@ -354,9 +348,9 @@ final class CardReader {
    */
   static double[] row(Fields fields, String name, Check check) {
     if (check.kind() == Check.Kind.CHECK) {
-      return new CardReader(fields, check.id()).row(name, check.outcomes(), fields.chances(name));
+      return LikelihoodRow.read(fields, name, check.outcomes());
     }
-    double chance = fields.number(name, 0, 1);
+    double chance = fields.chance(name);
     return new double[] {1 - chance, chance};
   }
 
@@ -407,47 +401,8 @@ final class CardReader {
     Map<String, double[]> likelihood = new LinkedHashMap<>();
     Fields inner = fields.inner("likelihood");
     for (String cause : inner.names()) {
-      likelihood.put(cause, row("likelihood/" + cause, outcomes, inner.chances(cause)));
+      likelihood.put(cause, LikelihoodRow.read(inner, cause, outcomes));
     }
     return likelihood;
-  }
-
-  private double[] row(String field, List<Outcome> outcomes, Map<String, Double> chances) {
-    double[] row = new double[outcomes.size()];
-    List<String> ids = outcomes.stream().map(Outcome::id).toList();
-    chances.forEach(
-        (outcome, chance) -> {
-          OptionalInt index =
-              IntStream.range(0, row.length).filter(i -> ids.get(i).equals(outcome)).findFirst();
-          if (index.isPresent()) {
-            row[index.getAsInt()] = chance;
-          } else {
-            fields.problem(
-                field + "/" + outcome,
-                "unknown-name",
-                "\"" + outcome + "\" is not an outcome of this check",
-                Names.advice(outcome, ids));
-          }
-        });
-    double sum = Arrays.stream(row).sum();
-    if (Math.abs(sum - 1) > SUM_TOLERANCE) {
-      fields.problem(
-          field,
-          "does-not-add-up",
-          "the chances of \"" + field + "\" add up to " + Math.round(sum * 1000) / 1000.0,
-          "They should add up to 1.");
-      return sum > 0 ? scaled(row, sum) : uniform(row.length);
-    }
-    return scaled(row, sum);
-  }
-
-  private static double[] scaled(double[] row, double sum) {
-    return Arrays.stream(row).map(p -> p / sum).toArray();
-  }
-
-  private static double[] uniform(int size) {
-    double[] row = new double[size];
-    Arrays.fill(row, 1.0 / size);
-    return row;
   }
 }

@@ -6,8 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.ToDoubleBiFunction;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.MissingNode;
 
@@ -153,12 +155,55 @@ public final class Fields {
     return List.copyOf(texts);
   }
 
-  /** Chances by name. */
+  /** Chances by name, in figures or in words. */
   Map<String, Double> chances(String field) {
-    return numbers(field, 0, 1);
+    return numbers(field, this::chance);
+  }
+
+  /** A chance that must be there, in figures or in a word. */
+  double chance(String field) {
+    if (!has(field)) {
+      text(field);
+      return 0;
+    }
+    return chance(field, get(field));
+  }
+
+  double chance(String field, double usual) {
+    return has(field) ? chance(field) : usual;
+  }
+
+  private double chance(String field, JsonNode value) {
+    if (!value.isString()) {
+      return number(field, value, 0, 1);
+    }
+    String word = value.stringValue();
+    OptionalDouble chance = LikelihoodWords.chance(word);
+    if (chance.isEmpty()) {
+      String maybe =
+          Names.nearest(word, LikelihoodWords.all().keySet())
+              .map(n -> "Maybe \"" + n + "\". ")
+              .orElse("");
+      problem(
+          field,
+          "not-a-chance",
+          shown(value) + " is no chance",
+          maybe + "Write figures from 0 to 1, or a word: " + LikelihoodWords.list() + ".");
+    }
+    return chance.orElse(0);
+  }
+
+  /** Whether a word stands for one of the chances of a row. */
+  boolean inWords(String field) {
+    JsonNode row = get(field);
+    return row.isObject() && row.properties().stream().anyMatch(e -> e.getValue().isString());
   }
 
   Map<String, Double> numbers(String field, double least, double most) {
+    return numbers(field, (name, value) -> number(name, value, least, most));
+  }
+
+  private Map<String, Double> numbers(String field, ToDoubleBiFunction<String, JsonNode> reader) {
     Map<String, Double> numbers = new LinkedHashMap<>();
     JsonNode map = get(field);
     if (map.isMissingNode()) {
@@ -173,7 +218,7 @@ public final class Fields {
       return numbers;
     }
     for (Map.Entry<String, JsonNode> e : map.properties()) {
-      numbers.put(e.getKey(), number(field + "/" + e.getKey(), e.getValue(), least, most));
+      numbers.put(e.getKey(), reader.applyAsDouble(field + "/" + e.getKey(), e.getValue()));
     }
     return numbers;
   }

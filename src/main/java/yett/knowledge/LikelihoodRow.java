@@ -1,0 +1,104 @@
+package yett.knowledge;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import yett.knowledge.Check.Outcome;
+
+/**
+ * A row of chances, one for each outcome of a check. In figures it adds up to 1. In words it is
+ * brought to 1: outcomes that are left out share what is left evenly; if nothing is left, or none
+ * was left out, all are scaled alike.
+ */
+final class LikelihoodRow {
+  /** Rows in figures may miss 1 by this much, for thirds written with two figures. */
+  private static final double TOLERANCE = 0.011;
+
+  /** Words stand for round figures: scaled up or down by no more than a third. */
+  private static final double MOST_IN_WORDS = 4.0 / 3;
+
+  private final Fields fields;
+  private final String name;
+  private final List<String> ids;
+  private final boolean words;
+  private final double[] row;
+  private final List<Integer> leftOut = new ArrayList<>();
+
+  private LikelihoodRow(Fields fields, String name, List<Outcome> outcomes) {
+    this.fields = fields;
+    this.name = name;
+    this.ids = outcomes.stream().map(Outcome::id).toList();
+    this.words = fields.inWords(name);
+    this.row = new double[ids.size()];
+  }
+
+  /**
+   * Reads a row.
+   *
+   * @param name the field that holds it
+   * @return a chance for each outcome, in their order; adds up to 1
+   */
+  static double[] read(Fields fields, String name, List<Outcome> outcomes) {
+    LikelihoodRow row = new LikelihoodRow(fields, name, outcomes);
+    row.place(fields.chances(name));
+    return row.broughtToOne();
+  }
+
+  private void place(Map<String, Double> chances) {
+    for (int i = 0; i < row.length; i++) {
+      if (chances.containsKey(ids.get(i))) {
+        row[i] = chances.get(ids.get(i));
+      } else {
+        leftOut.add(i);
+      }
+    }
+    for (String outcome : chances.keySet()) {
+      if (!ids.contains(outcome)) {
+        fields.problem(
+            name + "/" + outcome,
+            "unknown-name",
+            "\"" + outcome + "\" is not an outcome of this check",
+            Names.advice(outcome, ids));
+      }
+    }
+  }
+
+  private double[] broughtToOne() {
+    double sum = Arrays.stream(row).sum();
+    if (words && sum < 1 && !leftOut.isEmpty()) {
+      leftOut.forEach(i -> row[i] = (1 - sum) / leftOut.size());
+      return row;
+    }
+    boolean near =
+        words ? sum >= 1 / MOST_IN_WORDS && sum <= MOST_IN_WORDS : Math.abs(sum - 1) <= TOLERANCE;
+    if (!near) {
+      fields.problem(
+          name,
+          "does-not-add-up",
+          "the chances of \"" + name + "\" add up to " + Math.round(sum * 1000) / 1000.0 + shown(),
+          words
+              ? "They should come to about 1; outcomes that you leave out share what is left."
+              : "They should add up to 1.");
+    }
+    if (sum <= 0) {
+      Arrays.fill(row, 1.0 / row.length);
+      return row;
+    }
+    return Arrays.stream(row).map(p -> p / sum).toArray();
+  }
+
+  private String shown() {
+    if (!words) {
+      return "";
+    }
+    List<String> said = new ArrayList<>();
+    for (int i = 0; i < row.length; i++) {
+      if (!leftOut.contains(i)) {
+        said.add(String.format(Locale.ROOT, "%s %s", ids.get(i), row[i]));
+      }
+    }
+    return " (" + String.join(", ", said) + ")";
+  }
+}
