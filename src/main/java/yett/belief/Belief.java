@@ -2,7 +2,6 @@ package yett.belief;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -160,42 +159,13 @@ public final class Belief {
    * @param removes cause to the chance that the repair removed it
    */
   public Belief repaired(Map<String, Double> removes) {
-    Map<Long, Double> pairs = new LinkedHashMap<>();
+    Remainders left = new Remainders(model, lattice, removes, weights.length);
     for (int i = 0; i < weights.length; i++) {
       if (weights[i] > 0) {
-        int from = initial[i];
-        remainders(current[i], weights[i], removes)
-            .forEach((to, weight) -> pairs.merge((long) from << 32 | to, weight, Double::sum));
+        left.add(initial[i], current[i], weights[i]);
       }
     }
-    return scaled(
-        pairs.keySet().stream().mapToInt(p -> (int) (p >> 32)).toArray(),
-        pairs.keySet().stream().mapToInt(Long::intValue).toArray(),
-        pairs.values().stream().mapToDouble(Double::doubleValue).toArray(),
-        List.of(),
-        "repair");
-  }
-
-  /** What a repair leaves of a set, with the weight of each possibility. */
-  private Map<Integer, Double> remainders(int set, double weight, Map<String, Double> removes) {
-    Map<Integer, Double> left = new LinkedHashMap<>();
-    left.put(set, weight);
-    removes.forEach(
-        (cause, chance) -> {
-          int c = model.indexOf(cause);
-          if (chance > 0 && lattice.contains(set, c)) {
-            Map<Integer, Double> before = new LinkedHashMap<>(left);
-            left.clear();
-            before.forEach(
-                (now, w) -> {
-                  left.put(lattice.without(now, c), w * chance);
-                  if (chance < 1) {
-                    left.put(now, w * (1 - chance));
-                  }
-                });
-          }
-        });
-    return left;
+    return scaled(left.initial(), left.current(), left.weights(), List.of(), "repair");
   }
 
   /**

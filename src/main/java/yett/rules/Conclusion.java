@@ -7,13 +7,21 @@ public sealed interface Conclusion {
 
   Reason reason();
 
+  /** The card, or the answers, that this is about: conclusions are put in order by it. */
+  String about();
+
   /**
    * The usual range of a reading on this gate, canonical unit.
    *
    * @param how where the range comes from, in words with the numbers used
    */
   record Expectation(String check, double low, double high, String how, Reason reason)
-      implements Conclusion {}
+      implements Conclusion {
+    @Override
+    public String about() {
+      return check;
+    }
+  }
 
   /**
    * What an answer was taken to mean.
@@ -23,23 +31,58 @@ public sealed interface Conclusion {
    */
   record Finding(
       String check, long event, int epoch, List<Double> weights, String outcome, Reason reason)
-      implements Conclusion {}
+      implements Conclusion {
+    @Override
+    public String about() {
+      return check + " " + event;
+    }
+  }
 
   /** The odds of a cause are multiplied; a factor of 0 rules it out. */
-  record Odds(String cause, double factor, Reason reason) implements Conclusion {}
+  record Odds(String cause, double factor, Reason reason) implements Conclusion {
+    @Override
+    public String about() {
+      return cause;
+    }
+  }
 
   /** Two answers that cannot both be right; events in the order given. */
-  record Contradiction(long first, long second, Reason reason) implements Conclusion {}
+  record Contradiction(long first, long second, Reason reason) implements Conclusion {
+    @Override
+    public String about() {
+      return first + " " + second;
+    }
+  }
 
   /** A stop card applies. */
-  record StopNow(String stop, Reason reason) implements Conclusion {}
+  record StopNow(String stop, Reason reason) implements Conclusion {
+    @Override
+    public String about() {
+      return stop;
+    }
+  }
 
   /** A check, repair or proof that may not or cannot be done here. */
-  record Unavailable(String card, Reason reason) implements Conclusion {}
+  record Unavailable(String card, Reason reason) implements Conclusion {
+    @Override
+    public String about() {
+      return card;
+    }
+  }
 
   /** A check or repair that a repair made necessary and that is still to be done. */
-  record FollowUp(String repair, String card, Reason reason) implements Conclusion {}
+  record FollowUp(String repair, String card, Reason reason) implements Conclusion {
+    @Override
+    public String about() {
+      return repair + " " + card;
+    }
+  }
 
   /** Something worth saying to the person. */
-  record Remark(String text, Reason reason) implements Conclusion {}
+  record Remark(String text, Reason reason) implements Conclusion {
+    @Override
+    public String about() {
+      return text;
+    }
+  }
 }

@@ -3,10 +3,11 @@ package yett.rules;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.kie.api.runtime.ClassObjectFilter;
 import org.kie.api.runtime.KieSession;
+import org.kie.api.runtime.ObjectFilter;
 import org.kie.api.runtime.rule.FactHandle;
 import yett.knowledge.RuleBase;
 
@@ -18,6 +19,8 @@ import yett.knowledge.RuleBase;
 public final class Judge implements AutoCloseable {
   /** A rule set that has not settled after this many firings is taken to loop. */
   private static final int MOST_FIRINGS = 100_000;
+
+  private static final ObjectFilter CONCLUSIONS = new ClassObjectFilter(Conclusion.class);
 
   private final KieSession session;
   private final Map<Fact, FactHandle> told = new HashMap<>();
@@ -52,11 +55,11 @@ public final class Judge implements AutoCloseable {
       throw new IllegalStateException(
           "the rules do not come to rest: look for a rule that brings back its own grounds");
     }
-    List<Conclusion> conclusions = new ArrayList<>();
-    for (Object object : session.getObjects(Conclusion.class::isInstance)) {
+    Set<Conclusion> conclusions = new HashSet<>();
+    for (Object object : session.getObjects(CONCLUSIONS)) {
       conclusions.add((Conclusion) object);
     }
-    return Judgement.of(new HashSet<>(conclusions));
+    return Judgement.of(conclusions);
   }
 
   @Override

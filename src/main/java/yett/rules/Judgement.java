@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import yett.rules.Conclusion.Contradiction;
@@ -21,11 +20,15 @@ import yett.rules.Conclusion.Unavailable;
 /** Everything the rules concluded, in an order that does not depend on how they got there. */
 public record Judgement(List<Conclusion> conclusions) {
 
-  static Judgement of(Iterable<Conclusion> conclusions) {
-    // The words of each are put together once, not at every comparison.
-    SortedMap<String, Conclusion> sorted = new TreeMap<>();
-    conclusions.forEach(c -> sorted.put(c.toString(), c));
-    return new Judgement(List.copyOf(sorted.values()));
+  /** What is about the same card in the same words of the same rule is one conclusion. */
+  private static final Comparator<Conclusion> ORDER =
+      Comparator.<Conclusion, String>comparing(c -> c.getClass().getSimpleName())
+          .thenComparing(Conclusion::about)
+          .thenComparing(c -> c.reason().rule())
+          .thenComparing(Conclusion::toString);
+
+  static Judgement of(Set<Conclusion> conclusions) {
+    return new Judgement(conclusions.stream().sorted(ORDER).toList());
   }
 
   /** Findings in the order of the answers. */
