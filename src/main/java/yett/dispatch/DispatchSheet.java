@@ -16,7 +16,6 @@ import java.util.Optional;
  * @param dangers stops that were raised, by name
  * @param believed causes worth a line, the most probable first
  * @param electrician chance that an electrician is needed
- * @param parts every part that may be needed, the most probable first
  * @param bring the parts that cover what may be wrong
  * @param said in the caller's own words
  * @param asked what was asked and answered, in order
@@ -34,7 +33,6 @@ public record DispatchSheet(
     List<Believed> believed,
     Minutes minutesOnSite,
     double electrician,
-    List<Item> parts,
     Cover bring,
     List<Item> instruments,
     List<String> said,
@@ -63,12 +61,30 @@ public record DispatchSheet(
   public record Item(String name, double chance) {}
 
   /**
-   * Parts to put in the van.
+   * Parts to put in the van, in the order of what they gain: whoever cannot take all takes the
+   * first.
    *
-   * @param covers chance that nothing else is needed, if it is something that the rule base knows
+   * @param without chance that no part at all is needed, if it is something that the rule base
+   *     knows
+   * @param covers chance that nothing else is needed, likewise
+   * @param left parts that are left out, the most probable first
    * @param unknown chance that it is something else
    */
-  public record Cover(List<String> parts, double covers, double unknown) {}
+  public record Cover(
+      List<Packed> parts, double without, double covers, List<Item> left, double unknown) {
+    public List<String> names() {
+      return parts.stream().map(Packed::name).toList();
+    }
+  }
+
+  /**
+   * A part in the van.
+   *
+   * @param chance that it is needed
+   * @param price in the trainer's money
+   * @param covers chance that it is enough with those before it
+   */
+  public record Packed(String name, double chance, double price, double covers) {}
 
   /** A question and its answer; who gave it. */
   public record Asked(String check, String question, String answer, Optional<String> by) {}

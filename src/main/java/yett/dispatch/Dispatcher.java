@@ -12,11 +12,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yett.dispatch.DispatchSheet.Asked;
 import yett.dispatch.DispatchSheet.Believed;
+import yett.dispatch.DispatchSheet.Cover;
 import yett.dispatch.DispatchSheet.Item;
 import yett.interview.Answer;
 import yett.interview.CaseState;
@@ -42,8 +42,11 @@ public final class Dispatcher {
   static final double ENOUGH = 0.9;
 
   private static final double NAMED = 0.05;
-  private static final double WORTH_BRINGING = 0.02;
+  private static final double WORTH_A_LINE = 0.02;
   private static final int FIRST = 3;
+
+  /** So many causes are named, however little is known. */
+  private static final int LEAST = 4;
 
   private final RuleBase base;
   private final Planner planner;
@@ -66,7 +69,6 @@ public final class Dispatcher {
     CaseState state = moment.state();
     Map<String, String> site = new SiteFacts(base).answers(state.site());
     List<Scenario> scenarios = new Scenarios(base, site).of(moment.belief());
-    Van van = new Van(scenarios);
     List<String> stops = moment.judgement().stops().stream().map(s -> s.stop()).distinct().toList();
     List<String> dangers = stops.stream().map(s -> base.stops().get(s).name()).toList();
     Instant at = moment.entries().get(moment.entries().size() - 1).at();
@@ -80,9 +82,8 @@ public final class Dispatcher {
         dangers,
         believed(moment),
         new VisitTime(base, first(moment, site), proofs(site)).of(scenarios),
-        chance(scenarios, r -> r.who() == Role.ELECTRICIAN),
-        van.parts().stream().filter(i -> i.chance() >= WORTH_BRINGING).toList(),
-        van.cover(ENOUGH),
+        electrician(scenarios),
+        bring(scenarios),
         instruments(moment, site),
         state.said(),
         state.complaints().orElse(List.of()).stream().map(this::complaint).toList(),
@@ -91,6 +92,12 @@ public final class Dispatcher {
         state.notes().stream().map(e -> ((Event.Noted) e.event()).text()).toList(),
         cautions(scenarios),
         untilThen(state, stops));
+  }
+
+  private static Cover bring(List<Scenario> scenarios) {
+    Cover all = new Van(scenarios).cover(ENOUGH);
+    List<Item> left = all.left().stream().filter(i -> i.chance() >= WORTH_A_LINE).toList();
+    return new Cover(all.parts(), all.without(), all.covers(), left, all.unknown());
   }
 
   private List<Pressing> pressing(CaseState state) {
@@ -121,8 +128,8 @@ public final class Dispatcher {
             .map(c -> believed(c.id(), c.name(), now[ids.indexOf(c.id())]))
             .sorted((a, b) -> Double.compare(b.chance(), a.chance()))
             .toList();
-    List<Believed> named = all.stream().filter(b -> b.chance() >= NAMED).toList();
-    return named.isEmpty() ? all.subList(0, 1) : named;
+    long named = all.stream().filter(b -> b.chance() >= NAMED).count();
+    return all.subList(0, (int) Math.min(all.size(), Math.max(LEAST, named)));
   }
 
   private static Believed believed(String id, String name, double chance) {
@@ -161,11 +168,11 @@ public final class Dispatcher {
     return onlyIf.entrySet().stream().allMatch(c -> c.getValue().contains(site.get(c.getKey())));
   }
 
-  private static double chance(List<Scenario> scenarios, Predicate<Repair> what) {
+  private static double electrician(List<Scenario> scenarios) {
     return Math.min(
         1,
         scenarios.stream()
-            .filter(s -> s.repairs().stream().anyMatch(what))
+            .filter(s -> s.repairs().stream().anyMatch(r -> r.who() == Role.ELECTRICIAN))
             .mapToDouble(Scenario::chance)
             .sum());
   }
@@ -231,9 +238,11 @@ public final class Dispatcher {
   }
 
   private List<String> cautions(List<Scenario> scenarios) {
+    Map<String, Double> done = new HashMap<>();
+    scenarios.forEach(s -> s.repairs().forEach(r -> done.merge(r.id(), s.chance(), Double::sum)));
     List<String> hazards =
         base.repairs().values().stream()
-            .filter(r -> chance(scenarios, x -> x.equals(r)) >= NAMED)
+            .filter(r -> done.getOrDefault(r.id(), 0.0) >= NAMED)
             .flatMap(
                 r ->
                     Stream.concat(

@@ -1,38 +1,52 @@
 package yett.dispatch;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
+import yett.dispatch.DispatchSheet.Cover;
+import yett.dispatch.DispatchSheet.Item;
+import yett.dispatch.DispatchSheet.Packed;
+import yett.knowledge.Repair;
 
 /** What to put in the van: how often each part is needed, and the few that are nearly enough. */
 final class Van {
-  private final List<Scenario> scenarios;
+  private final Map<String, Double> chances = new HashMap<>();
+  private final Map<String, Double> prices = new HashMap<>();
+
+  /** Parts that one way of the visit takes, with its chance; only what the rule base knows. */
+  private final Map<Set<String>, Double> ways = new LinkedHashMap<>();
+
   private final double known;
 
   Van(List<Scenario> scenarios) {
-    this.scenarios = scenarios;
-    this.known = scenarios.stream().filter(Scenario::known).mapToDouble(Scenario::chance).sum();
+    for (Scenario scenario : scenarios) {
+      Set<String> parts = scenario.parts();
+      parts.forEach(p -> chances.merge(p, scenario.chance(), Double::sum));
+      if (scenario.known()) {
+        ways.merge(parts, scenario.chance(), Double::sum);
+      }
+      for (Repair repair : scenario.repairs()) {
+        repair.parts().forEach(p -> prices.merge(p.part(), p.price(), Math::max));
+      }
+    }
+    this.known = ways.values().stream().mapToDouble(Double::doubleValue).sum();
   }
 
   /** Every part with the chance that it is needed, the most probable first. */
-  List<DispatchSheet.Item> parts() {
-    Map<String, Double> chances = new HashMap<>();
-    for (Scenario scenario : scenarios) {
-      scenario.parts().forEach(p -> chances.merge(p, scenario.chance(), Double::sum));
-    }
+  List<Item> parts() {
     return sorted(chances);
   }
 
-  static List<DispatchSheet.Item> sorted(Map<String, Double> chances) {
+  static List<Item> sorted(Map<String, Double> chances) {
     return chances.entrySet().stream()
-        .map(e -> new DispatchSheet.Item(e.getKey(), Math.min(1, e.getValue())))
-        .sorted(
-            Comparator.comparingDouble((DispatchSheet.Item i) -> -i.chance())
-                .thenComparing(DispatchSheet.Item::name))
+        .map(e -> new Item(e.getKey(), Math.min(1, e.getValue())))
+        .sorted(Comparator.comparingDouble((Item i) -> -i.chance()).thenComparing(Item::name))
         .toList();
   }
 
@@ -41,36 +55,49 @@ final class Van {
    * knows: the set of parts that gains most for each part comes first; what turns out to be
    * needless is taken out again.
    */
-  DispatchSheet.Cover cover(double enough) {
-    Set<String> van = new TreeSet<>();
-    while (covered(van) < enough) {
-      Set<String> best = best(van);
-      if (best.isEmpty()) {
-        break;
-      }
-      van.addAll(best);
-    }
+  Cover cover(double enough) {
+    Set<String> van = loaded(chances.keySet(), enough);
     for (String part : List.copyOf(van)) {
       van.remove(part);
       if (covered(van) < enough) {
         van.add(part);
       }
     }
-    return new DispatchSheet.Cover(List.copyOf(van), covered(van), Math.max(0, 1 - known));
+    List<Packed> packed = new ArrayList<>();
+    Set<String> soFar = new HashSet<>();
+    for (String part : loaded(van, 1)) {
+      soFar.add(part);
+      packed.add(
+          new Packed(part, Math.min(1, chances.get(part)), prices.get(part), covered(soFar)));
+    }
+    List<Item> left = parts().stream().filter(i -> !soFar.contains(i.name())).toList();
+    return new Cover(
+        packed, covered(Set.of()), covered(soFar), left, Math.min(1, Math.max(0, 1 - known)));
   }
 
-  private Set<String> best(Set<String> van) {
+  /** In the order of what they gain; until they are enough, or nothing gains any more. */
+  private Set<String> loaded(Set<String> allowed, double enough) {
+    Set<String> van = new LinkedHashSet<>();
+    while (covered(van) < enough) {
+      Set<String> best = best(van, allowed);
+      if (best.isEmpty()) {
+        break;
+      }
+      best.stream()
+          .sorted(Comparator.comparingDouble((String p) -> -chances.get(p)).thenComparing(p -> p))
+          .forEach(van::add);
+    }
+    return van;
+  }
+
+  private Set<String> best(Set<String> van, Set<String> allowed) {
     Set<String> best = Set.of();
     double most = 0;
-    double now = covered(van);
-    Set<Set<String>> tried = new HashSet<>();
-    for (Scenario scenario : scenarios) {
-      Set<String> more = scenario.parts();
+    for (Set<String> way : ways.keySet()) {
+      Set<String> more = new HashSet<>(way);
       more.removeAll(van);
-      if (scenario.known() && !more.isEmpty() && tried.add(more)) {
-        Set<String> then = new HashSet<>(van);
-        then.addAll(more);
-        double gain = (covered(then) - now) / more.size();
+      if (!more.isEmpty() && allowed.containsAll(more)) {
+        double gain = gain(van, more) / more.size();
         if (gain > most) {
           most = gain;
           best = more;
@@ -80,11 +107,17 @@ final class Van {
     return best;
   }
 
+  private double gain(Set<String> van, Set<String> more) {
+    Set<String> then = new HashSet<>(van);
+    then.addAll(more);
+    return covered(then) - covered(van);
+  }
+
   private double covered(Set<String> van) {
     double covered =
-        scenarios.stream()
-            .filter(s -> s.known() && van.containsAll(s.parts()))
-            .mapToDouble(Scenario::chance)
+        ways.entrySet().stream()
+            .filter(w -> van.containsAll(w.getKey()))
+            .mapToDouble(Map.Entry::getValue)
             .sum();
     return known > 0 ? Math.min(1, covered / known) : 1;
   }

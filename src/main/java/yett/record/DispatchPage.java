@@ -3,10 +3,14 @@ package yett.record;
 import java.util.ArrayList;
 import java.util.List;
 import yett.dispatch.DispatchSheet;
+import yett.dispatch.DispatchSheet.Cover;
 import yett.interview.Chance;
 
 /** A dispatch sheet on paper. */
 public final class DispatchPage {
+  /** More parts than this are no short list. */
+  private static final int SHORT = 8;
+
   private DispatchPage() {}
 
   public static String markdown(DispatchSheet sheet) {
@@ -50,20 +54,40 @@ public final class DispatchPage {
   }
 
   private static void bring(Markdown page, DispatchSheet sheet) {
-    List<String> van = new ArrayList<>(sheet.bring().parts());
-    if (van.isEmpty()) {
-      van.add("no part: nothing that is probable needs one");
+    Cover bring = sheet.bring();
+    page.heading("Parts to bring");
+    if (bring.parts().isEmpty()) {
+      page.paragraph("None: nothing that is probable needs one.");
+    } else {
+      page.paragraph(
+          "In the order of what they gain: first the chance that it is needed, then how often this"
+              + " and all above are enough."
+              + (bring.parts().size() > SHORT
+                  ? " The call leaves much open, so that the list is long: take what is at hand,"
+                      + " and of the rest the first."
+                  : ""));
+      bring.parts().forEach(p -> page.item(line(p)));
     }
-    page.heading("Parts to bring").items(van);
-    page.item(
+    page.paragraph(
         "Enough in "
-            + Chance.of(sheet.bring().covers()).percent()
-            + " of what may be wrong; it is something that this rule base does not know: "
-            + Chance.of(Math.min(1, sheet.bring().unknown()))
+            + Chance.of(bring.covers()).percent()
+            + " of what may be wrong; without any part in "
+            + Chance.of(bring.without()).percent()
+            + ". It is something that this rule base does not know: "
+            + Chance.of(bring.unknown())
             + ".");
-    page.list(
-        "Chance that each part is needed", sheet.parts().stream().map(DispatchPage::line).toList());
+    page.list("Parts left out", bring.left().stream().map(DispatchPage::line).toList());
     page.list("Instruments", sheet.instruments().stream().map(DispatchPage::line).toList());
+  }
+
+  private static String line(DispatchSheet.Packed p) {
+    return p.name()
+        + ": "
+        + Chance.of(p.chance()).percent()
+        + "; enough in "
+        + Chance.of(p.covers()).percent()
+        + "; price "
+        + Math.round(p.price());
   }
 
   private static String line(DispatchSheet.Believed b) {

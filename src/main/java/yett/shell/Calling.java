@@ -31,6 +31,9 @@ import yett.saying.Sayings;
 final class Calling {
   private static final int OFFERED = 5;
 
+  /** So many parts are named on the screen; the sheet has all. */
+  private static final int SHORT = 6;
+
   private final Sitting sitting;
   private final Wishes wishes;
   private final Questions questions;
@@ -296,11 +299,7 @@ final class Calling {
       blocks.add(
           Block.rows(
               Block.row("On site", "about " + sheet.minutesOnSite().likely() + " min"),
-              Block.row(
-                  "Bring",
-                  sheet.bring().parts().isEmpty()
-                      ? "no part"
-                      : String.join("; ", sheet.bring().parts()))));
+              Block.row("Bring", bring(sheet.bring().names()))));
     }
     blocks.add(Block.paragraph(Text.strong("Read out, until somebody comes:")));
     blocks.add(Block.numbered(sheet.untilThen()));
@@ -320,6 +319,16 @@ final class Calling {
               + " --as technician.");
       throw new Dispatched();
     }
+  }
+
+  private static String bring(List<String> parts) {
+    if (parts.isEmpty()) {
+      return "no part";
+    }
+    String first = String.join("; ", parts.subList(0, Math.min(SHORT, parts.size())));
+    return parts.size() <= SHORT
+        ? first
+        : first + "; and " + (parts.size() - SHORT) + " more, on the sheet";
   }
 
   /** The call is over and the case goes on elsewhere. */
