@@ -72,6 +72,22 @@ class ArchitectureTest {
           .because("recorded answers stand in for a person, and files for a screen");
 
   @ArchTest
+  static final ArchRule trials_know_no_screen_and_no_store =
+      knowsOnly(
+              "trial",
+              "quantity",
+              "calculation",
+              "knowledge",
+              "rules",
+              "belief",
+              "plan",
+              "interview",
+              "dispatch",
+              "record",
+              "replay")
+          .because("what a change to the cards does is worked out before it is shown");
+
+  @ArchTest
   static final ArchRule records_know_no_screen_and_no_store =
       knowsOnly(
               "record",
@@ -168,6 +184,7 @@ class ArchitectureTest {
               "yett.knowledge..",
               "yett.interview..",
               "yett.replay..",
+              "yett.trial..",
               "yett.record..",
               "yett.dispatch..",
               "yett.shell..",

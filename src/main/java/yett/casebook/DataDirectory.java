@@ -11,8 +11,9 @@ import java.util.Optional;
  *
  * @param data what must not be lost
  * @param cache what can be made again
+ * @param settings what the user decided
  */
-public record DataDirectory(Path data, Path cache) {
+public record DataDirectory(Path data, Path cache, Path settings) {
   private static final String NAME = "yett";
 
   /** For the user who runs this program. */
@@ -25,22 +26,23 @@ public record DataDirectory(Path data, Path cache) {
     var variables = new Variables(environment);
     Optional<Path> own = variables.path("YETT_HOME").map(Path::toAbsolutePath);
     if (own.isPresent()) {
-      return new DataDirectory(own.get(), own.get().resolve("cache"));
+      return new DataDirectory(own.get(), own.get().resolve("cache"), own.get());
     }
     String name = system.toLowerCase(Locale.ROOT);
     if (name.startsWith("windows")) {
       Path local = variables.path("LOCALAPPDATA").orElse(home.resolve("AppData").resolve("Local"));
-      return new DataDirectory(local.resolve(NAME), local.resolve(NAME).resolve("cache"));
+      Path here = local.resolve(NAME);
+      return new DataDirectory(here, here.resolve("cache"), here);
     }
     if (name.startsWith("mac")) {
       Path library = home.resolve("Library");
-      return new DataDirectory(
-          library.resolve("Application Support").resolve(NAME),
-          library.resolve("Caches").resolve(NAME));
+      Path support = library.resolve("Application Support").resolve(NAME);
+      return new DataDirectory(support, library.resolve("Caches").resolve(NAME), support);
     }
     return new DataDirectory(
         variables.xdg("XDG_DATA_HOME").orElse(home.resolve(".local/share")).resolve(NAME),
-        variables.xdg("XDG_CACHE_HOME").orElse(home.resolve(".cache")).resolve(NAME));
+        variables.xdg("XDG_CACHE_HOME").orElse(home.resolve(".cache")).resolve(NAME),
+        variables.xdg("XDG_CONFIG_HOME").orElse(home.resolve(".config")).resolve(NAME));
   }
 
   /** The casebook's file. */

@@ -1,14 +1,10 @@
 package yett.replay;
 
 import java.nio.file.Path;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
+import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import yett.interview.Expertise;
 
@@ -30,7 +26,7 @@ public final class Replays {
 
   /** As many files at once as there are processors. */
   public static Replays onAllProcessors(Expertise expertise) {
-    return new Replays(expertise, Runtime.getRuntime().availableProcessors());
+    return new Replays(expertise, InOrder.threads());
   }
 
   /** Told after each file, on the thread that called. */
@@ -45,32 +41,16 @@ public final class Replays {
    * @param results is given each file's result in the order of the files, on this thread
    */
   public void run(List<Path> files, Progress progress, Consumer<FileReplay> results) {
-    ExecutorService workers = Executors.newFixedThreadPool(threads);
-    try {
-      Deque<Future<FileReplay>> waiting = new ArrayDeque<>();
-      int sent = 0;
-      for (int count = 1; count <= files.size(); count++) {
-        while (sent < files.size() && waiting.size() < 2 * threads) {
-          Path file = files.get(sent++);
-          waiting.add(workers.submit(() -> replay(file)));
-        }
-        results.accept(get(waiting.remove()));
-        progress.done(count, files.size());
-      }
-    } finally {
-      workers.shutdownNow();
-    }
-  }
-
-  private static FileReplay get(Future<FileReplay> future) {
-    try {
-      return future.get();
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("the replay was interrupted", e);
-    } catch (ExecutionException e) {
-      throw new IllegalStateException("a replay broke down: " + e.getCause().getMessage(), e);
-    }
+    List<Callable<FileReplay>> tasks = new ArrayList<>();
+    files.forEach(file -> tasks.add(() -> replay(file)));
+    AtomicInteger count = new AtomicInteger();
+    InOrder.run(
+        tasks,
+        threads,
+        result -> {
+          results.accept(result);
+          progress.done(count.incrementAndGet(), files.size());
+        });
   }
 
   /** Runs the cases of one file. */

@@ -10,14 +10,11 @@ import yett.casebook.CasebookException;
 import yett.casebook.DataDirectory;
 import yett.casebook.Outbox;
 import yett.casebook.Parcel;
-import yett.console.Block;
 import yett.console.Console;
 import yett.console.Consoles;
 import yett.interview.Expertise;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
-import yett.rules.RuleCache;
-import yett.rules.RuleEngine;
 
 /** What commands work with; each thing is opened when it is first needed. */
 @Component
@@ -25,6 +22,7 @@ final class Desk implements AutoCloseable {
   private final Map<String, String> environment = System.getenv();
   private final DataDirectory directory = DataDirectory.ofUser();
   private final Clock clock = Clock.systemUTC();
+  private final RuleBases ruleBases = new RuleBases(directory, this::console);
   private Console console;
   private Casebook casebook;
   private RuleBase base;
@@ -65,17 +63,14 @@ final class Desk implements AutoCloseable {
 
   synchronized Expertise expertise() {
     if (expertise == null) {
-      RuleBase base = base();
-      RuleCache cache = new RuleCache(directory.cache().resolve("rules"));
-      if (RuleEngine.needsCompiling(base, cache) && console().interactive()) {
-        console()
-            .show(
-                Block.paragraph(
-                    "Preparing the rules. This takes some seconds, the first time only."));
-      }
-      expertise = Expertise.of(base, cache);
+      expertise = ruleBases.ready(base());
     }
     return expertise;
+  }
+
+  /** Opens rule bases besides the one of the program. */
+  RuleBases ruleBases() {
+    return ruleBases;
   }
 
   Clock clock() {

@@ -29,6 +29,7 @@ import yett.rules.RuleErrors;
 final class Runner implements ApplicationRunner, ExitCodeGenerator {
   private static final int SOFTWARE = 70;
   private static final int IO = 74;
+  private static final int NO_PERMISSION = 77;
 
   private final Desk desk;
   private final CommandRegistry commands;
@@ -118,6 +119,9 @@ final class Runner implements ApplicationRunner, ExitCodeGenerator {
     }
     if (cause instanceof KnowledgeException || cause instanceof RuleErrors) {
       return tell(cause.getMessage(), Verb.DATA.code());
+    }
+    if (cause instanceof UntrustedRules) {
+      return tell(cause.getMessage(), NO_PERMISSION);
     }
     if (cause instanceof CaseNotFound) {
       return tell(cause.getMessage(), Verb.NO_INPUT.code());

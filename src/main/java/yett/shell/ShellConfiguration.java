@@ -34,6 +34,9 @@ class ShellConfiguration {
                 new ReplayVerb(desk),
                 new KnowledgeCheckVerb(desk),
                 new KnowledgeCoverVerb(desk),
+                new KnowledgeTestVerb(desk),
+                new KnowledgeCompareVerb(desk),
+                new KnowledgeTrustVerb(desk),
                 new CalculateVerb(desk),
                 new HelpVerb(desk))));
   }

@@ -17,6 +17,9 @@ abstract class Verb implements Command {
   static final ExitStatus DATA = new ExitStatus(65, "");
   static final ExitStatus NO_INPUT = new ExitStatus(66, "");
 
+  /** Not an error: what was compared is not the same. */
+  static final ExitStatus DIFFERENT = new ExitStatus(1, "");
+
   private final String name;
   private final String description;
   private final String usage;

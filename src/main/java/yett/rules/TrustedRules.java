@@ -1,0 +1,81 @@
+package yett.rules;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+
+/**
+ * The rule files (DRL) that may run. Rules are a program: they can do what their user can. So those
+ * run that came with the program, and those of which the user said so, each by its content: a file
+ * that changed by one letter is another file.
+ */
+public final class TrustedRules {
+  private final Path file;
+  private final Set<String> trusted = new HashSet<>();
+
+  /**
+   * @param file in the user's settings, one line a file: its hash and, for people, its name; it is
+   *     made when it is needed
+   * @param shipped texts of the rule files that came with the program
+   */
+  public TrustedRules(Path file, Collection<String> shipped) {
+    this.file = file;
+    shipped.forEach(text -> trusted.add(hash(text)));
+    if (Files.exists(file)) {
+      try {
+        Files.readAllLines(file).forEach(line -> trusted.add(line.split(" ", 2)[0]));
+      } catch (IOException e) {
+        throw new UncheckedIOException("cannot read which rules are trusted in " + file, e);
+      }
+    }
+  }
+
+  /**
+   * Names of the files that may not run.
+   *
+   * @param rules texts by path
+   */
+  public List<String> untrusted(SortedMap<String, String> rules) {
+    return rules.entrySet().stream()
+        .filter(e -> !trusted.contains(hash(e.getValue())))
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
+  /** Remembers that the user trusts these files as they are now. */
+  public void trust(SortedMap<String, String> rules) {
+    List<String> lines = new ArrayList<>();
+    for (String name : untrusted(rules)) {
+      lines.add(hash(rules.get(name)) + "  " + name.replaceAll("\\p{Cntrl}", "?"));
+    }
+    try {
+      Files.createDirectories(file.getParent());
+      Files.write(file, lines, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot write which rules are trusted to " + file, e);
+    }
+    rules.values().forEach(text -> trusted.add(hash(text)));
+  }
+
+  private static String hash(String text) {
+    try {
+      byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}

@@ -1,0 +1,92 @@
+package yett.shell;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.ExitStatus;
+import yett.console.Block;
+import yett.console.Progress;
+import yett.interview.Expertise;
+import yett.knowledge.KnowledgeSource;
+import yett.trial.CasesBeside;
+import yett.trial.Comparison;
+
+/** {@code knowledge compare}: two rule bases told apart by what they ask and conclude. */
+final class KnowledgeCompareVerb extends Verb {
+  private final Desk desk;
+
+  KnowledgeCompareVerb(Desk desk) {
+    super(
+        "knowledge compare",
+        "tell two rule bases apart by what they ask and conclude",
+        "Usage: knowledge compare FIRST SECOND [--only PART] [--sums]. Runs the cases beside the "
+            + "cards of the two folders under each, and shows by case where they part: the question "
+            + "asked, the first cause, the belief, the repairs, the minutes; then the sums. Without "
+            + "SECOND, FIRST is held against the rule base that the program came with.",
+        value("only", "a part: the beginning of a path such as chain/, or the name of one case"),
+        flag("sums", "the sums only"));
+    this.desk = desk;
+  }
+
+  /** A rule base, its cases, and its name in messages. */
+  private record Side(Expertise expertise, CasesBeside cases) {}
+
+  @Override
+  public ExitStatus execute(CommandContext context) {
+    List<String> words = words(context);
+    if (words.isEmpty() || words.size() > 2) {
+      throw new UsageException(getHelp());
+    }
+    String only = option(context, "only", "");
+    KnowledgeSource last = KnowledgeSource.folder(Path.of(words.get(words.size() - 1)));
+    Side first =
+        side(words.size() == 2 ? KnowledgeSource.folder(Path.of(words.get(0))) : shipped(), only);
+    Side second = side(last, only);
+    show(compare(first, second), has(context, "sums"));
+    return first.cases().problems().isEmpty() && second.cases().problems().isEmpty() ? OK : DATA;
+  }
+
+  private static KnowledgeSource shipped() {
+    return new ShippedKnowledge();
+  }
+
+  private Side side(KnowledgeSource source, String only) {
+    Expertise expertise = desk.ruleBases().open(source);
+    CasesBeside cases = CasesBeside.of(source.files(), expertise.base(), only);
+    cases.problems().forEach(System.err::println);
+    return new Side(expertise, cases);
+  }
+
+  private Comparison compare(Side first, Side second) {
+    int runs = first.cases().cases().size() + second.cases().cases().size();
+    try (Progress progress = desk.console().start("Replaying", runs)) {
+      return Comparison.of(
+          first.expertise(), first.cases(), second.expertise(), second.cases(), progress::step);
+    }
+  }
+
+  private void show(Comparison comparison, boolean sumsOnly) {
+    List<Block> blocks = new ArrayList<>();
+    if (!sumsOnly) {
+      comparison.differences().forEach(d -> blocks.addAll(Differences.blocks(d)));
+    }
+    blocks.add(Block.heading("All cases of both"));
+    List<Block.Row> rows = new ArrayList<>();
+    rows.add(Block.row("First", comparison.first().words()));
+    rows.add(Block.row("Second", comparison.second().words()));
+    comparison.sums().forEach(s -> rows.add(row(s)));
+    comparison.cards().forEach(c -> rows.add(row(c)));
+    blocks.add(new Block.Rows(rows));
+    if (!comparison.alone().isEmpty()) {
+      blocks.add(Block.paragraph("Not compared: " + String.join(", ", comparison.alone()) + "."));
+    }
+    desk.console().show(blocks);
+  }
+
+  /** "what: how much" in two columns. */
+  private static Block.Row row(String words) {
+    String[] parts = words.split(": ", 2);
+    return Block.row(StepViews.capital(parts[0]), parts[1]);
+  }
+}

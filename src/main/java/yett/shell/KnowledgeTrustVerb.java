@@ -1,0 +1,43 @@
+package yett.shell;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.ExitStatus;
+import yett.console.Block;
+import yett.knowledge.KnowledgeSource;
+import yett.knowledge.RuleBase;
+import yett.rules.TrustedRules;
+
+/** {@code knowledge trust}: says that the rules of a folder, as they are now, may run. */
+final class KnowledgeTrustVerb extends Verb {
+  private final Desk desk;
+
+  KnowledgeTrustVerb(Desk desk) {
+    super(
+        "knowledge trust",
+        "say that the rules (DRL) of a folder may run",
+        "Usage: knowledge trust FOLDER. Cards and tables are data and can do no harm; rules are a "
+            + "program and can do whatever you can. Say it of rules whose author you know and that "
+            + "you have looked at. It holds on this computer until one of them changes.");
+    this.desk = desk;
+  }
+
+  @Override
+  public ExitStatus execute(CommandContext context) {
+    if (words(context).size() != 1) {
+      throw new UsageException(getHelp());
+    }
+    RuleBase base = RuleBase.read(KnowledgeSource.folder(Path.of(words(context).get(0))));
+    TrustedRules trusted = desk.ruleBases().trusted();
+    List<String> untrusted = trusted.untrusted(base.rules());
+    trusted.trust(base.rules());
+    desk.console()
+        .show(
+            Block.paragraph(
+                untrusted.isEmpty()
+                    ? "All rules of this folder are trusted already."
+                    : "Trusted from now on: " + String.join(", ", untrusted) + "."));
+    return OK;
+  }
+}

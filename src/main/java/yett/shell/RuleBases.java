@@ -1,0 +1,94 @@
+package yett.shell;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import yett.casebook.DataDirectory;
+import yett.console.Block;
+import yett.console.Console;
+import yett.console.Input;
+import yett.interview.Expertise;
+import yett.knowledge.KnowledgeSource;
+import yett.knowledge.RuleBase;
+import yett.rules.RuleCache;
+import yett.rules.RuleEngine;
+import yett.rules.TrustedRules;
+
+/** Opens rule bases, of the program or of a folder; rules run only if they are trusted. */
+final class RuleBases {
+  private static final String FILE = "trusted-rules.txt";
+
+  private final DataDirectory directory;
+  private final Supplier<Console> console;
+  private TrustedRules trusted;
+
+  RuleBases(DataDirectory directory, Supplier<Console> console) {
+    this.directory = directory;
+    this.console = console;
+  }
+
+  /**
+   * Makes a rule base ready to reason with.
+   *
+   * @throws UntrustedRules if it has rules that may not run
+   */
+  Expertise open(KnowledgeSource source) {
+    RuleBase base = RuleBase.read(source);
+    permit(base.rules());
+    return ready(base);
+  }
+
+  /** The rule base that came with the program, whose rules are its own. */
+  Expertise ready(RuleBase base) {
+    RuleCache cache = new RuleCache(directory.cache().resolve("rules"));
+    if (RuleEngine.needsCompiling(base, cache) && console.get().interactive()) {
+      say("Preparing the rules. This takes some seconds, the first time only.");
+    }
+    return Expertise.of(base, cache);
+  }
+
+  /** Asks a person at a terminal; without one, only what was said before counts. */
+  private void permit(SortedMap<String, String> rules) {
+    List<String> untrusted = trusted().untrusted(rules);
+    if (untrusted.isEmpty()) {
+      return;
+    }
+    if (!console.get().interactive() || !asked(untrusted)) {
+      throw new UntrustedRules(untrusted);
+    }
+    trusted().trust(rules);
+  }
+
+  private boolean asked(List<String> untrusted) {
+    say(
+        "These rules are new here or were changed: "
+            + String.join(", ", untrusted)
+            + ". Rules (DRL) are a program and can do whatever you can. Run them only if you know "
+            + "who wrote them and have looked at them.");
+    Input input = console.get().ask("Type trust to run them, or Enter to leave it: ");
+    return input instanceof Input.Line line && line.text().strip().equalsIgnoreCase("trust");
+  }
+
+  /** Which rules may run on this computer. */
+  synchronized TrustedRules trusted() {
+    if (trusted == null) {
+      trusted = new TrustedRules(directory.settings().resolve(FILE), shippedRules());
+    }
+    return trusted;
+  }
+
+  private static Collection<String> shippedRules() {
+    return new ShippedKnowledge()
+        .files().entrySet().stream()
+            .filter(e -> e.getKey().endsWith(".drl"))
+            .map(Map.Entry::getValue)
+            .collect(Collectors.toSet());
+  }
+
+  private void say(String words) {
+    console.get().show(Block.paragraph(words));
+  }
+}

@@ -1,0 +1,125 @@
+package yett.trial;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.MapperFeature;
+import tools.jackson.databind.PropertyNamingStrategies;
+import tools.jackson.databind.json.JsonMapper;
+import yett.knowledge.KnowledgeException;
+import yett.knowledge.Problem;
+import yett.trial.Account.Key;
+
+/**
+ * The run that the trainer accepted last, in a file beside the cards: one line a case, in the order
+ * of the files, so that version control shows which cases a change touched.
+ */
+public final class AcceptedRun {
+  /** Its name in the folder of the rule base. */
+  public static final String FILE = "accepted-run.jsonl";
+
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder()
+          .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
+          .propertyNamingStrategy(PropertyNamingStrategies.KEBAB_CASE)
+          .changeDefaultPropertyInclusion(i -> i.withValueInclusion(JsonInclude.Include.NON_EMPTY))
+          .build();
+
+  private final Map<Key, Account> accounts;
+
+  private AcceptedRun(Map<Key, Account> accounts) {
+    this.accounts = accounts;
+  }
+
+  /**
+   * Empty if nothing was ever accepted there.
+   *
+   * @throws KnowledgeException if the file is damaged
+   */
+  public static Optional<AcceptedRun> in(Path folder) {
+    Path file = folder.resolve(FILE);
+    if (!Files.exists(file)) {
+      return Optional.empty();
+    }
+    Map<Key, Account> accounts = new LinkedHashMap<>();
+    int number = 0;
+    try {
+      for (String line : Files.readAllLines(file)) {
+        number++;
+        Account account = MAPPER.readValue(line, Account.class);
+        accounts.put(account.key(), account);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot read " + file, e);
+    } catch (JacksonException e) {
+      throw damaged(file, number);
+    }
+    return Optional.of(new AcceptedRun(accounts));
+  }
+
+  private static KnowledgeException damaged(Path file, int line) {
+    return new KnowledgeException(
+        List.of(
+            new Problem(
+                "damaged-run",
+                file.toString(),
+                line,
+                1,
+                "this line is no case of an accepted run",
+                "Take the file from version control again, or delete it and accept anew.")));
+  }
+
+  Optional<Account> of(Key key) {
+    return Optional.ofNullable(accounts.get(key));
+  }
+
+  Set<Key> keys() {
+    return accounts.keySet();
+  }
+
+  Map<Key, Set<String>> inView() {
+    return accounts.entrySet().stream()
+        .collect(Collectors.toMap(Map.Entry::getKey, e -> e.getValue().inView()));
+  }
+
+  /**
+   * Writes what is accepted now; a reader never sees half of it.
+   *
+   * @param before what is kept of cases that were not run
+   */
+  static void write(Path folder, Collection<Account> before, Collection<Account> run)
+      throws IOException {
+    Map<String, Account> all = new TreeMap<>();
+    before.forEach(a -> all.put(order(a), a));
+    run.forEach(a -> all.put(order(a), a));
+    StringBuilder lines = new StringBuilder();
+    all.values().forEach(a -> lines.append(MAPPER.writeValueAsString(a)).append('\n'));
+    Path part = Files.createTempFile(folder, ".accepted-run", ".part");
+    try {
+      Files.writeString(part, lines);
+      Files.move(part, folder.resolve(FILE), StandardCopyOption.REPLACE_EXISTING);
+    } finally {
+      Files.deleteIfExists(part);
+    }
+  }
+
+  Collection<Account> accounts() {
+    return accounts.values();
+  }
+
+  private static String order(Account account) {
+    return account.file() + "\0" + account.name();
+  }
+}

@@ -1,0 +1,116 @@
+package yett.trial;
+
+import com.fasterxml.jackson.annotation.JsonIgnore;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import yett.interview.Moment;
+import yett.replay.RecordedCase;
+import yett.replay.Replayed;
+import yett.replay.Score;
+
+/**
+ * What is kept of a case that was run, to hold another run against it.
+ *
+ * @param right whether it came out as its file says; empty where the file says nothing
+ * @param path checks, repairs and proofs in the order in which they came up
+ * @param ranking the first causes at the end, each with its chance
+ * @param evidence what the answers weighed for the causes in view: the true ones, and those that
+ *     came first
+ */
+record Account(
+    @JsonProperty("case") String name,
+    String file,
+    Optional<Boolean> right,
+    String ended,
+    List<String> path,
+    Map<String, Double> ranking,
+    List<String> repairs,
+    List<String> stops,
+    double minutes,
+    List<String> unsafe,
+    List<Weighed> evidence) {
+  private static final int FIRST = 5;
+  private static final int IN_VIEW = 2;
+  private static final Set<String> STEPS = Set.of("check", "repair", "proof");
+
+  /** What is empty is left out of a file. */
+  Account {
+    right = right == null ? Optional.empty() : right;
+    path = path == null ? List.of() : List.copyOf(path);
+    ranking = ranking == null ? Map.of() : ranking;
+    repairs = repairs == null ? List.of() : List.copyOf(repairs);
+    stops = stops == null ? List.of() : List.copyOf(stops);
+    unsafe = unsafe == null ? List.of() : List.copyOf(unsafe);
+    evidence = evidence == null ? List.of() : List.copyOf(evidence);
+  }
+
+  /** What tells one case from all others of a rule base. */
+  record Key(String file, String name) {
+    static Key of(RecordedCase recorded) {
+      return new Key(recorded.file(), recorded.name());
+    }
+  }
+
+  @JsonIgnore
+  Key key() {
+    return new Key(file, name);
+  }
+
+  /**
+   * @param also causes to have in view besides, because an earlier run had them
+   */
+  static Account of(RecordedCase recorded, Replayed replayed, Set<String> also) {
+    Map<String, Double> ranking = new LinkedHashMap<>();
+    replayed.ranking().stream()
+        .limit(FIRST)
+        .forEach(r -> ranking.put(r.cause(), Math.round(r.chance() * 1000) / 1000.0));
+    Set<String> inView = new LinkedHashSet<>(also);
+    recorded.truth().ifPresent(inView::addAll);
+    recorded.expect().ifPresent(inView::add);
+    ranking.keySet().stream().limit(IN_VIEW).forEach(inView::add);
+    inView.retainAll(replayed.moment().belief().model().causes());
+    return new Account(
+        recorded.name(),
+        recorded.file(),
+        Score.right(replayed),
+        replayed.ended(),
+        replayed.steps().stream()
+            .filter(s -> STEPS.contains(s.kind()))
+            .map(s -> s.kind().equals("repair") ? "repair " + s.id() : s.id())
+            .toList(),
+        ranking,
+        replayed.repairs().stream().map(Replayed.Mended::repair).toList(),
+        replayed.stops(),
+        replayed.spentMinutes(),
+        replayed.unsafe(),
+        evidence(replayed.moment(), inView));
+  }
+
+  private static List<Weighed> evidence(Moment moment, Set<String> inView) {
+    Stream<Weighed> answers =
+        moment.trail().moves().stream()
+            .map(m -> Weighed.of(m, inView, moment))
+            .filter(w -> !w.decibans().isEmpty());
+    return Stream.concat(Stream.of(Weighed.outset(inView, moment)), answers).toList();
+  }
+
+  /** The cause that is most probable at the end. */
+  @JsonIgnore
+  Optional<String> first() {
+    return ranking.keySet().stream().findFirst();
+  }
+
+  /** The causes whose evidence is told. */
+  @JsonIgnore
+  Set<String> inView() {
+    Set<String> causes = new LinkedHashSet<>();
+    evidence.forEach(w -> causes.addAll(w.decibans().keySet()));
+    return causes;
+  }
+}

@@ -1,0 +1,38 @@
+package yett.trial;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import yett.knowledge.Problem;
+import yett.knowledge.RuleBase;
+import yett.replay.CaseFile;
+import yett.replay.RecordedCase;
+
+/**
+ * The cases that stand beside the cards of a rule base.
+ *
+ * @param problems of files that cannot be used; none of their cases is here
+ */
+public record CasesBeside(List<RecordedCase> cases, List<Problem> problems) {
+
+  /**
+   * @param files of the rule base, by path
+   * @param only beginning of a path, or the name of a case; empty for all
+   */
+  public static CasesBeside of(SortedMap<String, String> files, RuleBase base, String only) {
+    List<RecordedCase> cases = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>();
+    for (Map.Entry<String, String> file : files.entrySet()) {
+      if (file.getKey().matches(".*\\.case\\.(yaml|yml|json)")) {
+        CaseFile read = CaseFile.read(file.getKey(), file.getValue(), base);
+        boolean part = file.getKey().startsWith(only);
+        read.cases().stream().filter(c -> part || c.name().equals(only)).forEach(cases::add);
+        if (part) {
+          problems.addAll(read.problems());
+        }
+      }
+    }
+    return new CasesBeside(List.copyOf(cases), List.copyOf(problems));
+  }
+}

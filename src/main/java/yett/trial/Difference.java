@@ -1,0 +1,211 @@
+package yett.trial;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * How one run of a case differs from another, in words.
+ *
+ * @param turn whether it went from right to wrong or back
+ * @param outcome whether something else was concluded or done, not only asked or weighed
+ */
+public record Difference(String file, String name, Turn turn, boolean outcome, List<String> words) {
+  /** Whether a case came out as its file says, before and now. */
+  public enum Turn {
+    WORSE("right before, wrong now"),
+    BETTER("wrong before, right now"),
+    NONE("");
+
+    private final String words;
+
+    Turn(String words) {
+      this.words = words;
+    }
+
+    public String words() {
+      return words;
+    }
+  }
+
+  /** Chances that differ by less look the same to a person. */
+  static final double LEAST_SHIFT = 0.01;
+
+  /** Minutes of the cards are rounded to a tenth. */
+  private static final double LEAST_MINUTES = 0.5;
+
+  /** About the least that a person notices (Good). */
+  private static final double LEAST_DECIBANS = 1;
+
+  private static final int MOST_EVIDENCE = 6;
+
+  /** Empty if nothing changed that a person would notice. */
+  static Optional<Difference> between(Account before, Account now) {
+    List<String> outcome = new ArrayList<>();
+    outcome.addAll(word("ends", before.ended(), now.ended()));
+    outcome.addAll(word("stops", list(before.stops()), list(now.stops())));
+    outcome.addAll(word("unsafe", list(before.unsafe()), list(now.unsafe())));
+    outcome.addAll(first(before, now));
+    outcome.addAll(word("repairs", list(before.repairs()), list(now.repairs())));
+    List<String> words = new ArrayList<>(outcome);
+    words.addAll(path(before.path(), now.path()));
+    words.addAll(shifts(before.ranking(), now.ranking()));
+    if (Math.abs(before.minutes() - now.minutes()) >= LEAST_MINUTES) {
+      words.add(
+          String.format(
+              Locale.ROOT, "minutes: was %.1f, is %.1f", before.minutes(), now.minutes()));
+    }
+    Turn turn = turn(before.right(), now.right());
+    if (words.isEmpty() && turn == Turn.NONE) {
+      return Optional.empty();
+    }
+    words.addAll(evidence(before, now));
+    return Optional.of(
+        new Difference(now.file(), now.name(), turn, !outcome.isEmpty(), List.copyOf(words)));
+  }
+
+  private static Turn turn(Optional<Boolean> before, Optional<Boolean> now) {
+    boolean was = before.orElse(true);
+    boolean is = now.orElse(true);
+    return was == is ? Turn.NONE : was ? Turn.WORSE : Turn.BETTER;
+  }
+
+  private static String list(List<String> words) {
+    return words.isEmpty() ? "none" : String.join(", ", words);
+  }
+
+  private static List<String> word(String what, String before, String now) {
+    return before.equals(now) ? List.of() : List.of(what + ": was " + before + ", is " + now);
+  }
+
+  private static List<String> first(Account before, Account now) {
+    if (before.first().equals(now.first())) {
+      return List.of();
+    }
+    return word("first cause", leading(before), leading(now));
+  }
+
+  private static String leading(Account account) {
+    return account.first().map(c -> c + " " + percent(account.ranking().get(c))).orElse("none");
+  }
+
+  /** Where the two paths part, and by how much the later is longer. */
+  private static List<String> path(List<String> before, List<String> now) {
+    int same = 0;
+    while (same < Math.min(before.size(), now.size()) && before.get(same).equals(now.get(same))) {
+      same++;
+    }
+    if (same == before.size() && same == now.size()) {
+      return List.of();
+    }
+    String was = same < before.size() ? before.get(same) : "the end";
+    String is = same < now.size() ? now.get(same) : "the end";
+    return List.of(
+        String.format(
+            Locale.ROOT,
+            "step %d: was %s, is %s (%d steps before, %d now)",
+            same + 1,
+            was,
+            is,
+            before.size(),
+            now.size()));
+  }
+
+  private static List<String> shifts(Map<String, Double> before, Map<String, Double> now) {
+    Set<String> causes = new LinkedHashSet<>(before.keySet());
+    causes.addAll(now.keySet());
+    String words =
+        causes.stream()
+            .filter(c -> Math.abs(chance(before, c) - chance(now, c)) >= LEAST_SHIFT)
+            .map(c -> c + " " + percent(chance(before, c)) + " to " + percent(chance(now, c)))
+            .collect(Collectors.joining(", "));
+    return words.isEmpty() ? List.of() : List.of("belief: " + words);
+  }
+
+  /** By how much the chance of a cause moved at most. */
+  static double mostShift(Map<String, Double> before, Map<String, Double> now) {
+    Set<String> causes = new LinkedHashSet<>(before.keySet());
+    causes.addAll(now.keySet());
+    return causes.stream()
+        .mapToDouble(c -> Math.abs(chance(before, c) - chance(now, c)))
+        .max()
+        .orElse(0);
+  }
+
+  private static double chance(Map<String, Double> ranking, String cause) {
+    return ranking.getOrDefault(cause, 0.0);
+  }
+
+  private static String percent(double chance) {
+    return String.format(Locale.ROOT, "%.0f %%", 100 * chance);
+  }
+
+  private record Moved(String cause, String subject, String words, double before, double now) {
+    double by() {
+      return Math.abs(now - before);
+    }
+
+    String words(Account was, Account is) {
+      return String.format(
+          Locale.ROOT,
+          "evidence for %s: %s, was %s, is %s",
+          cause,
+          (subject + " " + words).strip(),
+          decibans(before, was),
+          decibans(now, is));
+    }
+
+    private String decibans(double weight, Account account) {
+      if (weight == 0) {
+        boolean asked = account.path().contains(subject);
+        return asked ? "under 0.5 dB" : "not weighed";
+      }
+      return Math.abs(weight) >= Weighed.BEYOND
+          ? "beyond measure"
+          : String.format(Locale.ROOT, "%+.1f dB", weight);
+    }
+  }
+
+  /** The answers that weigh otherwise, what moved most first. */
+  private static List<String> evidence(Account before, Account now) {
+    Map<Answer, Map<String, Double>> was = byAnswer(before);
+    Map<Answer, Map<String, Double>> is = byAnswer(now);
+    Set<Answer> answers = new LinkedHashSet<>(was.keySet());
+    answers.addAll(is.keySet());
+    Set<String> causes = before.inView();
+    causes.retainAll(now.inView());
+    List<Moved> moved = new ArrayList<>();
+    for (Answer answer : answers) {
+      for (String cause : causes) {
+        double then = was.getOrDefault(answer, Map.of()).getOrDefault(cause, 0.0);
+        double today = is.getOrDefault(answer, Map.of()).getOrDefault(cause, 0.0);
+        moved.add(new Moved(cause, answer.subject(), answer.words(), then, today));
+      }
+    }
+    return moved.stream()
+        .filter(m -> m.by() >= LEAST_DECIBANS)
+        .sorted(Comparator.comparingDouble(m -> -m.by()))
+        .limit(MOST_EVIDENCE)
+        .map(m -> m.words(before, now))
+        .toList();
+  }
+
+  private record Answer(String subject, String words) {}
+
+  private static Map<Answer, Map<String, Double>> byAnswer(Account account) {
+    Map<Answer, Map<String, Double>> byAnswer = new LinkedHashMap<>();
+    for (Weighed weighed : account.evidence()) {
+      Answer answer = new Answer(weighed.subject(), weighed.words());
+      Map<String, Double> sum = byAnswer.computeIfAbsent(answer, a -> new LinkedHashMap<>());
+      weighed.decibans().forEach((cause, weight) -> sum.merge(cause, weight, Double::sum));
+    }
+    return byAnswer;
+  }
+}
