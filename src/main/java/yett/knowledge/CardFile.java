@@ -35,17 +35,35 @@ public final class CardFile {
 
   private static final Pattern TWICE = Pattern.compile("Duplicate Object property \"(.*)\"");
 
-  /** A document of a file. Where its parts stand is worked out only when somebody asks. */
-  public static final class Document {
+  /** Where the parts of a file's documents stand, worked out only when somebody asks. */
+  private static final class Places {
     private final String file;
     private final String text;
-    private final int number;
-    private final JsonNode root;
-    private Map<String, TokenStreamLocation> places;
+    private volatile List<Map<String, TokenStreamLocation>> all;
 
-    Document(String file, String text, int number, JsonNode root) {
+    Places(String file, String text) {
       this.file = file;
       this.text = text;
+    }
+
+    Map<String, TokenStreamLocation> of(int document) {
+      if (all == null) {
+        all = places(mapper(file), text);
+      }
+      return document < all.size() ? all.get(document) : Map.of();
+    }
+  }
+
+  /** A document of a file. */
+  public static final class Document {
+    private final String file;
+    private final Places places;
+    private final int number;
+    private final JsonNode root;
+
+    Document(String file, Places places, int number, JsonNode root) {
+      this.file = file;
+      this.places = places;
       this.number = number;
       this.root = root;
     }
@@ -70,12 +88,9 @@ public final class CardFile {
     }
 
     private TokenStreamLocation place(String pointer) {
-      if (places == null) {
-        List<Map<String, TokenStreamLocation>> all = CardFile.places(mapper(file), text);
-        places = number < all.size() ? all.get(number) : Map.of();
-      }
+      Map<String, TokenStreamLocation> known = places.of(number);
       for (String p = pointer; ; p = p.substring(0, Math.max(0, p.lastIndexOf('/')))) {
-        TokenStreamLocation found = places.get(p);
+        TokenStreamLocation found = known.get(p);
         if (found != null || p.isEmpty()) {
           return found;
         }
@@ -97,12 +112,13 @@ public final class CardFile {
   public static List<Document> read(String file, String text, List<Problem> problems) {
     ObjectMapper mapper = mapper(file);
     List<Document> documents = new ArrayList<>();
+    Places places = new Places(file, text);
     try {
       try (var parser = mapper.createParser(text)) {
         for (int i = 0; parser.nextToken() != null; i++) {
           JsonNode root = mapper.readTree(parser);
           if (root != null && !root.isNull() && !root.isMissingNode()) {
-            documents.add(new Document(file, text, i, root));
+            documents.add(new Document(file, places, i, root));
           }
         }
       }

@@ -35,25 +35,32 @@ final class CauseRows {
   }
 
   void place() {
+    Map<String, Map<String, double[]>> rows = new LinkedHashMap<>();
     for (String cause : causes.keySet()) {
       Fields card = places.of("cause", cause);
       Fields shows = card.inner(SHOWS);
-      shows.names().forEach(check -> row(cause, shows, check));
+      shows.names().forEach(check -> row(cause, shows, check, rows));
       Map<String, Double> after = card.numbers(AFTER, LEAST_ODDS, MOST_ODDS);
       after.forEach((history, odds) -> odds(cause, card, history, odds));
     }
+    rows.forEach(
+        (check, more) -> {
+          Map<String, double[]> all = new LinkedHashMap<>(checks.get(check).likelihood());
+          all.putAll(more);
+          checks.put(check, checks.get(check).withLikelihood(all));
+        });
   }
 
-  private void row(String cause, Fields shows, String name) {
+  private void row(
+      String cause, Fields shows, String name, Map<String, Map<String, double[]>> rows) {
     Check check = checks.get(name);
     if (check == null) {
       unknown(shows, name, "check, complaint or proof", name, checks.keySet());
     } else if (check.likelihood().containsKey(cause)) {
       twice(shows, name, cause, "likelihood", name);
     } else {
-      Map<String, double[]> rows = new LinkedHashMap<>(check.likelihood());
-      rows.put(cause, CardReader.row(shows, name, check));
-      checks.put(name, check.withLikelihood(rows));
+      rows.computeIfAbsent(name, n -> new LinkedHashMap<>())
+          .put(cause, CardReader.row(shows, name, check));
     }
   }
 

@@ -15,11 +15,20 @@ final class CrossCheck {
   private final RuleBase base;
   private final RuleBaseReader.Places places;
   private final List<Problem> problems;
+  private final Set<String> followers = new LinkedHashSet<>();
+  private final Set<String> proofs = new TreeSet<>();
+  private final Set<String> cautioned = new TreeSet<>();
+  private final Set<String> repaired = new HashSet<>();
 
   CrossCheck(RuleBase base, RuleBaseReader.Places places, List<Problem> problems) {
     this.base = base;
     this.places = places;
     this.problems = problems;
+    followers.addAll(base.repairs().keySet());
+    followers.addAll(base.checks().keySet());
+    base.proofs().forEach(p -> proofs.add(p.id()));
+    base.cautions().values().forEach(c -> cautioned.add(c.hazard()));
+    base.repairs().values().forEach(r -> repaired.addAll(r.removes().keySet()));
   }
 
   void run() {
@@ -64,10 +73,7 @@ final class CrossCheck {
           "\"" + cause.id() + "\" brings itself about through its links",
           "Take out the link that is least true.");
     }
-    boolean repaired =
-        cause.id().equals(Cause.NOT_IN_RULE_BASE)
-            || base.repairs().values().stream().anyMatch(r -> r.removes().containsKey(cause.id()));
-    if (!repaired) {
+    if (!cause.id().equals(Cause.NOT_IN_RULE_BASE) && !repaired.contains(cause.id())) {
       problem(
           "cause",
           cause.id(),
@@ -131,20 +137,12 @@ final class CrossCheck {
   private void repair(Repair repair) {
     known("repair", repair.id(), "removes", repair.removes().keySet(), base.causes().keySet());
     known("repair", repair.id(), "needs", repair.needs(), base.setUps().keySet());
-    Set<String> follow = new LinkedHashSet<>(base.repairs().keySet());
-    follow.addAll(base.checks().keySet());
-    known("repair", repair.id(), "entails", repair.entails(), follow);
-    known("repair", repair.id(), "proofs", repair.proofs(), proofIds());
+    known("repair", repair.id(), "entails", repair.entails(), followers);
+    known("repair", repair.id(), "proofs", repair.proofs(), proofs);
     hazards("repair", repair.id(), repair.hazards());
     conditions("repair", repair.id(), repair.onlyIf());
     permitted("repair", repair.id(), repair.who(), repair.needs());
     together("repair", repair.id(), repair.needs());
-  }
-
-  private Set<String> proofIds() {
-    Set<String> ids = new TreeSet<>();
-    base.proofs().forEach(p -> ids.add(p.id()));
-    return ids;
   }
 
   private void setUp(SetUp setUp) {
@@ -191,8 +189,6 @@ final class CrossCheck {
   }
 
   private void hazards(String kind, String id, List<String> hazards) {
-    Set<String> cautioned = new TreeSet<>();
-    base.cautions().values().forEach(c -> cautioned.add(c.hazard()));
     for (String hazard : hazards) {
       if (!cautioned.contains(hazard)) {
         problem(

@@ -68,7 +68,11 @@ public final class Fields {
           "", "missing-field", "\"" + field + "\" is missing", "Add a line \"" + field + ": …\".");
       return "";
     }
-    return text(field, "");
+    String text = text(field, "");
+    if (text.isEmpty() && get(field).isValueNode()) {
+      problem(field, "missing-field", "\"" + field + "\" is empty", "Write it out.");
+    }
+    return text;
   }
 
   public String text(String field, String usual) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.BiFunction;
 
 /** Turns the files of a rule base into cards, collecting every problem on the way. */
 final class RuleBaseReader {
@@ -31,6 +32,8 @@ final class RuleBaseReader {
           "pressing");
 
   private final SortedMap<String, String> files;
+  private final BiFunction<String, String, ParsedFile> parser;
+  private final List<String> unreadable = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
   private final Places places = new Places();
   private final Map<String, Cause> causes = new LinkedHashMap<>();
@@ -45,7 +48,15 @@ final class RuleBaseReader {
   private final TelephoneReader telephone = new TelephoneReader();
 
   RuleBaseReader(SortedMap<String, String> files) {
+    this(files, ParsedFile::of);
+  }
+
+  /**
+   * @param parser from the name of a file and its text
+   */
+  RuleBaseReader(SortedMap<String, String> files, BiFunction<String, String, ParsedFile> parser) {
     this.files = files;
+    this.parser = parser;
   }
 
   RuleBase read() {
@@ -55,7 +66,10 @@ final class RuleBaseReader {
       if (name.endsWith(".drl")) {
         rules.put(name, file.getValue());
       } else if (name.endsWith(".yaml") && !name.endsWith(".case.yaml")) {
-        CardFile.read(name, file.getValue(), problems).forEach(this::card);
+        ParsedFile parsed = parser.apply(name, file.getValue());
+        problems.addAll(parsed.problems());
+        unreadable.addAll(parsed.unreadable());
+        parsed.cards().forEach(this::card);
       }
     }
     new CauseRows(causes, checks, histories, places).place();
@@ -78,6 +92,7 @@ final class RuleBaseReader {
             telephone.read(),
             Collections.unmodifiableSortedMap(rules));
     new CrossCheck(base, places, problems).run();
+    Consequences.remove(problems, unreadable);
     if (!problems.isEmpty()) {
       throw new KnowledgeException(problems);
     }
@@ -97,7 +112,7 @@ final class RuleBaseReader {
       return;
     }
     String id = fields.text(kind);
-    if (!id.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+    if (!id.isEmpty() && !id.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
       fields.problem(
           kind,
           "bad-id",

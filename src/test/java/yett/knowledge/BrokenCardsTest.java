@@ -3,14 +3,12 @@ package yett.knowledge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowable;
-import static org.assertj.core.api.Assertions.fail;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -18,7 +16,6 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -34,7 +31,6 @@ class BrokenCardsTest {
   private static final Path BROKEN = RESOURCES.resolve("broken-knowledge");
   private static final Path SOUND = RESOURCES.resolve("sound-knowledge");
   private static final Path SOURCES = Path.of("src/main/java/yett/knowledge");
-  private static final int MUTANTS = 3_000;
 
   static Stream<String> kinds() throws IOException {
     try (Stream<Path> folders = Files.list(BROKEN)) {
@@ -122,87 +118,5 @@ class BrokenCardsTest {
       }
     }
     return arguments;
-  }
-
-  @Test
-  void a_slip_of_the_pen_gives_a_rule_base_or_problems_with_places() {
-    SortedMap<String, String> shipped = KnowledgeSource.folder(Path.of("knowledge")).files();
-    shipped.keySet().removeIf(name -> !name.endsWith(".yaml") || name.endsWith(".case.yaml"));
-    List<String> names = List.copyOf(shipped.keySet());
-    int told =
-        IntStream.range(0, MUTANTS)
-            .parallel()
-            .map(
-                seed -> {
-                  Random random = new Random(seed * 0x9E3779B97F4A7C15L);
-                  String name = names.get(random.nextInt(names.size()));
-                  SortedMap<String, String> files = new TreeMap<>(shipped);
-                  files.put(name, mutated(files.get(name), random));
-                  return read(files, seed, name);
-                })
-            .sum();
-    assertThat(told).as("mutants with a problem").isGreaterThan(MUTANTS / 4);
-  }
-
-  private static int read(SortedMap<String, String> files, int seed, String name) {
-    try {
-      RuleBase.read(() -> files);
-      return 0;
-    } catch (KnowledgeException e) {
-      for (Problem problem : e.problems()) {
-        boolean clear =
-            !problem.message().isBlank()
-                && !problem.message().contains("null")
-                && !problem.message().contains("Exception")
-                && !problem.message().contains("java.");
-        if (!clear || problem.line() < 1 && !problem.kind().equals("missing-cause")) {
-          fail("seed %d, %s: a poor message: %s: %s", seed, name, problem.kind(), problem);
-        }
-      }
-      return 1;
-    } catch (RuntimeException e) {
-      return fail("seed %d: %s with\n%s".formatted(seed, e, files.get(name)), e);
-    }
-  }
-
-  private static String mutated(String text, Random random) {
-    List<String> lines = new ArrayList<>(text.lines().toList());
-    int at = random.nextInt(lines.size());
-    int other = random.nextInt(lines.size());
-    switch (random.nextInt(8)) {
-      case 0 -> lines.remove(at);
-      case 1 -> lines.add(at, lines.get(at));
-      case 2 -> {
-        String line = lines.set(at, lines.get(other));
-        lines.set(other, line);
-      }
-      case 3 -> swapValues(lines, at, other);
-      case 4 -> {
-        return text.substring(0, random.nextInt(text.length()));
-      }
-      case 5 -> lines.set(at, "  " + lines.get(at));
-      case 6 -> {
-        String line = lines.get(at);
-        int cut = line.isEmpty() ? 0 : random.nextInt(line.length());
-        int end = Math.min(line.length(), cut + 1 + random.nextInt(3));
-        lines.set(at, line.substring(0, cut) + line.substring(end));
-      }
-      default -> {
-        List<String> values =
-            List.of("[]", "{}", "~", "-1", "1e400", ".nan", "\"\"", "[[]]", "{a: {b: c}}", "yes");
-        String key = lines.get(at).replaceFirst(":.*", "");
-        lines.set(at, key + ": " + values.get(random.nextInt(values.size())));
-      }
-    }
-    return String.join("\n", lines) + "\n";
-  }
-
-  private static void swapValues(List<String> lines, int at, int other) {
-    String[] one = lines.get(at).split(": ", 2);
-    String[] two = lines.get(other).split(": ", 2);
-    if (one.length == 2 && two.length == 2) {
-      lines.set(at, one[0] + ": " + two[1]);
-      lines.set(other, two[0] + ": " + one[1]);
-    }
   }
 }

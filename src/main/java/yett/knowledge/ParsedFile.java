@@ -1,0 +1,60 @@
+package yett.knowledge;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A file of cards as trees. Where one card cannot be parsed, the others of its file still are, so
+ * that one slip of the pen hides no other.
+ *
+ * @param unreadable kind and id of cards that cannot be parsed, as {@code cause chain-slack}, as
+ *     far as their first lines tell
+ */
+record ParsedFile(
+    String text, List<CardFile.Document> cards, List<Problem> problems, List<String> unreadable) {
+  private static final Pattern DIVIDER = Pattern.compile("(?m)^---[ \\t]*(#.*)?\\R?");
+  private static final Pattern FIRST = Pattern.compile("(?m)^([a-z-]+):[ \\t]*([a-z0-9-]+)");
+
+  static ParsedFile of(String name, String text) {
+    List<Problem> problems = new ArrayList<>();
+    List<CardFile.Document> cards = CardFile.read(name, text, problems);
+    return problems.isEmpty()
+        ? new ParsedFile(text, cards, problems, List.of())
+        : oneByOne(name, text);
+  }
+
+  private static ParsedFile oneByOne(String name, String text) {
+    List<Problem> problems = new ArrayList<>();
+    List<CardFile.Document> cards = new ArrayList<>();
+    List<String> unreadable = new ArrayList<>();
+    for (String part : parts(text)) {
+      List<Problem> here = new ArrayList<>();
+      cards.addAll(CardFile.read(name, part, here));
+      problems.addAll(here);
+      Matcher first = FIRST.matcher(part);
+      if (!here.isEmpty() && first.find()) {
+        unreadable.add(first.group(1) + " " + first.group(2));
+      }
+    }
+    return new ParsedFile(text, cards, problems, unreadable);
+  }
+
+  /** The text of each card, with empty lines before it so that its lines keep their numbers. */
+  private static List<String> parts(String text) {
+    List<String> parts = new ArrayList<>();
+    Matcher divider = DIVIDER.matcher(text);
+    int from = 0;
+    while (divider.find()) {
+      parts.add(lines(text, from) + text.substring(from, divider.start()));
+      from = divider.end();
+    }
+    parts.add(lines(text, from) + text.substring(from));
+    return parts;
+  }
+
+  private static String lines(String text, int end) {
+    return "\n".repeat((int) text.substring(0, end).chars().filter(c -> c == '\n').count());
+  }
+}
