@@ -69,6 +69,16 @@ public final class CheckTable {
     return at < 0 ? null : rows[at];
   }
 
+  /** Cumulative row of a cause; null if it does not show here; not to be written to. */
+  double[] cumulative(int cause) {
+    return row(cause);
+  }
+
+  /** Cumulative row of what shows when none of the causes is present; not to be written to. */
+  double[] cumulativeBase() {
+    return base;
+  }
+
   /** Whether some of these causes, given by position, show here. */
   boolean shows(boolean[] which) {
     for (int cause : causes) {

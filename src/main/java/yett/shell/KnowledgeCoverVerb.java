@@ -1,7 +1,6 @@
 package yett.shell;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.springframework.shell.core.command.CommandContext;
@@ -13,49 +12,76 @@ import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 import yett.replay.CaseFile;
 import yett.replay.Coverage;
-import yett.replay.Replayed;
-import yett.replay.Replays;
+import yett.replay.RecordedCase;
+import yett.trial.Delicate;
 
 /** {@code knowledge cover}: what the cases leave untried, and what no check tells apart. */
 final class KnowledgeCoverVerb extends Verb {
+  private static final int MOST = 20;
+
   private final Desk desk;
 
   KnowledgeCoverVerb(Desk desk) {
     super(
         "knowledge cover",
         "tell what no case tries and what no check tells apart",
-        "Usage: knowledge cover [FILE...]. Runs the cases of the files (of a folder, all that end in "
-            + ".case.yaml or .case.json) and names causes, checks, repairs and proofs that none of "
-            + "them reaches; then pairs of causes that no check tells apart well and no one repair "
-            + "removes together.");
+        "Usage: knowledge cover [FILE...]. Runs the cases of the files (of a folder, all that end"
+            + " in .case.yaml or .case.json) and names causes, checks, repairs and proofs that none"
+            + " of them reaches; the numbers on which their conclusions rest most; then pairs of"
+            + " causes that no check tells apart well and no one repair removes together.");
     this.desk = desk;
   }
 
   @Override
   public ExitStatus execute(CommandContext context) {
     List<Path> files = CaseFile.among(words(context).stream().map(Path::of).toList());
-    List<Problem> problems = new ArrayList<>();
+    RuleBase base = desk.expertise().base();
+    List<CaseFile> read = files.stream().map(f -> CaseFile.read(f, base)).toList();
     if (!files.isEmpty()) {
-      show(Coverage.of(desk.expertise().base(), replay(files, problems)));
+      Delicate.Study study = study(read.stream().flatMap(f -> f.cases().stream()).toList());
+      show(Coverage.of(base, study.replayed()));
+      numbers(study.numbers());
     }
-    lookalikes(desk.expertise().base());
+    lookalikes(base);
+    List<Problem> problems = read.stream().flatMap(f -> f.problems().stream()).toList();
     problems.forEach(System.err::println);
     return problems.isEmpty() ? OK : DATA;
   }
 
-  private List<Replayed> replay(List<Path> files, List<Problem> problems) {
-    List<Replayed> cases = new ArrayList<>();
-    try (Progress progress = desk.console().start("Replaying", files.size())) {
-      Replays.onAllProcessors(desk.expertise())
-          .run(
-              files,
-              (count, total) -> progress.step(),
-              result -> {
-                result.cases().forEach(c -> cases.add(c.withoutMoment()));
-                problems.addAll(result.problems());
-              });
+  private Delicate.Study study(List<RecordedCase> cases) {
+    try (Progress progress = desk.console().start("Replaying", cases.size())) {
+      return Delicate.among(desk.expertise(), cases, progress::step);
     }
-    return cases;
+  }
+
+  private void numbers(List<Delicate> numbers) {
+    desk.console().show(Block.blank(), Block.heading("Numbers that deserve care"));
+    List<Block.Row> rows =
+        numbers.stream().limit(MOST).map(n -> Block.row(name(n), words(n))).toList();
+    desk.console()
+        .show(
+            new Block.Rows(rows),
+            Block.paragraph(
+                "How far the right cause moves, before the first repair, when the odds of the"
+                    + " number are off: 0.5 means half a deciban for each deciban. \"Could turn\":"
+                    + " half or twice these odds would put another cause first."));
+  }
+
+  private static String name(Delicate number) {
+    String row = number.cause().isEmpty() ? "otherwise" : number.cause();
+    return number.check() + ", " + row + ", " + number.outcome();
+  }
+
+  private static String words(Delicate number) {
+    String cases = number.cases() == 1 ? "1 case" : number.cases() + " cases";
+    return String.format(
+        Locale.ROOT,
+        "%.2f on average over %s, %.2f in %s%s",
+        number.sum() / number.cases(),
+        cases,
+        number.most(),
+        number.mostIn().isEmpty() ? "none" : number.mostIn(),
+        number.turns().isEmpty() ? "" : "; could turn " + String.join(", ", number.turns()));
   }
 
   private void show(Coverage coverage) {

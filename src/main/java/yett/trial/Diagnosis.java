@@ -1,0 +1,94 @@
+package yett.trial;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import yett.belief.Belief;
+import yett.belief.Observation;
+import yett.belief.Sensitivity;
+import yett.belief.Sensitivity.Entry;
+import yett.interview.Event;
+import yett.interview.Expertise;
+import yett.interview.Interview;
+import yett.interview.Interview.RankedCause;
+import yett.interview.Moment;
+import yett.replay.Replayed;
+
+/**
+ * What a case rests on when its first repair is begun, or at its end if there is none: up to there
+ * the gate is as it was found.
+ *
+ * @param slopes by number, decibans by which a right cause moves for each deciban on the number,
+ *     without sign; of several right causes the most
+ * @param turns numbers of which half or twice the odds would put another cause first
+ */
+record Diagnosis(String name, Map<Entry, Double> slopes, Set<Entry> turns) {
+  /** Natural log of the factor by which anybody's judgement of odds may be off. */
+  private static final double OFF = Math.log(2);
+
+  /**
+   * @param right the causes that are really there; none for a case that is not judged by them
+   */
+  static Diagnosis of(Expertise expertise, Replayed replayed, Set<String> right) {
+    Map<Entry, Double> slopes = new HashMap<>();
+    Set<Entry> turns = new HashSet<>();
+    if (!right.isEmpty()) {
+      Moment moment = beforeRepair(expertise, replayed.moment());
+      Sensitivity sensitivity = new Sensitivity(moment.belief(), observations(moment));
+      for (String cause : right) {
+        if (certain(moment.belief(), cause)) {
+          continue;
+        }
+        sensitivity
+            .ofLogOdds(cause)
+            .forEach((entry, slope) -> slopes.merge(entry, Math.abs(slope), Math::max));
+      }
+      turns.addAll(turns(sensitivity, Interview.ranking(moment, expertise.base())));
+      turns.forEach(entry -> slopes.putIfAbsent(entry, 0.0));
+    }
+    return new Diagnosis(replayed.name(), slopes, turns);
+  }
+
+  private static boolean certain(Belief belief, String cause) {
+    double chance = belief.atCallOut(cause);
+    return !(chance > 0 && chance < 1);
+  }
+
+  private static Moment beforeRepair(Expertise expertise, Moment end) {
+    int count = 0;
+    while (count < end.entries().size()
+        && !(end.entries().get(count).event() instanceof Event.Repaired)) {
+      count++;
+    }
+    try (Interview interview = expertise.newInterview()) {
+      return count == end.entries().size() ? end : interview.at(end.entries().subList(0, count));
+    }
+  }
+
+  private static List<Observation> observations(Moment moment) {
+    return moment.judgement().findings().stream()
+        .map(f -> new Observation(f.check(), f.weights()))
+        .toList();
+  }
+
+  private static Set<Entry> turns(Sensitivity sensitivity, List<RankedCause> ranking) {
+    RankedCause first = ranking.get(0);
+    RankedCause second = ranking.get(1);
+    if (!(second.chance() > 0)) {
+      return Set.of();
+    }
+    double lead = Math.log(first.chance() / second.chance());
+    Set<Entry> turns = new HashSet<>();
+    sensitivity
+        .ofRatio(first.cause().id(), second.cause().id())
+        .forEach(
+            (entry, slope) -> {
+              if (Math.abs(slope) * OFF >= lead) {
+                turns.add(entry);
+              }
+            });
+    return turns;
+  }
+}
