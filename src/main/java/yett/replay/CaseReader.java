@@ -71,6 +71,7 @@ final class CaseReader {
     Optional<List<String>> repairs = optional(fields, "repairs", base.repairs().keySet(), "repair");
     Optional<String> expect = one(fields, "expect", causes, "cause");
     Optional<String> stop = one(fields, "stop", base.stops().keySet(), "stop");
+    boolean misleads = fields.flag("misleads");
     boolean keptAside = fields.flag("kept-aside");
     RecordedCase.Call call = call(fields);
     fields.finish();
@@ -89,6 +90,7 @@ final class CaseReader {
         repairs,
         expect,
         stop,
+        misleads,
         keptAside,
         call);
   }

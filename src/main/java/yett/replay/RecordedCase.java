@@ -20,6 +20,7 @@ import yett.knowledge.Role;
  * @param repairs right repairs, to judge by
  * @param expect the cause that should come first
  * @param stop the stop that should end it
+ * @param misleads whether what is complained of points away from the cause
  * @param keptAside whether nobody may tune the cards by this case, so that it can judge them
  */
 public record RecordedCase(
@@ -37,6 +38,7 @@ public record RecordedCase(
     Optional<List<String>> repairs,
     Optional<String> expect,
     Optional<String> stop,
+    boolean misleads,
     boolean keptAside,
     Call call) {
 

@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
 import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
+import yett.knowledge.Check;
 
 /**
  * Walks thousands of random interviews and looks for one violation of the safety model. A failure
@@ -18,6 +21,7 @@ class SafetyPropertiesTest {
   private static final long PLANNED_CASES = 30;
 
   private final Map<Long, String> failures = new ConcurrentSkipListMap<>();
+  private final Set<String> asked = ConcurrentHashMap.newKeySet();
   private final AtomicInteger stops = new AtomicInteger();
   private final AtomicInteger repaired = new AtomicInteger();
 
@@ -28,6 +32,9 @@ class SafetyPropertiesTest {
     if (Long.getLong("yett.seed") == null) {
       assertThat(stops).as("cases with a stop").hasValueGreaterThan((int) CASES / 20);
       assertThat(repaired).as("cases closed as repaired").hasValueGreaterThan((int) CASES / 100);
+      assertThat(asked)
+          .as("checks that came up")
+          .containsAll(Shipped.QUICK.base().ordinaryChecks().map(Check::id).toList());
     }
   }
 
@@ -60,7 +67,13 @@ class SafetyPropertiesTest {
     try (Interview interview = new Interview(expertise, adviser)) {
       RandomCase random = new RandomCase(interview, seed);
       try {
-        random.play(watch);
+        random.play(
+            (moment, role) -> {
+              watch.accept(moment, role);
+              if (moment.step() instanceof Step.Ask ask) {
+                asked.add(ask.check().id());
+              }
+            });
       } catch (AssertionError | RuntimeException e) {
         failures.put(seed, e + "\n" + RandomCase.told(random.entries()));
       }

@@ -2,6 +2,7 @@ package yett.replay;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,6 +10,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import yett.interview.Expertise;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Problem;
@@ -16,14 +19,18 @@ import yett.knowledge.RuleBase;
 
 /**
  * The cases beside the cards, replayed. The bounds are what holds today, a little below it; the
- * aims (97 % among the first three, at most six checks) are told in docs/cases.md. The cases kept
- * aside were written by somebody who saw no likelihood, and nobody tuned by them.
+ * aims (97 % among the first three, at most six checks) are told in docs/cases.md, which {@code mvn
+ * test -Dtest=ShippedCasesTest -Dyett.write=true} writes anew. The cases kept aside were written by
+ * somebody who saw no likelihood, and nobody tuned by them.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ShippedCasesTest {
   private final RuleBase base = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
   private final List<Replayed> cases = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
+
+  private final List<RecordedCase> recorded =
+      files().stream().flatMap(f -> CaseFile.read(f, base).cases().stream()).toList();
 
   @BeforeAll
   void replay() throws Exception {
@@ -35,6 +42,9 @@ class ShippedCasesTest {
               file.cases().forEach(c -> cases.add(c.withoutMoment()));
               problems.addAll(file.problems());
             });
+    if (Boolean.getBoolean("yett.write")) {
+      Files.writeString(Path.of("docs/cases.md"), new CasesPage(base, recorded, cases).text());
+    }
   }
 
   /** Calls are judged by where they end, not by what caused the trouble. */
@@ -52,7 +62,18 @@ class ShippedCasesTest {
   void every_file_can_be_read() {
     assertThat(problems).isEmpty();
     assertThat(cases).hasSizeGreaterThanOrEqualTo(80);
-    assertThat(3 * keptAside().size()).as("kept aside").isGreaterThanOrEqualTo(cases.size() - 12);
+    assertThat(3 * keptAside().size()).as("kept aside").isGreaterThanOrEqualTo(cases.size());
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void every_kind_of_hard_case_is_there(CaseKind kind) {
+    assertThat(recorded).filteredOn(c -> CaseKind.of(c, base).contains(kind)).hasSizeGreaterThan(7);
+  }
+
+  @Test
+  void every_cause_comes_first_in_some_case() {
+    assertThat(Coverage.of(base, cases).causes()).isEmpty();
   }
 
   @Test
