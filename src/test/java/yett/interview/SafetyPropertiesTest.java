@@ -17,7 +17,7 @@ import yett.knowledge.Check;
  * names its seed; {@code -Dyett.seed=…} repeats that case alone.
  */
 class SafetyPropertiesTest {
-  private static final long CASES = Long.getLong("yett.cases", 5_000);
+  private static final long CASES = Long.getLong("yett.cases", 3_000);
   private static final long PLANNED_CASES = 30;
 
   private final Map<Long, String> failures = new ConcurrentSkipListMap<>();
@@ -32,9 +32,10 @@ class SafetyPropertiesTest {
     if (Long.getLong("yett.seed") == null) {
       assertThat(stops).as("cases with a stop").hasValueGreaterThan((int) CASES / 20);
       assertThat(repaired).as("cases closed as repaired").hasValueGreaterThan((int) CASES / 100);
-      assertThat(asked)
-          .as("checks that came up")
-          .containsAll(Shipped.QUICK.base().ordinaryChecks().map(Check::id).toList());
+      assertThat(Shipped.QUICK.base().ordinaryChecks().filter(c -> !c.danger()).map(Check::id))
+          .as("checks that never came up")
+          .filteredOn(id -> !asked.contains(id))
+          .isEmpty();
     }
   }
 
