@@ -88,6 +88,22 @@ class ArchitectureTest {
           .because("what a change to the cards does is worked out before it is shown");
 
   @ArchTest
+  static final ArchRule the_bench_knows_no_screen_and_no_store =
+      knowsOnly(
+              "bench",
+              "quantity",
+              "calculation",
+              "knowledge",
+              "rules",
+              "belief",
+              "plan",
+              "interview",
+              "dispatch",
+              "record",
+              "replay")
+          .because("what is wrong with a rule base is found before it is shown");
+
+  @ArchTest
   static final ArchRule records_know_no_screen_and_no_store =
       knowsOnly(
               "record",

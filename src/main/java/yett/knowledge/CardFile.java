@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.StreamReadFeature;
@@ -32,6 +33,8 @@ public final class CardFile {
           .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
           .disable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
           .build();
+
+  private static final Pattern BEGUN = Pattern.compile("line (\\d+), column (\\d+)");
 
   private static final Pattern TWICE = Pattern.compile("Duplicate Object property \"(.*)\"");
 
@@ -130,13 +133,17 @@ public final class CardFile {
 
   private static Problem problem(String file, JacksonException e) {
     TokenStreamLocation at = e.getLocation();
-    int line = at == null ? 0 : at.getLineNr();
-    int column = at == null ? 0 : at.getColumnNr();
-    String message = firstLine(e.getOriginalMessage()).replaceFirst(" *\\(java\\.[^)]*\\)", "");
-    Matcher twice = TWICE.matcher(message);
+    String message = e.getOriginalMessage() == null ? "" : e.getOriginalMessage();
+    Matcher begun = BEGUN.matcher(message);
+    // Where what cannot be read begins is nearer to the slip, unless that is the end of the file.
+    boolean told = !message.contains("<stream end>") && begun.find();
+    int line = told ? Integer.parseInt(begun.group(1)) : at == null ? 0 : at.getLineNr();
+    int column = told ? Integer.parseInt(begun.group(2)) : at == null ? 0 : at.getColumnNr();
+    String said = said(message);
+    Matcher twice = TWICE.matcher(said);
     if (twice.matches()) {
-      String said = "\"" + twice.group(1) + "\" stands here twice";
-      return new Problem("duplicate-field", file, line, column, said, "Delete one of the two.");
+      String stands = "\"" + twice.group(1) + "\" stands here twice";
+      return new Problem("duplicate-field", file, line, column, stands, "Delete one of the two.");
     }
     return isJson(file)
         ? new Problem(
@@ -144,19 +151,29 @@ public final class CardFile {
             file,
             line,
             column,
-            "this is not JSON: " + message,
+            "this is not JSON: " + said,
             "Look for a missing comma or a quote left open.")
         : new Problem(
             "not-yaml",
             file,
             line,
             column,
-            "this is not YAML: " + message,
+            "this is not YAML: " + said,
             "Look for a missing space after a colon, a tab, or a quote left open.");
   }
 
-  private static String firstLine(String message) {
-    return message == null ? "cannot be parsed" : message.lines().findFirst().orElse("");
+  /** What the parser says, without the lines that it quotes. */
+  private static String said(String message) {
+    String said =
+        message
+            .lines()
+            .filter(line -> !line.isBlank() && !line.startsWith(" "))
+            .map(line -> line.replaceFirst(" *\\(java\\.[^)]*\\)", ""))
+            .collect(Collectors.joining(", "));
+    return said.isEmpty()
+        ? "cannot be parsed"
+        : said.replace("could not find expected ':'", "no colon follows a name")
+            .replace("<stream end>", "the end of the file");
   }
 
   /** Places in each document, as far as the text can be parsed. */

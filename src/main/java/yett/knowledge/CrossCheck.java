@@ -194,7 +194,7 @@ final class CrossCheck {
         problem(
             kind,
             id,
-            "hazards",
+            "hazards/" + hazard,
             "no-caution",
             "the hazard \"" + hazard + "\" has no caution",
             Names.advice(hazard, cautioned));

@@ -40,10 +40,22 @@ public final class Fields {
   }
 
   public void problem(String field, String kind, String message, String advice) {
-    String at = field.isEmpty() ? pointer : pointer + "/" + field;
+    String at = field.isEmpty() ? pointer : pointer + "/" + place(field);
     problems.add(
         new Problem(
             kind, document.file(), document.line(at), document.column(at), message, advice));
+  }
+
+  /** A name of a list, such as {@code needs/cover-off}, stands at its number. */
+  private String place(String field) {
+    int slash = field.lastIndexOf('/');
+    JsonNode list = slash < 0 ? node : node.at("/" + field.substring(0, slash));
+    for (int i = 0; list.isArray() && i < list.size(); i++) {
+      if (list.get(i).asString("").equals(field.substring(slash + 1))) {
+        return field.substring(0, slash + 1) + i;
+      }
+    }
+    return field;
   }
 
   public static String shown(JsonNode value) {

@@ -1,5 +1,6 @@
 package yett.knowledge;
 
+import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.concurrent.ConcurrentHashMap;
@@ -18,8 +19,26 @@ public final class RuleBaseFiles {
    * @throws KnowledgeException with every problem found
    */
   public RuleBase read(SortedMap<String, String> files) {
+    Look look = look(files);
+    if (!look.problems().isEmpty()) {
+      throw new KnowledgeException(look.problems());
+    }
+    return look.base();
+  }
+
+  /**
+   * What can be read of a rule base, with everything that is wrong with it.
+   *
+   * @param whole whether every card could be parsed; else names may be missing that are there
+   */
+  public record Look(RuleBase base, List<Problem> problems, boolean whole) {}
+
+  /** Reads a rule base as far as it can be read. */
+  public Look look(SortedMap<String, String> files) {
     parsed.keySet().retainAll(files.keySet());
-    return new RuleBaseReader(files, this::parsed).read();
+    RuleBaseReader reader = new RuleBaseReader(files, this::parsed);
+    RuleBase base = reader.readAsFarAsPossible();
+    return new Look(base, List.copyOf(reader.problems()), reader.wasReadable());
   }
 
   private ParsedFile parsed(String name, String text) {

@@ -60,6 +60,25 @@ final class RuleBaseReader {
   }
 
   RuleBase read() {
+    RuleBase base = readAsFarAsPossible();
+    if (!problems.isEmpty()) {
+      throw new KnowledgeException(problems);
+    }
+    return base;
+  }
+
+  /** Everything wrong that was found, once the rule base was read. */
+  List<Problem> problems() {
+    return problems;
+  }
+
+  /** Whether every card could be parsed. */
+  boolean wasReadable() {
+    return unreadable.isEmpty();
+  }
+
+  /** Reads what can be read; what is wrong is among the problems. */
+  RuleBase readAsFarAsPossible() {
     SortedMap<String, String> rules = new TreeMap<>();
     for (Map.Entry<String, String> file : files.entrySet()) {
       String name = file.getKey();
@@ -93,9 +112,6 @@ final class RuleBaseReader {
             Collections.unmodifiableSortedMap(rules));
     new CrossCheck(base, places, problems).run();
     Consequences.remove(problems, unreadable);
-    if (!problems.isEmpty()) {
-      throw new KnowledgeException(problems);
-    }
     return base;
   }
 

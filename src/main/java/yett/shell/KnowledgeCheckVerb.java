@@ -1,11 +1,15 @@
 package yett.shell;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.SortedMap;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
+import yett.bench.Checked;
+import yett.bench.Checker;
+import yett.bench.WatchedFolder;
 import yett.console.Block;
-import yett.knowledge.KnowledgeException;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
 
@@ -17,35 +21,93 @@ final class KnowledgeCheckVerb extends Verb {
     super(
         "knowledge check",
         "find what is wrong with the cards of a rule base",
-        "Usage: knowledge check [FOLDER]. Without a folder, the rule base that the program came "
-            + "with. Cards are read, rules (DRL) are not run.");
+        "Usage: knowledge check [FOLDER] [--watch]. Without a folder, the rule base that the"
+            + " program came with. Cards and cases are read; rules (DRL) are not run, only the"
+            + " names in them are looked at. The exit status is 0 if nothing is wrong, 65"
+            + " otherwise.",
+        flag("watch", "look again whenever a file of the folder is saved, until Ctrl-C or Ctrl-D"));
     this.desk = desk;
   }
 
   @Override
   public ExitStatus execute(CommandContext context) {
     List<String> words = words(context);
+    Path folder = Path.of(String.join(" ", words));
+    if (has(context, "watch")) {
+      if (words.isEmpty()) {
+        throw new UsageException("Say which folder to watch. " + getHelp());
+      }
+      return watch(folder);
+    }
     KnowledgeSource source =
-        words.isEmpty()
-            ? new ShippedKnowledge()
-            : KnowledgeSource.folder(Path.of(String.join(" ", words)));
-    try {
-      RuleBase base = RuleBase.read(source);
-      desk.console()
-          .show(
-              Block.paragraph(
-                  "No problem found: "
-                      + base.causes().size()
-                      + " causes, "
-                      + base.ordinaryChecks().count()
-                      + " checks, "
-                      + base.repairs().size()
-                      + " repairs."));
-      return OK;
-    } catch (KnowledgeException e) {
-      e.problems().forEach(p -> System.out.println(p));
-      System.out.println(e.problems().size() + " problems.");
+        words.isEmpty() ? new ShippedKnowledge() : KnowledgeSource.folder(folder);
+    SortedMap<String, String> files = source.files();
+    return tell(new Checker().check(files), files);
+  }
+
+  private ExitStatus watch(Path folder) {
+    Checker checker = new Checker();
+    KnowledgeSource.folder(folder).files(); // complains if there is no such folder
+    try (WatchedFolder watched = new WatchedFolder(folder)) {
+      endWithInput(watched);
+      ExitStatus status = tell(checker.check(watched.files()), watched.files());
+      while (true) {
+        System.out.println("Watching " + folder + ". Ctrl-C ends it.");
+        List<String> changed = watched.await();
+        if (changed.isEmpty()) {
+          return status;
+        }
+        System.out.println();
+        System.out.println("Saved: " + String.join(", ", changed));
+        status = tell(checker.check(watched.files()), watched.files());
+      }
+    }
+  }
+
+  /** Nobody types here: the end of the input means that nobody looks any more. */
+  private static void endWithInput(WatchedFolder watched) {
+    Thread reader =
+        new Thread(
+            () -> {
+              try {
+                while (System.in.read() >= 0) {
+                  // whatever is typed means nothing
+                }
+              } catch (IOException e) {
+                // as good as the end
+              }
+              watched.close();
+            },
+            "end of input");
+    reader.setDaemon(true);
+    reader.start();
+  }
+
+  private ExitStatus tell(Checked checked, SortedMap<String, String> files) {
+    checked.problems().forEach(p -> System.out.println(ProblemText.of(p, files)));
+    if (!checked.problems().isEmpty()) {
+      long broken = checked.problems().stream().map(p -> p.file()).distinct().count();
+      System.out.println(
+          counted(checked.problems().size(), "problem") + " in " + counted(broken, "file") + ".");
       return DATA;
     }
+    RuleBase base = checked.base();
+    desk.console()
+        .show(
+            Block.paragraph(
+                "No problem found: "
+                    + base.causes().size()
+                    + " causes, "
+                    + base.ordinaryChecks().count()
+                    + " checks, "
+                    + base.repairs().size()
+                    + " repairs, "
+                    + checked.cases()
+                    + " cases."));
+    return OK;
+  }
+
+  private static String counted(long count, String word) {
+    return count + " " + word + (count == 1 ? "" : "s");
   }
 }

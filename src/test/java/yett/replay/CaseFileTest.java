@@ -171,7 +171,7 @@ class CaseFileTest {
     assertThat(text(read("case: a\nperson: [\n")))
         .isEqualTo(
             """
-            quay.case.yaml:2:10: this is not YAML: while parsing a flow node
+            quay.case.yaml:2:10: this is not YAML: while parsing a flow node, expected the node content, but found 'the end of the file'
               Look for a missing space after a colon, a tab, or a quote left open.
             """);
     assertThat(text(CaseFile.read("quay.json", "{\"case\": \"a\",,}", SmallRuleBase.base())))

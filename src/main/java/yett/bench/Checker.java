@@ -1,0 +1,52 @@
+package yett.bench;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import yett.knowledge.Problem;
+import yett.knowledge.RuleBaseFiles;
+
+/**
+ * Finds everything that is wrong with a rule base: its cards, the names in its rules, the cases
+ * beside them. Used again after a change, it looks again only at what the change can touch.
+ */
+public final class Checker {
+  private static final Comparator<Problem> BY_PLACE =
+      Comparator.comparing(Problem::file)
+          .thenComparingInt(Problem::line)
+          .thenComparingInt(Problem::column);
+
+  private final RuleBaseFiles cards = new RuleBaseFiles();
+  private final CaseFiles cases = new CaseFiles();
+
+  /**
+   * Looks at a rule base.
+   *
+   * @param files contents by path
+   */
+  public Checked check(SortedMap<String, String> files) {
+    RuleBaseFiles.Look look = cards.look(files);
+    List<Problem> problems = new ArrayList<>(look.problems());
+    int count = 0;
+    if (look.whole()) {
+      problems.addAll(RuleNames.problems(look.base()));
+      count = cases.check(files, look.base(), problems);
+    }
+    return new Checked(look.base(), ordered(problems), count);
+  }
+
+  private static List<Problem> ordered(List<Problem> problems) {
+    return problems.stream().distinct().sorted(BY_PLACE).toList();
+  }
+
+  /** The line that a problem speaks of, if it is known. */
+  public static Optional<String> line(Problem problem, Map<String, String> files) {
+    String text = files.get(problem.file());
+    return text == null || problem.line() < 1
+        ? Optional.empty()
+        : text.lines().skip(problem.line() - 1L).findFirst();
+  }
+}

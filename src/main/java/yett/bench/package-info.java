@@ -1,0 +1,2 @@
+/** What a trainer works with: a rule base checked as it is written, new cards, weak places. */
+package yett.bench;

@@ -1,0 +1,116 @@
+package yett.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import yett.knowledge.KnowledgeSource;
+import yett.knowledge.Problem;
+
+class CheckerTest {
+  private static final Path CARDS = Path.of("src/test/resources/every-field");
+
+  private static SortedMap<String, String> files() {
+    return new TreeMap<>(KnowledgeSource.folder(CARDS).files());
+  }
+
+  private static List<String> problems(Checker checker, SortedMap<String, String> files) {
+    return checker.check(files).problems().stream().map(CheckerTest::first).toList();
+  }
+
+  private static String first(Problem problem) {
+    return problem.toString().lines().findFirst().orElse("");
+  }
+
+  @Test
+  void one_run_tells_the_slips_of_all_files_in_their_order() {
+    SortedMap<String, String> files = files();
+    files.compute("battery.yaml", (n, t) -> t.replace("{batteries-low: 0.85}", "{bateries: 0.85}"));
+    files.compute("battery.yaml", (n, t) -> t.replace("minutes: 35", "minutes 35"));
+    files.compute("people.yaml", (n, t) -> t.replace("urgency: today", "urgency: tomorrow"));
+    files.compute("site.yaml", (n, t) -> t.replace("default: 5 m\n", "default: 5 kg\n"));
+    files.put("a.drl", "rule \"x\"\nwhen\n  Given(check == \"lamp-sen\")\nthen\nend\n");
+    assertThat(problems(new Checker(), files))
+        .containsExactly(
+            "battery.yaml:5:16: \"bateries\" in \"brings-about\" is not known",
+            "battery.yaml:65:1: this is not YAML: while scanning a simple key, no colon follows a"
+                + " name",
+            "people.yaml:68:1: \"tomorrow\" is not known here",
+            "site.yaml:23:1: \"kg\" is a mass; this asks for a length in m, e.g. 190 mm or 7 1/2"
+                + " in.");
+  }
+
+  @Test
+  void names_in_rules_and_cases_are_looked_at_as_well() {
+    SortedMap<String, String> files = files();
+    files.put(
+        "a.drl",
+        "rule \"x\"\n"
+            + "when\n"
+            + "  Given(check == \"lamp-seen\", outcome in (\"drak\", \"lit\"))\n"
+            + "  Site(question == \"opning\")\n"
+            + "then\n"
+            + "  insert(new Odds(\"charger-ded\", 2));\n"
+            + "end\n");
+    files.put("a.case.yaml", "case: a\nperson: caller\nanswers: {lamp-seen: drak}\n");
+    assertThat(problems(new Checker(), files))
+        .containsExactly(
+            "a.case.yaml:3:11: \"drak\" is no outcome of \"lamp-seen\"",
+            "a.drl:3:43: \"drak\" is not an outcome of \"lamp-seen\", so this rule never fires",
+            "a.drl:4:20: \"opning\" is not a card, so this rule never fires",
+            "a.drl:6:19: \"charger-ded\" is not a card, so this rule never fires");
+  }
+
+  @Test
+  void a_change_is_seen_in_the_files_that_it_touches() {
+    Checker checker = new Checker();
+    SortedMap<String, String> files = files();
+    files.put("a.case.yaml", "case: a\nperson: caller\nanswers: {lamp-seen: dark}\n");
+    assertThat(problems(checker, files)).isEmpty();
+    files.compute("people.yaml", (n, t) -> t.replace("dark", "black"));
+    assertThat(problems(checker, files))
+        .containsExactly("a.case.yaml:3:11: \"dark\" is no outcome of \"lamp-seen\"");
+    files.compute("people.yaml", (n, t) -> t.replace("black", "dark"));
+    assertThat(problems(checker, files)).isEmpty();
+  }
+
+  @Test
+  void a_watched_folder_reads_again_what_was_saved(@TempDir Path folder) throws Exception {
+    Path cards = Files.createDirectory(folder.resolve("chain"));
+    write(cards.resolve("a.yaml"), "one");
+    CompletableFuture<List<String>> waiting;
+    try (WatchedFolder watched = new WatchedFolder(folder)) {
+      assertThat(watched.files()).containsOnlyKeys("chain/a.yaml");
+      write(cards.resolve("a.yaml"), "two");
+      write(cards.resolve("notes.txt"), "no card");
+      assertThat(next(watched)).containsExactly("chain/a.yaml");
+      assertThat(watched.files()).containsEntry("chain/a.yaml", "two");
+
+      Path fresh = Files.createDirectory(folder.resolve("leaf"));
+      write(fresh.resolve("b.yaml"), "three");
+      assertThat(next(watched)).containsExactly("leaf/b.yaml");
+      Files.delete(cards.resolve("a.yaml"));
+      assertThat(next(watched)).containsExactly("chain/a.yaml");
+      assertThat(watched.files()).containsOnlyKeys("leaf/b.yaml");
+
+      waiting = CompletableFuture.supplyAsync(watched::await);
+    }
+    assertThat(waiting.get(20, TimeUnit.SECONDS)).as("after the end").isEmpty();
+  }
+
+  private static List<String> next(WatchedFolder watched) throws Exception {
+    return CompletableFuture.supplyAsync(watched::await).get(20, TimeUnit.SECONDS);
+  }
+
+  private static void write(Path file, String text) throws IOException {
+    Files.writeString(file, text);
+  }
+}
