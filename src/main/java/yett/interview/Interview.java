@@ -67,6 +67,11 @@ public final class Interview implements AutoCloseable {
         step);
   }
 
+  /** What the rules make of these events; nothing is believed or planned. */
+  public Judgement judgement(List<Entry> entries) {
+    return judge.judge(facts(CaseState.of(entries)));
+  }
+
   private Set<Fact> facts(CaseState state) {
     Set<Fact> facts = new HashSet<>(sites.facts(state.site()));
     facts.add(new Fact.Person(state.role()));

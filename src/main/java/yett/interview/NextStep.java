@@ -281,7 +281,7 @@ final class NextStep {
       List<Check> open = new ArrayList<>();
       List<Check> due = new ArrayList<>();
       List<Check> putOff = new ArrayList<>();
-      for (Check proof : requiredProofs(state)) {
+      for (Check proof : sites.proofs(state.site())) {
         Optional<Answer> answer =
             state
                 .answer(proof.id())
@@ -525,17 +525,6 @@ final class NextStep {
       }
       return then instanceof Step.Mend mend ? mend.repair().name() : "the gate is tried";
     }
-  }
-
-  /** Proofs that this site needs before its gate returns to service, whoever is there. */
-  List<Check> requiredProofs(CaseState state) {
-    Map<String, String> answers = sites.answers(state.site());
-    return base.proofs().stream()
-        .filter(
-            p ->
-                p.onlyIf().entrySet().stream()
-                    .allMatch(c -> c.getValue().contains(answers.get(c.getKey()))))
-        .toList();
   }
 
   private static String article(String word) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 import yett.rules.Fact;
@@ -37,6 +38,17 @@ public final class SiteFacts {
       }
     }
     return all;
+  }
+
+  /** Whether a card with these conditions belongs to a gate of these answers. */
+  public boolean fits(Map<String, List<String>> onlyIf, Map<String, String> answers) {
+    Map<String, String> all = answers(answers);
+    return onlyIf.entrySet().stream().allMatch(c -> c.getValue().contains(all.get(c.getKey())));
+  }
+
+  /** Proofs that such a gate needs before it returns to service, whoever is there. */
+  public List<Check> proofs(Map<String, String> answers) {
+    return base.proofs().stream().filter(p -> fits(p.onlyIf(), answers)).toList();
   }
 
   List<Fact.Site> facts(Map<String, String> answers) {

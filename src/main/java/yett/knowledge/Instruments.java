@@ -37,6 +37,14 @@ public final class Instruments {
         measures.procedureUncertainty());
   }
 
+  /** A value as the instrument would show it: in whole digits. */
+  public static double rounded(Measures measures, double value) {
+    Instrument instrument = ALL.get(measures.instrument());
+    return instrument == null || instrument.resolution() <= 0
+        ? value
+        : Math.round(value / instrument.resolution()) * instrument.resolution();
+  }
+
   private static Map<String, Instrument> read() {
     Map<String, Instrument> all = new LinkedHashMap<>();
     for (Map<String, String> row : SharedTable.read("instruments.csv")) {

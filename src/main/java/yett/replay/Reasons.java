@@ -9,10 +9,10 @@ import yett.replay.Replayed.RunnerUp;
 import yett.replay.Replayed.Why;
 
 /** Why a check or a repair is the next step, from the plan's advice. */
-final class Reasons {
+public final class Reasons {
   private Reasons() {}
 
-  static Why of(Step.Ask ask) {
+  public static Why of(Step.Ask ask) {
     if (ask.advice().isEmpty()) {
       return Why.of(ask.occasion());
     }
@@ -39,7 +39,7 @@ final class Reasons {
         List.of());
   }
 
-  static Why of(Step.Mend mend) {
+  public static Why of(Step.Mend mend) {
     if (mend.plan().isEmpty()) {
       return Why.of(mend.occasion());
     }

@@ -26,8 +26,13 @@ public final class Replayer {
 
   /** Runs a case from the first question to the closing. */
   public Replayed run(RecordedCase recorded) {
+    return run(recorded, new Witness(recorded, expertise.base()));
+  }
+
+  /** The same, with the checks answered by somebody else than the file. */
+  public Replayed run(RecordedCase recorded, Respondent respondent) {
     try (Interview interview = expertise.newInterview()) {
-      return new Run(interview, recorded, start).run();
+      return new Run(interview, recorded, respondent, start).run();
     }
   }
 }

@@ -33,7 +33,7 @@ final class Run {
   private final Interview interview;
   private final RuleBase base;
   private final RecordedCase recorded;
-  private final Witness witness;
+  private final Respondent witness;
   private final Instant start;
   private final List<Entry> entries = new ArrayList<>();
   private final Transcript transcript;
@@ -41,11 +41,11 @@ final class Run {
   private double spent;
   private String because = "";
 
-  Run(Interview interview, RecordedCase recorded, Instant start) {
+  Run(Interview interview, RecordedCase recorded, Respondent witness, Instant start) {
     this.interview = interview;
     this.base = interview.expertise().base();
     this.recorded = recorded;
-    this.witness = new Witness(recorded, base);
+    this.witness = witness;
     this.start = start;
     this.transcript = new Transcript(base);
     this.watch = new SafetyWatch(base);
@@ -143,9 +143,11 @@ final class Run {
   }
 
   private void answer(Moment moment, String kind, Check check, Why why) {
-    Witness.Said said =
+    Respondent.Said said =
         witness.answer(
-            check, a -> interview.hear(moment, check, a).map(h -> h.finding().outcome()));
+            check,
+            moment.judgement().expectation(check.id()),
+            a -> interview.hear(moment, check, a).map(h -> h.finding().outcome()));
     if (!said.why().isEmpty()) {
       transcript.note(said.why());
     }

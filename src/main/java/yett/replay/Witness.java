@@ -13,12 +13,13 @@ import yett.interview.Answer;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
+import yett.rules.Conclusion.Expectation;
 
 /**
  * Answers in place of a person: what the file says, as far as it is still so. The file tells how
  * the gate was found; what a repair has changed since is not in it.
  */
-final class Witness {
+public final class Witness implements Respondent {
   /** A repair that removes a cause less often than this is taken to leave it. */
   private static final double REMOVES = 0.5;
 
@@ -32,34 +33,15 @@ final class Witness {
   private final Set<String> removed = new HashSet<>();
   private int retests;
 
-  Witness(RecordedCase recorded, RuleBase base) {
+  public Witness(RecordedCase recorded, RuleBase base) {
     this.recorded = recorded;
     this.base = base;
     recorded.truth().ifPresent(remaining::addAll);
   }
 
-  /**
-   * What is said.
-   *
-   * @param assumed whether the file does not say it
-   * @param why of an assumption, in words
-   */
-  record Said(Answer answer, boolean assumed, String why) {
-    private static Said told(Answer answer) {
-      return new Said(answer, false, "");
-    }
-
-    private static Said assumed(Answer answer, String why) {
-      return new Said(answer, true, why);
-    }
-  }
-
-  /**
-   * Answers a check.
-   *
-   * @param meaning the outcome that an answer would be taken to mean, if it can be weighed
-   */
-  Said answer(Check check, Function<Answer, Optional<String>> meaning) {
+  @Override
+  public Said answer(
+      Check check, Optional<Expectation> usual, Function<Answer, Optional<String>> meaning) {
     Told<Answer> told = recorded.answers().get(check.id());
     if (told == null) {
       return unsaid(check);
@@ -118,7 +100,8 @@ final class Witness {
         .orElse(0);
   }
 
-  void repaired(Repair repair) {
+  @Override
+  public void repaired(Repair repair) {
     List<String> gone = new ArrayList<>();
     repair
         .removes()
@@ -133,6 +116,11 @@ final class Witness {
     removed.addAll(gone);
   }
 
+  /** The true causes that no repair has taken away. */
+  public Set<String> remaining() {
+    return Set.copyOf(remaining);
+  }
+
   private double leastChance(String repair, String cause) {
     List<String> right = recorded.repairs().orElse(List.of());
     if (right.contains(repair)) {
@@ -143,8 +131,8 @@ final class Witness {
     return another ? REMOVES_AS_WELL : REMOVES;
   }
 
-  /** Whether the gate runs; empty if the file does not say. */
-  Optional<Boolean> cured() {
+  @Override
+  public Optional<Boolean> cured() {
     int before = retests++;
     Optional<Boolean> told = recorded.retests().flatMap(t -> t.turn(before));
     return told.isPresent() || recorded.truth().isEmpty() ? told : Optional.of(remaining.isEmpty());

@@ -15,6 +15,7 @@ import yett.console.Consoles;
 import yett.interview.Expertise;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
+import yett.practice.Notebook;
 
 /** What commands work with; each thing is opened when it is first needed. */
 @Component
@@ -71,6 +72,11 @@ final class Desk implements AutoCloseable {
   /** Opens rule bases besides the one of the program. */
   RuleBases ruleBases() {
     return ruleBases;
+  }
+
+  /** What is kept of practice. */
+  Notebook notebook() {
+    return new Notebook(directory.data());
   }
 
   Clock clock() {

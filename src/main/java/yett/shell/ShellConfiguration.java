@@ -37,6 +37,8 @@ class ShellConfiguration {
                 new KnowledgeTestVerb(desk),
                 new KnowledgeCompareVerb(desk),
                 new KnowledgeTrustVerb(desk),
+                new PracticeVerb(desk),
+                new PracticeProgressVerb(desk),
                 new CalculateVerb(desk),
                 new HelpVerb(desk))));
   }

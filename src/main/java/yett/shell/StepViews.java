@@ -136,7 +136,7 @@ final class StepViews {
     return minutes + instrument;
   }
 
-  private static String usual(Check check, Expectation expectation) {
+  static String usual(Check check, Expectation expectation) {
     Measures measures = check.measures().orElseThrow();
     return measures.showRounded(expectation.low())
         + " to "
@@ -376,6 +376,10 @@ final class StepViews {
                         r.cause().name(), Math.min(1, r.chance()), Figures.percent(r.chance())))
             .toList();
     return new Block.Bars(bars);
+  }
+
+  static String quoted(String words) {
+    return "\"" + words + "\"";
   }
 
   static String capital(String text) {

@@ -38,9 +38,12 @@ class WitnessTest {
   @Test
   void what_the_file_leaves_out_is_usual_only_where_it_says_so() {
     Check sag = SmallRuleBase.base().checks().get("chain-sag");
-    assertThat(witness(NO_MAINS).answer(sag, a -> Optional.empty()).answer())
+    assertThat(witness(NO_MAINS).answer(sag, Optional.empty(), a -> Optional.empty()).answer())
         .isEqualTo(new Answer.CannotTell());
-    assertThat(witness(NO_MAINS + "others: usual\n").answer(sag, a -> Optional.empty()).answer())
+    assertThat(
+            witness(NO_MAINS + "others: usual\n")
+                .answer(sag, Optional.empty(), a -> Optional.empty())
+                .answer())
         .isEqualTo(new Answer.Chosen("ordinary"));
   }
 

@@ -1,0 +1,112 @@
+package yett.practice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import yett.interview.Entry;
+import yett.interview.Event;
+import yett.interview.Interview;
+import yett.interview.Moment;
+import yett.interview.Step;
+import yett.plan.Advice;
+import yett.replay.Reasons;
+
+/** Tells what the plan would do next, knowing what the trainee knows. */
+final class Compass {
+  /** Stands for a try of the gate. */
+  static final String RETEST = "retest";
+
+  private static final int MOST_CHANGES = 8;
+
+  private final Interview interview;
+
+  Compass(Interview interview) {
+    this.interview = interview;
+  }
+
+  /**
+   * @param card id of the check or repair; "retest" for a try, empty for anything else
+   * @param advice what the choice was between
+   */
+  record Best(String card, String words, String reason, Optional<Advice> advice) {}
+
+  /** What is next, once the state of the work is as it needs to be. */
+  Best best(Moment now) {
+    Moment moment = now;
+    List<Entry> entries = new ArrayList<>(now.entries());
+    for (int i = 0; i < MOST_CHANGES; i++) {
+      Optional<Event> change = change(moment.step());
+      if (change.isEmpty()) {
+        break;
+      }
+      entries.add(new Entry(entries.size() + 1L, Opening.START, now.state().role(), change.get()));
+      moment = interview.at(entries);
+    }
+    return best(moment.step());
+  }
+
+  private static Optional<Event> change(Step step) {
+    if (step instanceof Step.Enter e) {
+      return Optional.of(e.done());
+    }
+    return step instanceof Step.Leave l ? Optional.of(l.done()) : Optional.empty();
+  }
+
+  private static Best best(Step step) {
+    if (step instanceof Step.Ask ask) {
+      return new Best(ask.check().id(), ask.check().ask(), Reasons.of(ask).words(), ask.advice());
+    }
+    if (step instanceof Step.Mend mend) {
+      return new Best(
+          mend.repair().id(), mend.repair().name(), Reasons.of(mend).words(), mend.plan());
+    }
+    if (step instanceof Step.Retest) {
+      return new Best(
+          RETEST,
+          "Try the gate",
+          "whether it runs tells more than any check now",
+          Optional.empty());
+    }
+    if (step instanceof Step.HandOver h) {
+      return new Best("", "Hand over", h.because(), Optional.empty());
+    }
+    if (step instanceof Step.AskDangers) {
+      return new Best("", "Look for dangers", "people come first", Optional.empty());
+    }
+    if (step instanceof Step.CloseRepaired) {
+      return new Best("", "Back into service", "every proof passed", Optional.empty());
+    }
+    return new Best("", "", "", Optional.empty());
+  }
+
+  /** How a choice differs from the best; empty if it is as good. */
+  Optional<Departure> departure(Moment now, String card, String words, double minute) {
+    Best best = best(now);
+    if (best.card().isEmpty() || best.card().equals(card)) {
+      return Optional.empty();
+    }
+    double lost = lost(best, card);
+    return lost >= 0 && lost < Departure.WORTH_TELLING
+        ? Optional.empty()
+        : Optional.of(new Departure(minute, words, best.words(), best.reason(), lost));
+  }
+
+  private double lost(Best best, String card) {
+    if (best.advice().isEmpty()) {
+      return -1;
+    }
+    Advice advice = best.advice().get();
+    double first = advice.kind() == Advice.Kind.ASK ? advice.candidates().get(0).saves() : 0;
+    boolean repairing =
+        advice.kind() == Advice.Kind.ASK
+            && advice.jobs().stream().findFirst().filter(j -> j.repair().equals(card)).isPresent();
+    if (repairing) {
+      return Math.max(0, first);
+    }
+    return advice.candidates().stream()
+        .filter(c -> c.check().equals(card))
+        .findFirst()
+        .map(c -> Math.max(0, first - c.saves()))
+        .orElse(-1.0);
+  }
+}

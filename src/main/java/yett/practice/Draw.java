@@ -1,0 +1,196 @@
+package yett.practice;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import yett.interview.SiteFacts;
+import yett.knowledge.Cause;
+import yett.knowledge.Check;
+import yett.knowledge.History;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+import yett.replay.RecordedCase;
+
+/**
+ * Draws one exercise from the cards: what is wrong, what that brings about, what people say of it.
+ * The same seed gives the same exercise.
+ */
+final class Draw {
+  /** How often a second fault that has nothing to do with the first is put in, if one is wanted. */
+  private static final double SECOND = 0.5;
+
+  /** The square root brings in rare causes more often than a van would meet them. */
+  private static final double RARITY = 0.5;
+
+  /** How readily what happened lately is told: with chance (odds - 1) / (odds + this). */
+  private static final double UNTOLD = 9;
+
+  private final RuleBase base;
+  private final SiteFacts sites;
+  private final Noise noise;
+  private final Shows shows;
+
+  Draw(RuleBase base, long seed) {
+    this.base = base;
+    this.sites = new SiteFacts(base);
+    this.noise = new Noise(seed);
+    this.shows = new Shows(base, noise);
+  }
+
+  /**
+   * @param roots how many faults arose by themselves
+   */
+  record Drawn(RecordedCase told, int roots) {}
+
+  /**
+   * @param area in which the fault is to lie; empty for any
+   * @param two whether there may be two faults
+   */
+  Drawn draw(Optional<String> area, boolean two, Role role, String name) {
+    List<Cause> known =
+        base.causes().values().stream()
+            .filter(c -> !c.id().equals(Cause.NOT_IN_RULE_BASE))
+            .filter(c -> mendable(c, role))
+            .toList();
+    Cause first =
+        pick(known.stream().filter(c -> area.isEmpty() || c.area().equals(area.get())).toList(), 1);
+    Map<String, String> site = new LinkedHashMap<>();
+    allow(first.onlyIf(), site);
+    Set<String> roots = new LinkedHashSet<>(Set.of(first.id()));
+    if (two && noise.even("second") < SECOND) {
+      List<Cause> others =
+          known.stream()
+              .filter(c -> !c.area().equals(first.area()) && sites.fits(c.onlyIf(), site))
+              .toList();
+      if (!others.isEmpty()) {
+        roots.add(pick(others, 2).id());
+      }
+    }
+    Set<String> truth = withConsequences(roots, site);
+    return new Drawn(told(name, role, site, truth), roots.size());
+  }
+
+  /** Whether a repair that this person may do removes a cause. */
+  private boolean mendable(Cause cause, Role role) {
+    return base.repairs().values().stream()
+        .anyMatch(r -> role.may(r.who()) && r.removes().getOrDefault(cause.id(), 0.0) >= 0.5);
+  }
+
+  private Cause pick(List<Cause> among, int turn) {
+    if (among.isEmpty()) {
+      throw new IllegalArgumentException("no cause to draw from");
+    }
+    double sum = among.stream().mapToDouble(Draw::weight).sum();
+    double left = noise.even("cause " + turn) * sum;
+    for (Cause cause : among) {
+      left -= weight(cause);
+      if (left < 0) {
+        return cause;
+      }
+    }
+    return among.get(among.size() - 1);
+  }
+
+  private static double weight(Cause cause) {
+    return Math.pow(cause.prior(), RARITY);
+  }
+
+  /** Makes the gate one on which a card with these conditions can be. */
+  private void allow(Map<String, List<String>> onlyIf, Map<String, String> site) {
+    onlyIf.forEach(
+        (question, allowed) -> {
+          var card = base.siteQuestions().get(question);
+          if (!allowed.contains(site.getOrDefault(question, card.usual()))) {
+            site.put(question, allowed.get(0));
+          }
+          allow(card.onlyIf(), site);
+        });
+  }
+
+  private Set<String> withConsequences(Set<String> roots, Map<String, String> site) {
+    Set<String> all = new LinkedHashSet<>();
+    List<String> open = new ArrayList<>(roots);
+    while (!open.isEmpty()) {
+      String cause = open.remove(0);
+      if (all.add(cause)) {
+        new TreeMap<>(base.causes().get(cause).bringsAbout())
+            .forEach(
+                (to, chance) -> {
+                  boolean possible = sites.fits(base.causes().get(to).onlyIf(), site);
+                  if (possible && noise.even(cause + " brings about " + to) < chance) {
+                    open.add(to);
+                  }
+                });
+      }
+    }
+    return all;
+  }
+
+  private RecordedCase told(String name, Role role, Map<String, String> site, Set<String> truth) {
+    return new RecordedCase(
+        name,
+        name,
+        "",
+        role,
+        Map.copyOf(site),
+        complaints(truth, site),
+        histories(truth),
+        Map.of(),
+        false,
+        Optional.empty(),
+        Optional.of(List.copyOf(truth)),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        false,
+        new RecordedCase.Call(Optional.empty(), List.of(), Optional.empty(), Optional.empty()));
+  }
+
+  /** What people say; somebody called, so if chance has nobody say anything, the likeliest. */
+  private List<String> complaints(Set<String> truth, Map<String, String> site) {
+    List<Check> possible =
+        base.complaints().stream().filter(c -> sites.fits(c.onlyIf(), site)).toList();
+    List<String> said =
+        possible.stream()
+            .filter(c -> shows.outcome(c, truth, 0) == c.indexOf(Check.SAID))
+            .filter(c -> noise.even(c.id() + " mentioned") >= c.unmentioned())
+            .map(Check::id)
+            .toList();
+    if (!said.isEmpty()) {
+      return said;
+    }
+    return possible.stream()
+        .max((a, b) -> Double.compare(saidBecauseOf(a, truth), saidBecauseOf(b, truth)))
+        .map(c -> List.of(c.id()))
+        .orElse(List.of());
+  }
+
+  private static double saidBecauseOf(Check complaint, Set<String> truth) {
+    int said = complaint.indexOf(Check.SAID);
+    return truth.stream()
+        .filter(complaint.likelihood()::containsKey)
+        .mapToDouble(c -> complaint.likelihood().get(c)[said])
+        .max()
+        .orElse(complaint.otherwise()[said]);
+  }
+
+  private List<String> histories(Set<String> truth) {
+    return base.histories().values().stream()
+        .filter(h -> noise.even("lately " + h.id()) < chance(h, truth))
+        .map(History::id)
+        .toList();
+  }
+
+  private static double chance(History history, Set<String> truth) {
+    return truth.stream()
+        .mapToDouble(c -> history.odds().getOrDefault(c, 1.0))
+        .map(odds -> (odds - 1) / (odds + UNTOLD))
+        .max()
+        .orElse(0);
+  }
+}

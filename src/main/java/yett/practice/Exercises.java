@@ -1,0 +1,101 @@
+package yett.practice;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yett.interview.Entry;
+import yett.interview.Expertise;
+import yett.interview.Interview;
+import yett.interview.Moment;
+import yett.knowledge.Cause;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+import yett.replay.RecordedCase;
+
+/** Finds exercises: drawn from the cards to somebody's wish, or made of test cases. */
+public final class Exercises {
+  /** Draws until one is as hard as wanted; the last one is taken as it is. */
+  private static final int MOST_DRAWS = 12;
+
+  private final Expertise expertise;
+  private final RuleBase base;
+
+  public Exercises(Expertise expertise) {
+    this.expertise = expertise;
+    this.base = expertise.base();
+  }
+
+  /**
+   * An exercise of this seed: always the same.
+   *
+   * @param area in which the fault is to lie
+   * @param level as hard as wanted, if a dozen draws bring such a one
+   * @throws IllegalArgumentException if nothing in this area can be mended by such a person
+   */
+  public Exercise drawn(Optional<String> area, Optional<Level> level, Role role, long seed) {
+    Exercise last = null;
+    try (Interview interview = expertise.newInterview()) {
+      for (int turn = 0; turn < MOST_DRAWS; turn++) {
+        long own = seed + turn * 0x9E3779B97F4A7C15L;
+        boolean two = level.equals(Optional.of(Level.HARD));
+        Draw.Drawn drawn = new Draw(base, own).draw(area, two, role, "exercise " + seed);
+        last = exercise(drawn.told(), true, own, drawn.roots(), interview);
+        if (level.isEmpty() || last.level() == level.get()) {
+          return last;
+        }
+      }
+    }
+    return last;
+  }
+
+  /** Areas in which something can be wrong, in the order of the cards. */
+  public List<String> areas() {
+    return base.causes().values().stream()
+        .filter(c -> !c.id().equals(Cause.NOT_IN_RULE_BASE))
+        .map(c -> c.area())
+        .filter(a -> !a.isEmpty())
+        .distinct()
+        .toList();
+  }
+
+  /** Whether a test case says what is wrong, and somebody works on the gate. */
+  public static boolean fits(RecordedCase told) {
+    return told.truth().filter(t -> !t.isEmpty()).isPresent()
+        && !told.complaints().isEmpty()
+        && told.person().may(Role.TRAINEE);
+  }
+
+  /** A test case to practise on; empty if it does not say what is wrong, or is a call. */
+  public Optional<Exercise> of(RecordedCase told, long seed) {
+    if (!fits(told)) {
+      return Optional.empty();
+    }
+    try (Interview interview = expertise.newInterview()) {
+      return Optional.of(exercise(told, false, seed, roots(told.truth().get()), interview));
+    }
+  }
+
+  private Exercise exercise(
+      RecordedCase told, boolean drawn, long seed, int roots, Interview interview) {
+    List<Entry> opening = Opening.entries(told, base.fingerprint());
+    Set<String> truth = Set.copyOf(told.truth().orElseThrow());
+    // Dangers are still to be asked for, so nothing is planned here.
+    Moment moment = interview.at(opening);
+    List<String> ranking =
+        Interview.ranking(moment, base).stream().map(r -> r.cause().id()).toList();
+    int rank = truth.stream().mapToInt(ranking::indexOf).min().orElse(0) + 1;
+    String area = base.causes().get(told.truth().get().get(0)).area();
+    return new Exercise(told, drawn, seed, area, Level.of(rank, roots));
+  }
+
+  /** Faults that no other of the faults brings about. */
+  private int roots(List<String> truth) {
+    return (int)
+        truth.stream()
+            .filter(
+                c ->
+                    truth.stream()
+                        .noneMatch(o -> base.causes().get(o).bringsAbout().containsKey(c)))
+            .count();
+  }
+}

@@ -1,0 +1,105 @@
+package yett.practice;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import yett.interview.Answer;
+import yett.knowledge.Check;
+import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
+import yett.replay.Respondent;
+import yett.replay.Witness;
+import yett.rules.Conclusion.Expectation;
+
+/**
+ * A gate with something wrong with it. A test case answers what it tells; everything else is drawn
+ * from the cards for the causes that are there. Two gates of one exercise show the same, whatever
+ * is asked of them in whatever order.
+ */
+public final class FaultyGate implements Respondent {
+  private final Exercise exercise;
+  private final RuleBase base;
+  private final Witness witness;
+  private final Noise noise;
+  private final Shows shows;
+  private final Readings readings;
+  private final Map<String, Said> told = new HashMap<>();
+  private final Map<String, Integer> asked = new HashMap<>();
+  private final Map<String, Integer> worlds = new HashMap<>();
+
+  FaultyGate(Exercise exercise, RuleBase base) {
+    this.exercise = exercise;
+    this.base = base;
+    this.witness = new Witness(exercise.told(), base);
+    this.noise = new Noise(exercise.seed());
+    this.shows = new Shows(base, noise);
+    this.readings = new Readings(noise);
+  }
+
+  /** The causes that are still there. */
+  public Set<String> remaining() {
+    return witness.remaining();
+  }
+
+  @Override
+  public Said answer(
+      Check check, Optional<Expectation> usual, Function<Answer, Optional<String>> meaning) {
+    int time = asked.getOrDefault(check.id(), 0);
+    asked(check);
+    Said said = told.get(check.id());
+    if (said == null) {
+      said = witness.answer(check, usual, meaning);
+      told.put(check.id(), said);
+    }
+    return Said.told(reading(check, said, usual, time));
+  }
+
+  /** Counts that a check was asked: the next reading scatters anew. */
+  void asked(Check check) {
+    asked.merge(check.id(), 1, Integer::sum);
+  }
+
+  private Answer reading(Check check, Said said, Optional<Expectation> usual, int time) {
+    if (said.answer() instanceof Answer.Read read) {
+      return time == 0 ? read : readings.around(check, read.value(), time);
+    }
+    if (said.answer() instanceof Answer.Chosen chosen) {
+      return shown(check, check.indexOf(chosen.outcome()), usual, time);
+    }
+    if (!said.assumed()) {
+      return said.answer(); // the file wants it so: it cannot be told
+    }
+    int world = worlds.getOrDefault(check.id(), 0);
+    return shown(check, shows.outcome(check, remaining(), world), usual, time);
+  }
+
+  private Answer shown(Check check, int outcome, Optional<Expectation> usual, int time) {
+    return check.measured()
+        ? readings.read(check, outcome, usual, time)
+        : new Answer.Chosen(check.outcomes().get(outcome).id());
+  }
+
+  /** Lets a check show something else from now on, because what it showed cannot be. */
+  void otherwise(Check check) {
+    worlds.merge(check.id(), 1, Integer::sum);
+  }
+
+  @Override
+  public void repaired(Repair repair) {
+    witness.repaired(repair);
+    told.clear();
+  }
+
+  /** A cause that is left may let the gate run for now. */
+  @Override
+  public Optional<Boolean> cured() {
+    if (!exercise.drawn()) {
+      return witness.cured();
+    }
+    return Optional.of(
+        remaining().stream()
+            .noneMatch(c -> noise.even("try with " + c) < base.causes().get(c).retestFails()));
+  }
+}

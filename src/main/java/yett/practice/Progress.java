@@ -1,0 +1,67 @@
+package yett.practice;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/** How somebody gets on, area by area. */
+public record Progress(List<Result> results) {
+  /** Of an area, no more than these are looked at: what was weak once may be strong now. */
+  private static final int LATEST = 5;
+
+  /** An area in which more was put right, in fewer minutes, is not offered first. */
+  private static final double STRONG = 1.5;
+
+  public Progress {
+    results = List.copyOf(results);
+  }
+
+  /**
+   * The latest exercises of an area.
+   *
+   * @param ratio mean of the minutes for each minute of the plan
+   */
+  public record Area(String name, int exercises, int putRight, int slips, double ratio) {
+
+    /** A slip weighs as much as a fault not found, and that as much as twice the minutes. */
+    double weakness() {
+      return ratio + 2.0 * (exercises - putRight + slips) / exercises;
+    }
+
+    public boolean weak() {
+      return weakness() > STRONG;
+    }
+  }
+
+  /** The weakest first. */
+  public List<Area> areas() {
+    Map<String, List<Result>> byArea = new LinkedHashMap<>();
+    results.forEach(r -> byArea.computeIfAbsent(r.area(), a -> new ArrayList<>()).add(r));
+    return byArea.entrySet().stream()
+        .map(e -> area(e.getKey(), e.getValue()))
+        .sorted(Comparator.comparingDouble((Area a) -> -a.weakness()).thenComparing(Area::name))
+        .toList();
+  }
+
+  private static Area area(String name, List<Result> all) {
+    List<Result> latest = all.subList(Math.max(0, all.size() - LATEST), all.size());
+    return new Area(
+        name,
+        latest.size(),
+        (int) latest.stream().filter(Result::putRight).count(),
+        latest.stream().mapToInt(Result::slips).sum(),
+        latest.stream().mapToDouble(Result::ratio).average().orElseThrow());
+  }
+
+  public List<Area> weak() {
+    return areas().stream().filter(Area::weak).toList();
+  }
+
+  /** Minutes for each minute of the plan, on average over everything; empty before the first. */
+  public OptionalDouble ratio() {
+    return results.stream().mapToDouble(Result::ratio).average();
+  }
+}

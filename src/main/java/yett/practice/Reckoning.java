@@ -1,0 +1,74 @@
+package yett.practice;
+
+import java.time.Instant;
+import java.util.List;
+import yett.interview.Ending;
+import yett.interview.Event;
+import yett.interview.Expertise;
+import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
+import yett.replay.Replayed;
+import yett.replay.Replayer;
+
+/**
+ * What an exercise cost, against the plan's own way on the same gate: it knew what the trainee
+ * knew, and asked the same gate.
+ *
+ * @param expected minutes that the plan expects of a gate so reported, on average over all that it
+ *     could be; the weight of hazards, parts and handing over is in it
+ */
+public record Reckoning(
+    boolean putRight,
+    double minutes,
+    double cost,
+    double planMinutes,
+    double planCost,
+    double expected,
+    List<Replayed.Taken> planSteps) {
+
+  public static Reckoning of(Expertise expertise, Workbench bench) {
+    RuleBase base = expertise.base();
+    Exercise exercise = bench.exercise();
+    Replayed plan = new Replayer(expertise).run(exercise.told(), exercise.gate(base));
+    double planParts = plan.repairs().stream().mapToDouble(r -> price(base, r.repair())).sum();
+    double parts =
+        bench.moment().entries().stream()
+            .map(e -> e.event())
+            .filter(e -> e instanceof Event.Repaired r && r.done())
+            .mapToDouble(e -> price(base, ((Event.Repaired) e).repair()))
+            .sum();
+    double minute = base.planning().minute();
+    boolean proved = bench.moment().state().closed().filter(e -> e == Ending.REPAIRED).isPresent();
+    return new Reckoning(
+        proved && bench.remaining().isEmpty(),
+        bench.minutes(),
+        bench.minutes() * minute + parts,
+        plan.spentMinutes(),
+        plan.spentMinutes() * minute + planParts,
+        plan.expectedMinutes(),
+        plan.steps());
+  }
+
+  private static double price(RuleBase base, String repair) {
+    Repair card = base.repairs().get(repair);
+    return card == null ? 0 : card.price();
+  }
+
+  public Result result(Instant at, Workbench bench) {
+    Exercise exercise = bench.exercise();
+    return new Result(
+        at,
+        exercise.told().name(),
+        exercise.seed(),
+        exercise.area(),
+        exercise.level().word(),
+        putRight,
+        bench.moment().state().closed().map(Ending::words).orElse("unfinished"),
+        minutes,
+        cost,
+        planMinutes,
+        planCost,
+        bench.slips().size(),
+        bench.hints());
+  }
+}

@@ -1,0 +1,193 @@
+package yett.practice;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import yett.interview.Answer;
+import yett.interview.CaseState;
+import yett.interview.Moment;
+import yett.interview.SiteFacts;
+import yett.interview.Step;
+import yett.knowledge.Check;
+import yett.knowledge.Repair;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SetUp;
+import yett.plan.Planner;
+
+/**
+ * Decides what a trainee may do as things stand. The interview proposes nothing that is not safe; a
+ * trainee may think of anything, so every wish is judged here by what the same cards say.
+ */
+final class SafetyGate {
+  private final RuleBase base;
+  private final Planner planner;
+  private final SiteFacts sites;
+
+  SafetyGate(RuleBase base, Planner planner) {
+    this.base = base;
+    this.planner = planner;
+    this.sites = new SiteFacts(base);
+  }
+
+  Optional<Refusal> check(Moment moment, Check check) {
+    return stopped(moment)
+        .or(() -> blind(moment, !check.hazards().isEmpty() || !check.needs().isEmpty()))
+        .or(() -> reserved(moment, check.who(), check.hazards()))
+        .or(() -> absent(moment, check.id()))
+        .or(() -> untried(moment, check))
+        .or(() -> unready(moment, check.needs(), check.hazards()));
+  }
+
+  Optional<Refusal> repair(Moment moment, Repair repair) {
+    return stopped(moment)
+        .or(() -> blind(moment, true))
+        .or(() -> reserved(moment, repair.who(), repair.hazards()))
+        .or(() -> absent(moment, repair.id()))
+        .or(() -> unready(moment, repair.needs(), repair.hazards()));
+  }
+
+  Optional<Refusal> enter(Moment moment, SetUp setUp) {
+    return stopped(moment)
+        .or(() -> blind(moment, true))
+        .or(() -> reserved(moment, setUp.who(), setUp.hazards()))
+        .or(() -> unready(moment, List.of(setUp.id()), List.of(), setUp.hazards()));
+  }
+
+  Optional<Refusal> tryOut(Moment moment) {
+    SetUp running = base.setUps().get(SetUp.GATE_RUNNING);
+    List<String> needs =
+        running != null && moment.state().role().may(running.who())
+            ? List.of(running.id())
+            : List.of();
+    return stopped(moment)
+        .or(() -> blind(moment, true))
+        .or(() -> unready(moment, needs, running == null ? List.of() : running.hazards()));
+  }
+
+  /** Back into service: only a gate that was tried and proved, with nothing left undone. */
+  Optional<Refusal> finish(Moment moment) {
+    CaseState state = moment.state();
+    if (!state.cured()) {
+      return Optional.of(
+          Refusal.dangerous(
+              "Nobody has seen the gate run as it should since the last repair.", List.of()));
+    }
+    List<String> open =
+        sites.proofs(state.site()).stream().filter(p -> !passed(state, p)).map(Check::ask).toList();
+    if (!open.isEmpty()) {
+      return Optional.of(
+          Refusal.dangerous(
+              "The gate is not proved. Still to pass: " + String.join(" ", open), List.of()));
+    }
+    return leftBehind(state);
+  }
+
+  /** Set-ups that are still in force when somebody wants to go. */
+  Optional<Refusal> leftBehind(CaseState state) {
+    List<SetUp> inForce = state.setUps().stream().map(base.setUps()::get).toList();
+    return inForce.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Refusal("Work is still set up here.", false, List.of(), inForce, List.of()));
+  }
+
+  static boolean passed(CaseState state, Check proof) {
+    return state
+        .answer(proof.id())
+        .map(CaseState.Answered::answer)
+        .equals(Optional.of(new Answer.Chosen(Check.PASS)));
+  }
+
+  private static Optional<Refusal> stopped(Moment moment) {
+    return moment.judgement().stops().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Refusal.dangerous(
+                "There is a danger to people here; nothing is done but making safe.", List.of()));
+  }
+
+  /** Nobody touches a gate that they have not looked over. */
+  private static Optional<Refusal> blind(Moment moment, boolean touches) {
+    if (!(moment.step() instanceof Step.AskDangers)) {
+      return Optional.empty();
+    }
+    String why = "First look for dangers to people, from two metres away.";
+    return Optional.of(touches ? Refusal.dangerous(why, List.of()) : Refusal.harmless(why));
+  }
+
+  private Optional<Refusal> reserved(Moment moment, Role who, List<String> hazards) {
+    return moment.state().role().may(who)
+        ? Optional.empty()
+        : Optional.of(
+            Refusal.dangerous(
+                "This is for "
+                    + (who == Role.ELECTRICIAN ? "an " : "a ")
+                    + who.word()
+                    + ", and you work as "
+                    + moment.state().role().word()
+                    + ".",
+                base.cautionsFor(hazards)));
+  }
+
+  private static Optional<Refusal> absent(Moment moment, String card) {
+    return moment.judgement().unavailabilities().stream()
+        .filter(u -> u.card().equals(card))
+        .findFirst()
+        .map(u -> Refusal.harmless("Not on this gate: " + u.reason().words() + "."));
+  }
+
+  private static Optional<Refusal> untried(Moment moment, Check check) {
+    return check.kind() == Check.Kind.PROOF && !moment.state().cured()
+        ? Optional.of(
+            Refusal.harmless("Proofs come when the gate has been seen to run as it should: try."))
+        : Optional.empty();
+  }
+
+  private Optional<Refusal> unready(Moment moment, List<String> needs, List<String> hazards) {
+    return unready(moment, needs, needs, hazards);
+  }
+
+  /**
+   * Whether the state of the work is not the one that is needed.
+   *
+   * @param wanted what has to be in force together
+   * @param missing of these, what has to be in force already
+   */
+  private Optional<Refusal> unready(
+      Moment moment, List<String> wanted, List<String> missing, List<String> hazards) {
+    Planner.Change change = planner.change(moment.state().setUps(), wanted);
+    List<SetUp> leave = cards(change.leave());
+    List<SetUp> enter = cards(change.enter().stream().filter(missing::contains).toList());
+    if (leave.isEmpty() && enter.isEmpty()) {
+      return Optional.empty();
+    }
+    boolean slip =
+        !hazards.isEmpty() && (!enter.isEmpty() || leave.stream().anyMatch(this::canMove));
+    Set<String> all = new LinkedHashSet<>(hazards);
+    Stream.concat(leave.stream(), enter.stream()).forEach(s -> all.addAll(s.hazards()));
+    List<String> ordered = new ArrayList<>(all);
+    return Optional.of(
+        new Refusal(
+            slip
+                ? "Not in this state of the work: it can hurt you or somebody else."
+                : "Not in this state of the work.",
+            slip,
+            slip ? base.cautionsFor(ordered) : List.of(),
+            leave,
+            enter));
+  }
+
+  /** Whether the leaf can move while a set-up is in force. */
+  private boolean canMove(SetUp setUp) {
+    return !setUp.excludes().contains(SetUp.GATE_RUNNING);
+  }
+
+  private List<SetUp> cards(Collection<String> ids) {
+    return ids.stream().map(base.setUps()::get).toList();
+  }
+}

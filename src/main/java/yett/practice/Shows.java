@@ -1,0 +1,70 @@
+package yett.practice;
+
+import java.util.Collection;
+import java.util.Optional;
+import yett.knowledge.Check;
+import yett.knowledge.RuleBase;
+
+/**
+ * What checks show at a gate with given causes. Each cause makes its contribution by chance, drawn
+ * once from its row on the card, and the most telling one shows (noisy-MAX, as in the belief). So a
+ * check shows the same whenever it is asked, and a repair takes away what its causes contributed
+ * and nothing else. The half percent of slips that the belief allows for is a person's, not the
+ * gate's.
+ */
+final class Shows {
+  private final RuleBase base;
+  private final Noise noise;
+
+  Shows(RuleBase base, Noise noise) {
+    this.base = base;
+    this.noise = noise;
+  }
+
+  /**
+   * @param world another number is another gate with the same causes
+   * @return position of the outcome
+   */
+  int outcome(Check check, Collection<String> causes, int world) {
+    return copied(check, causes, world).orElseGet(() -> made(check, causes, world));
+  }
+
+  private Optional<Integer> copied(Check check, Collection<String> causes, int world) {
+    return check
+        .repeats()
+        .filter(r -> noise.even(check.id() + " repeats " + world) < r.share())
+        .map(r -> base.checks().get(r.check()))
+        .map(o -> check.indexOf(o.outcomes().get(outcome(o, causes, world)).id()))
+        .filter(i -> i >= 0);
+  }
+
+  private int made(Check check, Collection<String> causes, int world) {
+    // A gate with nothing wrong passes its proofs; otherwise no repair could ever end an exercise.
+    boolean proof = check.kind() == Check.Kind.PROOF;
+    int most =
+        proof ? 0 : quantile(check.otherwise(), noise.even(check.id() + " by itself " + world));
+    for (String cause : causes) {
+      double[] row = check.likelihood().get(cause);
+      if (row != null) {
+        double at = noise.even(check.id() + " by " + cause + " " + world);
+        most = Math.max(most, quantile(row, at));
+      }
+    }
+    return most;
+  }
+
+  private static int quantile(double[] row, double at) {
+    double left = at;
+    for (int i = 0; i < row.length; i++) {
+      left -= row[i];
+      if (left < 0) {
+        return i;
+      }
+    }
+    int last = row.length - 1;
+    while (last > 0 && row[last] == 0) {
+      last--; // rows may miss 1 by a crumb: never show what cannot be
+    }
+    return last;
+  }
+}

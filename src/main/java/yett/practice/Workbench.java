@@ -1,0 +1,298 @@
+package yett.practice;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import yett.interview.Answer;
+import yett.interview.Ending;
+import yett.interview.Entry;
+import yett.interview.Event;
+import yett.interview.Expertise;
+import yett.interview.Interview;
+import yett.interview.Moment;
+import yett.interview.WorkTime;
+import yett.knowledge.Check;
+import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SetUp;
+import yett.knowledge.Stop;
+import yett.rules.Conclusion.Contradiction;
+
+/**
+ * One exercise: a faulty gate, a trainee who decides, and the interview that follows what they do
+ * as it would follow an answer of its own. Nothing dangerous is done: it is refused, and counted.
+ */
+public final class Workbench implements AutoCloseable {
+  private static final int OTHER_WORLDS = 5;
+
+  private final Exercise exercise;
+  private final RuleBase base;
+  private final Interview interview;
+  private final FaultyGate gate;
+  private final SafetyGate safety;
+  private final Compass compass;
+  private final Consumer<Jotting> keep;
+  private final List<Entry> entries;
+  private final List<Slip> slips = new ArrayList<>();
+  private final List<Departure> departures = new ArrayList<>();
+  private int hints;
+  private double minutes;
+  private Moment moment;
+
+  /**
+   * @param before what happened in it already, in order; empty for a new one
+   * @param keep takes everything that happens, before it counts
+   */
+  public Workbench(
+      Expertise expertise, Exercise exercise, List<Jotting> before, Consumer<Jotting> keep) {
+    this.exercise = exercise;
+    this.base = expertise.base();
+    this.interview = expertise.newInterview();
+    this.gate = exercise.gate(base);
+    this.safety = new SafetyGate(base, expertise.planner());
+    this.compass = new Compass(interview);
+    this.entries = new ArrayList<>(Opening.entries(exercise.told(), base.fingerprint()));
+    before.forEach(this::again);
+    this.keep = keep;
+    this.moment = interview.at(entries);
+  }
+
+  private void again(Jotting jotting) {
+    if (jotting.event() != null) {
+      Event event = jotting.event();
+      if (event instanceof Event.Answered a && base.checks().containsKey(a.check())) {
+        gate.asked(base.checks().get(a.check()));
+      }
+      if (event instanceof Event.Repaired r && base.repairs().containsKey(r.repair())) {
+        gate.repaired(base.repairs().get(r.repair()));
+      }
+      add(event);
+    } else if (jotting.slip() != null) {
+      slips.add(jotting.slip());
+    } else if (jotting.departure() != null) {
+      departures.add(jotting.departure());
+    } else if (jotting.best() != null) {
+      hints++;
+    }
+  }
+
+  public Exercise exercise() {
+    return exercise;
+  }
+
+  public Moment moment() {
+    return moment;
+  }
+
+  /** Minutes of the cards for what was done. */
+  public double minutes() {
+    return minutes;
+  }
+
+  public List<Slip> slips() {
+    return List.copyOf(slips);
+  }
+
+  public List<Departure> departures() {
+    return List.copyOf(departures);
+  }
+
+  public int hints() {
+    return hints;
+  }
+
+  /** What is still wrong with the gate. */
+  public Set<String> remaining() {
+    return gate.remaining();
+  }
+
+  public boolean over() {
+    return moment.state().closed().isPresent();
+  }
+
+  /** Why a check may not be made now; a danger is counted. */
+  public Optional<Refusal> refused(Check check) {
+    return counted(check.ask(), safety.check(moment, check));
+  }
+
+  public Optional<Refusal> refused(Repair repair) {
+    return counted(repair.name(), safety.repair(moment, repair));
+  }
+
+  public Optional<Refusal> refused(SetUp setUp) {
+    return moment.state().setUps().contains(setUp.id())
+        ? Optional.empty()
+        : counted(setUp.name(), safety.enter(moment, setUp));
+  }
+
+  public Optional<Refusal> tryRefused() {
+    return counted("Try the gate", safety.tryOut(moment));
+  }
+
+  public Optional<Refusal> finishRefused() {
+    return counted("Back into service", safety.finish(moment));
+  }
+
+  public Optional<Refusal> handOverRefused() {
+    return safety.leftBehind(moment.state());
+  }
+
+  private Optional<Refusal> counted(String what, Optional<Refusal> refusal) {
+    refusal
+        .filter(Refusal::slip)
+        .ifPresent(
+            r -> {
+              Slip slip = new Slip(minutes, what, r.why());
+              keep.accept(Jotting.of(slip));
+              slips.add(slip);
+            });
+    return refusal;
+  }
+
+  /** Looks for all dangers at once. */
+  public void lookForDangers() {
+    base.ordinaryChecks()
+        .filter(Check::danger)
+        .filter(c -> !moment.judgement().unavailable().contains(c.id()))
+        .map(c -> new Event.Answered(c.id(), answer(c)))
+        .forEach(this::record);
+    follow();
+  }
+
+  /** Makes a check or a proof that is not refused. */
+  public Answer ask(Check check) {
+    if (check.kind() == Check.Kind.CHECK) {
+      judge(check.id(), check.ask());
+    }
+    Answer answer = answer(check);
+    Optional<Contradiction> jars = contradiction(check, answer);
+    for (int i = 0; i < OTHER_WORLDS && jars.isPresent(); i++) {
+      gate.otherwise(check);
+      answer = answer(check);
+      jars = contradiction(check, answer);
+    }
+    record(new Event.Answered(check.id(), answer));
+    jars.ifPresent(j -> record(new Event.Kept(j.first(), j.second())));
+    if (answer.equals(new Answer.Chosen(Check.FAIL))) {
+      record(new Event.Reopened(check.id())); // the search goes on
+    }
+    follow();
+    return answer;
+  }
+
+  private Answer answer(Check check) {
+    return gate.answer(
+            check,
+            moment.judgement().expectation(check.id()),
+            a -> interview.hear(moment, check, a).map(h -> h.finding().outcome()))
+        .answer();
+  }
+
+  /** What an answer could not be true together with. */
+  private Optional<Contradiction> contradiction(Check check, Answer answer) {
+    List<Entry> then = new ArrayList<>(entries);
+    then.add(entry(new Event.Answered(check.id(), answer)));
+    return interview.judgement(then).contradictions().stream()
+        .filter(c -> !moment.judgement().contradictions().contains(c))
+        .findFirst();
+  }
+
+  public void enter(SetUp setUp) {
+    record(new Event.SetUpEntered(setUp.id(), ""));
+    follow();
+  }
+
+  public void leave(SetUp setUp) {
+    record(new Event.SetUpLeft(setUp.id(), ""));
+    follow();
+  }
+
+  public void repair(Repair repair) {
+    judge(repair.id(), repair.name());
+    gate.repaired(repair);
+    record(new Event.Repaired(repair.id(), true));
+    follow();
+  }
+
+  /**
+   * Tries the gate; after a repair, what it does is evidence.
+   *
+   * @return whether it runs as it should
+   */
+  public boolean tryOut() {
+    boolean runs = gate.cured().orElse(remaining().isEmpty());
+    record(new Event.Retested(runs));
+    follow();
+    return runs;
+  }
+
+  /**
+   * What the plan would do next.
+   *
+   * @param card id of the check or repair; empty for anything else
+   * @param reason why, in words; may be empty
+   */
+  public record Hint(String card, String words, String reason) {}
+
+  /** What the plan would do next and why; it is counted. */
+  public Hint hint() {
+    Compass.Best best = compass.best(moment);
+    Hint hint = new Hint(best.card(), best.words(), best.reason());
+    keep.accept(Jotting.hint(hint.words()));
+    hints++;
+    return hint;
+  }
+
+  public void madeSafe(Stop stop) {
+    record(new Event.MadeSafe(stop.id()));
+    follow();
+  }
+
+  public void close(Ending ending) {
+    if (ending == Ending.HANDED_OVER && !moment.state().cured()) {
+      judge("hand-over", "Hand over");
+    }
+    record(new Event.Closed(ending));
+    follow();
+  }
+
+  private void judge(String card, String words) {
+    compass
+        .departure(moment, card, words, minutes)
+        .ifPresent(
+            d -> {
+              keep.accept(Jotting.of(d));
+              departures.add(d);
+            });
+  }
+
+  private void record(Event event) {
+    keep.accept(Jotting.of(event));
+    add(event);
+  }
+
+  private void add(Event event) {
+    minutes += WorkTime.minutes(event, base);
+    entries.add(entry(event));
+  }
+
+  private Entry entry(Event event) {
+    return new Entry(
+        entries.size() + 1L,
+        Opening.START.plus(Duration.ofSeconds(Math.round(minutes * 60))),
+        exercise.told().person(),
+        event);
+  }
+
+  private void follow() {
+    moment = interview.at(entries);
+  }
+
+  @Override
+  public void close() {
+    interview.close();
+  }
+}

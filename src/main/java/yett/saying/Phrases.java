@@ -1,0 +1,171 @@
+package yett.saying;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.apache.lucene.analysis.Analyzer;
+import org.apache.lucene.analysis.core.SimpleAnalyzer;
+import org.apache.lucene.analysis.miscellaneous.PerFieldAnalyzerWrapper;
+import org.apache.lucene.document.Document;
+import org.apache.lucene.document.Field;
+import org.apache.lucene.document.StringField;
+import org.apache.lucene.document.TextField;
+import org.apache.lucene.index.DirectoryReader;
+import org.apache.lucene.index.IndexWriter;
+import org.apache.lucene.index.IndexWriterConfig;
+import org.apache.lucene.search.IndexSearcher;
+import org.apache.lucene.search.Query;
+import org.apache.lucene.search.ScoreDoc;
+import org.apache.lucene.store.ByteBuffersDirectory;
+import org.apache.lucene.store.Directory;
+import org.apache.lucene.util.QueryBuilder;
+
+/**
+ * Finds things by what people call them, in whatever words, order and spelling. Each way of putting
+ * a thing stands in an index of its own words; a thing is as good as its best matches. May be used
+ * by several threads.
+ */
+public final class Phrases {
+  private static final String SAID = "said";
+  private static final String ALL = "all";
+  private static final String ID = "id";
+
+  /** Where people go on to the next thing that is wrong. */
+  private static final Pattern PARTS =
+      Pattern.compile("(?i)[,;.!?]+|\\band\\b|\\bbut\\b|\\bthen\\b");
+
+  /** What the second and third best way of putting the same thing add. */
+  private static final double[] FURTHER = {1, 0.35, 0.2};
+
+  private final Directory directory = new ByteBuffersDirectory();
+  private final Analyzer analyzer;
+  private final IndexSearcher searcher;
+  private final Spelling spelling;
+
+  /**
+   * @param ways for each thing by its id, what it may be called
+   * @param synonyms words that mean the same: one for all the others
+   */
+  public Phrases(Map<String, List<String>> ways, Map<String, List<String>> synonyms) {
+    SpokenAnalyzer spoken = new SpokenAnalyzer(synonyms);
+    this.analyzer =
+        new PerFieldAnalyzerWrapper(spoken, Map.of(Spelling.WRITTEN, new SimpleAnalyzer()));
+    try {
+      write(ways, synonyms);
+      this.searcher = new IndexSearcher(DirectoryReader.open(directory));
+      this.spelling = new Spelling(searcher.getIndexReader(), spoken);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e); // the index is in memory
+    }
+  }
+
+  /**
+   * A thing that was probably meant.
+   *
+   * @param share of all that was found, so that the shares of what is heard add up to at most 1
+   */
+  public record Heard(String id, double share) {}
+
+  private void write(Map<String, List<String>> ways, Map<String, List<String>> synonyms)
+      throws IOException {
+    try (IndexWriter writer = new IndexWriter(directory, new IndexWriterConfig(analyzer))) {
+      for (Map.Entry<String, List<String>> thing : ways.entrySet()) {
+        for (String way : thing.getValue()) {
+          writer.addDocument(document(thing.getKey(), SAID, way));
+        }
+        writer.addDocument(document(thing.getKey(), ALL, String.join(" . ", thing.getValue())));
+      }
+      for (Map.Entry<String, List<String>> same : synonyms.entrySet()) {
+        Document words = new Document();
+        String text = same.getKey() + " " + String.join(" ", same.getValue());
+        words.add(new TextField(Spelling.WRITTEN, text, Field.Store.NO));
+        writer.addDocument(words);
+      }
+    }
+  }
+
+  private static Document document(String id, String field, String text) {
+    Document document = new Document();
+    document.add(new StringField(ID, id, Field.Store.YES));
+    document.add(new TextField(field, text, Field.Store.NO));
+    if (field.equals(SAID)) {
+      document.add(new TextField(Spelling.WRITTEN, text, Field.Store.NO));
+    }
+    return document;
+  }
+
+  /** The things that were probably meant, the most probable first; none if nothing is known. */
+  public List<Heard> hear(String words, int most) {
+    try {
+      Map<String, Double> scores = new LinkedHashMap<>();
+      add(scores, words, 1);
+      List<String> parts =
+          Arrays.stream(PARTS.split(words)).filter(p -> p.strip().length() > 3).toList();
+      if (parts.size() > 1) {
+        for (String part : parts) {
+          add(scores, part, 1.0 / parts.size());
+        }
+      }
+      double sum = scores.values().stream().mapToDouble(Double::doubleValue).sum();
+      return scores.entrySet().stream()
+          .sorted(
+              Comparator.comparingDouble((Map.Entry<String, Double> e) -> -e.getValue())
+                  .thenComparing(Map.Entry.comparingByKey()))
+          .limit(most)
+          .map(e -> new Heard(e.getKey(), e.getValue() / sum))
+          .toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e); // the index is in memory
+    }
+  }
+
+  /** Adds what was found, as shares of it, so that a short part counts as much as a long one. */
+  private void add(Map<String, Double> scores, String words, double weight) throws IOException {
+    Map<String, Double> found = best(spelling.right(words));
+    double sum = found.values().stream().mapToDouble(Double::doubleValue).sum();
+    found.forEach((id, score) -> scores.merge(id, weight * score / sum, Double::sum));
+  }
+
+  private Map<String, Double> best(String words) throws IOException {
+    Map<String, List<Double>> found = new LinkedHashMap<>();
+    for (ScoreDoc hit : search(SAID, words)) {
+      found.computeIfAbsent(id(hit), k -> new ArrayList<>()).add((double) hit.score);
+    }
+    Map<String, Double> scores = new LinkedHashMap<>();
+    found.forEach(
+        (id, hits) -> {
+          double sum = 0;
+          for (int i = 0; i < Math.min(FURTHER.length, hits.size()); i++) {
+            sum += FURTHER[i] * hits.get(i);
+          }
+          scores.put(id, sum);
+        });
+    for (ScoreDoc hit : search(ALL, words)) {
+      scores.merge(id(hit), (double) hit.score, Double::sum);
+    }
+    return scores;
+  }
+
+  private String id(ScoreDoc hit) throws IOException {
+    return searcher.storedFields().document(hit.doc).get(ID);
+  }
+
+  private ScoreDoc[] search(String field, String words) throws IOException {
+    Query query = new QueryBuilder(analyzer).createBooleanQuery(field, shortened(words));
+    int all = Math.max(1, searcher.getIndexReader().maxDoc());
+    return query == null ? new ScoreDoc[0] : searcher.search(query, all).scoreDocs;
+  }
+
+  /** A clause for each word: as many as a query may have, however much somebody says. */
+  private static String shortened(String words) {
+    String[] all = words.split(" ");
+    int most = Math.min(all.length, IndexSearcher.getMaxClauseCount() / 4);
+    return String.join(" ", Arrays.copyOf(all, most));
+  }
+}
