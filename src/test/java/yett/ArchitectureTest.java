@@ -91,6 +91,9 @@ class ArchitectureTest {
   static final ArchRule the_bench_knows_no_screen_and_no_store =
       knowsOnly(
               "bench",
+  static final ArchRule practice_knows_no_screen_and_no_casebook =
+      knowsOnly(
+              "practice",
               "quantity",
               "calculation",
               "knowledge",
@@ -102,6 +105,7 @@ class ArchitectureTest {
               "record",
               "replay")
           .because("what is wrong with a rule base is found before it is shown");
+          .because("what was made up must not get among what happened");
 
   @ArchTest
   static final ArchRule records_know_no_screen_and_no_store =
@@ -201,6 +205,7 @@ class ArchitectureTest {
               "yett.interview..",
               "yett.replay..",
               "yett.trial..",
+              "yett.practice..",
               "yett.record..",
               "yett.dispatch..",
               "yett.shell..",

@@ -13,8 +13,12 @@ import yett.replay.Reasons;
 
 /** Tells what the plan would do next, knowing what the trainee knows. */
 final class Compass {
-  /** Stands for a try of the gate. */
+  /** What stands for a step that has no card. */
   static final String RETEST = "retest";
+
+  static final String HAND_OVER = "hand-over";
+  private static final String DANGERS = "dangers";
+  private static final String FINISH = "finish";
 
   private static final int MOST_CHANGES = 8;
 
@@ -25,7 +29,7 @@ final class Compass {
   }
 
   /**
-   * @param card id of the check or repair; "retest" for a try, empty for anything else
+   * @param card id of the check or repair, or what stands for it; empty if nothing is left
    * @param advice what the choice was between
    */
   record Best(String card, String words, String reason, Optional<Advice> advice) {}
@@ -68,13 +72,13 @@ final class Compass {
           Optional.empty());
     }
     if (step instanceof Step.HandOver h) {
-      return new Best("", "Hand over", h.because(), Optional.empty());
+      return new Best(HAND_OVER, "Hand over", h.because(), Optional.empty());
     }
     if (step instanceof Step.AskDangers) {
-      return new Best("", "Look for dangers", "people come first", Optional.empty());
+      return new Best(DANGERS, "Look for dangers", "people come first", Optional.empty());
     }
     if (step instanceof Step.CloseRepaired) {
-      return new Best("", "Back into service", "every proof passed", Optional.empty());
+      return new Best(FINISH, "Back into service", "every proof passed", Optional.empty());
     }
     return new Best("", "", "", Optional.empty());
   }

@@ -22,13 +22,13 @@ public record Progress(List<Result> results) {
   /**
    * The latest exercises of an area.
    *
-   * @param ratio mean of the minutes for each minute of the plan
+   * @param ratio of those put right, the mean of the minutes for each minute of the plan
    */
-  public record Area(String name, int exercises, int putRight, int slips, double ratio) {
+  public record Area(String name, int exercises, int putRight, int slips, OptionalDouble ratio) {
 
     /** A slip weighs as much as a fault not found, and that as much as twice the minutes. */
     double weakness() {
-      return ratio + 2.0 * (exercises - putRight + slips) / exercises;
+      return ratio.orElse(1) + 2.0 * (exercises - putRight + slips) / exercises;
     }
 
     public boolean weak() {
@@ -53,15 +53,19 @@ public record Progress(List<Result> results) {
         latest.size(),
         (int) latest.stream().filter(Result::putRight).count(),
         latest.stream().mapToInt(Result::slips).sum(),
-        latest.stream().mapToDouble(Result::ratio).average().orElseThrow());
+        ratio(latest));
   }
 
   public List<Area> weak() {
     return areas().stream().filter(Area::weak).toList();
   }
 
-  /** Minutes for each minute of the plan, on average over everything; empty before the first. */
+  /** Minutes for each minute of the plan, on average over all that was put right. */
   public OptionalDouble ratio() {
-    return results.stream().mapToDouble(Result::ratio).average();
+    return ratio(results);
+  }
+
+  private static OptionalDouble ratio(List<Result> some) {
+    return some.stream().filter(Result::putRight).mapToDouble(Result::ratio).average();
   }
 }

@@ -64,11 +64,15 @@ public record Reckoning(
         exercise.level().word(),
         putRight,
         bench.moment().state().closed().map(Ending::words).orElse("unfinished"),
-        minutes,
-        cost,
-        planMinutes,
-        planCost,
+        tenths(minutes),
+        tenths(cost),
+        tenths(planMinutes),
+        tenths(planCost),
         bench.slips().size(),
         bench.hints());
+  }
+
+  private static double tenths(double number) {
+    return Math.round(number * 10) / 10.0;
   }
 }

@@ -223,6 +223,7 @@ public final class Workbench implements AutoCloseable {
    * @return whether it runs as it should
    */
   public boolean tryOut() {
+    judge(Compass.RETEST, "Try the gate");
     boolean runs = gate.cured().orElse(remaining().isEmpty());
     record(new Event.Retested(runs));
     follow();
@@ -253,7 +254,7 @@ public final class Workbench implements AutoCloseable {
 
   public void close(Ending ending) {
     if (ending == Ending.HANDED_OVER && !moment.state().cured()) {
-      judge("hand-over", "Hand over");
+      judge(Compass.HAND_OVER, "Hand over");
     }
     record(new Event.Closed(ending));
     follow();

@@ -2,9 +2,11 @@ package yett.shell;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -44,12 +46,16 @@ final class ReckoningViews {
     if (slips.isEmpty()) {
       blocks.add(Block.paragraph("No slip of safety."));
     }
+    Map<String, Long> often = new LinkedHashMap<>();
     for (Slip slip : slips) {
-      blocks.add(
-          Block.signal(
-              SignalWord.WARNING,
-              "Minute " + Math.round(slip.minute()) + ", " + slip.what() + " " + slip.why()));
+      often.merge(StepViews.quoted(slip.what()) + ": " + slip.why(), 1L, Long::sum);
     }
+    often.forEach(
+        (words, times) ->
+            blocks.add(
+                Block.signal(
+                    SignalWord.WARNING,
+                    "Slip: " + words + (times > 1 ? " (" + times + " times)" : ""))));
   }
 
   private String verdict(Workbench bench, Reckoning reckoning) {
@@ -69,7 +75,7 @@ final class ReckoningViews {
         .collect(Collectors.joining("; "));
   }
 
-  private static Block costs(Workbench bench, Reckoning r, OptionalDouble before) {
+  private Block costs(Workbench bench, Reckoning r, OptionalDouble before) {
     List<Block.Row> rows = new ArrayList<>();
     rows.add(Block.row("You", spent(r.minutes(), r.cost()) + hints(bench.hints())));
     rows.add(
@@ -83,14 +89,18 @@ final class ReckoningViews {
             "a gate so reported costs the plan "
                 + Figures.minutes(r.expected())
                 + " (time, parts, hazards and handing over weighed in minutes)"));
+    String average =
+        before.isPresent()
+            ? "; " + times(before.getAsDouble()) + " on average in your exercises before"
+            : "";
     rows.add(
         Block.row(
             "Minutes",
-            times(r.minutes() / Math.max(1, r.planMinutes()))
-                + " the plan's"
-                + (before.isPresent()
-                    ? "; " + times(before.getAsDouble()) + " on average in your exercises before"
-                    : "")));
+            r.putRight()
+                ? times(r.minutes() / Math.max(1, r.planMinutes())) + " the plan's" + average
+                : "not compared: the gate still waits for somebody. To hand it over is reckoned as "
+                    + Figures.minutes(base.planning().handOver())
+                    + ", and its repair on top"));
     return new Block.Rows(rows);
   }
 
@@ -109,7 +119,7 @@ final class ReckoningViews {
   /** The first one, where the best path was left, and those that cost most. */
   private static void departures(List<Departure> departures, List<Block> blocks) {
     if (departures.isEmpty()) {
-      blocks.add(Block.paragraph("You never left the best path."));
+      blocks.add(Block.paragraph("You never left the plan's path."));
       return;
     }
     Set<Departure> told = new LinkedHashSet<>(List.of(departures.get(0)));
@@ -121,7 +131,7 @@ final class ReckoningViews {
     for (Departure d : told) {
       blocks.add(
           Block.paragraph(
-              (first ? "Here you left the best path first, in minute " : "In minute ")
+              (first ? "Here you left the plan's path first, in minute " : "In minute ")
                   + Math.round(d.minute())
                   + ": "
                   + StepViews.quoted(d.chose())
@@ -169,13 +179,15 @@ final class ReckoningViews {
                             + " of "
                             + a.exercises()
                             + " put right, "
-                            + times(a.ratio())
-                            + " the plan's minutes, slips: "
+                            + (a.ratio().isPresent()
+                                ? times(a.ratio().getAsDouble()) + " the plan's minutes, "
+                                : "")
+                            + "slips: "
                             + (a.slips() == 0 ? "none" : a.slips())
                             + (a.weak() ? "; practise this" : "")))
             .toList();
     return List.of(
-        Block.heading("Practice so far · " + progress.results().size() + " exercises"),
+        Block.heading("Practice so far · exercises: " + progress.results().size()),
         new Block.Rows(rows),
         Block.paragraph("Of each area the latest five count; the weakest stands first."));
   }
