@@ -24,6 +24,9 @@ import yett.plan.Planner;
  * trainee may think of anything, so every wish is judged here by what the same cards say.
  */
 final class SafetyGate {
+  /** So many of the proofs that are open are named. */
+  private static final int SAID = 3;
+
   private final RuleBase base;
   private final Planner planner;
   private final SiteFacts sites;
@@ -82,9 +85,28 @@ final class SafetyGate {
     if (!open.isEmpty()) {
       return Optional.of(
           Refusal.dangerous(
-              "The gate is not proved. Still to pass: " + String.join(" ", open), List.of()));
+              "The gate is not proved. Still to pass: "
+                  + String.join(" ", open.subList(0, Math.min(SAID, open.size())))
+                  + (open.size() > SAID ? " And " + (open.size() - SAID) + " more." : ""),
+              List.of()));
     }
-    return leftBehind(state);
+    return undone(moment).or(() -> leftBehind(state));
+  }
+
+  /** Work that a repair made necessary. */
+  private Optional<Refusal> undone(Moment moment) {
+    return moment.judgement().followUps().stream()
+        .filter(f -> !moment.judgement().unavailable().contains(f.card()))
+        .findFirst()
+        .map(
+            f ->
+                Refusal.harmless(
+                    "Still to do after \""
+                        + base.repairs().get(f.repair()).name()
+                        + "\": "
+                        + (base.repairs().containsKey(f.card())
+                            ? base.repairs().get(f.card()).name()
+                            : base.checks().get(f.card()).ask())));
   }
 
   /** Set-ups that are still in force when somebody wants to go. */
