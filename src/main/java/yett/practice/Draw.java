@@ -132,23 +132,8 @@ final class Draw {
   }
 
   private RecordedCase told(String name, Role role, Map<String, String> site, Set<String> truth) {
-    return new RecordedCase(
-        name,
-        name,
-        "",
-        role,
-        Map.copyOf(site),
-        complaints(truth, site),
-        histories(truth),
-        Map.of(),
-        false,
-        Optional.empty(),
-        Optional.of(List.copyOf(truth)),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        false,
-        new RecordedCase.Call(Optional.empty(), List.of(), Optional.empty(), Optional.empty()));
+    return RecordedCase.madeUp(
+        name, role, site, complaints(truth, site), histories(truth), List.copyOf(truth));
   }
 
   /** What people say; somebody called, so if chance has nobody say anything, the likeliest. */

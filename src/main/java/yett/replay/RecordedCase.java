@@ -42,6 +42,34 @@ public record RecordedCase(
     boolean keptAside,
     Call call) {
 
+  /** A case that no file tells: what it shows is left to whoever answers for it. */
+  public static RecordedCase madeUp(
+      String name,
+      Role person,
+      Map<String, String> site,
+      List<String> complaints,
+      List<String> history,
+      List<String> truth) {
+    return new RecordedCase(
+        name,
+        name,
+        "",
+        person,
+        Map.copyOf(site),
+        complaints,
+        history,
+        Map.of(),
+        false,
+        Optional.empty(),
+        Optional.of(truth),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        false,
+        false,
+        new Call(Optional.empty(), List.of(), Optional.empty(), Optional.empty()));
+  }
+
   /**
    * What only a call has.
    *
