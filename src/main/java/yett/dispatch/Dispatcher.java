@@ -261,8 +261,8 @@ public final class Dispatcher {
       lines.addAll(base.telephone().untilThen().getOrDefault(complaint, List.of()));
     }
     if (!state.cured()) {
-      lines.add("Nobody pushes or pulls the leaf, opens a cover or reaches into the chain.");
-      lines.add("Nobody stands or walks in the opening while the leaf may move.");
+      lines.add("Nobody pushes or pulls the gate, opens a cover or reaches into the chain.");
+      lines.add("Nobody stands or walks in the opening while the gate may move.");
     }
     return lines.stream().distinct().toList();
   }

@@ -223,7 +223,9 @@ final class NextStep {
     }
 
     private String nothingLeft() {
-      return "no check or repair that is open to "
+      return isCall()
+          ? "nothing more that the caller may do or look at is worth its time"
+          : "no check or repair that is open to "
           + article(state.role().word())
           + " is worth its cost any more";
     }

@@ -12,6 +12,7 @@ import java.util.Map;
  * @param pressing what makes a visit urgent, in the order of asking
  * @param watch repair to what its user watches for afterwards
  * @param untilThen complaint to how the gate is left until somebody comes
+ * @param desk stop to what the desk does while the caller does what they are told
  */
 public record Telephone(
     Map<String, List<String>> sayings,
@@ -19,9 +20,11 @@ public record Telephone(
     Map<String, List<String>> synonyms,
     Map<String, Pressing> pressing,
     Map<String, List<String>> watch,
-    Map<String, List<String>> untilThen) {
+    Map<String, List<String>> untilThen,
+    Map<String, List<String>> desk) {
 
   /** Nothing at all. */
   public static final Telephone NONE =
-      new Telephone(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+      new Telephone(
+          Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
 }

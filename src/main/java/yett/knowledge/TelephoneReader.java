@@ -21,6 +21,7 @@ final class TelephoneReader {
   private final Map<String, Pressing> pressing = new LinkedHashMap<>();
   private final Map<String, List<String>> watch = new LinkedHashMap<>();
   private final Map<String, List<String>> untilThen = new LinkedHashMap<>();
+  private final Map<String, List<String>> desk = new LinkedHashMap<>();
 
   /** Takes from a card what belongs here; the rest is left to others. */
   void card(String kind, String id, Fields fields) {
@@ -31,6 +32,7 @@ final class TelephoneReader {
       }
       case "check" -> dangerSayings(id, fields);
       case "repair" -> watch.putIfAbsent(id, fields.texts("watch"));
+      case "stop" -> desk.putIfAbsent(id, fields.texts("desk"));
       case "synonyms" -> synonyms(fields);
       case "pressing" -> pressing.putIfAbsent(id, pressing(id, fields));
       default -> {}
@@ -44,7 +46,8 @@ final class TelephoneReader {
         Collections.unmodifiableMap(synonyms),
         Collections.unmodifiableMap(pressing),
         Collections.unmodifiableMap(watch),
-        Collections.unmodifiableMap(untilThen));
+        Collections.unmodifiableMap(untilThen),
+        Collections.unmodifiableMap(desk));
   }
 
   /** By outcome, because each outcome of a danger is a danger of its own. */

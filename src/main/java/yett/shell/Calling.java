@@ -1,26 +1,21 @@
 package yett.shell;
 
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import yett.console.Block;
-import yett.console.SignalWord;
 import yett.console.Text;
-import yett.dispatch.DispatchSheet;
-import yett.dispatch.Dispatcher;
 import yett.interview.Answer;
-import yett.interview.Ending;
 import yett.interview.Event;
 import yett.interview.Moment;
 import yett.interview.Step;
 import yett.knowledge.Check;
+import yett.knowledge.History;
 import yett.knowledge.Pressing;
 import yett.saying.Sayings;
 
@@ -31,12 +26,13 @@ import yett.saying.Sayings;
 final class Calling {
   private static final int OFFERED = 5;
 
-  /** So many parts are named on the screen; the sheet has all. */
-  private static final int SHORT = 6;
+  /** So many things that may have happened are offered first. */
+  private static final int LATELY = 7;
 
   private final Sitting sitting;
   private final Wishes wishes;
   private final Questions questions;
+  private final CallDeeds deeds;
   private final Map<String, String> knownSite;
   private CompletableFuture<Sayings> sayings;
   private boolean wordsAsked;
@@ -49,6 +45,7 @@ final class Calling {
     this.sitting = sitting;
     this.wishes = wishes;
     this.questions = questions;
+    this.deeds = new CallDeeds(sitting, questions);
     this.knownSite = knownSite;
   }
 
@@ -63,14 +60,12 @@ final class Calling {
       askComplaints(s);
     } else if (step instanceof Step.AskPressing s) {
       askPressing(s);
+    } else if (step instanceof Step.AskHistory s) {
+      askHistory(s, moment);
     } else if (step instanceof Step.Ask s) {
       ask(s, moment);
-    } else if (step instanceof Step.CloseSolved s) {
-      solved(s);
-    } else if (step instanceof Step.HandOver s) {
-      dispatch(s, moment);
     } else {
-      return false;
+      return deeds.takes(moment);
     }
     return true;
   }
@@ -205,6 +200,33 @@ final class Calling {
     }
   }
 
+  /** Only what would tell most about this complaint, so that the list is short enough to read out. */
+  private void askHistory(Step.AskHistory step, Moment moment) {
+    List<History> first = Telling.most(step.histories(), moment.belief(), LATELY);
+    Optional<List<Integer>> picked = happened(first, true);
+    if (picked.isPresent() && picked.get().contains(first.size())) {
+      first = step.histories();
+      picked = happened(first, false);
+    }
+    List<History> offered = first;
+    picked.ifPresent(
+        p ->
+            sitting.record(
+                new Event.Happened(p.stream().map(offered::get).map(History::id).toList())));
+  }
+
+  private Optional<List<Integer>> happened(List<History> offered, boolean more) {
+    List<String> texts = new ArrayList<>(offered.stream().map(History::name).toList());
+    List<String> ids = new ArrayList<>(offered.stream().map(History::id).toList());
+    if (more) {
+      texts.add("Something else: show the whole list");
+      ids.add("something-else");
+    }
+    sitting.show(
+        Block.heading("Did anything happen at the gate lately?"), Block.numbered(texts));
+    return questions.several("0 for none, or numbers", ids, texts);
+  }
+
   private void ask(Step.Ask step, Moment moment) {
     Check check = step.check();
     int number =
@@ -252,89 +274,5 @@ final class Calling {
       return Optional.of(new Answer.NotNow());
     }
     return wish.isPresent() ? Optional.empty() : Words.answer(check, line).answer();
-  }
-
-  private void solved(Step.CloseSolved step) {
-    List<String> watch = new ArrayList<>(step.watch());
-    watch.add("Watch the next runs from the side, with nobody in the opening.");
-    watch.add(
-        "Call again at once if it does the same again, or anything new, or makes a new noise.");
-    sitting.show(
-        Block.heading("Solved on the telephone"),
-        Block.paragraph(Text.strong("Read out:")),
-        Block.numbered(watch));
-    OptionalInt closed =
-        questions.word(
-            "\"close\" to close the case, or back",
-            List.of("close"),
-            "Type close, or back to take the last answer back.");
-    if (closed.isPresent()) {
-      sitting.record(new Event.Closed(Ending.SOLVED));
-      sitting.say("Closed. The record: record " + sitting.open().id() + ".");
-    }
-  }
-
-  /** The case stays open: whoever is sent goes on with it. */
-  private void dispatch(Step.HandOver step, Moment moment) {
-    String id = sitting.open().id().toString();
-    String gate = moment.state().opened().map(Event.Opened::site).orElse("");
-    DispatchSheet sheet =
-        new Dispatcher(sitting.open().interview().expertise(), ZoneId.systemDefault())
-            .sheet(moment, id, gate);
-    List<Block> blocks = new ArrayList<>();
-    boolean emergency = step.ending() == Ending.MADE_SAFE;
-    blocks.add(Block.heading(emergency ? "Emergency" : "Send somebody"));
-    String urgency =
-        StepViews.capital(sheet.urgency().level())
-            + ": "
-            + String.join("; ", sheet.urgency().reasons())
-            + ".";
-    blocks.add(
-        emergency
-            ? Block.signal(SignalWord.DANGER, urgency)
-            : Block.paragraph(Text.strong(urgency)));
-    if (!emergency) {
-      blocks.add(Block.paragraph(StepViews.capital(step.because()) + "."));
-      blocks.add(sitting.views().bars(moment, 4));
-      blocks.add(
-          Block.rows(
-              Block.row("On site", "about " + sheet.minutesOnSite().likely() + " min"),
-              Block.row("Bring", bring(sheet.bring().names()))));
-    }
-    blocks.add(Block.paragraph(Text.strong("Read out, until somebody comes:")));
-    blocks.add(Block.numbered(sheet.untilThen()));
-    sitting.show(blocks);
-    OptionalInt sent =
-        questions.word(
-            "\"send\" when somebody is told, or back",
-            List.of("send"),
-            "Type send, or back to take the last answer back.");
-    if (sent.isPresent()) {
-      sitting.record(new Event.Noted("Sent for, " + sheet.urgency().level() + "."));
-      sitting.say(
-          "The sheet for whoever goes: dispatch "
-              + id
-              + ". They go on with: resume "
-              + id
-              + " --as technician.");
-      throw new Dispatched();
-    }
-  }
-
-  private static String bring(List<String> parts) {
-    if (parts.isEmpty()) {
-      return "no part";
-    }
-    String first = String.join("; ", parts.subList(0, Math.min(SHORT, parts.size())));
-    return parts.size() <= SHORT
-        ? first
-        : first + "; and " + (parts.size() - SHORT) + " more, on the sheet";
-  }
-
-  /** The call is over and the case goes on elsewhere. */
-  static final class Dispatched extends RuntimeException {
-    Dispatched() {
-      super("dispatched", null, false, false);
-    }
   }
 }

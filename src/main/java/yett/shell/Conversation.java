@@ -44,7 +44,7 @@ final class Conversation {
       while (!(sitting.moment().step() instanceof Step.Finished)) {
         turn(sitting.moment());
       }
-    } catch (Calling.Dispatched e) {
+    } catch (CallDeeds.Dispatched e) {
       // Everything was said; whoever is sent goes on with the case.
     } catch (PutAside e) {
       sitting.show(
@@ -125,7 +125,7 @@ final class Conversation {
     for (Check check : step.dangers()) {
       check.outcomes().stream().skip(1).forEach(o -> choices.add(new Choice(check, o)));
     }
-    sitting.show(sitting.views().dangers(step));
+    sitting.show(sitting.views().dangers(step, sitting.moment().state().role()));
     Optional<List<Integer>> picked =
         questions.several(
             "0 for none, or the numbers that are so",
@@ -328,7 +328,7 @@ final class Conversation {
   }
 
   private void makeSafe(Step.MakeSafe step) {
-    sitting.show(sitting.views().stop(step, sitting.moment().state().role()));
+    sitting.show(sitting.views().stop(step));
     questions
         .word(
             "\"done\" when it is done; \"correct\" if the answer was wrong",

@@ -43,12 +43,14 @@ final class StepViews {
     this.base = base;
   }
 
-  List<Block> dangers(Step.AskDangers step) {
+  List<Block> dangers(Step.AskDangers step, Role role) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading("Before anything else"));
     blocks.add(
         Block.paragraph(
-            "Is any of this so at the gate now? Look from two metres away and touch nothing."));
+            (role == Role.CALLER ? "Read out. " : "")
+                + "Is any of this so at the gate now? Look from two metres away and touch"
+                + " nothing."));
     List<Block.Item> items = new ArrayList<>();
     int number = 0;
     for (Check danger : step.dangers()) {
@@ -292,12 +294,11 @@ final class StepViews {
         .collect(Collectors.joining(", "));
   }
 
-  List<Block> stop(Step.MakeSafe step, Role role) {
+  List<Block> stop(Step.MakeSafe step) {
     return List.of(
         Block.rule(),
         Block.signal(SignalWord.DANGER, step.stop().name() + ". " + capital(step.because()) + "."),
-        Block.paragraph(
-            role == Role.CALLER ? "Do this now, in this order:" : "Now, in this order:"),
+        Block.paragraph("Now, in this order:"),
         Block.numbered(step.now()));
   }
 
