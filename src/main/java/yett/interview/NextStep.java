@@ -226,8 +226,8 @@ final class NextStep {
       return isCall()
           ? "nothing more that the caller may do or look at is worth its time"
           : "no check or repair that is open to "
-          + article(state.role().word())
-          + " is worth its cost any more";
+              + article(state.role().word())
+              + " is worth its cost any more";
     }
 
     private Step afterCure() {

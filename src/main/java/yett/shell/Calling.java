@@ -200,7 +200,9 @@ final class Calling {
     }
   }
 
-  /** Only what would tell most about this complaint, so that the list is short enough to read out. */
+  /**
+   * Only what would tell most about this complaint, so that the list is short enough to read out.
+   */
   private void askHistory(Step.AskHistory step, Moment moment) {
     List<History> first = Telling.most(step.histories(), moment.belief(), LATELY);
     Optional<List<Integer>> picked = happened(first, true);
@@ -222,8 +224,7 @@ final class Calling {
       texts.add("Something else: show the whole list");
       ids.add("something-else");
     }
-    sitting.show(
-        Block.heading("Did anything happen at the gate lately?"), Block.numbered(texts));
+    sitting.show(Block.heading("Did anything happen at the gate lately?"), Block.numbered(texts));
     return questions.several("0 for none, or numbers", ids, texts);
   }
 

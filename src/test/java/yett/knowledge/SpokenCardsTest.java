@@ -9,7 +9,9 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
-/** What is read out to somebody on the telephone, on the shipped cards: there, and in plain words. */
+/**
+ * What is read out to somebody on the telephone, on the shipped cards: there, and in plain words.
+ */
 class SpokenCardsTest {
   private static final RuleBase BASE = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
 

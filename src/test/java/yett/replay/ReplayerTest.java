@@ -200,7 +200,7 @@ class ReplayerTest {
             truth: [mains-missing]
             """);
     assertThat(call.ended()).isEqualTo("handed-over");
-    assertThat(call.because()).contains("open to a caller");
+    assertThat(call.because()).contains("the caller may do");
     assertThat(call.steps())
         .extracting(Taken::id)
         .doesNotContain("battery-rest-voltage", "chain-sag", "restore-mains");

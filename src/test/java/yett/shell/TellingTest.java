@@ -45,15 +45,11 @@ class TellingTest {
       ((Step.AskDangers) interview.at(entries, Role.CALLER).step())
           .dangers()
           .forEach(
-              d ->
-                  record(
-                      new Event.Answered(
-                          d.id(), new Answer.Chosen(d.outcomes().get(0).id()))));
+              d -> record(new Event.Answered(d.id(), new Answer.Chosen(d.outcomes().get(0).id()))));
       record(new Event.SiteTaken());
       record(new Event.Complained(List.of(complaint)));
       Moment moment = interview.at(entries, Role.CALLER);
-      return Telling.most(
-              List.copyOf(EXPERTISE.base().histories().values()), moment.belief(), many)
+      return Telling.most(List.copyOf(EXPERTISE.base().histories().values()), moment.belief(), many)
           .stream()
           .map(History::id)
           .toList();
