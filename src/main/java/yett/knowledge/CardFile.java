@@ -71,6 +71,11 @@ public final class CardFile {
       this.root = root;
     }
 
+    /** The same place with another content. */
+    Document with(JsonNode content) {
+      return new Document(file, places, number, content);
+    }
+
     public String file() {
       return file;
     }

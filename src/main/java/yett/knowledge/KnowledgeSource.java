@@ -49,6 +49,36 @@ public interface KnowledgeSource {
     };
   }
 
+  /**
+   * A rule base with add-ons laid over it. The order of the folders does not matter.
+   *
+   * @throws KnowledgeException if one of them is no add-on
+   */
+  static KnowledgeSource layered(KnowledgeSource base, List<Path> addOns) {
+    return () -> {
+      TreeMap<String, String> files = new TreeMap<>(base.files());
+      for (Path addOn : addOns) {
+        SortedMap<String, String> own = folder(addOn).files();
+        if (!own.containsKey(AddOn.FILE)) {
+          throw new KnowledgeException(
+              List.of(
+                  new Problem(
+                      "no-add-on",
+                      addOn.toString(),
+                      0,
+                      0,
+                      "this folder is no add-on: it has no " + AddOn.FILE,
+                      "The file begins with a line \"add-on: a-name\".")));
+        }
+        String path = addOn.toString().replace('\\', '/');
+        boolean taken = files.keySet().stream().anyMatch(f -> f.startsWith(path + "/"));
+        String prefix = taken ? addOn.toAbsolutePath().normalize().toString() : path;
+        own.forEach((name, text) -> files.put(prefix + "/" + name, text));
+      }
+      return files;
+    };
+  }
+
   /** Whether a file of this name belongs to a rule base. */
   static boolean wanted(String name) {
     boolean hidden = name.startsWith(".") || name.contains("/.");

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
  * @param fingerprint changes with any change of content; names the version in cases and caches
  * @param telephone what is said and asked on the telephone, besides the checks
  * @param rules rule files (DRL) by path
+ * @param addOns what is laid over the cards of the rule base itself
  */
 public record RuleBase(
     String fingerprint,
@@ -25,7 +26,8 @@ public record RuleBase(
     Map<String, SiteQuestion> siteQuestions,
     Planning planning,
     Telephone telephone,
-    SortedMap<String, String> rules) {
+    SortedMap<String, String> rules,
+    List<AddOn> addOns) {
 
   /** A rule base that says nothing for the telephone. */
   public RuleBase(
@@ -52,7 +54,8 @@ public record RuleBase(
         siteQuestions,
         planning,
         Telephone.NONE,
-        rules);
+        rules,
+        List.of());
   }
 
   /**

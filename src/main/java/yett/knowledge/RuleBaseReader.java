@@ -80,6 +80,7 @@ final class RuleBaseReader {
   /** Reads what can be read; what is wrong is among the problems. */
   RuleBase readAsFarAsPossible() {
     SortedMap<String, String> rules = new TreeMap<>();
+    List<CardFile.Document> documents = new ArrayList<>();
     for (Map.Entry<String, String> file : files.entrySet()) {
       String name = file.getKey();
       if (name.endsWith(".drl")) {
@@ -88,17 +89,22 @@ final class RuleBaseReader {
         ParsedFile parsed = parser.apply(name, file.getValue());
         problems.addAll(parsed.problems());
         unreadable.addAll(parsed.unreadable());
-        parsed.cards().forEach(this::card);
+        documents.addAll(parsed.cards());
       }
     }
+    Layers layers = new Layers(KINDS, problems);
+    layers.apply(documents).forEach(this::card);
+    rules.replaceAll((name, text) -> Layers.marked(name, text, documents));
     new CauseRows(causes, checks, histories, places).place();
     Planning planning =
         plannings.isEmpty()
             ? new Planning("none", 1, 1, 240, 180, Map.of())
             : plannings.values().iterator().next();
+    SortedMap<String, String> placeless = new TreeMap<>();
+    files.forEach((name, text) -> placeless.put(Layers.placeless(name, documents), text));
     RuleBase base =
         new RuleBase(
-            fingerprint(files),
+            fingerprint(placeless),
             Collections.unmodifiableMap(causes),
             Collections.unmodifiableMap(checks),
             Collections.unmodifiableMap(histories),
@@ -109,7 +115,8 @@ final class RuleBaseReader {
             Collections.unmodifiableMap(siteQuestions),
             planning,
             telephone.read(),
-            Collections.unmodifiableSortedMap(rules));
+            Collections.unmodifiableSortedMap(rules),
+            layers.addOns());
     new CrossCheck(base, places, problems).run();
     Consequences.remove(problems, unreadable);
     return base;

@@ -23,10 +23,12 @@ public final class Judge implements AutoCloseable {
   private static final ObjectFilter CONCLUSIONS = new ClassObjectFilter(Conclusion.class);
 
   private final KieSession session;
+  private final RuleBase base;
   private final Map<Fact, FactHandle> told = new HashMap<>();
 
   Judge(KieSession session, RuleBase base) {
     this.session = session;
+    this.base = base;
     base.causes().values().forEach(session::insert);
     base.checks().values().forEach(session::insert);
     base.histories().values().forEach(session::insert);
@@ -60,6 +62,17 @@ public final class Judge implements AutoCloseable {
       conclusions.add((Conclusion) object);
     }
     return Judgement.of(conclusions);
+  }
+
+  /** A rule may still speak of a card that an add-on has switched off. */
+  private boolean known(Conclusion conclusion) {
+    if (conclusion instanceof Conclusion.Odds odds) {
+      return base.causes().containsKey(odds.cause());
+    }
+    if (conclusion instanceof Conclusion.FollowUp next) {
+      return base.repairs().containsKey(next.card()) || base.checks().containsKey(next.card());
+    }
+    return true;
   }
 
   @Override

@@ -1,6 +1,8 @@
 package yett.shell;
 
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.springframework.stereotype.Component;
@@ -24,6 +26,7 @@ final class Desk implements AutoCloseable {
   private final DataDirectory directory = DataDirectory.ofUser();
   private final Clock clock = Clock.systemUTC();
   private final RuleBases ruleBases = new RuleBases(directory, this::console);
+  private Chosen chosen = Chosen.of(environment);
   private Console console;
   private Casebook casebook;
   private RuleBase base;
@@ -57,16 +60,28 @@ final class Desk implements AutoCloseable {
   /** The cards, for who only needs their words. */
   synchronized RuleBase base() {
     if (base == null) {
-      base = RuleBase.read(new ShippedKnowledge());
+      base = RuleBase.read(chosen.source());
     }
     return base;
   }
 
   synchronized Expertise expertise() {
     if (expertise == null) {
-      expertise = ruleBases.ready(base());
+      expertise = chosen.shipped() ? ruleBases.ready(base()) : ruleBases.open(base());
     }
     return expertise;
+  }
+
+  /** Takes the options that choose a rule base from a command line; returns the other words. */
+  List<String> choose(List<String> typed) {
+    List<String> words = new ArrayList<>();
+    chosen = chosen.with(typed, words);
+    return words;
+  }
+
+  /** Which rule base is worked with. */
+  Chosen chosen() {
+    return chosen;
   }
 
   /** Opens rule bases besides the one of the program. */

@@ -20,10 +20,11 @@ final class KnowledgeCompareVerb extends Verb {
     super(
         "knowledge compare",
         "tell two rule bases apart by what they ask and conclude",
-        "Usage: knowledge compare FIRST SECOND [--only PART] [--sums]. Runs the cases beside the "
-            + "cards of the two folders under each, and shows by case where they part: the question "
-            + "asked, the first cause, the belief, the repairs, the minutes; then the sums. Without "
-            + "SECOND, FIRST is held against the rule base that the program came with.",
+        "Usage: knowledge compare [FIRST] SECOND [--only PART] [--sums]. Runs the cases beside the"
+            + " cards of the two folders under each, and shows by case where they part: the"
+            + " question asked, the first cause, the belief, the repairs, the minutes; then the"
+            + " sums. Without FIRST, SECOND is held against the rule base in use. An add-on stands"
+            + " for the rule base in use with the add-on laid over it.",
         value("only", "a part: the beginning of a path such as chain/, or the name of one case"),
         flag("sums", "the sums only"));
     this.desk = desk;
@@ -39,16 +40,16 @@ final class KnowledgeCompareVerb extends Verb {
       throw new UsageException(getHelp());
     }
     String only = option(context, "only", "");
-    KnowledgeSource last = KnowledgeSource.folder(Path.of(words.get(words.size() - 1)));
+    KnowledgeSource last = desk.chosen().source(Path.of(words.get(words.size() - 1)));
     Side first =
-        side(words.size() == 2 ? KnowledgeSource.folder(Path.of(words.get(0))) : shipped(), only);
+        side(
+            words.size() == 2
+                ? desk.chosen().source(Path.of(words.get(0)))
+                : desk.chosen().source(),
+            only);
     Side second = side(last, only);
     show(compare(first, second), has(context, "sums"));
     return first.cases().problems().isEmpty() && second.cases().problems().isEmpty() ? OK : DATA;
-  }
-
-  private static KnowledgeSource shipped() {
-    return new ShippedKnowledge();
   }
 
   private Side side(KnowledgeSource source, String only) {

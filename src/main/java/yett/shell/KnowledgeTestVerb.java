@@ -22,13 +22,13 @@ final class KnowledgeTestVerb extends Verb {
     super(
         "knowledge test",
         "run the cases beside the cards and tell what changed",
-        "Usage: knowledge test FOLDER [--only PART] [--accept]. Runs the cases beside the cards of "
-            + "the folder and shows those that differ from the run that was accepted last, and why. "
-            + "The accepted run is the file "
+        "Usage: knowledge test FOLDER [--only PART] [--accept]. Runs the cases beside the cards of"
+            + " the folder and shows those that differ from the run that was accepted last, and"
+            + " why. The accepted run is the file "
             + AcceptedRun.FILE
-            + " in the folder; keep it under version control. The exit status is 1 if anything "
-            + "differs, or, while nothing was accepted yet, if a case does not come out as its file "
-            + "says.",
+            + " in the folder; keep it under version control. The exit status is 1 if anything"
+            + " differs, or, while nothing was accepted yet, if a case does not come out as its"
+            + " file says.",
         value("only", "a part: the beginning of a path such as chain/, or the name of one case"),
         flag("accept", "accept this run: from now on it is what others are held against"));
     this.desk = desk;
@@ -41,7 +41,7 @@ final class KnowledgeTestVerb extends Verb {
     }
     Path folder = Path.of(words(context).get(0));
     String only = option(context, "only", "");
-    KnowledgeSource source = KnowledgeSource.folder(folder);
+    KnowledgeSource source = desk.chosen().source(folder);
     Expertise expertise = desk.ruleBases().open(source);
     CasesBeside beside = CasesBeside.of(source.files(), expertise.base(), only);
     beside.problems().forEach(System.err::println);
@@ -54,6 +54,12 @@ final class KnowledgeTestVerb extends Verb {
     }
     Tested test = run(expertise, folder, beside, only.isEmpty());
     show(test);
+    if (!beside.skipped().isEmpty()) {
+      say(
+          "Not run, for they speak of what is switched off: "
+              + String.join(", ", beside.skipped())
+              + ".");
+    }
     boolean accept = has(context, "accept");
     if (accept && beside.problems().isEmpty()) {
       test.accept().run();

@@ -5,7 +5,6 @@ import java.util.List;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import yett.console.Block;
-import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
 import yett.rules.TrustedRules;
 
@@ -28,7 +27,7 @@ final class KnowledgeTrustVerb extends Verb {
     if (words(context).size() != 1) {
       throw new UsageException(getHelp());
     }
-    RuleBase base = RuleBase.read(KnowledgeSource.folder(Path.of(words(context).get(0))));
+    RuleBase base = RuleBase.read(desk.chosen().source(Path.of(words(context).get(0))));
     TrustedRules trusted = desk.ruleBases().trusted();
     List<String> untrusted = trusted.untrusted(base.rules());
     trusted.trust(base.rules());

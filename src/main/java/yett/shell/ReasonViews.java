@@ -223,6 +223,7 @@ final class ReasonViews {
                     + Figures.percent(moment.belief().neglected())
                     + " at the outset.")));
     moment.conflict().ifPresent(c -> blocks.add(Block.paragraph(c.words(base))));
+    base.addOns().forEach(a -> blocks.add(Block.paragraph(Text.dim("Add-on " + a.words() + "."))));
     return blocks;
   }
 

@@ -36,7 +36,10 @@ final class RuleBases {
    * @throws UntrustedRules if it has rules that may not run
    */
   Expertise open(KnowledgeSource source) {
-    RuleBase base = RuleBase.read(source);
+    return open(RuleBase.read(source));
+  }
+
+  Expertise open(RuleBase base) {
     permit(base.rules());
     return ready(base);
   }

@@ -86,7 +86,7 @@ final class Runner implements ApplicationRunner, ExitCodeGenerator {
 
   private int execute(List<String> typed) {
     try {
-      List<String> words = asHelp(typed);
+      List<String> words = desk.choose(asHelp(typed));
       return execute(commandLine.parse(words));
     } catch (UsageException e) {
       return tell(e.getMessage(), Verb.USAGE.code());

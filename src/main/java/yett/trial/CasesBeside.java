@@ -13,8 +13,9 @@ import yett.replay.RecordedCase;
  * The cases that stand beside the cards of a rule base.
  *
  * @param problems of files that cannot be used; none of their cases is here
+ * @param skipped files that speak of cards that an add-on has switched off
  */
-public record CasesBeside(List<RecordedCase> cases, List<Problem> problems) {
+public record CasesBeside(List<RecordedCase> cases, List<Problem> problems, List<String> skipped) {
 
   /**
    * @param files of the rule base, by path
@@ -23,9 +24,14 @@ public record CasesBeside(List<RecordedCase> cases, List<Problem> problems) {
   public static CasesBeside of(SortedMap<String, String> files, RuleBase base, String only) {
     List<RecordedCase> cases = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
+    List<String> skipped = new ArrayList<>();
     for (Map.Entry<String, String> file : files.entrySet()) {
       if (file.getKey().matches(".*\\.case\\.(yaml|yml|json)")) {
         CaseFile read = CaseFile.read(file.getKey(), file.getValue(), base);
+        if (speaksOfWhatIsOff(read.problems(), base)) {
+          skipped.add(file.getKey());
+          continue;
+        }
         boolean part = file.getKey().startsWith(only);
         read.cases().stream().filter(c -> part || c.name().equals(only)).forEach(cases::add);
         if (part) {
@@ -33,6 +39,17 @@ public record CasesBeside(List<RecordedCase> cases, List<Problem> problems) {
         }
       }
     }
-    return new CasesBeside(List.copyOf(cases), List.copyOf(problems));
+    return new CasesBeside(List.copyOf(cases), List.copyOf(problems), List.copyOf(skipped));
+  }
+
+  /** Cases of a cause that is no longer asked for have nothing to say. */
+  private static boolean speaksOfWhatIsOff(List<Problem> problems, RuleBase base) {
+    List<String> off =
+        base.addOns().stream()
+            .flatMap(a -> a.switchesOff().stream())
+            .map(card -> "\"" + card.substring(card.indexOf(' ') + 1) + "\"")
+            .toList();
+    return !problems.isEmpty()
+        && problems.stream().allMatch(p -> off.stream().anyMatch(id -> p.message().contains(id)));
   }
 }

@@ -1,0 +1,283 @@
+package yett.knowledge;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ObjectNode;
+import yett.knowledge.AddOn.Manifest;
+import yett.knowledge.CardFile.Document;
+
+/**
+ * Lays add-ons over a rule base: a folder with an {@code add-on.yaml} adds cards, and replaces or
+ * switches off those that it names. What it does not name it cannot change, so that nothing of the
+ * rule base is lost by a name that happens to be the same. The result does not depend on the order
+ * in which the folders are given.
+ */
+final class Layers {
+  /** What protects people cannot be switched off, only replaced. */
+  private static final Set<String> CAN_BE_OFF =
+      Set.of("cause", "check", "complaint", "history", "repair", "pressing");
+
+  private final List<String> kinds;
+  private final List<Problem> problems;
+  private final Map<String, Layered> cards = new LinkedHashMap<>();
+  private final List<Document> others = new ArrayList<>();
+  private final Map<String, Manifest> off = new LinkedHashMap<>();
+  private final List<AddOn> addOns = new ArrayList<>();
+
+  /** A card and the add-on that it comes from, null for the rule base itself. */
+  private record Layered(Document document, Manifest from) {}
+
+  /**
+   * @param kinds of cards
+   * @param problems is given all that is wrong
+   */
+  Layers(List<String> kinds, List<Problem> problems) {
+    this.kinds = kinds;
+    this.problems = problems;
+  }
+
+  /** The cards that hold. */
+  List<Document> apply(List<Document> documents) {
+    List<Manifest> manifests = new ArrayList<>();
+    for (Document document : documents) {
+      if (kind(document).equals("add-on")) {
+        Fields fields = new Fields(document, "", document.root(), problems);
+        manifests.add(Manifest.of(fields, document.file(), kinds));
+      }
+    }
+    if (manifests.isEmpty()) {
+      return documents;
+    }
+    List<Manifest> ordered = AddOn.inOrder(manifests);
+    documents.stream().filter(d -> owner(d, ordered) == null).forEach(d -> put(d, null));
+    for (Manifest manifest : ordered) {
+      lay(manifest, documents.stream().filter(d -> owner(d, ordered) == manifest).toList());
+    }
+    List<Document> all = new ArrayList<>(others);
+    cards.values().forEach(c -> all.add(marked(c)));
+    return Pruning.without(off.keySet(), all);
+  }
+
+  /** What each add-on does, the lowest first. */
+  List<AddOn> addOns() {
+    return List.copyOf(addOns);
+  }
+
+  private static Manifest owner(Document document, List<Manifest> manifests) {
+    return manifests.stream()
+        .filter(m -> document.file().startsWith(m.folder()))
+        .max((a, b) -> Integer.compare(a.folder().length(), b.folder().length()))
+        .orElse(null);
+  }
+
+  static String kind(Document document) {
+    JsonNode root = document.root();
+    return root.isObject() && !root.isEmpty() ? root.propertyNames().iterator().next() : "";
+  }
+
+  private static String id(Document document) {
+    return document.root().get(kind(document)).asString("");
+  }
+
+  private static String key(Document document) {
+    return kind(document) + " " + id(document);
+  }
+
+  private void put(Document document, Manifest from) {
+    boolean card = kinds.contains(kind(document));
+    if (!card || cards.containsKey(key(document))) {
+      others.add(document); // whoever reads it tells what is wrong with it
+    } else {
+      cards.put(key(document), new Layered(document, from));
+    }
+  }
+
+  private void lay(Manifest manifest, List<Document> own) {
+    List<String> adds = new ArrayList<>();
+    List<String> replaced = new ArrayList<>();
+    for (Document document : own) {
+      if (kind(document).equals("add-on")) {
+        continue;
+      }
+      Layered there = cards.get(key(document));
+      Manifest goneBy = off.get(key(document));
+      if (goneBy != null && clashes(manifest, goneBy)) {
+        clash(manifest, "replaces/" + kind(document), goneBy, key(document));
+        replaced.add(key(document));
+      } else if (there == null || there.from() == manifest) {
+        put(document, manifest);
+        adds.add(key(document));
+      } else {
+        if (mayReplace(manifest, there, document)) {
+          cards.put(key(document), new Layered(document, manifest));
+        }
+        replaced.add(key(document));
+      }
+    }
+    nothing(manifest, replaced);
+    List<String> gone = new ArrayList<>();
+    manifest
+        .switchesOff()
+        .forEach((kind, ids) -> ids.forEach(id -> switchOff(manifest, kind, id, gone)));
+    addOns.add(new AddOn(manifest.id(), manifest.name(), adds, replaced, gone));
+  }
+
+  private boolean mayReplace(Manifest manifest, Layered there, Document document) {
+    String kind = kind(document);
+    Fields fields = new Fields(document, "", document.root(), problems);
+    if (!manifest.replaces(kind, id(document))) {
+      fields.problem(
+          kind,
+          "duplicate-id",
+          "\"" + id(document) + "\" is a " + kind + " of the rule base already",
+          "Give it another id, or name it under \"replaces\" in " + AddOn.FILE + ".");
+      return false;
+    }
+    if (clashes(manifest, there.from())) {
+      clash(manifest, "replaces/" + kind, there.from(), key(document));
+      return false;
+    }
+    if (danger(there.document()) && !danger(document)) {
+      fields.problem(
+          kind,
+          "cannot-switch-off",
+          "\"" + id(document) + "\" asks for a danger, and this one would not",
+          "Add a line \"danger: true\".");
+      return false;
+    }
+    return true;
+  }
+
+  private static boolean danger(Document document) {
+    JsonNode danger = document.root().get("danger");
+    return danger != null && danger.isBoolean() && danger.booleanValue();
+  }
+
+  /**
+   * @param other who spoke of a card before, null for the rule base itself
+   */
+  private static boolean clashes(Manifest manifest, Manifest other) {
+    return other != null && !manifest.over().contains(other.id());
+  }
+
+  private static void clash(Manifest manifest, String field, Manifest other, String card) {
+    manifest
+        .fields()
+        .problem(
+            field,
+            "add-on-clash",
+            "the add-on \"" + other.id() + "\" has something to say on the " + card + " as well",
+            "If this one is to have the last word, write over: [" + other.id() + "].");
+  }
+
+  /** Complains of what is said to be replaced by nothing, or is not there to be replaced. */
+  private static void nothing(Manifest manifest, List<String> replaced) {
+    manifest
+        .replaces()
+        .forEach(
+            (kind, ids) -> {
+              for (String id : ids) {
+                if (!replaced.contains(kind + " " + id)) {
+                  manifest
+                      .fields()
+                      .problem(
+                          "replaces/" + kind,
+                          "unknown-name",
+                          "\"" + id + "\" is not both in the rule base and in this folder",
+                          "A " + kind + " that replaces another has the same id.");
+                }
+              }
+            });
+  }
+
+  private void switchOff(Manifest manifest, String kind, String id, List<String> gone) {
+    Layered there = cards.get(kind + " " + id);
+    String field = "switches-off/" + kind;
+    if (off.containsKey(kind + " " + id)) {
+      gone.add(kind + " " + id); // another add-on has done so already
+    } else if (there == null) {
+      Set<String> known =
+          cards.keySet().stream()
+              .filter(k -> k.startsWith(kind + " "))
+              .map(k -> k.substring(kind.length() + 1))
+              .collect(Collectors.toCollection(LinkedHashSet::new));
+      manifest
+          .fields()
+          .problem(
+              field,
+              "unknown-name",
+              "there is no " + kind + " \"" + id + "\" to switch off",
+              Names.advice(id, known));
+    } else if (!CAN_BE_OFF.contains(kind) || danger(there.document()) || needed(id)) {
+      manifest
+          .fields()
+          .problem(
+              field,
+              "cannot-switch-off",
+              "the " + kind + " \"" + id + "\" protects people or is always needed",
+              "It can be replaced, not switched off.");
+    } else if (clashes(manifest, there.from())) {
+      clash(manifest, field, there.from(), kind + " " + id);
+    } else {
+      cards.remove(kind + " " + id);
+      off.put(kind + " " + id, manifest);
+      gone.add(kind + " " + id);
+    }
+  }
+
+  private static boolean needed(String id) {
+    return id.equals(Cause.NOTHING_WRONG) || id.equals(Cause.NOT_IN_RULE_BASE);
+  }
+
+  /** The source, as explanations show it, says where a card comes from. */
+  private Document marked(Layered card) {
+    JsonNode source = card.document().root().get("source");
+    if (card.from() == null || source == null || !source.isValueNode()) {
+      return card.document();
+    }
+    boolean replaced = card.from().replaces(kind(card.document()), id(card.document()));
+    ObjectNode copy = (ObjectNode) card.document().root().deepCopy();
+    copy.put(
+        "source",
+        source.asString()
+            + (replaced ? "; replaced by add-on " : "; add-on ")
+            + card.from().name());
+    return card.document().with(copy);
+  }
+
+  /** The text of a rule file; the source of each rule of an add-on says where it comes from. */
+  static String marked(String file, String text, List<Document> documents) {
+    Optional<Document> manifest = manifest(file, documents);
+    if (manifest.isEmpty()) {
+      return text;
+    }
+    String name = manifest.get().root().path("name").asString("");
+    String plain = name.replaceAll("[\"\\\\$\\p{Cntrl}]", "");
+    return text.replaceAll("@Source\\(\"([^\"]*)\"\\)", "@Source(\"$1; add-on " + plain + "\")");
+  }
+
+  /** The path of a file, the same wherever the folder of its add-on lies. */
+  static String placeless(String file, List<Document> documents) {
+    return manifest(file, documents)
+        .map(m -> "add-on " + id(m) + "/" + file.substring(folder(m).length()))
+        .orElse(file);
+  }
+
+  private static Optional<Document> manifest(String file, List<Document> documents) {
+    return documents.stream()
+        .filter(d -> kind(d).equals("add-on") && file.startsWith(folder(d)))
+        .max(Comparator.comparingInt(d -> folder(d).length()));
+  }
+
+  private static String folder(Document manifest) {
+    return manifest.file().substring(0, manifest.file().lastIndexOf('/') + 1);
+  }
+}

@@ -1,0 +1,100 @@
+package yett.shell;
+
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import yett.knowledge.AddOn;
+import yett.knowledge.KnowledgeSource;
+
+/**
+ * Which rule base is worked with: by the settings {@code YETT_KNOWLEDGE} (a folder in place of the
+ * rule base that came with the program) and {@code YETT_ADD_ONS} (folders laid over it), or for one
+ * command by the options {@code --knowledge} and {@code --add-on}.
+ *
+ * @param usual add-ons by the setting
+ * @param extra add-ons by the option, as often as wanted
+ */
+record Chosen(Optional<Path> folder, List<Path> usual, List<Path> extra) {
+  private static final String FOLDER = "--knowledge";
+  private static final String ADD_ON = "--add-on";
+
+  static Chosen of(Map<String, String> environment) {
+    String addOns = environment.getOrDefault("YETT_ADD_ONS", "");
+    return new Chosen(
+        Optional.ofNullable(environment.get("YETT_KNOWLEDGE"))
+            .filter(s -> !s.isBlank())
+            .map(Path::of),
+        Stream.of(addOns.split(File.pathSeparator))
+            .filter(s -> !s.isBlank())
+            .map(Path::of)
+            .toList(),
+        List.of());
+  }
+
+  /**
+   * The choice of a command line.
+   *
+   * @param words is given the words that are left
+   * @throws UsageException if an option has no folder
+   */
+  Chosen with(List<String> typed, List<String> words) {
+    Optional<Path> chosen = folder;
+    List<Path> addOns = new ArrayList<>(extra);
+    for (int i = 0; i < typed.size(); i++) {
+      String word = typed.get(i);
+      String option = word.startsWith(FOLDER) ? FOLDER : ADD_ON;
+      if (word.equals(option) && i + 1 == typed.size()) {
+        throw new UsageException(option + " needs a folder.");
+      }
+      boolean joined = word.startsWith(option + "=");
+      if (!joined && !word.equals(option)) {
+        words.add(word);
+        continue;
+      }
+      Path path = Path.of(joined ? word.substring(option.length() + 1) : typed.get(++i));
+      if (option.equals(FOLDER)) {
+        chosen = Optional.of(path);
+      } else {
+        addOns.add(path);
+      }
+    }
+    return new Chosen(chosen, usual, List.copyOf(addOns));
+  }
+
+  /** Whether this is the program's own rule base and nothing else. */
+  boolean shipped() {
+    return folder.isEmpty() && usual.isEmpty() && extra.isEmpty();
+  }
+
+  /** The rule base that is worked with. */
+  KnowledgeSource source() {
+    List<Path> all = new ArrayList<>(usual);
+    extra.stream().filter(path -> !all.contains(path)).forEach(all::add);
+    return KnowledgeSource.layered(base(), all);
+  }
+
+  private KnowledgeSource base() {
+    return folder.map(KnowledgeSource::folder).orElseGet(ShippedKnowledge::new);
+  }
+
+  /**
+   * The rule base in a folder that a command names, with the add-ons of the options; an add-on lies
+   * over the rule base that is worked with.
+   */
+  KnowledgeSource source(Path named) {
+    if (!Files.exists(named.resolve(AddOn.FILE))) {
+      return KnowledgeSource.layered(KnowledgeSource.folder(named), extra);
+    }
+    List<Path> all = new ArrayList<>(usual);
+    all.addAll(extra);
+    if (!all.contains(named)) {
+      all.add(named);
+    }
+    return KnowledgeSource.layered(base(), all);
+  }
+}

@@ -1,0 +1,176 @@
+package yett.knowledge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The add-on of the documents over the shipped cards, and what may go wrong over a few sound ones.
+ */
+class LayersTest {
+  private static final Path EXAMPLE = Path.of("docs/examples/harrow-quay");
+  private static final KnowledgeSource SHIPPED = KnowledgeSource.folder(Path.of("knowledge"));
+
+  /** The sound cards with an add-on in the folder "quay". */
+  private static RuleBase read(String manifest, String card) {
+    Map<String, String> files = new TreeMap<>(sound());
+    files.put("quay/add-on.yaml", "add-on: quay\nname: The quay\n" + manifest);
+    files.put("quay/card.yaml", card);
+    return RuleBase.read(() -> new TreeMap<>(files));
+  }
+
+  private static Map<String, String> sound() {
+    return KnowledgeSource.folder(Path.of("src/test/resources/sound-knowledge")).files();
+  }
+
+  private static List<String> problems(String manifest, String card) {
+    KnowledgeException told =
+        catchThrowableOfType(KnowledgeException.class, () -> read(manifest, card));
+    assertThat(told).isNotNull();
+    return told.problems().stream().map(p -> p.toString().lines().findFirst().orElse("")).toList();
+  }
+
+  private static final String REPAIR =
+      """
+      repair: tighten-chain
+      name: Take up the chain as we do it here
+      removes: {chain-slack: 0.8, gate-dragging: 0.5}
+      minutes: 20
+      source: common practice
+      """;
+
+  @Test
+  void the_example_adds_replaces_and_switches_off() {
+    RuleBase plain = RuleBase.read(SHIPPED);
+    RuleBase layered = RuleBase.read(KnowledgeSource.layered(SHIPPED, List.of(EXAMPLE)));
+    assertThat(layered.addOns()).hasSize(1);
+    AddOn addOn = layered.addOns().get(0);
+    assertThat(addOn.adds())
+        .containsExactly("history storm-tide", "cause spray-on-beam", "repair rinse-beam");
+    assertThat(addOn.replaces()).containsExactly("repair clean-beam");
+    assertThat(addOn.switchesOff()).containsExactly("cause rodents-chewed");
+
+    assertThat(layered.repairs().get("clean-beam").source())
+        .isEqualTo("considered judgement; replaced by add-on Harrow Quay estate");
+    assertThat(layered.causes().get("spray-on-beam").source())
+        .isEqualTo("considered judgement; add-on Harrow Quay estate");
+    assertThat(layered.checks().get("beam-light").likelihood()).containsKey("spray-on-beam");
+    assertThat(layered.histories().get("storm-tide").odds())
+        .containsEntry("spray-on-beam", 12.0)
+        .containsEntry("beam-dirty", 2.0);
+
+    assertThat(layered.causes()).doesNotContainKey("rodents-chewed");
+    assertThat(layered.checks().values())
+        .noneMatch(c -> c.likelihood().containsKey("rodents-chewed"));
+    assertThat(plain.checks().get("beam-half-covered").likelihood()).containsKey("rodents-chewed");
+    assertThat(layered.fingerprint()).isNotEqualTo(plain.fingerprint());
+  }
+
+  @Test
+  void it_does_not_matter_where_the_folder_lies() {
+    RuleBase here = RuleBase.read(KnowledgeSource.layered(SHIPPED, List.of(EXAMPLE)));
+    RuleBase there =
+        RuleBase.read(KnowledgeSource.layered(SHIPPED, List.of(EXAMPLE.toAbsolutePath())));
+    assertThat(there.fingerprint()).isEqualTo(here.fingerprint());
+    assertThat(there.addOns()).isEqualTo(here.addOns());
+  }
+
+  @Test
+  void a_card_of_the_same_name_is_no_replacement_until_it_is_said_to_be_one() {
+    assertThat(problems("", REPAIR))
+        .containsExactly(
+            "quay/card.yaml:1:1: \"tighten-chain\" is a repair of the rule base already");
+    RuleBase replaced = read("replaces: {repair: [tighten-chain]}\n", REPAIR);
+    assertThat(replaced.repairs().get("tighten-chain").minutes()).isEqualTo(20);
+  }
+
+  @Test
+  void what_is_not_there_cannot_be_replaced_or_switched_off() {
+    assertThat(problems("replaces: {repair: [tihgten-chain]}\n", "# nothing\n"))
+        .containsExactly(
+            "quay/add-on.yaml:3:12: \"tihgten-chain\" is not both in the rule base and in this"
+                + " folder");
+    assertThat(problems("switches-off: {cause: [chian-slack]}\n", "# nothing\n"))
+        .containsExactly("quay/add-on.yaml:3:16: there is no cause \"chian-slack\" to switch off");
+    assertThat(problems("switches-off: {couse: [chain-slack]}\n", "# nothing\n"))
+        .containsExactly("quay/add-on.yaml:3:16: \"couse\" is no kind of card");
+  }
+
+  @Test
+  void a_repair_whose_only_cause_is_switched_off_goes_with_it() {
+    RuleBase without = read("switches-off: {cause: [chain-slack]}\n", "# nothing\n");
+    assertThat(without.causes()).doesNotContainKey("chain-slack");
+    assertThat(without.checks().get("chain-looks").likelihood()).doesNotContainKey("chain-slack");
+    assertThat(without.repairs().values())
+        .noneMatch(r -> r.removes().isEmpty() || r.removes().containsKey("chain-slack"));
+  }
+
+  @Test
+  void a_danger_stays_a_danger() {
+    Map<String, String> files = new TreeMap<>(SHIPPED.files());
+    String id =
+        RuleBase.read(SHIPPED).checks().values().stream()
+            .filter(Check::danger)
+            .map(Check::id)
+            .findFirst()
+            .orElseThrow();
+    files.put("quay/add-on.yaml", "add-on: quay\nname: Quay\nreplaces: {check: [" + id + "]}\n");
+    files.put(
+        "quay/card.yaml",
+        """
+        check: %s
+        ask: Is all well?
+        who: caller
+        outcomes: {fine: it is, not: it is not}
+        otherwise: {fine: 1}
+        source: test
+        """
+            .formatted(id));
+    assertThatThrownBy(() -> RuleBase.read(() -> new TreeMap<>(files)))
+        .hasMessageContaining("asks for a danger, and this one would not");
+  }
+
+  @Test
+  void of_two_add_ons_on_one_card_one_must_say_that_it_lies_over_the_other() {
+    Map<String, String> files = new TreeMap<>(sound());
+    files.put("a/add-on.yaml", "add-on: a\nname: A\nreplaces: {repair: [tighten-chain]}\n");
+    files.put("a/card.yaml", REPAIR);
+    files.put("b/card.yaml", REPAIR.replace("20", "30"));
+    String second = "add-on: b\nname: B\nreplaces: {repair: [tighten-chain]}\n";
+    files.put("b/add-on.yaml", second);
+    assertThatThrownBy(() -> RuleBase.read(() -> new TreeMap<>(files)))
+        .hasMessageContaining("the add-on \"a\" has something to say on the repair tighten-chain");
+    files.put("b/add-on.yaml", second + "over: [a]\n");
+    RuleBase both = RuleBase.read(() -> new TreeMap<>(files));
+    assertThat(both.repairs().get("tighten-chain").minutes()).isEqualTo(30);
+    assertThat(both.addOns()).extracting(AddOn::id).containsExactly("a", "b");
+    // Named the other way about, it is a that has the last word.
+    files.put("a/add-on.yaml", files.get("a/add-on.yaml") + "over: [b]\n");
+    files.put("b/add-on.yaml", second);
+    RuleBase other = RuleBase.read(() -> new TreeMap<>(files));
+    assertThat(other.repairs().get("tighten-chain").minutes()).isEqualTo(20);
+  }
+
+  @Test
+  void rules_of_an_add_on_say_where_they_come_from() {
+    Map<String, String> files = new TreeMap<>(sound());
+    files.put("quay/add-on.yaml", "add-on: quay\nname: The \"quay\"\n");
+    files.put("quay/own.drl", "rule \"x\"\n  @Source(\"common practice\")\nwhen\nthen\nend\n");
+    assertThat(RuleBase.read(() -> new TreeMap<>(files)).rules().get("quay/own.drl"))
+        .contains("@Source(\"common practice; add-on The quay\")");
+  }
+
+  @Test
+  void a_folder_without_a_manifest_is_no_add_on() {
+    Path chain = Path.of("knowledge/chain");
+    assertThatThrownBy(() -> KnowledgeSource.layered(SHIPPED, List.of(chain)).files())
+        .isInstanceOf(KnowledgeException.class)
+        .hasMessageContaining("this folder is no add-on: it has no add-on.yaml");
+  }
+}
