@@ -75,7 +75,7 @@ final class RuleNames {
     Matcher names = QUOTED.matcher(at.group(group));
     while (names.find()) {
       String name = names.group(1);
-      if (!known.contains(name)) {
+      if (!known.contains(name) && !base.switchedOff(name)) {
         int start = at.start(group) + names.start();
         String before = text.substring(0, start);
         int line = (int) before.chars().filter(c -> c == '\n').count() + 1;

@@ -67,6 +67,13 @@ public record RuleBase(
     return new RuleBaseReader(source.files()).read();
   }
 
+  /** Whether an add-on has switched off a card of this id. */
+  public boolean switchedOff(String id) {
+    return addOns.stream()
+        .flatMap(a -> a.switchesOff().stream())
+        .anyMatch(card -> card.endsWith(" " + id));
+  }
+
   public List<Check> complaints() {
     return ofKind(Check.Kind.COMPLAINT).toList();
   }

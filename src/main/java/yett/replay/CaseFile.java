@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import tools.jackson.databind.JsonNode;
 import yett.knowledge.CardFile;
@@ -23,6 +24,19 @@ import yett.knowledge.RuleBase;
  * @param problems all of them, in the order of the file
  */
 public record CaseFile(String name, List<RecordedCase> cases, List<Problem> problems) {
+  private static final Pattern QUOTED = Pattern.compile("\"([a-z0-9-]+)\"");
+
+  /** Whether all that is wrong here is that it speaks of cards that an add-on has switched off. */
+  public boolean speaksOfWhatIsOff(RuleBase base) {
+    return !problems.isEmpty()
+        && problems.stream()
+            .allMatch(
+                p ->
+                    QUOTED
+                        .matcher(p.message())
+                        .results()
+                        .anyMatch(m -> base.switchedOff(m.group(1))));
+  }
 
   /** Reads a file of the disk; if that fails, the problem says so. */
   public static CaseFile read(Path path, RuleBase base) {

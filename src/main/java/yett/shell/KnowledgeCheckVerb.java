@@ -21,10 +21,10 @@ final class KnowledgeCheckVerb extends Verb {
     super(
         "knowledge check",
         "find what is wrong with the cards of a rule base",
-        "Usage: knowledge check [FOLDER] [--watch]. Without a folder, the rule base that the"
-            + " program came with. Cards and cases are read; rules (DRL) are not run, only the"
-            + " names in them are looked at. The exit status is 0 if nothing is wrong, 65"
-            + " otherwise.",
+        "Usage: knowledge check [FOLDER] [--watch]. Without a folder, the rule base in use; an"
+            + " add-on is looked at as it lies over that. Cards and cases are read; rules (DRL) are"
+            + " not run, only the names in them are looked at. The exit status is 0 if nothing is"
+            + " wrong, 65 otherwise.",
         flag("watch", "look again whenever a file of the folder is saved, until Ctrl-C or Ctrl-D"));
     this.desk = desk;
   }
@@ -40,7 +40,7 @@ final class KnowledgeCheckVerb extends Verb {
       return watch(folder);
     }
     KnowledgeSource source =
-        words.isEmpty() ? new ShippedKnowledge() : KnowledgeSource.folder(folder);
+        words.isEmpty() ? desk.chosen().source() : desk.chosen().source(folder);
     SortedMap<String, String> files = source.files();
     return tell(new Checker().check(files), files);
   }
@@ -104,6 +104,7 @@ final class KnowledgeCheckVerb extends Verb {
                     + " repairs, "
                     + checked.cases()
                     + " cases."));
+    base.addOns().forEach(a -> desk.console().show(Block.paragraph("Add-on " + a.words() + ".")));
     return OK;
   }
 

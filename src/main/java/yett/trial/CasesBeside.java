@@ -28,7 +28,7 @@ public record CasesBeside(List<RecordedCase> cases, List<Problem> problems, List
     for (Map.Entry<String, String> file : files.entrySet()) {
       if (file.getKey().matches(".*\\.case\\.(yaml|yml|json)")) {
         CaseFile read = CaseFile.read(file.getKey(), file.getValue(), base);
-        if (speaksOfWhatIsOff(read.problems(), base)) {
+        if (read.speaksOfWhatIsOff(base)) {
           skipped.add(file.getKey());
           continue;
         }
@@ -40,16 +40,5 @@ public record CasesBeside(List<RecordedCase> cases, List<Problem> problems, List
       }
     }
     return new CasesBeside(List.copyOf(cases), List.copyOf(problems), List.copyOf(skipped));
-  }
-
-  /** Cases of a cause that is no longer asked for have nothing to say. */
-  private static boolean speaksOfWhatIsOff(List<Problem> problems, RuleBase base) {
-    List<String> off =
-        base.addOns().stream()
-            .flatMap(a -> a.switchesOff().stream())
-            .map(card -> "\"" + card.substring(card.indexOf(' ') + 1) + "\"")
-            .toList();
-    return !problems.isEmpty()
-        && problems.stream().allMatch(p -> off.stream().anyMatch(id -> p.message().contains(id)));
   }
 }
