@@ -201,7 +201,7 @@ final class PracticeTable {
   }
 
   private void makeSafe(Step.MakeSafe stop) {
-    console.show(views.steps().stop(stop, bench.moment().state().role()));
+    console.show(views.steps().stop(stop));
     while (!line("\"done\" when it is done").equalsIgnoreCase("done")) {
       say("People first. Type done when these steps are done, or save to stop here.");
     }
