@@ -27,6 +27,7 @@ final class CardReader {
     // Resolved when all cards are read: see CauseRows.
     fields.has(CauseRows.SHOWS);
     fields.has(CauseRows.AFTER);
+    fields.has(CauseRows.REMOVED_BY);
     return new Cause(
         id,
         fields.text("name"),

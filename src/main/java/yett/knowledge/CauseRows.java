@@ -11,6 +11,7 @@ import java.util.Map;
 final class CauseRows {
   static final String SHOWS = "shows";
   static final String AFTER = "after";
+  static final String REMOVED_BY = "removed-by";
 
   private static final double LEAST_ODDS = 0.01;
   private static final double MOST_ODDS = 100;
@@ -18,19 +19,22 @@ final class CauseRows {
   private final Map<String, Cause> causes;
   private final Map<String, Check> checks;
   private final Map<String, History> histories;
+  private final Map<String, Repair> repairs;
   private final RuleBaseReader.Places places;
 
   /**
-   * @param checks and histories: cards are replaced by such as have the rows
+   * @param checks histories and repairs as well: cards are replaced by such as have the rows
    */
   CauseRows(
       Map<String, Cause> causes,
       Map<String, Check> checks,
       Map<String, History> histories,
+      Map<String, Repair> repairs,
       RuleBaseReader.Places places) {
     this.causes = causes;
     this.checks = checks;
     this.histories = histories;
+    this.repairs = repairs;
     this.places = places;
   }
 
@@ -42,6 +46,7 @@ final class CauseRows {
       shows.names().forEach(check -> row(cause, shows, check, rows));
       Map<String, Double> after = card.numbers(AFTER, LEAST_ODDS, MOST_ODDS);
       after.forEach((history, odds) -> odds(cause, card, history, odds));
+      card.chances(REMOVED_BY).forEach((repair, chance) -> repair(cause, card, repair, chance));
     }
     rows.forEach(
         (check, more) -> {
@@ -75,6 +80,20 @@ final class CauseRows {
       Map<String, Double> all = new LinkedHashMap<>(history.odds());
       all.put(cause, odds);
       histories.put(name, new History(name, history.name(), all, history.source()));
+    }
+  }
+
+  private void repair(String cause, Fields card, String name, double chance) {
+    Repair repair = repairs.get(name);
+    String place = REMOVED_BY + "/" + name;
+    if (repair == null) {
+      unknown(card, place, "repair", name, repairs.keySet());
+    } else if (repair.removes().containsKey(cause)) {
+      twice(card, place, cause, "removes", name);
+    } else {
+      Map<String, Double> all = new LinkedHashMap<>(repair.removes());
+      all.put(cause, chance);
+      repairs.put(name, repair.withRemoves(all));
     }
   }
 

@@ -29,6 +29,13 @@ public record Repair(
   /** A part by its trade description, with the trainer's price. */
   public record Part(String part, double price) {}
 
+  /** The same repair, removing other causes. */
+  Repair withRemoves(Map<String, Double> causes) {
+    return new Repair(
+        id, name, steps, causes, minutes, parts, needs, who, hazards, entails, proofs, onlyIf,
+        source);
+  }
+
   /** Price of all parts. */
   public double price() {
     return parts.stream().mapToDouble(Part::price).sum();

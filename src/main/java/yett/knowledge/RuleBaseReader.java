@@ -95,7 +95,7 @@ final class RuleBaseReader {
     Layers layers = new Layers(KINDS, problems);
     layers.apply(documents).forEach(this::card);
     rules.replaceAll((name, text) -> Layers.marked(name, text, documents));
-    new CauseRows(causes, checks, histories, places).place();
+    new CauseRows(causes, checks, histories, repairs, places).place();
     Planning planning =
         plannings.isEmpty()
             ? new Planning("none", 1, 1, 240, 180, Map.of())

@@ -33,6 +33,7 @@ class ShellConfiguration {
                 new RecordVerb(desk),
                 new ReplayVerb(desk),
                 new KnowledgeCheckVerb(desk),
+                new KnowledgeNewVerb(desk),
                 new KnowledgeCoverVerb(desk),
                 new KnowledgeTestVerb(desk),
                 new KnowledgeCompareVerb(desk),

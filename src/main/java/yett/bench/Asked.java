@@ -1,0 +1,150 @@
+package yett.bench;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.Function;
+import yett.knowledge.Check;
+import yett.knowledge.Names;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+
+/** Questions that several kinds of new cards ask. */
+final class Asked {
+  private static final String ID = "[a-z0-9]+(-[a-z0-9]+)*";
+
+  private final RuleBase base;
+  private final Collection<String> files;
+
+  /**
+   * @param files paths that are taken
+   */
+  Asked(RuleBase base, Collection<String> files) {
+    this.base = base;
+    this.files = files;
+  }
+
+  Question id(String kind, String example, Collection<String> taken) {
+    return Question.of(
+        "id",
+        "Id of the " + kind + ", such as " + example,
+        id -> badId(id, example).or(() -> taken(id, kind, taken)));
+  }
+
+  static Optional<String> badId(String id, String example) {
+    return id.matches(ID)
+        ? Optional.empty()
+        : Optional.of(
+            "\""
+                + id
+                + "\" cannot be an id: write lower-case words and figures joined by hyphens, such"
+                + " as "
+                + example
+                + ".");
+  }
+
+  private Optional<String> taken(String id, String kind, Collection<String> taken) {
+    if (taken.contains(id)) {
+      return Optional.of("There is a " + kind + " \"" + id + "\" already. Choose another id.");
+    }
+    return files.stream()
+        .filter(f -> f.endsWith("/" + id + ".yaml") || f.endsWith("/" + id + ".case.yaml"))
+        .findFirst()
+        .map(f -> "There is a file " + f + " already. Choose another id.");
+  }
+
+  Question area() {
+    TreeSet<String> areas = new TreeSet<>();
+    base.causes().values().forEach(c -> areas.add(c.area()));
+    areas.remove("");
+    return Question.of(
+            "area",
+            "Area under which a person of the trade would look for it",
+            area -> badId(area, "chain"))
+        .suggesting(List.copyOf(areas));
+  }
+
+  Question causes(String key, String ask) {
+    return ids(key, ask, "cause", base.causes().keySet());
+  }
+
+  Question complaints() {
+    List<String> ids = base.complaints().stream().map(Check::id).toList();
+    return Question.of(
+            "complaints",
+            "What do people say then? Ids, each with a word if you like: noisy-chain often",
+            answer -> chances(answer, "complaint", ids))
+        .suggesting(ids)
+        .usual("");
+  }
+
+  /** Ids, each with a chance. */
+  static Optional<String> chances(String answer, String what, Collection<String> known) {
+    for (Map.Entry<String, String> part : RowAnswer.parts(answer).entrySet()) {
+      if (!known.contains(part.getKey())) {
+        return Lists.unknown(part.getKey(), what, known);
+      }
+      if (RowAnswer.chance(part.getValue()).isEmpty()) {
+        return Optional.of(RowAnswer.wrongWord(part.getValue()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  static Question ids(String key, String ask, String what, Collection<String> known) {
+    return Question.of(key, ask, answer -> Lists.unknown(answer, what, known))
+        .suggesting(List.copyOf(known))
+        .usual("");
+  }
+
+  Question needs() {
+    return ids("needs", "Set-ups that it needs, with commas", "set-up", base.setUps().keySet());
+  }
+
+  Question hazards() {
+    TreeSet<String> hazards = new TreeSet<>();
+    base.cautions().values().forEach(c -> hazards.add(c.hazard()));
+    return ids("hazards", "What can hurt there? Hazards, with commas", "hazard", hazards);
+  }
+
+  static Question who() {
+    return Question.of("who", "Who may do it, at least", word -> oneOf(word, Role.words()))
+        .suggesting(Role.words())
+        .usual(Role.TECHNICIAN.word());
+  }
+
+  static Optional<String> oneOf(String word, Collection<String> known) {
+    return known.contains(word)
+        ? Optional.empty()
+        : Optional.of("\"" + word + "\" is not known here. " + Names.advice(word, known));
+  }
+
+  static Question minutes(String key, String ask) {
+    return Question.of(key, ask, number(0, 240));
+  }
+
+  static Function<String, Optional<String>> number(double least, double most) {
+    return answer -> {
+      try {
+        double number = Double.parseDouble(answer);
+        if (number >= least && number <= most) {
+          return Optional.empty();
+        }
+      } catch (NumberFormatException e) {
+        // told below
+      }
+      return Optional.of(
+          "\"" + answer + "\" will not do: write a number from " + least + " to " + most + ".");
+    };
+  }
+
+  static Question source() {
+    return Question.words("source", "Where do you have it from").usual("considered judgement");
+  }
+
+  RuleBase base() {
+    return base;
+  }
+}

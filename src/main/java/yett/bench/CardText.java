@@ -1,0 +1,77 @@
+package yett.bench;
+
+import java.util.List;
+import java.util.regex.Pattern;
+
+/** Text of a card (YAML), line by line. */
+final class CardText {
+  private static final Pattern PLAIN =
+      Pattern.compile("[\\p{L}(][^\\x00-\\x1f]*", Pattern.UNICODE_CHARACTER_CLASS);
+  private static final Pattern OTHER_THAN_TEXT =
+      Pattern.compile("(?i)(true|false|yes|no|on|off|null|y|n)");
+
+  private final StringBuilder text = new StringBuilder();
+
+  /** The line that tells an editor the schema, for a file in a folder of the rule base. */
+  CardText header(String schema) {
+    text.append("# yaml-language-server: $schema=../../shared/").append(schema).append('\n');
+    return this;
+  }
+
+  CardText line(String field, String value) {
+    text.append(field).append(": ").append(value).append('\n');
+    return this;
+  }
+
+  /** A field of words; left out if there are none. */
+  CardText words(String field, String words) {
+    return words.isBlank() ? this : line(field, quoted(words));
+  }
+
+  /** A field of ids on one line; left out if there are none. */
+  CardText ids(String field, List<String> ids) {
+    return ids.isEmpty() ? this : line(field, "[" + String.join(", ", ids) + "]");
+  }
+
+  /** A field of lines, each in its own; left out if there are none. */
+  CardText lines(String field, List<String> lines) {
+    if (!lines.isEmpty()) {
+      text.append(field).append(":\n");
+      lines.forEach(l -> text.append("  - ").append(quoted(l)).append('\n'));
+    }
+    return this;
+  }
+
+  CardText raw(String lines) {
+    text.append(lines);
+    return this;
+  }
+
+  CardText divider() {
+    text.append("---\n");
+    return this;
+  }
+
+  /** Words as they stand, or in quotes where they could be taken for something else. */
+  static String quoted(String words) {
+    boolean plain =
+        PLAIN.matcher(words).matches()
+            && !OTHER_THAN_TEXT.matcher(words).matches()
+            && !words.contains(": ")
+            && !words.contains(" #")
+            && !words.endsWith(":");
+    return plain ? words : "\"" + words.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
+  }
+
+  /** The same inside braces or brackets, where commas and brackets divide. */
+  static String quotedInside(String words) {
+    return words.matches(".*[,\\[\\]{}].*") && quoted(words).equals(words)
+        ? "\"" + words.replace("\\", "\\\\").replace("\"", "\\\"") + "\""
+        : quoted(words);
+  }
+
+  @Override
+  public String toString() {
+    return text.toString();
+  }
+}

@@ -1,0 +1,29 @@
+package yett.bench;
+
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import yett.knowledge.Names;
+
+/** Answers that name several things. */
+final class Lists {
+  private Lists() {}
+
+  /** The parts of a list written with commas (or semicolons, for parts that hold commas). */
+  static List<String> parts(String text, String divider) {
+    return Arrays.stream(text.split(divider)).map(String::strip).filter(p -> !p.isEmpty()).toList();
+  }
+
+  static List<String> ids(String text) {
+    return parts(text, "[,\\s]+");
+  }
+
+  /** Complains of the first id that is not known. */
+  static Optional<String> unknown(String text, String what, Collection<String> known) {
+    return ids(text).stream()
+        .filter(id -> !known.contains(id))
+        .findFirst()
+        .map(id -> "There is no " + what + " \"" + id + "\". " + Names.advice(id, known));
+  }
+}

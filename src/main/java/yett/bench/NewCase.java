@@ -1,0 +1,99 @@
+package yett.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import yett.knowledge.Check;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+
+/** A new test case: a gate as it was found, and what was really wrong with it. */
+final class NewCase implements NewCard {
+  private final RuleBase base;
+  private final Asked asked;
+
+  NewCase(Asked asked) {
+    this.base = asked.base();
+    this.asked = asked;
+  }
+
+  @Override
+  public List<Question> questions(Map<String, String> answers) {
+    List<Question> questions = new ArrayList<>();
+    questions.add(asked.id("case", "bracket-of-the-ferry-gate", List.of()));
+    questions.add(asked.area());
+    questions.add(Question.words("story", "What happened, in a sentence or two"));
+    questions.add(
+        Question.of("person", "Who answers", w -> Asked.oneOf(w, Role.words()))
+            .suggesting(Role.words())
+            .usual(Role.TECHNICIAN.word()));
+    questions.add(
+        Asked.ids(
+            "complaints",
+            "What do people say? Ids, with commas",
+            "complaint",
+            base.complaints().stream().map(Check::id).toList()));
+    questions.add(
+        Asked.ids("history", "What happened lately? Ids", "history", base.histories().keySet()));
+    questions.add(asked.causes("truth", "What is really wrong? Ids of causes"));
+    questions.add(
+        Question.of(
+                "answers",
+                "What was out of the ordinary? Such as: chain-sag 190 mm; noise-kind slap",
+                this::badAnswers)
+            .after(tells(answers))
+            .usual(""));
+    questions.add(
+        Asked.ids("repairs", "What is the right repair? Ids", "repair", base.repairs().keySet()));
+    return questions;
+  }
+
+  /** Checks that tell the true causes best. */
+  private List<String> tells(Map<String, String> answers) {
+    List<Check> checks =
+        new Neighbours(base, Lists.ids(answers.getOrDefault("truth", ""))).checks();
+    return checks.stream()
+        .map(
+            c -> c.id() + ": " + String.join(", ", c.outcomes().stream().map(o -> o.id()).toList()))
+        .toList();
+  }
+
+  private Optional<String> badAnswers(String text) {
+    return Lists.parts(text, ";").stream()
+        .map(part -> part.split("[\\s:]+", 2))
+        .map(
+            part ->
+                part.length < 2
+                    ? Optional.of("Write what \"" + part[0] + "\" showed after it.")
+                    : Lists.unknown(part[0], "check", base.checks().keySet()))
+        .flatMap(Optional::stream)
+        .findFirst();
+  }
+
+  @Override
+  public SortedMap<String, String> files(Map<String, String> answers) {
+    CardText text =
+        new CardText()
+            .header("replay-case.schema.json")
+            .line("case", answers.get("id"))
+            .words("story", answers.get("story"))
+            .line("person", answers.get("person"))
+            .ids("complaints", Lists.ids(answers.get("complaints")))
+            .ids("history", Lists.ids(answers.get("history")));
+    List<String> shown = Lists.parts(answers.get("answers"), ";");
+    text.raw(shown.isEmpty() ? "" : "answers:\n");
+    for (String part : shown) {
+      String[] words = part.split("[\\s:]+", 2);
+      text.raw("  " + words[0] + ": " + words[1] + "\n");
+    }
+    text.line("others", "usual")
+        .ids("truth", Lists.ids(answers.get("truth")))
+        .ids("repairs", Lists.ids(answers.get("repairs")));
+    SortedMap<String, String> files = new TreeMap<>();
+    files.put(answers.get("area") + "/" + answers.get("id") + ".case.yaml", text.toString());
+    return files;
+  }
+}

@@ -1,0 +1,121 @@
+package yett.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import yett.knowledge.LikelihoodWords;
+import yett.knowledge.RuleBase;
+
+/** A new check that is looked at or tried, with a row for each cause that it tells. */
+final class NewCheck implements NewCard {
+  private final RuleBase base;
+  private final Asked asked;
+
+  NewCheck(Asked asked) {
+    this.base = asked.base();
+    this.asked = asked;
+  }
+
+  @Override
+  public List<Question> questions(Map<String, String> answers) {
+    List<Question> questions = new ArrayList<>();
+    questions.add(asked.id("check", "bracket-look", base.checks().keySet()));
+    questions.add(
+        Question.of(
+            "ask",
+            "The question that is asked, ending with \"?\"",
+            q -> q.endsWith("?") ? Optional.empty() : Optional.of("End it with \"?\".")));
+    questions.add(Question.words("how", "How it is done, in a sentence or two").usual(""));
+    questions.add(asked.area());
+    questions.add(
+        Question.of(
+            "outcomes",
+            "Answers, from what a sound gate shows to the most telling, such as: "
+                + "sound: no crack to be seen; cracked: a crack or a bent bracket",
+            NewCheck::badOutcomes));
+    questions.add(asked.causes("causes", "Which causes does it tell? Ids, with commas"));
+    List<String> outcomes = outcomes(answers);
+    for (String cause : Lists.ids(answers.getOrDefault("causes", ""))) {
+      questions.add(row(cause, "What does it show with " + cause, outcomes));
+    }
+    questions.add(
+        row("otherwise", "And on a gate without these causes", outcomes)
+            .usual(outcomes.isEmpty() ? "" : outcomes.get(0) + " nearly always"));
+    questions.add(Asked.minutes("minutes", "How many minutes does it take"));
+    questions.add(asked.needs());
+    questions.add(Asked.who());
+    questions.add(asked.hazards());
+    questions.add(Asked.source());
+    return questions;
+  }
+
+  private static Question row(String key, String ask, List<String> outcomes) {
+    return Question.of(
+            key,
+            ask
+                + "? Such as: "
+                + (outcomes.isEmpty() ? "" : outcomes.get(outcomes.size() - 1) + " ")
+                + "usually",
+            answer ->
+                answer.isBlank()
+                    ? Optional.of("Name an outcome.")
+                    : Asked.chances(answer, "outcome", outcomes))
+        .suggesting(List.copyOf(LikelihoodWords.all().keySet()));
+  }
+
+  private static List<String> outcomes(Map<String, String> answers) {
+    return outcomeParts(answers.getOrDefault("outcomes", "")).stream().map(p -> p[0]).toList();
+  }
+
+  private static List<String[]> outcomeParts(String text) {
+    return Lists.parts(text, ";").stream().map(p -> p.split("\\s*:\\s*", 2)).toList();
+  }
+
+  private static Optional<String> badOutcomes(String text) {
+    List<String[]> parts = outcomeParts(text);
+    if (parts.size() < 2) {
+      return Optional.of("A check needs at least two answers, divided by a semicolon.");
+    }
+    for (String[] part : parts) {
+      Optional<String> bad = Asked.badId(part[0], "cracked");
+      if (bad.isPresent() || part.length < 2) {
+        return Optional.of(
+            bad.orElse("Write the words of \"" + part[0] + "\" after a colon: " + part[0] + ": …"));
+      }
+    }
+    List<String> ids = parts.stream().map(p -> p[0]).toList();
+    return ids.stream().distinct().count() < ids.size()
+        ? Optional.of("Two answers have the same id.")
+        : Optional.empty();
+  }
+
+  @Override
+  public SortedMap<String, String> files(Map<String, String> answers) {
+    CardText text =
+        new CardText()
+            .header("card.schema.json")
+            .line("check", answers.get("id"))
+            .words("ask", answers.get("ask"))
+            .words("how", answers.get("how"))
+            .line("area", answers.get("area"))
+            .ids("needs", Lists.ids(answers.get("needs")))
+            .line("who", answers.get("who"))
+            .line("minutes", answers.get("minutes"))
+            .ids("hazards", Lists.ids(answers.get("hazards")))
+            .raw("outcomes:\n");
+    for (String[] part : outcomeParts(answers.get("outcomes"))) {
+      text.raw("  " + part[0] + ": " + CardText.quoted(part[1]) + "\n");
+    }
+    List<String> causes = Lists.ids(answers.get("causes"));
+    text.raw(causes.isEmpty() ? "" : "likelihood:\n");
+    causes.forEach(c -> text.raw("  " + c + ": " + RowAnswer.yaml(answers.get(c)) + "\n"));
+    text.line("otherwise", RowAnswer.yaml(answers.get("otherwise")))
+        .words("source", answers.get("source"));
+    SortedMap<String, String> files = new TreeMap<>();
+    files.put(answers.get("area") + "/" + answers.get("id") + ".yaml", text.toString());
+    return files;
+  }
+}

@@ -1,0 +1,54 @@
+package yett.bench;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * One thing that a new card needs to know.
+ *
+ * @param key names it where answers are given as {@code key=value}
+ * @param before lines that help to answer it
+ * @param ask the question in a line
+ * @param suggestions whole answers to choose from
+ * @param usual taken when nothing is answered; empty if something must be
+ * @param complaint says what is wrong with an answer
+ */
+public record Question(
+    String key,
+    List<String> before,
+    String ask,
+    List<String> suggestions,
+    Optional<String> usual,
+    Function<String, Optional<String>> complaint) {
+
+  static Question of(String key, String ask, Function<String, Optional<String>> complaint) {
+    return new Question(key, List.of(), ask, List.of(), Optional.empty(), complaint);
+  }
+
+  /** Words that must not be empty. */
+  static Question words(String key, String ask) {
+    return of(
+        key,
+        ask,
+        answer -> answer.isBlank() ? Optional.of("Write a few words.") : Optional.empty());
+  }
+
+  Question usual(String answer) {
+    return new Question(
+        key,
+        before,
+        ask,
+        suggestions,
+        Optional.of(answer),
+        given -> given.equals(answer) ? Optional.empty() : complaint.apply(given));
+  }
+
+  Question suggesting(List<String> answers) {
+    return new Question(key, before, ask, answers, usual, complaint);
+  }
+
+  Question after(List<String> lines) {
+    return new Question(key, lines, ask, suggestions, usual, complaint);
+  }
+}

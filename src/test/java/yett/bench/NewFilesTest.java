@@ -1,0 +1,213 @@
+package yett.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import yett.knowledge.Cause;
+import yett.knowledge.KnowledgeSource;
+import yett.knowledge.RuleBase;
+
+class NewFilesTest {
+  private static final Path CARDS = Path.of("src/test/resources/every-field");
+
+  private static final Map<String, String> LEAD_LOOSE =
+      Map.of(
+          "id", "charger-lead-loose",
+          "name", "Charger lead loose: it comes and goes",
+          "area", "battery",
+          "prior", "0.4",
+          "like", "charger-dead, batteries-low",
+          "complaints", "dead-without-mains often",
+          "battery-rest-voltage", "low usually, flat sometimes",
+          "lamp-seen", "flickers usually",
+          "repair", "Fasten the lead of the charger");
+
+  @TempDir private Path folder;
+
+  private NewFiles bench() throws IOException {
+    for (Map.Entry<String, String> file : KnowledgeSource.folder(CARDS).files().entrySet()) {
+      Files.writeString(folder.resolve(file.getKey()), file.getValue());
+    }
+    return new NewFiles(folder, KnowledgeSource.folder(folder).files());
+  }
+
+  /** Answers as given, the usual for the rest. */
+  private static Map<String, String> answers(NewCard card, Map<String, String> given) {
+    Map<String, String> answers = new HashMap<>();
+    for (Optional<Question> next = next(card, answers); next.isPresent(); ) {
+      Question question = next.get();
+      String answer =
+          Optional.ofNullable(given.get(question.key())).or(question::usual).orElse("-");
+      assertThat(question.complaint().apply(answer)).as(question.key() + "=" + answer).isEmpty();
+      answers.put(question.key(), answer);
+      next = next(card, answers);
+    }
+    return answers;
+  }
+
+  private static Optional<Question> next(NewCard card, Map<String, String> answers) {
+    return card.questions(answers).stream().filter(q -> !answers.containsKey(q.key())).findFirst();
+  }
+
+  private static Map<String, String> with(Map<String, String> some, String... more) {
+    Map<String, String> all = new HashMap<>(some);
+    for (int i = 0; i < more.length; i += 2) {
+      all.put(more[i], more[i + 1]);
+    }
+    return all;
+  }
+
+  @Test
+  void a_new_cause_is_written_against_its_neighbours_with_a_case_beside_it() throws IOException {
+    NewFiles bench = bench();
+    NewCard card = bench.card("cause").orElseThrow();
+    Map<String, String> given =
+        with(
+            LEAD_LOOSE,
+            "repair-minutes",
+            "10",
+            "repair-steps",
+            "Lock off.; Fasten the lead, and tie it up.",
+            "repair-needs",
+            "cover-off");
+    SortedMap<String, String> files = card.files(answers(card, given));
+    assertThat(bench.problems(files)).isEmpty();
+    assertThat(files.get("battery/charger-lead-loose.yaml"))
+        .contains(
+            "name: \"Charger lead loose: it comes and goes\"",
+            "  #   charger-dead: charged 0.00, low 0.75, flat 0.25\n"
+                + "  #   batteries-low: charged 0.10, low 0.40, flat 0.50\n"
+                + "  #   a sound gate: charged 0.92, low 0.07, flat 0.01\n"
+                + "  battery-rest-voltage: {low: usually, flat: sometimes}\n",
+            "  - Fasten the lead, and tie it up.\n");
+
+    List<Path> written = bench.write(files);
+    assertThat(written)
+        .containsExactly(
+            folder.resolve("battery/charger-lead-loose.case.yaml"),
+            folder.resolve("battery/charger-lead-loose.yaml"));
+    Checked checked = new Checker().check(KnowledgeSource.folder(folder).files());
+    assertThat(checked.problems()).isEmpty();
+    assertThat(checked.cases()).isEqualTo(1);
+    RuleBase base = checked.base();
+    Cause cause = base.causes().get("charger-lead-loose");
+    assertThat(cause.prior()).isEqualTo(0.004);
+    assertThat(base.checks().get("lamp-seen").likelihood().get(cause.id()))
+        .containsExactly(0.125, 0.75, 0.125);
+    assertThat(base.repairs().get("mend-charger-lead-loose").removes())
+        .isEqualTo(Map.of(cause.id(), 0.92));
+  }
+
+  @Test
+  void a_repair_that_is_there_is_not_asked_about_again() throws IOException {
+    NewFiles bench = bench();
+    NewCard card = bench.card("cause").orElseThrow();
+    Map<String, String> answers = answers(card, with(LEAD_LOOSE, "repair", "replace-charger"));
+    assertThat(answers).doesNotContainKey("repair-minutes");
+    bench.write(card.files(answers));
+    RuleBase base = RuleBase.read(KnowledgeSource.folder(folder));
+    assertThat(base.repairs().get("replace-charger").removes())
+        .containsEntry("charger-lead-loose", 0.92)
+        .containsEntry("charger-dead", 0.96);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"check", "repair", "case"})
+  void the_other_kinds_are_written_and_sound(String kind) throws IOException {
+    NewFiles bench = bench();
+    NewCard card = bench.card(kind).orElseThrow();
+    Map<String, String> given =
+        switch (kind) {
+          case "check" ->
+              Map.of(
+                  "id", "lead-look",
+                  "ask", "How does the lead of the charger sit?",
+                  "area", "battery",
+                  "outcomes", "fast: it sits fast; loose: it moves, or comes off",
+                  "causes", "charger-dead",
+                  "charger-dead", "loose rarely",
+                  "minutes", "2",
+                  "needs", "cover-off");
+          case "repair" ->
+              Map.of(
+                  "id", "new-lead",
+                  "name", "Fit a new lead",
+                  "area", "battery",
+                  "removes", "charger-dead sometimes, batteries-low 0.1",
+                  "minutes", "20",
+                  "steps", "Take off the old one.; Fit the new one.");
+          default ->
+              Map.of(
+                  "id", "lead-of-the-ferry-gate",
+                  "area", "battery",
+                  "story", "The Ferry gate stood in the morning: nothing was lit.",
+                  "truth", "charger-dead",
+                  "answers", "lamp-seen dark; battery-rest-voltage 23.1 V",
+                  "repairs", "replace-charger");
+        };
+    SortedMap<String, String> files = card.files(answers(card, given));
+    assertThat(bench.problems(files)).isEmpty();
+    bench.write(files);
+    assertThat(new Checker().check(KnowledgeSource.folder(folder).files()).problems()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "cause; id; Chain Slack; \"Chain Slack\" cannot be an id: write lower-case words",
+        "cause; id; ../../etc/passwd; cannot be an id",
+        "cause; id; charger-dead; There is a cause \"charger-dead\" already",
+        "cause; area; a/b; cannot be an id",
+        "cause; prior; 0; \"0\" will not do: write a number from 0.01 to 90.0.",
+        "cause; prior; many; \"many\" will not do",
+        "cause; like; charger-ded; There is no cause \"charger-ded\". Maybe \"charger-dead\"",
+        "cause; complaints; dead-without-mains offen; \"offen\" is no chance",
+        "cause; battery-rest-voltage; empty usually; \"empty\" is not an outcome of",
+        "cause; battery-rest-voltage; low always, flat always; These come to 1.98 in all",
+        "cause; name; ' '; Write a few words.",
+        "check; ask; Is it lit; End it with \"?\".",
+        "check; outcomes; lit: it is lit; at least two answers",
+        "repair; removes; ''; Name at least one cause.",
+        "case; answers; lamp-sen dark; Maybe \"lamp-seen\"",
+        "case; person; neighbour; \"neighbour\" is not known here"
+      })
+  void a_wrong_answer_is_refused_with_clear_words(
+      String kind, String key, String answer, String words) throws IOException {
+    NewCard card = bench().card(kind).orElseThrow();
+    Question question =
+        card.questions(Map.of("like", "charger-dead")).stream()
+            .filter(q -> q.key().equals(key))
+            .findFirst()
+            .orElseThrow();
+    assertThat(question.complaint().apply(answer))
+        .hasValueSatisfying(c -> assertThat(c).contains(words));
+  }
+
+  @Test
+  void nothing_is_overwritten_and_nothing_half_written() throws IOException {
+    NewFiles bench = bench();
+    Path there = folder.resolve("battery/b.yaml");
+    Files.createDirectories(there.getParent());
+    Files.writeString(there, "mine");
+    assertThatThrownBy(() -> bench.write(Map.of("battery/a.yaml", "a", "battery/b.yaml", "b")))
+        .isInstanceOf(UncheckedIOException.class)
+        .hasMessageContaining("b.yaml already; nothing was written");
+    assertThat(there).hasContent("mine");
+    assertThat(folder.resolve("battery/a.yaml")).doesNotExist();
+  }
+}
