@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -35,6 +36,9 @@ public final class CardFile {
           .build();
 
   private static final Pattern BEGUN = Pattern.compile("line (\\d+), column (\\d+)");
+
+  /** The parser takes time by the square of it. */
+  private static final int LONGEST_LINE = 10_000;
 
   private static final Pattern TWICE = Pattern.compile("Duplicate Object property \"(.*)\"");
 
@@ -108,6 +112,20 @@ public final class CardFile {
 
   private CardFile() {}
 
+  /** Number of the first line that is too long. */
+  private static OptionalInt tooLong(String text) {
+    int line = 1;
+    for (int from = 0; from < text.length(); line++) {
+      int end = text.indexOf('\n', from);
+      int to = end < 0 ? text.length() : end;
+      if (to - from > LONGEST_LINE) {
+        return OptionalInt.of(line);
+      }
+      from = to + 1;
+    }
+    return OptionalInt.empty();
+  }
+
   private static boolean isJson(String file) {
     return file.endsWith(".json");
   }
@@ -118,6 +136,18 @@ public final class CardFile {
 
   /** Reads all documents; what cannot be parsed is added to the problems. */
   public static List<Document> read(String file, String text, List<Problem> problems) {
+    OptionalInt tooLong = isJson(file) ? OptionalInt.empty() : tooLong(text);
+    if (tooLong.isPresent()) {
+      problems.add(
+          new Problem(
+              "line-too-long",
+              file,
+              tooLong.getAsInt(),
+              1,
+              "this line is longer than " + LONGEST_LINE + " characters",
+              "Divide it."));
+      return List.of();
+    }
     ObjectMapper mapper = mapper(file);
     List<Document> documents = new ArrayList<>();
     Places places = new Places(file, text);

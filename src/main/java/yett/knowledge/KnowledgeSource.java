@@ -1,13 +1,9 @@
 package yett.knowledge;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /** Where a rule base is read from: the texts of its files by their path, in a fixed order. */
 @FunctionalInterface
@@ -19,34 +15,11 @@ public interface KnowledgeSource {
   /**
    * The files of a folder, without hidden ones.
    *
-   * @throws KnowledgeException if it is no readable folder
+   * @throws KnowledgeException if it is no readable folder, or holds what is refused: links that
+   *     lead out of it, files that are too large or no text
    */
   static KnowledgeSource folder(Path folder) {
-    return () -> {
-      if (!Files.isDirectory(folder)) {
-        throw new KnowledgeException(
-            List.of(
-                new Problem(
-                    "no-folder",
-                    folder.toString(),
-                    0,
-                    0,
-                    "there is no folder \"" + folder + "\"",
-                    "Give the folder that holds the cards, such as ./knowledge.")));
-      }
-      try (Stream<Path> paths = Files.walk(folder)) {
-        TreeMap<String, String> files = new TreeMap<>();
-        for (Path path : paths.filter(Files::isRegularFile).sorted().toList()) {
-          String name = folder.relativize(path).toString().replace('\\', '/');
-          if (wanted(name)) {
-            files.put(name, Files.readString(path));
-          }
-        }
-        return files;
-      } catch (IOException e) {
-        throw new UncheckedIOException("cannot read the rule base in " + folder, e);
-      }
-    };
+    return () -> new KnowledgeFolder(folder).files();
   }
 
   /**

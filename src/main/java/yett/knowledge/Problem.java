@@ -9,6 +9,19 @@ package yett.knowledge;
  */
 public record Problem(
     String kind, String file, int line, int column, String message, String advice) {
+  private static final int LONGEST = 600;
+
+  /** What a card says may be hostile: no control characters reach a terminal, and no books. */
+  public Problem {
+    file = plain(file);
+    message = plain(message);
+    advice = plain(advice);
+  }
+
+  private static String plain(String text) {
+    String plain = text.replaceAll("[\\p{Cntrl}&&[^\n]]", "?");
+    return plain.length() <= LONGEST ? plain : plain.substring(0, LONGEST) + "…";
+  }
 
   @Override
   public String toString() {

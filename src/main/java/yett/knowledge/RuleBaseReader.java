@@ -135,7 +135,7 @@ final class RuleBaseReader {
       return;
     }
     String id = fields.text(kind);
-    if (!id.isEmpty() && !id.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+    if (!id.isEmpty() && !id.matches("[a-z0-9]++(-[a-z0-9]++)*+")) {
       fields.problem(
           kind,
           "bad-id",

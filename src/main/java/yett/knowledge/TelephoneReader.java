@@ -11,7 +11,7 @@ import yett.knowledge.Pressing.Urgency;
 
 /** Reads what the cards hold for the telephone. */
 final class TelephoneReader {
-  private static final Pattern SPOKEN = Pattern.compile("[a-z0-9']+( [a-z0-9']+)*");
+  private static final Pattern SPOKEN = Pattern.compile("[a-z0-9']++( [a-z0-9']++)*+");
   private static final List<String> URGENCIES =
       Arrays.stream(Urgency.values()).map(Urgency::word).toList();
 

@@ -24,7 +24,7 @@ final class ProblemText {
 
   /** The line, or of a long one what stands about the place, with a mark below it. */
   private static String quoted(String line, int column) {
-    String plain = line.replace('\t', ' ');
+    String plain = line.replace('\t', ' ').replaceAll("\\p{Cntrl}", "?");
     int at = Math.max(0, Math.min(column - 1, plain.length() - 1));
     int from = plain.length() <= WIDTH ? 0 : Math.max(0, at - WIDTH / 2);
     int to = Math.min(plain.length(), from + WIDTH);

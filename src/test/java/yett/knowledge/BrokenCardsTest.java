@@ -75,6 +75,13 @@ class BrokenCardsTest {
       }
     }
     raised.removeAll(Set.of("no-folder", "no-add-on")); // have no card; see below and LayersTest
+    raised.removeAll(
+        Set.of(
+            "too-many-files",
+            "line-too-long",
+            "outside",
+            "too-large",
+            "not-utf-8")); // HostileFilesTest
     assertThat(raised).hasSizeGreaterThan(20);
     assertThat(kinds()).containsExactlyElementsOf(raised);
   }
