@@ -12,12 +12,6 @@ final class CardText {
 
   private final StringBuilder text = new StringBuilder();
 
-  /** The line that tells an editor the schema, for a file in a folder of the rule base. */
-  CardText header(String schema) {
-    text.append("# yaml-language-server: $schema=../../shared/").append(schema).append('\n');
-    return this;
-  }
-
   CardText line(String field, String value) {
     text.append(field).append(": ").append(value).append('\n');
     return this;

@@ -77,7 +77,6 @@ final class NewCase implements NewCard {
   public SortedMap<String, String> files(Map<String, String> answers) {
     CardText text =
         new CardText()
-            .header("replay-case.schema.json")
             .line("case", answers.get("id"))
             .words("story", answers.get("story"))
             .line("person", answers.get("person"))

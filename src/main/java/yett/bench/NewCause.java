@@ -96,7 +96,6 @@ final class NewCause implements NewCard {
     String id = answers.get("id");
     CardText text =
         new CardText()
-            .header("card.schema.json")
             .line("cause", id)
             .words("name", answers.get("name"))
             .line("area", answers.get("area"))
@@ -141,7 +140,6 @@ final class NewCause implements NewCard {
   private String testCase(Map<String, String> answers) {
     CardText text =
         new CardText()
-            .header("replay-case.schema.json")
             .line("case", answers.get("id") + "-first-met")
             .words("story", answers.get("story"))
             .line("person", "technician")

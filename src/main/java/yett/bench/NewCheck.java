@@ -96,7 +96,6 @@ final class NewCheck implements NewCard {
   public SortedMap<String, String> files(Map<String, String> answers) {
     CardText text =
         new CardText()
-            .header("card.schema.json")
             .line("check", answers.get("id"))
             .words("ask", answers.get("ask"))
             .words("how", answers.get("how"))

@@ -18,17 +18,20 @@ import yett.knowledge.RuleBase;
 /** Writes new cards into the folder of a rule base; what is there is never overwritten. */
 public final class NewFiles {
   private final Path folder;
-  private final SortedMap<String, String> files;
+  private final Laid laid;
+  private final SortedMap<String, String> own;
   private final Checker checker = new Checker();
   private final RuleBase base;
 
   /**
-   * @param files of the rule base as it is
+   * @param all files of the rule base that is worked with
+   * @param own files of the folder, which may be an add-on to it
    */
-  public NewFiles(Path folder, SortedMap<String, String> files) {
+  public NewFiles(Path folder, SortedMap<String, String> all, SortedMap<String, String> own) {
     this.folder = folder;
-    this.files = files;
-    this.base = checker.check(files).base();
+    this.laid = Laid.of(folder, all, own);
+    this.own = own;
+    this.base = checker.check(all).base();
   }
 
   public static List<String> kinds() {
@@ -37,7 +40,7 @@ public final class NewFiles {
 
   /** The card of that kind, empty for any other word. */
   public Optional<NewCard> card(String kind) {
-    Asked asked = new Asked(base, files.keySet());
+    Asked asked = new Asked(base, own.keySet());
     return switch (kind) {
       case "cause" -> Optional.of(new NewCause(asked));
       case "check" -> Optional.of(new NewCheck(asked));
@@ -49,9 +52,17 @@ public final class NewFiles {
 
   /** What would be wrong in these new files, if they were there. */
   public List<Problem> problems(Map<String, String> fresh) {
-    SortedMap<String, String> all = new TreeMap<>(files);
-    all.putAll(fresh);
-    return checker.check(all).problems().stream().filter(p -> fresh.containsKey(p.file())).toList();
+    SortedMap<String, String> after = new TreeMap<>(own);
+    after.putAll(fresh);
+    return checker.check(laid.with(after)).problems().stream()
+        .filter(p -> p.file().startsWith(laid.prefix()))
+        .filter(p -> fresh.containsKey(p.file().substring(laid.prefix().length())))
+        .toList();
+  }
+
+  /** The line that a problem of a new file speaks of is looked for here. */
+  public SortedMap<String, String> named(Map<String, String> fresh) {
+    return laid.with(fresh);
   }
 
   /**
@@ -66,7 +77,7 @@ public final class NewFiles {
       for (Map.Entry<String, String> file : fresh.entrySet()) {
         Path path = folder.resolve(file.getKey());
         Files.createDirectories(path.getParent());
-        Files.writeString(path, file.getValue(), StandardOpenOption.CREATE_NEW);
+        Files.writeString(path, headed(path, file.getValue()), StandardOpenOption.CREATE_NEW);
         written.add(path);
       }
       return written;
@@ -78,6 +89,14 @@ public final class NewFiles {
               : "cannot write " + e.getMessage() + "; nothing was written";
       throw new UncheckedIOException(why, e);
     }
+  }
+
+  /** The card below the line that tells an editor the schema. */
+  private String headed(Path path, String text) throws IOException {
+    String schema = path.toString().endsWith(".case.yaml") ? Schemas.CASE : Schemas.CARD;
+    Path from = path.toAbsolutePath().normalize().getParent();
+    String place = from.relativize(Schemas.near(folder).resolve(schema)).toString();
+    return "# yaml-language-server: $schema=" + place.replace('\\', '/') + "\n" + text;
   }
 
   private static void delete(Path path) {

@@ -62,7 +62,7 @@ final class NewRepair implements NewCard {
 
   @Override
   public SortedMap<String, String> files(Map<String, String> answers) {
-    CardText text = new CardText().header("card.schema.json");
+    CardText text = new CardText();
     card(text, answers, "", answers.get("id"), answers.get("name"), answers.get("removes"));
     SortedMap<String, String> files = new TreeMap<>();
     files.put(answers.get("area") + "/" + answers.get("id") + ".yaml", text.toString());

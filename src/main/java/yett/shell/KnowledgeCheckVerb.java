@@ -8,6 +8,7 @@ import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import yett.bench.Checked;
 import yett.bench.Checker;
+import yett.bench.Laid;
 import yett.bench.WatchedFolder;
 import yett.console.Block;
 import yett.knowledge.KnowledgeSource;
@@ -47,10 +48,11 @@ final class KnowledgeCheckVerb extends Verb {
 
   private ExitStatus watch(Path folder) {
     Checker checker = new Checker();
-    KnowledgeSource.folder(folder).files(); // complains if there is no such folder
+    SortedMap<String, String> all = desk.chosen().source(folder).files();
     try (WatchedFolder watched = new WatchedFolder(folder)) {
       endWithInput(watched);
-      ExitStatus status = tell(checker.check(watched.files()), watched.files());
+      Laid laid = Laid.of(folder, all, watched.files());
+      ExitStatus status = tell(checker.check(all), all);
       while (true) {
         System.out.println("Watching " + folder + ". Ctrl-C ends it.");
         List<String> changed = watched.await();
@@ -59,7 +61,8 @@ final class KnowledgeCheckVerb extends Verb {
         }
         System.out.println();
         System.out.println("Saved: " + String.join(", ", changed));
-        status = tell(checker.check(watched.files()), watched.files());
+        SortedMap<String, String> files = laid.with(watched.files());
+        status = tell(checker.check(files), files);
       }
     }
   }

@@ -41,7 +41,9 @@ final class KnowledgeNewVerb extends Verb {
       throw new UsageException(getHelp());
     }
     Path folder = Path.of(words.get(1));
-    NewFiles bench = new NewFiles(folder, KnowledgeSource.folder(folder).files());
+    NewFiles bench =
+        new NewFiles(
+            folder, desk.chosen().source(folder).files(), KnowledgeSource.folder(folder).files());
     NewCard card =
         bench
             .card(words.get(0))
@@ -159,7 +161,7 @@ final class KnowledgeNewVerb extends Verb {
   private ExitStatus write(NewFiles bench, SortedMap<String, String> files) {
     List<Problem> problems = bench.problems(files);
     if (!problems.isEmpty()) {
-      problems.forEach(p -> System.err.println(ProblemText.of(p, files)));
+      problems.forEach(p -> System.err.println(ProblemText.of(p, bench.named(files))));
       System.err.println("Nothing was written.");
       return DATA;
     }

@@ -42,7 +42,8 @@ class NewFilesTest {
     for (Map.Entry<String, String> file : KnowledgeSource.folder(CARDS).files().entrySet()) {
       Files.writeString(folder.resolve(file.getKey()), file.getValue());
     }
-    return new NewFiles(folder, KnowledgeSource.folder(folder).files());
+    SortedMap<String, String> files = KnowledgeSource.folder(folder).files();
+    return new NewFiles(folder, files, files);
   }
 
   /** Answers as given, the usual for the rest. */
@@ -103,6 +104,12 @@ class NewFilesTest {
     Checked checked = new Checker().check(KnowledgeSource.folder(folder).files());
     assertThat(checked.problems()).isEmpty();
     assertThat(checked.cases()).isEqualTo(1);
+    assertThat(written.get(1))
+        .content()
+        .startsWith(
+            "# yaml-language-server: $schema=../shared/card.schema.json\ncause: charger-lead");
+    assertThat(folder.resolve("shared/card-cause.schema.json"))
+        .hasSameTextualContentAs(Path.of("shared/card-cause.schema.json"));
     RuleBase base = checked.base();
     Cause cause = base.causes().get("charger-lead-loose");
     assertThat(cause.prior()).isEqualTo(0.004);
@@ -196,6 +203,22 @@ class NewFilesTest {
             .orElseThrow();
     assertThat(question.complaint().apply(answer))
         .hasValueSatisfying(c -> assertThat(c).contains(words));
+  }
+
+  @Test
+  void a_card_of_an_add_on_knows_the_rule_base_that_it_lies_over() throws IOException {
+    Files.writeString(folder.resolve("add-on.yaml"), "add-on: quay\nname: Quay\n");
+    SortedMap<String, String> all =
+        KnowledgeSource.layered(KnowledgeSource.folder(CARDS), List.of(folder)).files();
+    NewFiles bench = new NewFiles(folder, all, KnowledgeSource.folder(folder).files());
+    NewCard card = bench.card("cause").orElseThrow();
+    SortedMap<String, String> files =
+        card.files(answers(card, with(LEAD_LOOSE, "repair", "replace-charger")));
+    assertThat(bench.problems(files)).isEmpty();
+    files.compute("battery/charger-lead-loose.yaml", (n, t) -> t.replace("lamp-seen", "lamp-sen"));
+    assertThat(bench.problems(files))
+        .extracting(p -> p.file().substring(folder.toString().length()))
+        .containsExactly("/battery/charger-lead-loose.yaml");
   }
 
   @Test

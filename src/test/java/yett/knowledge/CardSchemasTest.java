@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -28,15 +29,20 @@ import yett.quantity.Quantity;
 /** An editor that knows the schemas says of a card what the program says. */
 class CardSchemasTest {
   private static final Path KNOWLEDGE = Path.of("knowledge");
+  private static final Path EXAMPLES = Path.of("docs/examples");
   private static final Path SOURCES = Path.of("src/main/java/yett/knowledge");
 
   /** With this, headers are written instead of complained of. */
   private static final boolean WRITE = Boolean.getBoolean("yett.write");
 
   static Stream<Path> files(Predicate<String> wanted) throws IOException {
-    try (Stream<Path> files = Files.walk(KNOWLEDGE)) {
-      return files.filter(f -> wanted.test(f.toString())).sorted().toList().stream();
+    List<Path> all = new ArrayList<>();
+    for (Path folder : List.of(KNOWLEDGE, EXAMPLES)) {
+      try (Stream<Path> files = Files.walk(folder)) {
+        files.filter(f -> wanted.test(f.toString())).sorted().forEach(all::add);
+      }
     }
+    return all.stream();
   }
 
   static Stream<Path> cards() throws IOException {
@@ -142,7 +148,7 @@ class CardSchemasTest {
         catchThrowableOfType(
             KnowledgeException.class,
             () -> RuleBase.read(() -> new TreeMap<>(java.util.Map.of("a.yaml", "nonsense: a"))));
-    assertThat(kinds()).hasSize(13);
+    assertThat(kinds()).hasSize(14);
     for (String kind : kinds()) {
       assertThat(CardSchemas.keys(CardSchemas.ofKind(kind))).contains(kind);
       String unknown = "\"" + kind + "\" is not";

@@ -26,7 +26,7 @@ class MutatedCardsTest {
       cards(Path.of("src/test/resources/every-field"));
 
   static List<String> kinds() {
-    return CardSchemas.kinds();
+    return CardSchemas.kinds().stream().filter(kind -> !kind.equals("add-on")).toList();
   }
 
   @ParameterizedTest

@@ -1,0 +1,40 @@
+package yett.bench;
+
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * A folder that somebody works in, with what it is laid over if it is an add-on.
+ *
+ * @param below the files that are not in the folder
+ * @param prefix stands before the name of a file of the folder among all; empty if it is no add-on
+ */
+public record Laid(SortedMap<String, String> below, String prefix) {
+  private static final String ADD_ON = "add-on.yaml";
+
+  /**
+   * @param all files of the rule base that is worked with
+   * @param own files of the folder
+   */
+  public static Laid of(Path folder, SortedMap<String, String> all, Map<String, String> own) {
+    String prefix =
+        Stream.of(folder, folder.toAbsolutePath().normalize())
+            .map(path -> path.toString().replace('\\', '/') + "/")
+            .filter(path -> all.containsKey(path + ADD_ON))
+            .findFirst()
+            .orElse("");
+    SortedMap<String, String> below = new TreeMap<>(all);
+    own.keySet().forEach(name -> below.remove(prefix + name));
+    return new Laid(below, prefix);
+  }
+
+  /** All files, with these in the folder. */
+  public SortedMap<String, String> with(Map<String, String> own) {
+    SortedMap<String, String> all = new TreeMap<>(below);
+    own.forEach((name, text) -> all.put(prefix + name, text));
+    return all;
+  }
+}
