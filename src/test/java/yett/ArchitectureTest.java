@@ -104,6 +104,11 @@ class ArchitectureTest {
           .because("what is wrong with a rule base is found before it is shown");
 
   @ArchTest
+  static final ArchRule reviews_know_no_screen_and_no_store =
+      knowsOnly("review", "calculation", "knowledge", "rules", "belief", "interview")
+          .because("what cases say against the cards follows from their events");
+
+  @ArchTest
   static final ArchRule practice_knows_no_screen_and_no_casebook =
       knowsOnly(
               "practice",

@@ -40,6 +40,7 @@ class ShellConfiguration {
                 new KnowledgeTrustVerb(desk),
                 new PracticeVerb(desk),
                 new PracticeProgressVerb(desk),
+                new KnowledgeReviewVerb(desk),
                 new CalculateVerb(desk),
                 new HelpVerb(desk))));
   }

@@ -1,0 +1,127 @@
+package yett.knowledge;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import tools.jackson.databind.JsonNode;
+import yett.knowledge.CardFile.Document;
+
+/**
+ * Changes chances in the text of cards and leaves every other character as it is: comments, order
+ * and line ends stay, so that version control shows the change and nothing else. Where a word stood
+ * for a chance, a figure stands then.
+ */
+public final class CardEdit {
+  private final SortedMap<String, String> files;
+
+  /**
+   * @param files contents by path; not changed
+   */
+  public CardEdit(SortedMap<String, String> files) {
+    this.files = new TreeMap<>(files);
+  }
+
+  /** The files with all changes so far. */
+  public SortedMap<String, String> files() {
+    return new TreeMap<>(files);
+  }
+
+  /** A card in its file. */
+  private record Place(String file, Document card, String pointer) {}
+
+  /**
+   * Writes the prior of a cause.
+   *
+   * @return the file that it stands in; empty if it cannot be found
+   */
+  public Optional<String> prior(String cause, double chance) {
+    return find("cause", cause, "/prior").map(p -> scalar(p, chance));
+  }
+
+  /** Writes what a check or complaint shows when no cause that speaks there is present. */
+  public Optional<String> otherwise(String check, List<String> outcomes, double[] row) {
+    return find("check", check, "/otherwise")
+        .or(() -> find("complaint", check, "/otherwise"))
+        .map(p -> write(p, outcomes, row));
+  }
+
+  /** Writes the row of a cause, on the check's own card or on the cause's. */
+  public Optional<String> row(String check, String cause, List<String> outcomes, double[] row) {
+    return find("check", check, "/likelihood/" + cause)
+        .or(() -> find("complaint", check, "/likelihood/" + cause))
+        .or(() -> find("cause", cause, "/shows/" + check))
+        .map(p -> write(p, outcomes, row));
+  }
+
+  private Optional<Place> find(String kind, String id, String pointer) {
+    for (Map.Entry<String, String> file : files.entrySet()) {
+      boolean cards = file.getKey().endsWith(".yaml") && !file.getKey().endsWith(".case.yaml");
+      if (cards && file.getValue().contains(id)) {
+        for (Document card : CardFile.read(file.getKey(), file.getValue(), new ArrayList<>())) {
+          JsonNode named = card.root().get(kind);
+          boolean here = named != null && named.asString().strip().equals(id);
+          if (here && !card.root().at(pointer).isMissingNode()) {
+            return Optional.of(new Place(file.getKey(), card, pointer));
+          }
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private String write(Place place, List<String> outcomes, double[] row) {
+    if (!place.card().root().at(place.pointer()).isObject()) {
+      return scalar(place, row[row.length - 1]);
+    }
+    Map<String, Double> chances = new LinkedHashMap<>();
+    for (int i = 0; i < row.length; i++) {
+      chances.put(outcomes.get(i), row[i]);
+    }
+    return map(place, chances);
+  }
+
+  private String scalar(Place place, double chance) {
+    CardText text = new CardText(files.get(place.file()));
+    int key = text.offset(place.card().line(place.pointer()), place.card().column(place.pointer()));
+    text.replaceValue(key, figure(chance));
+    files.put(place.file(), text.toString());
+    return place.file();
+  }
+
+  /** From the last entry to the first, so that the places of those before stay true. */
+  private String map(Place place, Map<String, Double> chances) {
+    CardText text = new CardText(files.get(place.file()));
+    Map<Integer, String> present = new TreeMap<>(Comparator.reverseOrder());
+    List<String> missing = new ArrayList<>();
+    for (Map.Entry<String, Double> chance : chances.entrySet()) {
+      String pointer = place.pointer() + "/" + chance.getKey();
+      if (!place.card().root().at(pointer).isMissingNode()) {
+        int key = text.offset(place.card().line(pointer), place.card().column(pointer));
+        present.put(key, figure(chance.getValue()));
+      } else if (chance.getValue() > 0) {
+        missing.add(chance.getKey() + ": " + figure(chance.getValue()));
+      }
+    }
+    boolean last = true;
+    for (Map.Entry<Integer, String> entry : present.entrySet()) {
+      text.replaceValue(entry.getKey(), entry.getValue());
+      if (last) {
+        text.addBehind(entry.getKey(), missing);
+      }
+      last = false;
+    }
+    files.put(place.file(), text.toString());
+    return place.file();
+  }
+
+  /** As short as it can be written: 0.46, 1, 0.0125. */
+  private static String figure(double chance) {
+    return new BigDecimal(Double.toString(chance)).stripTrailingZeros().toPlainString();
+  }
+}

@@ -1,0 +1,68 @@
+package yett.review;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeSet;
+import yett.knowledge.CardEdit;
+import yett.knowledge.RuleBase;
+
+/**
+ * What the files of a rule base become when proposals are accepted.
+ *
+ * @param files contents by path, changed and unchanged
+ * @param changed paths of those that are changed
+ * @param base read from them
+ * @param left proposals for which no place was found to write to
+ */
+public record Acceptance(
+    SortedMap<String, String> files, List<String> changed, RuleBase base, List<Proposal> left) {
+  private static final double SAME = 1e-9;
+
+  /**
+   * Works the changes out; nothing is written.
+   *
+   * @throws IllegalStateException if a card, read again, would not say what was accepted
+   */
+  public static Acceptance of(SortedMap<String, String> files, List<Proposal> accepted) {
+    CardEdit edit = new CardEdit(files);
+    TreeSet<String> changed = new TreeSet<>();
+    List<Proposal> left =
+        accepted.stream()
+            .filter(
+                p -> {
+                  Optional<String> file = write(edit, p);
+                  file.ifPresent(changed::add);
+                  return file.isEmpty();
+                })
+            .toList();
+    RuleBase base = RuleBase.read(edit::files);
+    accepted.stream().filter(p -> !left.contains(p)).forEach(p -> says(base, p));
+    return new Acceptance(edit.files(), List.copyOf(changed), base, left);
+  }
+
+  private static Optional<String> write(CardEdit edit, Proposal p) {
+    return switch (p.kind()) {
+      case PRIOR -> edit.prior(p.cause(), p.instead()[0]);
+      case OTHERWISE -> edit.otherwise(p.check(), p.outcomes(), p.instead());
+      case ROW -> edit.row(p.check(), p.cause(), p.outcomes(), p.instead());
+    };
+  }
+
+  private static void says(RuleBase base, Proposal p) {
+    double[] now =
+        switch (p.kind()) {
+          case PRIOR -> new double[] {base.causes().get(p.cause()).prior()};
+          case OTHERWISE -> base.checks().get(p.check()).otherwise();
+          case ROW -> base.checks().get(p.check()).likelihood().get(p.cause());
+        };
+    for (int i = 0; i < p.instead().length; i++) {
+      // Of a complaint one figure is written, and the card's row has two.
+      int at = now.length - p.instead().length + i;
+      if (Math.abs(now[at] - p.instead()[i]) > SAME) {
+        throw new IllegalStateException(
+            "\"" + p.name() + "\" would not read as it was accepted; nothing was written");
+      }
+    }
+  }
+}

@@ -1,0 +1,112 @@
+package yett.review;
+
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import yett.belief.CausalModel;
+import yett.interview.CaseState;
+import yett.interview.Ending;
+import yett.interview.Entry;
+import yett.interview.Event;
+import yett.interview.Interview;
+import yett.interview.Moment;
+import yett.knowledge.Cause;
+import yett.knowledge.Check;
+import yett.knowledge.RuleBase;
+import yett.rules.Conclusion.Finding;
+
+/**
+ * Reads out of a closed case what was wrong and what the gate showed. Only a case whose gate ran
+ * again, and of which the belief leaves no doubt then, tells what was wrong.
+ */
+public final class CaseSettler {
+  /** Settled choices: a cause is taken to have been there from this chance on, */
+  private static final double THERE = 0.9;
+
+  /** and not to have been there below this one; between the two the case is left out. */
+  private static final double NOT_THERE = 0.1;
+
+  private final Interview interview;
+  private final RuleBase base;
+
+  public CaseSettler(Interview interview) {
+    this.interview = interview;
+    this.base = interview.expertise().base();
+  }
+
+  /** The case, if it is settled. */
+  public Optional<SettledCase> settle(List<Entry> entries) {
+    CaseState state = CaseState.of(entries);
+    boolean cured =
+        state.closed().filter(e -> e == Ending.REPAIRED || e == Ending.SOLVED).isPresent()
+            && state.deeds().stream().anyMatch(d -> d.event() instanceof Event.Repaired);
+    if (!cured) {
+      return Optional.empty();
+    }
+    Moment moment = interview.at(entries);
+    Optional<Set<String>> causes = causes(moment);
+    return causes.map(c -> new SettledCase(c, seen(moment), shares(moment)));
+  }
+
+  private static Optional<Set<String>> causes(Moment moment) {
+    double[] chances = moment.belief().atCallOut();
+    List<String> ids = moment.belief().model().causes();
+    Set<String> there = new LinkedHashSet<>();
+    for (int c = 0; c < chances.length; c++) {
+      if (chances[c] >= THERE) {
+        there.add(ids.get(c));
+      } else if (chances[c] > NOT_THERE) {
+        return Optional.empty();
+      }
+    }
+    return there.isEmpty() || there.contains(Cause.NOT_IN_RULE_BASE)
+        ? Optional.empty()
+        : Optional.of(there);
+  }
+
+  private Map<String, Integer> seen(Moment moment) {
+    Map<String, Integer> seen = new HashMap<>();
+    for (CaseState.Answered answered : moment.state().answers()) {
+      Check check = base.checks().get(answered.check());
+      boolean reliable =
+          check != null && check.reliability().getOrDefault(answered.by(), 1.0) >= 1;
+      if (answered.epoch() == 0 && reliable) {
+        moment
+            .judgement()
+            .finding(answered.event())
+            .map(Finding::outcome)
+            .map(check::indexOf)
+            .filter(i -> i >= 0)
+            .ifPresent(i -> seen.put(check.id(), i));
+      }
+    }
+    List<String> said = moment.state().complaints().orElse(List.of());
+    base.complaints().stream()
+        .filter(c -> !moment.judgement().unavailable().contains(c.id()))
+        .forEach(c -> seen.put(c.id(), said.contains(c.id()) ? c.indexOf(Check.SAID) : 0));
+    return seen;
+  }
+
+  private Map<String, Double> shares(Moment moment) {
+    return shares(
+        interview.expertise().model().withOdds(moment.judgement().oddsFactors()));
+  }
+
+  /** By cause, how often it arises by itself at a gate at which there is at least one cause. */
+  static Map<String, Double> shares(CausalModel model) {
+    double none = 1;
+    for (int c = 0; c < model.size(); c++) {
+      none *= 1 - model.prior(c);
+    }
+    Map<String, Double> shares = new HashMap<>();
+    for (int c = 0; c < model.size(); c++) {
+      if (model.prior(c) > 0) {
+        shares.put(model.causes().get(c), model.prior(c) / (1 - none));
+      }
+    }
+    return shares;
+  }
+}
