@@ -25,7 +25,9 @@ final class CardText {
     text.replace(start, valueEnd(start), value);
   }
 
-  /** Adds fields behind one, in the way in which it stands: on its line, or on lines of their own. */
+  /**
+   * Adds fields behind one, in the way in which it stands: on its line, or on lines of their own.
+   */
   void addBehind(int key, List<String> fields) {
     if (fields.isEmpty()) {
       return;

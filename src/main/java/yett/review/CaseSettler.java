@@ -71,8 +71,7 @@ public final class CaseSettler {
     Map<String, Integer> seen = new HashMap<>();
     for (CaseState.Answered answered : moment.state().answers()) {
       Check check = base.checks().get(answered.check());
-      boolean reliable =
-          check != null && check.reliability().getOrDefault(answered.by(), 1.0) >= 1;
+      boolean reliable = check != null && check.reliability().getOrDefault(answered.by(), 1.0) >= 1;
       if (answered.epoch() == 0 && reliable) {
         moment
             .judgement()
@@ -91,8 +90,7 @@ public final class CaseSettler {
   }
 
   private Map<String, Double> shares(Moment moment) {
-    return shares(
-        interview.expertise().model().withOdds(moment.judgement().oddsFactors()));
+    return shares(interview.expertise().model().withOdds(moment.judgement().oddsFactors()));
   }
 
   /** By cause, how often it arises by itself at a gate at which there is at least one cause. */

@@ -81,9 +81,7 @@ public final class Reviewer {
     judged = Math.min(1 - LEAST_PRIOR, Math.max(LEAST_PRIOR, judged));
     SharePosterior posterior =
         new SharePosterior(
-            new double[] {judged, 1 - judged},
-            weight,
-            new int[] {hits, possible.size() - hits});
+            new double[] {judged, 1 - judged}, weight, new int[] {hits, possible.size() - hits});
     double moved = odds(posterior.mean(0)) / odds(judged) * odds(cause.prior());
     double instead = Math.min(MOST_PRIOR, Math.max(LEAST_PRIOR, moved / (1 + moved)));
     return Optional.of(

@@ -2,7 +2,9 @@ package yett.review;
 
 import java.util.Arrays;
 
-/** From what is shown when a cause is there back to the row that makes it so, and figures to write. */
+/**
+ * From what is shown when a cause is there back to the row that makes it so, and figures to write.
+ */
 final class Rows {
   /** Half a percent of every row is spread evenly before it is used (yett.belief.CardModel). */
   private static final double SLIP = 0.005;

@@ -70,8 +70,7 @@ final class KnowledgeReviewVerb extends Verb {
     SortedMap<String, String> files = KnowledgeSource.folder(folder).files();
     Expertise expertise = desk.ruleBases().open(() -> files);
     List<SettledCase> cases = settled(context, expertise);
-    List<Proposal> found =
-        new Reviewer(expertise.base(), expertise.model(), weight).review(cases);
+    List<Proposal> found = new Reviewer(expertise.base(), expertise.model(), weight).review(cases);
     if (found.isEmpty()) {
       say("The cases speak against nothing in the cards.");
       return OK;
@@ -117,7 +116,8 @@ final class KnowledgeReviewVerb extends Verb {
   }
 
   private List<SettledCase> settled(CommandContext context, Expertise expertise) {
-    var search = new Sought(context, ZoneId.systemDefault()).search(expertise.base(), Optional.empty());
+    var search =
+        new Sought(context, ZoneId.systemDefault()).search(expertise.base(), Optional.empty());
     List<CaseSummary> closed =
         desk.casebook().search(search).stream()
             .filter(c -> c.summary().state() == CaseState.CLOSED)
@@ -128,7 +128,9 @@ final class KnowledgeReviewVerb extends Verb {
       CaseSettler settler = new CaseSettler(interview);
       for (CaseSummary line : closed) {
         try {
-          settler.settle(OpenCase.entries(desk.casebook().events(line.id()))).ifPresent(settled::add);
+          settler
+              .settle(OpenCase.entries(desk.casebook().events(line.id())))
+              .ifPresent(settled::add);
         } catch (IllegalArgumentException e) {
           // Written by a newer program: it is among those that tell nothing.
         }
@@ -241,8 +243,7 @@ final class KnowledgeReviewVerb extends Verb {
         continue;
       }
       try (Progress progress = desk.console().start("Replaying", 2 * first.cases().size())) {
-        Comparison comparison =
-            Comparison.of(before, first, after, second, progress::step);
+        Comparison comparison = Comparison.of(before, first, after, second, progress::step);
         List<Block> blocks = new ArrayList<>();
         comparison.differences().forEach(d -> blocks.addAll(Differences.blocks(d)));
         blocks.add(Block.heading(where));

@@ -61,7 +61,8 @@ class CardEditTest {
             CARDS
                 .replace("0.065      #", "0.0712      #")
                 .replace("{usual: 0.2, slap: usually}", "{usual: 0.3, slap: 0.7}")
-                .replace("\"ordinary\": 0.04, tight: 0.0,  slack: 0.46",
+                .replace(
+                    "\"ordinary\": 0.04, tight: 0.0,  slack: 0.46",
                     "\"ordinary\": 0.05, tight: 0.005,  slack: 0.445")
                 .replace("chain-slack: nearly always,", "chain-slack: 0.82,")
                 .replace("otherwise: 0.01        #", "otherwise: 0.02        #"));

@@ -123,8 +123,7 @@ class ReviewerTest {
     double judged = SHARES.get("chain-slack");
     double card = BASE.causes().get("chain-slack").prior();
     // The card's odds move by the factor by which the odds of the share were wrong.
-    assertThat(p / (1 - p))
-        .isCloseTo(card / (1 - card) / (judged / (1 - judged)), within(0.02));
+    assertThat(p / (1 - p)).isCloseTo(card / (1 - card) / (judged / (1 - judged)), within(0.02));
     assertThat(found)
         .extracting(Proposal::name)
         .as("what was simulated as the card says")
@@ -152,9 +151,10 @@ class ReviewerTest {
     for (int book = 0; book < 100; book++) {
       List<SettledCase> cases = new ArrayList<>();
       for (int i = 0; i < 60; i++) {
-        int shown = Math.max(
-            draw(rest.otherwise(), random),
-            draw(rest.likelihood().get("batteries-low"), random));
+        int shown =
+            Math.max(
+                draw(rest.otherwise(), random),
+                draw(rest.likelihood().get("batteries-low"), random));
         cases.add(new SettledCase(Set.of("batteries-low"), Map.of(rest.id(), shown), Map.of()));
       }
       against += reviewer().review(cases).isEmpty() ? 0 : 1;
