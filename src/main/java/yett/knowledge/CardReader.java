@@ -218,7 +218,7 @@ final class CardReader {
           "Add one of them.");
     }
     String usual = fields.text("default");
-    if (!choices.isEmpty() && !choices.containsKey(usual)) {
+    if (!choices.isEmpty() && !usual.isEmpty() && !choices.containsKey(usual)) {
       fields.problem(
           "default",
           "unknown-name",
@@ -295,10 +295,14 @@ final class CardReader {
     }
     Quantity q = quantity.get();
     String counted = q == Quantity.COUNT ? inner.text("unit", "") : "";
-    Unit unit =
-        q == Quantity.COUNT
-            ? q.canonical()
-            : inner.parsed("unit", Unit::parse).orElse(q.canonical());
+    Optional<Unit> given =
+        q == Quantity.COUNT || !inner.has("unit")
+            ? Optional.of(q.canonical())
+            : inner.parsed("unit", text -> unit(text, q));
+    if (given.isEmpty()) {
+      return Optional.empty();
+    }
+    Unit unit = given.get();
     String instrument = inner.text("instrument", "eye");
     if (!Instruments.names().contains(instrument)) {
       inner.problem(
@@ -323,6 +327,20 @@ final class CardReader {
     Measures measures = inner.parsed("possible", text -> within(open, text)).orElse(open);
     inner.finish();
     return Optional.of(measures);
+  }
+
+  private static Unit unit(String text, Quantity quantity) {
+    Unit unit = Unit.parse(text);
+    if (unit.quantity() != quantity) {
+      throw new IllegalArgumentException(
+          "\""
+              + text
+              + "\" is a unit of "
+              + unit.quantity().label()
+              + ", not of "
+              + quantity.label());
+    }
+    return unit;
   }
 
   private static Measures within(Measures open, String text) {

@@ -216,7 +216,7 @@ final class CrossCheck {
   private void known(
       String kind, String id, String field, Collection<String> names, Collection<String> known) {
     for (String name : names) {
-      if (!known.contains(name)) {
+      if (!known.contains(name) && !name.isEmpty()) { // an empty one was told when it was read
         problem(
             kind,
             id,

@@ -76,8 +76,16 @@ public final class Fields {
   /** Text that must be there. */
   public String text(String field) {
     if (!has(field)) {
-      problem(
-          "", "missing-field", "\"" + field + "\" is missing", "Add a line \"" + field + ": …\".");
+      if (node.has(field)) {
+        problem(
+            field, "missing-field", "\"" + field + "\" has no value", "Write it behind the colon.");
+      } else {
+        problem(
+            "",
+            "missing-field",
+            "\"" + field + "\" is missing",
+            "Add a line \"" + field + ": …\".");
+      }
       return "";
     }
     String text = text(field, "");
@@ -119,7 +127,11 @@ public final class Fields {
   private double number(String field, JsonNode value, double least, double most) {
     if (!value.isNumber() || !Double.isFinite(value.doubleValue())) {
       String found =
-          value.isNull() ? "\"" + field + "\" has no value" : shown(value) + " is not a number";
+          value.isNull()
+              ? "\"" + field + "\" has no value"
+              : value.isNumber()
+                  ? "\"" + field + "\" is too large or no number at all"
+                  : shown(value) + " is not a number";
       problem(field, "not-a-number", found, "Write figures only, such as 0.3 or 12.");
       return least;
     }
@@ -128,11 +140,15 @@ public final class Fields {
       problem(
           field,
           "out-of-range",
-          "\"" + field + "\" is " + value + ", outside " + least + " to " + most,
+          "\"" + field + "\" is " + value + ", outside " + plain(least) + " to " + plain(most),
           "Look for a slipped decimal point.");
       return Math.min(most, Math.max(least, number));
     }
     return number;
+  }
+
+  private static String plain(double number) {
+    return java.math.BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 
   public boolean flag(String field) {

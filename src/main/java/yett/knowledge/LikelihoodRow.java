@@ -24,6 +24,10 @@ final class LikelihoodRow {
   private final List<String> ids;
   private final boolean words;
   private final double[] row;
+
+  /** Whether something is wrong with it already, so that its sum means nothing. */
+  private boolean told;
+
   private final List<Integer> leftOut = new ArrayList<>();
 
   private LikelihoodRow(Fields fields, String name, List<Outcome> outcomes) {
@@ -32,6 +36,7 @@ final class LikelihoodRow {
     this.ids = outcomes.stream().map(Outcome::id).toList();
     this.words = fields.inWords(name);
     this.row = new double[ids.size()];
+    this.told = ids.size() < 2 || !fields.get(name).isObject();
   }
 
   /**
@@ -41,6 +46,9 @@ final class LikelihoodRow {
    * @return a chance for each outcome, in their order; adds up to 1
    */
   static double[] read(Fields fields, String name, List<Outcome> outcomes) {
+    if (!fields.has(name)) {
+      fields.text(name); // complains
+    }
     LikelihoodRow row = new LikelihoodRow(fields, name, outcomes);
     row.place(fields.chances(name));
     return row.broughtToOne();
@@ -55,7 +63,8 @@ final class LikelihoodRow {
       }
     }
     for (String outcome : chances.keySet()) {
-      if (!ids.contains(outcome)) {
+      if (!ids.contains(outcome) && !ids.isEmpty()) { // none at all was told with the outcomes
+        told = true;
         fields.problem(
             name + "/" + outcome,
             "unknown-name",
@@ -73,7 +82,7 @@ final class LikelihoodRow {
     }
     boolean near =
         words ? sum >= 1 / MOST_IN_WORDS && sum <= MOST_IN_WORDS : Math.abs(sum - 1) <= TOLERANCE;
-    if (!near) {
+    if (!near && !told) {
       fields.problem(
           name,
           "does-not-add-up",

@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 record ParsedFile(
     String text, List<CardFile.Document> cards, List<Problem> problems, List<String> unreadable) {
   private static final Pattern DIVIDER = Pattern.compile("(?m)^---[ \\t]*(#.*)?\\R?");
-  private static final Pattern FIRST = Pattern.compile("(?m)^([a-z-]+):[ \\t]*([a-z0-9-]+)");
+  private static final Pattern FIRST = Pattern.compile("(?m)^\\s*([a-z-]+):?[ \\t]+([a-z0-9-]+)");
 
   static ParsedFile of(String name, String text) {
     List<Problem> problems = new ArrayList<>();
@@ -31,7 +31,8 @@ record ParsedFile(
     List<String> unreadable = new ArrayList<>();
     for (String part : parts(text)) {
       List<Problem> here = new ArrayList<>();
-      cards.addAll(CardFile.read(name, part, here));
+      List<CardFile.Document> card = CardFile.read(name, part, here);
+      cards.addAll(here.isEmpty() ? card : List.of());
       problems.addAll(here);
       Matcher first = FIRST.matcher(part);
       if (!here.isEmpty() && first.find()) {

@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -132,15 +133,20 @@ final class RuleBaseReader {
           "unknown-card",
           "a card begins with its kind and id; found \"" + kind + "\"",
           Names.advice(kind, KINDS));
+      broken(Names.nearest(kind, KINDS).orElse("card"), fields.text(kind, ""));
       return;
     }
     String id = fields.text(kind);
-    if (!id.isEmpty() && !id.matches("[a-z0-9]++(-[a-z0-9]++)*+")) {
+    if (id.isEmpty()) {
+      return; // told; what else is wrong with it shows once it has an id
+    }
+    if (!id.matches("[a-z0-9]++(-[a-z0-9]++)*+")) {
       fields.problem(
           kind,
           "bad-id",
           "\"" + id + "\" cannot be an id",
           "Use lower-case words and figures joined by hyphens, such as chain-slack.");
+      broken(kind, id.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-"));
     }
     telephone.card(kind, id, fields);
     CardReader reader = new CardReader(fields, id);
@@ -160,6 +166,13 @@ final class RuleBaseReader {
     }
     fields.finish();
     places.put(kind, id, fields);
+  }
+
+  /** A card that others may speak of and that cannot be taken as it is. */
+  private void broken(String kind, String id) {
+    if (!id.isEmpty()) {
+      unreadable.add(kind + " " + id);
+    }
   }
 
   private static <C extends Card> void add(
