@@ -109,6 +109,12 @@ final class Asked {
     return ids("hazards", "What can hurt there? Hazards, with commas", "hazard", hazards);
   }
 
+  Question entails() {
+    TreeSet<String> follow = new TreeSet<>(base.repairs().keySet());
+    follow.addAll(base.checks().keySet());
+    return ids("entails", "What has to follow it? Repairs or checks, with commas", "card", follow);
+  }
+
   static Question who() {
     return Question.of("who", "Who may do it, at least", word -> oneOf(word, Role.words()))
         .suggesting(Role.words())

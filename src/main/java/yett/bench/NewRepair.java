@@ -50,6 +50,7 @@ final class NewRepair implements NewCard {
         with(prefix, asked.needs()),
         with(prefix, Asked.who()),
         with(prefix, asked.hazards()),
+        with(prefix, asked.entails()),
         with(
             prefix,
             Asked.ids("proofs", "Proofs that it makes necessary, with commas", "proof", proofs)));
@@ -94,6 +95,7 @@ final class NewRepair implements NewCard {
         .ids("needs", Lists.ids(answers.get(prefix + "needs")))
         .line("who", answers.get(prefix + "who"))
         .ids("hazards", Lists.ids(answers.get(prefix + "hazards")))
+        .ids("entails", Lists.ids(answers.get(prefix + "entails")))
         .ids("proofs", Lists.ids(answers.get(prefix + "proofs")))
         .words("source", answers.get("source"));
   }

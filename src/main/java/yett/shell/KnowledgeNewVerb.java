@@ -130,7 +130,10 @@ final class KnowledgeNewVerb extends Verb {
   }
 
   private Optional<String> ask(Question question) {
-    question.before().forEach(this::say);
+    if (!question.before().isEmpty()) {
+      desk.console().show(Block.blank());
+      question.before().forEach(this::say);
+    }
     String usual =
         question
             .usual()

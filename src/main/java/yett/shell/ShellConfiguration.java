@@ -34,6 +34,7 @@ class ShellConfiguration {
                 new ReplayVerb(desk),
                 new KnowledgeCheckVerb(desk),
                 new KnowledgeNewVerb(desk),
+                new KnowledgeShowVerb(desk),
                 new KnowledgeCoverVerb(desk),
                 new KnowledgeTestVerb(desk),
                 new KnowledgeCompareVerb(desk),

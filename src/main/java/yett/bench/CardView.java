@@ -1,0 +1,127 @@
+package yett.bench;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import yett.knowledge.Cause;
+import yett.knowledge.Check;
+import yett.knowledge.RuleBase;
+
+/**
+ * A card as the program understands it: words turned into figures, rows of all files together, and
+ * for a cause what it shows, what removes it and what looks like it.
+ */
+public final class CardView {
+  private static final int MOST_ALIKE = 5;
+
+  private final RuleBase base;
+  private final Map<String, String> lines = new LinkedHashMap<>();
+
+  private CardView(RuleBase base) {
+    this.base = base;
+  }
+
+  /**
+   * Lines by their name; empty if there is no cause, check, complaint, proof or repair of that id.
+   */
+  public static Map<String, String> of(String id, RuleBase base) {
+    CardView view = new CardView(base);
+    Optional.ofNullable(base.causes().get(id)).ifPresent(view::cause);
+    Optional.ofNullable(base.checks().get(id)).ifPresent(view::check);
+    Optional.ofNullable(base.repairs().get(id))
+        .ifPresent(
+            repair -> {
+              view.lines.put("repair " + id, repair.name());
+              repair.removes().forEach((c, p) -> view.lines.put("removes " + c, figure(p)));
+            });
+    return view.lines;
+  }
+
+  /** Ids that {@link #of} knows. */
+  public static List<String> ids(RuleBase base) {
+    List<String> ids = new ArrayList<>(base.causes().keySet());
+    ids.addAll(base.checks().keySet());
+    ids.addAll(base.repairs().keySet());
+    return ids;
+  }
+
+  private void cause(Cause cause) {
+    lines.put("cause " + cause.id(), cause.name());
+    lines.put("prior", figure(cause.prior()));
+    base.checks().values().stream()
+        .filter(c -> c.likelihood().containsKey(cause.id()))
+        .sorted(Comparator.comparingDouble((Check c) -> -telling(c, cause.id())))
+        .forEach(c -> lines.put("shows " + c.id(), row(c, c.likelihood().get(cause.id()))));
+    cause.bringsAbout().forEach((c, p) -> lines.put("brings about " + c, figure(p)));
+    base.repairs().values().stream()
+        .filter(r -> r.removes().containsKey(cause.id()))
+        .forEach(r -> lines.put("removed by " + r.id(), figure(r.removes().get(cause.id()))));
+    base.causes().values().stream()
+        .filter(c -> !c.id().equals(cause.id()) && shows(c.id()) && shows(cause.id()))
+        .sorted(Comparator.comparingDouble((Cause c) -> best(cause.id(), c.id()).distance()))
+        .limit(MOST_ALIKE)
+        .forEach(c -> alike(cause.id(), c.id()));
+  }
+
+  private boolean shows(String cause) {
+    return ordinary().stream().anyMatch(c -> c.likelihood().containsKey(cause));
+  }
+
+  private List<Check> ordinary() {
+    return base.ordinaryChecks().filter(c -> !c.danger()).toList();
+  }
+
+  /** How far a cause's row is from that of a sound gate. */
+  private static double telling(Check check, String cause) {
+    return Neighbours.distance(check.likelihood().get(cause), check.otherwise());
+  }
+
+  private record Best(String check, double distance) {}
+
+  /** The check that tells two causes apart best. */
+  private Best best(String one, String other) {
+    return ordinary().stream()
+        .map(
+            c ->
+                new Best(
+                    c.id(),
+                    Neighbours.distance(
+                        c.likelihood().getOrDefault(one, c.otherwise()),
+                        c.likelihood().getOrDefault(other, c.otherwise()))))
+        .max(Comparator.comparingDouble(Best::distance))
+        .orElse(new Best("no check", 0));
+  }
+
+  private void alike(String cause, String other) {
+    Best best = best(cause, other);
+    lines.put(
+        "looks like " + other,
+        String.format(
+            Locale.ROOT, "best told apart by %s (%.0f %%)", best.check(), 100 * best.distance()));
+  }
+
+  private void check(Check check) {
+    lines.put(check.kind().name().toLowerCase(Locale.ROOT) + " " + check.id(), check.ask());
+    check.outcomes().forEach(o -> lines.put("outcome " + o.id(), o.text()));
+    check.likelihood().forEach((cause, row) -> lines.put("with " + cause, row(check, row)));
+    lines.put("otherwise", row(check, check.otherwise()));
+  }
+
+  private static String row(Check check, double[] row) {
+    List<String> parts = new ArrayList<>();
+    for (int i = 0; i < row.length; i++) {
+      parts.add(check.outcomes().get(i).id() + " " + figure(row[i]));
+    }
+    return String.join(", ", parts);
+  }
+
+  private static String figure(double chance) {
+    return String.format(Locale.ROOT, "%.3f", chance)
+        .replaceFirst("0+$", "")
+        .replaceFirst("\\.$", "");
+  }
+}
