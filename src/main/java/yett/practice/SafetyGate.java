@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -41,7 +42,7 @@ final class SafetyGate {
     return stopped(moment)
         .or(() -> blind(moment, !check.hazards().isEmpty() || !check.needs().isEmpty()))
         .or(() -> reserved(moment, check.who(), check.hazards()))
-        .or(() -> absent(moment, check.id()))
+        .or(() -> unavailable(moment, check.id(), check.onlyIf(), check.hazards()))
         .or(() -> untried(moment, check))
         .or(() -> unready(moment, check.needs(), check.hazards()));
   }
@@ -50,7 +51,7 @@ final class SafetyGate {
     return stopped(moment)
         .or(() -> blind(moment, true))
         .or(() -> reserved(moment, repair.who(), repair.hazards()))
-        .or(() -> absent(moment, repair.id()))
+        .or(() -> unavailable(moment, repair.id(), repair.onlyIf(), repair.hazards()))
         .or(() -> unready(moment, repair.needs(), repair.hazards()));
   }
 
@@ -58,6 +59,7 @@ final class SafetyGate {
     return stopped(moment)
         .or(() -> blind(moment, true))
         .or(() -> reserved(moment, setUp.who(), setUp.hazards()))
+        .or(() -> unsound(moment, setUp))
         .or(() -> unready(moment, List.of(setUp.id()), List.of(), setUp.hazards()));
   }
 
@@ -69,6 +71,7 @@ final class SafetyGate {
             : List.of();
     return stopped(moment)
         .or(() -> blind(moment, true))
+        .or(() -> Optional.ofNullable(running).flatMap(r -> unsound(moment, r)))
         .or(() -> unready(moment, needs, running == null ? List.of() : running.hazards()));
   }
 
@@ -156,11 +159,50 @@ final class SafetyGate {
                 base.cautionsFor(hazards)));
   }
 
-  private static Optional<Refusal> absent(Moment moment, String card) {
+  /** What this gate does not have, or what the rules call unsafe after what was seen of it. */
+  private Optional<Refusal> unavailable(
+      Moment moment, String card, Map<String, List<String>> onlyIf, List<String> hazards) {
+    return reason(moment, card)
+        .map(
+            why ->
+                sites.fits(onlyIf, moment.state().site())
+                    ? Refusal.dangerous(
+                        "Not as this gate is: " + why + ".", base.cautionsFor(hazards))
+                    : Refusal.harmless("Not on this gate: " + why + "."));
+  }
+
+  private static Optional<String> reason(Moment moment, String card) {
     return moment.judgement().unavailabilities().stream()
         .filter(u -> u.card().equals(card))
         .findFirst()
-        .map(u -> Refusal.harmless("Not on this gate: " + u.reason().words() + "."));
+        .map(u -> u.reason().words());
+  }
+
+  /**
+   * Whether the rules call unsafe all that is done in a set-up: then the set-up is unsafe as well.
+   * The rules speak of checks and repairs only, because the interview enters no set-up for nothing.
+   */
+  private Optional<Refusal> unsound(Moment moment, SetUp setUp) {
+    Map<String, String> site = moment.state().site();
+    Role role = moment.state().role();
+    Stream<String> checks =
+        base.ordinaryChecks()
+            .filter(c -> c.needs().contains(setUp.id()))
+            .filter(c -> role.may(c.who()) && sites.fits(c.onlyIf(), site))
+            .map(Check::id);
+    Stream<String> repairs =
+        base.repairs().values().stream()
+            .filter(r -> r.needs().contains(setUp.id()) && !setUp.id().equals(SetUp.GATE_RUNNING))
+            .filter(r -> role.may(r.who()) && sites.fits(r.onlyIf(), site))
+            .map(Repair::id);
+    List<Optional<String>> reasons =
+        Stream.concat(checks, repairs).map(card -> reason(moment, card)).toList();
+    return reasons.isEmpty() || reasons.stream().anyMatch(Optional::isEmpty)
+        ? Optional.empty()
+        : Optional.of(
+            Refusal.dangerous(
+                "Not as this gate is: " + reasons.get(0).get() + ".",
+                base.cautionsFor(setUp.hazards())));
   }
 
   private static Optional<Refusal> untried(Moment moment, Check check) {

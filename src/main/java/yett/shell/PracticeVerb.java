@@ -83,6 +83,10 @@ final class PracticeVerb extends Verb {
       throw new UsageException(
           "There is no area \"" + Words.shortened(area) + "\". " + Names.advice(area, areas));
     }
+    if (!words(context).isEmpty() && !(area + level).isEmpty()) {
+      throw new UsageException(
+          "A test case has its own area and level: leave out --area and --level, or the files.");
+    }
     long seed = seed(option(context, "seed", ""));
     return new Wanted(words(context), option(context, "case", ""), area, level, role, seed);
   }
@@ -161,8 +165,9 @@ final class PracticeVerb extends Verb {
                   + Names.advice(wanted.name(), cases.stream().map(RecordedCase::name).toList()));
     }
     RecordedCase one = fit.get((int) Math.floorMod(wanted.seed(), (long) fit.size()));
+    String file = Path.of(one.file()).toAbsolutePath().normalize().toString();
     return new Notebook.Begun(
-        fingerprint, one.file(), one.name(), "", "", one.person().word(), wanted.seed());
+        fingerprint, file, one.name(), "", "", one.person().word(), wanted.seed());
   }
 
   /** What is wrong in a file is told; its cases are not used. */
@@ -245,6 +250,9 @@ final class PracticeVerb extends Verb {
               new ReckoningViews(desk.expertise().base())
                   .blocks(bench, reckoning, progress.ratio()));
       say("The same again: " + command(begun));
+      notebook.progress().weak().stream()
+          .findFirst()
+          .ifPresent(weak -> say("Weakest so far: practice --area " + weak.name()));
       return OK;
     }
   }
