@@ -59,13 +59,13 @@ final class ReckoningViews {
   }
 
   private String verdict(Workbench bench, Reckoning reckoning) {
-    String wrong = "What was wrong: " + names(bench.exercise().truth()) + ". ";
+    String wrong = "What it was: " + names(bench.exercise().truth()) + ". ";
     if (reckoning.putRight()) {
       return wrong + "It was put right and proved.";
     }
     return bench.remaining().isEmpty()
         ? wrong + "It was put right, and not proved."
-        : wrong + "Still wrong at the end: " + names(bench.remaining()) + ".";
+        : wrong + "Still there at the end: " + names(bench.remaining()) + ".";
   }
 
   private String names(Set<String> causes) {

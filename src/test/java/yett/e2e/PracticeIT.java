@@ -61,7 +61,7 @@ class PracticeIT {
             "Noise kind:",
             "How it went",
             "WARNING: Slip: \"How far",
-            "Still wrong at the end: Chain too slack",
+            "Still there at the end: Chain too slack",
             "The plan:",
             "Hand over",
             "The plan's own way:",
