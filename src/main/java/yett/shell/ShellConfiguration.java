@@ -35,6 +35,7 @@ class ShellConfiguration {
                 new KnowledgeCheckVerb(desk),
                 new KnowledgeNewVerb(desk),
                 new KnowledgeShowVerb(desk),
+                new KnowledgeAnomaliesVerb(desk),
                 new KnowledgeCoverVerb(desk),
                 new KnowledgeTestVerb(desk),
                 new KnowledgeCompareVerb(desk),

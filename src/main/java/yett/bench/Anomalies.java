@@ -1,0 +1,19 @@
+package yett.bench;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import yett.knowledge.RuleBase;
+
+/** The weak places of a rule base, by kind. */
+public final class Anomalies {
+  private Anomalies() {}
+
+  /** Those that follow from its cards and the text of its rules. */
+  public static List<Anomaly> proved(RuleBase base) {
+    List<Anomaly> all = new ArrayList<>(CardAnomalies.of(base));
+    all.addAll(RuleAnomalies.of(base));
+    all.sort(Comparator.comparing(Anomaly::kind).thenComparing(Anomaly::about));
+    return all;
+  }
+}

@@ -1,0 +1,147 @@
+package yett.bench;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import yett.bench.Anomaly.Found;
+import yett.bench.Anomaly.Kind;
+import yett.knowledge.Check;
+import yett.knowledge.Measures;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SiteQuestion;
+import yett.rules.Conclusion;
+import yett.rules.Fact;
+import yett.rules.Judge;
+import yett.rules.RuleEngine;
+
+/**
+ * What the rules conclude on gates drawn at random: rules that never conclude anything, and pairs
+ * that speak for and against the same cause on the same gate. What was not drawn may be different.
+ */
+public final class SampledRules {
+  private final RuleBase base;
+  private final Random random;
+  private final Set<String> silent;
+  private final Map<String, String> against = new TreeMap<>();
+
+  private SampledRules(RuleBase base, RuleEngine engine, long seed) {
+    this.base = base;
+    this.random = new Random(seed);
+    this.silent = new TreeSet<>(engine.ruleNames());
+  }
+
+  /**
+   * Judges many gates.
+   *
+   * @param after is run after each gate
+   */
+  public static List<Anomaly> of(
+      RuleBase base, RuleEngine engine, int gates, long seed, Runnable after) {
+    SampledRules sample = new SampledRules(base, engine, seed);
+    try (Judge judge = engine.newJudge()) {
+      for (int i = 0; i < gates; i++) {
+        sample.look(judge.judge(sample.gate()).conclusions());
+        after.run();
+      }
+    }
+    List<Anomaly> found = new ArrayList<>();
+    sample.silent.forEach(
+        r ->
+            found.add(
+                new Anomaly(
+                    Kind.UNREACHABLE,
+                    Found.SAMPLED,
+                    "rule \"" + r + "\"",
+                    "concluded nothing on " + gates + " gates")));
+    sample.against.forEach(
+        (rules, cause) ->
+            found.add(
+                new Anomaly(
+                    Kind.CONTRADICTORY,
+                    Found.SAMPLED,
+                    rules,
+                    "spoke for and against " + cause + " at the same gate")));
+    return found;
+  }
+
+  private void look(List<Conclusion> conclusions) {
+    Map<String, Conclusion.Odds> more = new TreeMap<>();
+    Map<String, Conclusion.Odds> less = new TreeMap<>();
+    for (Conclusion conclusion : conclusions) {
+      silent.remove(conclusion.reason().rule());
+      if (conclusion instanceof Conclusion.Odds odds) {
+        (odds.factor() > 1 ? more : less).put(odds.cause(), odds);
+      }
+    }
+    more.keySet().retainAll(less.keySet());
+    more.forEach(
+        (cause, odds) ->
+            against.putIfAbsent(
+                "rules \""
+                    + odds.reason().rule()
+                    + "\" and \""
+                    + less.get(cause).reason().rule()
+                    + "\"",
+                cause));
+  }
+
+  /** A gate, a person, and some answers, as they may come. */
+  private Set<Fact> gate() {
+    Set<Fact> facts = new HashSet<>();
+    Role role = Role.values()[random.nextInt(Role.values().length)];
+    facts.add(new Fact.Person(role));
+    facts.add(new Fact.ComplaintsTaken());
+    for (SiteQuestion question : base.siteQuestions().values()) {
+      facts.add(answered(question));
+    }
+    base.complaints().stream()
+        .filter(c -> random.nextInt(12) == 0)
+        .forEach(c -> facts.add(new Fact.Complained(c.id())));
+    base.histories().keySet().stream()
+        .filter(h -> random.nextInt(6) == 0)
+        .forEach(h -> facts.add(new Fact.Happened(h)));
+    long event = 1;
+    for (Check check : base.checks().values()) {
+      if (check.kind() != Check.Kind.COMPLAINT && random.nextInt(4) == 0) {
+        facts.add(given(check, role, event++));
+      }
+    }
+    List<String> repairs = List.copyOf(base.repairs().keySet());
+    if (!repairs.isEmpty() && random.nextBoolean()) {
+      facts.add(new Fact.Done(repairs.get(random.nextInt(repairs.size())), 1));
+    }
+    return facts;
+  }
+
+  private Fact answered(SiteQuestion question) {
+    Optional<Measures> measures = question.measures();
+    if (measures.isPresent()) {
+      return Fact.Site.measured(question.id(), reading(measures.get()));
+    }
+    List<String> choices = List.copyOf(question.choices().keySet());
+    return Fact.Site.chosen(question.id(), choices.get(random.nextInt(choices.size())));
+  }
+
+  private Fact given(Check check, Role role, long event) {
+    if (check.measures().isPresent()) {
+      double value = reading(check.measures().get());
+      return new Fact.Given(check.id(), "", value, true, role, event, 0);
+    }
+    String outcome = check.outcomes().get(random.nextInt(check.outcomes().size())).id();
+    return new Fact.Given(check.id(), outcome, Double.NaN, false, role, event, 0);
+  }
+
+  private double reading(Measures measures) {
+    double least = Double.isFinite(measures.least()) ? measures.least() : 0;
+    double most = Double.isFinite(measures.most()) ? measures.most() : least + 100;
+    double part = random.nextDouble();
+    return least + (most - least) * (random.nextBoolean() ? part : part * part * part);
+  }
+}
