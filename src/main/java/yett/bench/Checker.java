@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBaseFiles;
+import yett.rules.DecisionTables;
 
 /**
  * Finds everything that is wrong with a rule base: its cards, the names in its rules, the cases
@@ -33,6 +34,7 @@ public final class Checker {
     int count = 0;
     if (look.whole()) {
       problems.addAll(RuleNames.problems(look.base()));
+      problems.addAll(DecisionTables.problems(look.base()));
       count = cases.check(files, look.base(), problems);
     }
     return new Checked(look.base(), ordered(problems), count);

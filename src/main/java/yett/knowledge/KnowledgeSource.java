@@ -9,7 +9,10 @@ import java.util.TreeMap;
 @FunctionalInterface
 public interface KnowledgeSource {
 
-  /** Paths relative to the rule base, with forward slashes, to contents. */
+  /**
+   * Paths relative to the rule base, with forward slashes, to contents. A workbook's bytes stand
+   * one a character.
+   */
   SortedMap<String, String> files();
 
   /**
@@ -59,6 +62,12 @@ public interface KnowledgeSource {
         && (name.endsWith(".yaml")
             || name.endsWith(".yml")
             || name.endsWith(".drl")
-            || name.endsWith(".csv"));
+            || name.endsWith(".case.json")
+            || table(name));
+  }
+
+  /** Whether a file of this name is a decision table. */
+  static boolean table(String name) {
+    return name.endsWith(".table.csv") || name.endsWith(".table.xlsx");
   }
 }

@@ -1,5 +1,6 @@
 package yett.knowledge;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -12,6 +13,7 @@ import java.util.stream.Stream;
  * @param fingerprint changes with any change of content; names the version in cases and caches
  * @param telephone what is said and asked on the telephone, besides the checks
  * @param rules rule files (DRL) by path
+ * @param tables decision tables by path: text, or the bytes of a workbook one a character
  * @param addOns what is laid over the cards of the rule base itself
  */
 public record RuleBase(
@@ -27,6 +29,7 @@ public record RuleBase(
     Planning planning,
     Telephone telephone,
     SortedMap<String, String> rules,
+    SortedMap<String, String> tables,
     List<AddOn> addOns) {
 
   /** A rule base that says nothing for the telephone. */
@@ -55,6 +58,7 @@ public record RuleBase(
         planning,
         Telephone.NONE,
         rules,
+        Collections.emptySortedMap(),
         List.of());
   }
 

@@ -81,11 +81,14 @@ final class RuleBaseReader {
   /** Reads what can be read; what is wrong is among the problems. */
   RuleBase readAsFarAsPossible() {
     SortedMap<String, String> rules = new TreeMap<>();
+    SortedMap<String, String> tables = new TreeMap<>();
     List<CardFile.Document> documents = new ArrayList<>();
     for (Map.Entry<String, String> file : files.entrySet()) {
       String name = file.getKey();
       if (name.endsWith(".drl")) {
         rules.put(name, file.getValue());
+      } else if (KnowledgeSource.table(name)) {
+        tables.put(name, file.getValue());
       } else if (name.endsWith(".yaml") && !name.endsWith(".case.yaml")) {
         ParsedFile parsed = parser.apply(name, file.getValue());
         problems.addAll(parsed.problems());
@@ -117,6 +120,7 @@ final class RuleBaseReader {
             planning,
             telephone.read(),
             Collections.unmodifiableSortedMap(rules),
+            Collections.unmodifiableSortedMap(tables),
             layers.addOns());
     new CrossCheck(base, places, problems).run();
     Consequences.remove(problems, unreadable);

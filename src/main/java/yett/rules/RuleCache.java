@@ -16,7 +16,6 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -35,6 +34,8 @@ import yett.knowledge.Check;
 import yett.knowledge.History;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
+import yett.knowledge.RuleBaseFiles;
 
 /**
  * Compiled rules in a folder, one file for each content ever compiled, so that only the first start
@@ -55,6 +56,8 @@ public final class RuleCache {
           Conclusion.class,
           Reason.class,
           Interpretation.class,
+          ReadingsTable.class,
+          TableConditions.class,
           SiteValues.class,
           Say.class,
           Cause.class,
@@ -72,25 +75,29 @@ public final class RuleCache {
   }
 
   /** Whether these rules are compiled already: here, or in the program's own archive. */
-  boolean holds(SortedMap<String, String> rules) {
-    return rules.isEmpty()
-        || Files.exists(file(folder, rules))
-        || RuleCache.class.getResource(SHIPPED + name(rules)) != null;
+  boolean holds(RuleBase base) {
+    return empty(base)
+        || Files.exists(file(folder, base))
+        || RuleCache.class.getResource(SHIPPED + name(base)) != null;
   }
 
-  private static Path file(Path folder, SortedMap<String, String> rules) {
-    return folder.resolve(name(rules));
+  private static boolean empty(RuleBase base) {
+    return base.rules().isEmpty() && base.tables().isEmpty();
   }
 
-  private static String name(SortedMap<String, String> rules) {
-    return key(rules) + ".kjar";
+  private static Path file(Path folder, RuleBase base) {
+    return folder.resolve(name(base));
   }
 
-  KieBase load(SortedMap<String, String> rules) {
-    if (rules.isEmpty()) {
+  private static String name(RuleBase base) {
+    return key(base) + ".kjar";
+  }
+
+  KieBase load(RuleBase base) {
+    if (empty(base)) {
       return KieBaseBuilder.createKieBaseFromModel(List.<Model>of());
     }
-    Path file = file(folder, rules);
+    Path file = file(folder, base);
     if (Files.exists(file)) {
       try {
         return fromModels(file);
@@ -99,7 +106,7 @@ public final class RuleCache {
       }
     }
     try {
-      byte[] compiled = shipped(rules).orElseGet(() -> compile(rules));
+      byte[] compiled = shipped(base).orElseGet(() -> compile(base));
       return fromModels(keep(file, compiled));
     } catch (IOException e) {
       throw new UncheckedIOException("cannot keep compiled rules in " + folder, e);
@@ -108,8 +115,8 @@ public final class RuleCache {
     }
   }
 
-  private static Optional<byte[]> shipped(SortedMap<String, String> rules) throws IOException {
-    try (InputStream bytes = RuleCache.class.getResourceAsStream(SHIPPED + name(rules))) {
+  private static Optional<byte[]> shipped(RuleBase base) throws IOException {
+    try (InputStream bytes = RuleCache.class.getResourceAsStream(SHIPPED + name(base))) {
       return bytes == null ? Optional.empty() : Optional.of(bytes.readAllBytes());
     }
   }
@@ -134,18 +141,12 @@ public final class RuleCache {
    * @param arguments the folder with the rule base, the folder for the result
    */
   public static void main(String[] arguments) throws IOException {
-    SortedMap<String, String> rules = new TreeMap<>();
-    KnowledgeSource.folder(Path.of(arguments[0]))
-        .files()
-        .forEach(
-            (name, text) -> {
-              if (name.endsWith(".drl")) {
-                rules.put(name, text);
-              }
-            });
-    Path file = file(Path.of(arguments[1]), rules);
+    // Whatever is wrong with the cards is for others to tell.
+    RuleBase base =
+        new RuleBaseFiles().look(KnowledgeSource.folder(Path.of(arguments[0])).files()).base();
+    Path file = file(Path.of(arguments[1]), base);
     if (!Files.exists(file)) {
-      keep(file, compile(rules));
+      keep(file, compile(base));
     }
   }
 
@@ -155,7 +156,9 @@ public final class RuleCache {
     Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
   }
 
-  private static byte[] compile(Map<String, String> rules) {
+  private static byte[] compile(RuleBase base) {
+    Map<String, String> rules = new TreeMap<>(base.rules());
+    rules.putAll(DecisionTables.rules(base));
     KieServices services = KieServices.get();
     ReleaseId release = services.newReleaseId("yett", "rules", "1");
     KieFileSystem files = services.newKieFileSystem();
@@ -206,13 +209,15 @@ public final class RuleCache {
     return KieBaseBuilder.createKieBaseFromModel(models);
   }
 
-  private static String key(SortedMap<String, String> rules) {
+  private static String key(RuleBase base) {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      rules.forEach(
-          (name, text) -> {
-            digest.update((name + "\0" + text + "\0").getBytes(StandardCharsets.UTF_8));
-          });
+      for (Map<String, String> files : List.of(base.rules(), base.tables())) {
+        files.forEach(
+            (name, text) ->
+                digest.update((name + "\0" + text + "\0").getBytes(StandardCharsets.UTF_8)));
+      }
+      digest.update(DecisionTables.HEAD.getBytes(StandardCharsets.UTF_8));
       for (Class<?> type : COMPILED_AGAINST) {
         update(digest, type);
         for (Class<?> inner : type.getDeclaredClasses()) {

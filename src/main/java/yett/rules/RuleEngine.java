@@ -23,12 +23,12 @@ public final class RuleEngine {
    * @throws RuleErrors with every error of the compiler
    */
   public static RuleEngine of(RuleBase base, RuleCache cache) {
-    return new RuleEngine(base, cache.load(base.rules()));
+    return new RuleEngine(base, cache.load(base));
   }
 
   /** Whether these rules would have to be compiled first, which takes seconds. */
   public static boolean needsCompiling(RuleBase base, RuleCache cache) {
-    return !cache.holds(base.rules());
+    return !cache.holds(base);
   }
 
   /** A judge for one case; close it when the case is left. */

@@ -23,7 +23,10 @@ final class ShippedKnowledge implements KnowledgeSource {
         String url = resource.getURL().toString();
         String name = url.substring(url.lastIndexOf(FOLDER) + FOLDER.length());
         if (KnowledgeSource.wanted(name)) {
-          files.put(name, resource.getContentAsString(StandardCharsets.UTF_8));
+          files.put(
+              name,
+              resource.getContentAsString(
+                  name.endsWith(".xlsx") ? StandardCharsets.ISO_8859_1 : StandardCharsets.UTF_8));
         }
       }
     } catch (IOException e) {

@@ -24,7 +24,6 @@ import yett.rules.Rules.Example;
 class MechanicalRulesTest extends ShownByExamples {
   static Stream<Example> examples() {
     return Stream.of(
-        example("how often a gate opens in its busiest hour"),
         example("what current the motor draws as it slows into its limit"),
         example("how far a leaf coasts"),
         example("how far out of straight a leaf may be"),

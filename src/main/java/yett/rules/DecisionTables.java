@@ -1,0 +1,86 @@
+package yett.rules;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import yett.knowledge.KnowledgeException;
+import yett.knowledge.Problem;
+import yett.knowledge.RuleBase;
+
+/**
+ * Decision tables of a rule base as rules. A table is data and needs nobody's trust; see
+ * docs/decisions.
+ */
+public final class DecisionTables {
+  /** Before the rules of every table; part of the key under which compiled rules are kept. */
+  static final String HEAD =
+      """
+      package yett.rules.tables
+
+      import yett.rules.Fact.Site
+      import yett.rules.Conclusion.Expectation
+      import static yett.rules.Reason.because
+
+      """;
+
+  private DecisionTables() {}
+
+  /** Everything that is wrong with the tables, with the place of the cell. */
+  public static List<Problem> problems(RuleBase base) {
+    List<Problem> problems = new ArrayList<>();
+    rules(base, problems);
+    return problems;
+  }
+
+  /**
+   * The rules (DRL) of all tables, by the name of a file.
+   *
+   * @throws KnowledgeException if anything is wrong with one
+   */
+  static SortedMap<String, String> rules(RuleBase base) {
+    List<Problem> problems = new ArrayList<>();
+    SortedMap<String, String> rules = rules(base, problems);
+    if (!problems.isEmpty()) {
+      throw new KnowledgeException(problems);
+    }
+    return rules;
+  }
+
+  private static SortedMap<String, String> rules(RuleBase base, List<Problem> problems) {
+    SortedMap<String, String> all = new TreeMap<>();
+    TreeSet<String> names = new TreeSet<>();
+    for (Map.Entry<String, String> table : base.tables().entrySet()) {
+      String file = table.getKey();
+      StringBuilder rules = new StringBuilder();
+      for (TableSheet sheet : sheets(file, table.getValue(), problems)) {
+        rules.append(new ReadingsTable(file, sheet, base, names, problems).rules());
+      }
+      all.put("table-" + all.size() + ".drl", HEAD + rules);
+    }
+    return all;
+  }
+
+  private static List<TableSheet> sheets(String file, String content, List<Problem> problems) {
+    try {
+      List<TableSheet> sheets =
+          TableFile.read(file, content).stream().filter(s -> !s.isEmpty()).toList();
+      boolean tooLarge = sheets.stream().anyMatch(TableSheet::tooLarge);
+      if (!sheets.isEmpty() && !tooLarge) {
+        return sheets;
+      }
+      String message = tooLarge ? "this table is too large" : "there is nothing in this table";
+      problems.add(problem(file, message, "A table has 2000 rows and 60 columns at most."));
+    } catch (IOException e) {
+      problems.add(problem(file, "this is no workbook that can be read", "Save it as XLSX again."));
+    }
+    return List.of();
+  }
+
+  private static Problem problem(String file, String message, String advice) {
+    return new Problem("no-table", file, 0, 0, message, advice);
+  }
+}

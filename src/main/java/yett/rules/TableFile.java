@@ -1,0 +1,63 @@
+package yett.rules;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.openxml4j.util.ZipSecureFile;
+import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.drools.decisiontable.parser.csv.CsvLineParser;
+import org.drools.decisiontable.parser.csv.CsvParser;
+import org.drools.decisiontable.parser.xls.ExcelParser;
+
+/**
+ * Reads the cells of a table, CSV or XLSX. A workbook from anybody may be a bomb: what it unpacks
+ * to is bounded; the reader resolves no entity and fetches nothing.
+ */
+final class TableFile {
+  /** Bytes of one part of a workbook, unpacked. */
+  private static final long LARGEST_PART = 8L << 20;
+
+  private static final int MOST_PARTS = 200;
+  private static final double LEAST_RATIO = 0.01;
+
+  private TableFile() {}
+
+  /**
+   * @param content as the rule base holds it: text, or the bytes of a workbook one a character
+   * @throws IOException if it is no such table
+   */
+  static List<TableSheet> read(String name, String content) throws IOException {
+    return name.endsWith(".xlsx")
+        ? workbook(content.getBytes(StandardCharsets.ISO_8859_1))
+        : List.of(text(content.getBytes(StandardCharsets.UTF_8)));
+  }
+
+  private static TableSheet text(byte[] bytes) {
+    TableSheet sheet = new TableSheet("");
+    new CsvParser(sheet, new CsvLineParser()).parseFile(new ByteArrayInputStream(bytes));
+    return sheet;
+  }
+
+  private static List<TableSheet> workbook(byte[] bytes) throws IOException {
+    ZipSecureFile.setMaxEntrySize(LARGEST_PART);
+    ZipSecureFile.setMaxFileCount(MOST_PARTS);
+    ZipSecureFile.setMinInflateRatio(LEAST_RATIO);
+    List<TableSheet> sheets = new ArrayList<>();
+    try (Workbook workbook = new XSSFWorkbook(new ByteArrayInputStream(bytes))) {
+      for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
+        String name = workbook.getSheetName(i);
+        TableSheet sheet = new TableSheet(name);
+        new ExcelParser(Map.of(name, List.of(sheet))).parseWorkbook(workbook);
+        sheets.add(sheet);
+      }
+    } catch (RuntimeException e) {
+      throw new IOException(
+          "no workbook", e); // whatever the reader says of a broken or hostile one
+    }
+    return sheets;
+  }
+}

@@ -1,0 +1,275 @@
+package yett.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import yett.knowledge.KnowledgeException;
+import yett.knowledge.Problem;
+import yett.knowledge.RuleBase;
+import yett.rules.Conclusion.Expectation;
+
+class DecisionTablesTest {
+  private static final String HEADING =
+      "rule,check,if usage-class,if opening,low,high,how,because,source\n";
+  private static final String ROW =
+      "r,busiest-hour,class-i,,0,10,up to ten,it is so,common practice\n";
+  private static final Duration QUICK = Duration.ofSeconds(20);
+
+  /** The shipped cards with one table and no other rules. */
+  private static RuleBase with(String name, String content) {
+    RuleBase b = Rules.BASE;
+    SortedMap<String, String> tables = new TreeMap<>(Map.of(name, content));
+    return new RuleBase(
+        b.fingerprint(),
+        b.causes(),
+        b.checks(),
+        b.histories(),
+        b.repairs(),
+        b.setUps(),
+        b.cautions(),
+        b.stops(),
+        b.siteQuestions(),
+        b.planning(),
+        b.telephone(),
+        Collections.emptySortedMap(),
+        tables,
+        List.of());
+  }
+
+  private static List<String> problems(String name, String content) {
+    return assertTimeoutPreemptively(QUICK, () -> DecisionTables.problems(with(name, content)))
+        .stream()
+        .map(Problem::message)
+        .toList();
+  }
+
+  private static String workbook(String csv) {
+    try (XSSFWorkbook workbook = new XSSFWorkbook();
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream()) {
+      XSSFSheet sheet = workbook.createSheet("Ranges");
+      int r = 0;
+      for (String line : csv.split("\n")) {
+        Row row = sheet.createRow(r++);
+        String[] cells = line.split(",");
+        for (int c = 0; c < cells.length; c++) {
+          if (!cells[c].isEmpty()) {
+            row.createCell(c).setCellValue(cells[c]);
+          }
+        }
+      }
+      workbook.write(bytes);
+      return bytes.toString(StandardCharsets.ISO_8859_1);
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"class-i, 10", "class-ii, 20", "class-iii, 30", "class-iv, 30"})
+  void the_shipped_table_gives_the_range_for_what_is_installed(String users, double runs) {
+    Expectation range =
+        Rules.judge(Rules.site("usage-class", users)).expectation("busiest-hour").orElseThrow();
+    assertThat(range.low()).isZero();
+    assertThat(range.high()).isEqualTo(runs);
+    assertThat(range.reason().source()).startsWith("UL 325 usage classes");
+  }
+
+  @Test
+  void the_shipped_tables_are_sound() {
+    assertThat(Rules.BASE.tables()).isNotEmpty();
+    assertThat(DecisionTables.problems(Rules.BASE)).isEmpty();
+  }
+
+  @Test
+  void every_row_speaks_somewhere() throws IOException {
+    assertThat(
+            Rules.speaking(
+                java.util.stream.Stream.of(
+                    Rules.example("", Rules.site("usage-class", "class-i")),
+                    Rules.example("", Rules.site("usage-class", "class-ii")),
+                    Rules.example("", Rules.site("usage-class", "class-iv")),
+                    Rules.example("", Rules.site("supply", "solar")),
+                    Rules.example("", Rules.site("supply", "mains")))))
+        .containsAll(Rules.of("usual-readings.table.csv"));
+  }
+
+  @Test
+  void a_solar_gate_draws_less_than_one_on_mains() {
+    double mains = standing("mains");
+    assertThat(mains).isEqualTo(0.35);
+    assertThat(standing("solar")).isEqualTo(0.08);
+    assertThat(
+            Rules.judge(Rules.site("batteries", "none"), Rules.site("supply", "mains"))
+                .expectation("standing-current"))
+        .isEmpty();
+  }
+
+  private static double standing(String supply) {
+    return Rules.judge(Rules.site("batteries", "agm"), Rules.site("supply", supply))
+        .expectation("standing-current")
+        .orElseThrow()
+        .high();
+  }
+
+  @Test
+  void a_workbook_says_the_same_as_the_text() {
+    String csv =
+        HEADING + ROW + "s,busiest-hour,not class-i,4 m to 6 m,1,20,so,it is so,from memory\n";
+    SortedMap<String, String> text = DecisionTables.rules(with("x.table.csv", csv));
+    SortedMap<String, String> book = DecisionTables.rules(with("x.table.xlsx", workbook(csv)));
+    assertThat(book).isEqualTo(text);
+    assertThat(text.values().iterator().next())
+        .contains("Site(question == \"opening\", value >= 4000.0, value < 6000.0)")
+        .contains("Site(question == \"usage-class\", choice not in (\"class-i\"))");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "bsiest-hour,class-i,,0,10     | cell B2: \"bsiest-hour\" is no check that is measured",
+        "busiest-hour,class-x,,0,10    | cell C2: \"class-x\" is no choice of \"usage-class\"",
+        "busiest-hour,class-i,6,0,10   | cell D2: \"6\" is no range; write \"below 6 m\"",
+        "busiest-hour,class-i,below 6,0,10 | cell D2: \"6\" says no unit; write 6 m",
+        "busiest-hour,class-i,,ten,10  | cell E2: ",
+        "busiest-hour,class-i,,20,10   | cell F2: the upper end is below the lower",
+        "busiest-hour,,,0,10           | cell A2: this row has no condition",
+        "receiver-supply,class-i,,20,29 V | cell E2: \"20\" says no unit; write 20 V",
+      })
+  void a_wrong_cell_is_told_with_its_place(String cells, String message) {
+    String csv = HEADING + "r," + cells + ",so,it is so,common practice\n";
+    assertThat(problems("x.table.csv", csv)).hasSize(1);
+    assertThat(problems("x.table.csv", csv).get(0)).startsWith(message);
+    assertThat(problems("x.table.xlsx", workbook(csv)).get(0))
+        .startsWith("sheet \"Ranges\", " + message);
+  }
+
+  @Test
+  void wrong_columns_and_rules_of_one_name_are_told() {
+    assertThat(problems("x.table.csv", "rule,chek,low,high,how,because,source,if opning\n"))
+        .containsExactly(
+            "cell B1: \"chek\" is no column of such a table",
+            "cell H1: \"opning\" is no site question",
+            "cell A1: the column \"check\" is missing");
+    assertThat(problems("x.table.csv", HEADING + ROW + ROW))
+        .containsExactly("cell A3: there are two rules \"r\"");
+    assertThat(problems("x.table.csv", "\n\n")).containsExactly("there is nothing in this table");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "x\", because(drools))); System.exit(1); //",
+        "x\\u0022, null)); System.exit(1); //",
+        "x */ end rule",
+        "x // y",
+        "${1+1}",
+        "@{System.exit(1)}",
+        "x` + y",
+        "x\u2028end",
+      })
+  void no_cell_can_become_code(String text) {
+    String quoted = "\"" + text.replace("\"", "\"\"") + "\"";
+    for (int column : new int[] {0, 1, 2, 3, 4, 5, 6, 7, 8}) {
+      String[] cells = ROW.strip().split(",");
+      cells[column] = quoted;
+      String csv = HEADING + String.join(",", cells) + "\n";
+      assertThat(problems("x.table.csv", csv)).as(csv).isNotEmpty();
+      assertThatThrownBy(() -> DecisionTables.rules(with("x.table.csv", csv)))
+          .isInstanceOf(KnowledgeException.class);
+    }
+  }
+
+  @Test
+  void a_formula_is_read_as_what_it_shows_and_fetches_nothing() throws IOException {
+    try (XSSFWorkbook workbook =
+            new XSSFWorkbook(
+                new ByteArrayInputStream(
+                    workbook(HEADING + ROW).getBytes(StandardCharsets.ISO_8859_1)));
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream()) {
+      workbook
+          .getSheetAt(0)
+          .getRow(1)
+          .getCell(6)
+          .setCellFormula("WEBSERVICE(\"http://127.0.0.1:9/\")");
+      workbook.write(bytes);
+      String content = bytes.toString(StandardCharsets.ISO_8859_1);
+      assertThat(DecisionTables.rules(with("x.table.xlsx", content)))
+          .isEqualTo(DecisionTables.rules(with("x.table.csv", HEADING + ROW)));
+    }
+  }
+
+  @Test
+  void what_is_no_workbook_is_told() {
+    for (String content : List.of("", "rule,check\n", "PK\u0003\u0004 and no more")) {
+      assertThat(problems("x.table.xlsx", content))
+          .containsExactly("this is no workbook that can be read");
+    }
+  }
+
+  @Test
+  void a_bomb_does_not_go_off() throws IOException {
+    char[] zeros = new char[60 << 20];
+    Arrays.fill(zeros, ' ');
+    String bomb =
+        part(workbook(HEADING + ROW), "xl/worksheets/sheet1.xml", xml -> new String(zeros) + xml);
+    assertThat(bomb.length()).isLessThan(200_000);
+    assertThat(problems("x.table.xlsx", bomb))
+        .containsExactly("this is no workbook that can be read");
+  }
+
+  @Test
+  void an_entity_is_not_resolved() throws IOException {
+    String entity =
+        part(
+            workbook(HEADING + ROW),
+            "xl/sharedStrings.xml",
+            xml ->
+                xml.replaceFirst(
+                        "\\?>", "?><!DOCTYPE sst [<!ENTITY x SYSTEM \"file:///etc/hostname\">]>")
+                    .replace("up to ten", "&x;"));
+    assertThat(problems("x.table.xlsx", entity))
+        .containsExactly("this is no workbook that can be read");
+  }
+
+  /** The workbook with one of its parts changed. */
+  private static String part(
+      String workbook, String name, java.util.function.UnaryOperator<String> change)
+      throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ZipInputStream in =
+            new ZipInputStream(
+                new ByteArrayInputStream(workbook.getBytes(StandardCharsets.ISO_8859_1)));
+        ZipOutputStream out = new ZipOutputStream(bytes)) {
+      for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+        String xml = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        out.putNextEntry(new ZipEntry(entry.getName()));
+        String content = entry.getName().equals(name) ? change.apply(xml) : xml;
+        out.write(content.getBytes(StandardCharsets.UTF_8));
+      }
+    }
+    return bytes.toString(StandardCharsets.ISO_8859_1);
+  }
+}
