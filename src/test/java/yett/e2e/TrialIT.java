@@ -1,0 +1,119 @@
+package yett.e2e;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A trainer tries a change: trust, test, accept, compare, cover, an add-on. */
+class TrialIT {
+  private static final String CASE =
+      """
+      case: slack
+      person: technician
+      site: {opening: 6 m}
+      complaints: [noisy-chain]
+      answers: {danger-person: nobody, noise-kind: slap, retest: cured, limits-hold: pass}
+      truth: [chain-slack]
+      """;
+
+  @TempDir private Path home;
+  @TempDir private Path folder;
+  @TempDir private Path other;
+
+  @BeforeEach
+  void small_rule_base() throws IOException {
+    for (Path to : new Path[] {folder, other}) {
+      try (Stream<Path> files = Files.list(Path.of("src/test/resources/small-rule-base"))) {
+        for (Path file : files.toList()) {
+          Files.copy(file, to.resolve(file.getFileName()));
+        }
+      }
+      Files.copy(Path.of("knowledge/rules/core.drl"), to.resolve("core.drl"));
+      Files.writeString(to.resolve("harbour.case.yaml"), CASE);
+    }
+  }
+
+  private Pipe.Result run(String... words) {
+    return Pipe.run(
+        Programs.packaged(words), Map.of("YETT_HOME", home.toString()), "", Visitor.PATIENCE);
+  }
+
+  private static void change(Path file, String words, String others) throws IOException {
+    String text = Files.readString(file);
+    assertThat(text).contains(words);
+    Files.writeString(file, text.replace(words, others));
+  }
+
+  @Test
+  void in_a_pipe_rules_that_nobody_trusts_are_refused_and_a_change_is_told() throws IOException {
+    String path = folder.toString();
+    Pipe.Result refused = run("knowledge", "test", path);
+    assertThat(refused.exitCode()).isEqualTo(77);
+    assertThat(refused.stderr())
+        .contains("small.drl", "knowledge trust FOLDER")
+        .doesNotContain("core.drl", "Exception");
+
+    assertThat(run("knowledge", "trust", path).stdout()).contains("Trusted from now on");
+    Pipe.Result first = run("knowledge", "test", path, "--accept");
+    assertThat(first.exitCode()).as(first.stderr()).isZero();
+    assertThat(first.stdout()).contains("1 cases", "Accepted; kept in");
+    assertThat(first.stderr()).contains("Replaying: 100 %");
+    assertThat(run("knowledge", "test", path).exitCode()).isZero();
+
+    change(folder.resolve("causes.yaml"), "prior: 0.15", "prior: 0.002");
+    Pipe.Result changed = run("knowledge", "test", path);
+    assertThat(changed.exitCode()).isEqualTo(1);
+    assertThat(changed.stdout())
+        .contains("slack (harbour.case.yaml)", "evidence for chain-slack: at the outset, was");
+
+    Pipe.Result compared = run("knowledge", "compare", other.toString(), path, "--sums");
+    assertThat(compared.exitCode()).as(compared.stderr()).isZero();
+    assertThat(compared.stdout()).contains("First", "Second", "Another path").doesNotContain("dB");
+
+    Pipe.Result covered =
+        run("knowledge", "cover", "--knowledge", path, folder.resolve("harbour.case.yaml") + "");
+    assertThat(covered.exitCode()).as(covered.stderr()).isZero();
+    assertThat(covered.stdout())
+        .containsSubsequence("Causes that come first in no case", "Numbers that deserve care");
+  }
+
+  @Test
+  void at_a_terminal_a_person_is_asked_once() throws IOException {
+    String[] words = {"knowledge", "test", folder.toString()};
+    Map<String, String> environment = Map.of("YETT_HOME", home.toString());
+    try (Pty pty = Pty.start(Programs.packaged(words), environment, 80, 24)) {
+      pty.expect("small.drl", Visitor.PATIENCE).expect("Type trust", Visitor.PATIENCE).enter("");
+      assertThat(pty.waitForExit(Visitor.PATIENCE)).isEqualTo(77);
+    }
+    try (Pty pty = Pty.start(Programs.packaged(words), environment, 80, 24)) {
+      pty.expect("Type trust", Visitor.PATIENCE).enter("trust");
+      pty.expect("1 cases", Visitor.PATIENCE);
+      assertThat(pty.waitForExit(Visitor.PATIENCE)).isZero();
+    }
+    change(folder.resolve("small.drl"), "end", "end ");
+    try (Pty pty = Pty.start(Programs.packaged(words), environment, 80, 24)) {
+      pty.expect("new here or were changed: small.drl", Visitor.PATIENCE).ctrlD();
+      assertThat(pty.waitForExit(Visitor.PATIENCE)).isEqualTo(77);
+    }
+  }
+
+  @Test
+  void an_add_on_is_looked_at_as_it_lies_over_the_rule_base() {
+    Pipe.Result sound = run("knowledge", "check", "--add-on", "docs/examples/harrow-quay");
+    assertThat(sound.exitCode()).as(sound.stderr()).isZero();
+    assertThat(sound.stdout())
+        .contains("Add-on Harrow Quay estate: adds history storm-tide")
+        .contains("switches off cause rodents-chewed");
+
+    Pipe.Result none = run("knowledge", "check", "--add-on", "knowledge/chain");
+    assertThat(none.exitCode()).isEqualTo(65);
+    assertThat(none.stderr()).contains("this folder is no add-on").doesNotContain("Exception");
+  }
+}
