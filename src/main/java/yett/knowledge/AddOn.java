@@ -10,10 +10,16 @@ import java.util.stream.Collectors;
  * What a folder laid over a rule base does to it.
  *
  * @param name for people
+ * @param folder beginning of the paths of its files
  * @param adds, replaces, switchesOff: cards as {@code cause chain-slack}
  */
 public record AddOn(
-    String id, String name, List<String> adds, List<String> replaces, List<String> switchesOff) {
+    String id,
+    String name,
+    String folder,
+    List<String> adds,
+    List<String> replaces,
+    List<String> switchesOff) {
   /** The file that makes a folder an add-on. */
   public static final String FILE = "add-on.yaml";
 

@@ -116,7 +116,7 @@ final class ReadingsTable {
     }
     String how = plain(row, "how");
     String because = plain(row, "because");
-    String source = plain(row, "source");
+    String source = plain(row, "source") + from();
     return problems.size() > before
         ? Optional.empty()
         : Optional.of(
@@ -124,6 +124,15 @@ final class ReadingsTable {
                     .formatted(name, because, source, where)
                 + "  insertLogical(new Expectation(\"%s\", %s, %s, \"%s\", because(drools)));\nend\n\n"
                     .formatted(id, low, high, how));
+  }
+
+  /** Which add-on the table comes from, as the source of its rules tells. */
+  private String from() {
+    return base.addOns().stream()
+        .filter(a -> file.startsWith(a.folder()))
+        .map(a -> "; add-on " + a.name().replaceAll("[^\\p{L}\\p{N} ]", ""))
+        .findFirst()
+        .orElse("");
   }
 
   private List<String> measured() {

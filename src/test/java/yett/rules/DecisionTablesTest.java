@@ -25,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import yett.knowledge.AddOn;
 import yett.knowledge.KnowledgeException;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
@@ -38,7 +39,7 @@ class DecisionTablesTest {
   private static final Duration QUICK = Duration.ofSeconds(20);
 
   /** The shipped cards with one table and no other rules. */
-  private static RuleBase with(String name, String content) {
+  private static RuleBase with(String name, String content, AddOn... addOns) {
     RuleBase b = Rules.BASE;
     SortedMap<String, String> tables = new TreeMap<>(Map.of(name, content));
     return new RuleBase(
@@ -55,7 +56,7 @@ class DecisionTablesTest {
         b.telephone(),
         Collections.emptySortedMap(),
         tables,
-        List.of());
+        List.of(addOns));
   }
 
   private static List<String> problems(String name, String content) {
@@ -219,6 +220,13 @@ class DecisionTablesTest {
       assertThat(DecisionTables.rules(with("x.table.xlsx", content)))
           .isEqualTo(DecisionTables.rules(with("x.table.csv", HEADING + ROW)));
     }
+  }
+
+  @Test
+  void a_table_of_an_add_on_says_where_it_comes_from() {
+    AddOn quay = new AddOn("quay", "The \"quay\"", "quay/", List.of(), List.of(), List.of());
+    assertThat(DecisionTables.rules(with("quay/x.table.csv", HEADING + ROW, quay)).toString())
+        .contains("@Source(\"common practice; add-on The quay\")");
   }
 
   @Test
