@@ -1,0 +1,133 @@
+package yett.e2e;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A trainer at work, in a pipe and at a terminal: docs/trainer.md as far as it goes quickly. */
+class TrainerIT {
+  @TempDir private Path home;
+
+  private Path folder;
+
+  @BeforeEach
+  void an_add_on() throws IOException {
+    folder = Files.createDirectory(home.resolve("harrow-quay"));
+    Files.writeString(folder.resolve("add-on.yaml"), "add-on: harrow-quay\nname: Harrow Quay\n");
+  }
+
+  private Pipe.Result run(String... words) {
+    return Pipe.run(Programs.packaged(words), environment(), "", Visitor.PATIENCE);
+  }
+
+  private Map<String, String> environment() {
+    return Map.of("YETT_HOME", home.resolve("settings").toString());
+  }
+
+  private Pty start(String... words) {
+    return Pty.start(Programs.packaged(words), environment(), 100, 40);
+  }
+
+  @Test
+  void a_cause_is_written_checked_and_shown_in_a_pipe() throws IOException {
+    String place = folder.toString();
+    Pipe.Result refused = run("knowledge", "new", "cause", place, "id=Bracket", "area=chain");
+    assertThat(refused.exitCode()).isEqualTo(64);
+    assertThat(refused.stderr())
+        .contains("id: \"Bracket\" cannot be an id", "name=… is missing", "repair=… is missing")
+        .doesNotContain("Exception");
+    assertThat(folder.resolve("chain")).doesNotExist();
+
+    String[] good = {
+      "knowledge",
+      "new",
+      "cause",
+      place,
+      "id=chain-bracket-cracked",
+      "name=Chain bracket cracked",
+      "area=chain",
+      "prior=0.5",
+      "like=chain-slack",
+      "complaints=noisy-chain often",
+      "chain-sag=slack usually",
+      "repair=replace-bracket"
+    };
+    Pipe.Result written = run(good);
+    assertThat(written.exitCode()).as(written.stderr()).isZero();
+    Path card = folder.resolve("chain/chain-bracket-cracked.yaml");
+    assertThat(card).content().contains("  chain-sag: {slack: usually}");
+    assertThat(run(good).stderr()).contains("There is a cause \"chain-bracket-cracked\" already");
+
+    Pipe.Result sound = run("knowledge", "check", place);
+    assertThat(sound.stdout()).contains("No problem found", "adds cause chain-bracket-cracked");
+    assertThat(sound.exitCode()).isZero();
+    Pipe.Result shown = run("knowledge", "show", "chain-bracket-cracked", place);
+    assertThat(shown.stdout()).contains("slack 0.75", "removed by replace-bracket");
+
+    String text = Files.readString(card);
+    Files.writeString(card, text.replace("chain-sag: {slack", "chain-sga: {slack"));
+    Pipe.Result broken = run("knowledge", "check", place);
+    assertThat(broken.exitCode()).isEqualTo(65);
+    assertThat(broken.stdout())
+        .contains(
+            "there is no check, complaint or proof \"chain-sga\"\n"
+                + "      chain-sga: {slack: usually}\n"
+                + "      ^\n"
+                + "  Maybe \"chain-sag\".")
+        .contains("1 problem in 1 file.");
+  }
+
+  @Test
+  void a_check_is_asked_for_at_a_terminal() throws IOException {
+    List<String[]> dialogue =
+        List.of(
+            new String[] {"Id of the check", "Bracket look"},
+            new String[] {"cannot be an id", "bracket-crack-look"},
+            new String[] {"The question that is asked", "Is there a crack in the bracket?"},
+            new String[] {"How it is done", ""},
+            new String[] {"Area", "chain"},
+            new String[] {"Answers, from what", "sound: no crack; cracked: a crack"},
+            new String[] {"Which causes does it tell?", "chain-bracket-loos"},
+            new String[] {"Maybe \"chain-bracket-loose\"", "chain-bracket-loose"},
+            new String[] {"What does it show with chain-bracket-loose", "cracked sometimes"},
+            new String[] {"And on a gate without", ""},
+            new String[] {"How many minutes", "2"},
+            new String[] {"Set-ups that it needs", "locked-off"},
+            new String[] {"Who may do it", ""},
+            new String[] {"What can hurt", "pinch-point"},
+            new String[] {"Where do you have it from", ""});
+    try (Pty pty = start("knowledge", "new", "check", folder.toString())) {
+      for (String[] turn : dialogue) {
+        pty.expect(turn[0], Visitor.PATIENCE).expect("> ", Visitor.PATIENCE).enter(turn[1]);
+      }
+      pty.expect("Written: ", Visitor.PATIENCE);
+      assertThat(pty.waitForExit(Visitor.PATIENCE)).isZero();
+    }
+    assertThat(folder.resolve("chain/bracket-crack-look.yaml"))
+        .content()
+        .contains("  chain-bracket-loose: {cracked: sometimes}\notherwise: {sound: nearly always}");
+  }
+
+  @Test
+  void a_watched_folder_is_looked_at_again_at_every_save() throws IOException {
+    Path card = folder.resolve("note.yaml");
+    try (Pty pty = start("knowledge", "check", folder.toString(), "--watch")) {
+      pty.expect("No problem found", Visitor.PATIENCE).expect("Watching", Visitor.PATIENCE);
+      Files.writeString(card, "history: new-paint\nnmae: Painted\nsource: considered judgement\n");
+      pty.expect("Saved: note.yaml", Visitor.PATIENCE)
+          .expect("note.yaml:2:1", Visitor.PATIENCE)
+          .expect("Watching", Visitor.PATIENCE);
+      Files.writeString(card, "history: new-paint\nname: Painted\nsource: considered judgement\n");
+      pty.expect("No problem found", Visitor.PATIENCE).expect("Watching", Visitor.PATIENCE);
+      pty.type("\u0004");
+      assertThat(pty.waitForExit(Visitor.PATIENCE)).isZero();
+    }
+  }
+}
