@@ -70,6 +70,10 @@ final class Asked {
     return ids(key, ask, "cause", base.causes().keySet());
   }
 
+  Question checks(String key, String ask) {
+    return ids(key, ask, "check", base.ordinaryChecks().map(Check::id).toList());
+  }
+
   Question complaints() {
     List<String> ids = base.complaints().stream().map(Check::id).toList();
     return Question.of(

@@ -37,9 +37,9 @@ final class NewCause implements NewCard {
     questions.add(asked.causes("like", "Which causes look like it at first? Ids, with commas"));
     Neighbours like = neighbours(answers);
     questions.add(asked.complaints().after(said(like)));
-    for (Check check : like.checks()) {
-      questions.add(row(check, like));
-    }
+    like.checks().forEach(check -> questions.add(row(check, like)));
+    questions.add(asked.checks("also", "On which other checks does it show? Ids, with commas"));
+    also(answers).forEach(check -> questions.add(row(check, like)));
     questions.add(
         Question.words(REPAIR, "What puts it right? The id of a repair, or words for a new one")
             .suggesting(List.copyOf(base.repairs().keySet())));
@@ -61,6 +61,23 @@ final class NewCause implements NewCard {
 
   private Neighbours neighbours(Map<String, String> answers) {
     return new Neighbours(base, Lists.ids(answers.getOrDefault("like", "")));
+  }
+
+  /** Checks that the person named besides those on which the neighbours show. */
+  private List<Check> also(Map<String, String> answers) {
+    List<Check> offered = neighbours(answers).checks();
+    return Lists.ids(answers.getOrDefault("also", "")).stream()
+        .distinct()
+        .map(base.checks()::get)
+        .filter(c -> c != null && !offered.contains(c))
+        .toList();
+  }
+
+  /** All checks that were asked about. */
+  private List<Check> checks(Map<String, String> answers) {
+    List<Check> all = new ArrayList<>(neighbours(answers).checks());
+    all.addAll(also(answers));
+    return all;
   }
 
   private static List<String> said(Neighbours like) {
@@ -125,7 +142,7 @@ final class NewCause implements NewCard {
     StringBuilder rows = new StringBuilder();
     RowAnswer.parts(answers.get("complaints"))
         .forEach((id, word) -> rows.append("  ").append(id + ": " + word).append('\n'));
-    for (Check check : like.checks()) {
+    for (Check check : checks(answers)) {
       String answer = answers.getOrDefault(check.id(), "");
       if (!answer.isBlank()) {
         like.rows(check).forEach(line -> rows.append("  #   ").append(line).append('\n'));
@@ -145,7 +162,7 @@ final class NewCause implements NewCard {
             .line("person", "technician")
             .ids("complaints", List.copyOf(RowAnswer.parts(answers.get("complaints")).keySet()));
     StringBuilder shown = new StringBuilder();
-    for (Check check : neighbours(answers).checks()) {
+    for (Check check : checks(answers)) {
       String answer = answers.getOrDefault(check.id(), "");
       if (!answer.isBlank()) {
         shown.append("  ").append(check.id() + ": " + RowAnswer.likeliest(answer)).append('\n');

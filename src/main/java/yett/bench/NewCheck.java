@@ -6,8 +6,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import yett.knowledge.Instruments;
 import yett.knowledge.LikelihoodWords;
 import yett.knowledge.RuleBase;
+import yett.quantity.Quantity;
+import yett.quantity.Unit;
 
 /** A new check that is looked at or tried, with a row for each cause that it tells. */
 final class NewCheck implements NewCard {
@@ -32,9 +35,19 @@ final class NewCheck implements NewCard {
     questions.add(asked.area());
     questions.add(
         Question.of(
+                "measures",
+                "Is it measured? Quantity, unit and instrument, such as: time s stopwatch",
+                NewCheck::badMeasures)
+            .usual(""));
+    boolean measured = !answers.getOrDefault("measures", "").isBlank();
+    questions.add(
+        Question.of(
             "outcomes",
-            "Answers, from what a sound gate shows to the most telling, such as: "
-                + "sound: no crack to be seen; cracked: a crack or a bent bracket",
+            measured
+                ? "Bands, from what a sound gate shows to the most telling, such as: "
+                    + "usual: below 6 s; long: above 6 s"
+                : "Answers, from what a sound gate shows to the most telling, such as: "
+                    + "sound: no crack to be seen; cracked: a crack or a bent bracket",
             NewCheck::badOutcomes));
     questions.add(asked.causes("causes", "Which causes does it tell? Ids, with commas"));
     List<String> outcomes = outcomes(answers);
@@ -74,6 +87,22 @@ final class NewCheck implements NewCard {
     return Lists.parts(text, ";").stream().map(p -> p.split("\\s*:\\s*", 2)).toList();
   }
 
+  private static Optional<String> badMeasures(String text) {
+    String[] words = text.split("\\s+");
+    if (words.length != 3) {
+      return Optional.of("Write three words, such as: time s stopwatch.");
+    }
+    try {
+      Quantity quantity = Quantity.named(words[0]);
+      if (quantity != Quantity.COUNT && Unit.parse(words[1]).quantity() != quantity) {
+        return Optional.of("\"" + words[1] + "\" is no unit of " + words[0] + ".");
+      }
+    } catch (IllegalArgumentException e) {
+      return Optional.of(e.getMessage());
+    }
+    return Asked.oneOf(words[2], Instruments.names());
+  }
+
   private static Optional<String> badOutcomes(String text) {
     List<String[]> parts = outcomeParts(text);
     if (parts.size() < 2) {
@@ -103,8 +132,18 @@ final class NewCheck implements NewCard {
             .ids("needs", Lists.ids(answers.get("needs")))
             .line("who", answers.get("who"))
             .line("minutes", answers.get("minutes"))
-            .ids("hazards", Lists.ids(answers.get("hazards")))
-            .raw("outcomes:\n");
+            .ids("hazards", Lists.ids(answers.get("hazards")));
+    String[] measures = answers.get("measures").split("\\s+");
+    text.raw(
+        measures.length < 3
+            ? "outcomes:\n"
+            : "measures: {quantity: "
+                + measures[0]
+                + ", unit: "
+                + measures[1]
+                + ", instrument: "
+                + measures[2]
+                + "}\nbands:\n");
     for (String[] part : outcomeParts(answers.get("outcomes"))) {
       text.raw("  " + part[0] + ": " + CardText.quoted(part[1]) + "\n");
     }

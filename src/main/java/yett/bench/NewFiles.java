@@ -60,6 +60,16 @@ public final class NewFiles {
         .toList();
   }
 
+  /** What is worth knowing of a new cause, in sentences; nothing for other cards. */
+  public List<String> advice(Map<String, String> fresh, Map<String, String> answers) {
+    SortedMap<String, String> after = new TreeMap<>(own);
+    after.putAll(fresh);
+    RuleBase base = checker.check(laid.with(after)).base();
+    String id = answers.get("id");
+    boolean cause = base.causes().containsKey(id) && answers.containsKey("like");
+    return cause ? Advice.on(id, Lists.ids(answers.get("like")), base) : List.of();
+  }
+
   /** The line that a problem of a new file speaks of is looked for here. */
   public SortedMap<String, String> named(Map<String, String> fresh) {
     return laid.with(fresh);

@@ -57,7 +57,7 @@ final class KnowledgeNewVerb extends Verb {
     Map<String, String> given = given(words.subList(2, words.size()));
     Optional<Map<String, String>> answers =
         desk.console().interactive() ? ask(card, given) : take(card, given);
-    return answers.isEmpty() ? NO_INPUT : write(bench, card.files(answers.get()));
+    return answers.isEmpty() ? NO_INPUT : write(bench, card.files(answers.get()), answers.get());
   }
 
   private static Map<String, String> given(List<String> words) {
@@ -161,7 +161,8 @@ final class KnowledgeNewVerb extends Verb {
     }
   }
 
-  private ExitStatus write(NewFiles bench, SortedMap<String, String> files) {
+  private ExitStatus write(
+      NewFiles bench, SortedMap<String, String> files, Map<String, String> answers) {
     List<Problem> problems = bench.problems(files);
     if (!problems.isEmpty()) {
       problems.forEach(p -> System.err.println(ProblemText.of(p, bench.named(files))));
@@ -169,6 +170,7 @@ final class KnowledgeNewVerb extends Verb {
       return DATA;
     }
     bench.write(files).forEach(path -> System.out.println("Written: " + path));
+    bench.advice(files, answers).forEach(this::say);
     say("Look through it in your editor, then: knowledge check, and knowledge test.");
     return OK;
   }

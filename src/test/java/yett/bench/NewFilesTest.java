@@ -96,6 +96,10 @@ class NewFilesTest {
                 + "  battery-rest-voltage: {low: usually, flat: sometimes}\n",
             "  - Fasten the lead, and tie it up.\n");
 
+    assertThat(bench.advice(files, given))
+        .containsExactly(
+            "Told from charger-dead best by charging-voltage (91 %).",
+            "Told from batteries-low best by lamp-seen (67 %).");
     List<Path> written = bench.write(files);
     assertThat(written)
         .containsExactly(
@@ -130,6 +134,60 @@ class NewFilesTest {
     assertThat(base.repairs().get("replace-charger").removes())
         .containsEntry("charger-lead-loose", 0.92)
         .containsEntry("charger-dead", 0.96);
+  }
+
+  @Test
+  void checks_that_are_named_besides_are_asked_about_too() throws IOException {
+    NewFiles bench = bench();
+    NewCard card = bench.card("cause").orElseThrow();
+    Map<String, String> given =
+        with(LEAD_LOOSE, "repair", "replace-charger", "also", "lamp-asked", "lamp-asked", "dark");
+    String text = card.files(answers(card, given)).get("battery/charger-lead-loose.yaml");
+    assertThat(text).contains("  lamp-asked: {dark: usually}\n");
+  }
+
+  @Test
+  void a_cause_without_a_check_is_told_so() throws IOException {
+    NewFiles bench = bench();
+    NewCard card = bench.card("cause").orElseThrow();
+    Map<String, String> given =
+        Map.of(
+            "id",
+            "fuse-tired",
+            "name",
+            "Fuse tired",
+            "area",
+            "battery",
+            "repair",
+            "replace-charger");
+    Map<String, String> answers = answers(card, given);
+    assertThat(bench.advice(card.files(answers), answers))
+        .containsExactly(
+            "No check tells fuse-tired yet. Write one that does: knowledge new check.");
+  }
+
+  @Test
+  void a_check_may_be_measured() throws IOException {
+    NewFiles bench = bench();
+    NewCard card = bench.card("check").orElseThrow();
+    Map<String, String> given =
+        Map.of(
+            "id", "start-delay",
+            "ask", "How long after a command does the leaf move?",
+            "area", "battery",
+            "measures", "time s stopwatch",
+            "outcomes", "usual: below 6 s; long: above 6 s",
+            "causes", "charger-dead",
+            "charger-dead", "long rarely",
+            "minutes", "2");
+    SortedMap<String, String> files = card.files(answers(card, given));
+    assertThat(bench.problems(files)).isEmpty();
+    assertThat(files.get("battery/start-delay.yaml"))
+        .contains("measures: {quantity: time, unit: s, instrument: stopwatch}\nbands:\n");
+    assertThat(
+            bench.problems(
+                card.files(answers(card, with(given, "outcomes", "usual: below 6 s; long: above 7 s")))))
+        .isNotEmpty();
   }
 
   @ParameterizedTest
@@ -188,6 +246,9 @@ class NewFilesTest {
         "cause; battery-rest-voltage; low always, flat always; These come to 1.98 in all",
         "cause; name; ' '; Write a few words.",
         "check; ask; Is it lit; End it with \"?\".",
+        "check; measures; time V stopwatch; \"V\" is no unit of time.",
+        "check; measures; time s stopwach; Maybe \"stopwatch\"",
+        "check; measures; tim s stopwatch; unknown quantity",
         "check; outcomes; lit: it is lit; at least two answers",
         "repair; removes; ''; Name at least one cause.",
         "case; answers; lamp-sen dark; Maybe \"lamp-seen\"",

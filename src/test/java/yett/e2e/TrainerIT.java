@@ -93,6 +93,7 @@ class TrainerIT {
             new String[] {"The question that is asked", "Is there a crack in the bracket?"},
             new String[] {"How it is done", ""},
             new String[] {"Area", "chain"},
+            new String[] {"Is it measured?", ""},
             new String[] {"Answers, from what", "sound: no crack; cracked: a crack"},
             new String[] {"Which causes does it tell?", "chain-bracket-loos"},
             new String[] {"Maybe \"chain-bracket-loose\"", "chain-bracket-loose"},
