@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import tools.jackson.databind.JsonNode;
 import yett.knowledge.CardFile.Document;
 
@@ -19,12 +21,15 @@ import yett.knowledge.CardFile.Document;
  */
 public final class CardEdit {
   private final SortedMap<String, String> files;
+  private final Predicate<String> mine;
 
   /**
    * @param files contents by path; not changed
+   * @param mine which of these paths may be written to
    */
-  public CardEdit(SortedMap<String, String> files) {
+  public CardEdit(SortedMap<String, String> files, Predicate<String> mine) {
     this.files = new TreeMap<>(files);
+    this.mine = mine;
   }
 
   /** The files with all changes so far. */
@@ -60,9 +65,11 @@ public final class CardEdit {
   }
 
   private Optional<Place> find(String kind, String id, String pointer) {
+    Pattern first = Pattern.compile("(?m)^\"?" + kind + "\"?\\s*:\\s*[\"']?" + Pattern.quote(id) + "\\b");
     for (Map.Entry<String, String> file : files.entrySet()) {
-      boolean cards = file.getKey().endsWith(".yaml") && !file.getKey().endsWith(".case.yaml");
-      if (cards && file.getValue().contains(id)) {
+      String name = file.getKey();
+      boolean cards = name.endsWith(".yaml") && !name.endsWith(".case.yaml") && mine.test(name);
+      if (cards && first.matcher(file.getValue()).find()) {
         for (Document card : CardFile.read(file.getKey(), file.getValue(), new ArrayList<>())) {
           JsonNode named = card.root().get(kind);
           boolean here = named != null && named.asString().strip().equals(id);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import yett.knowledge.CardEdit;
 import yett.knowledge.RuleBase;
 
@@ -22,10 +23,12 @@ public record Acceptance(
   /**
    * Works the changes out; nothing is written.
    *
+   * @param mine which of the paths may be written to
    * @throws IllegalStateException if a card, read again, would not say what was accepted
    */
-  public static Acceptance of(SortedMap<String, String> files, List<Proposal> accepted) {
-    CardEdit edit = new CardEdit(files);
+  public static Acceptance of(
+      SortedMap<String, String> files, List<Proposal> accepted, Predicate<String> mine) {
+    CardEdit edit = new CardEdit(files, mine);
     TreeSet<String> changed = new TreeSet<>();
     List<Proposal> left =
         accepted.stream()

@@ -10,8 +10,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.CommandOption;
@@ -23,6 +26,7 @@ import yett.console.Input;
 import yett.console.Progress;
 import yett.interview.Expertise;
 import yett.interview.Interview;
+import yett.knowledge.AddOn;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Names;
 import yett.review.Acceptance;
@@ -67,7 +71,7 @@ final class KnowledgeReviewVerb extends Verb {
     }
     Path folder = Path.of(String.join(" ", words(context)));
     double weight = weight(option(context, "weight", ""));
-    SortedMap<String, String> files = KnowledgeSource.folder(folder).files();
+    SortedMap<String, String> files = desk.chosen().source(folder).files();
     Expertise expertise = desk.ruleBases().open(() -> files);
     List<SettledCase> cases = settled(context, expertise);
     List<Proposal> found = new Reviewer(expertise.base(), expertise.model(), weight).review(cases);
@@ -80,19 +84,38 @@ final class KnowledgeReviewVerb extends Verb {
       say("Nothing was accepted, and nothing is written.");
       return OK;
     }
-    Acceptance acceptance = Acceptance.of(files, accepted);
-    acceptance.left().forEach(p -> say("No place was found to write " + p.name() + " to."));
+    Map<String, Path> mine = writable(folder, files.keySet());
+    Acceptance acceptance = Acceptance.of(files, accepted, mine::containsKey);
+    acceptance.left().forEach(p -> say("Left as it is: " + p.name() + " is not in this folder."));
+    if (acceptance.changed().isEmpty()) {
+      return OK;
+    }
     effect(context, expertise, files, acceptance);
     if (!has(context, "accept") && !yes("Write this into the cards? yes or no")) {
       say("Nothing is written.");
       return OK;
     }
-    acceptance.changed().forEach(f -> write(folder.resolve(f), acceptance.files().get(f)));
+    acceptance.changed().forEach(f -> write(mine.get(f), acceptance.files().get(f)));
     say(
         "Written: "
             + String.join(", ", acceptance.changed())
             + ". Version control shows what changed.");
     return OK;
+  }
+
+  /** The files of the folder, by their names in the rule base: an add-on lies over another one. */
+  private static Map<String, Path> writable(Path folder, Set<String> names) {
+    String path = folder.toString().replace('\\', '/') + "/";
+    String whole = folder.toAbsolutePath().normalize().toString().replace('\\', '/') + "/";
+    boolean addOn = Files.exists(folder.resolve(AddOn.FILE));
+    Map<String, Path> mine = new TreeMap<>();
+    for (String own : KnowledgeSource.folder(folder).files().keySet()) {
+      Stream.of(addOn ? path + own : own, whole + own)
+          .filter(names::contains)
+          .findFirst()
+          .ifPresent(name -> mine.put(name, folder.resolve(own)));
+    }
+    return mine;
   }
 
   private static double weight(String typed) {

@@ -41,7 +41,7 @@ class CardEditTest {
   private static final double LITTLE = 0.0625;
 
   private static CardEdit edit(String text) {
-    return new CardEdit(new TreeMap<>(Map.of("chain/chain.yaml", text)));
+    return new CardEdit(new TreeMap<>(Map.of("chain/chain.yaml", text)), name -> true);
   }
 
   private static String changed(CardEdit edit) {
@@ -93,6 +93,19 @@ class CardEditTest {
     assertThat(changed(edit).replace("\r\n", "")).doesNotContain("\n", "\r");
   }
 
+  /** Under an add-on lie cards that are not the trainer's own. */
+  @Test
+  void only_what_may_be_written_to_is_changed() {
+    TreeMap<String, String> both = new TreeMap<>();
+    both.put("chain/chain.yaml", CARDS);
+    both.put("harrow-quay/own.yaml", "cause: chain-slack\nprior: 0.1\n");
+    CardEdit edit = new CardEdit(both, name -> name.startsWith("harrow-quay/"));
+    assertThat(edit.prior("chain-slack", 0.2)).contains("harrow-quay/own.yaml");
+    assertThat(edit.files())
+        .containsEntry("chain/chain.yaml", CARDS)
+        .containsEntry("harrow-quay/own.yaml", "cause: chain-slack\nprior: 0.2\n");
+  }
+
   @Test
   void what_is_not_there_is_not_written() {
     CardEdit edit = edit(CARDS);
@@ -105,7 +118,7 @@ class CardEditTest {
   void chances_of_the_shipped_cards_are_changed_and_read_again() {
     SortedMap<String, String> files = KnowledgeSource.folder(Path.of("knowledge")).files();
     RuleBase before = RuleBase.read(() -> files);
-    CardEdit edit = new CardEdit(files);
+    CardEdit edit = new CardEdit(files, name -> true);
     List<String> lost = new ArrayList<>();
     for (Cause cause : before.causes().values().stream().limit(4).toList()) {
       if (edit.prior(cause.id(), 0.0123).isEmpty()) {
