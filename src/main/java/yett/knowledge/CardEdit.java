@@ -65,7 +65,8 @@ public final class CardEdit {
   }
 
   private Optional<Place> find(String kind, String id, String pointer) {
-    Pattern first = Pattern.compile("(?m)^\"?" + kind + "\"?\\s*:\\s*[\"']?" + Pattern.quote(id) + "\\b");
+    Pattern first =
+        Pattern.compile("(?m)^\"?" + kind + "\"?\\s*:\\s*[\"']?" + Pattern.quote(id) + "\\b");
     for (Map.Entry<String, String> file : files.entrySet()) {
       String name = file.getKey();
       boolean cards = name.endsWith(".yaml") && !name.endsWith(".case.yaml") && mine.test(name);
