@@ -5,13 +5,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What a folder laid over a rule base does to it.
  *
  * @param name for people
  * @param folder beginning of the paths of its files
- * @param adds, replaces, switchesOff: cards as {@code cause chain-slack}
+ * @param adds, replaces, switchesOff: cards as {@code cause chain-slack}; of what is switched off
+ *     also rules, as {@code rule how far the chain hangs}
  */
 public record AddOn(
     String id,
@@ -56,7 +58,10 @@ public record AddOn(
               file.substring(0, file.lastIndexOf('/') + 1),
               fields.texts("over"),
               byKind(fields, "replaces", kinds),
-              byKind(fields, "switches-off", kinds),
+              byKind(
+                  fields,
+                  "switches-off",
+                  Stream.concat(kinds.stream(), Stream.of(RulesOff.KIND)).toList()),
               fields);
       fields.text("source", "");
       fields.finish();

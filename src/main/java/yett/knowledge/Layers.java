@@ -26,6 +26,7 @@ final class Layers {
       Set.of("cause", "check", "complaint", "history", "repair", "pressing");
 
   private final List<String> kinds;
+  private final RulesOff rules;
   private final List<Problem> problems;
   private final Map<String, Layered> cards = new LinkedHashMap<>();
   private final List<Document> others = new ArrayList<>();
@@ -37,10 +38,12 @@ final class Layers {
 
   /**
    * @param kinds of cards
+   * @param rules that can be switched off
    * @param problems is given all that is wrong
    */
-  Layers(List<String> kinds, List<Problem> problems) {
+  Layers(List<String> kinds, RulesOff rules, List<Problem> problems) {
     this.kinds = kinds;
+    this.rules = rules;
     this.problems = problems;
   }
 
@@ -199,6 +202,12 @@ final class Layers {
   }
 
   private void switchOff(Manifest manifest, String kind, String id, List<String> gone) {
+    if (kind.equals(RulesOff.KIND)) {
+      if (rules.allows(manifest, id)) {
+        gone.add(kind + " " + id);
+      }
+      return;
+    }
     Layered there = cards.get(kind + " " + id);
     String field = "switches-off/" + kind;
     if (off.containsKey(kind + " " + id)) {

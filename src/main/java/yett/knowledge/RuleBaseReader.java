@@ -96,7 +96,7 @@ final class RuleBaseReader {
         documents.addAll(parsed.cards());
       }
     }
-    Layers layers = new Layers(KINDS, problems);
+    Layers layers = new Layers(KINDS, new RulesOff(rules, tables), problems);
     layers.apply(documents).forEach(this::card);
     rules.replaceAll((name, text) -> Layers.marked(name, text, documents));
     new CauseRows(causes, checks, histories, repairs, places).place();

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.kie.api.runtime.ClassObjectFilter;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.ObjectFilter;
@@ -24,11 +25,21 @@ public final class Judge implements AutoCloseable {
 
   private final KieSession session;
   private final RuleBase base;
+
+  /** Names of the rules that add-ons have switched off. */
+  private final Set<String> off;
+
   private final Map<Fact, FactHandle> told = new HashMap<>();
 
   Judge(KieSession session, RuleBase base) {
     this.session = session;
     this.base = base;
+    this.off =
+        base.addOns().stream()
+            .flatMap(a -> a.switchesOff().stream())
+            .filter(card -> card.startsWith("rule "))
+            .map(card -> card.substring("rule ".length()))
+            .collect(Collectors.toSet());
     base.causes().values().forEach(session::insert);
     base.checks().values().forEach(session::insert);
     base.histories().values().forEach(session::insert);
@@ -53,7 +64,8 @@ public final class Judge implements AutoCloseable {
         told.put(fact, session.insert(fact));
       }
     }
-    if (session.fireAllRules(MOST_FIRINGS) >= MOST_FIRINGS) {
+    if (session.fireAllRules(m -> !off.contains(m.getRule().getName()), MOST_FIRINGS)
+        >= MOST_FIRINGS) {
       throw new IllegalStateException(
           "the rules do not come to rest: look for a rule that brings back its own grounds");
     }

@@ -1,0 +1,62 @@
+package yett.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import yett.knowledge.KnowledgeSource;
+import yett.knowledge.RuleBase;
+
+class SwitchedOffRulesTest {
+  private static RuleBase without(String rule) {
+    SortedMap<String, String> files =
+        new TreeMap<>(KnowledgeSource.folder(Path.of("knowledge")).files());
+    files.put(
+        "quay/add-on.yaml", "add-on: quay\nname: Quay\nswitches-off: {rule: [\"" + rule + "\"]}\n");
+    return RuleBase.read(() -> files);
+  }
+
+  private static Judgement judge(RuleBase base) {
+    RuleEngine engine = RuleEngine.of(base, new RuleCache(Path.of("target/rule-cache")));
+    try (Judge judge = engine.newJudge()) {
+      return judge.judge(
+          Set.of(Rules.site("leaf-speed", "0.2 m/s"), Rules.site("usage-class", "class-i")));
+    }
+  }
+
+  @Test
+  void a_rule_that_an_add_on_switched_off_does_not_speak() {
+    String coasting = "how far a leaf coasts";
+    assertThat(Rules.speaking(judge(Rules.BASE))).contains(coasting);
+    RuleBase without = without(coasting);
+    assertThat(judge(without).expectation("coasting")).isEmpty();
+    assertThat(judge(without).expectation("mid-travel-speed")).isPresent();
+    assertThat(without.addOns().get(0).words()).endsWith("switches off rule " + coasting);
+  }
+
+  @Test
+  void nor_does_a_row_of_a_table() {
+    RuleBase without = without("how often a gate for a few homes opens in its busiest hour");
+    assertThat(judge(Rules.BASE).expectation("busiest-hour")).isPresent();
+    assertThat(judge(without).expectation("busiest-hour")).isEmpty();
+  }
+
+  @Test
+  void rules_that_protect_people_stay_on() throws IOException {
+    List<String> rules = new ArrayList<>(Rules.of("stops.drl"));
+    rules.add("an answer in words means the outcome that it names");
+    for (String rule : rules) {
+      assertThatThrownBy(() -> without(rule)).as(rule).hasMessageContaining("protects people");
+    }
+    assertThatThrownBy(() -> without("how far a leaf costs"))
+        .hasMessageContaining("there is no rule \"how far a leaf costs\" to switch off")
+        .hasMessageContaining("Maybe \"how far a leaf coasts\"");
+  }
+}
