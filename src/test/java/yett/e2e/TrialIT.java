@@ -11,7 +11,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A trainer tries a change: trust, test, accept, compare, cover, an add-on. */
+/** A trainer tries a change: trust, test, accept, compare, cover. */
 class TrialIT {
   private static final String CASE =
       """
@@ -52,15 +52,19 @@ class TrialIT {
   }
 
   @Test
-  void in_a_pipe_rules_that_nobody_trusts_are_refused_and_a_change_is_told() throws IOException {
+  void from_the_first_question_of_trust_to_the_release() throws IOException {
     String path = folder.toString();
     Pipe.Result refused = run("knowledge", "test", path);
     assertThat(refused.exitCode()).isEqualTo(77);
     assertThat(refused.stderr())
         .contains("small.drl", "knowledge trust FOLDER")
         .doesNotContain("core.drl", "Exception");
+    try (Pty pty = terminal("knowledge", "test", path)) {
+      pty.expect("small.drl", Visitor.PATIENCE).expect("leave it: ", Visitor.PATIENCE);
+      pty.enter("trust").expect("1 cases", Visitor.PATIENCE);
+      assertThat(pty.waitForExit(Visitor.PATIENCE)).isZero();
+    }
 
-    assertThat(run("knowledge", "trust", path).stdout()).contains("Trusted from now on");
     Pipe.Result first = run("knowledge", "test", path, "--accept");
     assertThat(first.exitCode()).as(first.stderr()).isZero();
     assertThat(first.stdout()).contains("1 cases", "Accepted; kept in");
@@ -81,32 +85,17 @@ class TrialIT {
     assertThat(covered.exitCode()).as(covered.stderr()).isZero();
     assertThat(covered.stdout())
         .containsSubsequence("Causes that come first in no case", "Numbers that deserve care");
-  }
 
-  @Test
-  void at_a_terminal_a_person_is_asked_once() throws IOException {
-    String[] words = {"knowledge", "test", folder.toString()};
-    Map<String, String> environment = Map.of("YETT_HOME", home.toString());
-    try (Pty pty = Pty.start(Programs.packaged(words), environment, 80, 24)) {
-      pty.expect("small.drl", Visitor.PATIENCE).expect("Type trust", Visitor.PATIENCE);
-      pty.enter("trust");
-      pty.expect("1 cases", Visitor.PATIENCE);
-      assertThat(pty.waitForExit(Visitor.PATIENCE)).isZero();
-    }
     change(folder.resolve("small.drl"), "end", "end ");
-    try (Pty pty = Pty.start(Programs.packaged(words), environment, 80, 24)) {
+    try (Pty pty = terminal("knowledge", "test", path)) {
       pty.expect("new here or were changed: small.drl", Visitor.PATIENCE);
       pty.expect("leave it: ", Visitor.PATIENCE).ctrlD();
       assertThat(pty.waitForExit(Visitor.PATIENCE)).isEqualTo(77);
     }
+    assertThat(run("knowledge", "trust", path).stdout()).contains("Trusted from now on: small.drl");
   }
 
-  @Test
-  void an_add_on_is_looked_at_as_it_lies_over_the_rule_base() {
-    Pipe.Result sound = run("knowledge", "check", "--add-on", "docs/examples/harrow-quay");
-    assertThat(sound.exitCode()).as(sound.stderr()).isZero();
-    assertThat(sound.stdout().replaceAll("\\s+", " "))
-        .contains("Add-on Harrow Quay estate: adds history storm-tide")
-        .contains("switches off cause rodents-chewed");
+  private Pty terminal(String... words) {
+    return Pty.start(Programs.packaged(words), Map.of("YETT_HOME", home.toString()), 80, 24);
   }
 }
