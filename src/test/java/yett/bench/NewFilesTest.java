@@ -186,7 +186,8 @@ class NewFilesTest {
         .contains("measures: {quantity: time, unit: s, instrument: stopwatch}\nbands:\n");
     assertThat(
             bench.problems(
-                card.files(answers(card, with(given, "outcomes", "usual: below 6 s; long: above 7 s")))))
+                card.files(
+                    answers(card, with(given, "outcomes", "usual: below 6 s; long: above 7 s")))))
         .isNotEmpty();
   }
 
