@@ -179,6 +179,16 @@ final class CaseTables {
         .update();
   }
 
+  /** The only change of what stands there: words that people want forgotten. */
+  StoredEvent forget(CaseId id, StoredEvent event, String body) {
+    StoredEvent left = event.forgotten(body);
+    client
+        .sql("update case_event set type = ?, body = ? where case_id = ? and seq = ?")
+        .params(left.type(), left.body(), id.toString(), left.seq())
+        .update();
+    return left;
+  }
+
   private RuntimeException refused(CaseId id, long expectedSeq, List<StoredEvent> newer) {
     if (!newer.isEmpty()) {
       return new CaseMovedOn(id, newer);

@@ -7,6 +7,7 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
@@ -15,7 +16,7 @@ import org.springframework.dao.DataAccessException;
 
 /**
  * The store of cases and sites. What {@link #append} was given is on the disk when it returns, and
- * stays there as it was: events are only ever added.
+ * stays there as it was: events are only ever added. Only people's own words can be forgotten.
  *
  * <pre>{@code
  * try (var casebook = Casebook.open(DataDirectory.ofUser().casebook())) {
@@ -253,12 +254,33 @@ public final class Casebook implements AutoCloseable {
    */
   public int forgetPeople(CaseId id) {
     int forgotten = write(s -> s.people().forget(id));
+    wipe();
+    return forgotten;
+  }
+
+  /**
+   * Forgets somebody's own words: the events stay, with their numbers and times. An import that
+   * still has the words does not bring them back.
+   *
+   * @param left what takes the place of each, by number
+   */
+  public void forgetWords(CaseId id, Map<Long, String> left) {
+    write(
+        s -> {
+          s.cases().eventsAfter(id, 0).stream()
+              .filter(e -> left.containsKey(e.seq()))
+              .forEach(e -> s.cases().forget(id, e, left.get(e.seq())));
+          return id;
+        });
+    wipe();
+  }
+
+  private void wipe() {
     work(
         s -> {
           s.wipe();
           return null;
         });
-    return forgotten;
   }
 
   @Override

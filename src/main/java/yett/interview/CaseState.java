@@ -202,7 +202,9 @@ public record CaseState(
       } else if (event instanceof Event.Pressed e) {
         pressing = Optional.of(e.pressing());
       } else if (event instanceof Event.Said e) {
-        said.add(e.words());
+        if (!e.words().isEmpty()) { // they may have been forgotten
+          said.add(e.words());
+        }
       } else if (event instanceof Event.Happened e) {
         histories = Optional.of(e.histories());
       } else if (event instanceof Event.Answered e) {

@@ -21,7 +21,7 @@ public final class EventText {
       return JSON.readValue(json, Event.class);
     } catch (JacksonException e) {
       throw new IllegalArgumentException(
-          "an event of this case was written by another version of the program: " + json, e);
+          "an event of this case was written by another version of the program", e);
     }
   }
 }

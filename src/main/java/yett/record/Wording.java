@@ -189,7 +189,9 @@ public final class Wording {
       return "the complaint: " + names(e.complaints(), true);
     }
     if (event instanceof Event.Said e) {
-      return "the words \"" + Markdown.plain(e.words()) + "\"";
+      return e.words().isEmpty()
+          ? "words that were forgotten"
+          : "the words \"" + Markdown.plain(e.words()) + "\"";
     }
     if (event instanceof Event.Happened e) {
       return "the history: " + names(e.histories(), false);

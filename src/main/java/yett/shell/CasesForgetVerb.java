@@ -1,8 +1,10 @@
 package yett.shell;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
@@ -10,6 +12,9 @@ import yett.casebook.CaseId;
 import yett.casebook.Person;
 import yett.casebook.StoredEvent;
 import yett.console.Block;
+import yett.interview.Entry;
+import yett.interview.Event;
+import yett.interview.EventText;
 
 /** {@code cases forget}: takes away what is known of people, and leaves the case. */
 final class CasesForgetVerb extends Verb {
@@ -20,8 +25,8 @@ final class CasesForgetVerb extends Verb {
         "cases forget",
         "forget the people of cases; the cases stay",
         "Usage: cases forget CASE..., or cases forget --person \"NAME OR NUMBER\" for every case"
-            + " that knows somebody so. Names and numbers go; the technical record stays. Copies and"
-            + " exported files are for you to delete.",
+            + " that knows somebody so. Names, numbers and the caller's own words go; the technical"
+            + " record stays. Copies and exported files are for you to delete.",
         value("person", "the name or the telephone number of who is to be forgotten"));
     this.desk = desk;
   }
@@ -36,10 +41,12 @@ final class CasesForgetVerb extends Verb {
             ? desk.casebook().knowing(option(context, "person", ""))
             : words(context).stream().map(desk.casebook()::find).distinct().toList();
     int forgotten = 0;
+    int words = 0;
     List<String> left = new ArrayList<>();
     for (CaseId id : ids) {
       List<Person> people = desk.casebook().people(id);
       forgotten += desk.casebook().forgetPeople(id);
+      words += forgetWords(id);
       mentioned(id, people).forEach(left::add);
     }
     desk.console()
@@ -47,7 +54,8 @@ final class CasesForgetVerb extends Verb {
             Block.paragraph(
                 (forgotten == 1 ? "1 entry on people" : forgotten + " entries on people")
                     + " forgotten in "
-                    + (ids.size() == 1 ? "1 case." : ids.size() + " cases.")));
+                    + (ids.size() == 1 ? "1 case" : ids.size() + " cases")
+                    + (words == 0 ? "." : ", and what the caller said in their own words.")));
     if (!left.isEmpty()) {
       desk.console()
           .show(
@@ -57,6 +65,20 @@ final class CasesForgetVerb extends Verb {
                       + ". Names do not belong into notes."));
     }
     return OK;
+  }
+
+  /** People say their names and numbers when they call. */
+  private int forgetWords(CaseId id) {
+    Map<Long, String> left = new HashMap<>();
+    for (Entry entry : OpenCase.entries(desk.casebook().events(id))) {
+      if (entry.event() instanceof Event.Said said && !said.words().isEmpty()) {
+        left.put(entry.number(), EventText.write(new Event.Said("")));
+      }
+    }
+    if (!left.isEmpty()) {
+      desk.casebook().forgetWords(id, left);
+    }
+    return left.size();
   }
 
   /** Where in its events a case still names somebody. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -67,6 +68,27 @@ class PeopleTest {
   }
 
   @Test
+  void own_words_are_forgotten_and_an_import_does_not_bring_them_back() {
+    casebook.append(id, 1, new NewEvent(Writer.AT, "caller", "said", "{\"words\":\"Ina Teal\"}"));
+    casebook.append(id, 2, Writer.event("technician", 3));
+    CarriedCase before = casebook.carry(id, false);
+    var events = casebook.events(id);
+
+    casebook.forgetWords(id, Map.of(2L, "{\"words\":\"\"}"));
+
+    var left = casebook.events(id);
+    assertThat(left).hasSize(3);
+    assertThat(left.get(0)).isEqualTo(events.get(0));
+    assertThat(left.get(2)).isEqualTo(events.get(2));
+    assertThat(left.get(1).at()).isEqualTo(events.get(1).at());
+    assertThat(left.get(1).body()).isEqualTo("{\"words\":\"\"}");
+    assertThat(casebook.take(before).outcome()).isEqualTo(Taken.Outcome.KNOWN);
+    assertThat(casebook.events(id)).isEqualTo(left);
+    casebook.append(id, 3, Writer.event("technician", 4));
+    assertThat(casebook.take(casebook.carry(id, false)).outcome()).isEqualTo(Taken.Outcome.KNOWN);
+  }
+
+  @Test
   void nothing_that_is_printed_names_them() {
     assertThat(CALLER.toString()).doesNotContain("Teal", "555");
     casebook.savePerson(id, CALLER);
@@ -78,7 +100,9 @@ class PeopleTest {
   void who_is_forgotten_is_not_in_the_file_any_more() throws Exception {
     org.junit.jupiter.api.Assumptions.assumeTrue(store == Store.EMBEDDED);
     casebook.savePerson(id, CALLER);
+    casebook.append(id, 1, new NewEvent(Writer.AT, "caller", "said", "{\"w\":\"Teal, 555 0107\"}"));
     casebook.forgetPeople(id);
+    casebook.forgetWords(id, Map.of(2L, "{}"));
     casebook.close();
 
     try (Stream<Path> files = Files.walk(directory)) {
