@@ -13,6 +13,7 @@ import java.util.Map;
  * @param watch repair to what its user watches for afterwards
  * @param untilThen complaint to how the gate is left until somebody comes
  * @param desk stop to what the desk does while the caller does what they are told
+ * @param cautions caution to the same in everyday words; empty if it has none
  */
 public record Telephone(
     Map<String, List<String>> sayings,
@@ -21,9 +22,11 @@ public record Telephone(
     Map<String, Pressing> pressing,
     Map<String, List<String>> watch,
     Map<String, List<String>> untilThen,
-    Map<String, List<String>> desk) {
+    Map<String, List<String>> desk,
+    Map<String, String> cautions) {
 
   /** Nothing at all. */
   public static final Telephone NONE =
-      new Telephone(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+      new Telephone(
+          Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
 }

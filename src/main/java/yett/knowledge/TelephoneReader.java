@@ -22,6 +22,7 @@ final class TelephoneReader {
   private final Map<String, List<String>> watch = new LinkedHashMap<>();
   private final Map<String, List<String>> untilThen = new LinkedHashMap<>();
   private final Map<String, List<String>> desk = new LinkedHashMap<>();
+  private final Map<String, String> cautions = new LinkedHashMap<>();
 
   /** Takes from a card what belongs here; the rest is left to others. */
   void card(String kind, String id, Fields fields) {
@@ -33,6 +34,7 @@ final class TelephoneReader {
       case "check" -> dangerSayings(id, fields);
       case "repair" -> watch.putIfAbsent(id, fields.texts("watch"));
       case "stop" -> desk.putIfAbsent(id, fields.texts("desk"));
+      case "caution" -> cautions.putIfAbsent(id, fields.text("lay", ""));
       case "synonyms" -> synonyms(fields);
       case "pressing" -> pressing.putIfAbsent(id, pressing(id, fields));
       default -> {}
@@ -47,7 +49,8 @@ final class TelephoneReader {
         Collections.unmodifiableMap(pressing),
         Collections.unmodifiableMap(watch),
         Collections.unmodifiableMap(untilThen),
-        Collections.unmodifiableMap(desk));
+        Collections.unmodifiableMap(desk),
+        Collections.unmodifiableMap(cautions));
   }
 
   /** By outcome, because each outcome of a danger is a danger of its own. */

@@ -70,7 +70,7 @@ final class CallDeeds {
   private void mend(Step.Mend step) {
     List<String> steps = step.repair().steps();
     sitting.show(Block.heading("What the caller can do: " + step.repair().name()));
-    sitting.show(sitting.views().cautions(step.cautions()));
+    sitting.show(sitting.views().spoken(step.cautions()));
     for (int i = 0; i < steps.size(); i++) {
       sitting.show(
           Block.paragraph(

@@ -236,7 +236,7 @@ final class Calling {
                 moment.state().answers().stream().filter(a -> !sitting.isDanger(a.check())).count();
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading("Question " + number));
-    blocks.addAll(sitting.views().cautions(step.cautions()));
+    blocks.addAll(sitting.views().spoken(step.cautions()));
     blocks.add(Block.paragraph(Text.of("Read out: ").and(Text.strong(lay(check)))));
     if (!check.how().isEmpty()) {
       blocks.add(Block.rows(Block.row("How", check.how())));

@@ -140,8 +140,9 @@ final class OpenCase implements AutoCloseable {
     takeIn(next, then);
     stored = next.size();
     parcel.delivered();
+    boolean wasAway = away;
     away = false;
-    return Recorded.stored(waited);
+    return Recorded.stored(wasAway ? waited : 0);
   }
 
   /**

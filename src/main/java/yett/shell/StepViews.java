@@ -186,6 +186,22 @@ final class StepViews {
         + Figures.percent(chances[best]);
   }
 
+  /** The same for somebody on the telephone: to read out, in everyday words, once. */
+  List<Block> spoken(List<Caution> cautions) {
+    Map<String, String> lay = base.telephone().cautions();
+    List<Block> blocks = new ArrayList<>();
+    for (Caution caution : cautions) {
+      if (cautioned.add(caution.id())) {
+        String text = lay.getOrDefault(caution.id(), "");
+        blocks.add(
+            Block.signal(
+                SignalWord.valueOf(caution.word().name()),
+                "Read out: " + (text.isEmpty() ? caution.text() : text)));
+      }
+    }
+    return blocks;
+  }
+
   /** Cautions in full the first time at this sitting, afterwards as a reminder. */
   List<Block> cautions(List<Caution> cautions) {
     List<Block> blocks = new ArrayList<>();

@@ -58,6 +58,12 @@ class SpokenCardsTest {
             });
   }
 
+  @Test
+  void cautions_that_callers_need_are_in_plain_words() {
+    BASE.cautionsFor(List.of("moving-leaf"))
+        .forEach(c -> plain(c.id(), List.of(BASE.telephone().cautions().get(c.id()))));
+  }
+
   private static void plain(String card, List<String> texts) {
     assertThat(texts).as(card).isNotEmpty().doesNotContain("");
     allPlain(card, texts);

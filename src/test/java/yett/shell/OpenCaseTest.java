@@ -116,6 +116,7 @@ class OpenCaseTest {
       assertThat(ben.moment().state().latest("display-lit").orElseThrow().answer())
           .isEqualTo(new Answer.Chosen("steady"));
       assertThat(stored()).hasSize(2).last().isInstanceOf(Event.Noted.class);
+      assertThat(recorded.delivered()).as("the server was never away").isZero();
     }
   }
 
