@@ -77,7 +77,7 @@ final class ResumeVerb extends Verb {
         open.moment().state().answers().stream()
             .filter(a -> a.by() == Role.CALLER && !a.yieldsTo(Role.TECHNICIAN))
             .filter(a -> desk.expertise().base().checks().containsKey(a.check()))
-            .map(corrections::told)
+            .map(a -> corrections.told(a) + worth(a.check()))
             .toList();
     if (!told.isEmpty()) {
       desk.console()
@@ -90,6 +90,12 @@ final class ResumeVerb extends Verb {
                       + " again before you touch anything; \"danger\" goes through them,"
                       + " \"correct\" changes what was told."));
     }
+  }
+
+  /** How far an answer from the telephone is taken to be right, so that it can be checked again. */
+  private String worth(String check) {
+    Double right = desk.expertise().base().checks().get(check).reliability().get(Role.CALLER);
+    return right == null ? "" : " · callers see this right in " + Figures.percent(right);
   }
 
   private String summary(OpenCase open) {

@@ -1,0 +1,164 @@
+package yett.e2e;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import yett.knowledge.Check;
+import yett.knowledge.KnowledgeSource;
+import yett.knowledge.RuleBase;
+import yett.testing.PostgresServer;
+
+/**
+ * A call at a desk, its dispatch sheet at another, and a technician who goes on with the case in a
+ * third process: all on one PostgreSQL.
+ */
+class CallIT {
+  private static final Pattern READ_OUT = Pattern.compile("Read out: ([^?]*\\?)");
+  private static final int MOST_PROMPTS = 40;
+  private static final RuleBase BASE = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
+  private static final Map<String, Check> BY_WORDS =
+      BASE.checks().values().stream()
+          .filter(c -> !c.lay().isEmpty())
+          .collect(Collectors.toMap(Check::lay, c -> c, (a, b) -> a));
+
+  @TempDir private Path home;
+  private final String url = PostgresServer.shared().newCasebook();
+
+  /** What was asked, and what the caller said to it. */
+  private final Map<Check, String> asked = new LinkedHashMap<>();
+
+  @Test
+  void somebody_calls_and_a_technician_goes_on_with_the_case_and_is_asked_nothing_twice() {
+    call();
+    sheet();
+    resume();
+  }
+
+  private void call() {
+    try (Pty desk = start("desk", "call", "Fish dock")) {
+      String screen = "";
+      for (int i = 0; i < MOST_PROMPTS && !screen.contains("\"send\" when"); i++) {
+        screen = desk.readTo(Screen.PROMPT, Visitor.PATIENCE);
+        desk.enter(answer(screen));
+      }
+      assertThat(screen).contains("\"send\" when");
+      assertThat(desk.waitForExit(Visitor.PATIENCE)).isZero();
+      assertThat(desk.transcript())
+          .contains("Send somebody", "until somebody comes", "dispatch 2026-", "--as technician")
+          .doesNotContain("Exception", "Set-up:", "Plan of work");
+    }
+    assertThat(asked).as("questions before somebody is sent").hasSizeBetween(2, 12);
+    assertThat(asked.keySet()).allSatisfy(c -> assertThat(c.who().word()).isEqualTo("caller"));
+  }
+
+  private void sheet() {
+    assertThat(run("van", "dispatch", "1"))
+        .startsWith("# Dispatch, case ")
+        .contains("At once", "somebody is shut in", "somtimes it goes", "## Parts to bring")
+        .contains("; enough in ", "## Until somebody comes");
+    assertThat(run("van", "dispatch", "1", "--json")).startsWith("{").contains("\"urgency\"");
+  }
+
+  private void resume() {
+    try (Pty technician = start("van", "resume", "1", "--as", "technician")) {
+      String screen = technician.readTo(Screen.PROMPT, Visitor.PATIENCE);
+      assertThat(screen.replaceAll("\\s+", " "))
+          .contains("Told on the telephone", "Look for each danger", "callers see this right in");
+      assertThat(screen).doesNotContain("What is wrong with the gate?");
+      for (int i = 0; i < MOST_PROMPTS && !screen.contains("Answer"); i++) {
+        technician.enter(screen.contains("hand it over") ? "save" : doing(screen));
+        screen = technician.readTo(Screen.PROMPT, Visitor.PATIENCE);
+      }
+      String flat = technician.transcript().replaceAll("\\s+", " ");
+      assertThat(flat).doesNotContain("What happened lately");
+      asked.forEach(
+          (check, answer) -> {
+            if (answer.equals("1")) {
+              assertThat(screenAfterTold(flat)).doesNotContain(check.ask());
+            }
+          });
+      checkAgain(technician);
+      technician.enter("save");
+      assertThat(technician.waitForExit(Visitor.PATIENCE)).isZero();
+    }
+  }
+
+  /** What the caller said is worth less than what is seen at the gate, and gives way to it. */
+  private void checkAgain(Pty technician) {
+    Check told =
+        asked.keySet().stream()
+            .filter(c -> asked.get(c).equals("1") && !c.reliability().isEmpty())
+            .findFirst()
+            .orElseThrow();
+    technician.enter("correct");
+    String list = technician.readTo(Screen.PROMPT, Visitor.PATIENCE).replaceAll("\\s+", " ");
+    Matcher number = Pattern.compile("(\\d+) " + Pattern.quote(told.ask())).matcher(list);
+    assertThat(number.find()).as(list).isTrue();
+    technician.enter(number.group(1));
+    technician.readTo(Screen.PROMPT, Visitor.PATIENCE);
+    technician.enter("2");
+    String taken = technician.readTo(Screen.PROMPT, Visitor.PATIENCE);
+    if (taken.contains("yes to keep it")) {
+      technician.enter("yes");
+      taken = technician.readTo(Screen.PROMPT, Visitor.PATIENCE);
+    }
+    assertThat(taken).contains("Taken as: " + told.outcomes().get(1).text().split(",")[0]);
+  }
+
+  private static String screenAfterTold(String flat) {
+    return flat.substring(flat.indexOf("Look for each danger"));
+  }
+
+  /** What somebody at the gate types before the first check. */
+  private static String doing(String screen) {
+    return screen.contains("\"done\" when") ? "done" : "";
+  }
+
+  /** The first question cannot be told, the others are as on a sound gate. */
+  private String answer(String screen) {
+    if (screen.contains("In the caller's own words")) {
+      return "somtimes it goes somtimes not";
+    } else if (screen.contains("yes to keep it")) {
+      return "yes";
+    } else if (screen.contains("Understood") || screen.contains("How urgent")) {
+      return "1";
+    } else if (screen.contains("\"send\" when")) {
+      return "send";
+    } else if (screen.contains("Two answers that do not agree")) {
+      return "3";
+    } else if (screen.contains("if they can't")) {
+      return "g";
+    }
+    Matcher question = READ_OUT.matcher(screen.replaceAll("\\s+", " "));
+    if (screen.contains("Question ") && question.find()) {
+      Check check = BY_WORDS.get(question.group(1));
+      assertThat(check).as(question.group(1)).isNotNull();
+      assertThat(asked).as("asked before").doesNotContainKey(check);
+      String answer = asked.isEmpty() ? "d" : "1";
+      asked.put(check, answer);
+      return answer;
+    }
+    return "0";
+  }
+
+  private Map<String, String> at(String where) {
+    return Map.of("YETT_HOME", home.resolve(where).toString(), "YETT_CASEBOOK", url);
+  }
+
+  private Pty start(String where, String... words) {
+    return Pty.start(Programs.packaged(words), at(where), 80, 24);
+  }
+
+  private String run(String where, String... words) {
+    Pipe.Result result = Pipe.run(Programs.packaged(words), at(where), "", Visitor.PATIENCE);
+    assertThat(result.exitCode()).as(result.stderr()).isZero();
+    return result.stdout();
+  }
+}
