@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.DateTimeException;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -29,6 +30,9 @@ import org.springframework.dao.DataAccessException;
  * casebook open. Every method throws {@link CasebookException} when the database fails.
  */
 public final class Casebook implements AutoCloseable {
+  /** So many cases are read with one question to the database. */
+  public static final int AT_ONCE = 500;
+
   private final String where;
   private final String url;
   private final Away away = new Away();
@@ -129,6 +133,11 @@ public final class Casebook implements AutoCloseable {
     return read(s -> s.cases().eventsAfter(id, seq));
   }
 
+  /** All events of some cases, oldest first: for at most {@link #AT_ONCE} of them. */
+  public Map<CaseId, List<StoredEvent>> events(List<CaseId> ids) {
+    return read(s -> s.cases().events(ids));
+  }
+
   /** All cases, the one last written to first. */
   public List<CaseSummary> cases() {
     return read(s -> s.cases().all());
@@ -144,19 +153,29 @@ public final class Casebook implements AutoCloseable {
     return read(
         s -> {
           var lines = s.cases().all().stream().filter(search::fits).toList();
-          return search
-              .text()
-              .map(text -> lines.stream().filter(line -> holds(s, line, text)).toList())
-              .orElse(lines);
+          return search.text().map(text -> holding(s, lines, text)).orElse(lines);
         });
   }
 
   /** Here and not in SQL: databases differ in which letters are the same in capitals. */
-  private static boolean holds(Session session, CaseSummary line, String text) {
+  private static List<CaseSummary> holding(Session session, List<CaseSummary> lines, String text) {
     String sought = text.toLowerCase(Locale.ROOT);
-    return line.summary().title().toLowerCase(Locale.ROOT).contains(sought)
-        || session.cases().eventsAfter(line.id(), 0).stream()
-            .anyMatch(e -> e.body().toLowerCase(Locale.ROOT).contains(sought));
+    List<CaseSummary> holding = new ArrayList<>();
+    for (int from = 0; from < lines.size(); from += AT_ONCE) {
+      var some = lines.subList(from, Math.min(lines.size(), from + AT_ONCE));
+      var events = session.cases().events(some.stream().map(CaseSummary::id).toList());
+      some.stream()
+          .filter(
+              line ->
+                  holds(line.summary().title(), sought)
+                      || events.get(line.id()).stream().anyMatch(e -> holds(e.body(), sought)))
+          .forEach(holding::add);
+    }
+    return List.copyOf(holding);
+  }
+
+  private static boolean holds(String text, String sought) {
+    return text.toLowerCase(Locale.ROOT).contains(sought);
   }
 
   /** One case's line in the list. */

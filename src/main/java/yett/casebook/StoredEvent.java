@@ -31,8 +31,6 @@ public record StoredEvent(long seq, Instant at, String by, String type, String b
   }
 
   private static String stem(String type) {
-    return type.endsWith(FORGOTTEN)
-        ? type.substring(0, type.length() - FORGOTTEN.length())
-        : type;
+    return type.endsWith(FORGOTTEN) ? type.substring(0, type.length() - FORGOTTEN.length()) : type;
   }
 }

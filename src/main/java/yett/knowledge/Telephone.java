@@ -27,6 +27,5 @@ public record Telephone(
 
   /** Nothing at all. */
   public static final Telephone NONE =
-      new Telephone(
-          Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+      new Telephone(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
 }

@@ -12,6 +12,8 @@ import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import yett.calculation.Range;
 import yett.casebook.CaseSummary;
+import yett.casebook.Casebook;
+import yett.casebook.StoredEvent;
 import yett.console.Block;
 import yett.console.Progress;
 import yett.figures.CaseFigures;
@@ -59,23 +61,30 @@ final class CasesFiguresVerb extends Verb {
   private int read(List<CaseSummary> lines, List<PastCase> cases) {
     int unread = 0;
     try (Progress progress = desk.console().start("cases", lines.size())) {
-      for (CaseSummary line : lines) {
-        try {
-          cases.add(
-              PastCase.of(
-                  line.id().toString(),
-                  line.siteId(),
-                  line.opened(),
-                  line.summary().cause(),
-                  OpenCase.entries(desk.casebook().events(line.id())),
-                  desk.base()));
-        } catch (IllegalArgumentException e) {
-          unread++; // written by a newer program
+      for (int from = 0; from < lines.size(); from += Casebook.AT_ONCE) {
+        var some = lines.subList(from, Math.min(lines.size(), from + Casebook.AT_ONCE));
+        var events = desk.casebook().events(some.stream().map(CaseSummary::id).toList());
+        for (CaseSummary line : some) {
+          try {
+            cases.add(past(line, events.get(line.id())));
+          } catch (IllegalArgumentException e) {
+            unread++; // written by a newer program
+          }
+          progress.step();
         }
-        progress.step();
       }
     }
     return unread;
+  }
+
+  private PastCase past(CaseSummary line, List<StoredEvent> events) {
+    return PastCase.of(
+        line.id().toString(),
+        line.siteId(),
+        line.opened(),
+        line.summary().cause(),
+        OpenCase.entries(events),
+        desk.base());
   }
 
   private List<Block> blocks(CaseFigures figures, int unread) {

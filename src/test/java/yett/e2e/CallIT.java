@@ -16,8 +16,8 @@ import yett.knowledge.RuleBase;
 import yett.testing.PostgresServer;
 
 /**
- * A call at a desk, its dispatch sheet at another, and a technician who goes on with the case in a
- * third process: all on one PostgreSQL.
+ * A call, its dispatch sheet, and a technician who goes on with the case: each in a process of its
+ * own, on one PostgreSQL.
  */
 class CallIT {
   private static final Pattern READ_OUT = Pattern.compile("Read out: ([^?]*\\?)");
@@ -42,7 +42,7 @@ class CallIT {
   }
 
   private void call() {
-    try (Pty desk = start("desk", "call", "Fish dock")) {
+    try (Pty desk = start("call", "Fish dock")) {
       String screen = "";
       for (int i = 0; i < MOST_PROMPTS && !screen.contains("\"send\" when"); i++) {
         screen = desk.readTo(Screen.PROMPT, Visitor.PATIENCE);
@@ -59,15 +59,15 @@ class CallIT {
   }
 
   private void sheet() {
-    assertThat(run("van", "dispatch", "1"))
+    assertThat(run("dispatch", "1"))
         .startsWith("# Dispatch, case ")
         .contains("At once", "somebody is shut in", "somtimes it goes", "## Parts to bring")
         .contains("; enough in ", "## Until somebody comes");
-    assertThat(run("van", "dispatch", "1", "--json")).startsWith("{").contains("\"urgency\"");
+    assertThat(run("dispatch", "1", "--json")).startsWith("{").contains("\"urgency\"");
   }
 
   private void resume() {
-    try (Pty technician = start("van", "resume", "1", "--as", "technician")) {
+    try (Pty technician = start("resume", "1", "--as", "technician")) {
       String screen = technician.readTo(Screen.PROMPT, Visitor.PATIENCE);
       assertThat(screen.replaceAll("\\s+", " "))
           .contains("Told on the telephone", "Look for each danger", "callers see this right in");
@@ -148,16 +148,16 @@ class CallIT {
     return "0";
   }
 
-  private Map<String, String> at(String where) {
-    return Map.of("YETT_HOME", home.resolve(where).toString(), "YETT_CASEBOOK", url);
+  private Map<String, String> casebook() {
+    return Map.of("YETT_HOME", home.toString(), "YETT_CASEBOOK", url);
   }
 
-  private Pty start(String where, String... words) {
-    return Pty.start(Programs.packaged(words), at(where), 80, 24);
+  private Pty start(String... words) {
+    return Pty.start(Programs.packaged(words), casebook(), 80, 24);
   }
 
-  private String run(String where, String... words) {
-    Pipe.Result result = Pipe.run(Programs.packaged(words), at(where), "", Visitor.PATIENCE);
+  private String run(String... words) {
+    Pipe.Result result = Pipe.run(Programs.packaged(words), casebook(), "", Visitor.PATIENCE);
     assertThat(result.exitCode()).as(result.stderr()).isZero();
     return result.stdout();
   }
