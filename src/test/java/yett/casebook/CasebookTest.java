@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -119,6 +120,20 @@ class CasebookTest {
         .extracting(StoredEvent::body)
         .containsExactlyElementsOf(
             IntStream.range(0, 10_000).mapToObj(n -> "{\"n\":" + n + "}").toList());
+  }
+
+  @Test
+  void many_cases_are_read_at_once_as_one_by_one() {
+    CaseId one = casebook.newCase("fish-dock", Writer.AT);
+    CaseId two = casebook.newCase("ferry", Writer.AT);
+    CaseId none = casebook.newCase("tank-farm", Writer.AT);
+    casebook.append(two, 0, Writer.event("caller", 1), Writer.event("caller", 2));
+    casebook.append(one, 0, Writer.event("technician", 3));
+
+    assertThat(casebook.events(List.of(two, none, one)))
+        .isEqualTo(
+            Map.of(one, casebook.events(one), two, casebook.events(two), none, List.of()));
+    assertThat(casebook.events(List.of())).isEmpty();
   }
 
   @Test

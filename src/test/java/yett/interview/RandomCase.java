@@ -35,14 +35,23 @@ final class RandomCase {
   private final RuleBase base;
   private final Random random;
   private final List<Entry> entries = new ArrayList<>();
+  private final List<Role> roles;
   private int whims;
   private Role role;
 
   RandomCase(Interview interview, long seed) {
+    this(interview, seed, List.of(Role.values()));
+  }
+
+  /**
+   * @param roles who may be at the keyboard
+   */
+  RandomCase(Interview interview, long seed, List<Role> roles) {
     this.interview = interview;
     this.base = interview.expertise().base();
     this.random = new Random(seed * 0x9E3779B97F4A7C15L);
-    this.role = oneOf(List.of(Role.values()));
+    this.roles = roles;
+    this.role = oneOf(roles);
     record(new Event.Opened("Harrow Quay, gate " + seed % 12, role, "any"));
   }
 
@@ -137,8 +146,8 @@ final class RandomCase {
     List<CaseState.Answered> answers = moment.state().answers();
     whims++;
     switch (random.nextInt(8)) {
-      case 0 -> record(new Event.Noted("whatever"));
-      case 1 -> role = oneOf(List.of(Role.values()));
+      case 0 -> record(new Event.Noted("The call dropped."));
+      case 1 -> role = oneOf(roles);
       case 2, 3 -> back(1 + random.nextInt(4));
       case 4, 5 -> {
         if (answers.isEmpty()) {
@@ -220,10 +229,11 @@ final class RandomCase {
 
   /** Any answer that the prompt would take. */
   Answer answer(Check check, Moment moment) {
-    if (chance(0.05)) {
+    double unsure = role == Role.CALLER ? 0.15 : 0.05;
+    if (chance(unsure)) {
       return new Answer.CannotTell();
     }
-    if (chance(0.05)) {
+    if (chance(unsure)) {
       return new Answer.NotNow();
     }
     if (check.measured()) {

@@ -3,6 +3,7 @@ package yett.interview;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -11,6 +12,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import yett.knowledge.Check;
+import yett.knowledge.Role;
 
 /**
  * Walks thousands of random interviews and looks for one violation of the safety model. A failure
@@ -19,6 +21,7 @@ import yett.knowledge.Check;
 class SafetyPropertiesTest {
   private static final long CASES = Long.getLong("yett.cases", 3_000);
   private static final long PLANNED_CASES = 30;
+  private static final long CALLS = 400;
 
   private final Map<Long, String> failures = new ConcurrentSkipListMap<>();
   private final Set<String> asked = ConcurrentHashMap.newKeySet();
@@ -46,6 +49,32 @@ class SafetyPropertiesTest {
     assertNoFailures();
   }
 
+  /** Somebody who stays on the telephone, knows little, and is cut off now and then. */
+  @Test
+  void a_call_ends_in_a_danger_handled_in_what_a_caller_may_do_or_in_somebody_sent() {
+    Set<Ending> endings = ConcurrentHashMap.newKeySet();
+    seeds(2_000_001, CALLS)
+        .forEach(
+            seed -> {
+              List<Entry> call =
+                  walk(Shipped.QUICK, new AnyAdviser(seed), seed, List.of(Role.CALLER));
+              call.stream()
+                  .map(Entry::event)
+                  .filter(Event.Closed.class::isInstance)
+                  .forEach(e -> endings.add(((Event.Closed) e).ending()));
+            });
+    assertNoFailures();
+    if (Long.getLong("yett.seed") == null) {
+      assertThat(endings)
+          .containsExactlyInAnyOrder(Ending.MADE_SAFE, Ending.SOLVED, Ending.HANDED_OVER);
+      assertThat(stops).as("calls with a stop").hasValueGreaterThan((int) CALLS / 20);
+      assertThat(asked)
+          .as("asked of callers")
+          .hasSizeGreaterThan(40)
+          .allMatch(id -> Shipped.QUICK.base().checks().get(id).who() == Role.CALLER);
+    }
+  }
+
   private void assertNoFailures() {
     failures.entrySet().stream()
         .findFirst()
@@ -64,9 +93,14 @@ class SafetyPropertiesTest {
   }
 
   private void walk(Expertise expertise, NextStep.Adviser adviser, long seed) {
+    walk(expertise, adviser, seed, List.of(Role.values()));
+  }
+
+  private List<Entry> walk(
+      Expertise expertise, NextStep.Adviser adviser, long seed, List<Role> roles) {
     SafetyWatch watch = new SafetyWatch(expertise.base());
     try (Interview interview = new Interview(expertise, adviser)) {
-      RandomCase random = new RandomCase(interview, seed);
+      RandomCase random = new RandomCase(interview, seed, roles);
       try {
         random.play(
             (moment, role) -> {
@@ -78,8 +112,9 @@ class SafetyPropertiesTest {
       } catch (AssertionError | RuntimeException e) {
         failures.put(seed, e + "\n" + RandomCase.told(random.entries()));
       }
+      stops.addAndGet(watch.sawStop() ? 1 : 0);
+      repaired.addAndGet(watch.sawClosedAsRepaired() ? 1 : 0);
+      return random.entries();
     }
-    stops.addAndGet(watch.sawStop() ? 1 : 0);
-    repaired.addAndGet(watch.sawClosedAsRepaired() ? 1 : 0);
   }
 }
