@@ -314,11 +314,11 @@ final class NextStep {
       if (!open.isEmpty()) {
         String names = open.stream().map(Check::ask).collect(Collectors.joining(" "));
         // Whoever may make no proof leaves them to somebody who may; whoever could not make one
-        // leaves a gate that nobody has proved.
+        // leaves a gate that nobody has proved. A caller locks nothing off: somebody is sent.
         boolean reserved = open.stream().noneMatch(this::isOpenTo);
         return closing(
             new Step.HandOver(
-                reserved ? Ending.HANDED_OVER : Ending.OUT_OF_SERVICE,
+                reserved || isCall() ? Ending.HANDED_OVER : Ending.OUT_OF_SERVICE,
                 "proofs still to be made: " + names));
       }
       return closing(new Step.CloseRepaired());

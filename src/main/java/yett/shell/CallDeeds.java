@@ -36,6 +36,9 @@ final class CallDeeds {
       mend(s);
     } else if (step instanceof Step.Retest) {
       retest();
+    } else if (step instanceof Step.DecideFailedProof s) {
+      sitting.say("Then something is still wrong with it.");
+      sitting.record(new Event.Reopened(s.proof().id()));
     } else if (step instanceof Step.CloseSolved s) {
       solved(s);
     } else if (step instanceof Step.HandOver s) {

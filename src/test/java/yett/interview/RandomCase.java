@@ -123,7 +123,7 @@ final class RandomCase {
           ? new Event.Kept(s.contradiction().first(), s.contradiction().second())
           : new Event.Corrected(again.event(), answer(base.checks().get(again.check()), moment));
     } else if (step instanceof Step.DecideFailedProof s) {
-      return chance(0.7)
+      return role == Role.CALLER || chance(0.7) // a call always goes on
           ? new Event.Reopened(s.proof().id())
           : new Event.Closed(Ending.OUT_OF_SERVICE);
     } else if (step instanceof Step.MakeSafe s) {

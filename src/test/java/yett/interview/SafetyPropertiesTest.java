@@ -21,7 +21,7 @@ import yett.knowledge.Role;
 class SafetyPropertiesTest {
   private static final long CASES = Long.getLong("yett.cases", 3_000);
   private static final long PLANNED_CASES = 30;
-  private static final long CALLS = 400;
+  private static final long CALLS = 250;
 
   private final Map<Long, String> failures = new ConcurrentSkipListMap<>();
   private final Set<String> asked = ConcurrentHashMap.newKeySet();
