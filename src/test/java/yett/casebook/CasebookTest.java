@@ -131,8 +131,7 @@ class CasebookTest {
     casebook.append(one, 0, Writer.event("technician", 3));
 
     assertThat(casebook.events(List.of(two, none, one)))
-        .isEqualTo(
-            Map.of(one, casebook.events(one), two, casebook.events(two), none, List.of()));
+        .isEqualTo(Map.of(one, casebook.events(one), two, casebook.events(two), none, List.of()));
     assertThat(casebook.events(List.of())).isEmpty();
   }
 
