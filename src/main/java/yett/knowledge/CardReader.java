@@ -244,6 +244,7 @@ final class CardReader {
         id,
         fields.number("minute", 0.01, 1_000),
         fields.number("question", 1, 0, 60),
+        fields.number("needless", 0, 0, 1_000),
         handOver,
         fields.number("visit", handOver, 1, 100_000),
         fields.number("call-back", 1, 100_000),

@@ -7,6 +7,8 @@ import java.util.Map;
  *
  * @param minute money that a minute of the person present costs
  * @param question minutes that asking anything takes, besides doing it: reading, typing
+ * @param needless minutes' worth of dislike for a repair of something sound: what it may disturb,
+ *     what has to be proved again, and the customer's trust
  * @param handOver minutes that handing the case to the next level costs
  * @param visit minutes that a technician's visit costs, weighed against asking a caller more
  * @param callBack minutes that a return visit costs
@@ -16,13 +18,14 @@ public record Planning(
     String id,
     double minute,
     double question,
+    double needless,
     double handOver,
     double visit,
     double callBack,
     Map<String, Double> hazards)
     implements Card {
 
-  /** A visit that costs as much as handing over. */
+  /** A visit that costs as much as handing over, and no dislike of needless repairs. */
   public Planning(
       String id,
       double minute,
@@ -30,6 +33,6 @@ public record Planning(
       double handOver,
       double callBack,
       Map<String, Double> hazards) {
-    this(id, minute, question, handOver, handOver, callBack, hazards);
+    this(id, minute, question, 0, handOver, handOver, callBack, hazards);
   }
 }

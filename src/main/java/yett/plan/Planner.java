@@ -199,8 +199,13 @@ public final class Planner {
     return new Scene.Job(repair.id(), cost(repair), workshop.state(repair.needs()), removes);
   }
 
+  /**
+   * What a repair costs if it is needed is due in any case; if not, it was needless work on a sound
+   * part. So the dislike of needless repairs may stand with every one.
+   */
   private double cost(Repair repair) {
     return repair.minutes()
+        + base.planning().needless()
         + repair.price() / base.planning().minute()
         + dislike(repair.hazards())
         + entailed(repair);
