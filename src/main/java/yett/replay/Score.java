@@ -68,8 +68,9 @@ public record Score(
                 inFirstThree);
     return String.format(
         Locale.ROOT,
-        "%d cases: %smedian of %.0f checks and %.0f min; unsafe proposals: %s",
+        "%d %s: %smedian of %.0f checks and %.0f min; unsafe proposals: %s",
         cases,
+        cases == 1 ? "case" : "cases",
         judgement,
         checks,
         minutes,

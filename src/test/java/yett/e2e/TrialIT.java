@@ -61,13 +61,13 @@ class TrialIT {
         .doesNotContain("core.drl", "Exception");
     try (Pty pty = terminal("knowledge", "test", path)) {
       pty.expect("small.drl", Visitor.PATIENCE).expect("leave it: ", Visitor.PATIENCE);
-      pty.enter("trust").expect("1 cases", Visitor.PATIENCE);
+      pty.enter("trust").expect("1 case: ", Visitor.PATIENCE);
       assertThat(pty.waitForExit(Visitor.PATIENCE)).isZero();
     }
 
     Pipe.Result first = run("knowledge", "test", path, "--accept");
     assertThat(first.exitCode()).as(first.stderr()).isZero();
-    assertThat(first.stdout()).contains("1 cases", "Accepted; kept in");
+    assertThat(first.stdout()).contains("1 case: ", "Accepted; kept in");
     assertThat(first.stderr()).contains("Replaying: 100 %");
 
     change(folder.resolve("causes.yaml"), "prior: 0.15", "prior: 0.002");
