@@ -24,7 +24,7 @@ final class Advice {
     for (String other : like) {
       Map.Entry<String, Double> best =
           checks.stream()
-              .map(c -> Map.entry(c.id(), distance(c, cause, other)))
+              .map(c -> Map.entry(c.id(), Neighbours.distance(c, cause, other)))
               .max(Comparator.comparingDouble(Map.Entry::getValue))
               .orElseThrow();
       advice.add(
@@ -38,11 +38,5 @@ final class Advice {
                   100 * best.getValue()));
     }
     return advice;
-  }
-
-  private static double distance(Check check, String one, String other) {
-    return Neighbours.distance(
-        check.likelihood().getOrDefault(one, check.otherwise()),
-        check.likelihood().getOrDefault(other, check.otherwise()));
   }
 }

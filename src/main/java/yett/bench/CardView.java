@@ -85,13 +85,7 @@ public final class CardView {
   /** The check that tells two causes apart best. */
   private Best best(String one, String other) {
     return ordinary().stream()
-        .map(
-            c ->
-                new Best(
-                    c.id(),
-                    Neighbours.distance(
-                        c.likelihood().getOrDefault(one, c.otherwise()),
-                        c.likelihood().getOrDefault(other, c.otherwise()))))
+        .map(c -> new Best(c.id(), Neighbours.distance(c, one, other)))
         .max(Comparator.comparingDouble(Best::distance))
         .orElse(new Best("no check", 0));
   }

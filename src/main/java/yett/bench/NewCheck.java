@@ -55,7 +55,7 @@ final class NewCheck implements NewCard {
       questions.add(row(cause, "What does it show with " + cause, outcomes));
     }
     questions.add(
-        row("otherwise", "And on a gate without these causes", outcomes)
+        row("otherwise", "And on a gate without these causes", reversed(outcomes))
             .usual(outcomes.isEmpty() ? "" : outcomes.get(0) + " nearly always"));
     questions.add(Asked.minutes("minutes", "How many minutes does it take"));
     questions.add(asked.needs());
@@ -77,6 +77,13 @@ final class NewCheck implements NewCard {
                     ? Optional.of("Name an outcome.")
                     : Asked.chances(answer, "outcome", outcomes))
         .suggesting(List.copyOf(LikelihoodWords.all().keySet()));
+  }
+
+  /** The ordinary outcome last, so that it is the example. */
+  private static List<String> reversed(List<String> outcomes) {
+    List<String> reversed = new ArrayList<>(outcomes);
+    java.util.Collections.reverse(reversed);
+    return reversed;
   }
 
   private static List<String> outcomes(Map<String, String> answers) {
