@@ -3,6 +3,7 @@ package yett.e2e;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -22,6 +23,10 @@ import yett.testing.PostgresServer;
 class CallIT {
   private static final Pattern READ_OUT = Pattern.compile("Read out: ([^?]*\\?)");
   private static final int MOST_PROMPTS = 40;
+
+  /** A program start is a quarter of it on a busy machine. */
+  private static final Duration PATIENCE = Duration.ofMinutes(2);
+
   private static final RuleBase BASE = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
   private static final Map<String, Check> BY_WORDS =
       BASE.checks().values().stream()
@@ -45,11 +50,11 @@ class CallIT {
     try (Pty desk = start("call", "Fish dock")) {
       String screen = "";
       for (int i = 0; i < MOST_PROMPTS && !screen.contains("\"send\" when"); i++) {
-        screen = desk.readTo(Screen.PROMPT, Visitor.PATIENCE);
+        screen = desk.readTo(Screen.PROMPT, PATIENCE);
         desk.enter(answer(screen));
       }
       assertThat(screen).contains("\"send\" when");
-      assertThat(desk.waitForExit(Visitor.PATIENCE)).isZero();
+      assertThat(desk.waitForExit(PATIENCE)).isZero();
       assertThat(desk.transcript())
           .contains("Send somebody", "until somebody comes", "dispatch 2026-", "--as technician")
           .doesNotContain("Exception", "Set-up:", "Plan of work");
@@ -58,23 +63,49 @@ class CallIT {
     assertThat(asked.keySet()).allSatisfy(c -> assertThat(c.who().word()).isEqualTo("caller"));
   }
 
+  /** At another desk: the sheet, who called, and that they are forgotten, words and all. */
   private void sheet() {
-    assertThat(run("dispatch", "1"))
-        .startsWith("# Dispatch, case ")
-        .contains("At once", "somebody is shut in", "somtimes it goes", "## Parts to bring")
-        .contains("; enough in ", "## Until somebody comes");
-    assertThat(run("dispatch", "1", "--json")).startsWith("{").contains("\"urgency\"");
+    Pipe.Result other =
+        Pipe.run(
+            Programs.packaged(),
+            casebook(),
+            """
+            cases people 1 --caller "Ina Teal" --phone "555 0107"
+            dispatch 1
+            cases find somtimes
+            cases forget --person "ina teal"
+            cases people 1
+            cases find somtimes
+            quit
+            """,
+            PATIENCE);
+    assertThat(other.exitCode()).as(other.stderr()).isZero();
+    assertThat(other.stderr()).doesNotContain("Teal", "0107", "somtimes");
+    assertThat(other.stdout())
+        .containsSubsequence(
+            "Ina Teal, 555 0107",
+            "# Dispatch, case ",
+            "At once",
+            "somebody is shut in",
+            "## Parts to bring",
+            "; enough in ",
+            "somtimes it goes",
+            "## Until somebody comes",
+            "1 case.",
+            "1 entry on people forgotten in 1 case, and what the caller said",
+            "Nothing is known of the people",
+            "There is no such case.");
   }
 
   private void resume() {
     try (Pty technician = start("resume", "1", "--as", "technician")) {
-      String screen = technician.readTo(Screen.PROMPT, Visitor.PATIENCE);
+      String screen = technician.readTo(Screen.PROMPT, PATIENCE);
       assertThat(screen.replaceAll("\\s+", " "))
           .contains("Told on the telephone", "Look for each danger", "callers see this right in");
       assertThat(screen).doesNotContain("What is wrong with the gate?");
       for (int i = 0; i < MOST_PROMPTS && !screen.contains("Answer"); i++) {
         technician.enter(screen.contains("hand it over") ? "save" : doing(screen));
-        screen = technician.readTo(Screen.PROMPT, Visitor.PATIENCE);
+        screen = technician.readTo(Screen.PROMPT, PATIENCE);
       }
       String flat = technician.transcript().replaceAll("\\s+", " ");
       assertThat(flat).doesNotContain("What happened lately");
@@ -86,7 +117,7 @@ class CallIT {
           });
       checkAgain(technician);
       technician.enter("save");
-      assertThat(technician.waitForExit(Visitor.PATIENCE)).isZero();
+      assertThat(technician.waitForExit(PATIENCE)).isZero();
     }
   }
 
@@ -98,16 +129,16 @@ class CallIT {
             .findFirst()
             .orElseThrow();
     technician.enter("correct");
-    String list = technician.readTo(Screen.PROMPT, Visitor.PATIENCE).replaceAll("\\s+", " ");
+    String list = technician.readTo(Screen.PROMPT, PATIENCE).replaceAll("\\s+", " ");
     Matcher number = Pattern.compile("(\\d+) " + Pattern.quote(told.ask())).matcher(list);
     assertThat(number.find()).as(list).isTrue();
     technician.enter(number.group(1));
-    technician.readTo(Screen.PROMPT, Visitor.PATIENCE);
+    technician.readTo(Screen.PROMPT, PATIENCE);
     technician.enter("2");
-    String taken = technician.readTo(Screen.PROMPT, Visitor.PATIENCE);
+    String taken = technician.readTo(Screen.PROMPT, PATIENCE);
     if (taken.contains("yes to keep it")) {
       technician.enter("yes");
-      taken = technician.readTo(Screen.PROMPT, Visitor.PATIENCE);
+      taken = technician.readTo(Screen.PROMPT, PATIENCE);
     }
     assertThat(taken).contains("Taken as: " + told.outcomes().get(1).text().split(",")[0]);
   }
@@ -154,11 +185,5 @@ class CallIT {
 
   private Pty start(String... words) {
     return Pty.start(Programs.packaged(words), casebook(), 80, 24);
-  }
-
-  private String run(String... words) {
-    Pipe.Result result = Pipe.run(Programs.packaged(words), casebook(), "", Visitor.PATIENCE);
-    assertThat(result.exitCode()).as(result.stderr()).isZero();
-    return result.stdout();
   }
 }

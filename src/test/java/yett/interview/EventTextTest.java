@@ -53,8 +53,10 @@ class EventTextTest {
 
   @Test
   void an_unknown_event_is_told_in_words() {
-    assertThatThrownBy(() -> EventText.read("{\"type\":\"sung\"}"))
+    assertThatThrownBy(() -> EventText.read("{\"type\":\"sung\",\"words\":\"Ina Teal\"}"))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessageContaining("another version");
+        .hasMessageContaining("another version")
+        .message()
+        .doesNotContain("Teal"); // people's words are in no message
   }
 }
