@@ -23,7 +23,7 @@ import yett.rules.RuleEngine;
 
 /**
  * What the rules conclude on gates drawn at random: rules that never conclude anything, and pairs
- * that speak for and against the same cause on the same gate. What was not drawn may be different.
+ * that compute different usual ranges for the same reading. What was not drawn may be different.
  */
 public final class SampledRules {
   private final RuleBase base;
@@ -61,35 +61,30 @@ public final class SampledRules {
                     "rule \"" + r + "\"",
                     "concluded nothing on " + gates + " gates")));
     sample.against.forEach(
-        (rules, cause) ->
+        (rules, check) ->
             found.add(
                 new Anomaly(
                     Kind.CONTRADICTORY,
                     Found.SAMPLED,
                     rules,
-                    "spoke for and against " + cause + " at the same gate")));
+                    "computed two usual ranges for " + check + " at the same gate")));
     return found;
   }
 
+  /** Odds for and against one cause are evidence; two usual ranges for one reading are not. */
   private void look(List<Conclusion> conclusions) {
-    Map<String, Conclusion.Odds> more = new TreeMap<>();
-    Map<String, Conclusion.Odds> less = new TreeMap<>();
+    Map<String, Conclusion.Expectation> usual = new TreeMap<>();
     for (Conclusion conclusion : conclusions) {
       silent.remove(conclusion.reason().rule());
-      if (conclusion instanceof Conclusion.Odds odds) {
-        (odds.factor() > 1 ? more : less).put(odds.cause(), odds);
+      if (conclusion instanceof Conclusion.Expectation range) {
+        Conclusion.Expectation other = usual.putIfAbsent(range.check(), range);
+        if (other != null && (other.low() != range.low() || other.high() != range.high())) {
+          against.putIfAbsent(
+              "rules \"" + other.reason().rule() + "\" and \"" + range.reason().rule() + "\"",
+              range.check());
+        }
       }
     }
-    more.keySet().retainAll(less.keySet());
-    more.forEach(
-        (cause, odds) ->
-            against.putIfAbsent(
-                "rules \""
-                    + odds.reason().rule()
-                    + "\" and \""
-                    + less.get(cause).reason().rule()
-                    + "\"",
-                cause));
   }
 
   /** A gate, a person, and some answers, as they may come. */
@@ -107,15 +102,17 @@ public final class SampledRules {
     base.histories().keySet().stream()
         .filter(h -> random.nextInt(6) == 0)
         .forEach(h -> facts.add(new Fact.Happened(h)));
-    long event = 1;
-    for (Check check : base.checks().values()) {
-      if (check.kind() != Check.Kind.COMPLAINT && random.nextInt(4) == 0) {
-        facts.add(given(check, role, event++));
+    int epochs = 0;
+    for (String repair : base.repairs().keySet()) {
+      if (random.nextInt(8) == 0) {
+        facts.add(new Fact.Done(repair, ++epochs));
       }
     }
-    List<String> repairs = List.copyOf(base.repairs().keySet());
-    if (!repairs.isEmpty() && random.nextBoolean()) {
-      facts.add(new Fact.Done(repairs.get(random.nextInt(repairs.size())), 1));
+    long event = 1;
+    for (Check check : base.checks().values()) {
+      if (check.kind() != Check.Kind.COMPLAINT && random.nextInt(4) > 0) {
+        facts.add(given(check, role, event++, random.nextInt(2) * epochs));
+      }
     }
     return facts;
   }
@@ -129,13 +126,13 @@ public final class SampledRules {
     return Fact.Site.chosen(question.id(), choices.get(random.nextInt(choices.size())));
   }
 
-  private Fact given(Check check, Role role, long event) {
+  private Fact given(Check check, Role role, long event, int epoch) {
     if (check.measures().isPresent()) {
       double value = reading(check.measures().get());
-      return new Fact.Given(check.id(), "", value, true, role, event, 0);
+      return new Fact.Given(check.id(), "", value, true, role, event, epoch);
     }
     String outcome = check.outcomes().get(random.nextInt(check.outcomes().size())).id();
-    return new Fact.Given(check.id(), outcome, Double.NaN, false, role, event, 0);
+    return new Fact.Given(check.id(), outcome, Double.NaN, false, role, event, epoch);
   }
 
   private double reading(Measures measures) {

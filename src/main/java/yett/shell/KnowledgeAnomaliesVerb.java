@@ -55,8 +55,8 @@ final class KnowledgeAnomaliesVerb extends Verb {
                 (gates > 0
                         ? "Sampled on "
                             + gates
-                            + " gates: rules that conclude nothing, rules that "
-                            + "speak for and against one cause. "
+                            + " gates: rules that conclude nothing, two usual ranges for one"
+                            + " reading. "
                         : "Rules were not run; --sample 200 runs them on gates drawn at random. ")
                     + "Not looked for: conditions of rules that mean the same in other words."));
     return OK;

@@ -30,6 +30,17 @@ class AnomaliesTest {
               "Given(check == \"danger-person\", outcome == \"hurt\")",
               "StopNow(\"person-trapped\"");
 
+  private static final String SECOND_RANGE =
+      """
+
+      rule "another range"
+      when
+        Site(question == "opening", $opening : value)
+      then
+        insertLogical(new Expectation("chain-sag", 0.1, 0.2, "by eye", because(drools)));
+      end
+      """;
+
   private static String rule(String name, String when, String then) {
     return "rule \"%s\"\nwhen\n  %s\nthen\n  insertLogical(new %s, because(drools)));\nend\n"
         .formatted(name, when.replace(" & ", "\n  "), then);
@@ -195,5 +206,19 @@ class AnomaliesTest {
         .hasSize(engine.ruleNames().size())
         .allMatch(a -> a.message().equals("concluded nothing on 0 gates"));
     assertThat(found.size()).isLessThan(engine.ruleNames().size());
+  }
+
+  @Test
+  void two_usual_ranges_for_one_reading_are_told(@TempDir Path cache) {
+    SortedMap<String, String> files =
+        new TreeMap<>(
+            KnowledgeSource.folder(Path.of("src/test/resources/small-rule-base")).files());
+    files.compute("small.drl", (n, t) -> t + SECOND_RANGE);
+    RuleBase base = RuleBase.read(() -> files);
+    RuleEngine engine = RuleEngine.of(base, new RuleCache(cache));
+    assertThat(SampledRules.of(base, engine, 5, 1, () -> {}))
+        .filteredOn(a -> a.kind() == Anomaly.Kind.CONTRADICTORY)
+        .extracting(Anomaly::message)
+        .containsExactly("computed two usual ranges for chain-sag at the same gate");
   }
 }
