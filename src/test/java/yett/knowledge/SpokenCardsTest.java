@@ -31,12 +31,16 @@ class SpokenCardsTest {
   }
 
   @Test
-  void every_repair_that_a_caller_may_do_says_what_to_watch_for() {
+  void every_repair_that_a_caller_may_do_is_told_plainly_and_says_what_to_watch_for() {
     Telephone telephone = BASE.telephone();
     assertThat(BASE.repairs().values())
         .filteredOn(r -> r.who() == Role.CALLER)
         .hasSizeGreaterThan(10)
-        .allSatisfy(r -> plain(r.id(), telephone.watch().get(r.id())));
+        .allSatisfy(
+            r -> {
+              plain(r.id(), r.steps());
+              plain(r.id(), telephone.watch().get(r.id()));
+            });
   }
 
   @Test
