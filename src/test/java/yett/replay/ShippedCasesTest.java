@@ -13,6 +13,7 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import yett.interview.Expertise;
+import yett.knowledge.Cause;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
@@ -72,8 +73,8 @@ class ShippedCasesTest {
   }
 
   @Test
-  void every_cause_comes_first_in_some_case() {
-    assertThat(Coverage.of(base, cases).causes()).isEmpty();
+  void every_cause_that_has_a_card_of_its_own_comes_first_in_some_case() {
+    assertThat(Coverage.of(base, cases).causes()).isSubsetOf(Cause.NOT_IN_RULE_BASE);
   }
 
   @Test
@@ -91,12 +92,12 @@ class ShippedCasesTest {
   @Test
   void the_right_cause_comes_first_or_among_the_first_three() {
     assertThat(share(Score.of(cases).first(), cases)).isGreaterThan(0.9);
-    assertThat(share(Score.of(cases).inFirstThree(), cases)).isGreaterThan(0.94);
+    assertThat(share(Score.of(cases).inFirstThree(), cases)).isGreaterThan(0.97);
   }
 
   @Test
   void few_checks_are_asked() {
-    assertThat(Score.of(cases).checks()).isLessThanOrEqualTo(9);
+    assertThat(Score.of(cases).checks()).isLessThanOrEqualTo(7);
   }
 
   private static double share(int right, List<Replayed> cases) {
