@@ -120,7 +120,7 @@ class WordsIT {
       visitor.say("danger");
       assertThat(visitor.kind()).isEqualTo(Screen.Kind.DANGERS);
       visitor.say(
-          Integer.toString(visitor.question().numberOf("The leaf leans, hangs or has left")));
+          Integer.toString(visitor.question().numberOf("The gate leans, hangs or has left")));
       assertThat(visitor.kind()).isEqualTo(Screen.Kind.STOP);
       assertThat(visitor.question().text()).contains("DANGER");
       assertThat(visitor.say("1").text()).contains("People first.");
