@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
@@ -12,6 +11,10 @@ import yett.knowledge.RuleBase;
 final class Advice {
   /** Two causes that no check tells apart by more than this look alike (total variation). */
   private static final double TOLD_APART = 0.35;
+
+  private static final String UNSAID =
+      " Of this check you said nothing, so it counts as on a sound gate; if that is not so, give it"
+          + " a row.";
 
   private Advice() {}
 
@@ -22,20 +25,21 @@ final class Advice {
     }
     List<String> advice = new ArrayList<>();
     for (String other : like) {
-      Map.Entry<String, Double> best =
+      Check best =
           checks.stream()
-              .map(c -> Map.entry(c.id(), Neighbours.distance(c, cause, other)))
-              .max(Comparator.comparingDouble(Map.Entry::getValue))
+              .max(Comparator.comparingDouble(c -> Neighbours.distance(c, cause, other)))
               .orElseThrow();
+      double distance = Neighbours.distance(best, cause, other);
       advice.add(
-          best.getValue() < TOLD_APART
+          distance < TOLD_APART
               ? "Nothing tells it well from " + other + ". A check of its own would."
               : String.format(
                   Locale.ROOT,
-                  "Told from %s best by %s (%.0f %%).",
+                  "Told from %s best by %s (%.0f %%).%s",
                   other,
-                  best.getKey(),
-                  100 * best.getValue()));
+                  best.id(),
+                  100 * distance,
+                  best.likelihood().containsKey(cause) ? "" : UNSAID));
     }
     return advice;
   }

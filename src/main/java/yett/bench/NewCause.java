@@ -37,9 +37,12 @@ final class NewCause implements NewCard {
     questions.add(asked.causes("like", "Which causes look like it at first? Ids, with commas"));
     Neighbours like = neighbours(answers);
     questions.add(asked.complaints().after(said(like)));
-    like.checks().forEach(check -> questions.add(row(check, like)));
+    List<Check> offered = like.checks();
+    for (int i = 0; i < offered.size(); i++) {
+      questions.add(row(offered.get(i), (i + 1) + " of " + offered.size() + ", ", like));
+    }
     questions.add(asked.checks("also", "On which other checks does it show? Ids, with commas"));
-    also(answers).forEach(check -> questions.add(row(check, like)));
+    also(answers).forEach(check -> questions.add(row(check, "", like)));
     questions.add(
         Question.words(REPAIR, "What puts it right? The id of a repair, or words for a new one")
             .suggesting(List.copyOf(base.repairs().keySet())));
@@ -85,15 +88,17 @@ final class NewCause implements NewCard {
     return ids.isEmpty() ? List.of() : List.of("Of those people say: " + String.join(", ", ids));
   }
 
-  private static Question row(Check check, Neighbours like) {
+  /**
+   * @param place how far one has come, for those who wonder when it ends
+   */
+  private static Question row(Check check, String place, Neighbours like) {
     List<String> before = new ArrayList<>();
-    before.add(check.id() + ": " + check.ask());
+    before.add("Check " + place + check.id() + ": " + check.ask());
     before.addAll(like.rows(check));
     return Question.of(
             check.id(),
-            "And with the new cause? Such as: "
-                + check.outcomes().get(check.outcomes().size() - 1).id()
-                + " usually; nothing if as on a sound gate",
+            "And with the new cause? OUTCOME often, OUTCOME sometimes, as you met it (? lists them);"
+                + " nothing if as on a sound gate",
             answer -> RowAnswer.complaint(answer, check))
         .suggesting(check.outcomes().stream().map(Check.Outcome::id).toList())
         .after(before)

@@ -98,7 +98,8 @@ class NewFilesTest {
 
     assertThat(bench.advice(files, given))
         .containsExactly(
-            "Told from charger-dead best by charging-voltage (91 %).",
+            "Told from charger-dead best by charging-voltage (91 %). Of this check you said nothing, so"
+                + " it counts as on a sound gate; if that is not so, give it a row.",
             "Told from batteries-low best by lamp-seen (67 %).");
     List<Path> written = bench.write(files);
     assertThat(written)
