@@ -71,7 +71,9 @@ public final class Judge implements AutoCloseable {
     }
     Set<Conclusion> conclusions = new HashSet<>();
     for (Object object : session.getObjects(CONCLUSIONS)) {
-      conclusions.add((Conclusion) object);
+      if (known((Conclusion) object)) {
+        conclusions.add((Conclusion) object);
+      }
     }
     return Judgement.of(conclusions);
   }

@@ -16,18 +16,24 @@ import yett.knowledge.RuleBase;
 
 class SwitchedOffRulesTest {
   private static RuleBase without(String rule) {
+    return switchedOff("{rule: [\"" + rule + "\"]}");
+  }
+
+  private static RuleBase switchedOff(String cards) {
     SortedMap<String, String> files =
         new TreeMap<>(KnowledgeSource.folder(Path.of("knowledge")).files());
-    files.put(
-        "quay/add-on.yaml", "add-on: quay\nname: Quay\nswitches-off: {rule: [\"" + rule + "\"]}\n");
+    files.put("quay/add-on.yaml", "add-on: quay\nname: Quay\nswitches-off: " + cards + "\n");
     return RuleBase.read(() -> files);
   }
 
   private static Judgement judge(RuleBase base) {
+    return judge(base, Rules.site("leaf-speed", "0.2 m/s"), Rules.site("usage-class", "class-i"));
+  }
+
+  private static Judgement judge(RuleBase base, Fact... facts) {
     RuleEngine engine = RuleEngine.of(base, new RuleCache(Path.of("target/rule-cache")));
     try (Judge judge = engine.newJudge()) {
-      return judge.judge(
-          Set.of(Rules.site("leaf-speed", "0.2 m/s"), Rules.site("usage-class", "class-i")));
+      return judge.judge(Set.of(facts));
     }
   }
 
@@ -46,6 +52,14 @@ class SwitchedOffRulesTest {
     RuleBase without = without("how often a gate for a few homes opens in its busiest hour");
     assertThat(judge(Rules.BASE).expectation("busiest-hour")).isPresent();
     assertThat(judge(without).expectation("busiest-hour")).isEmpty();
+  }
+
+  @Test
+  void what_a_rule_says_of_a_cause_that_is_off_is_not_heard() {
+    Fact old = Rules.site("battery-age", "7 years");
+    assertThat(judge(Rules.BASE, old).oddsFactors()).containsKey("batteries-worn");
+    assertThat(judge(switchedOff("{cause: [batteries-worn]}"), old).oddsFactors())
+        .doesNotContainKey("batteries-worn");
   }
 
   @Test
