@@ -1,9 +1,14 @@
 package yett.knowledge;
 
+import java.util.ArrayDeque;
 import java.util.Collections;
+import java.util.Deque;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
@@ -31,6 +36,36 @@ public record RuleBase(
     SortedMap<String, String> rules,
     SortedMap<String, String> tables,
     List<AddOn> addOns) {
+
+  /** Whether a cause brings about another one at some gate. */
+  @FunctionalInterface
+  public interface Link {
+    /**
+     * @param chance that it does, by its card
+     */
+    boolean happens(String from, String to, double chance);
+  }
+
+  /**
+   * Causes with those that they bring about, directly or by way of others; each link asked once.
+   */
+  public Set<String> withConsequences(Set<String> roots, Link link) {
+    Set<String> all = new LinkedHashSet<>();
+    Deque<String> open = new ArrayDeque<>(roots);
+    while (!open.isEmpty()) {
+      String cause = open.remove();
+      if (all.add(cause)) {
+        new TreeMap<>(causes.get(cause).bringsAbout())
+            .forEach(
+                (to, chance) -> {
+                  if (link.happens(cause, to, chance)) {
+                    open.add(to);
+                  }
+                });
+      }
+    }
+    return all;
+  }
 
   /** A rule base that says nothing for the telephone. */
   public RuleBase(

@@ -1,13 +1,11 @@
 package yett.practice;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import yett.interview.SiteFacts;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
@@ -113,22 +111,11 @@ final class Draw {
   }
 
   private Set<String> withConsequences(Set<String> roots, Map<String, String> site) {
-    Set<String> all = new LinkedHashSet<>();
-    List<String> open = new ArrayList<>(roots);
-    while (!open.isEmpty()) {
-      String cause = open.remove(0);
-      if (all.add(cause)) {
-        new TreeMap<>(base.causes().get(cause).bringsAbout())
-            .forEach(
-                (to, chance) -> {
-                  boolean possible = sites.fits(base.causes().get(to).onlyIf(), site);
-                  if (possible && noise.even(cause + " brings about " + to) < chance) {
-                    open.add(to);
-                  }
-                });
-      }
-    }
-    return all;
+    return base.withConsequences(
+        roots,
+        (cause, to, chance) ->
+            sites.fits(base.causes().get(to).onlyIf(), site)
+                && noise.even(cause + " brings about " + to) < chance);
   }
 
   private RecordedCase told(String name, Role role, Map<String, String> site, Set<String> truth) {

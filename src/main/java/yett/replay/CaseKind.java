@@ -1,9 +1,6 @@
 package yett.replay;
 
-import java.util.ArrayDeque;
-import java.util.Deque;
 import java.util.EnumSet;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import yett.knowledge.Cause;
@@ -58,15 +55,7 @@ public enum CaseKind {
 
   /** Directly, or by way of what it brings about. */
   private static boolean bringsAboutOneOf(RuleBase base, String root, List<String> causes) {
-    Set<String> reached = new HashSet<>();
-    Deque<String> open = new ArrayDeque<>(List.of(root));
-    while (!open.isEmpty()) {
-      for (String next : base.causes().get(open.pop()).bringsAbout().keySet()) {
-        if (reached.add(next)) {
-          open.push(next);
-        }
-      }
-    }
-    return causes.stream().anyMatch(reached::contains);
+    Set<String> reached = base.withConsequences(Set.of(root), (from, to, chance) -> true);
+    return causes.stream().anyMatch(c -> !c.equals(root) && reached.contains(c));
   }
 }

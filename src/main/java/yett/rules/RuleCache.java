@@ -76,17 +76,16 @@ public final class RuleCache {
 
   /** Whether these rules are compiled already: here, or in the program's own archive. */
   boolean holds(RuleBase base) {
-    return empty(base)
-        || Files.exists(file(folder, base))
-        || RuleCache.class.getResource(SHIPPED + name(base)) != null;
+    if (empty(base)) {
+      return true;
+    }
+    String name = name(base);
+    return Files.exists(folder.resolve(name))
+        || RuleCache.class.getResource(SHIPPED + name) != null;
   }
 
   private static boolean empty(RuleBase base) {
     return base.rules().isEmpty() && base.tables().isEmpty();
-  }
-
-  private static Path file(Path folder, RuleBase base) {
-    return folder.resolve(name(base));
   }
 
   private static String name(RuleBase base) {
@@ -97,7 +96,8 @@ public final class RuleCache {
     if (empty(base)) {
       return KieBaseBuilder.createKieBaseFromModel(List.<Model>of());
     }
-    Path file = file(folder, base);
+    String name = name(base);
+    Path file = folder.resolve(name);
     if (Files.exists(file)) {
       try {
         return fromModels(file);
@@ -106,7 +106,7 @@ public final class RuleCache {
       }
     }
     try {
-      byte[] compiled = shipped(base).orElseGet(() -> compile(base));
+      byte[] compiled = shipped(name).orElseGet(() -> compile(base));
       return fromModels(keep(file, compiled));
     } catch (IOException e) {
       throw new UncheckedIOException("cannot keep compiled rules in " + folder, e);
@@ -115,8 +115,8 @@ public final class RuleCache {
     }
   }
 
-  private static Optional<byte[]> shipped(RuleBase base) throws IOException {
-    try (InputStream bytes = RuleCache.class.getResourceAsStream(SHIPPED + name(base))) {
+  private static Optional<byte[]> shipped(String name) throws IOException {
+    try (InputStream bytes = RuleCache.class.getResourceAsStream(SHIPPED + name)) {
       return bytes == null ? Optional.empty() : Optional.of(bytes.readAllBytes());
     }
   }
@@ -144,7 +144,7 @@ public final class RuleCache {
     // Whatever is wrong with the cards is for others to tell.
     RuleBase base =
         new RuleBaseFiles().look(KnowledgeSource.folder(Path.of(arguments[0])).files()).base();
-    Path file = file(Path.of(arguments[1]), base);
+    Path file = Path.of(arguments[1]).resolve(name(base));
     if (!Files.exists(file)) {
       keep(file, compile(base));
     }

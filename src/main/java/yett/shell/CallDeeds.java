@@ -61,12 +61,7 @@ final class CallDeeds {
       blocks.add(Block.numbered(desk));
     }
     sitting.show(blocks);
-    questions
-        .word(
-            "\"done\" when it is done; \"correct\" if the answer was wrong",
-            List.of("done"),
-            "People first. Type done when these steps are done.")
-        .ifPresent(i -> sitting.record(new Event.MadeSafe(step.stop().id())));
+    questions.madeSafe(step.stop());
   }
 
   /** One step at a time: the next is read out when the caller says that the last one is done. */

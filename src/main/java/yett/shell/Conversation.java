@@ -329,12 +329,7 @@ final class Conversation {
 
   private void makeSafe(Step.MakeSafe step) {
     sitting.show(sitting.views().stop(step));
-    questions
-        .word(
-            "\"done\" when it is done; \"correct\" if the answer was wrong",
-            List.of("done"),
-            "People first. Type done when these steps are done.")
-        .ifPresent(i -> sitting.record(new Event.MadeSafe(step.stop().id())));
+    questions.madeSafe(step.stop());
   }
 
   private void handOver(Step.HandOver step) {

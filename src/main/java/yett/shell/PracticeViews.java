@@ -14,7 +14,6 @@ import yett.interview.Moment;
 import yett.interview.SiteFacts;
 import yett.knowledge.Check;
 import yett.knowledge.History;
-import yett.knowledge.Measures;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
@@ -97,14 +96,8 @@ final class PracticeViews {
 
   private String effort(Labels.Thing thing) {
     if (thing.card() instanceof Check check) {
-      String instrument =
-          check
-              .measures()
-              .map(Measures::instrument)
-              .filter(i -> !i.equals("eye"))
-              .map(i -> ", " + i.replace('-', ' '))
-              .orElse("");
-      return Figures.minutes(check.minutes()) + instrument;
+      return Figures.minutes(check.minutes())
+          + StepViews.instrument(check).map(i -> ", " + i).orElse("");
     }
     if (thing.card() instanceof Repair repair) {
       String parts = repair.price() > 0 ? ", parts " + money(repair.price()) : "";
@@ -156,13 +149,7 @@ final class PracticeViews {
   /** What a check showed: the reading as the instrument shows it, without what it means. */
   List<Block> shown(Check check, Answer answer) {
     String words = answer(check, answer);
-    String by =
-        check
-            .measures()
-            .map(Measures::instrument)
-            .filter(i -> !i.equals("eye"))
-            .map(i -> " (" + i.replace('-', ' ') + ")")
-            .orElse("");
+    String by = StepViews.instrument(check).map(i -> " (" + i + ")").orElse("");
     return List.of(
         Block.paragraph(Text.of(check.ask() + " ").and(Text.strong(words)).and(by + ".")));
   }

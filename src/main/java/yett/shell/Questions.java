@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import yett.interview.Event;
 import yett.interview.Moment;
+import yett.knowledge.Stop;
 
 /**
  * Prompts that end in an answer or, because of a wish, in another step: then what they return is
@@ -18,6 +20,15 @@ final class Questions {
   Questions(Sitting sitting, Wishes wishes) {
     this.sitting = sitting;
     this.wishes = wishes;
+  }
+
+  /** Waits until the steps of a stop are done, and records it. */
+  void madeSafe(Stop stop) {
+    word(
+            "\"done\" when it is done; \"correct\" if the answer was wrong",
+            List.of("done"),
+            "People first. Type done when these steps are done.")
+        .ifPresent(i -> sitting.record(new Event.MadeSafe(stop.id())));
   }
 
   /** One of a list, by number or by its words. */

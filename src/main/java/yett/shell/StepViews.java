@@ -128,14 +128,16 @@ final class StepViews {
 
   private static String effort(Check check) {
     String minutes = check.minutes() > 0 ? " · " + Figures.minutes(check.minutes()) : "";
-    String instrument =
-        check
-            .measures()
-            .map(Measures::instrument)
-            .filter(i -> !i.equals("eye"))
-            .map(i -> " · " + i.replace('-', ' '))
-            .orElse("");
-    return minutes + instrument;
+    return minutes + instrument(check).map(i -> " · " + i).orElse("");
+  }
+
+  /** What a check needs in the hand, in words. */
+  static Optional<String> instrument(Check check) {
+    return check
+        .measures()
+        .map(Measures::instrument)
+        .filter(i -> !i.equals("eye"))
+        .map(i -> i.replace('-', ' '));
   }
 
   static String usual(Check check, Expectation expectation) {

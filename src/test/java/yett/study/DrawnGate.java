@@ -76,22 +76,9 @@ final class DrawnGate implements FaultyGate {
   /** Causes with those that they bring about, each link drawn once. */
   static Set<String> withConsequences(
       RuleBase base, Set<String> roots, Map<String, Double> odds, Random random) {
-    Set<String> all = new LinkedHashSet<>();
-    List<String> open = new ArrayList<>(roots);
-    while (!open.isEmpty()) {
-      String cause = open.remove(0);
-      if (all.add(cause)) {
-        new TreeMap<>(base.causes().get(cause).bringsAbout())
-            .forEach(
-                (to, chance) -> {
-                  boolean possible = odds.getOrDefault(to, 1.0) > 0;
-                  if (possible && random.nextDouble() < chance) {
-                    open.add(to);
-                  }
-                });
-      }
-    }
-    return all;
+    return base.withConsequences(
+        roots,
+        (cause, to, chance) -> odds.getOrDefault(to, 1.0) > 0 && random.nextDouble() < chance);
   }
 
   /** One stream of chance for each thing at each time, so that the order of asking is the same. */
