@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
 import org.flywaydb.core.api.FlywayException;
 import org.springframework.dao.DataAccessException;
@@ -31,7 +32,7 @@ import org.springframework.dao.DataAccessException;
  */
 public final class Casebook implements AutoCloseable {
   /** So many cases are read with one question to the database. */
-  public static final int AT_ONCE = 500;
+  private static final int AT_ONCE = 500;
 
   private final String where;
   private final String url;
@@ -133,9 +134,29 @@ public final class Casebook implements AutoCloseable {
     return read(s -> s.cases().eventsAfter(id, seq));
   }
 
-  /** All events of some cases, oldest first: for at most {@link #AT_ONCE} of them. */
+  /** All events of some cases, oldest first, with one question to the database. */
   public Map<CaseId, List<StoredEvent>> events(List<CaseId> ids) {
     return read(s -> s.cases().events(ids));
+  }
+
+  /** Gives each of these cases with its events, oldest first; they are read many at a time. */
+  public void forEach(List<CaseSummary> lines, BiConsumer<CaseSummary, List<StoredEvent>> taker) {
+    for (List<CaseSummary> some : portions(lines)) {
+      Map<CaseId, List<StoredEvent>> events = events(ids(some));
+      some.forEach(line -> taker.accept(line, events.get(line.id())));
+    }
+  }
+
+  private static List<List<CaseSummary>> portions(List<CaseSummary> lines) {
+    List<List<CaseSummary>> portions = new ArrayList<>();
+    for (int from = 0; from < lines.size(); from += AT_ONCE) {
+      portions.add(lines.subList(from, Math.min(lines.size(), from + AT_ONCE)));
+    }
+    return portions;
+  }
+
+  private static List<CaseId> ids(List<CaseSummary> lines) {
+    return lines.stream().map(CaseSummary::id).toList();
   }
 
   /** All cases, the one last written to first. */
@@ -161,9 +182,8 @@ public final class Casebook implements AutoCloseable {
   private static List<CaseSummary> holding(Session session, List<CaseSummary> lines, String text) {
     String sought = text.toLowerCase(Locale.ROOT);
     List<CaseSummary> holding = new ArrayList<>();
-    for (int from = 0; from < lines.size(); from += AT_ONCE) {
-      var some = lines.subList(from, Math.min(lines.size(), from + AT_ONCE));
-      var events = session.cases().events(some.stream().map(CaseSummary::id).toList());
+    for (List<CaseSummary> some : portions(lines)) {
+      var events = session.cases().events(ids(some));
       some.stream()
           .filter(
               line ->

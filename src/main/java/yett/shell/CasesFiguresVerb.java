@@ -12,7 +12,6 @@ import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import yett.calculation.Range;
 import yett.casebook.CaseSummary;
-import yett.casebook.Casebook;
 import yett.casebook.StoredEvent;
 import yett.console.Block;
 import yett.console.Progress;
@@ -59,22 +58,20 @@ final class CasesFiguresVerb extends Verb {
    * @return how many cannot be read
    */
   private int read(List<CaseSummary> lines, List<PastCase> cases) {
-    int unread = 0;
     try (Progress progress = desk.console().start("cases", lines.size())) {
-      for (int from = 0; from < lines.size(); from += Casebook.AT_ONCE) {
-        var some = lines.subList(from, Math.min(lines.size(), from + Casebook.AT_ONCE));
-        var events = desk.casebook().events(some.stream().map(CaseSummary::id).toList());
-        for (CaseSummary line : some) {
-          try {
-            cases.add(past(line, events.get(line.id())));
-          } catch (IllegalArgumentException e) {
-            unread++; // written by a newer program
-          }
-          progress.step();
-        }
-      }
+      desk.casebook()
+          .forEach(
+              lines,
+              (line, events) -> {
+                try {
+                  cases.add(past(line, events));
+                } catch (IllegalArgumentException e) {
+                  // written by a newer program
+                }
+                progress.step();
+              });
     }
-    return unread;
+    return lines.size() - cases.size();
   }
 
   private PastCase past(CaseSummary line, List<StoredEvent> events) {

@@ -149,16 +149,17 @@ final class KnowledgeReviewVerb extends Verb {
     try (Interview interview = expertise.newInterview();
         Progress progress = desk.console().start("Reading cases", closed.size())) {
       CaseSettler settler = new CaseSettler(interview);
-      for (CaseSummary line : closed) {
-        try {
-          settler
-              .settle(OpenCase.entries(desk.casebook().events(line.id())))
-              .ifPresent(settled::add);
-        } catch (IllegalArgumentException e) {
-          // Written by a newer program: it is among those that tell nothing.
-        }
-        progress.step();
-      }
+      desk.casebook()
+          .forEach(
+              closed,
+              (line, events) -> {
+                try {
+                  settler.settle(OpenCase.entries(events)).ifPresent(settled::add);
+                } catch (IllegalArgumentException e) {
+                  // Written by a newer program: it is among those that tell nothing.
+                }
+                progress.step();
+              });
     }
     say(
         "Closed cases: "
