@@ -15,6 +15,7 @@ import java.nio.file.WatchKey;
 import java.nio.file.WatchService;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
@@ -103,7 +104,7 @@ public final class WatchedFolder implements AutoCloseable {
     files = new TreeMap<>(KnowledgeSource.folder(folder).files());
     return Stream.concat(before.keySet().stream(), files.keySet().stream())
         .distinct()
-        .filter(name -> !java.util.Objects.equals(before.get(name), files.get(name)))
+        .filter(name -> !Objects.equals(before.get(name), files.get(name)))
         .sorted()
         .toList();
   }
@@ -123,7 +124,7 @@ public final class WatchedFolder implements AutoCloseable {
     } catch (IOException e) {
       return Stream.empty(); // between two steps of a save; the next event tells
     }
-    return java.util.Objects.equals(before, files.get(name)) ? Stream.empty() : Stream.of(name);
+    return Objects.equals(before, files.get(name)) ? Stream.empty() : Stream.of(name);
   }
 
   @Override
