@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,7 @@ import yett.knowledge.Repair;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
+import yett.knowledge.Telephone;
 
 /**
  * A rule base of any size, drawn at random, like the shipped one in its shape: a few common causes
@@ -77,7 +79,10 @@ final class InventedRuleBase {
         Map.of(),
         Map.of(),
         new Planning("planning", 1, 0.5, 600, 300, Map.of()),
-        new TreeMap<>(Map.of("rules/core.drl", coreRules())));
+        Telephone.NONE,
+        new TreeMap<>(Map.of("rules/core.drl", coreRules())),
+        Collections.emptySortedMap(),
+        List.of());
   }
 
   private static String coreRules() {

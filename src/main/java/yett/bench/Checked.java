@@ -1,6 +1,7 @@
 package yett.bench;
 
 import java.util.List;
+import java.util.stream.Stream;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 
@@ -11,4 +12,10 @@ import yett.knowledge.RuleBase;
  * @param problems of cards, rules' names and cases, by file and line
  * @param cases how many sound cases stand beside the cards
  */
-public record Checked(RuleBase base, List<Problem> problems, int cases) {}
+public record Checked(RuleBase base, List<Problem> problems, int cases) {
+
+  /** With problems of files that were not even read, before the others. */
+  public Checked with(List<Problem> refused) {
+    return new Checked(base, Stream.concat(refused.stream(), problems.stream()).toList(), cases);
+  }
+}

@@ -20,7 +20,10 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import yett.knowledge.KnowledgeFolder;
+import yett.knowledge.KnowledgeFolder.Content;
 import yett.knowledge.KnowledgeSource;
+import yett.knowledge.Problem;
 
 /**
  * The files of a rule base while somebody edits them. Of a folder that is watched, only files that
@@ -31,15 +34,17 @@ public final class WatchedFolder implements AutoCloseable {
   private static final long SETTLED_MILLIS = 40;
 
   private final Path folder;
+  private final KnowledgeFolder reader;
   private final WatchService service;
-  private SortedMap<String, String> files;
+  private Content content;
 
   public WatchedFolder(Path folder) {
     this.folder = folder;
+    this.reader = new KnowledgeFolder(folder);
     try {
       service = folder.getFileSystem().newWatchService();
       watchFolders();
-      files = new TreeMap<>(KnowledgeSource.folder(folder).files());
+      content = reader.content();
     } catch (IOException e) {
       throw new UncheckedIOException("cannot watch " + folder, e);
     }
@@ -54,7 +59,12 @@ public final class WatchedFolder implements AutoCloseable {
   }
 
   public SortedMap<String, String> files() {
-    return new TreeMap<>(files);
+    return new TreeMap<>(content.texts());
+  }
+
+  /** Files that are not read, and why: what leads out of the folder, is too large or no text. */
+  public List<Problem> refused() {
+    return List.copyOf(content.refused().values());
   }
 
   /**
@@ -100,31 +110,33 @@ public final class WatchedFolder implements AutoCloseable {
   /** Folders came or went: rarer than a save, so all is read. */
   private List<String> everything() throws IOException {
     watchFolders();
-    SortedMap<String, String> before = files;
-    files = new TreeMap<>(KnowledgeSource.folder(folder).files());
-    return Stream.concat(before.keySet().stream(), files.keySet().stream())
+    Content before = content;
+    content = reader.content();
+    return Stream.of(before, content)
+        .flatMap(c -> Stream.concat(c.texts().keySet().stream(), c.refused().keySet().stream()))
         .distinct()
-        .filter(name -> !Objects.equals(before.get(name), files.get(name)))
+        .filter(name -> !Objects.equals(state(before, name), state(content, name)))
         .sorted()
         .toList();
   }
 
+  private static Object state(Content content, String name) {
+    Problem refused = content.refused().get(name);
+    return refused == null ? content.texts().get(name) : refused;
+  }
+
   private Stream<String> reread(Path path) {
-    String name = folder.relativize(path).toString().replace('\\', '/');
+    String name = reader.name(path);
     if (!KnowledgeSource.wanted(name)) {
       return Stream.empty();
     }
-    String before = files.get(name);
+    Object before = state(content, name);
     try {
-      if (Files.isRegularFile(path)) {
-        files.put(name, Files.readString(path));
-      } else {
-        files.remove(name);
-      }
+      reader.read(name, content);
     } catch (IOException e) {
       return Stream.empty(); // between two steps of a save; the next event tells
     }
-    return Objects.equals(before, files.get(name)) ? Stream.empty() : Stream.of(name);
+    return Objects.equals(before, state(content, name)) ? Stream.empty() : Stream.of(name);
   }
 
   @Override

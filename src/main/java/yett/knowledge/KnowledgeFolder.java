@@ -5,10 +5,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -18,7 +16,7 @@ import java.util.stream.Stream;
  * Reads the files of a rule base from a folder, whoever it comes from: nothing outside the folder,
  * and no more than can be held.
  */
-final class KnowledgeFolder {
+public final class KnowledgeFolder {
   /** Bytes; the largest card file that ships has a fiftieth of it. */
   static final int LARGEST = 1 << 20;
 
@@ -26,82 +24,109 @@ final class KnowledgeFolder {
   private static final int DEEPEST = 20;
 
   private final Path folder;
-  private final List<Problem> problems = new ArrayList<>();
 
-  KnowledgeFolder(Path folder) {
+  public KnowledgeFolder(Path folder) {
     this.folder = folder;
   }
+
+  /**
+   * What a folder holds.
+   *
+   * @param texts by name
+   * @param refused by name, why a file is not read
+   */
+  public record Content(SortedMap<String, String> texts, SortedMap<String, Problem> refused) {}
 
   /**
    * @throws KnowledgeException if it is no readable folder, or has files that are refused
    */
   SortedMap<String, String> files() {
+    Content content = content();
+    if (!content.refused().isEmpty()) {
+      throw new KnowledgeException(List.copyOf(content.refused().values()));
+    }
+    return content.texts();
+  }
+
+  /**
+   * Reads all files.
+   *
+   * @throws KnowledgeException if it is no folder that can be read as a rule base
+   */
+  public Content content() {
     if (!Files.isDirectory(folder)) {
-      problem(
+      throw unfit(
           "no-folder",
-          folder.toString(),
           "there is no folder \"" + folder + "\"",
           "Give the folder that holds the cards, such as ./knowledge.");
-      throw new KnowledgeException(problems);
     }
-    SortedMap<String, String> files = new TreeMap<>();
+    Content content = new Content(new TreeMap<>(), new TreeMap<>());
     try {
       for (Path path : paths()) {
-        String name = folder.relativize(path).toString().replace('\\', '/');
-        if (inside(path, name)) {
-          text(path, name, files);
-        }
+        read(name(path), content);
       }
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read the rule base in " + folder, e);
     }
-    if (!problems.isEmpty()) {
-      throw new KnowledgeException(problems);
+    return content;
+  }
+
+  /** The name of a file of the folder, with forward slashes. */
+  public String name(Path path) {
+    return folder.relativize(path).toString().replace('\\', '/');
+  }
+
+  /** Reads one file anew; one that is gone, or is no file, is taken out of the content. */
+  public void read(String name, Content content) throws IOException {
+    Path path = folder.resolve(name);
+    content.texts().remove(name);
+    content.refused().remove(name);
+    if (!Files.isRegularFile(path)) {
+      return;
     }
-    return files;
+    if (inside(path)) {
+      text(path, name, content);
+    } else {
+      refuse(
+          content,
+          "outside",
+          name,
+          "this is a link to a file outside the folder",
+          "Put a copy of the file here.");
+    }
   }
 
   private List<Path> paths() throws IOException {
     try (Stream<Path> all = Files.walk(folder, DEEPEST)) {
       List<Path> paths =
-          all.filter(
-                  p -> KnowledgeSource.wanted(folder.relativize(p).toString().replace('\\', '/')))
+          all.filter(p -> KnowledgeSource.wanted(name(p)))
               .filter(Files::isRegularFile)
               .limit(MOST_FILES + 1L)
               .sorted()
               .toList();
       if (paths.size() > MOST_FILES) {
-        problem(
+        throw unfit(
             "too-many-files",
-            folder.toString(),
             "there are more than " + MOST_FILES + " files here",
             "Give the folder that holds the cards and nothing else.");
-        throw new KnowledgeException(problems);
       }
       return paths;
     }
   }
 
   /** A link may lead elsewhere in the folder, not out of it. */
-  private boolean inside(Path path, String name) throws IOException {
-    if (path.toRealPath().startsWith(folder.toRealPath())) {
-      return true;
-    }
-    problem(
-        "outside",
-        name,
-        "this is a link to a file outside the folder",
-        "Put a copy of the file here.");
-    return false;
+  private boolean inside(Path path) throws IOException {
+    return path.toRealPath().startsWith(folder.toRealPath());
   }
 
-  private void text(Path path, String name, SortedMap<String, String> files) throws IOException {
+  private static void text(Path path, String name, Content content) throws IOException {
     byte[] bytes;
     try (InputStream in = Files.newInputStream(path)) {
       bytes = in.readNBytes(LARGEST + 1);
     }
     if (bytes.length > LARGEST) {
-      problem(
+      refuse(
+          content,
           "too-large",
           name,
           "this file is larger than " + (LARGEST >> 20) + " MiB",
@@ -109,14 +134,23 @@ final class KnowledgeFolder {
       return;
     }
     try {
-      files.put(
-          name, StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString());
+      content
+          .texts()
+          .put(
+              name,
+              KnowledgeSource.charset(name).newDecoder().decode(ByteBuffer.wrap(bytes)).toString());
     } catch (CharacterCodingException e) {
-      problem("not-utf-8", name, "this is not text in UTF-8", "Save the file as UTF-8.");
+      refuse(content, "not-utf-8", name, "this is not text in UTF-8", "Save the file as UTF-8.");
     }
   }
 
-  private void problem(String kind, String file, String message, String advice) {
-    problems.add(new Problem(kind, file, 0, 0, message, advice));
+  private static void refuse(
+      Content content, String kind, String name, String message, String advice) {
+    content.refused().put(name, new Problem(kind, name, 0, 0, message, advice));
+  }
+
+  private KnowledgeException unfit(String kind, String message, String advice) {
+    return new KnowledgeException(
+        List.of(new Problem(kind, folder.toString(), 0, 0, message, advice)));
   }
 }

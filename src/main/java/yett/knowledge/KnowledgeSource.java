@@ -1,5 +1,7 @@
 package yett.knowledge;
 
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.SortedMap;
@@ -64,6 +66,11 @@ public interface KnowledgeSource {
             || name.endsWith(".drl")
             || name.endsWith(".case.json")
             || table(name));
+  }
+
+  /** How the bytes of a file of this name become characters. */
+  static Charset charset(String name) {
+    return name.endsWith(".xlsx") ? StandardCharsets.ISO_8859_1 : StandardCharsets.UTF_8;
   }
 
   /** Whether a file of this name is a decision table. */

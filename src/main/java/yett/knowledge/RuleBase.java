@@ -1,7 +1,6 @@
 package yett.knowledge;
 
 import java.util.ArrayDeque;
-import java.util.Collections;
 import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -67,20 +66,54 @@ public record RuleBase(
     return all;
   }
 
-  /** A rule base that says nothing for the telephone. */
-  public RuleBase(
-      String fingerprint,
-      Map<String, Cause> causes,
-      Map<String, Check> checks,
-      Map<String, History> histories,
-      Map<String, Repair> repairs,
-      Map<String, SetUp> setUps,
-      Map<String, Caution> cautions,
-      Map<String, Stop> stops,
-      Map<String, SiteQuestion> siteQuestions,
-      Planning planning,
-      SortedMap<String, String> rules) {
-    this(
+  /** The same content under another name of its version. */
+  public RuleBase named(String otherFingerprint) {
+    return new RuleBase(
+        otherFingerprint,
+        causes,
+        checks,
+        histories,
+        repairs,
+        setUps,
+        cautions,
+        stops,
+        siteQuestions,
+        planning,
+        telephone,
+        rules,
+        tables,
+        addOns);
+  }
+
+  /** With other cards of what the belief is about, under the fingerprint of this one. */
+  public RuleBase withCards(
+      Map<String, Cause> otherCauses,
+      Map<String, Check> otherChecks,
+      Map<String, History> otherHistories,
+      Map<String, Repair> otherRepairs) {
+    return new RuleBase(
+        fingerprint,
+        otherCauses,
+        otherChecks,
+        otherHistories,
+        otherRepairs,
+        setUps,
+        cautions,
+        stops,
+        siteQuestions,
+        planning,
+        telephone,
+        rules,
+        tables,
+        addOns);
+  }
+
+  /** With these rules and tables, which come in part from add-ons, and no others. */
+  public RuleBase ruledBy(
+      SortedMap<String, String> otherRules,
+      SortedMap<String, String> otherTables,
+      List<AddOn> otherAddOns) {
+    return new RuleBase(
         fingerprint,
         causes,
         checks,
@@ -91,10 +124,10 @@ public record RuleBase(
         stops,
         siteQuestions,
         planning,
-        Telephone.NONE,
-        rules,
-        Collections.emptySortedMap(),
-        List.of());
+        telephone,
+        otherRules,
+        otherTables,
+        otherAddOns);
   }
 
   /**

@@ -62,7 +62,7 @@ final class KnowledgeCheckVerb extends Verb {
         System.out.println();
         System.out.println("Saved: " + String.join(", ", changed));
         SortedMap<String, String> files = laid.with(watched.files());
-        status = tell(checker.check(files), files);
+        status = tell(checker.check(files).with(watched.refused()), files);
       }
     }
   }

@@ -2,7 +2,6 @@ package yett.shell;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.springframework.core.io.Resource;
@@ -23,10 +22,7 @@ final class ShippedKnowledge implements KnowledgeSource {
         String url = resource.getURL().toString();
         String name = url.substring(url.lastIndexOf(FOLDER) + FOLDER.length());
         if (KnowledgeSource.wanted(name)) {
-          files.put(
-              name,
-              resource.getContentAsString(
-                  name.endsWith(".xlsx") ? StandardCharsets.ISO_8859_1 : StandardCharsets.UTF_8));
+          files.put(name, resource.getContentAsString(KnowledgeSource.charset(name)));
         }
       }
     } catch (IOException e) {

@@ -106,6 +106,31 @@ class CheckerTest {
     assertThat(waiting.get(20, TimeUnit.SECONDS)).as("after the end").isEmpty();
   }
 
+  @Test
+  void what_is_saved_is_read_as_carefully_as_the_rest(@TempDir Path home) throws Exception {
+    Path folder = Files.createDirectory(home.resolve("cards"));
+    Path secret = Files.writeString(home.resolve("secret.yaml"), "password: hunter2");
+    write(folder.resolve("a.yaml"), "one");
+    try (WatchedFolder watched = new WatchedFolder(folder)) {
+      Files.createSymbolicLink(folder.resolve("link.yaml"), secret);
+      assertThat(next(watched)).containsExactly("link.yaml");
+      assertThat(watched.files()).containsOnlyKeys("a.yaml");
+      assertThat(watched.refused())
+          .extracting(Problem::message)
+          .containsExactly("this is a link to a file outside the folder");
+      Files.delete(folder.resolve("link.yaml"));
+      assertThat(next(watched)).containsExactly("link.yaml");
+      assertThat(watched.refused()).isEmpty();
+
+      write(folder.resolve("a.yaml"), "x".repeat((1 << 20) + 1));
+      assertThat(next(watched)).containsExactly("a.yaml");
+      assertThat(watched.files()).isEmpty();
+      assertThat(watched.refused())
+          .extracting(Problem::message)
+          .containsExactly("this file is larger than 1 MiB");
+    }
+  }
+
   private static List<String> next(WatchedFolder watched) throws Exception {
     return CompletableFuture.supplyAsync(watched::await).get(20, TimeUnit.SECONDS);
   }

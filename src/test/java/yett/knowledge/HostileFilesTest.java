@@ -116,6 +116,14 @@ class HostileFilesTest {
     assertThat(problems()).contains("latin.yaml: this is not text in UTF-8");
   }
 
+  @Test
+  void a_workbook_is_read_byte_by_byte() throws IOException {
+    byte[] bytes = {'P', 'K', 3, 4, (byte) 0xff, (byte) 0x80, 0};
+    Files.write(folder.resolve("ranges.table.xlsx"), bytes);
+    String content = KnowledgeSource.folder(folder).files().get("ranges.table.xlsx");
+    assertThat(content.getBytes(StandardCharsets.ISO_8859_1)).isEqualTo(bytes);
+  }
+
   private String problems() {
     Throwable thrown =
         assertTimeoutPreemptively(

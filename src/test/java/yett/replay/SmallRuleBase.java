@@ -13,7 +13,10 @@ import yett.knowledge.RuleBase;
  */
 public final class SmallRuleBase {
   private static final Expertise EXPERTISE =
-      Expertise.of(named(RuleBase.read(SmallRuleBase::files)), Path.of("target/rule-cache"));
+      Expertise.of(
+          // A fingerprint that does not move with the shipped rules.
+          RuleBase.read(SmallRuleBase::files).named("5ca1ab1e0000000000000000"),
+          Path.of("target/rule-cache"));
 
   private SmallRuleBase() {}
 
@@ -23,22 +26,6 @@ public final class SmallRuleBase {
 
   public static RuleBase base() {
     return EXPERTISE.base();
-  }
-
-  /** With a fingerprint that does not move with the shipped rules. */
-  private static RuleBase named(RuleBase b) {
-    return new RuleBase(
-        "5ca1ab1e0000000000000000",
-        b.causes(),
-        b.checks(),
-        b.histories(),
-        b.repairs(),
-        b.setUps(),
-        b.cautions(),
-        b.stops(),
-        b.siteQuestions(),
-        b.planning(),
-        b.rules());
   }
 
   private static SortedMap<String, String> files() {

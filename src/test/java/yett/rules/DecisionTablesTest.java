@@ -40,23 +40,8 @@ class DecisionTablesTest {
 
   /** The shipped cards with one table and no other rules. */
   private static RuleBase with(String name, String content, AddOn... addOns) {
-    RuleBase b = Rules.BASE;
-    SortedMap<String, String> tables = new TreeMap<>(Map.of(name, content));
-    return new RuleBase(
-        b.fingerprint(),
-        b.causes(),
-        b.checks(),
-        b.histories(),
-        b.repairs(),
-        b.setUps(),
-        b.cautions(),
-        b.stops(),
-        b.siteQuestions(),
-        b.planning(),
-        b.telephone(),
-        Collections.emptySortedMap(),
-        tables,
-        List.of(addOns));
+    return Rules.BASE.ruledBy(
+        Collections.emptySortedMap(), new TreeMap<>(Map.of(name, content)), List.of(addOns));
   }
 
   private static List<String> problems(String name, String content) {

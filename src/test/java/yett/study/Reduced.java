@@ -22,20 +22,14 @@ final class Reduced {
     repairs.values().removeIf(r -> r.removes().isEmpty());
     List<String> gone =
         base.repairs().keySet().stream().filter(r -> !repairs.containsKey(r)).toList();
-    return new RuleBase(
-        base.fingerprint() + " without " + cause,
-        causes,
-        each(base.checks(), c -> without(c, cause)),
-        each(
-            base.histories(),
-            h -> new History(h.id(), h.name(), less(h.odds(), cause), h.source())),
-        each(repairs, r -> entailing(r, gone)),
-        base.setUps(),
-        base.cautions(),
-        base.stops(),
-        base.siteQuestions(),
-        base.planning(),
-        base.rules());
+    return base.withCards(
+            causes,
+            each(base.checks(), c -> without(c, cause)),
+            each(
+                base.histories(),
+                h -> new History(h.id(), h.name(), less(h.odds(), cause), h.source())),
+            each(repairs, r -> entailing(r, gone)))
+        .named(base.fingerprint() + " without " + cause);
   }
 
   private static <C> Map<String, C> each(Map<String, C> cards, UnaryOperator<C> change) {
