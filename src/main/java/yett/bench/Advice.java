@@ -1,7 +1,5 @@
 package yett.bench;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import yett.knowledge.Check;
@@ -19,28 +17,24 @@ final class Advice {
   private Advice() {}
 
   static List<String> on(String cause, List<String> like, RuleBase base) {
-    List<Check> checks = base.ordinaryChecks().filter(c -> !c.danger()).toList();
+    List<Check> checks = ToldApart.checks(base);
     if (checks.stream().noneMatch(c -> c.likelihood().containsKey(cause))) {
       return List.of("No check tells " + cause + " yet. Write one that does: knowledge new check.");
     }
-    List<String> advice = new ArrayList<>();
-    for (String other : like) {
-      Check best =
-          checks.stream()
-              .max(Comparator.comparingDouble(c -> Neighbours.distance(c, cause, other)))
-              .orElseThrow();
-      double distance = Neighbours.distance(best, cause, other);
-      advice.add(
-          distance < TOLD_APART
-              ? "Nothing tells it well from " + other + ". A check of its own would."
-              : String.format(
-                  Locale.ROOT,
-                  "Told from %s best by %s (%.0f %%).%s",
-                  other,
-                  best.id(),
-                  100 * distance,
-                  best.likelihood().containsKey(cause) ? "" : UNSAID));
-    }
-    return advice;
+    return like.stream()
+        .map(other -> from(other, ToldApart.best(checks, cause, other), cause))
+        .toList();
+  }
+
+  private static String from(String other, ToldApart best, String cause) {
+    return best.distance() < TOLD_APART
+        ? "Nothing tells it well from " + other + ". A check of its own would."
+        : String.format(
+            Locale.ROOT,
+            "Told from %s best by %s (%.0f %%).%s",
+            other,
+            best.check().id(),
+            100 * best.distance(),
+            best.check().likelihood().containsKey(cause) ? "" : UNSAID);
   }
 }

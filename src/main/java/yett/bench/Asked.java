@@ -4,9 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.function.Function;
-import yett.knowledge.Check;
 import yett.knowledge.Names;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
@@ -16,6 +14,7 @@ final class Asked {
   private static final String ID = "[a-z0-9]+(-[a-z0-9]+)*";
 
   private final RuleBase base;
+  private final Vocabulary vocabulary;
   private final Collection<String> files;
 
   /**
@@ -23,6 +22,7 @@ final class Asked {
    */
   Asked(RuleBase base, Collection<String> files) {
     this.base = base;
+    this.vocabulary = new Vocabulary(base);
     this.files = files;
   }
 
@@ -56,31 +56,28 @@ final class Asked {
   }
 
   Question area() {
-    TreeSet<String> areas = new TreeSet<>();
-    base.causes().values().forEach(c -> areas.add(c.area()));
-    areas.remove("");
     return Question.of(
             "area",
             "Area under which a person of the trade would look for it",
             area -> badId(area, "chain"))
-        .suggesting(List.copyOf(areas));
+        .naming(vocabulary.areas());
   }
 
   Question causes(String key, String ask) {
-    return ids(key, ask, "cause", base.causes().keySet());
+    return ids(key, ask, "cause", vocabulary.causes());
   }
 
   Question checks(String key, String ask) {
-    return ids(key, ask, "check", base.ordinaryChecks().map(Check::id).toList());
+    return ids(key, ask, "check", vocabulary.checks());
   }
 
   Question complaints() {
-    List<String> ids = base.complaints().stream().map(Check::id).toList();
+    List<Known> complaints = vocabulary.complaints();
     return Question.of(
             "complaints",
             "What do people say then? Ids, each with a word if you like: noisy-chain often",
-            answer -> chances(answer, "complaint", ids))
-        .suggesting(ids)
+            answer -> chances(answer, "complaint", Lists.ids(complaints)))
+        .naming(Vocabulary.both(complaints, Vocabulary.chances()))
         .usual("");
   }
 
@@ -97,32 +94,37 @@ final class Asked {
     return Optional.empty();
   }
 
-  static Question ids(String key, String ask, String what, Collection<String> known) {
-    return Question.of(key, ask, answer -> Lists.unknown(answer, what, known))
-        .suggesting(List.copyOf(known))
+  static Question ids(String key, String ask, String what, List<Known> known) {
+    return Question.of(key, ask, answer -> Lists.unknown(answer, what, Lists.ids(known)))
+        .naming(known)
         .usual("");
   }
 
   Question needs() {
-    return ids("needs", "Set-ups that it needs, with commas", "set-up", base.setUps().keySet());
+    return ids("needs", "Set-ups that it needs, with commas", "set-up", vocabulary.setUps());
   }
 
   Question hazards() {
-    TreeSet<String> hazards = new TreeSet<>();
-    base.cautions().values().forEach(c -> hazards.add(c.hazard()));
-    return ids("hazards", "What can hurt there? Hazards, with commas", "hazard", hazards);
+    return ids(
+        "hazards", "What can hurt there? Hazards, with commas", "hazard", vocabulary.hazards());
   }
 
   Question entails() {
-    TreeSet<String> follow = new TreeSet<>(base.repairs().keySet());
-    follow.addAll(base.checks().keySet());
-    return ids("entails", "What has to follow it? Repairs or checks, with commas", "card", follow);
+    return ids(
+        "entails",
+        "What has to follow it? Repairs or checks, with commas",
+        "card",
+        Vocabulary.both(vocabulary.repairs(), vocabulary.checks()));
   }
 
   static Question who() {
     return Question.of("who", "Who may do it, at least", word -> oneOf(word, Role.words()))
-        .suggesting(Role.words())
+        .naming(roles())
         .usual(Role.TECHNICIAN.word());
+  }
+
+  static List<Known> roles() {
+    return Role.words().stream().map(word -> new Known(word, "")).toList();
   }
 
   static Optional<String> oneOf(String word, Collection<String> known) {
@@ -156,5 +158,9 @@ final class Asked {
 
   RuleBase base() {
     return base;
+  }
+
+  Vocabulary vocabulary() {
+    return vocabulary;
   }
 }

@@ -245,7 +245,23 @@ final class CardAnomalies {
     return named.contains(id);
   }
 
+  /** Repairs after which nothing has to be tried. */
+  static List<Anomaly> unproved(RuleBase base) {
+    return base.repairs().values().stream()
+        .filter(r -> r.proofs().isEmpty())
+        .map(
+            r ->
+                new Anomaly(
+                    Kind.MISSING,
+                    Found.PROVED,
+                    r.id(),
+                    "this repair names no proof: \"proofs\" says what must pass after it before the"
+                        + " gate returns to service, and a call ends as solved without any"))
+        .toList();
+  }
+
   private void missing() {
+    found.addAll(unproved(base));
     for (Cause cause : base.causes().values()) {
       boolean checked = base.ordinaryChecks().anyMatch(c -> c.likelihood().containsKey(cause.id()));
       if (!checked && !SPECIAL.contains(cause.id())) {

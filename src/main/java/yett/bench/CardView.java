@@ -51,7 +51,7 @@ public final class CardView {
 
   private void cause(Cause cause) {
     lines.put("cause " + cause.id(), cause.name());
-    lines.put("prior", figure(cause.prior()));
+    lines.put("prior", figure(cause.prior()) + ": " + Priors.words(cause.prior()));
     base.checks().values().stream()
         .filter(c -> c.likelihood().containsKey(cause.id()))
         .sorted(Comparator.comparingDouble((Check c) -> -telling(c, cause.id())))
@@ -60,42 +60,52 @@ public final class CardView {
     base.repairs().values().stream()
         .filter(r -> r.removes().containsKey(cause.id()))
         .forEach(r -> lines.put("removed by " + r.id(), figure(r.removes().get(cause.id()))));
-    base.causes().values().stream()
-        .filter(c -> !c.id().equals(cause.id()) && shows(c.id()) && shows(cause.id()))
-        .sorted(Comparator.comparingDouble((Cause c) -> best(cause.id(), c.id()).distance()))
-        .limit(MOST_ALIKE)
-        .forEach(c -> alike(cause.id(), c.id()));
+    alike(cause);
   }
 
-  private boolean shows(String cause) {
-    return ordinary().stream().anyMatch(c -> c.likelihood().containsKey(cause));
+  private void alike(Cause cause) {
+    Likeness likeness = new Likeness(base);
+    List<Alike> alike =
+        base.causes().values().stream()
+            .filter(c -> !c.id().equals(cause.id()) && !c.id().equals(Cause.NOT_IN_RULE_BASE))
+            .map(c -> new Alike(c.id(), likeness.between(cause, c)))
+            .filter(a -> a.share() >= Likeness.ALIKE)
+            .sorted(Comparator.comparingDouble(Alike::share).reversed().thenComparing(Alike::cause))
+            .limit(MOST_ALIKE)
+            .toList();
+    alike.forEach(a -> lines.put("looks like " + a.cause(), words(cause.id(), a)));
+    if (alike.isEmpty()) {
+      lines.put(
+          "looks like",
+          String.format(
+              Locale.ROOT,
+              "nothing: no other cause shares %.0f %% of what would be seen",
+              100 * Likeness.ALIKE));
+    }
   }
 
-  private List<Check> ordinary() {
-    return base.ordinaryChecks().filter(c -> !c.danger()).toList();
-  }
+  private record Alike(String cause, double share) {}
 
   /** How far a cause's row is from that of a sound gate. */
   private static double telling(Check check, String cause) {
     return Neighbours.distance(check.likelihood().get(cause), check.otherwise());
   }
 
-  private record Best(String check, double distance) {}
-
-  /** The check that tells two causes apart best. */
-  private Best best(String one, String other) {
-    return ordinary().stream()
-        .map(c -> new Best(c.id(), Neighbours.distance(c, one, other)))
-        .max(Comparator.comparingDouble(Best::distance))
-        .orElse(new Best("no check", 0));
-  }
-
-  private void alike(String cause, String other) {
-    Best best = best(cause, other);
-    lines.put(
-        "looks like " + other,
+  private String words(String cause, Alike alike) {
+    List<Check> checks = ToldApart.checks(base);
+    String same =
         String.format(
-            Locale.ROOT, "best told apart by %s (%.0f %%)", best.check(), 100 * best.distance()));
+            Locale.ROOT, "%.0f %% of what would be seen is the same; ", 100 * alike.share());
+    if (checks.isEmpty()) {
+      return same + "no check tells them apart";
+    }
+    ToldApart best = ToldApart.best(checks, cause, alike.cause());
+    return same
+        + String.format(
+            Locale.ROOT,
+            "best told apart by %s (%.0f %%)",
+            best.check().id(),
+            100 * best.distance());
   }
 
   private void check(Check check) {

@@ -14,6 +14,13 @@ import yett.knowledge.RuleBase;
  */
 public record Checked(RuleBase base, List<Problem> problems, int cases) {
 
+  /** What is not wrong and yet worth a second look, in sentences. */
+  public List<String> remarks() {
+    return CardAnomalies.unproved(base).stream()
+        .map(a -> "Repair " + a.about() + ": " + a.message() + ".")
+        .toList();
+  }
+
   /** With problems of files that were not even read, before the others. */
   public Checked with(List<Problem> refused) {
     return new Checked(base, Stream.concat(refused.stream(), problems.stream()).toList(), cases);

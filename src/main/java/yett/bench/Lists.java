@@ -19,6 +19,14 @@ final class Lists {
     return parts(text, "[,\\s]+");
   }
 
+  static List<String> ids(List<Known> known) {
+    return known.stream().map(Known::id).toList();
+  }
+
+  static List<String> keys(List<Question> questions) {
+    return questions.stream().map(Question::key).toList();
+  }
+
   /** Complains of the first id that is not known. */
   static Optional<String> unknown(String text, String what, Collection<String> known) {
     return ids(text).stream()

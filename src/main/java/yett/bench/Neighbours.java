@@ -53,13 +53,6 @@ final class Neighbours {
     return IntStream.range(0, one.length).mapToDouble(i -> Math.abs(one[i] - other[i])).sum() / 2;
   }
 
-  /** How far a check tells two causes apart: 0 not at all, 1 for certain (total variation). */
-  static double distance(Check check, String one, String other) {
-    return distance(
-        check.likelihood().getOrDefault(one, check.otherwise()),
-        check.likelihood().getOrDefault(other, check.otherwise()));
-  }
-
   /** The outcomes of a check, and what the neighbours and a sound gate show, a line each. */
   List<String> rows(Check check) {
     List<String> lines = new ArrayList<>();

@@ -11,6 +11,14 @@ public interface NewCard {
   List<Question> questions(Map<String, String> answers);
 
   /**
+   * Every question that may come, for who wants to know them before; those that come once for each
+   * of something stand there once, under a key in capitals.
+   */
+  default List<Question> outline() {
+    return questions(Map.of());
+  }
+
+  /**
    * The files to be written, by path.
    *
    * @param answers to every question

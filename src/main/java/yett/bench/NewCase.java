@@ -28,16 +28,17 @@ final class NewCase implements NewCard {
     questions.add(Question.words("story", "What happened, in a sentence or two"));
     questions.add(
         Question.of("person", "Who answers", w -> Asked.oneOf(w, Role.words()))
-            .suggesting(Role.words())
+            .naming(Asked.roles())
             .usual(Role.TECHNICIAN.word()));
     questions.add(
         Asked.ids(
             "complaints",
             "What do people say? Ids, with commas",
             "complaint",
-            base.complaints().stream().map(Check::id).toList()));
+            asked.vocabulary().complaints()));
     questions.add(
-        Asked.ids("history", "What happened lately? Ids", "history", base.histories().keySet()));
+        Asked.ids(
+            "history", "What happened lately? Ids", "history", asked.vocabulary().histories()));
     questions.add(asked.causes("truth", "What is really wrong? Ids of causes"));
     questions.add(
         Question.of(
@@ -45,9 +46,11 @@ final class NewCase implements NewCard {
                 "What was out of the ordinary? Such as: chain-sag 190 mm; noise-kind slap",
                 this::badAnswers)
             .after(tells(answers))
+            .naming(asked.vocabulary().checks())
             .usual(""));
     questions.add(
-        Asked.ids("repairs", "What is the right repair? Ids", "repair", base.repairs().keySet()));
+        Asked.ids(
+            "repairs", "What is the right repair? Ids", "repair", asked.vocabulary().repairs()));
     return questions;
   }
 

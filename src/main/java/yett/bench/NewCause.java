@@ -2,11 +2,11 @@ package yett.bench;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
@@ -16,6 +16,7 @@ import yett.knowledge.RuleBase;
  */
 final class NewCause implements NewCard {
   private static final String REPAIR = "repair";
+  private static final String REPAIR_PREFIX = "repair-";
 
   private final RuleBase base;
   private final Asked asked;
@@ -27,28 +28,52 @@ final class NewCause implements NewCard {
 
   @Override
   public List<Question> questions(Map<String, String> answers) {
+    Neighbours like = neighbours(answers);
+    List<Question> work =
+        answers.containsKey(REPAIR) && isNewRepair(answers)
+            ? NewRepair.work(asked, REPAIR_PREFIX)
+            : List.of();
+    return questions(
+        like,
+        rows(new CheckChoice(base, answers).offered(), like, "Check "),
+        rows(new CheckChoice(base, answers).also(), like, "Besides, "),
+        work);
+  }
+
+  @Override
+  public List<Question> outline() {
+    Question row =
+        Question.of(
+                "CHECK",
+                "What it shows there, for each check that is asked about: those on which the causes"
+                    + " of like= show most, and those of also=",
+                answer -> Optional.empty())
+            .usual("");
+    return questions(
+        neighbours(Map.of()), List.of(row), List.of(), NewRepair.work(asked, REPAIR_PREFIX));
+  }
+
+  private List<Question> questions(
+      Neighbours like, List<Question> rows, List<Question> also, List<Question> work) {
     List<Question> questions = new ArrayList<>();
     questions.add(asked.id("cause", "chain-bracket-cracked", base.causes().keySet()));
     questions.add(Question.words("name", "What is wrong, in a few words, no full stop"));
     questions.add(asked.area());
     questions.add(
-        Question.of("prior", "Of a hundred faulty gates, at how many is it there", Prior::complaint)
+        Question.of(
+                "prior",
+                "Of a hundred faulty gates, at how many is it there? 0.5 is written as prior 0.005",
+                Priors::complaint)
             .usual("1"));
     questions.add(asked.causes("like", "Which causes look like it at first? Ids, with commas"));
-    Neighbours like = neighbours(answers);
     questions.add(asked.complaints().after(said(like)));
-    List<Check> offered = like.checks();
-    for (int i = 0; i < offered.size(); i++) {
-      questions.add(row(offered.get(i), (i + 1) + " of " + offered.size() + ", ", like));
-    }
+    questions.addAll(rows);
     questions.add(asked.checks("also", "On which other checks does it show? Ids, with commas"));
-    also(answers).forEach(check -> questions.add(row(check, "", like)));
+    questions.addAll(also);
     questions.add(
         Question.words(REPAIR, "What puts it right? The id of a repair, or words for a new one")
-            .suggesting(List.copyOf(base.repairs().keySet())));
-    if (answers.containsKey(REPAIR) && isNewRepair(answers)) {
-      questions.addAll(NewRepair.work(asked, "repair-"));
-    }
+            .naming(asked.vocabulary().repairs()));
+    questions.addAll(work);
     questions.add(Question.words("arises", "How does it come about, in a sentence").usual(""));
     questions.add(Question.words("prevent", "What keeps it from coming again").usual(""));
     questions.add(
@@ -66,21 +91,10 @@ final class NewCause implements NewCard {
     return new Neighbours(base, Lists.ids(answers.getOrDefault("like", "")));
   }
 
-  /** Checks that the person named besides those on which the neighbours show. */
-  private List<Check> also(Map<String, String> answers) {
-    List<Check> offered = neighbours(answers).checks();
-    return Lists.ids(answers.getOrDefault("also", "")).stream()
-        .distinct()
-        .map(base.checks()::get)
-        .filter(c -> c != null && !offered.contains(c))
-        .toList();
-  }
-
   /** All checks that were asked about. */
   private List<Check> checks(Map<String, String> answers) {
-    List<Check> all = new ArrayList<>(neighbours(answers).checks());
-    all.addAll(also(answers));
-    return all;
+    CheckChoice choice = new CheckChoice(base, answers);
+    return Stream.concat(choice.offered().stream(), choice.also().stream()).toList();
   }
 
   private static List<String> said(Neighbours like) {
@@ -88,19 +102,26 @@ final class NewCause implements NewCard {
     return ids.isEmpty() ? List.of() : List.of("Of those people say: " + String.join(", ", ids));
   }
 
-  /**
-   * @param place how far one has come, for those who wonder when it ends
-   */
+  /** A question for each check, with how far one has come for those who wonder when it ends. */
+  private static List<Question> rows(List<Check> checks, Neighbours like, String word) {
+    List<Question> rows = new ArrayList<>();
+    for (Check check : checks) {
+      rows.add(row(check, word + (rows.size() + 1) + " of " + checks.size() + ", ", like));
+    }
+    return rows;
+  }
+
   private static Question row(Check check, String place, Neighbours like) {
     List<String> before = new ArrayList<>();
-    before.add("Check " + place + check.id() + ": " + check.ask());
+    before.add(place + check.id() + ": " + check.ask());
     before.addAll(like.rows(check));
+    List<Known> outcomes = Vocabulary.outcomes(check);
     return Question.of(
             check.id(),
             "And with the new cause? OUTCOME often, OUTCOME sometimes, as you met it (? lists them);"
                 + " nothing if as on a sound gate",
-            answer -> RowAnswer.complaint(answer, check))
-        .suggesting(check.outcomes().stream().map(Check.Outcome::id).toList())
+            answer -> RowAnswer.complaint(answer, Lists.ids(outcomes)))
+        .naming(Vocabulary.both(outcomes, Vocabulary.chances()))
         .after(before)
         .usual("");
   }
@@ -121,7 +142,7 @@ final class NewCause implements NewCard {
             .line("cause", id)
             .words("name", answers.get("name"))
             .line("area", answers.get("area"))
-            .line("prior", Prior.figure(answers.get("prior")));
+            .line("prior", Priors.figure(answers.get("prior")));
     shows(text, answers);
     if (!isNewRepair(answers)) {
       text.raw("removed-by: {" + answers.get(REPAIR) + ": nearly always}\n");
@@ -131,7 +152,7 @@ final class NewCause implements NewCard {
         .words("source", answers.get("source"));
     if (isNewRepair(answers)) {
       text.divider();
-      NewRepair.card(text, answers, "repair-", repairId(answers), answers.get(REPAIR), id);
+      NewRepair.card(text, answers, REPAIR_PREFIX, repairId(answers), answers.get(REPAIR), id);
     }
     return text.toString();
   }
@@ -147,16 +168,18 @@ final class NewCause implements NewCard {
     StringBuilder rows = new StringBuilder();
     RowAnswer.parts(answers.get("complaints"))
         .forEach((id, word) -> rows.append("  ").append(id + ": " + word).append('\n'));
+    StringBuilder unsaid = new StringBuilder();
     for (Check check : checks(answers)) {
       String answer = answers.getOrDefault(check.id(), "");
-      if (!answer.isBlank()) {
+      if (answer.isBlank()) {
+        unsaid.append("  # ").append(check.id()).append(": nothing said, so as on a sound gate\n");
+      } else {
         like.rows(check).forEach(line -> rows.append("  #   ").append(line).append('\n'));
-        rows.append("  ").append(check.id() + ": " + RowAnswer.yaml(answer)).append('\n');
+        String row = RowAnswer.yaml(answer, Lists.ids(Vocabulary.outcomes(check)));
+        rows.append("  ").append(check.id()).append(": ").append(row).append('\n');
       }
     }
-    if (!rows.isEmpty()) {
-      text.raw("shows:\n" + rows);
-    }
+    text.raw(rows.isEmpty() ? "" : "shows:\n" + rows).raw(unsaid.toString());
   }
 
   private String testCase(Map<String, String> answers) {
@@ -179,17 +202,5 @@ final class NewCause implements NewCard {
         .ids("truth", List.of(answers.get("id")))
         .ids("repairs", List.of(repair))
         .toString();
-  }
-
-  /** A prior as people say it: of a hundred gates. */
-  private static final class Prior {
-    static Optional<String> complaint(String answer) {
-      return Asked.number(0.01, 90).apply(answer);
-    }
-
-    static String figure(String ofAHundred) {
-      return String.format(Locale.ROOT, "%.5f", Double.parseDouble(ofAHundred) / 100)
-          .replaceFirst("0+$", "");
-    }
   }
 }

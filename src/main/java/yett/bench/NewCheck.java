@@ -1,13 +1,14 @@
 package yett.bench;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import yett.knowledge.Instruments;
-import yett.knowledge.LikelihoodWords;
 import yett.knowledge.RuleBase;
 import yett.quantity.Quantity;
 import yett.quantity.Unit;
@@ -38,6 +39,7 @@ final class NewCheck implements NewCard {
                 "measures",
                 "Is it measured? Quantity, unit and instrument, such as: time s stopwatch",
                 NewCheck::badMeasures)
+            .naming(measuring())
             .usual(""));
     boolean measured = !answers.getOrDefault("measures", "").isBlank();
     questions.add(
@@ -50,13 +52,10 @@ final class NewCheck implements NewCard {
                     + "sound: no crack to be seen; cracked: a crack or a bent bracket",
             NewCheck::badOutcomes));
     questions.add(asked.causes("causes", "Which causes does it tell? Ids, with commas"));
-    List<String> outcomes = outcomes(answers);
     for (String cause : Lists.ids(answers.getOrDefault("causes", ""))) {
-      questions.add(row(cause, "What does it show with " + cause, outcomes));
+      questions.add(row(cause, "What does it show with " + cause, outcomes(answers)));
     }
-    questions.add(
-        row("otherwise", "And on a gate without these causes", reversed(outcomes))
-            .usual(outcomes.isEmpty() ? "" : outcomes.get(0) + " nearly always"));
+    questions.add(otherwise(outcomes(answers)));
     questions.add(Asked.minutes("minutes", "How many minutes does it take"));
     questions.add(asked.needs());
     questions.add(Asked.who());
@@ -65,29 +64,48 @@ final class NewCheck implements NewCard {
     return questions;
   }
 
-  private static Question row(String key, String ask, List<String> outcomes) {
+  @Override
+  public List<Question> outline() {
+    List<Question> all = new ArrayList<>(questions(Map.of()));
+    int rows = Lists.keys(all).indexOf("causes") + 1;
+    all.add(rows, row("CAUSE", "What does it show with it, for each of the causes", List.of()));
+    return all;
+  }
+
+  private static Question row(String key, String ask, List<Known> outcomes) {
+    String example = outcomes.isEmpty() ? "" : outcomes.get(outcomes.size() - 1).id() + " ";
     return Question.of(
             key,
-            ask
-                + "? Such as: "
-                + (outcomes.isEmpty() ? "" : outcomes.get(outcomes.size() - 1) + " ")
-                + "usually",
+            ask + "? Such as: " + example + "usually",
             answer ->
                 answer.isBlank()
                     ? Optional.of("Name an outcome.")
-                    : Asked.chances(answer, "outcome", outcomes))
-        .suggesting(List.copyOf(LikelihoodWords.all().keySet()));
+                    : RowAnswer.complaint(answer, Lists.ids(outcomes)))
+        .naming(Vocabulary.both(outcomes, Vocabulary.chances()));
   }
 
-  /** The ordinary outcome last, so that it is the example. */
-  private static List<String> reversed(List<String> outcomes) {
-    List<String> reversed = new ArrayList<>(outcomes);
-    java.util.Collections.reverse(reversed);
-    return reversed;
+  /** The ordinary outcome is the example there. */
+  private static Question otherwise(List<Known> outcomes) {
+    List<Known> reversed = new ArrayList<>(outcomes);
+    Collections.reverse(reversed);
+    return row("otherwise", "And on a gate without these causes", reversed)
+        .usual(outcomes.isEmpty() ? "" : outcomes.get(0).id() + " nearly always");
   }
 
-  private static List<String> outcomes(Map<String, String> answers) {
-    return outcomeParts(answers.getOrDefault("outcomes", "")).stream().map(p -> p[0]).toList();
+  private static List<Known> measuring() {
+    List<Known> quantities =
+        Arrays.stream(Quantity.values())
+            .map(q -> new Known(q.label(), "a quantity, in " + q.canonical().symbol()))
+            .toList();
+    return Vocabulary.both(
+        quantities,
+        Instruments.names().stream().map(name -> new Known(name, "an instrument")).toList());
+  }
+
+  private static List<Known> outcomes(Map<String, String> answers) {
+    return outcomeParts(answers.getOrDefault("outcomes", "")).stream()
+        .map(p -> new Known(p[0], p.length > 1 ? p[1] : ""))
+        .toList();
   }
 
   private static List<String[]> outcomeParts(String text) {
@@ -156,8 +174,10 @@ final class NewCheck implements NewCard {
     }
     List<String> causes = Lists.ids(answers.get("causes"));
     text.raw(causes.isEmpty() ? "" : "likelihood:\n");
-    causes.forEach(c -> text.raw("  " + c + ": " + RowAnswer.yaml(answers.get(c)) + "\n"));
-    text.line("otherwise", RowAnswer.yaml(answers.get("otherwise")))
+    List<String> outcomes = Lists.ids(outcomes(answers));
+    causes.forEach(
+        c -> text.raw("  " + c + ": " + RowAnswer.yaml(answers.get(c), outcomes) + "\n"));
+    text.line("otherwise", RowAnswer.yaml(answers.get("otherwise"), outcomes))
         .words("source", answers.get("source"));
     SortedMap<String, String> files = new TreeMap<>();
     files.put(answers.get("area") + "/" + answers.get("id") + ".yaml", text.toString());

@@ -22,6 +22,7 @@ public final class NewFiles {
   private final SortedMap<String, String> own;
   private final Checker checker = new Checker();
   private final RuleBase base;
+  private final List<String> remarks;
 
   /**
    * @param all files of the rule base that is worked with
@@ -31,7 +32,9 @@ public final class NewFiles {
     this.folder = folder;
     this.laid = Laid.of(folder, all, own);
     this.own = own;
-    this.base = checker.check(all).base();
+    Checked checked = checker.check(all);
+    this.base = checked.base();
+    this.remarks = checked.remarks();
   }
 
   public static List<String> kinds() {
@@ -40,7 +43,15 @@ public final class NewFiles {
 
   /** The card of that kind, empty for any other word. */
   public Optional<NewCard> card(String kind) {
-    Asked asked = new Asked(base, own.keySet());
+    return card(kind, new Asked(base, own.keySet()));
+  }
+
+  /** The same where it is only looked at, not written. */
+  public static Optional<NewCard> card(String kind, RuleBase base) {
+    return card(kind, new Asked(base, List.of()));
+  }
+
+  private static Optional<NewCard> card(String kind, Asked asked) {
     return switch (kind) {
       case "cause" -> Optional.of(new NewCause(asked));
       case "check" -> Optional.of(new NewCheck(asked));
@@ -60,14 +71,19 @@ public final class NewFiles {
         .toList();
   }
 
-  /** What is worth knowing of a new cause, in sentences; nothing for other cards. */
+  /** What is worth knowing of new cards, in sentences. */
   public List<String> advice(Map<String, String> fresh, Map<String, String> answers) {
     SortedMap<String, String> after = new TreeMap<>(own);
     after.putAll(fresh);
-    RuleBase base = checker.check(laid.with(after)).base();
+    Checked checked = checker.check(laid.with(after));
     String id = answers.get("id");
-    boolean cause = base.causes().containsKey(id) && answers.containsKey("like");
-    return cause ? Advice.on(id, Lists.ids(answers.get("like")), base) : List.of();
+    boolean cause = checked.base().causes().containsKey(id) && answers.containsKey("like");
+    List<String> advice = new ArrayList<>(checked.remarks());
+    advice.removeAll(remarks);
+    if (cause) {
+      advice.addAll(0, Advice.on(id, Lists.ids(answers.get("like")), checked.base()));
+    }
+    return advice;
   }
 
   /** The line that a problem of a new file speaks of is looked for here. */

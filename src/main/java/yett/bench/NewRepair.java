@@ -3,9 +3,10 @@ package yett.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import yett.knowledge.Check;
+import java.util.stream.Stream;
 import yett.knowledge.RuleBase;
 
 /** A new repair for causes that are there. */
@@ -32,9 +33,9 @@ final class NewRepair implements NewCard {
                     + " always",
                 answer ->
                     answer.isBlank()
-                        ? java.util.Optional.of("Name at least one cause.")
+                        ? Optional.of("Name at least one cause.")
                         : Asked.chances(answer, "cause", base.causes().keySet()))
-            .suggesting(List.copyOf(base.causes().keySet())));
+            .naming(Vocabulary.both(asked.vocabulary().causes(), Vocabulary.chances())));
     questions.addAll(work(asked, ""));
     questions.add(Asked.source());
     return questions;
@@ -42,23 +43,21 @@ final class NewRepair implements NewCard {
 
   /** What any repair asks, also one that is written with its cause. */
   static List<Question> work(Asked asked, String prefix) {
-    List<String> proofs = asked.base().proofs().stream().map(Check::id).toList();
-    return List.of(
-        with(
-            prefix, Question.of("minutes", "How many minutes does it take", Asked.number(0, 1440))),
-        with(prefix, Question.words("steps", "Its steps, in order, divided by semicolons")),
-        with(prefix, asked.needs()),
-        with(prefix, Asked.who()),
-        with(prefix, asked.hazards()),
-        with(prefix, asked.entails()),
-        with(
-            prefix,
-            Asked.ids("proofs", "Proofs that it makes necessary, with commas", "proof", proofs)));
-  }
-
-  private static Question with(String prefix, Question q) {
-    return new Question(
-        prefix + q.key(), q.before(), q.ask(), q.suggestions(), q.usual(), q.complaint());
+    return Stream.of(
+            Question.of("minutes", "How many minutes does it take", Asked.number(0, 1440)),
+            Question.words("steps", "Its steps, in order, divided by semicolons"),
+            asked.needs(),
+            Asked.who(),
+            asked.hazards(),
+            asked.entails(),
+            Asked.ids(
+                "proofs",
+                "Which proofs must pass after it, before the gate returns to service? Ids, with"
+                    + " commas",
+                "proof",
+                asked.vocabulary().proofs()))
+        .map(q -> q.called(prefix + q.key()))
+        .toList();
   }
 
   @Override

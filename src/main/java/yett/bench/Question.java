@@ -10,7 +10,7 @@ import java.util.function.Function;
  * @param key names it where answers are given as {@code key=value}
  * @param before lines that help to answer it
  * @param ask the question in a line
- * @param suggestions whole answers to choose from
+ * @param known what an answer, or a part of it, may name; empty where it is in one's own words
  * @param usual taken when nothing is answered; empty if something must be
  * @param complaint says what is wrong with an answer
  */
@@ -18,7 +18,7 @@ public record Question(
     String key,
     List<String> before,
     String ask,
-    List<String> suggestions,
+    List<Known> known,
     Optional<String> usual,
     Function<String, Optional<String>> complaint) {
 
@@ -39,16 +39,26 @@ public record Question(
         key,
         before,
         ask,
-        suggestions,
+        known,
         Optional.of(answer),
         given -> given.equals(answer) ? Optional.empty() : complaint.apply(given));
   }
 
-  Question suggesting(List<String> answers) {
-    return new Question(key, before, ask, answers, usual, complaint);
+  Question naming(List<Known> things) {
+    return new Question(key, before, ask, things, usual, complaint);
   }
 
   Question after(List<String> lines) {
-    return new Question(key, lines, ask, suggestions, usual, complaint);
+    return new Question(key, lines, ask, known, usual, complaint);
+  }
+
+  /** The same under another name. */
+  Question called(String otherKey) {
+    return new Question(otherKey, before, ask, known, usual, complaint);
+  }
+
+  /** Whether nothing is an answer. */
+  public boolean mayBeNothing() {
+    return usual.equals(Optional.of(""));
   }
 }

@@ -1,14 +1,13 @@
 package yett.bench;
 
-import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import yett.knowledge.Check;
+import java.util.stream.Collectors;
 import yett.knowledge.LikelihoodWords;
-import yett.knowledge.Names;
 
 /**
  * A row of likelihoods as a person answers it: {@code slack usually, very-slack sometimes}. An
@@ -17,33 +16,50 @@ import yett.knowledge.Names;
 final class RowAnswer {
   private static final String USUALLY = "usually";
 
+  /** Rows in figures may miss 1 by so much, those in words be scaled by so much, as on cards. */
+  private static final double TOLERANCE = 0.011;
+
+  private static final double MOST_IN_WORDS = 4.0 / 3;
+
   private RowAnswer() {}
 
-  /** What is wrong with an answer, if anything is. */
-  static Optional<String> complaint(String answer, Check check) {
-    List<String> outcomes = check.outcomes().stream().map(Check.Outcome::id).toList();
-    for (Map.Entry<String, String> part : parts(answer).entrySet()) {
-      if (!outcomes.contains(part.getKey())) {
-        return Optional.of(
-            "\""
-                + part.getKey()
-                + "\" is not an outcome of \""
-                + check.id()
-                + "\". "
-                + Names.advice(part.getKey(), outcomes));
-      }
-      if (chance(part.getValue()).isEmpty()) {
-        return Optional.of(wrongWord(part.getValue()));
-      }
-    }
-    double sum = parts(answer).values().stream().mapToDouble(w -> chance(w).orElse(0.0)).sum();
-    return sum > 4.0 / 3
+  /** What is wrong with an answer about these outcomes, if anything is. */
+  static Optional<String> complaint(String answer, Collection<String> outcomes) {
+    return Asked.chances(answer, "outcome", outcomes).or(() -> sum(answer, outcomes));
+  }
+
+  private static Optional<String> sum(String answer, Collection<String> outcomes) {
+    Map<String, String> parts = parts(answer);
+    double sum = parts.values().stream().mapToDouble(w -> chance(w).orElse(0.0)).sum();
+    boolean figures = inFigures(parts);
+    double most = figures ? 1 + TOLERANCE : MOST_IN_WORDS;
+    double least = figures ? 1 - TOLERANCE : 1 / MOST_IN_WORDS;
+    boolean whole = parts.keySet().containsAll(outcomes);
+    return sum > most || whole && sum < least
         ? Optional.of(
             String.format(
                 Locale.ROOT,
-                "These come to %.2f in all; together they should come to about 1.",
-                sum))
+                "These come to %.2f in all; together they should come to %s1.",
+                sum,
+                figures ? "" : "about "))
         : Optional.empty();
+  }
+
+  private static boolean inFigures(Map<String, String> parts) {
+    return !parts.isEmpty()
+        && LikelihoodWords.all().keySet().stream().noneMatch(parts.values()::contains);
+  }
+
+  /** The chances of the outcomes, in their order, as a card of this answer will be read. */
+  static double[] row(String answer, List<String> outcomes) {
+    Map<String, String> parts = parts(answer);
+    double sum = parts.values().stream().mapToDouble(w -> chance(w).orElse(0.0)).sum();
+    long left = outcomes.stream().filter(o -> !parts.containsKey(o)).count();
+    double share = left > 0 ? Math.max(0, 1 - sum) / left : 0;
+    double scale = left > 0 && sum <= 1 ? 1 : sum;
+    return outcomes.stream()
+        .mapToDouble(o -> parts.containsKey(o) ? chance(parts.get(o)).orElse(0.0) / scale : share)
+        .toArray();
   }
 
   static String wrongWord(String word) {
@@ -77,11 +93,18 @@ final class RowAnswer {
     return parts;
   }
 
-  /** As a card has it: {@code {slack: usually}}. */
-  static String yaml(String answer) {
-    List<String> parts = new ArrayList<>();
-    parts(answer).forEach((name, word) -> parts.add(name + ": " + word));
-    return "{" + String.join(", ", parts) + "}";
+  /** As a card has it: {@code {slack: usually}}; in figures with what was left out. */
+  static String yaml(String answer, List<String> outcomes) {
+    Map<String, String> parts = parts(answer);
+    if (inFigures(parts)) {
+      double[] row = row(answer, outcomes);
+      for (int o = 0; o < row.length; o++) {
+        parts.putIfAbsent(outcomes.get(o), String.format(Locale.ROOT, "%.3f", row[o]));
+      }
+    }
+    return parts.entrySet().stream()
+        .map(p -> p.getKey() + ": " + p.getValue())
+        .collect(Collectors.joining(", ", "{", "}"));
   }
 
   /** The likeliest of what was answered. */

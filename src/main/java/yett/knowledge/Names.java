@@ -5,11 +5,17 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** Finds what somebody probably meant. */
 public final class Names {
   private static final LevenshteinDistance DISTANCE = LevenshteinDistance.getDefaultInstance();
+
+  /** More names than this are not all told. */
+  private static final int LONG = 20;
+
+  private static final int FEW = 8;
 
   private Names() {}
 
@@ -27,15 +33,23 @@ public final class Names {
         .map(Known::name);
   }
 
-  /** Advice for an unknown name: the nearest one, and what is allowed, nearest first. */
+  /**
+   * Advice for an unknown name: the nearest one, then all that are allowed, by the alphabet. Of a
+   * long list only those that are spelt most like it, and how many there are.
+   */
   public static String advice(String written, Collection<String> known) {
     if (known.isEmpty()) {
       return "";
     }
     List<Known> sorted = byDistance(written, known);
     String maybe = nearest(written, sorted).map(n -> "Maybe \"" + n + "\". ").orElse("");
-    String rest = sorted.stream().limit(8).map(Known::name).collect(Collectors.joining(", "));
-    return maybe + "Known: " + rest + (sorted.size() > 8 ? ", …" : "") + ".";
+    return known.size() > LONG
+        ? maybe + "Nearest of " + known.size() + ": " + names(sorted.stream().limit(FEW))
+        : maybe + "Known: " + names(sorted.stream().sorted(Comparator.comparing(Known::name)));
+  }
+
+  private static String names(Stream<Known> known) {
+    return known.map(Known::name).collect(Collectors.joining(", ", "", "."));
   }
 
   private static List<Known> byDistance(String written, Collection<String> known) {

@@ -25,10 +25,7 @@ final class CasesVerb extends Verb {
 
   @Override
   public ExitStatus execute(CommandContext context) {
-    if (!words(context).isEmpty()) {
-      throw new UsageException(
-          "\"" + Words.shortened(words(context).get(0)) + "\" is too much. " + getHelp());
-    }
+    Subcommands.refuseWords(this, context);
     List<CaseSummary> cases =
         has(context, "open")
             ? desk.casebook().cases(yett.casebook.CaseState.OPEN)

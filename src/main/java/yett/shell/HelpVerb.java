@@ -23,6 +23,10 @@ final class HelpVerb extends Verb {
       String name = String.join(" ", words.subList(0, length));
       if (context.commandRegistry().getCommandByName(name) instanceof Verb verb) {
         verb.help(words.subList(length, words.size()), desk.console());
+        List<Command> under = Subcommands.of(name, context.commandRegistry());
+        if (!under.isEmpty()) {
+          desk.console().show(Block.heading("With one more word"), Subcommands.rows(under));
+        }
         return OK;
       }
     }
@@ -30,16 +34,15 @@ final class HelpVerb extends Verb {
       throw new UsageException(
           "There is no command \"" + Words.shortened(String.join(" ", words)) + "\".");
     }
-    List<Block.Row> rows =
+    List<Command> all =
         context.commandRegistry().getCommands().stream()
             .filter(Verb.class::isInstance)
             .sorted(Comparator.comparing(Command::getName))
-            .map(c -> Block.row(c.getName(), c.getDescription()))
             .toList();
     desk.console()
         .show(
             Block.heading("Commands"),
-            new Block.Rows(rows),
+            Subcommands.rows(all),
             Block.paragraph("help COMMAND tells the words of one; quit leaves."));
     return OK;
   }

@@ -24,8 +24,8 @@ final class KnowledgeCheckVerb extends Verb {
         "find what is wrong with the cards of a rule base",
         "Usage: knowledge check [FOLDER] [--watch]. Without a folder, the rule base in use; an"
             + " add-on is looked at as it lies over that. Cards and cases are read; rules (DRL) are"
-            + " not run, only the names in them are looked at. The exit status is 0 if nothing is"
-            + " wrong, 65 otherwise.",
+            + " not run, only the names in them are looked at. A repair without a proof is remarked on."
+            + " The exit status is 0 if nothing is wrong, 65 otherwise.",
         flag("watch", "look again whenever a file of the folder is saved, until Ctrl-C or Ctrl-D"));
     this.desk = desk;
   }
@@ -91,7 +91,10 @@ final class KnowledgeCheckVerb extends Verb {
     if (!checked.problems().isEmpty()) {
       long broken = checked.problems().stream().map(p -> p.file()).distinct().count();
       System.out.println(
-          counted(checked.problems().size(), "problem") + " in " + counted(broken, "file") + ".");
+          counted(checked.problems().size(), "problem")
+              + " in "
+              + counted(broken, "file")
+              + ". Ids are looked up with: knowledge find WORD.");
       return DATA;
     }
     RuleBase base = checked.base();
@@ -107,6 +110,7 @@ final class KnowledgeCheckVerb extends Verb {
                     + " repairs, "
                     + checked.cases()
                     + " cases."));
+    checked.remarks().forEach(r -> desk.console().show(Block.paragraph(r)));
     base.addOns().forEach(a -> desk.console().show(Block.paragraph("Add-on " + a.words() + ".")));
     return OK;
   }

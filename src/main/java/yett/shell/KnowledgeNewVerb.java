@@ -9,11 +9,12 @@ import java.util.Optional;
 import java.util.SortedMap;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
+import yett.bench.Draft;
 import yett.bench.NewCard;
 import yett.bench.NewFiles;
 import yett.bench.Question;
 import yett.console.Block;
-import yett.console.Input;
+import yett.console.Console;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Names;
 import yett.knowledge.Problem;
@@ -29,8 +30,8 @@ final class KnowledgeNewVerb extends Verb {
         "Usage: knowledge new cause|check|repair|case FOLDER [key=value...]. Asks what the card"
             + " needs and writes it into the folder of the rule base; a cause with its rows against"
             + " the causes that it must be told from, and a test case beside it. Answers may be"
-            + " given as key=value; without a terminal all that have no usual answer must be."
-            + " Nothing that is there is overwritten.");
+            + " given as key=value (\"help knowledge new cause\" lists the keys); without a terminal"
+            + " all that have no usual answer must be. Nothing that is there is overwritten.");
     this.desk = desk;
   }
 
@@ -55,9 +56,48 @@ final class KnowledgeNewVerb extends Verb {
                             + "\" to write. "
                             + Names.advice(words.get(0), NewFiles.kinds())));
     Map<String, String> given = given(words.subList(2, words.size()));
-    Optional<Map<String, String>> answers =
-        desk.console().interactive() ? ask(card, given) : take(card, given);
-    return answers.isEmpty() ? NO_INPUT : write(bench, card.files(answers.get()), answers.get());
+    if (!desk.console().interactive()) {
+      Map<String, String> answers = take(card, given);
+      SortedMap<String, String> files = card.files(answers);
+      return sound(bench, files) ? write(bench, files, answers) : DATA;
+    }
+    Draft draft = new Draft(folder, words.get(0));
+    NewCardForm form = new NewCardForm(desk.console(), card, draft, given);
+    Optional<Map<String, String>> answers = form.fill();
+    while (answers.isPresent() && !sound(bench, card.files(answers.get()))) {
+      say("What is wrong can be mended here: back, until its question comes.");
+      answers = form.askAgain();
+    }
+    if (answers.isEmpty()) {
+      return NO_INPUT;
+    }
+    ExitStatus status = write(bench, card.files(answers.get()), answers.get());
+    draft.drop();
+    return status;
+  }
+
+  /** What {@code help} tells: of a kind, all answers by their names. */
+  @Override
+  void help(List<String> about, Console console) {
+    Optional<NewCard> card =
+        about.size() == 1 ? NewFiles.card(about.get(0), desk.base()) : Optional.empty();
+    if (card.isEmpty()) {
+      super.help(about, console);
+      return;
+    }
+    console.show(
+        Block.paragraph(getHelp()),
+        Block.heading("Answers about a " + about.get(0) + ", in their order"),
+        new Block.Rows(card.get().outline().stream().map(KnowledgeNewVerb::row).toList()));
+  }
+
+  private static Block.Row row(Question question) {
+    String usual =
+        question
+            .usual()
+            .map(u -> u.isEmpty() ? " (may be left out)" : " (else " + u + ")")
+            .orElse("");
+    return Block.row(question.key(), question.ask() + usual);
   }
 
   private static Map<String, String> given(List<String> words) {
@@ -74,7 +114,7 @@ final class KnowledgeNewVerb extends Verb {
   }
 
   /** Without a terminal: what was given, and the usual for the rest. */
-  private Optional<Map<String, String>> take(NewCard card, Map<String, String> given) {
+  private Map<String, String> take(NewCard card, Map<String, String> given) {
     Map<String, String> answers = new LinkedHashMap<>();
     List<String> complaints = new ArrayList<>();
     for (Optional<Question> next = next(card, answers);
@@ -92,7 +132,7 @@ final class KnowledgeNewVerb extends Verb {
     }
     complaints.addAll(unknown(given, answers));
     if (complaints.isEmpty()) {
-      return Optional.of(answers);
+      return answers;
     }
     throw new UsageException(String.join("\n", complaints));
   }
@@ -108,67 +148,17 @@ final class KnowledgeNewVerb extends Verb {
     return card.questions(answers).stream().filter(q -> !answers.containsKey(q.key())).findFirst();
   }
 
-  /** At a terminal; empty if the person ended it. */
-  private Optional<Map<String, String>> ask(NewCard card, Map<String, String> given) {
-    Map<String, String> answers = new LinkedHashMap<>();
-    for (Optional<Question> next = next(card, answers);
-        next.isPresent();
-        next = next(card, answers)) {
-      Question question = next.get();
-      String first = given.getOrDefault(question.key(), "");
-      Optional<String> answer =
-          !first.isEmpty() && question.complaint().apply(first).isEmpty()
-              ? Optional.of(first)
-              : ask(question);
-      if (answer.isEmpty()) {
-        say("Nothing was written.");
-        return Optional.empty();
-      }
-      answers.put(question.key(), answer.get());
-    }
-    return Optional.of(answers);
-  }
-
-  private Optional<String> ask(Question question) {
-    if (!question.before().isEmpty()) {
-      desk.console().show(Block.blank());
-      question.before().forEach(this::say);
-    }
-    String usual =
-        question
-            .usual()
-            .map(u -> u.isEmpty() ? " (Enter for none)" : " (Enter: " + u + ")")
-            .orElse("");
-    while (true) {
-      Input input = desk.console().ask(question.ask() + usual + "> ", question.suggestions());
-      if (!(input instanceof Input.Line line)) {
-        return Optional.empty();
-      }
-      String text = line.text().strip();
-      String answer = text.isEmpty() ? question.usual().orElse("") : text;
-      if (text.equals("?")) {
-        say(
-            question.suggestions().isEmpty()
-                ? "Answer in your own words."
-                : "Known: " + String.join(", ", question.suggestions()) + ".");
-        continue;
-      }
-      Optional<String> complaint = question.complaint().apply(answer);
-      if (complaint.isEmpty()) {
-        return Optional.of(answer);
-      }
-      say(complaint.get());
-    }
-  }
-
-  private ExitStatus write(
-      NewFiles bench, SortedMap<String, String> files, Map<String, String> answers) {
+  private boolean sound(NewFiles bench, SortedMap<String, String> files) {
     List<Problem> problems = bench.problems(files);
     if (!problems.isEmpty()) {
       problems.forEach(p -> System.err.println(ProblemText.of(p, bench.named(files))));
       System.err.println("Nothing was written.");
-      return DATA;
     }
+    return problems.isEmpty();
+  }
+
+  private ExitStatus write(
+      NewFiles bench, SortedMap<String, String> files, Map<String, String> answers) {
     bench.write(files).forEach(path -> System.out.println("Written: " + path));
     bench.advice(files, answers).forEach(this::say);
     say("Look through it in your editor, then: knowledge check, and knowledge test.");

@@ -45,7 +45,8 @@ final class KnowledgeShowVerb extends Verb {
           "There is no card \""
               + Words.shortened(words.get(0))
               + "\". "
-              + Names.advice(words.get(0), CardView.ids(base)));
+              + Names.advice(words.get(0), CardView.ids(base))
+              + " \"knowledge find WORD\" looks up ids.");
       return NO_INPUT;
     }
     show(lines);

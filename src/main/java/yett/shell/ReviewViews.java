@@ -3,6 +3,7 @@ package yett.shell;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import yett.bench.Priors;
 import yett.calculation.Range;
 import yett.calculation.SharePosterior;
 import yett.console.Block;
@@ -74,6 +75,9 @@ final class ReviewViews {
   }
 
   private static String words(Proposal p, double[] figures) {
+    if (p.kind() == Proposal.Kind.PRIOR) {
+      return figure(figures[0]) + ": " + Priors.words(figures[0]);
+    }
     if (figures.length == 1) {
       return figure(figures[0]);
     }

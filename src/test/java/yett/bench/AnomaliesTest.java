@@ -61,9 +61,17 @@ class AnomaliesTest {
   }
 
   @Test
-  void of_a_small_sound_rule_base_one_check_has_no_row() {
+  void of_a_small_sound_rule_base_one_check_has_no_row_and_two_repairs_have_no_proof() {
+    String unproved =
+        ": this repair names no proof: \"proofs\" says what must pass after it before the gate"
+            + " returns to service, and a call ends as solved without any\n";
     assertThat(found(base("", "")))
-        .isEqualTo("UNREACHABLE lamp-asked: this check tells nothing of any cause\n");
+        .isEqualTo(
+            "UNREACHABLE lamp-asked: this check tells nothing of any cause\n"
+                + "MISSING charge-batteries"
+                + unproved
+                + "MISSING explain-use"
+                + unproved);
   }
 
   private static final String CAUSE =

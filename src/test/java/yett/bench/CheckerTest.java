@@ -49,6 +49,15 @@ class CheckerTest {
   }
 
   @Test
+  void a_repair_without_a_proof_is_remarked_on() {
+    assertThat(new Checker().check(files()).remarks())
+        .hasSize(2)
+        .allMatch(r -> r.matches("Repair (charge-batteries|explain-use): .* names no proof.*"));
+    SortedMap<String, String> shipped = KnowledgeSource.folder(Path.of("knowledge")).files();
+    assertThat(new Checker().check(shipped).remarks()).isEmpty();
+  }
+
+  @Test
   void names_in_rules_and_cases_are_looked_at_as_well() {
     SortedMap<String, String> files = files();
     files.put(

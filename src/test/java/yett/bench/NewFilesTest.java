@@ -84,7 +84,9 @@ class NewFilesTest {
             "repair-steps",
             "Lock off.; Fasten the lead, and tie it up.",
             "repair-needs",
-            "cover-off");
+            "cover-off",
+            "repair-proofs",
+            "runs-without-mains");
     SortedMap<String, String> files = card.files(answers(card, given));
     assertThat(bench.problems(files)).isEmpty();
     assertThat(files.get("battery/charger-lead-loose.yaml"))
@@ -145,6 +147,114 @@ class NewFilesTest {
         with(LEAD_LOOSE, "repair", "replace-charger", "also", "lamp-asked", "lamp-asked", "dark");
     String text = card.files(answers(card, given)).get("battery/charger-lead-loose.yaml");
     assertThat(text).contains("  lamp-asked: {dark: usually}\n");
+  }
+
+  @Test
+  void every_check_that_the_closing_remark_could_name_was_asked_about() throws IOException {
+    // More look-alikes than checks are asked about at first, each shown by a check of its own.
+    StringBuilder more = new StringBuilder();
+    StringBuilder like = new StringBuilder();
+    for (int i = 0; i < 10; i++) {
+      more.append(
+          """
+          cause: cause-%d
+          name: Cause %d
+          prior: 0.01
+          removed-by: {charge-batteries: 0.5}
+          source: considered judgement
+          ---
+          check: check-%d
+          ask: What is it like?
+          minutes: 1
+          who: caller
+          outcomes: {so: as usual, odd: not as usual}
+          likelihood: {cause-%d: {so: 0.1, odd: 0.9}}
+          otherwise: {so: 0.9, odd: 0.1}
+          source: considered judgement
+          ---
+          """
+              .formatted(i, i, i, i));
+      like.append(i == 0 ? "" : ", ").append("cause-").append(i);
+    }
+    Files.writeString(folder.resolve("more.yaml"), more);
+    NewFiles bench = bench();
+    NewCard card = bench.card("cause").orElseThrow();
+    Map<String, String> answers =
+        answers(
+            card,
+            with(
+                LEAD_LOOSE,
+                "like",
+                like.toString(),
+                "repair",
+                "replace-charger",
+                "check-3",
+                "odd 0.8"));
+    SortedMap<String, String> files = card.files(answers);
+    List<String> advice = bench.advice(files, answers);
+    assertThat(advice)
+        .hasSize(10)
+        .contains("Nothing tells it well from cause-3. A check of its own would.");
+    for (String sentence : advice.stream().filter(a -> a.contains(" best by ")).toList()) {
+      String check = sentence.replaceFirst(".* best by (\\S+) .*", "$1");
+      assertThat(answers).as(sentence).containsKey(check);
+    }
+    assertThat(files.get("battery/charger-lead-loose.yaml"))
+        .contains("  check-3: {odd: 0.8, so: 0.200}\n")
+        .contains("  # check-9: nothing said, so as on a sound gate\n");
+    assertThat(bench.problems(files)).isEmpty();
+  }
+
+  @Test
+  void a_repair_without_a_proof_is_remarked_on() throws IOException {
+    NewFiles bench = bench();
+    NewCard card = bench.card("cause").orElseThrow();
+    Map<String, String> answers =
+        answers(card, with(LEAD_LOOSE, "repair-minutes", "10", "repair-steps", "Fasten it."));
+    assertThat(bench.advice(card.files(answers), answers))
+        .filteredOn(a -> a.startsWith("Repair mend-charger-lead-loose: this repair names no proof"))
+        .hasSize(1);
+    Map<String, String> proved = with(answers, "repair-proofs", "runs-without-mains");
+    assertThat(bench.advice(card.files(proved), proved)).noneMatch(a -> a.startsWith("Repair"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"cause", "check", "repair", "case"})
+  void the_outline_names_every_question(String kind) throws IOException {
+    NewCard card = bench().card(kind).orElseThrow();
+    Map<String, String> given =
+        with(
+            LEAD_LOOSE,
+            "ask",
+            "Is it so?",
+            "outcomes",
+            "a: a; b: b",
+            "causes",
+            "charger-dead",
+            "charger-dead",
+            "b",
+            "otherwise",
+            "a",
+            "also",
+            "lamp-asked",
+            "removes",
+            "charger-dead",
+            "repair-minutes",
+            "1",
+            "minutes",
+            "1");
+    if (kind.equals("case")) {
+      given.put("complaints", "dead-without-mains");
+    }
+    List<String> outlined = Lists.keys(card.outline());
+    assertThat(outlined).doesNotHaveDuplicates();
+    for (String key : answers(card, given).keySet()) {
+      assertThat(outlined)
+          .contains(
+              key.equals("lamp-asked") || key.endsWith("-voltage") || key.equals("lamp-seen")
+                  ? "CHECK"
+                  : key.equals("charger-dead") ? "CAUSE" : key);
+    }
   }
 
   @Test
@@ -244,7 +354,9 @@ class NewFilesTest {
         "cause; prior; many; \"many\" will not do",
         "cause; like; charger-ded; There is no cause \"charger-ded\". Maybe \"charger-dead\"",
         "cause; complaints; dead-without-mains offen; \"offen\" is no chance",
-        "cause; battery-rest-voltage; empty usually; \"empty\" is not an outcome of",
+        "cause; battery-rest-voltage; empty usually; There is no outcome \"empty\". Known: charged,",
+        "cause; battery-rest-voltage; low 0.5, flat 0.6; These come to 1.10 in all; together they should come to 1.",
+        "cause; battery-rest-voltage; low 0.1, flat 0.1, charged 0.1; These come to 0.30 in all",
         "cause; battery-rest-voltage; low always, flat always; These come to 1.98 in all",
         "cause; name; ' '; Write a few words.",
         "check; ask; Is it lit; End it with \"?\".",

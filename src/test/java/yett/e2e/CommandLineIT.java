@@ -27,6 +27,7 @@ class CommandLineIT {
         "diagnose --as      | 64 | --as needs a value.",
         "diagnose --as king | 64 | \"king\" is nobody who can answer.",
         "cases all          | 64 | \"all\" is too much.",
+        "knowledge chek     | 64 | There is no command \"knowledge chek\". Maybe \"knowledge check\".",
         "resume             | 64 | No case is open. Begin one with: diagnose.",
         "record             | 64 | Usage: record CASE",
         "replay             | 64 | Usage: replay FILE...",

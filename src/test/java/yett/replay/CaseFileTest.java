@@ -118,19 +118,19 @@ class CaseFileTest {
             quay.case.yaml:1:1: "person" is missing
               Add a line "person: …".
             quay.case.yaml:2:1: "cse" is not a field here
-              Maybe "case". Known: case, site, ends, said, stop, answers, expect, others, ….
+              Maybe "case". Known: answers, case, complaints, ends, expect, history, kept-aside, misleads, others, parts, person, pressing, repairs, said, site, stop, story, truth.
             quay.case.yaml:3:8: there is no site question "opning"
-              Maybe "opening". Known: opening, batteries.
+              Maybe "opening". Known: batteries, opening.
             quay.case.yaml:3:19: "40 m" is not possible for "opening"
               Possible: 1 m to 20 m.
             quay.case.yaml:3:34: "lead" is no answer to "batteries"
               Known: agm, none.
             quay.case.yaml:4:14: there is no complaint "noisy-chian"
-              Maybe "noisy-chain". Known: noisy-chain, does-nothing, stays-open.
+              Maybe "noisy-chain". Known: does-nothing, noisy-chain, stays-open.
             quay.case.yaml:5:11: there is no history "frost"
               Known: cold-snap.
             quay.case.yaml:7:3: there is no check "chain-sgg"
-              Maybe "chain-sag". Known: chain-sag, held-open, retest, charging-voltage, limits-hold, noise-kind, display-lit, danger-person, ….
+              Maybe "chain-sag". Known: battery-rest-voltage, chain-sag, charging-voltage, danger-person, display-lit, held-open, limits-hold, mains-at-terminals, noise-kind, retest.
             quay.case.yaml:8:3: "12 furlongs" is no reading for "chain-sag"
               "furlongs" is no unit of length; use mm, cm, m, in or ft.
             quay.case.yaml:9:3: "drak" is no outcome of "display-lit"
@@ -146,13 +146,13 @@ class CaseFileTest {
             quay.case.yaml:14:3: "does-nothing" is a complaint, not a check
               Add it to the list "complaints".
             quay.case.yaml:15:3: "passed" is no outcome of "limits-hold"
-              Maybe "pass". Known: pass, fail.
+              Maybe "pass". Known: fail, pass.
             quay.case.yaml:16:3: "maybe" is no answer to "retest"
-              Known: fails, cured.
+              Known: cured, fails.
             quay.case.yaml:17:9: there is no cause "chain-slak"
-              Maybe "chain-slack". Known: chain-slack, charger-dead, mains-missing, nothing-wrong, batteries-low, not-in-rule-base.
+              Maybe "chain-slack". Known: batteries-low, chain-slack, charger-dead, mains-missing, not-in-rule-base, nothing-wrong.
             quay.case.yaml:18:11: there is no repair "tighten"
-              Known: tighten-chain, explain-use, restore-mains, charge-batteries, replace-charger.
+              Known: charge-batteries, explain-use, replace-charger, restore-mains, tighten-chain.
             quay.case.yaml:20:1: there is no stop "person-traped"
               Maybe "person-trapped". Known: person-trapped.
             """);

@@ -1,0 +1,68 @@
+package yett.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import yett.knowledge.Check;
+import yett.knowledge.RuleBase;
+
+/** On which checks somebody who writes a new cause is asked what it shows. */
+final class CheckChoice {
+  private final RuleBase base;
+  private final List<String> like;
+  private final List<String> also;
+  private final Map<String, String> answers;
+
+  CheckChoice(RuleBase base, Map<String, String> answers) {
+    this.base = base;
+    this.answers = answers;
+    this.like =
+        Lists.ids(answers.getOrDefault("like", "")).stream()
+            .filter(base.causes()::containsKey)
+            .toList();
+    this.also = Lists.ids(answers.getOrDefault("also", ""));
+  }
+
+  /**
+   * Those on which the look-alikes show most; then, as long as what was answered leaves one of them
+   * best told by a check of which nothing was asked, that one as well.
+   */
+  List<Check> offered() {
+    List<Check> offered = new ArrayList<>(new Neighbours(base, like).checks());
+    if (offered.stream().allMatch(c -> answers.containsKey(c.id()))) {
+      for (Optional<Check> more = untold(offered);
+          more.isPresent();
+          more = answers.containsKey(more.get().id()) ? untold(offered) : Optional.empty()) {
+        offered.add(more.get());
+      }
+    }
+    return List.copyOf(offered);
+  }
+
+  private Optional<Check> untold(List<Check> offered) {
+    List<Check> checks = ToldApart.checks(base);
+    return like.stream()
+        .map(other -> ToldApart.best(checks, this::row, other).check())
+        .filter(check -> !offered.contains(check))
+        .findFirst();
+  }
+
+  /** What the new cause shows, by the answers so far. */
+  private double[] row(Check check) {
+    String answer = answers.getOrDefault(check.id(), "");
+    return answer.isBlank()
+        ? check.otherwise()
+        : RowAnswer.row(answer, Lists.ids(Vocabulary.outcomes(check)));
+  }
+
+  /** Checks that the person named besides. */
+  List<Check> also() {
+    List<Check> offered = offered();
+    return also.stream()
+        .distinct()
+        .map(base.checks()::get)
+        .filter(c -> c != null && !offered.contains(c))
+        .toList();
+  }
+}

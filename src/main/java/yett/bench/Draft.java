@@ -1,0 +1,71 @@
+package yett.bench;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * The answers about a card that is not written yet, so that nothing is lost when somebody stops in
+ * the middle: a hidden file in the folder of the cards, {@code key=value} a line, in the order in
+ * which they were given.
+ */
+public final class Draft {
+  private final Path file;
+
+  /**
+   * @param kind of card; there is one draft for each
+   */
+  public Draft(Path folder, String kind) {
+    this.file = folder.resolve(".new-" + kind + ".draft");
+  }
+
+  public Path file() {
+    return file;
+  }
+
+  /** Key to answer; nothing if there is no draft, or none that can be read. */
+  public Map<String, String> answers() {
+    Map<String, String> answers = new LinkedHashMap<>();
+    try {
+      if (Files.isRegularFile(file)) {
+        for (String line : Files.readAllLines(file)) {
+          String[] parts = line.split("=", 2);
+          if (parts.length == 2) {
+            answers.put(parts[0], parts[1]);
+          }
+        }
+      }
+    } catch (IOException e) {
+      return Map.of(); // no text, or not ours: begun anew
+    }
+    return answers;
+  }
+
+  /**
+   * Keeps the answers given so far.
+   *
+   * @throws UncheckedIOException if the folder cannot be written to: then no card could be either
+   */
+  public void keep(Map<String, String> answers) {
+    StringBuilder lines = new StringBuilder();
+    answers.forEach(
+        (key, answer) -> lines.append(key + "=" + answer.replaceAll("\\R", " ") + "\n"));
+    try {
+      Files.writeString(file, lines);
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot write " + file, e);
+    }
+  }
+
+  /** The card is written. */
+  public void drop() {
+    try {
+      Files.deleteIfExists(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot delete " + file, e);
+    }
+  }
+}

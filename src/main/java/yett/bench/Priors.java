@@ -1,0 +1,28 @@
+package yett.bench;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Locale;
+import java.util.Optional;
+
+/** A prior as people say it, of a hundred faulty gates, and as a card has it. */
+public final class Priors {
+  private Priors() {}
+
+  static Optional<String> complaint(String ofAHundred) {
+    return Asked.number(0.01, 90).apply(ofAHundred);
+  }
+
+  /** As a card has it. */
+  static String figure(String ofAHundred) {
+    return String.format(Locale.ROOT, "%.5f", Double.parseDouble(ofAHundred) / 100)
+        .replaceFirst("0+$", "");
+  }
+
+  /** As people say it. */
+  public static String words(double prior) {
+    return "at "
+        + new BigDecimal(100 * prior).round(new MathContext(3)).stripTrailingZeros().toPlainString()
+        + " of a hundred faulty gates";
+  }
+}
