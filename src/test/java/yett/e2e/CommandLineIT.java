@@ -26,7 +26,7 @@ class CommandLineIT {
         "cases --opne       | 64 | \"cases\" has no option --opne. Usage: cases [--open]",
         "diagnose --as      | 64 | --as needs a value.",
         "diagnose --as king | 64 | \"king\" is nobody who can answer.",
-        "cases all          | 64 | \"all\" is too much.",
+        "cases all          | 64 | There is no command \"cases all\".",
         "knowledge chek     | 64 | There is no command \"knowledge chek\". Maybe \"knowledge check\".",
         "resume             | 64 | No case is open. Begin one with: diagnose.",
         "record             | 64 | Usage: record CASE",
