@@ -46,6 +46,25 @@ public final class SiteFacts {
     return onlyIf.entrySet().stream().allMatch(c -> c.getValue().contains(all.get(c.getKey())));
   }
 
+  /** The answers, changed where a card with these conditions could not be on such a gate. */
+  public Map<String, String> allowing(
+      Map<String, List<String>> onlyIf, Map<String, String> answers) {
+    Map<String, String> site = new LinkedHashMap<>(answers);
+    allow(onlyIf, site);
+    return site;
+  }
+
+  private void allow(Map<String, List<String>> onlyIf, Map<String, String> site) {
+    onlyIf.forEach(
+        (question, allowed) -> {
+          SiteQuestion card = base.siteQuestions().get(question);
+          if (!allowed.contains(site.getOrDefault(question, card.usual()))) {
+            site.put(question, allowed.get(0));
+          }
+          allow(card.onlyIf(), site);
+        });
+  }
+
   /** Proofs that such a gate needs before it returns to service, whoever is there. */
   public List<Check> proofs(Map<String, String> answers) {
     return base.proofs().stream().filter(p -> fits(p.onlyIf(), answers)).toList();

@@ -1,6 +1,5 @@
 package yett.practice;
 
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -57,8 +56,7 @@ final class Draw {
             .toList();
     Cause first =
         pick(known.stream().filter(c -> area.isEmpty() || c.area().equals(area.get())).toList(), 1);
-    Map<String, String> site = new LinkedHashMap<>();
-    allow(first.onlyIf(), site);
+    Map<String, String> site = sites.allowing(first.onlyIf(), Map.of());
     Set<String> roots = new LinkedHashSet<>(Set.of(first.id()));
     if (two && noise.even("second") < SECOND) {
       List<Cause> others =
@@ -96,18 +94,6 @@ final class Draw {
 
   private static double weight(Cause cause) {
     return Math.pow(cause.prior(), RARITY);
-  }
-
-  /** Makes the gate one on which a card with these conditions can be. */
-  private void allow(Map<String, List<String>> onlyIf, Map<String, String> site) {
-    onlyIf.forEach(
-        (question, allowed) -> {
-          var card = base.siteQuestions().get(question);
-          if (!allowed.contains(site.getOrDefault(question, card.usual()))) {
-            site.put(question, allowed.get(0));
-          }
-          allow(card.onlyIf(), site);
-        });
   }
 
   private Set<String> withConsequences(Set<String> roots, Map<String, String> site) {

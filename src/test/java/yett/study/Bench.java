@@ -1,36 +1,42 @@
 package yett.study;
 
+import java.time.Instant;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.IntConsumer;
-import java.util.function.LongFunction;
-import java.util.stream.LongStream;
+import java.util.function.Supplier;
 import yett.belief.CausalModel;
+import yett.interview.Entry;
+import yett.interview.Event;
 import yett.interview.Expertise;
+import yett.interview.Interview;
+import yett.interview.SiteFacts;
 import yett.knowledge.Cause;
+import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
+import yett.knowledge.SiteQuestion;
 import yett.rules.RuleCache;
 import yett.study.gate.SimulatedGate;
 
 /** Plays the same simulated faults under every policy. */
 final class Bench {
-  /** On the usual site the batteries are there, and what needs a site without them is not. */
-  private static final Map<String, Double> USUAL_SITE = Map.of("power-lost", 0.0);
+  /** How often a drawn gate differs in a thing from the usual. */
+  private static final double UNUSUAL = 0.3;
 
   private final Expertise expertise;
+  private final RuleBase base;
   private final RuleCache cache;
-  private final CausalModel model;
+  private final SiteFacts sites;
 
   Bench(Expertise expertise, RuleCache cache) {
     this.expertise = expertise;
+    this.base = expertise.base();
     this.cache = cache;
-    this.model = expertise.model().withOdds(USUAL_SITE);
+    this.sites = new SiteFacts(base);
   }
 
   /** The policies, made anew for every case. */
@@ -39,95 +45,91 @@ final class Bench {
     all.add(new Yett(expertise.planner()));
     all.add(new FlowChart());
     for (RuleOfThumb.Order order : RuleOfThumb.Order.values()) {
-      all.add(new RuleOfThumb(expertise.base(), expertise.planner(), order, seed));
+      all.add(new RuleOfThumb(base, expertise.planner(), order, seed));
     }
     return all;
   }
 
-  /** A gate drawn from the model. */
-  FaultyGate drawn(long seed) {
-    Set<String> truth =
-        DrawnGate.draw(expertise.base(), model, USUAL_SITE, new Random(31 * seed + 7));
-    return new DrawnGate(expertise.base(), model, truth, seed);
+  /** Makes a gate drawn from the model, the same each time. */
+  Supplier<FaultyGate> drawn(long seed) {
+    Random random = new Random(31 * seed + 7);
+    Map<String, String> site = site(random);
+    Map<String, Double> odds = odds(site);
+    CausalModel model = expertise.model().withOdds(odds);
+    Set<String> truth = DrawnGate.draw(base, model, odds, random);
+    return () -> new DrawnGate(base, model, site, truth, seed);
   }
 
-  /** A gate of physics; how often each fault occurs is as the cards say. */
-  FaultyGate physical(long seed) {
+  /** Makes a gate of physics, the same each time; faults occur as often as the cards say. */
+  Supplier<FaultyGate> physical(long seed) {
     Map<String, Double> often = new LinkedHashMap<>();
-    expertise.base().causes().forEach((id, cause) -> often.put(id, cause.prior()));
-    return SimulatedGate.of(seed, often);
+    base.causes().forEach((id, cause) -> often.put(id, cause.prior()));
+    return () -> SimulatedGate.of(seed, often);
   }
 
-  /**
-   * Plays so many cases from a first seed on under each policy.
-   *
-   * @param gates makes the same gate anew from a seed
-   * @return by policy, the cases in their order
-   */
-  Map<String, List<Played>> play(
-      LongFunction<FaultyGate> gates, long first, int many, IntConsumer progress) {
-    return play(gates, this::policies, first, many, progress);
+  /** Makes a gate with a cause and what that brings about, on a site where it can be. */
+  private Supplier<FaultyGate> with(String cause, long seed) {
+    Random random = new Random(31 * seed + 7);
+    Map<String, String> site = sites.allowing(base.causes().get(cause).onlyIf(), site(random));
+    Map<String, Double> odds = odds(site);
+    CausalModel model = expertise.model().withOdds(odds);
+    Set<String> truth = DrawnGate.withConsequences(base, Set.of(cause), odds, random);
+    return () -> new DrawnGate(base, model, site, truth, seed);
   }
 
-  /** The same under some policies. */
-  Map<String, List<Played>> play(
-      LongFunction<FaultyGate> gates,
-      LongFunction<List<Policy>> policies,
-      long first,
-      int many,
-      IntConsumer progress) {
-    AtomicInteger done = new AtomicInteger();
-    List<List<Played>> byCase =
-        LongStream.range(first, first + many)
-            .parallel()
-            .mapToObj(
-                seed -> {
-                  try (Play.Seat seat = new Play.Seat(expertise)) {
-                    List<Played> played =
-                        policies.apply(seed).stream()
-                            .map(p -> Play.of(seat, gates.apply(seed), p))
-                            .toList();
-                    progress.accept(done.incrementAndGet());
-                    return played;
-                  }
-                })
-            .toList();
-    Map<String, List<Played>> byPolicy = new LinkedHashMap<>();
-    List<Policy> names = policies.apply(0);
-    for (int p = 0; p < names.size(); p++) {
-      int at = p;
-      byPolicy.put(names.get(p).name(), byCase.stream().map(c -> c.get(at)).toList());
+  private Map<String, String> site(Random random) {
+    Map<String, String> site = new LinkedHashMap<>();
+    for (SiteQuestion question : base.siteQuestions().values()) {
+      List<String> choices = List.copyOf(question.choices().keySet());
+      if (choices.size() > 1 && random.nextDouble() < UNUSUAL) {
+        site.put(question.id(), choices.get(random.nextInt(choices.size())));
+      }
     }
-    return byPolicy;
+    site.keySet().retainAll(sites.answers(site).keySet());
+    return site;
   }
 
-  /** Causes that a rule base can do without: all but the two that are always there. */
-  List<String> removable() {
-    return expertise.base().causes().keySet().stream()
-        .filter(c -> !c.equals(Cause.NOT_IN_RULE_BASE) && !c.equals(Cause.NOTHING_WRONG))
-        .filter(c -> USUAL_SITE.getOrDefault(c, 1.0) > 0)
-        .toList();
+  /** By cause, what the rules make of its odds on such a site. */
+  private Map<String, Double> odds(Map<String, String> site) {
+    List<Event> events = new ArrayList<>();
+    events.add(new Event.Opened("study", Role.ELECTRICIAN, base.fingerprint()));
+    site.forEach((question, answer) -> events.add(new Event.SiteAnswered(question, answer)));
+    events.add(new Event.SiteTaken());
+    List<Entry> entries = new ArrayList<>();
+    events.forEach(
+        e -> entries.add(new Entry(entries.size() + 1L, Instant.EPOCH, Role.ELECTRICIAN, e)));
+    try (Interview interview = expertise.newInterview()) {
+      return interview.judgement(entries).oddsFactors();
+    }
   }
 
-  /**
-   * What Yett makes of gates with a cause, and what that brings about, when its card is missing.
-   */
-  List<Played> without(String cause, long seed, int many) {
-    RuleBase base = Reduced.without(expertise.base(), cause);
-    Expertise less = Expertise.of(base, cache);
-    return LongStream.range(seed, seed + many)
-        .parallel()
-        .mapToObj(
-            s -> {
-              Set<String> truth =
-                  new HashSet<>(
-                      DrawnGate.withConsequences(
-                          expertise.base(), Set.of(cause), USUAL_SITE, new Random(31 * s + 7)));
-              FaultyGate gate = new DrawnGate(expertise.base(), model, truth, s);
-              try (Play.Seat seat = new Play.Seat(less)) {
-                return Play.of(seat, gate, new Yett(less.planner()));
-              }
-            })
-        .toList();
+  /** What becomes of a gate under each of these policies. */
+  Map<String, Played> play(Supplier<FaultyGate> gate, List<Policy> policies) {
+    Map<String, Played> played = new LinkedHashMap<>();
+    try (Play.Seat seat = new Play.Seat(expertise)) {
+      policies.forEach(p -> played.put(p.name(), Play.of(seat, gate.get(), p)));
+    }
+    return played;
+  }
+
+  /** The cause whose card is missing in a case of this number: all but the two special ones. */
+  String missing(long number) {
+    List<String> all =
+        new ArrayList<>(
+            base.causes().keySet().stream()
+                .filter(c -> !c.equals(Cause.NOT_IN_RULE_BASE) && !c.equals(Cause.NOTHING_WRONG))
+                .toList());
+    Collections.shuffle(all, new Random(1));
+    return all.get((int) Math.floorMod(number, (long) all.size()));
+  }
+
+  /** What Yett makes of a gate whose cause has no card. */
+  Map<String, Played> withoutCard(long number) {
+    String cause = missing(number);
+    Expertise less = Expertise.of(Reduced.without(base, cause), cache);
+    Policy yett = new Yett(less.planner());
+    try (Play.Seat seat = new Play.Seat(less)) {
+      return Map.of(yett.name(), Play.of(seat, with(cause, number).get(), yett));
+    }
   }
 }

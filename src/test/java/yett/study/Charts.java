@@ -33,7 +33,7 @@ final class Charts {
     for (double x = 0; x <= most; x += step) {
       double at = left + wide * x / most;
       svg.append(line(at, 60, at, bottom, "#ddd", 1))
-          .append(text(at, bottom + 16, "middle", Results.words("%.0f", x)));
+          .append(text(at, bottom + 16, "middle", Text.words("%.0f", x)));
     }
     svg.append(
         text(
@@ -50,7 +50,7 @@ final class Charts {
         double bar = wide * sample.mean() / most;
         double mark = left + wide * sample.ninetieth() / most;
         svg.append(
-            Results.words(
+            Text.words(
                 "<rect x='%d' y='%d' width='%.1f' height='14' fill='%s'/>%n",
                 left, y, bar, SHADES.get(shade)));
         svg.append(line(mark, y - 1, mark, y + 15, SHADES.get(shade), 3));
@@ -85,7 +85,7 @@ final class Charts {
             "middle",
             "chance given to the leading cause when the first repair is proposed"));
     svg.append(
-        Results.words(
+        Text.words(
             "<text x='18' y='%d' transform='rotate(-90 18 %d)' text-anchor='middle'>share that was right</text>%n",
             top + size / 2, top + size / 2));
     int shade = 0;
@@ -102,7 +102,7 @@ final class Charts {
                 SHADES.get(shade),
                 1.5));
         svg.append(
-            Results.words(
+            Text.words(
                 "<circle cx='%.1f' cy='%.1f' r='5' fill='%s'/>%n",
                 x, top + size * (1 - g.right()), SHADES.get(shade)));
       }
@@ -121,7 +121,7 @@ final class Charts {
 
   private static StringBuilder begin(int width, int height, String title) {
     return new StringBuilder(
-        Results.words(
+        Text.words(
             "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 %d %d' width='%d' height='%d' "
                 + "font-family='sans-serif' font-size='12' role='img'>%n<title>%s</title>%n"
                 + "<rect width='100%%' height='100%%' fill='white'/>%n"
@@ -133,21 +133,19 @@ final class Charts {
     int x = left;
     for (int i = 0; i < names.size(); i++) {
       svg.append(
-          Results.words(
-              "<rect x='%d' y='36' width='12' height='12' fill='%s'/>%n", x, SHADES.get(i)));
+          Text.words("<rect x='%d' y='36' width='12' height='12' fill='%s'/>%n", x, SHADES.get(i)));
       svg.append(text(x + 18, 46, "start", names.get(i)));
       x += 40 + 7 * names.get(i).length();
     }
   }
 
   private static String text(double x, double y, String anchor, String words) {
-    return Results.words(
-        "<text x='%.1f' y='%.1f' text-anchor='%s'>%s</text>%n", x, y, anchor, words);
+    return Text.words("<text x='%.1f' y='%.1f' text-anchor='%s'>%s</text>%n", x, y, anchor, words);
   }
 
   private static String line(
       double x1, double y1, double x2, double y2, String colour, double width) {
-    return Results.words(
+    return Text.words(
         "<line x1='%.1f' y1='%.1f' x2='%.1f' y2='%.1f' stroke='%s' stroke-width='%.1f'/>%n",
         x1, y1, x2, y2, colour, width);
   }

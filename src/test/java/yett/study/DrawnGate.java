@@ -32,6 +32,7 @@ final class DrawnGate implements FaultyGate {
   private final RuleBase base;
   private final CausalModel model;
   private final long seed;
+  private final Map<String, String> site;
   private final Set<String> truth;
   private final Set<String> present;
   private final List<String> complaints = new ArrayList<>();
@@ -41,11 +42,14 @@ final class DrawnGate implements FaultyGate {
 
   /**
    * @param model of the whole rule base on this site
+   * @param site answers that differ from the usual ones
    * @param seed the same seed gives the same gate, whoever looks at it in whatever order
    */
-  DrawnGate(RuleBase base, CausalModel model, Set<String> truth, long seed) {
+  DrawnGate(
+      RuleBase base, CausalModel model, Map<String, String> site, Set<String> truth, long seed) {
     this.base = base;
     this.model = model;
+    this.site = site;
     this.seed = seed;
     this.truth = Set.copyOf(truth);
     this.present = new TreeSet<>(truth);
@@ -91,7 +95,7 @@ final class DrawnGate implements FaultyGate {
 
   @Override
   public Map<String, String> site() {
-    return Map.of();
+    return site;
   }
 
   @Override

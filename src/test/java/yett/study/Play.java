@@ -2,11 +2,13 @@ package yett.study;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import yett.interview.Advised;
 import yett.interview.Answer;
 import yett.interview.Ending;
@@ -37,6 +39,8 @@ final class Play {
   private final Map<String, String> found = new HashMap<>();
   private double minutes;
   private double parts;
+  private int fitted;
+  private int needlessFitted;
   private int checks;
   private int checksFirst;
   private int repairs;
@@ -93,14 +97,34 @@ final class Play {
         repairs,
         needless,
         needlessParts,
+        fitted,
+        needlessFitted,
         cured && repaired,
         !repaired,
         repaired && !cured,
+        due(gate.remaining(), Repair::minutes),
+        due(gate.remaining(), Repair::price),
         why,
         first.isPresent() ? checksFirst : checks,
         first,
         first.orElse(belief(before, false)),
         belief(before, false));
+  }
+
+  /** What the cheapest repairs of some causes take. */
+  private double due(Set<String> causes, ToDoubleFunction<Repair> what) {
+    Comparator<Repair> cheapest =
+        Comparator.comparingDouble(r -> r.minutes() + r.price() / base.planning().minute());
+    return causes.stream()
+        .flatMap(
+            c ->
+                base.repairs().values().stream()
+                    .filter(r -> r.removes().getOrDefault(c, 0.0) >= 0.5)
+                    .min(cheapest.thenComparing(Repair::id))
+                    .stream())
+        .distinct()
+        .mapToDouble(what)
+        .sum();
   }
 
   private void happen(Event event) {
@@ -120,8 +144,9 @@ final class Play {
     } else if (step instanceof Step.AskSite) {
       gate.site().forEach((q, a) -> happen(new Event.SiteAnswered(q, a)));
       happen(new Event.SiteTaken());
-    } else if (step instanceof Step.AskComplaints) {
-      happen(new Event.Complained(gate.complaints()));
+    } else if (step instanceof Step.AskComplaints s) {
+      List<String> known = s.complaints().stream().map(Check::id).toList();
+      happen(new Event.Complained(gate.complaints().stream().filter(known::contains).toList()));
     } else if (step instanceof Step.AskHistory) {
       happen(new Event.Happened(List.of()));
     } else if (step instanceof Step.Ask s) {
@@ -166,6 +191,7 @@ final class Play {
       return;
     }
     checks++;
+    minutes += base.planning().question();
     if (policy.followsAnswers()) {
       String outcome =
           interview.hear(moment, check, answer).map(h -> h.finding().outcome()).orElse("");
@@ -186,6 +212,8 @@ final class Play {
       repairs++;
       needless += right ? 0 : 1;
       needlessParts += right ? 0 : repair.price();
+      fitted += repair.price() > 0 ? 1 : 0;
+      needlessFitted += repair.price() > 0 && !right ? 1 : 0;
     }
     parts += repair.price();
     gate.repair(repair);

@@ -1,12 +1,13 @@
 package yett.study;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import java.util.Set;
 import java.util.stream.IntStream;
 import yett.belief.Belief;
 import yett.belief.Support;
@@ -26,9 +27,9 @@ final class RuleOfThumb implements Policy {
   /** How telling checks are put in order. */
   enum Order {
     CHEAPEST("cheapest check first"),
-    INFORMATION("most informative check, whatever it costs"),
+    INFORMATION("most informative check"),
     RANDOM("any telling check"),
-    NONE("most probable repair, no checks");
+    NONE("most probable repair");
 
     private final String words;
 
@@ -99,28 +100,35 @@ final class RuleOfThumb implements Policy {
     return cause.equals(Cause.NOT_IN_RULE_BASE);
   }
 
+  /** The first telling check in the order; nothing is weighed that does not matter for it. */
   private Optional<String> check(Belief belief, Planner.Options options) {
     Support support = belief.support(0.995, 160);
-    Map<Check, Double> information = new LinkedHashMap<>();
-    for (String id : order == Order.NONE ? Set.<String>of() : options.checks()) {
-      Check check = base.checks().get(id);
-      double tells = information(belief, support, check);
-      if (tells > TELLING) {
-        information.put(check, tells);
+    List<Check> checks =
+        new ArrayList<>(options.checks().stream().sorted().map(base.checks()::get).toList());
+    return switch (order) {
+      case NONE -> Optional.empty();
+      case CHEAPEST -> {
+        checks.sort(Comparator.comparingDouble(c -> cost(c, options)));
+        yield telling(checks, belief, support);
       }
-    }
-    List<Check> telling = List.copyOf(information.keySet());
-    if (telling.isEmpty()) {
-      return Optional.empty();
-    }
-    if (order == Order.RANDOM) {
-      return Optional.of(telling.get(random.nextInt(telling.size())).id());
-    }
-    Comparator<Check> best =
-        order == Order.CHEAPEST
-            ? Comparator.comparingDouble(c -> cost(c, options))
-            : Comparator.comparingDouble(c -> -information.get(c));
-    return telling.stream().min(best.thenComparing(Check::id)).map(Check::id);
+      case RANDOM -> {
+        Collections.shuffle(checks, random);
+        yield telling(checks, belief, support);
+      }
+      case INFORMATION -> {
+        Map<Check, Double> tells = new HashMap<>();
+        checks.forEach(c -> tells.put(c, information(belief, support, c)));
+        checks.sort(Comparator.comparingDouble(c -> -tells.get(c)));
+        yield checks.stream().limit(1).filter(c -> tells.get(c) > TELLING).map(Check::id).findAny();
+      }
+    };
+  }
+
+  private static Optional<String> telling(List<Check> checks, Belief belief, Support support) {
+    return checks.stream()
+        .filter(c -> information(belief, support, c) > TELLING)
+        .findFirst()
+        .map(Check::id);
   }
 
   private double cost(Check check, Planner.Options options) {

@@ -77,7 +77,7 @@ record Scores(
 
   /** 95 % interval of a share (Wilson 1927). */
   static double[] wilson(int hits, int of) {
-    double z = 1.959963984540054;
+    double z = Sample.Z;
     double p = hits / (double) of;
     double middle = p + z * z / (2 * of);
     double reach = z * Math.sqrt(p * (1 - p) / of + z * z / (4.0 * of * of));

@@ -5,127 +5,144 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.IntConsumer;
-import java.util.function.LongFunction;
 import yett.interview.Expertise;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
 import yett.rules.RuleCache;
 
 /**
- * Runs the study and writes its numbers into docs/study.md and its figures beside it:
+ * Runs the study and writes its numbers into docs/study.md and its figures beside it. Results are
+ * kept case by case in target/study: what was played is not played again.
  *
- * <pre>mvn -Pstudy test-compile exec:exec [-Dcases=1000] [-Dseed=1]</pre>
+ * <pre>mvn -Pstudy test-compile exec:exec [-Dcases=1000] [-Dmissing=300] [-Dminutes=600]</pre>
  */
 final class Study {
   private static final Path PAGE = Path.of("docs/study.md");
   private static final Path FIGURES = Path.of("docs/figures");
-  private static final int DECILES = 10;
+  private static final Path RESULTS = Path.of("target/study");
   private static final String DRAWN = "drawn from the model";
   private static final String PHYSICAL = "physical gate";
+  private static final String MISSING = "missing card";
+  private static final String YETT = "Yett";
 
+  private final String madeWith;
+  private final RuleBase base;
   private final Bench bench;
   private final Results results;
-  private final RuleBase base;
-  private final PrintStream out;
+  private final Ledger ledger;
 
-  Study(PrintStream out) {
-    this.out = out;
+  private Study(String commit) throws IOException {
     base = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
     RuleCache cache = new RuleCache(Path.of("target/rule-cache"));
     bench = new Bench(Expertise.of(base, cache), cache);
     results = new Results(base.planning());
+    String program = MadeWith.program();
+    ledger = new Ledger(RESULTS, MadeWith.ruleBase(base) + "-" + program);
+    madeWith =
+        Text.words(
+            "rule base `%s`, program `%s`, commit `%s`", MadeWith.ruleBase(base), program, commit);
   }
 
-  /** Usage: Study CASES SEED LEFT-OUT: cases of each kind, and cases for each missing card. */
+  /**
+   * Usage: Study CASES MISSING SEED MINUTES COMMIT: cases of each kind, cases with a missing card,
+   * number of the first case, and minutes after which no new case is begun.
+   */
   public static void main(String[] args) throws IOException {
-    int cases = Integer.parseInt(args[0]);
-    long seed = Long.parseLong(args[1]);
-    int leftOut = Integer.parseInt(args[2]);
-    new Study(System.out).run(cases, seed, leftOut);
+    Study study = new Study(args[4]);
+    long seed = Long.parseLong(args[2]);
+    List<Tasks.Task> tasks =
+        study.tasks(Integer.parseInt(args[0]), Integer.parseInt(args[1]), seed);
+    Instant end = Instant.now().plus(Duration.ofMinutes(Long.parseLong(args[3])));
+    new Tasks(study.ledger, System.out).play(tasks, end);
+    study.write(System.out);
   }
 
-  void run(int cases, long seed, int leftOut) throws IOException {
-    Map<String, Map<String, List<Played>>> kinds = new LinkedHashMap<>();
-    kinds.put(DRAWN, play(DRAWN, bench::drawn, seed, cases));
-    kinds.put(PHYSICAL, play(PHYSICAL, bench::physical, seed, cases));
-    Map<String, List<Played>> missing = new LinkedHashMap<>();
-    for (String cause : bench.removable()) {
-      missing.put(cause, bench.without(cause, seed, leftOut));
-      out.println("without the card of " + cause);
-    }
-    write(kinds, missing, cases, seed);
-  }
-
-  private Map<String, List<Played>> play(
-      String kind, LongFunction<FaultyGate> gates, long seed, int cases) {
-    return bench.play(gates, seed, cases, progress(kind, cases));
-  }
-
-  private IntConsumer progress(String kind, int cases) {
-    int step = Math.max(1, cases / 50);
-    return done -> {
-      if (done % step == 0) {
-        out.println(kind + ": " + done + " of " + cases);
+  /** Each number under all policies and of all kinds before the next: wherever it is broken off. */
+  private List<Tasks.Task> tasks(int cases, int missing, long seed) {
+    List<Tasks.Task> tasks = new ArrayList<>();
+    int played = 0;
+    for (int i = 0; i < cases; i++) {
+      long number = seed + i;
+      tasks.add(
+          new Tasks.Task(
+              DRAWN, number, () -> bench.play(bench.drawn(number), bench.policies(number))));
+      tasks.add(
+          new Tasks.Task(
+              PHYSICAL, number, () -> bench.play(bench.physical(number), bench.policies(number))));
+      for (; played < (i + 1L) * missing / cases; played++) {
+        long one = seed + played;
+        tasks.add(new Tasks.Task(MISSING, one, () -> bench.withoutCard(one)));
       }
-    };
-  }
-
-  private void write(
-      Map<String, Map<String, List<Played>>> kinds,
-      Map<String, List<Played>> missing,
-      int cases,
-      long seed)
-      throws IOException {
-    String page = Files.readString(PAGE);
-    page =
-        Page.with(
-            page,
-            "size",
-            Results.words(
-                "%,d simulated faults of each kind, seeds %d to %d, each under %d policies; rule base"
-                    + " `%s`.",
-                cases,
-                seed,
-                seed + cases - 1,
-                kinds.get(DRAWN).size(),
-                base.fingerprint().substring(0, 12)));
-    for (Map.Entry<String, Map<String, List<Played>>> kind : kinds.entrySet()) {
-      String name = kind.getKey();
-      List<Played> yett = kind.getValue().get("Yett");
-      page = Page.with(page, name + ", effort", results.effort(kind.getValue()));
-      page = Page.with(page, name + ", success", results.success(kind.getValue()));
-      page = Page.with(page, name + ", by size", results.bySize(kind.getValue()));
-      page = Page.with(page, name + ", leading", Results.reliability(scores(yett)));
-      page = Page.with(page, name + ", every cause", Results.reliability(all(yett)));
     }
-    page = Page.with(page, "missing cards", Results.leftOut(missing));
+    return tasks;
+  }
+
+  private void write(PrintStream out) throws IOException {
+    Map<String, Map<String, List<Played>>> kinds = new LinkedHashMap<>();
+    Map<String, List<Played>> yett = new LinkedHashMap<>();
+    Map<String, Scores> leading = new LinkedHashMap<>();
+    for (String kind : List.of(DRAWN, PHYSICAL)) {
+      Map<String, List<Played>> played = ledger.of(kind);
+      if (played.isEmpty()) {
+        out.println("Nothing was played; the page stays as it is.");
+        return;
+      }
+      kinds.put(kind, played);
+      yett.put(kind, played.get(YETT));
+      leading.put(kind, Calibration.leading(played.get(YETT)));
+    }
+    List<Missing.Case> without = new ArrayList<>();
+    ledger
+        .of(MISSING, YETT)
+        .forEach(
+            (n, played) ->
+                without.add(new Missing.Case(base.causes().get(bench.missing(n)), played)));
+    Missing missing = new Missing(base.causes(), without);
+    List<String> words = new ArrayList<>();
+    kinds.forEach((kind, played) -> words.add(results.standsOut(kind, played)));
+    words.add(Calibration.standsOut(leading));
+    words.add(missing.standsOut());
+
+    String page = Files.readString(PAGE);
+    page = Page.with(page, "size", size(kinds, without.size()));
+    page = Page.with(page, "what stands out", String.join("\n", words));
+    for (Map.Entry<String, Map<String, List<Played>>> kind : kinds.entrySet()) {
+      page = Page.with(page, kind.getKey(), results.table(kind.getValue()));
+    }
+    page = Page.with(page, "reliability", Calibration.reliability(leading));
+    page = Page.with(page, "Brier", Calibration.brier(yett));
+    page = Page.with(page, "missing cards", missing.table());
     Files.writeString(PAGE, page, StandardCharsets.UTF_8);
-    figures(kinds);
+    figures(kinds, leading);
   }
 
-  private static Scores scores(List<Played> yett) {
-    return Scores.of(Results.leading(yett), DECILES);
+  private String size(Map<String, Map<String, List<Played>>> kinds, int missing) {
+    return Text.words(
+        "%,d faults drawn from the model and %,d of the physical gate, each under %d policies; %,d"
+            + " with a card missing, under Yett; %s.",
+        kinds.get(DRAWN).get(YETT).size(),
+        kinds.get(PHYSICAL).get(YETT).size(),
+        kinds.get(DRAWN).size(),
+        missing,
+        madeWith);
   }
 
-  private static Scores all(List<Played> yett) {
-    return Scores.of(Results.everyCause(yett), DECILES);
-  }
-
-  private void figures(Map<String, Map<String, List<Played>>> kinds) throws IOException {
+  private void figures(Map<String, Map<String, List<Played>>> kinds, Map<String, Scores> leading)
+      throws IOException {
     Files.createDirectories(FIGURES);
     Files.writeString(
         FIGURES.resolve("study-minutes.svg"),
         Charts.bars(
             "Minutes to cure by policy",
-            Charts.each(kinds, byPolicy -> Charts.each(byPolicy, results::charged))));
+            Charts.each(kinds, byPolicy -> Charts.each(byPolicy, results::inAll))));
     Files.writeString(
         FIGURES.resolve("study-reliability.svg"),
-        Charts.reliability(
-            "Reliability of the leading cause",
-            Charts.each(kinds, byPolicy -> scores(byPolicy.get("Yett")))));
+        Charts.reliability("Reliability of the leading cause", leading));
   }
 }
