@@ -68,21 +68,7 @@ public record RuleBase(
 
   /** The same content under another name of its version. */
   public RuleBase named(String otherFingerprint) {
-    return new RuleBase(
-        otherFingerprint,
-        causes,
-        checks,
-        histories,
-        repairs,
-        setUps,
-        cautions,
-        stops,
-        siteQuestions,
-        planning,
-        telephone,
-        rules,
-        tables,
-        addOns);
+    return with(otherFingerprint, causes, checks, histories, repairs, rules, tables, addOns);
   }
 
   /** With other cards of what the belief is about, under the fingerprint of this one. */
@@ -91,21 +77,8 @@ public record RuleBase(
       Map<String, Check> otherChecks,
       Map<String, History> otherHistories,
       Map<String, Repair> otherRepairs) {
-    return new RuleBase(
-        fingerprint,
-        otherCauses,
-        otherChecks,
-        otherHistories,
-        otherRepairs,
-        setUps,
-        cautions,
-        stops,
-        siteQuestions,
-        planning,
-        telephone,
-        rules,
-        tables,
-        addOns);
+    return with(
+        fingerprint, otherCauses, otherChecks, otherHistories, otherRepairs, rules, tables, addOns);
   }
 
   /** With these rules and tables, which come in part from add-ons, and no others. */
@@ -113,12 +86,25 @@ public record RuleBase(
       SortedMap<String, String> otherRules,
       SortedMap<String, String> otherTables,
       List<AddOn> otherAddOns) {
+    return with(
+        fingerprint, causes, checks, histories, repairs, otherRules, otherTables, otherAddOns);
+  }
+
+  private RuleBase with(
+      String otherFingerprint,
+      Map<String, Cause> otherCauses,
+      Map<String, Check> otherChecks,
+      Map<String, History> otherHistories,
+      Map<String, Repair> otherRepairs,
+      SortedMap<String, String> otherRules,
+      SortedMap<String, String> otherTables,
+      List<AddOn> otherAddOns) {
     return new RuleBase(
-        fingerprint,
-        causes,
-        checks,
-        histories,
-        repairs,
+        otherFingerprint,
+        otherCauses,
+        otherChecks,
+        otherHistories,
+        otherRepairs,
         setUps,
         cautions,
         stops,

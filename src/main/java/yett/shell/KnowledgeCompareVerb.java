@@ -11,6 +11,7 @@ import yett.interview.Expertise;
 import yett.knowledge.KnowledgeSource;
 import yett.trial.CasesBeside;
 import yett.trial.Comparison;
+import yett.trial.Difference;
 
 /** {@code knowledge compare}: two rule bases told apart by what they ask and conclude. */
 final class KnowledgeCompareVerb extends Verb {
@@ -20,13 +21,16 @@ final class KnowledgeCompareVerb extends Verb {
     super(
         "knowledge compare",
         "tell two rule bases apart by what they ask and conclude",
-        "Usage: knowledge compare [FIRST] SECOND [--only PART] [--sums]. Runs the cases beside the"
+        "Usage: knowledge compare [FIRST] SECOND [--only PART] [--sums] [--near]. Runs the cases beside the"
             + " cards of the two folders under each, and shows by case where they part: the"
             + " question asked, the first cause, the belief, the repairs, the minutes; then the"
             + " sums. Without FIRST, SECOND is held against the rule base in use. An add-on stands"
-            + " for the rule base in use with the add-on laid over it.",
+            + " for the rule base in use with the add-on laid over it. Cases in which all was asked,"
+            + " concluded and done as before, and no chance moved by 5 points, are only counted;"
+            + " --near shows them as well.",
         value("only", "a part: the beginning of a path such as chain/, or the name of one case"),
-        flag("sums", "the sums only"));
+        flag("sums", "the sums only"),
+        flag("near", "also cases in which chances moved a little and nothing else"));
     this.desk = desk;
   }
 
@@ -48,7 +52,7 @@ final class KnowledgeCompareVerb extends Verb {
                 : desk.chosen().source(),
             only);
     Side second = side(last, only);
-    show(compare(first, second), has(context, "sums"));
+    show(compare(first, second), has(context, "sums"), has(context, "near"));
     return first.cases().problems().isEmpty() && second.cases().problems().isEmpty() ? OK : DATA;
   }
 
@@ -67,16 +71,23 @@ final class KnowledgeCompareVerb extends Verb {
     }
   }
 
-  private void show(Comparison comparison, boolean sumsOnly) {
+  private void show(Comparison comparison, boolean sumsOnly, boolean near) {
     List<Block> blocks = new ArrayList<>();
+    long slight = comparison.differences().stream().filter(Difference::slight).count();
     if (!sumsOnly) {
-      comparison.differences().forEach(d -> blocks.addAll(Differences.blocks(d)));
+      comparison.differences().stream()
+          .filter(d -> near || !d.slight())
+          .forEach(d -> blocks.addAll(Differences.blocks(d)));
     }
     blocks.add(Block.heading("All cases of both"));
     List<Block.Row> rows = new ArrayList<>();
     rows.add(Block.row("First", comparison.first().words()));
     rows.add(Block.row("Second", comparison.second().words()));
     comparison.sums().forEach(s -> rows.add(row(s)));
+    rows.add(
+        Block.row(
+            "Only a chance moved, by less than 5 points",
+            slight + " cases" + (slight > 0 && !near ? "; --near shows them" : "")));
     comparison.cards().forEach(c -> rows.add(row(c)));
     blocks.add(new Block.Rows(rows));
     if (!comparison.alone().isEmpty()) {

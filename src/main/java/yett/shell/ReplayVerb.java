@@ -26,8 +26,11 @@ final class ReplayVerb extends Verb {
     super(
         "replay",
         "run recorded cases without a person",
-        "Usage: replay FILE... [--json]. A FILE holds cases as docs/replay.md describes; of a folder, "
-            + "all files that end in .case.yaml or .case.json.",
+        "Usage: replay FILE... [--steps] [--json]. A FILE holds cases as docs/replay.md describes; of a"
+            + " folder, all files that end in .case.yaml or .case.json. --steps shows every step:"
+            + " what was asked and answered, the minutes so far and the first causes then; --json"
+            + " the same and more, for programs.",
+        flag("steps", "every step of every case, for people"),
         flag("json", "every step of every case, as JSON Lines on standard output"));
     this.desk = desk;
   }
@@ -56,6 +59,8 @@ final class ReplayVerb extends Verb {
                 tally.add(result);
                 if (json) {
                   print(result, context.outputWriter());
+                } else if (has(context, "steps")) {
+                  result.cases().forEach(c -> desk.console().show(ReplaySteps.blocks(c)));
                 }
               });
     }

@@ -30,8 +30,6 @@ public record Comparison(
     Score first,
     Score second,
     List<String> sums) {
-  private static final double POINTS = 0.05;
-
   /**
    * @param first and second: each with its cases; the same case in both is run under each
    * @param progress told after each run, twice for a case of both
@@ -60,7 +58,8 @@ public record Comparison(
     }
     earlier.values().forEach(a -> alone.add(a.name() + " (only in the first)"));
     List<Difference> differences = new ArrayList<>();
-    pairs.forEach((a, b) -> Difference.between(a, b).ifPresent(differences::add));
+    Fresh fresh = Fresh.of(first.base(), second.base());
+    pairs.forEach((a, b) -> Difference.between(a, b, fresh).ifPresent(differences::add));
     differences.sort(Comparator.comparing(Difference::turn).thenComparing(d -> !d.outcome()));
     return new Comparison(
         CardsApart.words(first.base(), second.base()),
@@ -99,7 +98,7 @@ public record Comparison(
   }
 
   private static boolean moved(Account a, Account b) {
-    return Difference.mostShift(a.ranking(), b.ranking()) >= POINTS;
+    return Difference.mostShift(a.ranking(), b.ranking()) >= Difference.POINTS;
   }
 
   private static String count(

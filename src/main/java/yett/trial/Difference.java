@@ -16,8 +16,11 @@ import java.util.stream.Collectors;
  *
  * @param turn whether it went from right to wrong or back
  * @param outcome whether something else was concluded or done, not only asked or weighed
+ * @param slight whether all was asked, concluded and done as before and only chances moved, none by
+ *     {@value #POINTS} or more
  */
-public record Difference(String file, String name, Turn turn, boolean outcome, List<String> words) {
+public record Difference(
+    String file, String name, Turn turn, boolean outcome, boolean slight, List<String> words) {
   /** Whether a case came out as its file says, before and now. */
   public enum Turn {
     WORSE("right before, wrong now"),
@@ -35,6 +38,9 @@ public record Difference(String file, String name, Turn turn, boolean outcome, L
     }
   }
 
+  /** By so much a chance has moved for a trainer to look at it unasked; considered judgement. */
+  static final double POINTS = 0.05;
+
   /** Chances that differ by less look the same to a person. */
   static final double LEAST_SHIFT = 0.01;
 
@@ -42,12 +48,21 @@ public record Difference(String file, String name, Turn turn, boolean outcome, L
   private static final double LEAST_MINUTES = 0.5;
 
   /** About the least that a person notices (Good). */
-  private static final double LEAST_DECIBANS = 1;
+  static final double LEAST_DECIBANS = 1;
 
   private static final int MOST_EVIDENCE = 6;
 
   /** Empty if nothing changed that a person would notice. */
   static Optional<Difference> between(Account before, Account now) {
+    return between(before, now, Fresh.UNKNOWN);
+  }
+
+  /**
+   * The same with what turned it.
+   *
+   * @param fresh what only the rule base of the later run has
+   */
+  static Optional<Difference> between(Account before, Account now, Fresh fresh) {
     List<String> outcome = new ArrayList<>();
     outcome.addAll(word("ends", before.ended(), now.ended()));
     outcome.addAll(word("stops", list(before.stops()), list(now.stops())));
@@ -55,20 +70,26 @@ public record Difference(String file, String name, Turn turn, boolean outcome, L
     outcome.addAll(first(before, now));
     outcome.addAll(word("repairs", list(before.repairs()), list(now.repairs())));
     List<String> words = new ArrayList<>(outcome);
+    words.addAll(TakenOver.words(before, now, fresh));
     words.addAll(path(before.path(), now.path()));
-    words.addAll(shifts(before.ranking(), now.ranking()));
-    if (Math.abs(before.minutes() - now.minutes()) >= LEAST_MINUTES) {
-      words.add(
-          String.format(
-              Locale.ROOT, "minutes: was %.1f, is %.1f", before.minutes(), now.minutes()));
-    }
+    words.addAll(minutes(before.minutes(), now.minutes()));
     Turn turn = turn(before.right(), now.right());
+    boolean slight =
+        words.isEmpty() && turn == Turn.NONE && mostShift(before.ranking(), now.ranking()) < POINTS;
+    words.addAll(shifts(before.ranking(), now.ranking()));
     if (words.isEmpty() && turn == Turn.NONE) {
       return Optional.empty();
     }
     words.addAll(evidence(before, now));
     return Optional.of(
-        new Difference(now.file(), now.name(), turn, !outcome.isEmpty(), List.copyOf(words)));
+        new Difference(
+            now.file(), now.name(), turn, !outcome.isEmpty(), slight, List.copyOf(words)));
+  }
+
+  private static List<String> minutes(double before, double now) {
+    return Math.abs(before - now) < LEAST_MINUTES
+        ? List.of()
+        : List.of(String.format(Locale.ROOT, "minutes: was %.1f, is %.1f", before, now));
   }
 
   private static Turn turn(Optional<Boolean> before, Optional<Boolean> now) {
@@ -167,9 +188,7 @@ public record Difference(String file, String name, Turn turn, boolean outcome, L
         boolean asked = account.path().contains(subject);
         return asked ? "under 0.5 dB" : "not weighed";
       }
-      return Math.abs(weight) >= Weighed.BEYOND
-          ? "beyond measure"
-          : String.format(Locale.ROOT, "%+.1f dB", weight);
+      return Weighed.words(weight);
     }
   }
 

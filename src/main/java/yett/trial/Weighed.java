@@ -1,5 +1,6 @@
 package yett.trial;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import yett.belief.Decibans;
@@ -43,6 +44,13 @@ record Weighed(String subject, String words, Map<String, Double> decibans) {
       }
     }
     return new Weighed(move.subject(), move.words(), decibans);
+  }
+
+  /** A weight as people read it. */
+  static String words(double weight) {
+    return Math.abs(weight) >= BEYOND
+        ? "beyond measure"
+        : String.format(Locale.ROOT, "%+.1f dB", weight);
   }
 
   private static double rounded(double weight) {

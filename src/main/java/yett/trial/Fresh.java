@@ -1,0 +1,34 @@
+package yett.trial;
+
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import yett.knowledge.RuleBase;
+
+/**
+ * What only the later of two rule bases has and what can turn a case.
+ *
+ * @param rules texts of files with rules or tables, by path
+ */
+record Fresh(Set<String> causes, Set<String> checks, Map<String, String> rules) {
+  /** Where the earlier one is not known. */
+  static final Fresh UNKNOWN = new Fresh(Set.of(), Set.of(), Map.of());
+
+  static Fresh of(RuleBase before, RuleBase now) {
+    Map<String, String> rules = new TreeMap<>(now.rules());
+    rules.putAll(now.tables());
+    rules.keySet().removeAll(before.rules().keySet());
+    rules.keySet().removeAll(before.tables().keySet());
+    return new Fresh(
+        without(now.causes().keySet(), before.causes().keySet()),
+        without(now.checks().keySet(), before.checks().keySet()),
+        rules);
+  }
+
+  private static Set<String> without(Set<String> all, Set<String> some) {
+    Set<String> rest = new TreeSet<>(all);
+    rest.removeAll(some);
+    return rest;
+  }
+}
