@@ -3,7 +3,10 @@ package yett.bench;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import yett.bench.Anomaly.Found;
+import yett.bench.Anomaly.Kind;
 import yett.knowledge.RuleBase;
+import yett.rules.DecisionTables;
 
 /** The weak places of a rule base, by kind. */
 public final class Anomalies {
@@ -13,6 +16,10 @@ public final class Anomalies {
   public static List<Anomaly> proved(RuleBase base) {
     List<Anomaly> all = new ArrayList<>(CardAnomalies.of(base));
     all.addAll(RuleAnomalies.of(base));
+    DecisionTables.problems(base).stream()
+        .filter(p -> p.kind().equals(DecisionTables.CLASH))
+        .map(p -> new Anomaly(Kind.CONTRADICTORY, Found.PROVED, p.file(), p.message()))
+        .forEach(all::add);
     all.sort(Comparator.comparing(Anomaly::kind).thenComparing(Anomaly::about));
     return all;
   }

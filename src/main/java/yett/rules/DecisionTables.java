@@ -16,6 +16,9 @@ import yett.knowledge.RuleBase;
  * docs/decisions.
  */
 public final class DecisionTables {
+  /** The kind of problem when two rows give two ranges for one reading at one gate. */
+  public static final String CLASH = "table-clash";
+
   /** Before the rules of every table; part of the key under which compiled rules are kept. */
   static final String HEAD =
       """
@@ -53,13 +56,21 @@ public final class DecisionTables {
   private static SortedMap<String, String> rules(RuleBase base, List<Problem> problems) {
     SortedMap<String, String> all = new TreeMap<>();
     TreeSet<String> names = new TreeSet<>();
+    List<TableRow> rows = new ArrayList<>();
     for (Map.Entry<String, String> table : base.tables().entrySet()) {
       String file = table.getKey();
       StringBuilder rules = new StringBuilder();
       for (TableSheet sheet : sheets(file, table.getValue(), problems)) {
-        rules.append(new ReadingsTable(file, sheet, base, names, problems).rules());
+        ReadingsTable readings = new ReadingsTable(file, sheet, base, names, problems);
+        rules.append(readings.rules());
+        rows.addAll(readings.soundRows());
       }
       all.put("table-" + all.size() + ".drl", HEAD + rules);
+    }
+    for (int later = 1; later < rows.size(); later++) {
+      for (int earlier = 0; earlier < later; earlier++) {
+        rows.get(later).clash(rows.get(earlier)).ifPresent(problems::add);
+      }
     }
     return all;
   }

@@ -1,5 +1,6 @@
 package yett.rules;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +39,7 @@ final class ReadingsTable {
   private final List<Problem> problems;
   private final Map<String, Integer> columns = new LinkedHashMap<>();
   private final Map<SiteQuestion, Integer> conditions = new LinkedHashMap<>();
+  private final List<TableRow> sound = new ArrayList<>();
 
   /**
    * @param names of the rules of all tables so far
@@ -60,6 +62,11 @@ final class ReadingsTable {
       rows.stream().skip(1).forEach(row -> rule(row).ifPresent(rules::append));
     }
     return rules.toString();
+  }
+
+  /** The rows that have nothing wrong, once the rules were made. */
+  List<TableRow> soundRows() {
+    return sound;
   }
 
   private void heading(int row) {
@@ -117,13 +124,26 @@ final class ReadingsTable {
     String how = plain(row, "how");
     String because = plain(row, "because");
     String source = plain(row, "source") + from();
-    return problems.size() > before
-        ? Optional.empty()
-        : Optional.of(
-            "rule \"%s\"\n  @Because(\"%s\")\n  @Source(\"%s\")\nwhen\n%sthen\n"
-                    .formatted(name, because, source, where)
-                + "  insertLogical(new Expectation(\"%s\", %s, %s, \"%s\", because(drools)));\nend\n\n"
-                    .formatted(id, low, high, how));
+    if (problems.size() > before) {
+      return Optional.empty();
+    }
+    sound.add(tableRow(row, check, low, high));
+    return Optional.of(
+        "rule \"%s\"\n  @Because(\"%s\")\n  @Source(\"%s\")\nwhen\n%sthen\n"
+                .formatted(name, because, source, where)
+            + "  insertLogical(new Expectation(\"%s\", %s, %s, \"%s\", because(drools)));\nend\n\n"
+                .formatted(id, low, high, how));
+  }
+
+  private TableRow tableRow(int row, Check check, double low, double high) {
+    Map<SiteQuestion, TableConditions.Gates> gates = new LinkedHashMap<>();
+    conditions.forEach(
+        (question, column) ->
+            sheet
+                .cell(row, column)
+                .ifPresent(cell -> gates.put(question, TableConditions.gates(question, cell))));
+    String place = sheet.place(row, columns.get("check"));
+    return new TableRow(file, lineOf(row), place, check, gates, low, high);
   }
 
   /** Which add-on the table comes from, as the source of its rules tells. */
@@ -192,14 +212,18 @@ final class ReadingsTable {
   }
 
   private void problem(int row, int column, String message, String advice) {
-    boolean text = !file.endsWith(".xlsx");
     problems.add(
         new Problem(
             "wrong-cell",
             file,
-            text ? row + 1 : 0,
-            text ? 1 : 0,
+            lineOf(row),
+            Math.min(1, lineOf(row)),
             sheet.place(row, column) + ": " + message,
             advice));
+  }
+
+  /** A workbook has no lines. */
+  private int lineOf(int row) {
+    return file.endsWith(".xlsx") ? 0 : row + 1;
   }
 }

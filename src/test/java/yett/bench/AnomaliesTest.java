@@ -74,6 +74,23 @@ class AnomaliesTest {
                 + unproved);
   }
 
+  @Test
+  void two_rows_of_tables_for_one_reading_at_one_gate_contradict_each_other() {
+    SortedMap<String, String> files = new TreeMap<>(KnowledgeSource.folder(CARDS).files());
+    String heading = "rule,check,if opening,low,high,how,because,source\n";
+    String row = ",charging-voltage,any,27 V,28 V,so,it is so,common practice\n";
+    files.put("one.table.csv", heading + "a" + row);
+    files.put("two.table.csv", heading + "b" + row.replace("28 V", "29 V"));
+    String told =
+        "cell B2: there are gates for which one.table.csv, cell B2 gives another usual range for"
+            + " \"charging-voltage\"";
+    assertThat(found(RuleBase.read(() -> files)))
+        .contains("CONTRADICTORY two.table.csv: " + told + "\n");
+    assertThat(new Checker().check(files).problems())
+        .extracting(p -> p.file() + ":" + p.line() + " " + p.message())
+        .containsExactly("two.table.csv:2 " + told);
+  }
+
   private static final String CAUSE =
       "cause: CAUSE\n"
           + "name: Relay sticks\n"

@@ -165,6 +165,59 @@ class DecisionTablesTest {
   }
 
   @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        // usage-class, opening, low, high of the second row; whether a gate can meet both
+        "class-i,,0,12                          | true",
+        "class-i,,0,10                          | false", // the same range
+        "class-ii,,0,12                         | false",
+        "class-i or class-ii,,0,12              | true",
+        "not class-i,,0,12                      | false",
+        "any,,0,12                              | true",
+        ",below 6 m,0,12                        | true",
+      })
+  void two_ranges_for_one_reading_at_one_gate_are_a_clash(String cells, boolean clash) {
+    String csv = HEADING + ROW + "s,busiest-hour," + cells + ",so,it is so,common practice\n";
+    List<String> told =
+        clash
+            ? List.of(
+                "cell B3: there are gates for which cell B2 gives another usual range for"
+                    + " \"busiest-hour\"")
+            : List.of();
+    assertThat(problems("x.table.csv", csv)).isEqualTo(told);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "below 6 m | 6 m to 9 m | false",
+        "below 6 m | 5.99 m to 9 m | true",
+        "6 m to 9 m | above 9 m | false",
+        "6 m to 9 m | above 8 m | true",
+        "any | below 6 m | true",
+      })
+  void ranges_of_the_site_meet_or_do_not(String one, String other, boolean clash) {
+    String rows =
+        ("r,busiest-hour,,%s,0,10,so,it is so,common practice\n"
+                + "s,busiest-hour,,%s,0,12,so,it is so,common practice\n")
+            .formatted(one, other);
+    assertThat(problems("x.table.csv", HEADING + rows)).hasSize(clash ? 1 : 0);
+  }
+
+  @Test
+  void a_question_that_is_asked_only_at_other_gates_keeps_two_rows_apart() {
+    // The age of batteries is asked only where there are batteries.
+    String rows =
+        "rule,check,if batteries,if battery-age,low,high,how,because,source\n"
+            + "r,busiest-hour,none,,0,10,so,it is so,common practice\n"
+            + "s,busiest-hour,,below 2 years,0,12,so,it is so,common practice\n";
+    assertThat(problems("x.table.csv", rows)).isEmpty();
+    assertThat(problems("x.table.csv", rows.replace("none", "agm"))).hasSize(1);
+  }
+
+  @ParameterizedTest
   @ValueSource(
       strings = {
         "x\", because(drools))); System.exit(1); //",
