@@ -14,12 +14,9 @@ import yett.belief.CausalModel;
 import yett.interview.Answer;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
-import yett.knowledge.Instruments;
-import yett.knowledge.Measures;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 import yett.rules.Conclusion.Expectation;
-import yett.rules.Interpretation;
 
 /**
  * A gate drawn from the cards themselves: causes by their chances and links, answers by the tables
@@ -153,30 +150,7 @@ final class DrawnGate implements FaultyGate {
     if (check.measures().isEmpty()) {
       return new Answer.Chosen(check.outcomes().get(outcome).id());
     }
-    if (Interpretation.relative(check) && usual.isEmpty()) {
-      return new Answer.CannotTell();
-    }
-    return reading(check, outcome, usual);
-  }
-
-  /** Somewhere in the band, and off by the error of instrument and procedure. */
-  private Answer reading(Check check, int outcome, Optional<Expectation> usual) {
-    Measures measures = check.measures().orElseThrow();
-    double[] ends =
-        Interpretation.range(
-            check,
-            outcome,
-            usual.map(Expectation::low).orElse(Double.NaN),
-            usual.map(Expectation::high).orElse(Double.NaN));
-    double limit = Double.isInfinite(ends[0]) ? ends[1] : ends[0];
-    double reach = Math.max(Math.abs(limit) / 2, 6 * Instruments.uncertainty(measures, limit));
-    double low = Math.max(measures.least(), Double.isInfinite(ends[0]) ? limit - reach : ends[0]);
-    double high = Math.min(measures.most(), Double.isInfinite(ends[1]) ? limit + reach : ends[1]);
-    Random random = random(check.id() + " reading");
-    double value = low + random.nextDouble() * (high - low);
-    value += random.nextGaussian() * Instruments.uncertainty(measures, value);
-    value = Math.min(Math.max(value, measures.least()), measures.most());
-    return new Answer.Read(measures.show(value), value);
+    return BandReading.of(check, outcome, usual, random(check.id() + " reading"));
   }
 
   @Override

@@ -22,6 +22,7 @@ final class Chain {
   boolean joined = true;
   boolean nutsBackedOff;
   boolean nutsUsedUp;
+  boolean idlerSeized;
 
   Chain(double span) {
     this.span = span;
@@ -50,7 +51,8 @@ final class Chain {
 
   /** N that idlers, bent links and rubbing side plates take. */
   double friction() {
-    return 0.12 * tension() + 3000 * Math.max(0, offset - 0.004) + 8 * wear;
+    double idlers = idlerSeized ? 60 : 0; // the chain slides over a rim that stands still
+    return 0.12 * tension() + 3000 * Math.max(0, offset - 0.004) + 8 * wear + idlers;
   }
 
   boolean slack() {

@@ -20,6 +20,12 @@ final class Fault {
           fault("motor-worn", Fault::motor),
           fault("wheel-worn", Fault::wheel),
           fault("track-damaged", Fault::track),
+          fault("track-fouled", Fault::fouled),
+          fault("idler-seized", (g, r) -> g.chain.idlerSeized = true),
+          fault("beam-misaligned", (g, r) -> g.beamAngle = between(r, 2.2, 5)),
+          fault("dc-supply-dead", (g, r) -> g.supply.transformerDead = true),
+          fault("controller-intermittent", (g, r) -> g.boardFreezes = true),
+          fault("gearbox-worn", (g, r) -> g.gearCracked = true),
           fault("chain-slack", Fault::slack),
           fault(
               "chain-overtight", (g, r) -> g.chain.hang(between(r, 0.0015, 0.006) * g.chain.span)),
@@ -122,8 +128,14 @@ final class Fault {
   }
 
   private static void track(Gate g, Random r) {
-    g.trackBad = true;
+    g.trackBent = true;
     g.hardSpot = between(r, 95, 350);
+    g.hardPlace = r.nextDouble();
+  }
+
+  private static void fouled(Gate g, Random r) {
+    g.trackFouled = true;
+    g.hardSpot = Math.max(g.hardSpot, between(r, 95, 400));
     g.hardPlace = r.nextDouble();
   }
 
@@ -180,7 +192,7 @@ final class Fault {
   }
 
   private static void unknown(Gate g, Random r) {
-    g.boardFreezes = r.nextDouble() < 0.6;
-    g.gearCracked = !g.boardFreezes;
+    g.tiedDown = r.nextBoolean(); // a chain and padlock round the end post
+    g.strayMagnet = !g.tiedDown; // something on the leaf that the sensor takes for the marker
   }
 }

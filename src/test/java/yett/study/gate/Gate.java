@@ -15,6 +15,9 @@ final class Gate {
   static final double GIVES_UP = 20;
   static final double SPEED = 0.25;
 
+  /** Degrees off the axis at which a beam has fallen to 1/e² of its light. */
+  static final double BEAM_WIDTH = 3.2;
+
   /** Peak at the start over the steady current. */
   static final double START = 2.2;
 
@@ -31,12 +34,14 @@ final class Gate {
   double rolling = 0.017;
   double hardSpot;
   double hardPlace = 0.5;
-  boolean trackBad;
+  boolean trackBent;
+  boolean trackFouled;
   boolean wheelBad;
   boolean released;
   double threshold = 260;
   double thresholdNoted = 260;
   double beamMargin = 4;
+  double beamAngle;
   boolean beamBlocked;
   boolean beamUnfed;
   double edgeOhms = 8200;
@@ -58,6 +63,8 @@ final class Gate {
   boolean transmitterDead;
   boolean boardFreezes;
   boolean gearCracked;
+  boolean tiedDown;
+  boolean strayMagnet;
   boolean timerHolds;
   boolean vehicleOnLoop;
 
@@ -157,8 +164,8 @@ final class Gate {
     if (heldNow && (held == Held.STOP || closing)) {
       return Run.End.IGNORED;
     }
-    if (closing && (timerHolds || vehicleOnLoop)) {
-      return Run.End.IGNORED;
+    if (closing && (timerHolds || vehicleOnLoop || beamBlocked || beamUnfed)) {
+      return Run.End.IGNORED; // a beam that is broken before the start keeps it from starting
     }
     if (startVoltage(onMains) + 0.3 * random.nextGaussian() < GIVES_UP) {
       return Run.End.TOO_WEAK;
@@ -177,7 +184,10 @@ final class Gate {
       return new Run(Run.End.EDGE, 0.02, 0, 2);
     }
     if (closing && !beamSees(random)) {
-      return new Run(Run.End.BEAM, beamBlocked ? 0.02 : random.nextDouble(), 0, 3);
+      return new Run(Run.End.BEAM, random.nextDouble(), 0, 3);
+    }
+    if (tiedDown) {
+      return new Run(Run.End.OBSTRUCTION, 0.01, 0, 2);
     }
     double scatter = 20 * random.nextGaussian();
     double anywhere = levelForce();
@@ -199,8 +209,10 @@ final class Gate {
     double teeth = chain.climbs() ? Chain.PITCH * Math.round(2.2 * random.nextGaussian()) : 0;
     double play = chain.slack() ? 0.018 * random.nextGaussian() : 0;
     double marker = powerWasLost ? markerOffset : 0;
+    double stray = strayMagnet ? 0.25 * random.nextGaussian() : 0;
     return (closing ? closedError + marker : openError - marker)
         + teeth
+        + stray
         + play
         + 0.006 * random.nextGaussian();
   }
@@ -213,7 +225,27 @@ final class Gate {
     if (beamBlocked || beamUnfed) {
       return false;
     }
-    return beamMargin * Math.exp(0.15 * random.nextGaussian()) > 1;
+    return beamLight() * Math.exp(0.15 * random.nextGaussian()) > 1;
+  }
+
+  /** Light over what the receiver needs: a Gaussian beam off its axis, half-width 3.2 degrees. */
+  double beamLight() {
+    return beamMargin * Math.exp(-2 * beamAngle * beamAngle / (BEAM_WIDTH * BEAM_WIDTH));
+  }
+
+  /** W of heat in the motor while it runs: its winding, and half of what it takes unloaded. */
+  double motorHeat() {
+    return current() * current() * winding + 0.5 * 24 * noLoad;
+  }
+
+  /** V at the motor when it is told to run; 0 if the controller does not drive it. */
+  double driven(Random random) {
+    double volts = startVoltage(true) - 1;
+    return switch (run(false, true, random).end()) {
+      case DARK, IGNORED -> 0;
+      case TOO_WEAK -> Math.max(0, volts);
+      default -> volts;
+    };
   }
 
   /** N at the leading edge before it turns back. */
@@ -221,8 +253,13 @@ final class Gate {
     return Math.max(20, threshold - 0.3 * (steadyForce() - 90));
   }
 
-  /** Whether somebody who tries it both ways, twice, is content. */
+  /** Whether somebody who tries it both ways, twice, and measures its force, is content. */
   boolean contents(Random random) {
+    return runsAsUsual(random) && reversingForce() < 450 && stopGap > 0.015;
+  }
+
+  /** The same for somebody who only looks. */
+  boolean runsAsUsual(Random random) {
     boolean wellUsed =
         !deviceDead && !deviceUnfed && !transmitterDead && !timerHolds && !vehicleOnLoop;
     for (int i = 0; i < 2 && wellUsed; i++) {
@@ -236,7 +273,7 @@ final class Gate {
               && speed(true) > 0.8;
     }
     boolean quiet = chain.sag() < 0.03 * chain.span && chain.offset < 0.02 && !chain.tight();
-    return wellUsed && quiet && reversingForce() < 450 && (stopGap > 0.015);
+    return wellUsed && quiet;
   }
 
   /** What is wrong, by the parts that are out of order. */
@@ -245,17 +282,20 @@ final class Gate {
     mark(all, "mains-missing", !supply.mains());
     mark(all, "feeder-undersized", supply.feederResistance > 6);
     mark(all, "supply-setting-wrong", Math.abs(supply.tap - Supply.NOMINAL) > 15);
+    mark(all, "dc-supply-dead", supply.transformerDead);
     mark(all, "charger-dead", !supply.chargerAlive || !supply.fuseWhole);
     mark(all, "batteries-low", batteries.charge < 0.5);
     mark(all, "batteries-worn", batteries.worn());
     mark(all, "battery-terminal-loose", batteries.jointResistance > 0.01);
     mark(all, "motor-worn", motorOpen || winding > 1.5 || noLoad > 3.2);
     mark(all, "wheel-worn", rolling > 0.036);
-    mark(all, "track-damaged", hardSpot > 90);
+    mark(all, "track-damaged", hardSpot > 90 && trackBent);
+    mark(all, "track-fouled", hardSpot > 90 && trackFouled);
     mark(all, "chain-slack", chain.slack());
     mark(all, "chain-overtight", chain.tight());
     mark(all, "chain-worn", chain.wear > 1.5);
     mark(all, "chain-misaligned", chain.offset > 0.011);
+    mark(all, "idler-seized", chain.idlerSeized);
     mark(all, "chain-off", !chain.joined);
     mark(all, "manual-release-engaged", released);
     mark(all, "marker-lost", !markerThere);
@@ -267,13 +307,16 @@ final class Gate {
     mark(all, "obstruction-force-low", threshold < thresholdNoted - 80);
     mark(all, "obstruction-force-high", threshold > thresholdNoted + 120);
     mark(all, "beam-dirty", beamMargin < 1.3);
+    mark(all, "beam-misaligned", beamAngle > 2);
     mark(all, "beam-dead", beamUnfed);
     mark(all, "edge-faulty", !edgeSound());
     mark(all, "command-held", held != Held.NOTHING);
     mark(all, "receiver-failed", deviceDead || deviceUnfed);
     mark(all, "transmitter-dead", transmitterDead);
     mark(all, "nothing-wrong", timerHolds || vehicleOnLoop || beamBlocked);
-    mark(all, "not-in-rule-base", boardFreezes || gearCracked);
+    mark(all, "controller-intermittent", boardFreezes);
+    mark(all, "gearbox-worn", gearCracked);
+    mark(all, "not-in-rule-base", tiedDown || strayMagnet);
     return all;
   }
 

@@ -21,6 +21,13 @@ final class Mending {
           repair("renew-transmitter-battery", g -> g.transmitterDead = false),
           repair("reset-end-stop", Mending::endStop),
           repair("free-leaf", Mending::leaf),
+          repair("clear-track", Mending::clear),
+          repair("free-idler", g -> g.chain.idlerSeized = false),
+          repair("replace-idler", g -> g.chain.idlerSeized = false),
+          repair("align-beam", g -> g.beamAngle = 0),
+          repair("replace-supply-unit", g -> g.supply.transformerDead = false),
+          repair("replace-controller", g -> g.boardFreezes = false),
+          repair("replace-gearbox", g -> g.gearCracked = false),
           repair("replace-wheel", Mending::wheel),
           repair("straighten-track", Mending::track),
           repair("replace-track-length", Mending::track),
@@ -28,7 +35,7 @@ final class Mending {
           repair("engage-release", g -> g.released = false),
           repair("replace-motor", Mending::motor),
           repair("renew-brushes", Mending::motor),
-          repair("fit-heavier-operator", Mending::motor),
+          repair("fit-heavier-operator", Mending::operator),
           repair("teach-limits", Mending::teach),
           repair("reseat-marker", Mending::reseat),
           repair("fit-marker", Mending::fit),
@@ -81,6 +88,7 @@ final class Mending {
   private static void leaf(Gate g) {
     wheel(g);
     track(g);
+    clear(g);
   }
 
   private static void wheel(Gate g) {
@@ -89,14 +97,24 @@ final class Mending {
   }
 
   private static void track(Gate g) {
-    g.hardSpot = 0;
-    g.trackBad = false;
+    g.trackBent = false;
+    g.hardSpot = g.trackFouled ? g.hardSpot : 0;
+  }
+
+  private static void clear(Gate g) {
+    g.trackFouled = false;
+    g.hardSpot = g.trackBent ? g.hardSpot : 0;
   }
 
   private static void motor(Gate g) {
     g.motorOpen = false;
     g.winding = 0.7;
     g.noLoad = 2;
+  }
+
+  private static void operator(Gate g) {
+    motor(g);
+    g.gearCracked = false;
   }
 
   /**
@@ -129,6 +147,7 @@ final class Mending {
   private static void beam(Gate g) {
     g.beamMargin = 4;
     g.beamUnfed = false;
+    g.beamAngle = 0;
   }
 
   private static void edge(Gate g) {

@@ -24,6 +24,9 @@ final class Readings {
     batteries();
     supply();
     devices();
+    Commanded.readings(ALL);
+    Mechanism.readings(ALL);
+    Fed.readings(ALL);
   }
 
   private static void chain() {
@@ -38,7 +41,7 @@ final class Readings {
   private static void leaf() {
     ALL.put("push-force", (g, r) -> g.pushForce());
     ALL.put("breakaway-force", (g, r) -> (1.6 + 0.6 * r.nextDouble()) * g.pushForce());
-    ALL.put("leaf-plumb", (g, r) -> Math.abs(3 + 1.5 * r.nextGaussian() + (g.trackBad ? 3 : 0)));
+    ALL.put("leaf-plumb", (g, r) -> Math.abs(3 + 1.5 * r.nextGaussian() + (g.trackBent ? 3 : 0)));
     ALL.put("running-current", Readings::current);
     ALL.put("motor-alone-current", (g, r) -> g.dark(true) || g.motorOpen ? 0 : g.noLoad);
     ALL.put("motor-resistance", (g, r) -> g.motorOpen ? 40 + 500 * r.nextDouble() : g.winding);
@@ -177,7 +180,7 @@ final class Readings {
     ALL.put("command-loop-resistance", Readings::loop);
   }
 
-  private static double fed(Gate g) {
+  static double fed(Gate g) {
     return Math.max(g.supply.floatVoltage() - 0.5, g.dark(false) ? 0 : g.batteries.rest() - 0.3);
   }
 

@@ -12,10 +12,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import yett.interview.Answer;
 import yett.knowledge.Check;
-import yett.knowledge.Instruments;
-import yett.knowledge.Measures;
 import yett.knowledge.Repair;
 import yett.rules.Conclusion.Expectation;
+import yett.study.BandReading;
 import yett.study.FaultyGate;
 
 /**
@@ -159,10 +158,10 @@ public final class SimulatedGate implements FaultyGate {
 
   @Override
   public Answer answer(Check check, Optional<Expectation> usual) {
-    return told.computeIfAbsent(check.id(), id -> look(check));
+    return told.computeIfAbsent(check.id(), id -> look(check, usual));
   }
 
-  private Answer look(Check check) {
+  private Answer look(Check check, Optional<Expectation> usual) {
     Random random = random(check.id());
     if (check.danger()) {
       return new Answer.Chosen(check.outcomes().get(0).id());
@@ -171,27 +170,27 @@ public final class SimulatedGate implements FaultyGate {
       return new Answer.Chosen(proved(check.id(), random) ? Check.PASS : Check.FAIL);
     }
     if (check.measures().isPresent()) {
-      Readings.Reading reading = Readings.ALL.get(check.id());
-      return reading == null
-          ? new Answer.CannotTell()
-          : read(check.measures().get(), reading.of(gate, random), random);
+      return read(check, usual, random);
     }
     Words.Sight sight = Words.ALL.get(check.id());
-    String word = sight == null ? "" : sight.of(gate, random);
+    String sound = check.outcomes().get(0).id();
+    String word = sight == null ? sound : sight.of(gate, random);
     if (!word.isEmpty() && random.nextDouble() < SLIP) {
       word = check.outcomes().get(random.nextInt(check.outcomes().size())).id();
     }
     return word.isEmpty() ? new Answer.CannotTell() : new Answer.Chosen(word);
   }
 
-  /** With the scatter of instrument and procedure. */
-  private static Answer read(Measures measures, double value, Random random) {
-    if (Double.isNaN(value)) {
-      return new Answer.CannotTell();
+  /** A part that no fault here changes reads as on a sound gate. */
+  private Answer read(Check check, Optional<Expectation> usual, Random random) {
+    Readings.Reading reading = Readings.ALL.get(check.id());
+    if (reading == null) {
+      return BandReading.of(check, 0, usual, random);
     }
-    double error = Instruments.uncertainty(measures, value) * random.nextGaussian();
-    double read = Math.min(Math.max(value + error, measures.least()), measures.most());
-    return new Answer.Read(measures.show(read), read);
+    double value = reading.of(gate, random);
+    return Double.isNaN(value)
+        ? new Answer.CannotTell()
+        : BandReading.read(check.measures().orElseThrow(), value, random);
   }
 
   private boolean proved(String proof, Random random) {

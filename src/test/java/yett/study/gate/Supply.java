@@ -16,6 +16,7 @@ final class Supply {
   double service = 230;
   boolean breakerTripped;
   boolean cableDead;
+  boolean transformerDead;
   double feederResistance = 0.5;
   double tap = NOMINAL;
   boolean chargerAlive = true;
@@ -37,7 +38,17 @@ final class Supply {
 
   /** V of the supply, without load: the ideal transformer. */
   double dc() {
-    return RATED_DC * atTerminals(0.2) / tap;
+    return transformerDead ? 0 : RATED_DC * atTerminals(0.2) / tap;
+  }
+
+  /** V between neutral and earth while the operator takes a current (A): half of the drop. */
+  double neutralToEarth(double current) {
+    return mains() ? current * feederResistance / 2 : 0;
+  }
+
+  /** V at which twelve cells float: 2.27 V each at 25 degrees, 3 mV less for each degree more. */
+  double wanted() {
+    return 12 * (2.27 - 0.003 * (Math.min(40, Math.max(5, temperature)) - 25));
   }
 
   /** V that the charger holds at the batteries once they are full; 0 if it cannot charge. */
@@ -45,9 +56,8 @@ final class Supply {
     if (!chargerAlive || !fuseWhole || dc() < 24) {
       return 0;
     }
-    double wanted = 12 * (2.27 - 0.003 * (Math.min(40, Math.max(5, temperature)) - 25));
     double overfed = Math.max(0, dc() - 33.5) * 0.6;
-    return Math.min(wanted + overfed, dc() - 1.2);
+    return Math.min(wanted() + overfed, dc() - 1.2);
   }
 
   /** Whether batteries stay charged on it: it must stand above their full rest voltage. */

@@ -25,6 +25,9 @@ final class Words {
     sensing();
     supply();
     use();
+    Commanded.words(ALL);
+    Mechanism.words(ALL);
+    Fed.words(ALL);
   }
 
   private static boolean mostly(Random random, double often) {
@@ -49,7 +52,10 @@ final class Words {
         (g, r) -> g.chain.wear > 3.2 ? "hooked" : g.chain.wear > 1.8 ? "worn" : "even");
     ALL.put(
         "idlers-turn",
-        (g, r) -> g.chain.tension() > 600 || g.chain.offset > 0.03 ? "rough" : "free");
+        (g, r) ->
+            g.chain.idlerSeized
+                ? "stuck"
+                : g.chain.tension() > 600 || g.chain.offset > 0.03 ? "rough" : "free");
     ALL.put("noise-kind", Words::noise);
   }
 
@@ -89,7 +95,12 @@ final class Words {
     if (slaps && mostly(r, 0.75)) {
       return g.chain.climbs() && mostly(r, 0.4) ? "crack" : "slap";
     }
-    boolean scrapes = g.wheelBad || g.hardSpot > 150 || g.chain.offset > 0.018 || g.chain.tight();
+    boolean scrapes =
+        g.wheelBad
+            || g.chain.idlerSeized
+            || g.hardSpot > 150
+            || g.chain.offset > 0.018
+            || g.chain.tight();
     return scrapes && mostly(r, 0.6) ? "scrape" : "usual";
   }
 
@@ -97,12 +108,14 @@ final class Words {
     ALL.put(
         "track-look",
         (g, r) ->
-            !g.trackBad
-                ? (mostly(r, 0.25) ? "dirty" : "clean")
-                : mostly(r, 0.6) ? "blocked" : "bent");
+            g.trackBent && mostly(r, 0.85)
+                ? "bent"
+                : g.trackFouled && mostly(r, 0.9)
+                    ? "blocked"
+                    : mostly(r, 0.25) ? "dirty" : "clean");
     ALL.put(
         "debris-seen",
-        (g, r) -> g.trackBad && mostly(r, 0.5) || g.beamBlocked ? "something" : "clean");
+        (g, r) -> g.trackFouled && mostly(r, 0.8) || g.beamBlocked ? "something" : "clean");
     ALL.put("wheels-look", (g, r) -> !g.wheelBad ? "turn" : g.rolling > 0.06 ? "seized" : "rough");
     ALL.put(
         "release-state",
@@ -140,7 +153,8 @@ final class Words {
     Run closed = g.run(true, true, r);
     Run open = g.run(false, true, r);
     if (!closed.arrived() || !open.arrived()) {
-      return closed.moved() || open.moved() ? "unlike" : "";
+      boolean lost = closed.end() == Run.End.LOST_POSITION || open.end() == Run.End.LOST_POSITION;
+      return lost ? "unlike" : "";
     }
     boolean right = Math.abs(closed.error()) < 0.03 && Math.abs(open.error()) < 0.03;
     boolean same = Math.abs(closed.error() + open.error()) < 0.03;
@@ -150,8 +164,9 @@ final class Words {
   /** Tries what an outage does; the gate is left as the try leaves it. */
   private static String finds(Gate g, Random r) {
     g.losePower();
-    if (!g.run(false, true, r).arrived()) {
-      return "never-finds-it";
+    Run found = g.run(false, true, r);
+    if (!found.arrived()) {
+      return found.end() == Run.End.LOST_POSITION ? "never-finds-it" : "";
     }
     return Math.abs(g.run(false, true, r).error()) > 0.03 ? "wrong-place" : "finds-it";
   }
@@ -189,7 +204,8 @@ final class Words {
   }
 
   private static boolean obeys(Gate g, Random r) {
-    return g.run(false, true, r).moved() && g.run(true, true, r).end() != Run.End.IGNORED;
+    boolean beam = g.beamBlocked || g.beamUnfed;
+    return g.run(false, true, r).moved() && (beam || g.run(true, true, r).end() != Run.End.IGNORED);
   }
 
   private static String whichFail(Gate g, Random r) {
@@ -228,12 +244,12 @@ final class Words {
     ALL.put(
         "beam-light",
         (g, r) ->
-            g.beamBlocked || g.beamUnfed || g.beamMargin < 0.8
+            g.beamBlocked || g.beamUnfed || g.beamLight() < 0.8
                 ? "blocked"
-                : g.beamMargin < 1.4 ? "weak" : "sees");
+                : g.beamLight() < 1.4 ? "weak" : "sees");
     ALL.put(
         "beam-half-covered",
-        (g, r) -> g.beamBlocked || g.beamUnfed || g.beamMargin < 2 ? "drops-out" : "sees");
+        (g, r) -> g.beamBlocked || g.beamUnfed || g.beamLight() < 2 ? "drops-out" : "sees");
     ALL.put("edge-look", (g, r) -> g.edgeTorn ? "hurt" : "sound");
     ALL.put(
         "force-setting",
@@ -295,6 +311,9 @@ final class Words {
     if (g.held != Gate.Held.NOTHING && !g.heldNowAndThen || g.vehicleOnLoop) {
       return "command-input";
     }
+    if (g.beamBlocked || g.beamUnfed) {
+      return "beam-input";
+    }
     for (int i = 0; i < 4; i++) {
       String seen =
           switch (g.run(i % 2 == 0, true, r).end()) {
@@ -342,7 +361,10 @@ final class Words {
             mostly(r, 0.4)
                 ? "none-there"
                 : g.supply.mains() ? "work" : mostly(r, 0.5) ? "dead-too" : "work");
-    ALL.put("mains-lamp", (g, r) -> g.supply.mains() && !g.dark(true) ? "shown" : "no-mains");
+    ALL.put(
+        "mains-lamp",
+        (g, r) ->
+            g.supply.mains() && !g.supply.transformerDead && !g.dark(true) ? "shown" : "no-mains");
     ALL.put(
         "supply-setting",
         (g, r) ->
@@ -369,8 +391,8 @@ final class Words {
     ALL.put(
         "as-usual-again",
         (g, r) ->
-            g.contents(r)
+            g.runsAsUsual(r)
                 ? "as-usual"
-                : g.contents(r) || g.contents(r) ? "comes-and-goes" : "not-as-usual");
+                : g.runsAsUsual(r) || g.runsAsUsual(r) ? "comes-and-goes" : "not-as-usual");
   }
 }
