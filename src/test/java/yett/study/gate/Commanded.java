@@ -52,6 +52,12 @@ final class Commanded {
         "settings-compare",
         (g, r) -> Math.abs(g.threshold - g.thresholdNoted) > 80 ? "one-differs" : "as-noted");
     all.put("auto-close-seen", (g, r) -> !opens(g, r) ? "" : closes(g, r) ? "as-meant" : "never");
+    all.put(
+        "detector-lamp", (g, r) -> powered(g, g.vehicleOnLoop ? "vehicle-shown" : "no-vehicle"));
+    all.put("exit-sensor-lamp", (g, r) -> fed(g) ? "follows" : "stays-off");
+    all.put("edge-sender-answer", (g, r) -> fed(g) ? "answers" : "silent");
+    all.put("after-reset", (g, r) -> powered(g, "no-change"));
+    all.put("beam-shaded", (g, r) -> powered(g, "no-change"));
     all.put("alarm-heard", Commanded::alarm);
   }
 
@@ -63,6 +69,13 @@ final class Commanded {
     all.put("auto-close-time", (g, r) -> !opens(g, r) ? Double.NaN : closes(g, r) ? 30 : NEVER);
     all.put("ten-runs", Commanded::wrongOfTen);
     all.put("accessory-voltage", (g, r) -> Readings.fed(g));
+    all.put("accessory-current", (g, r) -> fed(g) ? 0.25 : 0);
+    all.put("loop-change", (g, r) -> fed(g) ? 0.9 : 0);
+  }
+
+  /** What a device shows that has power; without it nothing can be told. */
+  private static String powered(Gate g, String word) {
+    return fed(g) ? word : "";
   }
 
   /** Whether a command that reaches the controller opens the gate. */

@@ -52,6 +52,7 @@ final class Fault {
           fault("receiver-failed", Fault::device),
           fault("transmitter-dead", (g, r) -> g.transmitterDead = true),
           fault("nothing-wrong", Fault::use),
+          fault("held-open-on-purpose", (g, r) -> g.timerHolds = true),
           fault("not-in-rule-base", Fault::unknown));
 
   private static final double RUNS_A_DAY = 0.6; // Ah
@@ -185,10 +186,8 @@ final class Fault {
   }
 
   private static void use(Gate g, Random r) {
-    double which = r.nextDouble();
-    g.timerHolds = which < 0.4;
-    g.vehicleOnLoop = which >= 0.4 && which < 0.7;
-    g.beamBlocked = which >= 0.7;
+    g.vehicleOnLoop = r.nextBoolean();
+    g.beamBlocked = !g.vehicleOnLoop;
   }
 
   private static void unknown(Gate g, Random r) {

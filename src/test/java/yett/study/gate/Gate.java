@@ -222,7 +222,7 @@ final class Gate {
   }
 
   boolean beamSees(Random random) {
-    if (beamBlocked || beamUnfed) {
+    if (beamBlocked || beamUnfed || dark(true)) {
       return false;
     }
     return beamLight() * Math.exp(0.15 * random.nextGaussian()) > 1;
@@ -313,7 +313,8 @@ final class Gate {
     mark(all, "command-held", held != Held.NOTHING);
     mark(all, "receiver-failed", deviceDead || deviceUnfed);
     mark(all, "transmitter-dead", transmitterDead);
-    mark(all, "nothing-wrong", timerHolds || vehicleOnLoop || beamBlocked);
+    mark(all, "held-open-on-purpose", timerHolds);
+    mark(all, "nothing-wrong", vehicleOnLoop || beamBlocked);
     mark(all, "controller-intermittent", boardFreezes);
     mark(all, "gearbox-worn", gearCracked);
     mark(all, "not-in-rule-base", tiedDown || strayMagnet);

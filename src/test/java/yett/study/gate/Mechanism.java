@@ -61,6 +61,7 @@ final class Mechanism {
     all.put("operator-shift", (g, r) -> g.chain.padMoved ? 3 : 0.6);
     all.put("wheel-play", (g, r) -> g.wheelBad ? 50 * (g.rolling - 0.02) : 0.4);
     all.put("track-straightness", (g, r) -> g.trackBent ? 4 + g.hardSpot / 25 : 2);
+    all.put("counter-swing", (g, r) -> g.dark(true) ? 0.1 : 4.8);
     all.put("end-current", Mechanism::endCurrent);
     all.put("slowdown-distance", Mechanism::slowEnd);
     all.put("mid-travel-speed", Mechanism::speed);

@@ -24,7 +24,7 @@ final class Mending {
           repair("clear-track", Mending::clear),
           repair("free-idler", g -> g.chain.idlerSeized = false),
           repair("replace-idler", g -> g.chain.idlerSeized = false),
-          repair("align-beam", g -> g.beamAngle = 0),
+          repair("align-beam", Mending::align),
           repair("replace-supply-unit", g -> g.supply.transformerDead = false),
           repair("replace-controller", g -> g.boardFreezes = false),
           repair("replace-gearbox", g -> g.gearCracked = false),
@@ -40,7 +40,8 @@ final class Mending {
           repair("reseat-marker", Mending::reseat),
           repair("fit-marker", Mending::fit),
           repair("replace-marker-sensor", Mending::sensor),
-          repair("clean-beam", g -> g.beamMargin = 4),
+          repair("clean-beam", Mending::clean),
+          repair("end-hold-open", g -> g.timerHolds = false),
           repair("replace-beam", Mending::beam),
           repair("mend-beam-lead", g -> g.beamUnfed = false),
           repair("set-sensor-gap", g -> g.markerGap = 0.006),
@@ -144,10 +145,21 @@ final class Mending {
     g.markerGap = 0.006;
   }
 
-  private static void beam(Gate g) {
+  /** Whoever cleans the eyes of a beam sees what stands between them. */
+  private static void clean(Gate g) {
     g.beamMargin = 4;
-    g.beamUnfed = false;
+    g.beamBlocked = false;
+  }
+
+  private static void align(Gate g) {
     g.beamAngle = 0;
+    g.beamBlocked = false;
+  }
+
+  private static void beam(Gate g) {
+    clean(g);
+    align(g);
+    g.beamUnfed = false;
   }
 
   private static void edge(Gate g) {

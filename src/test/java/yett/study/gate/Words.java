@@ -244,12 +244,15 @@ final class Words {
     ALL.put(
         "beam-light",
         (g, r) ->
-            g.beamBlocked || g.beamUnfed || g.beamLight() < 0.8
+            g.dark(true) || g.beamBlocked || g.beamUnfed || g.beamLight() < 0.8
                 ? "blocked"
                 : g.beamLight() < 1.4 ? "weak" : "sees");
     ALL.put(
         "beam-half-covered",
-        (g, r) -> g.beamBlocked || g.beamUnfed || g.beamLight() < 2 ? "drops-out" : "sees");
+        (g, r) ->
+            g.dark(true) || g.beamBlocked || g.beamUnfed || g.beamLight() < 2
+                ? "drops-out"
+                : "sees");
     ALL.put("edge-look", (g, r) -> g.edgeTorn ? "hurt" : "sound");
     ALL.put(
         "force-setting",
