@@ -135,7 +135,7 @@ public class Exact {
   }
 
   private double[] presence(String cause, int[] present) {
-    double absent = 1 - base.causes().get(cause).prior();
+    double absent = 1 - model.prior(model.indexOf(cause));
     for (int p : present) {
       absent *= 1 - card(p).bringsAbout().getOrDefault(cause, 0.0);
     }

@@ -23,7 +23,7 @@ import yett.knowledge.Telephone;
 
 /**
  * A rule base of any size, drawn at random, like the shipped one in its shape: a few common causes
- * and many rare ones, 1.3 causes to be expected at once, every other cause bringing about another,
+ * and many rare ones whose priors add up to 1.3, every other cause bringing about another,
  * two checks and one repair for each cause, checks that show three to six causes of one area in two
  * to four outcomes, and a complaint for every twenty causes.
  */
@@ -78,7 +78,7 @@ final class InventedRuleBase {
         Map.of(),
         Map.of(),
         Map.of(),
-        new Planning("planning", 1, 0.5, 600, 300, Map.of()),
+        new Planning("planning", 1.5, 4, 20, 600, 300, 180, Map.of()),
         Telephone.NONE,
         new TreeMap<>(Map.of("rules/core.drl", coreRules())),
         Collections.emptySortedMap(),
