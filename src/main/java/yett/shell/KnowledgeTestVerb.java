@@ -87,7 +87,12 @@ final class KnowledgeTestVerb extends Verb {
       row(rows, "New", test.fresh());
       row(rows, "Gone", test.gone());
     } else {
-      rows.add(Block.row("Accepted", "no run yet; --accept makes this one the first"));
+      rows.add(
+          Block.row(
+              "Accepted",
+              "no run yet, so there is nothing to hold this one against: cases are only judged by"
+                  + " what their files say. With --accept before you change a card, every later run"
+                  + " tells what changed"));
     }
     row(rows, "Not as their file says", test.wrong());
     row(rows, "UNSAFE", test.unsafe());
