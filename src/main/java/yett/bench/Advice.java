@@ -11,8 +11,7 @@ final class Advice {
   private static final double TOLD_APART = 0.35;
 
   private static final String UNSAID =
-      " Of this check you said nothing, so it counts as on a sound gate; if that is not so, give it"
-          + " a row.";
+      " There you said nothing, so it counts as on a sound gate; if that is not so, give it a row.";
 
   private Advice() {}
 

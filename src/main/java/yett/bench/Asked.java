@@ -13,6 +13,9 @@ import yett.knowledge.RuleBase;
 final class Asked {
   private static final String ID = "[a-z0-9]+(-[a-z0-9]+)*";
 
+  private static final String AREA = "area";
+  private static final String NEW = "new ";
+
   private final RuleBase base;
   private final Vocabulary vocabulary;
   private final Collection<String> files;
@@ -56,11 +59,36 @@ final class Asked {
   }
 
   Question area() {
+    List<String> areas = Lists.ids(vocabulary.areas());
     return Question.of(
-            "area",
+            AREA,
             "Area under which a person of the trade would look for it",
-            area -> badId(area, "chain"))
+            a -> badArea(a, areas))
         .naming(vocabulary.areas());
+  }
+
+  private static Optional<String> badArea(String answer, List<String> areas) {
+    String area = areaOf(Map.of(AREA, answer));
+    return badId(area, "chain")
+        .or(
+            () ->
+                answer.startsWith(NEW) || areas.contains(area)
+                    ? Optional.empty()
+                    : Optional.of(
+                        "There is no area \""
+                            + area
+                            + "\" yet. "
+                            + Names.advice(area, areas)
+                            + " To begin one, write: "
+                            + NEW
+                            + area
+                            + "."));
+  }
+
+  /** The area that was answered. */
+  static String areaOf(Map<String, String> answers) {
+    String area = answers.get(AREA);
+    return area.startsWith(NEW) ? area.substring(NEW.length()).strip() : area;
   }
 
   Question causes(String key, String ask) {

@@ -95,7 +95,7 @@ final class NewCase implements NewCard {
         .ids("truth", Lists.ids(answers.get("truth")))
         .ids("repairs", Lists.ids(answers.get("repairs")));
     SortedMap<String, String> files = new TreeMap<>();
-    files.put(answers.get("area") + "/" + answers.get("id") + ".case.yaml", text.toString());
+    files.put(Asked.areaOf(answers) + "/" + answers.get("id") + ".case.yaml", text.toString());
     return files;
   }
 }

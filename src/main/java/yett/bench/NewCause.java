@@ -128,7 +128,7 @@ final class NewCause implements NewCard {
 
   @Override
   public SortedMap<String, String> files(Map<String, String> answers) {
-    String path = answers.get("area") + "/" + answers.get("id");
+    String path = Asked.areaOf(answers) + "/" + answers.get("id");
     SortedMap<String, String> files = new TreeMap<>();
     files.put(path + ".yaml", card(answers));
     files.put(path + ".case.yaml", testCase(answers));
@@ -141,7 +141,7 @@ final class NewCause implements NewCard {
         new CardText()
             .line("cause", id)
             .words("name", answers.get("name"))
-            .line("area", answers.get("area"))
+            .line("area", Asked.areaOf(answers))
             .line("prior", Priors.figure(answers.get("prior")));
     shows(text, answers);
     if (!isNewRepair(answers)) {
@@ -188,7 +188,7 @@ final class NewCause implements NewCard {
             .line("case", answers.get("id") + "-first-met")
             .words("story", answers.get("story"))
             .line("person", "technician")
-            .ids("complaints", List.copyOf(RowAnswer.parts(answers.get("complaints")).keySet()));
+            .ids("complaints", RowAnswer.likely(answers.get("complaints")));
     StringBuilder shown = new StringBuilder();
     for (Check check : checks(answers)) {
       String answer = answers.getOrDefault(check.id(), "");

@@ -153,7 +153,7 @@ final class NewCheck implements NewCard {
             .line("check", answers.get("id"))
             .words("ask", answers.get("ask"))
             .words("how", answers.get("how"))
-            .line("area", answers.get("area"))
+            .line("area", Asked.areaOf(answers))
             .ids("needs", Lists.ids(answers.get("needs")))
             .line("who", answers.get("who"))
             .line("minutes", answers.get("minutes"))
@@ -180,7 +180,7 @@ final class NewCheck implements NewCard {
     text.line("otherwise", RowAnswer.yaml(answers.get("otherwise"), outcomes))
         .words("source", answers.get("source"));
     SortedMap<String, String> files = new TreeMap<>();
-    files.put(answers.get("area") + "/" + answers.get("id") + ".yaml", text.toString());
+    files.put(Asked.areaOf(answers) + "/" + answers.get("id") + ".yaml", text.toString());
     return files;
   }
 }

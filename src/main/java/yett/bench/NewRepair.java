@@ -65,7 +65,7 @@ final class NewRepair implements NewCard {
     CardText text = new CardText();
     card(text, answers, "", answers.get("id"), answers.get("name"), answers.get("removes"));
     SortedMap<String, String> files = new TreeMap<>();
-    files.put(answers.get("area") + "/" + answers.get("id") + ".yaml", text.toString());
+    files.put(Asked.areaOf(answers) + "/" + answers.get("id") + ".yaml", text.toString());
     return files;
   }
 

@@ -1,6 +1,7 @@
 package yett.bench;
 
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -110,10 +111,22 @@ final class RowAnswer {
   /** The likeliest of what was answered. */
   static String likeliest(String answer) {
     return parts(answer).entrySet().stream()
-        .max(
-            (a, b) ->
-                Double.compare(chance(a.getValue()).orElse(0.0), chance(b.getValue()).orElse(0.0)))
+        .max(Comparator.comparingDouble(RowAnswer::chance))
         .map(Map.Entry::getKey)
         .orElse("");
+  }
+
+  /** What is there more often than not; if nothing is, the likeliest. */
+  static List<String> likely(String answer) {
+    List<String> likely =
+        parts(answer).entrySet().stream()
+            .filter(p -> chance(p) >= 0.5)
+            .map(Map.Entry::getKey)
+            .toList();
+    return likely.isEmpty() && !parts(answer).isEmpty() ? List.of(likeliest(answer)) : likely;
+  }
+
+  private static double chance(Map.Entry<String, String> part) {
+    return chance(part.getValue()).orElse(0.0);
   }
 }

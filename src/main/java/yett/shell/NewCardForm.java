@@ -214,12 +214,15 @@ final class NewCardForm {
       say("Answer in your own words.");
       return;
     }
+    int all = question.known().size();
     List<Known> found = words.isEmpty() ? question.known() : Known.with(words, question.known());
     console.show(KnownViews.rows(found));
     say(
-        found.size() == question.known().size()
-            ? found.size() + " in all. ? WORD looks for a word."
-            : found.size() + " of " + question.known().size() + "; ? lists all.");
+        found.isEmpty()
+            ? "Nothing has \"" + Words.shortened(words) + "\"; ? lists all " + all + "."
+            : found.size() == all
+                ? all + " in all. ? WORD looks for a word."
+                : found.size() + " of " + all + "; ? lists all.");
   }
 
   private void say(String words) {

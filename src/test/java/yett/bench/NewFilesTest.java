@@ -100,8 +100,8 @@ class NewFilesTest {
 
     assertThat(bench.advice(files, given))
         .containsExactly(
-            "Told from charger-dead best by charging-voltage (91 %). Of this check you said nothing, so"
-                + " it counts as on a sound gate; if that is not so, give it a row.",
+            "Told from charger-dead best by charging-voltage (91 %). There you said nothing, so it"
+                + " counts as on a sound gate; if that is not so, give it a row.",
             "Told from batteries-low best by lamp-seen (67 %).");
     List<Path> written = bench.write(files);
     assertThat(written)
@@ -137,6 +137,27 @@ class NewFilesTest {
     assertThat(base.repairs().get("replace-charger").removes())
         .containsEntry("charger-lead-loose", 0.92)
         .containsEntry("charger-dead", 0.96);
+  }
+
+  @Test
+  void a_new_area_is_begun_when_it_is_said_so() throws IOException {
+    NewCard card = bench().card("cause").orElseThrow();
+    Map<String, String> given = with(LEAD_LOOSE, "area", "new docks", "repair", "replace-charger");
+    SortedMap<String, String> files = card.files(answers(card, given));
+    assertThat(files.get("docks/charger-lead-loose.yaml")).contains("area: docks\n");
+  }
+
+  @Test
+  void the_case_complains_of_what_is_said_more_often_than_not() throws IOException {
+    NewCard card = bench().card("cause").orElseThrow();
+    Map<String, String> given = with(LEAD_LOOSE, "repair", "replace-charger");
+    String path = "battery/charger-lead-loose.case.yaml";
+    assertThat(card.files(answers(card, given)).get(path))
+        .contains("complaints: [dead-without-mains]\n");
+    assertThat(RowAnswer.likely("slow rarely, dead often, noisy 0.5"))
+        .containsExactly("dead", "noisy");
+    assertThat(RowAnswer.likely("slow rarely, dead sometimes")).containsExactly("dead");
+    assertThat(RowAnswer.likely("")).isEmpty();
   }
 
   @Test
@@ -350,6 +371,9 @@ class NewFilesTest {
         "cause; id; ../../etc/passwd; cannot be an id",
         "cause; id; charger-dead; There is a cause \"charger-dead\" already",
         "cause; area; a/b; cannot be an id",
+        "cause; area; batery; There is no area \"batery\" yet. Maybe \"battery\".",
+        "cause; area; docks; To begin one, write: new docks.",
+        "cause; area; new a/b; cannot be an id",
         "cause; prior; 0; \"0\" will not do: write a number from 0.01 to 90.0.",
         "cause; prior; many; \"many\" will not do",
         "cause; like; charger-ded; There is no cause \"charger-ded\". Maybe \"charger-dead\"",

@@ -141,7 +141,7 @@ class NewCardFormTest {
   void a_draft_that_no_longer_fits_is_taken_as_far_as_it_does() throws IOException {
     Files.writeString(
         folder.resolve(".new-repair.draft"),
-        "id=new-lead\nname=New lead\nno line of ours\narea=a/b\nremoves=charger-dead\n");
+        "id=new-lead\nname=New lead\nno line of ours\narea=batery\nremoves=charger-dead\n");
     form("repair", Map.of(), "yes", "", "battery", "").fill();
     assertThat(screen()).contains("Area under which");
     assertThat(kept())
@@ -206,7 +206,7 @@ class NewCardFormTest {
     assertThat(screen())
         .contains("dead-without-mains:", "There is no complaint \"flurble\".", "? lists all")
         .containsPattern("charger-dead: +Charger does not charge")
-        .contains("1 of 4; ? lists all.", "0 of 4; ? lists all.", "4 in all.");
+        .contains("1 of 4; ? lists all.", "Nothing has \"wingnut\"; ? lists all 4.", "4 in all.");
   }
 
   @Test
