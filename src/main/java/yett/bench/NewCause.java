@@ -17,6 +17,7 @@ import yett.knowledge.RuleBase;
 final class NewCause implements NewCard {
   private static final String REPAIR = "repair";
   private static final String REPAIR_PREFIX = "repair-";
+  private static final String AFTER = "after";
 
   private final RuleBase base;
   private final Asked asked;
@@ -67,6 +68,13 @@ final class NewCause implements NewCard {
             .usual("1"));
     questions.add(asked.causes("like", "Which causes look like it at first? Ids, with commas"));
     questions.add(asked.complaints().after(said(like)));
+    questions.add(
+        Question.of(
+                AFTER,
+                "What happened lately makes it likelier, and how many times? Such as: heavy-rain 3",
+                this::badAfter)
+            .naming(asked.vocabulary().histories())
+            .usual(""));
     questions.addAll(rows);
     questions.add(asked.checks("also", "On which other checks does it show? Ids, with commas"));
     questions.addAll(also);
@@ -81,6 +89,24 @@ final class NewCause implements NewCard {
             .usual(""));
     questions.add(Asked.source());
     return questions;
+  }
+
+  private Optional<String> badAfter(String answer) {
+    return RowAnswer.parts(answer).entrySet().stream()
+        .map(
+            part ->
+                Lists.unknown(part.getKey(), "history", base.histories().keySet())
+                    .or(
+                        () ->
+                            Asked.number(0.01, 100)
+                                .apply(part.getValue())
+                                .map(
+                                    c ->
+                                        "Write behind it how many times likelier, such as: "
+                                            + part.getKey()
+                                            + " 3.")))
+        .flatMap(Optional::stream)
+        .findFirst();
   }
 
   private boolean isNewRepair(Map<String, String> answers) {
@@ -144,6 +170,8 @@ final class NewCause implements NewCard {
             .line("area", Asked.areaOf(answers))
             .line("prior", Priors.figure(answers.get("prior")));
     shows(text, answers);
+    String after = answers.get(AFTER);
+    text.raw(after.isBlank() ? "" : AFTER + ": " + RowAnswer.yaml(after, List.of()) + "\n");
     if (!isNewRepair(answers)) {
       text.raw("removed-by: {" + answers.get(REPAIR) + ": nearly always}\n");
     }
@@ -188,7 +216,8 @@ final class NewCause implements NewCard {
             .line("case", answers.get("id") + "-first-met")
             .words("story", answers.get("story"))
             .line("person", "technician")
-            .ids("complaints", RowAnswer.likely(answers.get("complaints")));
+            .ids("complaints", RowAnswer.likely(answers.get("complaints")))
+            .ids("history", List.copyOf(RowAnswer.parts(answers.get(AFTER)).keySet()));
     StringBuilder shown = new StringBuilder();
     for (Check check : checks(answers)) {
       String answer = answers.getOrDefault(check.id(), "");

@@ -66,9 +66,10 @@ final class NewCheck implements NewCard {
 
   @Override
   public List<Question> outline() {
-    List<Question> all = new ArrayList<>(questions(Map.of()));
+    List<Question> all =
+        new ArrayList<>(questions(Map.of("outcomes", "FIRST: as it should be; LAST: it is not")));
     int rows = Lists.keys(all).indexOf("causes") + 1;
-    all.add(rows, row("CAUSE", "What does it show with it, for each of the causes", List.of()));
+    all.add(rows, row("CAUSE", "For each of the causes, what does it show", outcomes(Map.of())));
     return all;
   }
 

@@ -134,6 +134,8 @@ final class KnowledgeNewVerb extends Verb {
     if (complaints.isEmpty()) {
       return answers;
     }
+    complaints.add(
+        "\"knowledge find WORD\" looks up ids, \"help knowledge new KIND\" lists the keys.");
     throw new UsageException(String.join("\n", complaints));
   }
 

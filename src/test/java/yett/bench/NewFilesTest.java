@@ -140,6 +140,23 @@ class NewFilesTest {
   }
 
   @Test
+  void what_happened_before_it_is_on_card_and_case() throws IOException {
+    NewFiles bench = bench();
+    NewCard card = bench.card("cause").orElseThrow();
+    SortedMap<String, String> files =
+        card.files(
+            answers(
+                card, with(LEAD_LOOSE, "repair", "replace-charger", "after", "thunderstorm 3")));
+    assertThat(files.get("battery/charger-lead-loose.yaml")).contains("after: {thunderstorm: 3}\n");
+    assertThat(files.get("battery/charger-lead-loose.case.yaml"))
+        .contains("history: [thunderstorm]\n");
+    assertThat(bench.problems(files)).isEmpty();
+    bench.write(files);
+    assertThat(RuleBase.read(KnowledgeSource.folder(folder)).histories().get("thunderstorm").odds())
+        .containsEntry("charger-lead-loose", 3.0);
+  }
+
+  @Test
   void a_new_area_is_begun_when_it_is_said_so() throws IOException {
     NewCard card = bench().card("cause").orElseThrow();
     Map<String, String> given = with(LEAD_LOOSE, "area", "new docks", "repair", "replace-charger");
@@ -371,6 +388,9 @@ class NewFilesTest {
         "cause; id; ../../etc/passwd; cannot be an id",
         "cause; id; charger-dead; There is a cause \"charger-dead\" already",
         "cause; area; a/b; cannot be an id",
+        "cause; after; thunderstrom 3; There is no history \"thunderstrom\". Maybe \"thunderstorm\".",
+        "cause; after; thunderstorm; Write behind it how many times likelier, such as: thunderstorm 3.",
+        "cause; after; thunderstorm often; Write behind it how many times likelier",
         "cause; area; batery; There is no area \"batery\" yet. Maybe \"battery\".",
         "cause; area; docks; To begin one, write: new docks.",
         "cause; area; new a/b; cannot be an id",
