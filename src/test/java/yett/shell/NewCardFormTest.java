@@ -225,6 +225,8 @@ class NewCardFormTest {
                 "like",
                 "charger-dead",
                 "complaints",
+                "",
+                "after",
                 ""),
             "",
             "",
