@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import yett.knowledge.Problem;
 
 /**
  * A folder that somebody works in, with what it is laid over if it is an add-on.
@@ -36,5 +37,10 @@ public record Laid(SortedMap<String, String> below, String prefix) {
     SortedMap<String, String> all = new TreeMap<>(below);
     own.forEach((name, text) -> all.put(prefix + name, text));
     return all;
+  }
+
+  /** A problem of a file of the folder, under its name among all. */
+  public Problem placed(Problem p) {
+    return new Problem(p.kind(), prefix + p.file(), p.line(), p.column(), p.message(), p.advice());
   }
 }

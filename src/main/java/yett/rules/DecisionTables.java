@@ -2,6 +2,7 @@ package yett.rules;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -67,12 +68,30 @@ public final class DecisionTables {
       }
       all.put("table-" + all.size() + ".drl", HEAD + rules);
     }
+    clashes(base, rows, problems);
+    return all;
+  }
+
+  /** Of two rows that clash, the one of an add-on is told, which somebody is working on. */
+  private static void clashes(RuleBase base, List<TableRow> all, List<Problem> problems) {
+    List<TableRow> rows =
+        all.stream()
+            .filter(row -> !isOff(base, row))
+            .sorted(Comparator.comparing(row -> isOfAddOn(base, row)))
+            .toList();
     for (int later = 1; later < rows.size(); later++) {
       for (int earlier = 0; earlier < later; earlier++) {
         rows.get(later).clash(rows.get(earlier)).ifPresent(problems::add);
       }
     }
-    return all;
+  }
+
+  private static boolean isOff(RuleBase base, TableRow row) {
+    return base.addOns().stream().anyMatch(a -> a.switchesOff().contains("rule " + row.rule()));
+  }
+
+  private static boolean isOfAddOn(RuleBase base, TableRow row) {
+    return base.addOns().stream().anyMatch(a -> row.file().startsWith(a.folder()));
   }
 
   private static List<TableSheet> sheets(String file, String content, List<Problem> problems) {

@@ -127,7 +127,7 @@ final class ReadingsTable {
     if (problems.size() > before) {
       return Optional.empty();
     }
-    sound.add(tableRow(row, check, low, high));
+    sound.add(tableRow(name, row, check, low, high));
     return Optional.of(
         "rule \"%s\"\n  @Because(\"%s\")\n  @Source(\"%s\")\nwhen\n%sthen\n"
                 .formatted(name, because, source, where)
@@ -135,7 +135,7 @@ final class ReadingsTable {
                 .formatted(id, low, high, how));
   }
 
-  private TableRow tableRow(int row, Check check, double low, double high) {
+  private TableRow tableRow(String name, int row, Check check, double low, double high) {
     Map<SiteQuestion, TableConditions.Gates> gates = new LinkedHashMap<>();
     conditions.forEach(
         (question, column) ->
@@ -143,7 +143,7 @@ final class ReadingsTable {
                 .cell(row, column)
                 .ifPresent(cell -> gates.put(question, TableConditions.gates(question, cell))));
     String place = sheet.place(row, columns.get("check"));
-    return new TableRow(file, lineOf(row), place, check, gates, low, high);
+    return new TableRow(name, file, lineOf(row), place, check, gates, low, high);
   }
 
   /** Which add-on the table comes from, as the source of its rules tells. */

@@ -15,11 +15,13 @@ import yett.rules.TableConditions.Gates;
 /**
  * A row of a table: the usual range of a reading at some gates.
  *
+ * @param rule its name
  * @param line in a file of text, 0 in a workbook
  * @param place where its check stands, as people find it
  * @param gates what it says of the site, by question
  */
 record TableRow(
+    String rule,
     String file,
     int line,
     String place,
@@ -47,7 +49,10 @@ record TableRow(
                 + " gives another usual range for \""
                 + check.id()
                 + "\"",
-            "Change the conditions of one, so that no gate meets both."));
+            "Change the conditions of one, so that no gate meets both. An add-on can switch the other"
+                + " off: rule: [\""
+                + earlier.rule
+                + "\"]."));
   }
 
   /** Whether one gate can meet the conditions of both, and be asked all that they speak of. */

@@ -12,6 +12,7 @@ import yett.bench.Laid;
 import yett.bench.WatchedFolder;
 import yett.console.Block;
 import yett.knowledge.KnowledgeSource;
+import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 
 /** {@code knowledge check}: reads a rule base and tells everything that is wrong with it. */
@@ -62,7 +63,8 @@ final class KnowledgeCheckVerb extends Verb {
         System.out.println();
         System.out.println("Saved: " + String.join(", ", changed));
         SortedMap<String, String> files = laid.with(watched.files());
-        status = tell(checker.check(files).with(watched.refused()), files);
+        List<Problem> refused = watched.refused().stream().map(laid::placed).toList();
+        status = tell(checker.check(files).with(refused), files);
       }
     }
   }

@@ -207,6 +207,26 @@ class DecisionTablesTest {
   }
 
   @Test
+  void of_a_clash_with_an_add_on_its_own_row_is_told_until_the_other_is_off() {
+    SortedMap<String, String> tables = new TreeMap<>();
+    tables.put("harrow/x.table.csv", HEADING + ROW);
+    tables.put(
+        "rules/y.table.csv", HEADING + ROW.replaceFirst("^r,", "s,").replace(",10,", ",12,"));
+    AddOn quay = new AddOn("quay", "Quay", "harrow/", List.of(), List.of(), List.of());
+    assertThat(clashes(tables, quay))
+        .containsExactly(
+            "harrow/x.table.csv: cell B2: there are gates for which rules/y.table.csv, cell B2"
+                + " gives another usual range for \"busiest-hour\"");
+    AddOn off = new AddOn("quay", "Quay", "harrow/", List.of(), List.of(), List.of("rule s"));
+    assertThat(clashes(tables, off)).isEmpty();
+  }
+
+  private static List<String> clashes(SortedMap<String, String> tables, AddOn addOn) {
+    RuleBase base = Rules.BASE.ruledBy(Collections.emptySortedMap(), tables, List.of(addOn));
+    return DecisionTables.problems(base).stream().map(p -> p.file() + ": " + p.message()).toList();
+  }
+
+  @Test
   void a_question_that_is_asked_only_at_other_gates_keeps_two_rows_apart() {
     // The age of batteries is asked only where there are batteries.
     String rows =
