@@ -4,6 +4,7 @@ import java.io.IOError;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jline.reader.Candidate;
 import org.jline.reader.CompletingParsedLine;
 import org.jline.reader.EndOfFileException;
@@ -45,7 +46,9 @@ public final class TerminalConsole implements Console {
             .parser((line, cursor, context) -> new WholeLine(line, cursor))
             .completer(
                 (r, line, candidates) ->
-                    completions.stream().map(Candidate::new).forEach(candidates::add))
+                    offered(line.line().substring(0, line.cursor()), completions).stream()
+                        .map(Candidate::new)
+                        .forEach(candidates::add))
             // An answer is taken as typed: "!" and "\" mean nothing.
             .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
             // A plain list below the prompt: the menu would be drawn in colours of its own.
@@ -54,6 +57,18 @@ public final class TerminalConsole implements Console {
             .variable(LineReader.COMPLETION_STYLE_LIST_STARTING, "")
             .variable(LineReader.BELL_STYLE, "none")
             .build();
+  }
+
+  /** Whole answers, and behind a comma each of them as the next part of a list. */
+  static List<String> offered(String typed, List<String> answers) {
+    int comma = typed.lastIndexOf(',');
+    if (comma < 0) {
+      return answers;
+    }
+    String before = typed.substring(0, comma + 1);
+    String part = typed.substring(comma + 1);
+    String blanks = part.substring(0, part.length() - part.stripLeading().length());
+    return Stream.concat(answers.stream(), answers.stream().map(a -> before + blanks + a)).toList();
   }
 
   @Override

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -80,9 +81,12 @@ public final class DecisionTables {
             .sorted(Comparator.comparing(row -> isOfAddOn(base, row)))
             .toList();
     for (int later = 1; later < rows.size(); later++) {
-      for (int earlier = 0; earlier < later; earlier++) {
-        rows.get(later).clash(rows.get(earlier)).ifPresent(problems::add);
-      }
+      TableRow row = rows.get(later);
+      rows.subList(0, later).stream()
+          .map(row::clash)
+          .flatMap(Optional::stream)
+          .findFirst()
+          .ifPresent(problems::add);
     }
   }
 

@@ -57,6 +57,15 @@ record TableRow(
 
   /** Whether one gate can meet the conditions of both, and be asked all that they speak of. */
   private boolean together(TableRow other) {
+    boolean meet =
+        gates.entrySet().stream()
+            .filter(e -> other.gates.containsKey(e.getKey()))
+            .allMatch(e -> e.getValue().meet(other.gates.get(e.getKey())));
+    return meet && canBeAsked(other);
+  }
+
+  /** Whether at one gate all questions are asked that the two speak of. */
+  private boolean canBeAsked(TableRow other) {
     Map<String, Set<String>> left = new LinkedHashMap<>();
     for (TableRow row : List.of(this, other)) {
       row.check.onlyIf().forEach((question, choices) -> keep(left, question, choices));
@@ -68,13 +77,7 @@ record TableRow(
             }
           });
     }
-    boolean ranges =
-        gates.entrySet().stream()
-            .allMatch(
-                e ->
-                    !other.gates.containsKey(e.getKey())
-                        || e.getValue().meet(other.gates.get(e.getKey())));
-    return ranges && left.values().stream().noneMatch(Set::isEmpty);
+    return left.values().stream().noneMatch(Set::isEmpty);
   }
 
   private static void keep(

@@ -207,6 +207,19 @@ class DecisionTablesTest {
   }
 
   @Test
+  void a_table_as_long_as_may_be_is_looked_at_quickly() {
+    StringBuilder csv = new StringBuilder(HEADING);
+    for (int i = 1; i < 1_999; i++) {
+      csv.append(
+          "r%d,busiest-hour,,%d mm to %d mm,0,%d,so,it is so,common practice\n"
+              .formatted(i, i, i + 1, i));
+    }
+    assertThat(problems("x.table.csv", csv.toString())).isEmpty();
+    String all = csv.toString().replaceAll("\\d+ mm to \\d+ mm", "any");
+    assertThat(problems("x.table.csv", all)).hasSize(1_997);
+  }
+
+  @Test
   void of_a_clash_with_an_add_on_its_own_row_is_told_until_the_other_is_off() {
     SortedMap<String, String> tables = new TreeMap<>();
     tables.put("harrow/x.table.csv", HEADING + ROW);

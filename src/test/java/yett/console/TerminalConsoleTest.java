@@ -1,0 +1,19 @@
+package yett.console;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class TerminalConsoleTest {
+  private static final List<String> IDS = List.of("chain-slack", "chain-worn");
+
+  @Test
+  void whole_answers_are_offered_and_behind_a_comma_the_next_part() {
+    assertThat(TerminalConsole.offered("cha", IDS)).isEqualTo(IDS);
+    assertThat(TerminalConsole.offered("idler-seized, cha", IDS))
+        .containsExactly(
+            "chain-slack", "chain-worn", "idler-seized, chain-slack", "idler-seized, chain-worn");
+    assertThat(TerminalConsole.offered("a,b,", IDS)).contains("a,b,chain-worn");
+  }
+}
