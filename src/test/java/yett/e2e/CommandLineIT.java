@@ -42,6 +42,18 @@ class CommandLineIT {
   }
 
   @Test
+  void what_a_trainer_can_do_and_name_is_listed() {
+    assertThat(run("", "knowledge").stdout())
+        .contains("knowledge check:", "knowledge find:", "knowledge review:");
+    assertThat(run("", "knowledge", "find", "bracket", "loose").stdout())
+        .containsPattern("chain-bracket-loose: +Chain bracket loose")
+        .doesNotContain("chain-slack");
+    assertThat(run("", "help", "knowledge", "new", "cause").stdout())
+        .contains("also:", "CHECK:", "repair-needs:", "story:");
+    assertThat(run("", "knowledge", "find", "wingnut").exitCode()).isEqualTo(66);
+  }
+
+  @Test
   void a_case_that_is_not_there() {
     for (String command : new String[] {"resume", "record"}) {
       Pipe.Result result = run("", command, "2026-0815");
