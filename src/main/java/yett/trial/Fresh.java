@@ -26,6 +26,10 @@ record Fresh(Set<String> causes, Set<String> checks, Map<String, String> rules) 
         rules);
   }
 
+  boolean isEmpty() {
+    return causes.isEmpty() && checks.isEmpty() && rules.isEmpty();
+  }
+
   private static Set<String> without(Set<String> all, Set<String> some) {
     Set<String> rest = new TreeSet<>(all);
     rest.removeAll(some);

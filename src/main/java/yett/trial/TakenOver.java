@@ -30,9 +30,14 @@ final class TakenOver {
       return List.of();
     }
     TakenOver taken = new TakenOver(before, now, fresh);
-    return Stream.of(taken.byCause(), taken.byChecks(), taken.byRules())
-        .flatMap(List::stream)
-        .toList();
+    List<String> words =
+        Stream.of(taken.byCause(), taken.byChecks(), taken.byRules())
+            .flatMap(List::stream)
+            .toList();
+    boolean indirect = words.isEmpty() && !fresh.isEmpty() && !before.path().equals(now.path());
+    return indirect
+        ? List.of("nothing new speaks for or against the two; other things were asked")
+        : words;
   }
 
   private List<String> byCause() {
@@ -60,7 +65,7 @@ final class TakenOver {
         .filter(w -> !moves(w, Map.of()).isEmpty())
         .map(
             w ->
-                "turned by the check "
+                "moved by the check "
                     + name(w)
                     + ", which only the second has: "
                     + moves(w, Map.of()))
@@ -83,7 +88,7 @@ final class TakenOver {
         String moves = moves(weighed, then);
         if (!moves.isEmpty() && named.stream().anyMatch(id -> says(file.getValue(), id))) {
           words.add(
-              "turned by rules of "
+              "moved by rules of "
                   + file.getKey()
                   + ", which only the second has: "
                   + name(weighed)

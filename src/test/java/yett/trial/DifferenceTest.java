@@ -93,7 +93,11 @@ class DifferenceTest {
   private static List<String> turned(Account now, Fresh fresh) {
     return Difference.between(SLACK, now, fresh).stream()
         .flatMap(d -> d.words().stream())
-        .filter(w -> w.startsWith("taken over") || w.startsWith("turned"))
+        .filter(
+            w ->
+                w.startsWith("taken over")
+                    || w.startsWith("moved by")
+                    || w.startsWith("nothing new"))
         .toList();
   }
 
@@ -130,11 +134,22 @@ class DifferenceTest {
                 "quay/other.drl", "new Odds(\"chain-slack-too\", 0.1)"));
     assertThat(turned(now, fresh))
         .containsExactly(
-            "turned by the check links-look long, which only the second has: -4.0 dB for"
+            "moved by the check links-look long, which only the second has: -4.0 dB for"
                 + " chain-slack, +12.0 dB for chain-worn",
-            "turned by rules of quay/odds.drl, which only the second has: at the outset -9.0 dB for"
+            "moved by rules of quay/odds.drl, which only the second has: at the outset -9.0 dB for"
                 + " chain-slack");
     assertThat(turned(SLACK_TWICE, fresh)).isEmpty();
+  }
+
+  @Test
+  void a_case_that_only_took_another_way_says_so() {
+    Account now =
+        account(
+            true, List.of("chain-sag"), Map.of("chain-worn", 0.9), 42, Map.of("chain-worn", 9.0));
+    Fresh fresh = new Fresh(Set.of("bracket-cracked"), Set.of(), Map.of());
+    assertThat(turned(now, fresh))
+        .containsExactly("nothing new speaks for or against the two; other things were asked");
+    assertThat(turned(now, Fresh.UNKNOWN)).isEmpty();
   }
 
   /** The first cause stays, so nothing was taken over. */
