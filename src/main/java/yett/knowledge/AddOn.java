@@ -1,6 +1,7 @@
 package yett.knowledge;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,15 @@ public record AddOn(
     List<String> switchesOff) {
   /** The file that makes a folder an add-on. */
   public static final String FILE = "add-on.yaml";
+
+  /** With those of the files of rules and tables that lie in its folder. */
+  AddOn withRules(Collection<String> ruleFiles) {
+    List<String> all = new ArrayList<>(adds);
+    ruleFiles.stream()
+        .filter(file -> file.startsWith(folder))
+        .forEach(file -> all.add("rules of " + file.substring(folder.length())));
+    return new AddOn(id, name, folder, List.copyOf(all), replaces, switchesOff);
+  }
 
   /** One sentence without a full stop. */
   public String words() {

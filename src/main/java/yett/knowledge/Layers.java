@@ -1,6 +1,7 @@
 package yett.knowledge;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -69,9 +70,13 @@ final class Layers {
     return Pruning.without(off.keySet(), all);
   }
 
-  /** What each add-on does, the lowest first. */
-  List<AddOn> addOns() {
-    return List.copyOf(addOns);
+  /**
+   * What each add-on does, the lowest first.
+   *
+   * @param ruleFiles paths of all files with rules and tables
+   */
+  List<AddOn> addOns(Collection<String> ruleFiles) {
+    return addOns.stream().map(a -> a.withRules(ruleFiles)).toList();
   }
 
   private static Manifest owner(Document document, List<Manifest> manifests) {

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.BiFunction;
+import java.util.stream.Stream;
 
 /** Turns the files of a rule base into cards, collecting every problem on the way. */
 final class RuleBaseReader {
@@ -121,7 +122,8 @@ final class RuleBaseReader {
             telephone.read(),
             Collections.unmodifiableSortedMap(rules),
             Collections.unmodifiableSortedMap(tables),
-            layers.addOns());
+            layers.addOns(
+                Stream.concat(rules.keySet().stream(), tables.keySet().stream()).toList()));
     new CrossCheck(base, places, problems).run();
     Consequences.remove(problems, unreadable);
     return base;

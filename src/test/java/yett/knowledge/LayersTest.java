@@ -46,6 +46,16 @@ class LayersTest {
       """;
 
   @Test
+  void rules_and_tables_that_an_add_on_brings_are_named() {
+    TreeMap<String, String> files =
+        new TreeMap<>(KnowledgeSource.layered(SHIPPED, List.of(EXAMPLE)).files());
+    files.put(EXAMPLE + "/rules/quay.drl", "package quay\n");
+    files.put(EXAMPLE + "/ranges.table.csv", "rule,check\n");
+    assertThat(RuleBase.read(() -> files).addOns().get(0).words())
+        .contains(", rules of rules/quay.drl, rules of ranges.table.csv; replaces");
+  }
+
+  @Test
   void the_example_adds_replaces_and_switches_off() {
     RuleBase plain = RuleBase.read(SHIPPED);
     RuleBase layered = RuleBase.read(KnowledgeSource.layered(SHIPPED, List.of(EXAMPLE)));
