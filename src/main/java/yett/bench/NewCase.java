@@ -7,8 +7,10 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import yett.knowledge.Check;
+import yett.knowledge.Names;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
+import yett.quantity.ReadingException;
 
 /** A new test case: a gate as it was found, and what was really wrong with it. */
 final class NewCase implements NewCard {
@@ -71,9 +73,29 @@ final class NewCase implements NewCard {
             part ->
                 part.length < 2
                     ? Optional.of("Write what \"" + part[0] + "\" showed after it.")
-                    : Lists.unknown(part[0], "check", base.checks().keySet()))
+                    : Lists.unknown(part[0], "check", base.checks().keySet())
+                        .or(() -> badShown(base.checks().get(part[0]), part[1])))
         .flatMap(Optional::stream)
         .findFirst();
+  }
+
+  /** An outcome, a reading, "cannot tell" or "not now"; lists are left to the reader of cases. */
+  private static Optional<String> badShown(Check check, String shown) {
+    List<String> known = new ArrayList<>(Lists.ids(Vocabulary.outcomes(check)));
+    known.addAll(List.of("cannot tell", "not now"));
+    if (shown.startsWith("[") || known.contains(shown)) {
+      return Optional.empty();
+    }
+    if (check.measured()) {
+      try {
+        check.measures().orElseThrow().parse(shown);
+        return Optional.empty();
+      } catch (ReadingException e) {
+        return Optional.of(check.id() + ": " + e.getMessage());
+      }
+    }
+    return Optional.of(
+        "\"" + shown + "\" is no outcome of " + check.id() + ". " + Names.advice(shown, known));
   }
 
   @Override

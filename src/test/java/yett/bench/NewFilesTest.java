@@ -409,6 +409,8 @@ class NewFilesTest {
         "check; measures; tim s stopwatch; unknown quantity",
         "check; outcomes; lit: it is lit; at least two answers",
         "repair; removes; ''; Name at least one cause.",
+        "case; answers; lamp-seen drak; \"drak\" is no outcome of lamp-seen. Maybe \"dark\".",
+        "case; answers; battery-rest-voltage 5 kg; battery-rest-voltage: \"kg\" is a mass",
         "case; answers; lamp-sen dark; Maybe \"lamp-seen\"",
         "case; person; neighbour; \"neighbour\" is not known here"
       })
