@@ -182,7 +182,7 @@ public final class Belief {
       double works = 1 - RETEST_SLIP;
       int count = lattice.members(current[i], members);
       for (int k = 0; k < count; k++) {
-        works *= 1 - fails[members[k]];
+        works *= 1 - fails[model.told(members[k])];
       }
       next[i] *= cured ? works : 1 - works;
     }
@@ -199,16 +199,20 @@ public final class Belief {
     return marginals(current);
   }
 
+  /** Chance of each cause, its kinds counted with it. */
   private double[] marginals(int[] sets) {
-    // With a set stand the sets that begin with it: what they have together is added up from the
-    // longest down.
     double[] together = new double[lattice.size()];
     for (int i = 0; i < weights.length; i++) {
       together[sets[i]] += weights[i];
     }
-    double[] marginals = new double[model.size()];
+    double[] marginals = new double[model.causes().size()];
+    // With a set stand the sets that begin with it: what they have together is added up from the
+    // longest down.
     for (int h = together.length - 1; h > 0; h--) {
-      marginals[lattice.last(h)] += together[h];
+      int cause = model.told(lattice.last(h));
+      if (!model.hasKinds(cause) || !tells(lattice.parent(h), cause)) {
+        marginals[cause] += together[h];
+      }
       together[lattice.parent(h)] += together[h];
     }
     // Rounding must not make a certain cause more than certain: its log-odds would be no number.
@@ -216,20 +220,19 @@ public final class Belief {
     return marginals;
   }
 
+  /** Whether some cause of a set is told as this one. */
+  private boolean tells(int set, int cause) {
+    for (int h = set; h != 0; h = lattice.parent(h)) {
+      if (model.told(lattice.last(h)) == cause) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Chance that a cause was there at the call-out. */
   public double atCallOut(String cause) {
     return atCallOut()[model.indexOf(cause)];
-  }
-
-  /** Chance that some cause is there now. */
-  public double somethingRemains() {
-    double nothing = 0;
-    for (int i = 0; i < weights.length; i++) {
-      if (current[i] == 0) {
-        nothing += weights[i];
-      }
-    }
-    return Math.max(0, 1 - nothing);
   }
 
   /** Chance of each outcome of a check if it were made now. */
@@ -259,7 +262,9 @@ public final class Belief {
 
   /** The most probable sets of causes at the call-out, as positions with their chance. */
   public List<Explanation> explanations(int most) {
-    return Support.of(lattice, initial, weights, 1, most).explanations(model);
+    return Support.of(lattice, initial, weights, 1, lattice.size()).explanations(model).stream()
+        .limit(most)
+        .toList();
   }
 
   /** A set of causes and its probability. */

@@ -22,19 +22,24 @@ public final class CardModel {
    */
   static final double AT_ONCE = 1.15;
 
-  /** How often a fault that no card describes shows on a check made for something else. */
-  static final double UNKNOWN_SHOWS = 0.15;
-
   private CardModel() {}
 
   public static CausalModel of(RuleBase base) {
     CausalModel.Builder builder = CausalModel.builder();
     double scale = scale(base.causes().values().stream().mapToDouble(Cause::prior).toArray());
-    base.causes().values().forEach(c -> builder.cause(c.id(), scaled(c.prior(), scale)));
+    Unknown unknown = new Unknown(base);
+    base.causes().values().stream()
+        .forEach(c -> builder.cause(c.id(), unknown.share(c.id()) * scaled(c.prior(), scale)));
+    for (String area : unknown.areas()) {
+      double prior = scaled(base.causes().get(Cause.NOT_IN_RULE_BASE).prior(), scale);
+      builder.kind(Cause.NOT_IN_RULE_BASE, Unknown.kind(area), unknown.shareOf(area) * prior);
+    }
     for (Cause cause : base.causes().values()) {
       cause.bringsAbout().forEach((to, chance) -> builder.link(cause.id(), to, chance));
     }
-    base.checks().values().forEach(c -> builder.check(c.id(), slip(c.otherwise()), rows(c)));
+    base.checks()
+        .values()
+        .forEach(c -> builder.check(c.id(), slip(c.otherwise()), rows(c, unknown)));
     for (Check check : base.checks().values()) {
       check
           .repeats()
@@ -84,23 +89,13 @@ public final class CardModel {
     return scale * prior / (1 - prior + scale * prior);
   }
 
-  private static Map<String, double[]> rows(Check check) {
+  private static Map<String, double[]> rows(Check check, Unknown unknown) {
     Map<String, double[]> rows = new LinkedHashMap<>();
     check.likelihood().forEach((cause, row) -> rows.put(cause, slip(row)));
-    boolean speaks = !check.danger() && check.kind() != Check.Kind.PROOF;
-    if (speaks && !rows.containsKey(Cause.NOT_IN_RULE_BASE)) {
-      rows.put(Cause.NOT_IN_RULE_BASE, slip(unknown(check.outcomes().size())));
+    if (!check.danger() && check.kind() != Check.Kind.PROOF) {
+      unknown.rows(check).forEach((kind, row) -> rows.putIfAbsent(kind, slip(row)));
     }
     return rows;
-  }
-
-  private static double[] unknown(int outcomes) {
-    double[] row = new double[outcomes];
-    row[0] = 1 - UNKNOWN_SHOWS;
-    for (int i = 1; i < outcomes; i++) {
-      row[i] = UNKNOWN_SHOWS / (outcomes - 1);
-    }
-    return row;
   }
 
   private static double[] slip(double[] row) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Causes with their prior chances and the links by which one brings about another, and for each
@@ -19,6 +20,14 @@ import java.util.stream.Collectors;
  * cumulative rows of the base and of the causes (Pearl 1988; Diez 1993).
  */
 public final class CausalModel {
+  private final List<String> positions;
+
+  /**
+   * By position, the position of the cause as which it is told: itself, or what it is a kind of.
+   */
+  private final int[] told;
+
+  private final boolean[] hasKinds;
   private final List<String> causes;
   private final Map<String, Integer> indices = new HashMap<>();
   private final double[] priors;
@@ -31,17 +40,25 @@ public final class CausalModel {
   private final Set<String> shared = new HashSet<>();
 
   private CausalModel(
-      List<String> causes,
+      List<String> positions,
+      int[] told,
       double[] priors,
       double[][] links,
       Map<String, CheckTable> tables,
       Map<String, Repetition> repetitions) {
-    this.causes = List.copyOf(causes);
-    for (int i = 0; i < causes.size(); i++) {
-      indices.put(causes.get(i), i);
+    this.positions = List.copyOf(positions);
+    this.told = told;
+    this.causes =
+        IntStream.range(0, told.length).filter(c -> told[c] == c).mapToObj(positions::get).toList();
+    for (int i = 0; i < positions.size(); i++) {
+      indices.put(positions.get(i), i);
+    }
+    hasKinds = new boolean[told.length];
+    for (int c = 0; c < told.length; c++) {
+      hasKinds[told[c]] |= told[c] != c;
     }
     this.priors = priors;
-    int n = causes.size();
+    int n = positions.size();
     List<List<Integer>> down = emptyLists(n);
     List<List<Integer>> up = emptyLists(n);
     for (double[] link : links) {
@@ -99,8 +116,23 @@ public final class CausalModel {
     return causes;
   }
 
+  /** Ids of the causes and, after them, of their kinds. */
+  public List<String> positions() {
+    return positions;
+  }
+
+  /** How many causes and kinds of causes there are. */
   public int size() {
-    return causes.size();
+    return positions.size();
+  }
+
+  /** The cause as which a position is told: itself, or what it is a kind of. */
+  public int told(int position) {
+    return told[position];
+  }
+
+  boolean hasKinds(int cause) {
+    return hasKinds[cause];
   }
 
   /**
@@ -158,14 +190,18 @@ public final class CausalModel {
     boolean[] out = new boolean[size()];
     factors.forEach(
         (cause, factor) -> {
-          int c = indexOf(cause);
-          double odds = factor * changed[c] / (1 - changed[c]);
-          changed[c] = odds / (1 + odds);
-          out[c] = factor == 0;
+          int whole = indexOf(cause);
+          for (int c = 0; c < told.length; c++) {
+            if (told[c] == whole) {
+              double odds = factor * changed[c] / (1 - changed[c]);
+              changed[c] = odds / (1 + odds);
+              out[c] = factor == 0;
+            }
+          }
         });
     double[][] links =
         Arrays.stream(links()).filter(l -> !out[(int) l[1]]).toArray(double[][]::new);
-    return new CausalModel(causes, changed, links, tables, repetitions);
+    return new CausalModel(positions, told, changed, links, tables, repetitions);
   }
 
   private double[][] links() {
@@ -280,6 +316,7 @@ public final class CausalModel {
     private final List<String> causes = new ArrayList<>();
     private final Map<String, Integer> indices = new HashMap<>();
     private final List<Double> priors = new ArrayList<>();
+    private final List<Integer> told = new ArrayList<>();
     private final List<double[]> links = new ArrayList<>();
     private final Map<String, CheckTable> tables = new LinkedHashMap<>();
     private final Map<String, Repetition> repetitions = new LinkedHashMap<>();
@@ -291,8 +328,19 @@ public final class CausalModel {
         throw new IllegalArgumentException("prior of \"" + id + "\" is " + prior);
       }
       indices.putIfAbsent(id, causes.size());
+      told.add(causes.size());
       causes.add(id);
       priors.add(prior);
+      return this;
+    }
+
+    /**
+     * A kind of a cause: reasoned with like any other, and told as that cause. All causes must have
+     * been added before.
+     */
+    public Builder kind(String of, String id, double prior) {
+      cause(id, prior);
+      told.set(told.size() - 1, index(of));
       return this;
     }
 
@@ -348,6 +396,7 @@ public final class CausalModel {
       noLoop();
       return new CausalModel(
           causes,
+          told.stream().mapToInt(Integer::intValue).toArray(),
           priors.stream().mapToDouble(Double::doubleValue).toArray(),
           links.toArray(double[][]::new),
           Map.copyOf(tables),

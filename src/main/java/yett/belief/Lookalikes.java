@@ -30,7 +30,7 @@ public final class Lookalikes {
    * @param less distances under this one are too little
    */
   public static List<Pair> among(CausalModel model, Set<String> checks, double less) {
-    int n = model.size();
+    int n = model.causes().size();
     int[][] alone = new int[n][];
     for (int c = 0; c < n; c++) {
       alone[c] = new int[] {c};

@@ -3,7 +3,9 @@ package yett.belief;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.PriorityQueue;
 import yett.belief.Belief.Explanation;
 
@@ -65,11 +67,6 @@ public final class Support {
     return weights.clone();
   }
 
-  /** Probability that these sets have together among all. */
-  public double mass() {
-    return mass;
-  }
-
   /** Causes of set number {@code i}, ascending positions in the model. */
   public int[] causes(int i) {
     return sets[i].clone();
@@ -90,12 +87,21 @@ public final class Support {
     return present;
   }
 
+  /** The sets as they are told, with kinds of a cause as that cause; the most probable first. */
   List<Explanation> explanations(CausalModel model) {
-    List<Explanation> list = new ArrayList<>();
+    Map<List<String>, Double> told = new LinkedHashMap<>();
     for (int i = 0; i < hypotheses.length; i++) {
-      List<String> names = Arrays.stream(causes(i)).mapToObj(c -> model.causes().get(c)).toList();
-      list.add(new Explanation(names, weights[i] * mass));
+      List<String> names =
+          Arrays.stream(sets[i])
+              .map(model::told)
+              .distinct()
+              .mapToObj(c -> model.causes().get(c))
+              .toList();
+      told.merge(names, weights[i] * mass, Double::sum);
     }
-    return list;
+    return told.entrySet().stream()
+        .map(e -> new Explanation(e.getKey(), e.getValue()))
+        .sorted(Comparator.comparingDouble(e -> -e.chance()))
+        .toList();
   }
 }

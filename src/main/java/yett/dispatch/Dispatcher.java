@@ -179,7 +179,7 @@ public final class Dispatcher {
 
   /** An instrument is needed where a cause is there that a reading with it would show. */
   private List<Item> instruments(Moment moment, Map<String, String> site) {
-    List<String> ids = moment.belief().model().causes();
+    List<String> ids = moment.belief().model().positions();
     Map<String, Set<String>> shown = new HashMap<>();
     base.ordinaryChecks()
         .filter(c -> c.measured() && isHere(c.onlyIf(), site))

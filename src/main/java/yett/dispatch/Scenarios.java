@@ -39,7 +39,7 @@ final class Scenarios {
 
   List<Scenario> of(Belief belief) {
     Support support = belief.support(MASS, MOST);
-    List<String> ids = belief.model().causes();
+    List<String> ids = belief.model().positions();
     double[] weights = support.weights();
     double sum = Arrays.stream(weights).sum();
     List<Scenario> all = new ArrayList<>();

@@ -41,6 +41,12 @@ final class Search {
   /** A check that changes the first repair less often than this is left until after it. */
   private static final double CHANGES = 0.03;
 
+  /**
+   * Minutes by which a check may cost more than one step ahead says it saves: what it tells
+   * together with further checks is not seen from there.
+   */
+  private static final double TOGETHER = 4;
+
   private static final double EPSILON = 1e-9;
   private static final double NO_PRICE = Double.POSITIVE_INFINITY;
 
@@ -136,6 +142,7 @@ final class Search {
     private final double[] weights;
     private final int state;
     private final Map<Integer, Double> asking = new HashMap<>();
+    private final Map<Integer, Double> oneStep = new HashMap<>();
     private double repairing;
     private int first = -1;
 
@@ -159,6 +166,7 @@ final class Search {
           best = repair;
         }
       }
+      found.forEach(oneStep::putIfAbsent);
       asking.putAll(found);
       repairing = least;
       first = best;
@@ -190,22 +198,25 @@ final class Search {
     }
 
     Result result(RepairOrder.Order order) {
-      if (!few) {
-        ahead.value(weights, state, tried);
+      if (!few && (first >= 0 || !order.repairs().isEmpty())) {
+        double estimate = ahead.value(weights, state, tried);
         int begins = ahead.first();
-        asking.replaceAll((check, value) -> Math.max(value, waits(check, begins) ? repairing : 0));
+        asking.replaceAll(
+            (check, value) -> waits(check, estimate, begins) ? Math.max(value, repairing) : value);
       }
       return new Result(order, ranked(), repairing, first);
     }
 
     /**
-     * Whether a check hardly ever changes what is repaired first. Then it can wait until that has
-     * been done in vain: whatever it would tell is of use only then.
+     * Whether a check can wait until the first repair has been done in vain: it costs clearly more
+     * than it lowers the estimate by, or it hardly ever changes that repair, so that whatever it
+     * would tell is of use only then.
      *
+     * @param estimate cost from here, estimated as it is after an answer
      * @param begins the repair that comes first if nothing is asked, or -1
      */
-    private boolean waits(int check, int begins) {
-      if (asking.get(check) >= repairing) {
+    private boolean waits(int check, double estimate, int begins) {
+      if (asking.get(check) >= repairing || oneStep.get(check) > estimate + TOGETHER) {
         return true;
       }
       Scene.Look look = scene.checks().get(check);

@@ -96,9 +96,11 @@ final class PlainModel {
   static PlainModel of(RuleBase base) {
     PlainModel plain = new PlainModel();
     plain.causes.addAll(base.causes().keySet());
-    int n = plain.size();
+    int n;
     plain.priors = base.causes().values().stream().mapToDouble(Cause::prior).toArray();
     plain.expectFew();
+    plain.addKinds(base);
+    n = plain.size();
     plain.links = new double[n][n];
     for (Cause cause : base.causes().values()) {
       cause
@@ -113,9 +115,8 @@ final class PlainModel {
       check
           .likelihood()
           .forEach((cause, row) -> rows[plain.causes.indexOf(cause)] = plain.slipped(row));
-      int unknown = plain.causes.indexOf(Cause.NOT_IN_RULE_BASE);
-      if (rows[unknown] == null && !check.danger() && check.kind() != Check.Kind.PROOF) {
-        rows[unknown] = plain.slipped(unknown(check.outcomes().size()));
+      if (!check.danger() && check.kind() != Check.Kind.PROOF) {
+        plain.unknown(base, check, rows);
       }
       int original = check.repeats().map(r -> ids.indexOf(r.check())).orElse(-1);
       int[] same =
@@ -136,12 +137,76 @@ final class PlainModel {
     return plain;
   }
 
-  private static double[] unknown(int outcomes) {
-    double[] row = new double[outcomes];
-    for (int i = 0; i < outcomes; i++) {
-      row[i] = i == 0 ? 1 - CardModel.UNKNOWN_SHOWS : CardModel.UNKNOWN_SHOWS / (outcomes - 1);
+  private static boolean isKnown(Cause cause) {
+    return !cause.id().equals(Cause.NOT_IN_RULE_BASE) && !cause.id().equals(Cause.NOTHING_WRONG);
+  }
+
+  /** A fifth of the unknown lies anywhere, the rest by the number of known causes in each area. */
+  private void addKinds(RuleBase base) {
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    base.causes().values().stream()
+        .filter(PlainModel::isKnown)
+        .forEach(c -> counts.merge(c.area(), 1, Integer::sum));
+    double all = counts.values().stream().mapToInt(Integer::intValue).sum();
+    int unknown = causes.indexOf(Cause.NOT_IN_RULE_BASE);
+    double whole = priors[unknown];
+    priors = Arrays.copyOf(priors, size() + counts.size());
+    priors[unknown] = whole / 5;
+    counts.forEach(
+        (area, count) -> {
+          priors[size()] = 0.8 * whole * count / all;
+          causes.add("not-in-rule-base in " + area);
+        });
+  }
+
+  /** What the kinds of the unknown show on a check. */
+  private void unknown(RuleBase base, Check check, double[][] rows) {
+    int outcomes = check.outcomes().size();
+    boolean said = check.likelihood().containsKey(Cause.NOT_IN_RULE_BASE);
+    double own = check.kind() == Check.Kind.COMPLAINT ? 0.1 : 0.25;
+    for (int at = 0; at < size(); at++) {
+      boolean anywhere = causes.get(at).equals(Cause.NOT_IN_RULE_BASE);
+      String area = causes.get(at).replace("not-in-rule-base in ", "");
+      if (base.causes().containsKey(area) && !anywhere || anywhere && said) {
+        continue;
+      }
+      List<Cause> like =
+          base.causes().values().stream()
+              .filter(c -> isKnown(c) && (anywhere || c.area().equals(area)))
+              .toList();
+      boolean about =
+          anywhere
+              || area.equals(check.area())
+              || like.stream().anyMatch(c -> check.likelihood().containsKey(c.id()));
+      if (!about && said) {
+        rows[at] = rows[causes.indexOf(Cause.NOT_IN_RULE_BASE)];
+        continue;
+      }
+      double[] row = new double[outcomes];
+      for (int y = 0; y < outcomes; y++) {
+        double first = y == 0 ? 1 : 0;
+        double mean = 0;
+        for (Cause c : like) {
+          double[] shows = check.likelihood().get(c.id());
+          mean += shows == null ? first : shows[y];
+        }
+        row[y] =
+            about
+                ? (1 - own) * mean / like.size() + own / outcomes
+                : 0.98 * first + 0.02 / outcomes;
+      }
+      rows[at] = slipped(row);
     }
-    return row;
+  }
+
+  /** The same with the kinds of the unknown told as one cause: the chance that some is there. */
+  boolean[] told(boolean[] set, int causes) {
+    boolean[] told = Arrays.copyOf(set, causes);
+    int unknown = this.causes.indexOf(Cause.NOT_IN_RULE_BASE);
+    for (int kind = causes; kind < set.length; kind++) {
+      told[unknown] |= set[kind];
+    }
+    return told;
   }
 
   private double[] slipped(double[] row) {
