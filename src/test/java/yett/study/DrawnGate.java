@@ -10,6 +10,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import yett.belief.CausalModel;
 import yett.interview.Answer;
 import yett.knowledge.Cause;
@@ -48,7 +49,7 @@ final class DrawnGate implements FaultyGate {
     this.model = model;
     this.site = site;
     this.seed = seed;
-    this.truth = Set.copyOf(truth);
+    this.truth = told(model, truth);
     this.present = new TreeSet<>(truth);
     for (Check complaint : base.complaints()) {
       boolean said = random(complaint.id()).nextDouble() >= complaint.unmentioned();
@@ -63,7 +64,7 @@ final class DrawnGate implements FaultyGate {
       RuleBase base, CausalModel model, Map<String, Double> odds, Random random) {
     while (true) {
       Set<String> roots = new LinkedHashSet<>();
-      for (String cause : model.causes()) {
+      for (String cause : model.positions()) {
         if (random.nextDouble() < model.prior(model.indexOf(cause))) {
           roots.add(cause);
         }
@@ -77,9 +78,23 @@ final class DrawnGate implements FaultyGate {
   /** Causes with those that they bring about, each link drawn once. */
   static Set<String> withConsequences(
       RuleBase base, Set<String> roots, Map<String, Double> odds, Random random) {
-    return base.withConsequences(
-        roots,
-        (cause, to, chance) -> odds.getOrDefault(to, 1.0) > 0 && random.nextDouble() < chance);
+    Set<String> cards = new LinkedHashSet<>(roots);
+    cards.retainAll(base.causes().keySet()); // kinds of the unknown bring about nothing
+    Set<String> all =
+        new LinkedHashSet<>(
+            base.withConsequences(
+                cards,
+                (cause, to, chance) ->
+                    odds.getOrDefault(to, 1.0) > 0 && random.nextDouble() < chance));
+    all.addAll(roots);
+    return all;
+  }
+
+  /** Causes as they are told: kinds of the unknown as the unknown. */
+  private static Set<String> told(CausalModel model, Set<String> positions) {
+    return positions.stream()
+        .map(p -> model.causes().get(model.told(model.indexOf(p))))
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   /** One stream of chance for each thing at each time, so that the order of asking is the same. */
@@ -107,7 +122,7 @@ final class DrawnGate implements FaultyGate {
 
   @Override
   public Set<String> remaining() {
-    return Set.copyOf(present);
+    return told(model, present);
   }
 
   /** Position of the outcome that is so, whether or not somebody reports it. */
@@ -170,7 +185,7 @@ final class DrawnGate implements FaultyGate {
   public boolean runs() {
     double works = 1 - RETEST_SLIP;
     for (String cause : present) {
-      Cause card = base.causes().get(cause);
+      Cause card = base.causes().get(model.causes().get(model.told(model.indexOf(cause))));
       works *= 1 - card.retestFails();
     }
     return random("retest " + retests++).nextDouble() < works;
