@@ -28,11 +28,12 @@ public final class CardModel {
     CausalModel.Builder builder = CausalModel.builder();
     double scale = scale(base.causes().values().stream().mapToDouble(Cause::prior).toArray());
     Unknown unknown = new Unknown(base);
-    base.causes().values().stream()
-        .forEach(c -> builder.cause(c.id(), unknown.share(c.id()) * scaled(c.prior(), scale)));
-    for (String area : unknown.areas()) {
+    for (Cause cause : base.causes().values()) {
+      builder.cause(cause.id(), unknown.share(cause) * scaled(cause.prior(), scale));
+    }
+    for (Cause cause : unknown.known()) {
       double prior = scaled(base.causes().get(Cause.NOT_IN_RULE_BASE).prior(), scale);
-      builder.kind(Cause.NOT_IN_RULE_BASE, Unknown.kind(area), unknown.shareOf(area) * prior);
+      builder.kind(Cause.NOT_IN_RULE_BASE, Unknown.like(cause), unknown.shareLike(cause) * prior);
     }
     for (Cause cause : base.causes().values()) {
       cause.bringsAbout().forEach((to, chance) -> builder.link(cause.id(), to, chance));

@@ -9,58 +9,53 @@ import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
 /**
- * What a fault that no card describes looks like. It lies in some area, and on checks looks like
- * one of that area's causes, nobody knows which, and less sharply: so it is one kind of cause for
- * each area, and one that may lie anywhere. On checks that have nothing to do with its area it
- * shows as little as any other cause, so that ordinary answers elsewhere do not speak against it.
+ * What a fault that no card describes looks like: like some cause that has a card, nobody knows
+ * which, and less sharply; or like none. So it is one kind of cause for each card of a cause, as
+ * much rarer than that as what is unknown is than what is known, and one kind of its own. A repair
+ * that should have removed a cause and did not cure speaks for its double. On checks on which the
+ * cause does not show, neither does the double, so that ordinary answers do not speak against it.
  */
 final class Unknown {
-  /** Share of what is unknown that lies in no one area. */
-  static final double ANYWHERE = 0.2;
+  /** Share of what is unknown that looks like no one cause. */
+  static final double LIKE_NONE = 0.2;
 
-  /** How often it shows on a check of its area in a way of its own, evenly over all outcomes. */
+  /** How often a double shows on a check of its cause in a way of its own, evenly over outcomes. */
   static final double OWN_WAY = 0.25;
 
   /** The same of complaints. */
   static final double SAID = 0.1;
 
-  /** How often on a check that is about something else. */
-  static final double ELSEWHERE = 0.02;
-
-  private final Map<String, List<Cause>> byArea = new LinkedHashMap<>();
-  private final List<Cause> all = new ArrayList<>();
+  private final List<Cause> known = new ArrayList<>();
   private final boolean there;
 
   Unknown(RuleBase base) {
     there = base.causes().containsKey(Cause.NOT_IN_RULE_BASE);
     for (Cause cause : base.causes().values()) {
-      if (!cause.id().equals(Cause.NOT_IN_RULE_BASE) && !cause.id().equals(Cause.NOTHING_WRONG)) {
-        all.add(cause);
-        byArea.computeIfAbsent(cause.area(), a -> new ArrayList<>()).add(cause);
+      boolean special =
+          cause.id().equals(Cause.NOT_IN_RULE_BASE) || cause.id().equals(Cause.NOTHING_WRONG);
+      if (there && !special) {
+        known.add(cause);
       }
     }
-    if (!there || byArea.size() < 2) {
-      byArea.clear();
-    }
   }
 
-  /** Areas in which something unknown may lie; none if the rule base is all one area. */
-  List<String> areas() {
-    return List.copyOf(byArea.keySet());
+  /** Causes that have an unknown double. */
+  List<Cause> known() {
+    return known;
   }
 
-  static String kind(String area) {
-    return Cause.NOT_IN_RULE_BASE + " in " + area;
+  static String like(Cause cause) {
+    return Cause.NOT_IN_RULE_BASE + " like " + cause.id();
   }
 
   /** Share of its own prior that a cause keeps, what its kinds have left aside. */
-  double share(String cause) {
-    return cause.equals(Cause.NOT_IN_RULE_BASE) && !byArea.isEmpty() ? ANYWHERE : 1;
+  double share(Cause cause) {
+    return cause.id().equals(Cause.NOT_IN_RULE_BASE) && !known.isEmpty() ? LIKE_NONE : 1;
   }
 
-  /** Share of the unknown that lies in an area: as much as it has of the known causes. */
-  double shareOf(String area) {
-    return (1 - ANYWHERE) * byArea.get(area).size() / all.size();
+  /** Share of the unknown that looks like a cause. */
+  double shareLike(Cause cause) {
+    return (1 - LIKE_NONE) * cause.prior() / known.stream().mapToDouble(Cause::prior).sum();
   }
 
   /** What each kind shows on a check, by its name in the model. */
@@ -70,33 +65,31 @@ final class Unknown {
       return rows;
     }
     double[] said = check.likelihood().get(Cause.NOT_IN_RULE_BASE);
-    rows.put(Cause.NOT_IN_RULE_BASE, said != null ? said : like(all, check));
-    byArea.forEach(
-        (area, causes) -> {
-          boolean shows = causes.stream().anyMatch(c -> check.likelihood().containsKey(c.id()));
-          boolean about = shows || area.equals(check.area());
-          rows.put(kind(area), about ? like(causes, check) : said != null ? said : faint(check));
-        });
+    double own = check.kind() == Check.Kind.COMPLAINT ? SAID : OWN_WAY;
+    rows.put(Cause.NOT_IN_RULE_BASE, said != null ? said : blurred(mean(check), own));
+    for (Cause cause : known) {
+      if (check.likelihood().containsKey(cause.id())) {
+        rows.put(like(cause), blurred(check.likelihood().get(cause.id()), own));
+      }
+    }
     return rows;
   }
 
-  /** The mean of what some causes show, blurred. */
-  private static double[] like(List<Cause> causes, Check check) {
-    int n = check.outcomes().size();
-    double[] mean = new double[n];
-    for (Cause cause : causes) {
-      double[] row = check.likelihood().get(cause.id());
-      for (int i = 0; i < n; i++) {
-        mean[i] += (row == null ? i == 0 ? 1 : 0 : row[i]) / Math.max(1, causes.size());
+  private double[] mean(Check check) {
+    double[] mean = new double[check.outcomes().size()];
+    for (Cause cause : known) {
+      double[] row = check.likelihood().getOrDefault(cause.id(), ordinary(check));
+      for (int i = 0; i < mean.length; i++) {
+        mean[i] += row[i] / known.size();
       }
     }
-    return blurred(mean, check.kind() == Check.Kind.COMPLAINT ? SAID : OWN_WAY);
+    return known.isEmpty() ? ordinary(check) : mean;
   }
 
-  private static double[] faint(Check check) {
+  private static double[] ordinary(Check check) {
     double[] row = new double[check.outcomes().size()];
     row[0] = 1;
-    return blurred(row, ELSEWHERE);
+    return row;
   }
 
   private static double[] blurred(double[] row, double share) {

@@ -45,7 +45,7 @@ final class Search {
    * Minutes by which a check may cost more than one step ahead says it saves: what it tells
    * together with further checks is not seen from there.
    */
-  private static final double TOGETHER = 4;
+  private static final double TOGETHER = 2;
 
   private static final double EPSILON = 1e-9;
   private static final double NO_PRICE = Double.POSITIVE_INFINITY;

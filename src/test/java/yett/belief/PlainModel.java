@@ -141,62 +141,46 @@ final class PlainModel {
     return !cause.id().equals(Cause.NOT_IN_RULE_BASE) && !cause.id().equals(Cause.NOTHING_WRONG);
   }
 
-  /** A fifth of the unknown lies anywhere, the rest by the number of known causes in each area. */
+  /** A fifth of the unknown is like no cause, the rest like each known one in its measure. */
   private void addKinds(RuleBase base) {
-    Map<String, Integer> counts = new LinkedHashMap<>();
-    base.causes().values().stream()
-        .filter(PlainModel::isKnown)
-        .forEach(c -> counts.merge(c.area(), 1, Integer::sum));
-    double all = counts.values().stream().mapToInt(Integer::intValue).sum();
+    List<Cause> known = base.causes().values().stream().filter(PlainModel::isKnown).toList();
+    double all = known.stream().mapToDouble(Cause::prior).sum();
     int unknown = causes.indexOf(Cause.NOT_IN_RULE_BASE);
     double whole = priors[unknown];
-    priors = Arrays.copyOf(priors, size() + counts.size());
+    priors = Arrays.copyOf(priors, size() + known.size());
     priors[unknown] = whole / 5;
-    counts.forEach(
-        (area, count) -> {
-          priors[size()] = 0.8 * whole * count / all;
-          causes.add("not-in-rule-base in " + area);
-        });
+    for (Cause cause : known) {
+      priors[size()] = 0.8 * whole * cause.prior() / all;
+      causes.add("not-in-rule-base like " + cause.id());
+    }
   }
 
   /** What the kinds of the unknown show on a check. */
   private void unknown(RuleBase base, Check check, double[][] rows) {
     int outcomes = check.outcomes().size();
-    boolean said = check.likelihood().containsKey(Cause.NOT_IN_RULE_BASE);
     double own = check.kind() == Check.Kind.COMPLAINT ? 0.1 : 0.25;
-    for (int at = 0; at < size(); at++) {
-      boolean anywhere = causes.get(at).equals(Cause.NOT_IN_RULE_BASE);
-      String area = causes.get(at).replace("not-in-rule-base in ", "");
-      if (base.causes().containsKey(area) && !anywhere || anywhere && said) {
-        continue;
-      }
-      List<Cause> like =
-          base.causes().values().stream()
-              .filter(c -> isKnown(c) && (anywhere || c.area().equals(area)))
-              .toList();
-      boolean about =
-          anywhere
-              || area.equals(check.area())
-              || like.stream().anyMatch(c -> check.likelihood().containsKey(c.id()));
-      if (!about && said) {
-        rows[at] = rows[causes.indexOf(Cause.NOT_IN_RULE_BASE)];
-        continue;
-      }
-      double[] row = new double[outcomes];
+    double[] mean = new double[outcomes];
+    List<Cause> known = base.causes().values().stream().filter(PlainModel::isKnown).toList();
+    for (Cause cause : known) {
+      double[] shows = check.likelihood().get(cause.id());
       for (int y = 0; y < outcomes; y++) {
-        double first = y == 0 ? 1 : 0;
-        double mean = 0;
-        for (Cause c : like) {
-          double[] shows = check.likelihood().get(c.id());
-          mean += shows == null ? first : shows[y];
-        }
-        row[y] =
-            about
-                ? (1 - own) * mean / like.size() + own / outcomes
-                : 0.98 * first + 0.02 / outcomes;
+        mean[y] += (shows == null ? y == 0 ? 1 : 0 : shows[y]) / known.size();
       }
-      rows[at] = slipped(row);
+      if (shows != null) {
+        rows[causes.indexOf("not-in-rule-base like " + cause.id())] = spread(shows, own);
+      }
     }
+    if (!check.likelihood().containsKey(Cause.NOT_IN_RULE_BASE)) {
+      rows[causes.indexOf(Cause.NOT_IN_RULE_BASE)] = spread(mean, own);
+    }
+  }
+
+  private double[] spread(double[] row, double own) {
+    double[] spread = new double[row.length];
+    for (int y = 0; y < row.length; y++) {
+      spread[y] = (1 - own) * row[y] + own / row.length;
+    }
+    return slipped(spread);
   }
 
   /** The same with the kinds of the unknown told as one cause: the chance that some is there. */
