@@ -96,7 +96,8 @@ final class SharedAnswers {
     double[] base = table.cumulativeBase();
     row(check, "", base, others(table, set, -1), weights, together, slopes);
     for (int cause : set) {
-      double[] row = table.cumulative(cause);
+      // The row of a kind of a cause follows from other rows and stands on no card.
+      double[] row = model.told(cause) == cause ? table.cumulative(cause) : null;
       if (row != null) {
         double[] others = others(table, set, cause);
         for (int y = 0; y < others.length; y++) {

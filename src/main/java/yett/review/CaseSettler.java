@@ -102,7 +102,7 @@ public final class CaseSettler {
     Map<String, Double> shares = new HashMap<>();
     for (int c = 0; c < model.size(); c++) {
       if (model.prior(c) > 0) {
-        shares.put(model.causes().get(c), model.prior(c) / (1 - none));
+        shares.merge(model.causes().get(model.told(c)), model.prior(c) / (1 - none), Double::sum);
       }
     }
     return shares;
