@@ -79,7 +79,7 @@ public final class Sensitivity {
   }
 
   private int has(int set, int cause) {
-    return Arrays.binarySearch(sets[set], cause) >= 0 ? 1 : 0;
+    return Arrays.stream(sets[set]).anyMatch(c -> model.told(c) == cause) ? 1 : 0;
   }
 
   private Map<Entry, Double> along(double[] contrast) {

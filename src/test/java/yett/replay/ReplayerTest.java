@@ -57,14 +57,14 @@ class ReplayerTest {
     assertThat(first.why().saves()).hasValueSatisfying(saves -> assertThat(saves).isPositive());
     assertThat(first.why().next()).isPresent();
     assertThat(first.why().words()).matches("saves .* minutes on average .*would save.*");
-    Taken sag = step(slack, "chain-sag");
-    assertThat(sag.asked()).startsWith("How far does the upper run");
-    assertThat(sag.answer()).isEqualTo("190 mm");
-    assertThat(sag.meaning().orElseThrow().outcome()).isEqualTo("slack");
-    assertThat(sag.meaning().orElseThrow().words()).isEqualTo("above expectation");
-    assertThat(sag.belief()).doesNotContainValue(0.0);
-    assertThat(sag.belief().keySet()).first().isEqualTo("chain-slack");
-    assertThat(sag.minutes()).isEqualTo(3);
+    Taken rest = step(slack, "battery-rest-voltage");
+    assertThat(rest.asked()).startsWith("What is the voltage across the two batteries");
+    assertThat(rest.answer()).isEqualTo("25.9 V");
+    assertThat(rest.meaning().orElseThrow().outcome()).isEqualTo("charged");
+    assertThat(rest.meaning().orElseThrow().words()).isEqualTo("above 25.2 V");
+    assertThat(rest.belief()).doesNotContainValue(0.0);
+    assertThat(rest.belief().keySet()).first().isEqualTo("mains-missing");
+    assertThat(rest.minutes()).isEqualTo(3);
     Taken repair = step(slack, "tighten-chain");
     assertThat(repair.why().plan()).first().isEqualTo("tighten-chain");
   }

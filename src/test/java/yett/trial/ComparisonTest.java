@@ -75,9 +75,9 @@ class ComparisonTest {
 
   @Test
   void the_new_cause_that_took_a_case_over_is_named_with_what_spoke_for_it() {
-    SmallFolder more = new SmallFolder(other);
+    SmallFolder more = new SmallFolder(other).noisy();
     more.write("worn.yaml", WORN);
-    assertThat(slack(new SmallFolder(one), more).words())
+    assertThat(slack(new SmallFolder(one).noisy(), more).words())
         .anySatisfy(
             w ->
                 assertThat(w)

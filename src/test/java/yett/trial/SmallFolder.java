@@ -16,7 +16,6 @@ final class SmallFolder {
       case: slack
       person: technician
       site: {opening: 6 m}
-      complaints: [noisy-chain]
       answers:
         danger-person: nobody
         display-lit: steady
@@ -66,6 +65,11 @@ final class SmallFolder {
     }
     write(name, text.replace(words, others));
     return this;
+  }
+
+  /** The case of the slack chain with the complaint that tells most. */
+  SmallFolder noisy() {
+    return change("harbour.case.yaml", "opening: 6 m}", "opening: 6 m}\ncomplaints: [noisy-chain]");
   }
 
   Path path() {
