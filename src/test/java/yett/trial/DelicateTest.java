@@ -27,12 +27,9 @@ class DelicateTest {
   @Test
   void a_number_that_could_turn_the_first_place_is_told() {
     SmallFolder small = new SmallFolder(folder);
-    assertThat(numbers(small).stream().flatMap(n -> n.turns().stream())).doesNotContain("slack");
-    // Now little speaks for the slack chain, so little would put another cause first.
-    small
-        .change("causes.yaml", "prior: 0.15", "prior: 0.09")
-        .change("harbour.case.yaml", "noise-kind: slap", "noise-kind: cannot tell")
-        .change("harbour.case.yaml", "chain-sag: [190 mm, 84 mm]", "chain-sag: cannot tell");
-    assertThat(numbers(small).stream().flatMap(n -> n.turns().stream())).contains("slack");
+    assertThat(numbers(small).stream().flatMap(n -> n.turns().stream())).isEmpty();
+    // The gate is meant to stand open: now as much speaks for that, so little would put it first.
+    small.change("harbour.case.yaml", "held-open: not-meant", "held-open: meant");
+    assertThat(numbers(small).stream().flatMap(n -> n.turns().stream())).contains("dark-display");
   }
 }
