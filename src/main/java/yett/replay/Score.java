@@ -12,12 +12,20 @@ import java.util.function.ToDoubleFunction;
  * @param first of the judged cases, those with the right cause first or exactly the right stop
  * @param inFirstThree of the judged cases, those with the right cause among the first three or
  *     exactly the right stop
- * @param checks median number of checks of a case
+ * @param toFind median number of checks that are asked to find the fault
+ * @param checks median number of all checks of a case, with those that repairs make necessary
  * @param minutes median minutes of a case by the cards
  * @param unsafe how many proposals were unsafe
  */
 public record Score(
-    int cases, int judged, int first, int inFirstThree, double checks, double minutes, int unsafe) {
+    int cases,
+    int judged,
+    int first,
+    int inFirstThree,
+    double toFind,
+    double checks,
+    double minutes,
+    int unsafe) {
 
   public static Score of(List<Replayed> cases) {
     return new Score(
@@ -25,6 +33,7 @@ public record Score(
         count(cases, c -> right(c).map(r -> true)),
         count(cases, Score::right),
         count(cases, c -> c.judged().stop().or(() -> c.judged().inFirstThree())),
+        median(cases, Score::toFind),
         median(cases, Score::checks),
         median(cases, Replayed::spentMinutes),
         cases.stream().mapToInt(c -> c.unsafe().size()).sum());
@@ -41,6 +50,13 @@ public record Score(
   /** How many checks were asked. */
   public static long checks(Replayed replayed) {
     return replayed.steps().stream().filter(s -> s.kind().equals("check")).count();
+  }
+
+  /** How many of them were asked because of what they would tell, not to follow up a repair. */
+  static long toFind(Replayed replayed) {
+    return replayed.steps().stream()
+        .filter(s -> s.kind().equals("check") && s.why().saves().isPresent())
+        .count();
   }
 
   private static int count(List<Replayed> cases, Function<Replayed, Optional<Boolean>> what) {
@@ -68,10 +84,12 @@ public record Score(
                 inFirstThree);
     return String.format(
         Locale.ROOT,
-        "%d %s: %smedian of %.0f checks and %.0f min; unsafe proposals: %s",
+        "%d %s: %smedian of %.0f checks to find the fault, %.0f with those after repairs, and %.0f"
+            + " min; unsafe proposals: %s",
         cases,
         cases == 1 ? "case" : "cases",
         judgement,
+        toFind,
         checks,
         minutes,
         unsafe == 0 ? "none" : Integer.toString(unsafe));

@@ -81,12 +81,15 @@ final class Missing {
   }
 
   String standsOut() {
+    List<Case> handedOver = all.stream().filter(c -> c.played().handedOver()).toList();
     return Text.words(
         "- With the card of the cause missing, *not in this rule base* stood first or second in %s at"
-            + " the first repair and in %s at the end; a wrong cause had over 80 %% at the first"
-            + " repair in %s, one of the missing card's area in %s.",
+            + " the first repair and in %s at the end, of those handed over in %s (the others ran"
+            + " again at some try); a wrong cause had over 80 %% at the first repair in %s, one of"
+            + " the missing card's area in %s.",
         share(all, c -> c.knowsItsLimits(c.played().last())),
         share(all, c -> c.knowsItsLimits(c.played().end())),
+        share(handedOver, c -> c.knowsItsLimits(c.played().end())),
         share(all, c -> c.surelyWrong().isPresent()),
         share(all, this::isOfItsArea));
   }
