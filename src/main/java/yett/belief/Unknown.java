@@ -27,6 +27,7 @@ final class Unknown {
 
   private final List<Cause> known = new ArrayList<>();
   private final boolean there;
+  private final double knownPriors;
 
   Unknown(RuleBase base) {
     there = base.causes().containsKey(Cause.NOT_IN_RULE_BASE);
@@ -37,6 +38,7 @@ final class Unknown {
         known.add(cause);
       }
     }
+    knownPriors = known.stream().mapToDouble(Cause::prior).sum();
   }
 
   /** Causes that have an unknown double. */
@@ -55,7 +57,7 @@ final class Unknown {
 
   /** Share of the unknown that looks like a cause. */
   double shareLike(Cause cause) {
-    return (1 - LIKE_NONE) * cause.prior() / known.stream().mapToDouble(Cause::prior).sum();
+    return (1 - LIKE_NONE) * cause.prior() / knownPriors;
   }
 
   /** What each kind shows on a check, by its name in the model. */
@@ -76,14 +78,15 @@ final class Unknown {
   }
 
   private double[] mean(Check check) {
-    double[] mean = new double[check.outcomes().size()];
+    double[] ordinary = ordinary(check);
+    double[] mean = new double[ordinary.length];
     for (Cause cause : known) {
-      double[] row = check.likelihood().getOrDefault(cause.id(), ordinary(check));
+      double[] row = check.likelihood().getOrDefault(cause.id(), ordinary);
       for (int i = 0; i < mean.length; i++) {
         mean[i] += row[i] / known.size();
       }
     }
-    return known.isEmpty() ? ordinary(check) : mean;
+    return known.isEmpty() ? ordinary : mean;
   }
 
   private static double[] ordinary(Check check) {

@@ -44,12 +44,7 @@ public final class Outlook {
       return "";
     }
     Measures measures = check.measures().get();
-    double[] ends =
-        Interpretation.range(
-            check,
-            outcome,
-            expectation.map(Expectation::low).orElse(Double.NaN),
-            expectation.map(Expectation::high).orElse(Double.NaN));
+    double[] ends = Interpretation.range(check, outcome, expectation);
     if (Double.isInfinite(ends[0])) {
       return "below " + measures.showRounded(ends[1]);
     }

@@ -52,12 +52,7 @@ final class Readings {
   private double value(Check check, int outcome, Optional<Expectation> usual) {
     double[][] bands = new double[check.outcomes().size()][];
     for (int i = 0; i < bands.length; i++) {
-      bands[i] =
-          Interpretation.range(
-              check,
-              i,
-              usual.map(Expectation::low).orElse(Double.NaN),
-              usual.map(Expectation::high).orElse(Double.NaN));
+      bands[i] = Interpretation.range(check, i, usual);
     }
     Measures measures = check.measures().orElseThrow();
     double[] band = bands[outcome];

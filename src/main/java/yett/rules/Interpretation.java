@@ -12,6 +12,7 @@ import yett.knowledge.Band;
 import yett.knowledge.Check;
 import yett.knowledge.Instruments;
 import yett.knowledge.Role;
+import yett.rules.Conclusion.Expectation;
 
 /** What rules need to weigh answers; called from their consequences. */
 public final class Interpretation {
@@ -77,9 +78,12 @@ public final class Interpretation {
   /**
    * The readings that count as an outcome, canonical unit.
    *
+   * @param usual what is usual on this gate; without it a band that it places has no numbers
    * @return lower and upper limit, infinite where there is none
    */
-  public static double[] range(Check check, int outcome, double low, double high) {
+  public static double[] range(Check check, int outcome, Optional<Expectation> usual) {
+    double low = usual.map(Expectation::low).orElse(Double.NaN);
+    double high = usual.map(Expectation::high).orElse(Double.NaN);
     Band band = band(check, outcome);
     return new double[] {limit(band.low(), low, high), limit(band.high(), low, high)};
   }

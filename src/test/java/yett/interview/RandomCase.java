@@ -15,7 +15,6 @@ import yett.knowledge.Measures;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
-import yett.rules.Conclusion.Expectation;
 import yett.rules.Interpretation;
 
 /**
@@ -255,11 +254,7 @@ final class RandomCase {
     var expectation = moment.judgement().expectation(check.id());
     if (chance(0.5) && (expectation.isPresent() || !Interpretation.relative(check))) {
       double[] ends =
-          Interpretation.range(
-              check,
-              random.nextInt(check.outcomes().size()),
-              expectation.map(Expectation::low).orElse(Double.NaN),
-              expectation.map(Expectation::high).orElse(Double.NaN));
+          Interpretation.range(check, random.nextInt(check.outcomes().size()), expectation);
       double limit = Double.isInfinite(ends[0]) ? ends[1] : ends[0];
       double near = limit * (1 + 0.02 * random.nextGaussian());
       if (measures.possible(near)) {

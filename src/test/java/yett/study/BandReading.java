@@ -24,12 +24,7 @@ public final class BandReading {
       return new Answer.CannotTell();
     }
     Measures measures = check.measures().orElseThrow();
-    double[] ends =
-        Interpretation.range(
-            check,
-            outcome,
-            usual.map(Expectation::low).orElse(Double.NaN),
-            usual.map(Expectation::high).orElse(Double.NaN));
+    double[] ends = Interpretation.range(check, outcome, usual);
     double limit = Double.isInfinite(ends[0]) ? ends[1] : ends[0];
     double reach = Math.max(Math.abs(limit) / 2, 6 * Instruments.uncertainty(measures, limit));
     double low = Math.max(measures.least(), Double.isInfinite(ends[0]) ? limit - reach : ends[0]);
