@@ -34,15 +34,22 @@ final class InventedRuleBase {
 
   private final SplittableRandom random;
   private final int size;
+  private final String last;
 
-  private InventedRuleBase(int size, long seed) {
+  private InventedRuleBase(int size, String last, long seed) {
     this.random = new SplittableRandom(seed);
     this.size = size;
+    this.last = last;
   }
 
-  /** The same for the same size and seed. */
+  /** The same for the same size and seed; the last cause is the unknown. */
   static RuleBase of(int causes, long seed) {
-    return new InventedRuleBase(causes, seed).build();
+    return new InventedRuleBase(causes, Cause.NOT_IN_RULE_BASE, seed).build();
+  }
+
+  /** The same, but the last cause is like the others, so that the model has no hidden doubles. */
+  static RuleBase ofKnown(int causes, long seed) {
+    return new InventedRuleBase(causes, "cause-" + (causes - 1), seed).build();
   }
 
   private RuleBase build() {
@@ -94,7 +101,7 @@ final class InventedRuleBase {
   }
 
   private String id(int cause) {
-    return cause == size - 1 ? Cause.NOT_IN_RULE_BASE : "cause-" + cause;
+    return cause == size - 1 ? last : "cause-" + cause;
   }
 
   private Map<String, Cause> causes() {
