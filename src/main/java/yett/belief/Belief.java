@@ -30,7 +30,9 @@ public final class Belief {
   private final int[] current;
   private final double[] weights;
   private final double logEvidence;
-  private final List<Observation> sinceRepair;
+
+  /** Answers in their order, those between two repairs together; the last list is of today. */
+  private final List<List<Observation>> seen;
 
   private Belief(
       CausalModel model,
@@ -41,7 +43,7 @@ public final class Belief {
       int[] current,
       double[] weights,
       double logEvidence,
-      List<Observation> sinceRepair) {
+      List<List<Observation>> seen) {
     this.model = model;
     this.lattice = lattice;
     this.likelihoods = likelihoods;
@@ -50,7 +52,7 @@ public final class Belief {
     this.current = current;
     this.weights = weights;
     this.logEvidence = logEvidence;
-    this.sinceRepair = sinceRepair;
+    this.seen = seen;
   }
 
   /**
@@ -103,7 +105,7 @@ public final class Belief {
         all,
         weights,
         0,
-        List.of());
+        List.of(List.of()));
   }
 
   /**
@@ -112,28 +114,56 @@ public final class Belief {
    * @throws ImpossibleEvidence if no enumerated set of causes allows it
    */
   public Belief learn(Observation observation) {
-    double[] likelihood = likelihood(observation);
-    double[] next = new double[weights.length];
-    for (int i = 0; i < next.length; i++) {
-      next[i] = weights[i] * likelihood[current[i]];
+    double[] next = given(observation);
+    List<Observation> today = new ArrayList<>(seen.get(seen.size() - 1));
+    today.add(observation);
+    List<List<Observation>> all = new ArrayList<>(seen.subList(0, seen.size() - 1));
+    all.add(List.copyOf(today));
+    return scaled(initial, current, next, List.copyOf(all), observation.check());
+  }
+
+  /** Weights times the chance of an observation if it were made now. */
+  private double[] given(Observation observation) {
+    List<List<Observation>> before = sameThing(observation.check());
+    double[] likelihood = likelihoods.of(observation, today(before));
+    double[] untouched = again(before) ? likelihoods.of(observation, before) : likelihood;
+    double[] given = new double[weights.length];
+    for (int i = 0; i < given.length; i++) {
+      given[i] = weights[i] * (untouched(i) ? untouched : likelihood)[current[i]];
     }
-    List<Observation> seen = new ArrayList<>(sinceRepair);
-    seen.add(observation);
-    return scaled(initial, current, next, List.copyOf(seen), observation.check());
+    return given;
   }
 
-  private double[] likelihood(Observation observation) {
-    return likelihoods.of(observation, sameThing(observation.check()));
+  /** Whether no repair has changed anything, so that a check made again shows the same. */
+  private boolean untouched(int i) {
+    return initial[i] == current[i];
   }
 
-  /** Answers since the last repair that this check repeats, or that repeat it. */
-  private List<Observation> sameThing(String check) {
+  /** Answers to checks that this one repeats, or that repeat it. */
+  private List<List<Observation>> sameThing(String check) {
     String original = model.original(check);
-    return sinceRepair.stream().filter(o -> model.original(o.check()).equals(original)).toList();
+    return seen.stream()
+        .map(
+            between ->
+                between.stream().filter(o -> model.original(o.check()).equals(original)).toList())
+        .toList();
+  }
+
+  private static List<List<Observation>> today(List<List<Observation>> before) {
+    return before.subList(before.size() - 1, before.size());
+  }
+
+  /** Whether some of these answers were given before the last repair. */
+  private static boolean again(List<List<Observation>> before) {
+    return !before.subList(0, before.size() - 1).stream().allMatch(List::isEmpty);
   }
 
   private Belief scaled(
-      int[] nextInitial, int[] nextCurrent, double[] next, List<Observation> seen, String what) {
+      int[] nextInitial,
+      int[] nextCurrent,
+      double[] next,
+      List<List<Observation>> seen,
+      String what) {
     double total = Arrays.stream(next).sum();
     if (!(total > 0)) {
       throw new ImpossibleEvidence(what);
@@ -165,7 +195,9 @@ public final class Belief {
         left.add(initial[i], current[i], weights[i]);
       }
     }
-    return scaled(left.initial(), left.current(), left.weights(), List.of(), "repair");
+    List<List<Observation>> all = new ArrayList<>(seen);
+    all.add(List.of());
+    return scaled(left.initial(), left.current(), left.weights(), List.copyOf(all), "repair");
   }
 
   /**
@@ -186,7 +218,29 @@ public final class Belief {
       }
       next[i] *= cured ? works : 1 - works;
     }
-    return scaled(initial, current, next, sinceRepair, "retest");
+    return scaled(initial, current, next, seen, "retest");
+  }
+
+  /**
+   * What is believed after a try in which the gate failed and somebody saw how. A gate that no
+   * repair has changed mostly does the same again; one that has changed does what its remaining
+   * causes show.
+   *
+   * @param same whether it did all of what was complained of
+   * @param complaints what was complained of; nothing is learned if nothing was
+   */
+  public Belief failed(boolean same, List<Observation> complaints) {
+    if (complaints.isEmpty()) {
+      return this;
+    }
+    double[] shown = likelihoods.together(complaints);
+    double[] next = new double[weights.length];
+    for (int i = 0; i < next.length; i++) {
+      double anew = shown[current[i]];
+      double chance = untouched(i) ? Repetition.AGAIN + (1 - Repetition.AGAIN) * anew : anew;
+      next[i] = weights[i] * (same ? chance : 1 - chance);
+    }
+    return scaled(initial, current, next, seen, "retest");
   }
 
   /** Chance that each cause was there at the call-out, in the model's order. */
@@ -247,12 +301,7 @@ public final class Belief {
 
   /** Chance of an observation if it were made now. */
   public double chanceOf(Observation observation) {
-    double[] likelihood = likelihood(observation);
-    double chance = 0;
-    for (int i = 0; i < weights.length; i++) {
-      chance += weights[i] * likelihood[current[i]];
-    }
-    return chance;
+    return Arrays.stream(given(observation)).sum();
   }
 
   /** The most probable sets that remain, to be planned with. */
@@ -276,17 +325,34 @@ public final class Belief {
    * @return by outcome, then by set
    */
   public double[][] predict(String check, Support support) {
-    List<Observation> sameThing = sameThing(check);
-    if (sameThing.isEmpty() && !model.shared(check)) {
+    List<List<Observation>> before = sameThing(check);
+    if (!model.shared(check) && before.stream().allMatch(List::isEmpty)) {
       return model.table(check).outcomeChances(support.sets());
     }
     Likelihoods few = Likelihoods.over(model, support.sets());
+    double[] untouched = again(before) ? untouched(support) : new double[support.size()];
     int outcomes = model.table(check).outcomes();
     double[][] chances = new double[outcomes][];
     for (int y = 0; y < outcomes; y++) {
-      chances[y] = few.of(Observation.of(check, y, outcomes), sameThing);
+      Observation sure = Observation.of(check, y, outcomes);
+      chances[y] = few.of(sure, today(before));
+      double[] same = again(before) ? few.of(sure, before) : chances[y];
+      for (int h = 0; h < same.length; h++) {
+        chances[y][h] += untouched[h] * (same[h] - chances[y][h]);
+      }
     }
     return chances;
+  }
+
+  /** Share of each set of a support in which no repair has changed anything. */
+  private double[] untouched(Support support) {
+    double[] all = new double[lattice.size()];
+    double[] same = new double[lattice.size()];
+    for (int i = 0; i < weights.length; i++) {
+      all[current[i]] += weights[i];
+      same[current[i]] += untouched(i) ? weights[i] : 0;
+    }
+    return support.shares(same, all);
   }
 
   /**

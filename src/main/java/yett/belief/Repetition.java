@@ -9,4 +9,11 @@ package yett.belief;
  * @param share 0 (independent) to 1 (the same thing)
  * @param outcomes for each outcome of the original the same outcome here, or -1 if there is none
  */
-record Repetition(String original, double share, int[] outcomes) {}
+record Repetition(String original, double share, int[] outcomes) {
+  /**
+   * Chance that a check made again after a repair shows the same once more, or that the gate does
+   * the same once more when it is tried, where no repair has changed anything: the same gate, and
+   * the same person looking (considered judgement).
+   */
+  static final double AGAIN = 0.9;
+}

@@ -67,6 +67,11 @@ public final class Support {
     return weights.clone();
   }
 
+  /** Of each set, a part of a whole that are both given by position in the lattice. */
+  double[] shares(double[] part, double[] whole) {
+    return Arrays.stream(hypotheses).mapToDouble(h -> part[h] / whole[h]).toArray();
+  }
+
   /** Causes of set number {@code i}, ascending positions in the model. */
   public int[] causes(int i) {
     return sets[i].clone();

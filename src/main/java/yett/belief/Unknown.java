@@ -20,10 +20,7 @@ final class Unknown {
   static final double LIKE_NONE = 0.2;
 
   /** How often a double shows on a check of its cause in a way of its own, evenly over outcomes. */
-  static final double OWN_WAY = 0.25;
-
-  /** The same of complaints. */
-  static final double SAID = 0.1;
+  static final double OWN_WAY = 0.1;
 
   private final List<Cause> known = new ArrayList<>();
   private final boolean there;
@@ -67,11 +64,10 @@ final class Unknown {
       return rows;
     }
     double[] said = check.likelihood().get(Cause.NOT_IN_RULE_BASE);
-    double own = check.kind() == Check.Kind.COMPLAINT ? SAID : OWN_WAY;
-    rows.put(Cause.NOT_IN_RULE_BASE, said != null ? said : blurred(mean(check), own));
+    rows.put(Cause.NOT_IN_RULE_BASE, said != null ? said : blurred(mean(check)));
     for (Cause cause : known) {
       if (check.likelihood().containsKey(cause.id())) {
-        rows.put(like(cause), blurred(check.likelihood().get(cause.id()), own));
+        rows.put(like(cause), blurred(check.likelihood().get(cause.id())));
       }
     }
     return rows;
@@ -95,10 +91,10 @@ final class Unknown {
     return row;
   }
 
-  private static double[] blurred(double[] row, double share) {
+  private static double[] blurred(double[] row) {
     double[] blurred = new double[row.length];
     for (int i = 0; i < row.length; i++) {
-      blurred[i] = (1 - share) * row[i] + share / row.length;
+      blurred[i] = (1 - OWN_WAY) * row[i] + OWN_WAY / row.length;
     }
     return blurred;
   }

@@ -29,7 +29,7 @@ final class BeliefFold {
 
   private record Mend(long event, String repair) implements Deed {}
 
-  private record Try(long event, boolean cured) implements Deed {}
+  private record Try(long event, Event.Retested tried) implements Deed {}
 
   /**
    * Where a deed led to.
@@ -197,14 +197,23 @@ final class BeliefFold {
   private Deed deed(Entry entry) {
     return entry.event() instanceof Event.Repaired r
         ? new Mend(entry.number(), r.repair())
-        : new Try(entry.number(), ((Event.Retested) entry.event()).cured());
+        : new Try(entry.number(), (Event.Retested) entry.event());
   }
 
   private Belief apply(Belief belief, Deed deed) {
     if (deed instanceof Mend mend) {
       return belief.repaired(base.repairs().get(mend.repair()).removes());
     }
-    return belief.retested(((Try) deed).cured(), retestFails);
+    Event.Retested tried = ((Try) deed).tried();
+    Belief after = belief.retested(tried.cured(), retestFails);
+    return tried.same().map(same -> after.failed(same, complaints())).orElse(after);
+  }
+
+  private List<Observation> complaints() {
+    return deeds.stream()
+        .filter(d -> d instanceof Learn learn && learn.event() == 0 && said(learn))
+        .map(d -> observation((Learn) d))
+        .toList();
   }
 
   private static Observation observation(Learn learn) {
@@ -245,7 +254,7 @@ final class BeliefFold {
     return new Trail.Move(
         tried.event(),
         "retest",
-        tried.cured() ? "the gate runs" : "the gate still fails",
+        "the gate " + tried.tried().words(),
         "a repair that cured, or did not, tells what was wrong",
         "the repair's card",
         before,

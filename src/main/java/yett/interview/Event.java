@@ -1,8 +1,10 @@
 package yett.interview;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.util.List;
+import java.util.Optional;
 import yett.knowledge.Role;
 
 /** Something that happened in a case. A case is the list of its events; nothing is ever changed. */
@@ -72,7 +74,32 @@ public sealed interface Event {
    */
   record Repaired(String repair, boolean done) implements Event {}
 
-  record Retested(boolean cured) implements Event {}
+  /**
+   * The gate was tried.
+   *
+   * @param same of one that failed, whether it did all of what was complained of; empty if nobody
+   *     could tell how it failed
+   */
+  record Retested(
+      boolean cured, @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Boolean> same)
+      implements Event {
+    public Retested {
+      same = cured || same == null ? Optional.empty() : same; // events before this was kept: null
+    }
+
+    public Retested(boolean cured) {
+      this(cured, Optional.empty());
+    }
+
+    /** How it went, to be told of the gate. */
+    public String words() {
+      if (cured) {
+        return "ran";
+      }
+      return same.map(s -> s ? "still did what was complained of" : "failed in another way")
+          .orElse("still failed");
+    }
+  }
 
   /** A proof failed and the search goes on. */
   record Reopened(String proof) implements Event {}

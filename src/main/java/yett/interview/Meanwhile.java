@@ -238,7 +238,7 @@ public final class Meanwhile {
       return e.repair().replace('-', ' ') + (e.done() ? ": done" : ": could not be done");
     }
     if (event instanceof Event.Retested e) {
-      return e.cured() ? "the gate runs as it should" : "the gate still fails";
+      return "the gate " + e.words();
     }
     return EventText.write(event);
   }

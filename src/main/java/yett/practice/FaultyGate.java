@@ -102,4 +102,9 @@ public final class FaultyGate implements Respondent {
         remaining().stream()
             .noneMatch(c -> noise.even("try with " + c) < base.causes().get(c).retestFails()));
   }
+
+  @Override
+  public Optional<Boolean> sameTrouble() {
+    return witness.sameTrouble();
+  }
 }

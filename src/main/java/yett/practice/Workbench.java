@@ -220,14 +220,15 @@ public final class Workbench implements AutoCloseable {
   /**
    * Tries the gate; after a repair, what it does is evidence.
    *
-   * @return whether it runs as it should
+   * @return how it ran
    */
-  public boolean tryOut() {
+  public Event.Retested tryOut() {
     judge(Compass.RETEST, "Try the gate");
     boolean runs = gate.cured().orElse(remaining().isEmpty());
-    record(new Event.Retested(runs));
+    Event.Retested tried = new Event.Retested(runs, gate.sameTrouble());
+    record(tried);
     follow();
-    return runs;
+    return tried;
   }
 
   /**

@@ -179,7 +179,7 @@ public final class HandOverSheet {
         if (deed.event() instanceof Event.Repaired e) {
           lines.add(words.repair(e.repair()) + ": done");
         } else if (deed.event() instanceof Event.Retested e) {
-          lines.add(e.cured() ? "Then the gate ran." : "Then the gate still failed.");
+          lines.add("Then the gate " + e.words() + ".");
         }
       }
       state.declined().keySet().stream()

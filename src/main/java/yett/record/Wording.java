@@ -200,7 +200,7 @@ public final class Wording {
       return "the repair \"" + repair(e.repair()) + "\"";
     }
     if (event instanceof Event.Retested e) {
-      return "the try of the gate (" + (e.cured() ? "it ran" : "it failed") + ")";
+      return "the try of the gate (it " + e.words() + ")";
     }
     if (event instanceof Event.Noted e) {
       return "the note \"" + Markdown.plain(e.text()) + "\"";

@@ -49,8 +49,7 @@ final class WorkLines {
                 + words.repair(e.repair())
                 + (e.done() ? ": done" : ": could not be done"));
       } else if (entry.event() instanceof Event.Retested e) {
-        lines.add(
-            Wording.time(entry.at()) + (e.cured() ? " The gate ran." : " The gate still failed."));
+        lines.add(Wording.time(entry.at()) + " The gate " + e.words() + ".");
       }
     }
     page.list("Repairs", lines);

@@ -38,4 +38,7 @@ public interface Respondent {
 
   /** Whether the gate runs; empty if that is not known. */
   Optional<Boolean> cured();
+
+  /** Whether a gate that does not run does what was complained of; empty if that is not known. */
+  Optional<Boolean> sameTrouble();
 }

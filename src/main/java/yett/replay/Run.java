@@ -214,9 +214,10 @@ final class Run {
     }
     transcript.tried(cured.get());
     boolean assumed = recorded.retests().isEmpty();
-    String answer = cured.get() ? "cured" : "fails";
     Why why = Why.of("a repair that cured, or did not, tells what was wrong");
-    begin("retest", "retest", asked, why, answer, assumed, new Event.Retested(cured.get()));
+    Event.Retested tried = new Event.Retested(cured.get(), witness.sameTrouble());
+    String answer = cured.get() ? "cured" : tried.same().isPresent() ? "fails as before" : "fails";
+    begin("retest", "retest", asked, why, answer, assumed, tried);
   }
 
   private void settle(Step.Settle step) {

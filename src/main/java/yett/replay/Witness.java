@@ -137,4 +137,11 @@ public final class Witness implements Respondent {
     Optional<Boolean> told = recorded.retests().flatMap(t -> t.turn(before));
     return told.isPresent() || recorded.truth().isEmpty() ? told : Optional.of(remaining.isEmpty());
   }
+
+  /** A gate from which nothing was taken does the same; what another does, no file tells. */
+  @Override
+  public Optional<Boolean> sameTrouble() {
+    boolean untouched = recorded.truth().isPresent() && removed.isEmpty();
+    return untouched ? Optional.of(true) : Optional.empty();
+  }
 }

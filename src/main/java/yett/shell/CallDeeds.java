@@ -92,7 +92,7 @@ final class CallDeeds {
   }
 
   private void retest() {
-    List<String> texts = List.of("it runs as it should", "it still fails");
+    TryEnds ends = new TryEnds(sitting.moment().state());
     sitting.show(
         Block.heading("Does it run now?"),
         Block.paragraph(
@@ -101,14 +101,14 @@ final class CallDeeds {
                     Text.strong(
                         "Stand to the side, with nobody in the opening. Let it open once and close"
                             + " once, and watch. Does it run as it should?"))),
-        Block.numbered(texts));
+        Block.numbered(ends.texts()));
     questions
         .one(
             "Answer",
-            List.of("yes", "no"),
-            texts,
-            "Type 1 if it runs as it should, 2 if it still fails; hand over if nobody can try it.")
-        .ifPresent(answer -> sitting.record(new Event.Retested(answer == 0)));
+            ends.words(),
+            ends.texts(),
+            ends.refusal() + " Type hand over if nobody can try it.")
+        .ifPresent(answer -> sitting.record(ends.event(answer)));
   }
 
   private void solved(Step.CloseSolved step) {

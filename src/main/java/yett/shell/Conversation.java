@@ -248,25 +248,21 @@ final class Conversation {
   }
 
   private void retest() {
-    List<String> texts = List.of("it runs as it should", "it still fails");
+    TryEnds ends = new TryEnds(sitting.moment().state());
     sitting.show(
         Block.heading("Retest"),
         Block.paragraph(
             "Give a command and watch a whole run in both directions. Does the gate run as it "
                 + "should?"),
-        Block.numbered(texts));
-    OptionalInt answer =
-        questions.one(
-            "Answer",
-            List.of("yes", "no"),
-            texts,
-            "Type 1 if it runs as it should, 2 if it still fails.");
+        Block.numbered(ends.texts()));
+    OptionalInt answer = questions.one("Answer", ends.words(), ends.texts(), ends.refusal());
     if (answer.isEmpty()) {
       return;
     }
-    sitting.record(new Event.Retested(answer.getAsInt() == 0));
+    Event.Retested tried = ends.event(answer.getAsInt());
+    sitting.record(tried);
     List<Trail.Move> moves = sitting.moment().trail().moves();
-    if (answer.getAsInt() == 1 && !moves.isEmpty()) {
+    if (!tried.cured() && !moves.isEmpty()) {
       sitting.say(
           "Not cured. That is evidence too: "
               + sitting.views().movement(moves.get(moves.size() - 1), sitting.moment()));

@@ -9,6 +9,7 @@ import yett.console.Console;
 import yett.console.Input;
 import yett.interview.Answer;
 import yett.interview.Ending;
+import yett.interview.Event;
 import yett.interview.Step;
 import yett.knowledge.Check;
 import yett.knowledge.Names;
@@ -269,7 +270,8 @@ final class PracticeTable {
 
   private void tryOut() {
     if (!told(bench.tryRefused())) {
-      say(bench.tryOut() ? "It runs as it should." : "It still fails.");
+      Event.Retested tried = bench.tryOut();
+      say(tried.cured() ? "It runs as it should." : "It " + tried.words() + ".");
     }
   }
 

@@ -15,6 +15,7 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import yett.belief.PlainModel.Answered;
+import yett.belief.PlainModel.Failed;
 import yett.belief.PlainModel.Mended;
 import yett.belief.PlainModel.Step;
 import yett.belief.PlainModel.Tried;
@@ -186,11 +187,16 @@ class EnumerationTest {
     List<Step> steps = new ArrayList<>(answers(plain, random));
     if (random.nextInt(3) > 0) {
       steps.add(mended(plain, random));
-      steps.add(new Tried(random.nextInt(4) == 0, fails(plain, random)));
-      steps.addAll(answers(plain, random).subList(0, 1));
+      boolean cured = random.nextInt(4) == 0;
+      steps.add(new Tried(cured, fails(plain, random)));
+      if (!cured) {
+        steps.add(failed(steps, random));
+      }
+      steps.addAll(answers(plain, random).subList(0, 2));
     }
     if (random.nextInt(3) == 0) {
       steps.add(mended(plain, random));
+      steps.addAll(answers(plain, random).subList(1, 2));
     }
     return steps;
   }
@@ -217,6 +223,13 @@ class EnumerationTest {
       removes[random.nextInt(plain.size())] = random.nextInt(3) == 0 ? 1 : random.nextDouble();
     }
     return new Mended(removes);
+  }
+
+  /** It did what was said at first, or something else. */
+  private static Failed failed(List<Step> steps, SplittableRandom random) {
+    List<Answered> complaints =
+        steps.subList(0, 1 + random.nextInt(3)).stream().map(Answered.class::cast).toList();
+    return new Failed(random.nextBoolean(), complaints);
   }
 
   private static double[] fails(PlainModel plain, SplittableRandom random) {

@@ -29,6 +29,9 @@ final class PlainModel {
 
   record Tried(boolean cured, double[] fails) implements Step {}
 
+  /** How the gate failed: whether it did all of what was complained of. */
+  record Failed(boolean same, List<Answered> complaints) implements Step {}
+
   /** What was there at the call-out, what is there now, and how probable that is. */
   record World(boolean[] before, boolean[] now, double weight) {}
 
@@ -158,7 +161,6 @@ final class PlainModel {
   /** What the kinds of the unknown show on a check. */
   private void unknown(RuleBase base, Check check, double[][] rows) {
     int outcomes = check.outcomes().size();
-    double own = check.kind() == Check.Kind.COMPLAINT ? 0.1 : 0.25;
     double[] mean = new double[outcomes];
     List<Cause> known = base.causes().values().stream().filter(PlainModel::isKnown).toList();
     for (Cause cause : known) {
@@ -167,18 +169,18 @@ final class PlainModel {
         mean[y] += (shows == null ? y == 0 ? 1 : 0 : shows[y]) / known.size();
       }
       if (shows != null) {
-        rows[causes.indexOf("not-in-rule-base like " + cause.id())] = spread(shows, own);
+        rows[causes.indexOf("not-in-rule-base like " + cause.id())] = spread(shows);
       }
     }
     if (!check.likelihood().containsKey(Cause.NOT_IN_RULE_BASE)) {
-      rows[causes.indexOf(Cause.NOT_IN_RULE_BASE)] = spread(mean, own);
+      rows[causes.indexOf(Cause.NOT_IN_RULE_BASE)] = spread(mean);
     }
   }
 
-  private double[] spread(double[] row, double own) {
+  private double[] spread(double[] row) {
     double[] spread = new double[row.length];
     for (int y = 0; y < row.length; y++) {
-      spread[y] = (1 - own) * row[y] + own / row.length;
+      spread[y] = 0.9 * row[y] + 0.1 / row.length;
     }
     return slipped(spread);
   }
@@ -316,27 +318,45 @@ final class PlainModel {
     return greatest;
   }
 
-  /** Chance of all these answers together, about one machine in one state. */
-  double together(List<Answered> answers, boolean[] set) {
-    Map<Integer, List<Answered>> groups = new TreeMap<>();
-    for (Answered a : answers) {
-      int original = looks.get(a.look()).original();
-      groups.computeIfAbsent(original < 0 ? a.look() : original, k -> new ArrayList<>()).add(a);
+  /**
+   * Chance of all these answers together, about one machine in one state; each list is of the time
+   * between two repairs that changed nothing.
+   */
+  double together(List<List<Answered>> epochs, boolean[] set) {
+    Map<Integer, List<List<Answered>>> groups = new TreeMap<>();
+    for (List<Answered> epoch : epochs) {
+      Map<Integer, List<Answered>> here = new TreeMap<>();
+      for (Answered a : epoch) {
+        int original = looks.get(a.look()).original();
+        here.computeIfAbsent(original < 0 ? a.look() : original, k -> new ArrayList<>()).add(a);
+      }
+      here.forEach((k, answers) -> groups.computeIfAbsent(k, x -> new ArrayList<>()).add(answers));
     }
     double product = 1;
-    for (Map.Entry<Integer, List<Answered>> group : groups.entrySet()) {
-      double[] truth = outcomes(looks.get(group.getKey()), set);
-      double sum = 0;
-      for (int a = 0; a < truth.length; a++) {
-        double term = truth[a];
-        for (Answered answer : group.getValue()) {
-          term *= given(answer, group.getKey(), a, set);
-        }
-        sum += term;
-      }
-      product *= sum;
+    for (Map.Entry<Integer, List<List<Answered>>> group : groups.entrySet()) {
+      product *= together(group.getKey(), group.getValue(), 0, -1, set);
     }
     return product;
+  }
+
+  /** What the check itself shows is drawn at first, and again one time in ten after a repair. */
+  private double together(
+      int original, List<List<Answered>> epochs, int at, int first, boolean[] set) {
+    if (at == epochs.size()) {
+      return 1;
+    }
+    double[] truth = outcomes(looks.get(original), set);
+    double sum = 0;
+    double here = 0;
+    for (int a = 0; a < truth.length; a++) {
+      double chance = at == 0 ? truth[a] : 0.1 * truth[a] + (a == first ? 0.9 : 0);
+      for (Answered answer : epochs.get(at)) {
+        chance *= given(answer, original, a, set);
+      }
+      here += chance;
+      sum += at == 0 ? chance * together(original, epochs, 1, a, set) : 0;
+    }
+    return at == 0 ? sum : here * together(original, epochs, at + 1, first, set);
   }
 
   private double given(Answered answer, int original, int outcome, boolean[] set) {
@@ -377,26 +397,43 @@ final class PlainModel {
     for (boolean[] set : sets) {
       worlds.add(new World(set, set, someCause && none(set) ? 0 : prior(set)));
     }
-    List<Answered> epoch = new ArrayList<>();
+    List<List<Answered>> epochs = new ArrayList<>();
+    epochs.add(new ArrayList<>());
     for (Step step : steps) {
       if (step instanceof Answered a) {
-        epoch.add(a);
+        epochs.get(epochs.size() - 1).add(a);
       } else if (step instanceof Mended m) {
-        worlds = mended(weighed(worlds, epoch), m);
-        epoch.clear();
+        worlds = mended(weighed(worlds, epochs), m);
+        epochs.add(new ArrayList<>());
       } else if (step instanceof Tried t) {
         worlds =
             worlds.stream()
                 .map(w -> new World(w.before(), w.now(), w.weight() * tried(t, w.now())))
                 .toList();
+      } else if (step instanceof Failed f) {
+        worlds =
+            worlds.stream()
+                .map(w -> new World(w.before(), w.now(), w.weight() * failed(f, w)))
+                .toList();
       }
     }
-    return weighed(worlds, epoch);
+    return weighed(worlds, epochs);
   }
 
-  private List<World> weighed(List<World> worlds, List<Answered> answers) {
+  /** Weighs the answers of the last epoch; a world that no repair changed remembers the others. */
+  private List<World> weighed(List<World> worlds, List<List<Answered>> epochs) {
+    List<List<Answered>> before = epochs.subList(0, epochs.size() - 1);
+    List<List<Answered>> last = epochs.subList(epochs.size() - 1, epochs.size());
     return worlds.stream()
-        .map(w -> new World(w.before(), w.now(), w.weight() * together(answers, w.now())))
+        .map(
+            w -> {
+              boolean same = Arrays.equals(w.before(), w.now());
+              double chance =
+                  same
+                      ? together(epochs, w.now()) / together(before, w.now())
+                      : together(last, w.now());
+              return new World(w.before(), w.now(), w.weight() * chance);
+            })
         .toList();
   }
 
@@ -427,6 +464,13 @@ final class PlainModel {
     return step.cured() ? works : 1 - works;
   }
 
+  private double failed(Failed step, World world) {
+    double anew = together(List.of(step.complaints()), world.now());
+    boolean changed = !Arrays.equals(world.before(), world.now());
+    double same = changed ? anew : 0.9 + 0.1 * anew;
+    return step.same() ? same : 1 - same;
+  }
+
   static boolean none(boolean[] set) {
     for (boolean present : set) {
       if (present) {
@@ -441,11 +485,7 @@ final class PlainModel {
     Belief belief = start;
     for (Step step : steps) {
       if (step instanceof Answered a) {
-        List<Double> weights = new ArrayList<>();
-        for (double w : a.weights()) {
-          weights.add(w);
-        }
-        belief = belief.learn(new Observation(looks.get(a.look()).id(), weights));
+        belief = belief.learn(observation(a));
       } else if (step instanceof Mended m) {
         Map<String, Double> removes = new LinkedHashMap<>();
         for (int c = 0; c < size(); c++) {
@@ -456,8 +496,15 @@ final class PlainModel {
         belief = belief.repaired(removes);
       } else if (step instanceof Tried t) {
         belief = belief.retested(t.cured(), t.fails());
+      } else if (step instanceof Failed f) {
+        belief = belief.failed(f.same(), f.complaints().stream().map(this::observation).toList());
       }
     }
     return belief;
+  }
+
+  private Observation observation(Answered answer) {
+    List<Double> weights = Arrays.stream(answer.weights()).boxed().toList();
+    return new Observation(looks.get(answer.look()).id(), weights);
   }
 }

@@ -219,7 +219,7 @@ class WorkbenchTest {
       }
       assertThat(bench.finishRefused().orElseThrow().why()).contains("Nobody has seen");
       assertThat(bench.tryRefused()).isEmpty();
-      assertThat(bench.tryOut()).isTrue();
+      assertThat(bench.tryOut().cured()).isTrue();
       assertThat(bench.finishRefused().orElseThrow().why()).contains("not proved");
       assertThat(bench.slips()).hasSize(2);
     }

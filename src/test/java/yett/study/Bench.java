@@ -27,6 +27,9 @@ final class Bench {
   /** How often a drawn gate differs in a thing from the usual. */
   private static final double UNUSUAL = 0.3;
 
+  /** One who knows the missing card, but expects it as little as Yett does. */
+  static final String AS_RARE = "card there, as rare as the unknown";
+
   private final Expertise expertise;
   private final RuleBase base;
   private final RuleCache cache;
@@ -123,13 +126,20 @@ final class Bench {
     return all.get((int) Math.floorMod(number, (long) all.size()));
   }
 
-  /** What Yett makes of a gate whose cause has no card. */
+  /**
+   * What Yett makes of a gate whose cause has no card; and, with the same answers, what could be
+   * known of it at all: by one who has the card, and takes its cause to be as rare as what is
+   * unknown and looks like it.
+   */
   Map<String, Played> withoutCard(long number) {
     String cause = missing(number);
     Expertise less = Expertise.of(Reduced.without(base, cause), cache);
+    Expertise rare = Expertise.of(Reduced.asRareAsUnknown(base, cause), cache);
     Policy yett = new Yett(less.planner());
-    try (Play.Seat seat = new Play.Seat(less)) {
-      return Map.of(yett.name(), Play.of(seat, with(cause, number).get(), yett));
+    try (Play.Seat seat = new Play.Seat(less);
+        Play.Seat other = new Play.Seat(rare)) {
+      List<Played> played = Play.of(seat, with(cause, number).get(), yett, other);
+      return Map.of(yett.name(), played.get(0), AS_RARE, played.get(1));
     }
   }
 }

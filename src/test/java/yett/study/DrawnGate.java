@@ -21,11 +21,15 @@ import yett.rules.Conclusion.Expectation;
 
 /**
  * A gate drawn from the cards themselves: causes by their chances and links, answers by the tables
- * of the causes that are present. What each check shows is drawn when it is first asked, and again
- * after a repair. Over such gates the belief ought to be calibrated, whatever is asked.
+ * of the causes that are present. What each check shows is drawn when it is first asked; after a
+ * repair that has changed something again, after one in vain one time in ten. Over such gates the
+ * belief ought to be calibrated, whatever is asked.
  */
 final class DrawnGate implements FaultyGate {
   private static final double RETEST_SLIP = 0.005;
+
+  /** How often a gate that no repair has changed shows and does the same once more. */
+  private static final double AGAIN = 0.9;
 
   private final RuleBase base;
   private final CausalModel model;
@@ -35,6 +39,13 @@ final class DrawnGate implements FaultyGate {
   private final Set<String> present;
   private final List<String> complaints = new ArrayList<>();
   private final Map<String, Integer> shown = new HashMap<>();
+
+  /** What each check showed when it was first made. */
+  private final Map<String, Integer> first = new HashMap<>();
+
+  /** Whether no repair has changed anything. */
+  private boolean untouched = true;
+
   private int repairs;
   private int retests;
 
@@ -131,9 +142,17 @@ final class DrawnGate implements FaultyGate {
     if (before != null) {
       return before;
     }
-    int outcome = copied(check).orElseGet(() -> drawn(check));
+    int outcome =
+        asAtFirst(check).or(() -> copied(check)).orElseGet(() -> drawn(check, check.id()));
     shown.put(check.id(), outcome);
+    first.putIfAbsent(check.id(), outcome);
     return outcome;
+  }
+
+  private Optional<Integer> asAtFirst(Check check) {
+    return Optional.ofNullable(first.get(check.id()))
+        .filter(o -> check.repeats().isEmpty() && untouched)
+        .filter(o -> random(check.id() + " again").nextDouble() < AGAIN);
   }
 
   private Optional<Integer> copied(Check check) {
@@ -145,10 +164,10 @@ final class DrawnGate implements FaultyGate {
         .filter(i -> i >= 0);
   }
 
-  private int drawn(Check check) {
+  private int drawn(Check check, String stream) {
     int[] causes = present.stream().mapToInt(model::indexOf).toArray();
     double[] chances = model.table(check.id()).outcomeChances(causes);
-    double at = random(check.id()).nextDouble();
+    double at = random(stream).nextDouble();
     int outcome = 0;
     while (outcome < chances.length - 1 && (at -= chances[outcome]) >= 0) {
       outcome++;
@@ -176,7 +195,7 @@ final class DrawnGate implements FaultyGate {
         .forEach(
             (cause, chance) -> {
               if (random(repair.id() + cause).nextDouble() < chance) {
-                present.remove(cause);
+                untouched &= !present.remove(cause);
               }
             });
   }
@@ -189,5 +208,13 @@ final class DrawnGate implements FaultyGate {
       works *= 1 - card.retestFails();
     }
     return random("retest " + retests++).nextDouble() < works;
+  }
+
+  @Override
+  public boolean sameTrouble() {
+    String look = "trouble " + retests;
+    boolean asBefore = untouched && random(look).nextDouble() < AGAIN;
+    return asBefore
+        || complaints.stream().allMatch(c -> drawn(base.checks().get(c), look + c) == 1);
   }
 }

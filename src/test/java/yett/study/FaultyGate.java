@@ -35,4 +35,7 @@ public interface FaultyGate {
 
   /** Whether the gate runs as it should when it is tried. */
   boolean runs();
+
+  /** Whether a gate that did not run does all of what was complained of. */
+  boolean sameTrouble();
 }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import yett.interview.Advised;
 import yett.interview.Answer;
 import yett.interview.Ending;
@@ -50,6 +51,11 @@ final class Play {
   private String why = "";
   private Optional<Played.Belief> first = Optional.empty();
 
+  /** How many events there were when the first repair was proposed, and before the last one. */
+  private int untilFirst;
+
+  private int untilLast;
+
   private Play(Seat seat, FaultyGate gate, Policy policy) {
     this.base = seat.interview.expertise().base();
     this.gate = gate;
@@ -77,15 +83,28 @@ final class Play {
     return new Play(seat, gate, policy).run();
   }
 
+  /** The same case under a policy, and what somebody with another rule base would have believed. */
+  static List<Played> of(Seat seat, FaultyGate gate, Policy policy, Seat other) {
+    Play play = new Play(seat, gate, policy);
+    Played played = play.run();
+    Moment last = other.interview.at(play.entries.subList(0, play.untilFirst));
+    Moment end = other.interview.at(play.entries.subList(0, play.untilLast));
+    RuleBase known = other.interview.expertise().base();
+    return List.of(
+        played, played.believed(belief(last, known, false), belief(end, known, false), rest(end)));
+  }
+
   private Played run() {
     happen(new Event.Opened("study", Role.ELECTRICIAN, base.fingerprint()));
     Moment moment = interview.at(entries);
     Moment before = moment;
     for (int i = 0; i < MOST_STEPS && !(moment.step() instanceof Step.Finished); i++) {
       before = moment;
+      untilLast = entries.size();
       take(moment);
       moment = interview.at(entries);
     }
+    untilFirst = first.isPresent() ? untilFirst : untilLast;
     boolean repaired = moment.step() instanceof Step.Finished f && f.ending() == Ending.REPAIRED;
     boolean cured = gate.remaining().isEmpty();
 
@@ -107,8 +126,9 @@ final class Play {
         why,
         first.isPresent() ? checksFirst : checks,
         first,
-        first.orElse(belief(before, false)),
-        belief(before, false));
+        first.orElse(belief(before, base, false)),
+        belief(before, base, false),
+        rest(before));
   }
 
   /** What the cheapest repairs of some causes take. */
@@ -164,7 +184,8 @@ final class Play {
 
   private void close(Step step) {
     if (step instanceof Step.Retest) {
-      happen(new Event.Retested(gate.runs()));
+      boolean runs = gate.runs();
+      happen(new Event.Retested(runs, Optional.of(!runs && gate.sameTrouble())));
     } else if (step instanceof Step.Settle s) {
       happen(new Event.Kept(s.contradiction().first(), s.contradiction().second()));
     } else if (step instanceof Step.DecideFailedProof s) {
@@ -206,7 +227,8 @@ final class Play {
     boolean right = repair.removes().keySet().stream().anyMatch(wrong::contains);
     if (step.plan().isPresent()) {
       if (first.isEmpty()) {
-        first = Optional.of(belief(moment, right));
+        first = Optional.of(belief(moment, base, right));
+        untilFirst = entries.size();
         checksFirst = checks;
       }
       repairs++;
@@ -221,11 +243,25 @@ final class Play {
     work(new Event.Repaired(repair.id(), true));
   }
 
-  private Played.Belief belief(Moment moment, boolean right) {
+  private static Played.Belief belief(Moment moment, RuleBase base, boolean right) {
     List<Interview.RankedCause> ranking = Interview.ranking(moment, base);
     return new Played.Belief(
         ranking.stream().map(r -> r.cause().id()).toList(),
         ranking.stream().map(Interview.RankedCause::chance).toList(),
         right);
+  }
+
+  private static Played.Belief rest(Moment moment) {
+    double[] chances = moment.belief().remaining();
+    List<String> causes = moment.belief().model().causes();
+    List<Integer> ranked =
+        IntStream.range(0, chances.length)
+            .boxed()
+            .sorted(Comparator.comparingDouble(c -> -chances[c]))
+            .toList();
+    return new Played.Belief(
+        ranked.stream().map(causes::get).toList(),
+        ranked.stream().map(c -> chances[c]).toList(),
+        false);
   }
 }

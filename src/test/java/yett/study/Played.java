@@ -27,6 +27,7 @@ import yett.knowledge.Planning;
  * @param first what was believed when the first repair was proposed; empty if none was
  * @param last the same at the first repair, or at the end without one
  * @param end the same when the case closed
+ * @param rest the same of the causes that are still there then
  */
 record Played(
     Set<String> truth,
@@ -47,7 +48,8 @@ record Played(
     int checksFirst,
     Optional<Belief> first,
     Belief last,
-    Belief end) {
+    Belief end,
+    Belief rest) {
 
   /**
    * The chances of all causes, in the order of the model, and the causes ranked by them.
@@ -60,6 +62,31 @@ record Played(
       int at = ranked.indexOf(cause);
       return at < 0 ? ranked.size() : at;
     }
+  }
+
+  /** The same case with what somebody else would have believed. */
+  Played believed(Belief last, Belief end, Belief rest) {
+    return new Played(
+        truth,
+        minutes,
+        parts,
+        checks,
+        repairs,
+        needless,
+        needlessParts,
+        fitted,
+        needlessFitted,
+        cured,
+        handedOver,
+        left,
+        due,
+        dueParts,
+        why,
+        checksFirst,
+        first,
+        last,
+        end,
+        rest);
   }
 
   /** Minutes with what comes after: a return visit, or somebody else's hours, and the repair. */

@@ -16,7 +16,7 @@ final class Reduced {
 
   /** Without the cause, its rows in all checks, links to it, and repairs of nothing else. */
   static RuleBase without(RuleBase base, String cause) {
-    Map<String, Cause> causes = each(base.causes(), c -> without(c, cause));
+    Map<String, Cause> causes = each(base.causes(), c -> without(c, cause, c.prior()));
     causes.remove(cause);
     Map<String, Repair> repairs = each(base.repairs(), r -> without(r, cause));
     repairs.values().removeIf(r -> r.removes().isEmpty());
@@ -32,6 +32,24 @@ final class Reduced {
         .named(base.fingerprint() + " without " + cause);
   }
 
+  /**
+   * With a cause as rare as what is unknown and looks like it: of the unknown four fifths look like
+   * some cause, in the proportion of their priors.
+   */
+  static RuleBase asRareAsUnknown(RuleBase base, String cause) {
+    double all =
+        base.causes().values().stream()
+            .filter(c -> !c.id().equals(Cause.NOT_IN_RULE_BASE))
+            .filter(c -> !c.id().equals(Cause.NOTHING_WRONG))
+            .mapToDouble(Cause::prior)
+            .sum();
+    double share = 0.8 * base.causes().get(Cause.NOT_IN_RULE_BASE).prior() / all;
+    Map<String, Cause> causes = new LinkedHashMap<>(base.causes());
+    causes.computeIfPresent(cause, (id, c) -> without(c, "", share * c.prior()));
+    return base.withCards(causes, base.checks(), base.histories(), base.repairs())
+        .named(base.fingerprint() + " with rare " + cause);
+  }
+
   private static <C> Map<String, C> each(Map<String, C> cards, UnaryOperator<C> change) {
     Map<String, C> changed = new LinkedHashMap<>();
     cards.forEach((id, card) -> changed.put(id, change.apply(card)));
@@ -44,12 +62,12 @@ final class Reduced {
     return rest;
   }
 
-  private static Cause without(Cause c, String cause) {
+  private static Cause without(Cause c, String cause, double prior) {
     return new Cause(
         c.id(),
         c.name(),
         c.area(),
-        c.prior(),
+        prior,
         less(c.bringsAbout(), cause),
         c.retestFails(),
         c.onlyIf(),

@@ -97,13 +97,8 @@ final class Study {
       yett.put(kind, played.get(YETT));
       leading.put(kind, Calibration.leading(played.get(YETT)));
     }
-    List<Missing.Case> without = new ArrayList<>();
-    ledger
-        .of(MISSING, YETT)
-        .forEach(
-            (n, played) ->
-                without.add(new Missing.Case(base.causes().get(bench.missing(n)), played)));
-    Missing missing = new Missing(base.causes(), without);
+    List<Missing.Case> without = missing(YETT);
+    Missing missing = new Missing(without, missing(Bench.AS_RARE));
     List<String> words = new ArrayList<>();
     kinds.forEach((kind, played) -> words.add(results.standsOut(kind, played)));
     words.add(Calibration.standsOut(leading));
@@ -120,6 +115,14 @@ final class Study {
     page = Page.with(page, "missing cards", missing.table());
     Files.writeString(PAGE, page, StandardCharsets.UTF_8);
     figures(kinds, leading);
+  }
+
+  private List<Missing.Case> missing(String whose) {
+    List<Missing.Case> cases = new ArrayList<>();
+    ledger
+        .of(MISSING, whose)
+        .forEach((n, p) -> cases.add(new Missing.Case(base.causes().get(bench.missing(n)), p)));
+    return cases;
   }
 
   private String size(Map<String, Map<String, List<Played>>> kinds, int missing) {

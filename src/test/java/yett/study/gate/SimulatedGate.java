@@ -221,4 +221,12 @@ public final class SimulatedGate implements FaultyGate {
   public static boolean answers(String check) {
     return Readings.ALL.containsKey(check) || Words.ALL.containsKey(check);
   }
+
+  /** What shows without a power cut; somebody who stands before the gate sees all of it. */
+  @Override
+  public boolean sameTrouble() {
+    List<String> seen = new ArrayList<>(complaints);
+    seen.removeAll(List.of("lost-after-power-cut", "fails-without-mains"));
+    return Symptoms.of(gate, false, random("trouble " + tries)).containsAll(seen);
+  }
 }
