@@ -326,19 +326,15 @@ public final class Belief {
    */
   public double[][] predict(String check, Support support) {
     List<List<Observation>> before = sameThing(check);
-    if (!model.shared(check) && before.stream().allMatch(List::isEmpty)) {
-      return model.table(check).outcomeChances(support.sets());
-    }
     Likelihoods few = Likelihoods.over(model, support.sets());
-    double[] untouched = again(before) ? untouched(support) : new double[support.size()];
-    int outcomes = model.table(check).outcomes();
-    double[][] chances = new double[outcomes][];
-    for (int y = 0; y < outcomes; y++) {
-      Observation sure = Observation.of(check, y, outcomes);
-      chances[y] = few.of(sure, today(before));
-      double[] same = again(before) ? few.of(sure, before) : chances[y];
-      for (int h = 0; h < same.length; h++) {
-        chances[y][h] += untouched[h] * (same[h] - chances[y][h]);
+    double[][] chances = few.outcomes(check, today(before));
+    if (again(before)) {
+      double[][] same = few.outcomes(check, before);
+      double[] untouched = untouched(support);
+      for (int y = 0; y < chances.length; y++) {
+        for (int h = 0; h < untouched.length; h++) {
+          chances[y][h] += untouched[h] * (same[y][h] - chances[y][h]);
+        }
       }
     }
     return chances;

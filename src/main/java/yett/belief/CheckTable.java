@@ -95,11 +95,15 @@ public final class CheckTable {
    * @return by outcome, then by hypothesis
    */
   double[][] outcomeChances(Lattice lattice) {
-    double[][] chances = new double[outcomes()][];
-    for (int y = 0; y < chances.length; y++) {
-      double[] weights = new double[chances.length];
-      weights[y] = 1;
-      chances[y] = mixed(lattice, weights);
+    double[][] chances = new double[outcomes()][lattice.size()];
+    for (int y = 0; y < chances.length - 1; y++) {
+      cumulative(lattice, y, chances[y]);
+    }
+    Arrays.fill(chances[chances.length - 1], 1);
+    for (int y = chances.length - 1; y > 0; y--) {
+      for (int h = 0; h < chances[y].length; h++) {
+        chances[y][h] = Math.max(0, chances[y][h] - chances[y - 1][h]);
+      }
     }
     return chances;
   }

@@ -4,31 +4,40 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** Chances of answers under each of some hypotheses: those of a lattice, or a few of them. */
 final class Likelihoods {
   private final CausalModel model;
   private final int size;
-  private final Mixture mixture;
 
   /** Sum of weight times chance over the outcomes of a check, under each hypothesis. */
-  private interface Mixture {
-    double[] of(CheckTable table, double[] weights);
-  }
+  private final BiFunction<CheckTable, double[], double[]> mixture;
 
-  private Likelihoods(CausalModel model, int size, Mixture mixture) {
+  /** Chance of each outcome of a check, under each hypothesis. */
+  private final Function<CheckTable, double[][]> outcomes;
+
+  private Likelihoods(
+      CausalModel model,
+      int size,
+      BiFunction<CheckTable, double[], double[]> mixture,
+      Function<CheckTable, double[][]> outcomes) {
     this.model = model;
     this.size = size;
     this.mixture = mixture;
+    this.outcomes = outcomes;
   }
 
   static Likelihoods over(CausalModel model, Lattice lattice) {
-    return new Likelihoods(model, lattice.size(), (table, w) -> table.mixed(lattice, w));
+    return new Likelihoods(
+        model, lattice.size(), (t, w) -> t.mixed(lattice, w), t -> t.outcomeChances(lattice));
   }
 
   static Likelihoods over(CausalModel model, int[][] sets) {
-    return new Likelihoods(model, sets.length, (table, w) -> table.mixed(sets, w));
+    return new Likelihoods(
+        model, sets.length, (t, w) -> t.mixed(sets, w), t -> t.outcomeChances(sets));
   }
 
   /**
@@ -39,24 +48,30 @@ final class Likelihoods {
    *     the same again with chance {@link Repetition#AGAIN}.
    */
   double[] of(Observation observation, List<List<Observation>> before) {
-    boolean first = before.stream().allMatch(List::isEmpty);
-    if (first && !model.shared(observation.check())) {
+    if (isAlone(observation.check(), before)) {
       return mix(observation);
     }
-    String original = model.original(observation.check());
-    List<List<Observation>> all = new ArrayList<>(before.subList(0, before.size() - 1));
-    List<Observation> now = new ArrayList<>(before.get(before.size() - 1));
-    now.add(observation);
-    all.add(now);
-    double[] joint = joint(original, all);
-    if (first) {
-      return joint;
+    return new Subject(observation.check(), before).chance(observation);
+  }
+
+  /**
+   * Chance of each outcome of a check under each hypothesis, given what shares its subject.
+   *
+   * @return by outcome, then by hypothesis
+   */
+  double[][] outcomes(String check, List<List<Observation>> before) {
+    CheckTable table = model.table(check);
+    if (isAlone(check, before)) {
+      return outcomes.apply(table);
     }
-    double[] without = joint(original, before);
-    for (int h = 0; h < joint.length; h++) {
-      joint[h] = without[h] > 0 ? joint[h] / without[h] : 0;
-    }
-    return joint;
+    Subject subject = new Subject(check, before);
+    double[][] chances = new double[table.outcomes()][];
+    Arrays.setAll(chances, y -> subject.chance(Observation.of(check, y, chances.length)));
+    return chances;
+  }
+
+  private boolean isAlone(String check, List<List<Observation>> before) {
+    return !model.shared(check) && before.stream().allMatch(List::isEmpty);
   }
 
   /** Chance of all of some observations, made of one machine in one state. */
@@ -66,7 +81,7 @@ final class Likelihoods {
     double[] together = ones();
     bySubject.forEach(
         (original, same) -> {
-          double[] joint = joint(original, List.of(same));
+          double[] joint = new Subject(original, List.of(same)).before;
           Arrays.setAll(together, h -> together[h] * joint[h]);
         });
     return together;
@@ -74,30 +89,7 @@ final class Likelihoods {
 
   private double[] mix(Observation observation) {
     double[] weights = observation.weights().stream().mapToDouble(Double::doubleValue).toArray();
-    return mixture.of(model.table(observation.check()), weights);
-  }
-
-  /**
-   * Sum over outcomes a of the original: P(a) prod_k F_k(a), F(a) = prod_j (s_j w_j(a) + (1 - s_j)
-   * L_j) for the observations between two repairs; after the first repair g F(a) + (1 - g) sum_b
-   * P(b) F(b), with g the chance to show the same again.
-   */
-  private double[] joint(String original, List<List<Observation>> observations) {
-    CheckTable table = model.table(original);
-    double[][] chances = new double[table.outcomes()][];
-    for (int a = 0; a < chances.length; a++) {
-      double[] sure = new double[table.outcomes()];
-      sure[a] = 1;
-      chances[a] = mixture.of(table, sure);
-    }
-    double[][] terms = null;
-    for (List<Observation> between : observations) {
-      if (!between.isEmpty()) {
-        double[][] factors = factors(original, between, chances.length);
-        terms = terms == null ? factors : again(terms, factors, chances);
-      }
-    }
-    return terms == null ? ones() : sum(terms, chances);
+    return mixture.apply(model.table(observation.check()), weights);
   }
 
   private double[] ones() {
@@ -106,53 +98,103 @@ final class Likelihoods {
     return ones;
   }
 
-  /** By outcome of the original and by hypothesis, the chance of some answers. */
-  private double[][] factors(String original, List<Observation> observations, int outcomes) {
-    double[][] factors = new double[outcomes][];
-    Arrays.setAll(factors, a -> ones());
-    for (Observation observation : observations) {
-      double[] alone = observation.check().equals(original) ? null : mix(observation);
-      for (int a = 0; a < outcomes; a++) {
-        multiply(factors[a], observation, a, alone);
-      }
-    }
-    return factors;
-  }
+  /**
+   * What was seen of one thing. The joint chance is the sum over outcomes a of the original of P(a)
+   * prod_k F_k(a), with F(a) = prod_j (s_j w_j(a) + (1 - s_j) L_j) for the observations between two
+   * repairs; after the first repair g F(a) + (1 - g) sum_b P(b) F(b), with g the chance to show the
+   * same again.
+   */
+  private final class Subject {
+    private final String original;
+    private final double[][] chances;
 
-  private double[][] again(double[][] terms, double[][] factors, double[][] chances) {
-    double[] anew = sum(factors, chances);
-    for (int a = 0; a < terms.length; a++) {
-      for (int h = 0; h < size; h++) {
-        terms[a][h] *= Repetition.AGAIN * factors[a][h] + (1 - Repetition.AGAIN) * anew[h];
-      }
-    }
-    return terms;
-  }
+    /** By outcome of the original and hypothesis, what was seen until the last repair. */
+    private final double[][] earlier;
 
-  private double[] sum(double[][] terms, double[][] chances) {
-    double[] sum = new double[size];
-    for (int a = 0; a < terms.length; a++) {
-      for (int h = 0; h < size; h++) {
-        sum[h] += chances[a][h] * terms[a][h];
-      }
-    }
-    return sum;
-  }
+    private final List<Observation> today;
 
-  private void multiply(double[] term, Observation observation, int outcome, double[] alone) {
-    Repetition repetition = model.repetition(observation.check());
-    if (repetition == null) {
-      double weight = observation.weights().get(outcome);
+    /** Joint chance of all that was seen. */
+    private final double[] before;
+
+    Subject(String check, List<List<Observation>> seen) {
+      original = model.original(check);
+      chances = outcomes.apply(model.table(original));
+      today = seen.get(seen.size() - 1);
+      double[][] terms = new double[0][];
+      for (List<Observation> between : seen.subList(0, seen.size() - 1)) {
+        terms = with(terms, between);
+      }
+      earlier = terms;
+      before = sum(with(earlier, today));
+    }
+
+    double[] chance(Observation next) {
+      List<Observation> all = new ArrayList<>(today);
+      all.add(next);
+      double[] chance = sum(with(earlier, all));
+      Arrays.setAll(chance, h -> before[h] > 0 ? chance[h] / before[h] : 0);
+      return chance;
+    }
+
+    /** What was seen before, by outcome and hypothesis, with what was seen after a repair. */
+    private double[][] with(double[][] terms, List<Observation> between) {
+      if (between.isEmpty()) {
+        return terms;
+      }
+      double[][] factors = factors(between);
+      if (terms.length > 0) {
+        double[] anew = sum(factors);
+        for (int a = 0; a < factors.length; a++) {
+          for (int h = 0; h < size; h++) {
+            double shown = Repetition.AGAIN * factors[a][h] + (1 - Repetition.AGAIN) * anew[h];
+            factors[a][h] = terms[a][h] * shown;
+          }
+        }
+      }
+      return factors;
+    }
+
+    /** By outcome of the original and by hypothesis, the chance of some answers. */
+    private double[][] factors(List<Observation> observations) {
+      double[][] factors = new double[chances.length][];
+      Arrays.setAll(factors, a -> ones());
+      for (Observation observation : observations) {
+        double[] alone = observation.check().equals(original) ? null : mix(observation);
+        for (int a = 0; a < factors.length; a++) {
+          multiply(factors[a], observation, a, alone);
+        }
+      }
+      return factors;
+    }
+
+    private double[] sum(double[][] terms) {
+      if (terms.length == 0) {
+        return ones();
+      }
+      double[] sum = new double[size];
+      for (int a = 0; a < terms.length; a++) {
+        for (int h = 0; h < size; h++) {
+          sum[h] += chances[a][h] * terms[a][h];
+        }
+      }
+      return sum;
+    }
+
+    private void multiply(double[] term, Observation observation, int outcome, double[] alone) {
+      Repetition repetition = model.repetition(observation.check());
+      if (repetition == null) {
+        double weight = observation.weights().get(outcome);
+        for (int h = 0; h < term.length; h++) {
+          term[h] *= weight;
+        }
+        return;
+      }
+      int own = repetition.outcomes()[outcome];
+      double share = own < 0 ? 0 : repetition.share();
+      double copied = own < 0 ? 0 : share * observation.weights().get(own);
       for (int h = 0; h < term.length; h++) {
-        term[h] *= weight;
+        term[h] *= copied + (1 - share) * alone[h];
       }
-      return;
-    }
-    int own = repetition.outcomes()[outcome];
-    double share = own < 0 ? 0 : repetition.share();
-    double copied = own < 0 ? 0 : share * observation.weights().get(own);
-    for (int h = 0; h < term.length; h++) {
-      term[h] *= copied + (1 - share) * alone[h];
     }
   }
 }
