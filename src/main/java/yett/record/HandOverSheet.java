@@ -1,6 +1,7 @@
 package yett.record;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -134,7 +135,15 @@ public final class HandOverSheet {
       double[] now = moment.belief().remaining();
       List<String> ids = moment.belief().model().causes();
       boolean repaired = state.epoch() > 0;
-      List<RankedCause> ranking = Interview.ranking(moment, base);
+      // Whoever comes next looks for what is left.
+      Comparator<RankedCause> leftFirst =
+          Comparator.comparingDouble(
+              r -> {
+                double left = now[ids.indexOf(r.cause().id())];
+                return repaired && left >= CaseRecord.NAMED ? -left : 0;
+              });
+      List<RankedCause> ranking =
+          Interview.ranking(moment, base).stream().sorted(leftFirst).toList();
       List<RankedCause> named =
           ranking.stream()
               .filter(

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -27,6 +28,7 @@ class EventTextTest {
         new Event.SetUpLeft("locked-off", ""),
         new Event.Repaired("tighten-chain", true),
         new Event.Retested(false),
+        new Event.Retested(false, Optional.of(false)),
         new Event.Reopened("limits-hold"),
         new Event.Kept(3, 7),
         new Event.Noted("Müller rang: \"es klappert\"\n"),
@@ -49,6 +51,13 @@ class EventTextTest {
     JsonMapper strict =
         JsonMapper.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
     assertThat(strict.readTree(EventText.write(event)).isObject()).isTrue();
+  }
+
+  @Test
+  void a_try_of_before_it_was_asked_how_the_gate_fails_is_read() {
+    assertThat(EventText.read("{\"type\":\"retested\",\"cured\":false}"))
+        .isEqualTo(new Event.Retested(false));
+    assertThat(EventText.write(new Event.Retested(false))).doesNotContain("same");
   }
 
   @Test

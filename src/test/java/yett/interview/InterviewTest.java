@@ -6,9 +6,11 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import yett.belief.Belief;
+import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
 import yett.plan.Advice;
@@ -141,6 +143,26 @@ class InterviewTest {
     say(new Event.Retested(false));
     assertThat(asked()).isEqualTo("chain-looks");
     assertThat(moment().belief().atCallOut("chain-slack")).isLessThan(before);
+  }
+
+  @Test
+  void a_gate_that_does_the_same_after_a_repair_has_something_that_the_repair_left() {
+    beginWork("tighten-chain", "chain-looks");
+    mend("tighten-chain");
+    int until = entries.size();
+    say(new Event.Retested(false));
+    double hardToSay = unknown();
+    entries.subList(until, entries.size()).clear();
+    say(new Event.Retested(false, Optional.of(true)));
+    double same = unknown();
+    entries.subList(until, entries.size()).clear();
+    say(new Event.Retested(false, Optional.of(false)));
+    assertThat(same).isGreaterThan(hardToSay);
+    assertThat(unknown()).isLessThan(hardToSay);
+  }
+
+  private double unknown() {
+    return moment().belief().atCallOut(Cause.NOT_IN_RULE_BASE);
   }
 
   @Test

@@ -36,6 +36,16 @@ class WitnessTest {
   }
 
   @Test
+  void a_gate_does_the_same_until_a_repair_takes_something_away() {
+    Witness witness = witness(NO_MAINS);
+    witness.repaired(SmallRuleBase.base().repairs().get("tighten-chain"));
+    assertThat(witness.sameTrouble()).contains(true);
+    witness.repaired(isolatorOn(0.9));
+    assertThat(witness.sameTrouble()).isEmpty();
+    assertThat(witness("case: untold\nperson: electrician\n").sameTrouble()).isEmpty();
+  }
+
+  @Test
   void what_the_file_leaves_out_is_usual_only_where_it_says_so() {
     Check sag = SmallRuleBase.base().checks().get("chain-sag");
     assertThat(witness(NO_MAINS).answer(sag, Optional.empty(), a -> Optional.empty()).answer())
@@ -49,22 +59,25 @@ class WitnessTest {
 
   private static boolean curedBy(double chance, String text) {
     Witness witness = witness(text);
-    witness.repaired(
-        new Repair(
-            "reset-isolator",
-            "Switch the isolator on again",
-            List.of(),
-            Map.of("mains-missing", chance),
-            1,
-            List.of(),
-            List.of(),
-            Role.TECHNICIAN,
-            List.of(),
-            List.of(),
-            List.of(),
-            Map.of(),
-            "common practice"));
+    witness.repaired(isolatorOn(chance));
     return witness.cured().orElseThrow();
+  }
+
+  private static Repair isolatorOn(double chance) {
+    return new Repair(
+        "reset-isolator",
+        "Switch the isolator on again",
+        List.of(),
+        Map.of("mains-missing", chance),
+        1,
+        List.of(),
+        List.of(),
+        Role.TECHNICIAN,
+        List.of(),
+        List.of(),
+        List.of(),
+        Map.of(),
+        "common practice");
   }
 
   private static Witness witness(String text) {
