@@ -62,7 +62,7 @@ final class Missing {
     return table
         .append(row("**all**", all))
         .append(row("**handed over**", handedOver()))
-        .append(row("*all, by " + Bench.AS_RARE + "*", known))
+        .append(row("*all, by one who has the card*", known))
         .toString();
   }
 
