@@ -393,10 +393,19 @@ final class PlainModel {
 
   /** The same that begin with one of these sets. */
   List<World> worlds(List<Step> steps, List<boolean[]> sets, boolean someCause) {
-    List<World> worlds = new ArrayList<>();
-    for (boolean[] set : sets) {
-      worlds.add(new World(set, set, someCause && none(set) ? 0 : prior(set)));
-    }
+    return after(steps, outset(sets, someCause));
+  }
+
+  /** The worlds that begin with one of these sets, before anything was seen. */
+  List<World> outset(List<boolean[]> sets, boolean someCause) {
+    return sets.stream()
+        .map(set -> new World(set, set, someCause && none(set) ? 0 : prior(set)))
+        .toList();
+  }
+
+  /** The same after some steps. */
+  List<World> after(List<Step> steps, List<World> outset) {
+    List<World> worlds = outset;
     List<List<Answered>> epochs = new ArrayList<>();
     epochs.add(new ArrayList<>());
     for (Step step : steps) {
@@ -427,7 +436,7 @@ final class PlainModel {
     return worlds.stream()
         .map(
             w -> {
-              boolean same = Arrays.equals(w.before(), w.now());
+              boolean same = !before.isEmpty() && Arrays.equals(w.before(), w.now());
               double chance =
                   same
                       ? together(epochs, w.now()) / together(before, w.now())
