@@ -56,6 +56,11 @@ final class Play {
 
   private int untilLast;
 
+  /** The case before its last event. */
+  private Moment before;
+
+  private boolean closedRepaired;
+
   private Play(Seat seat, FaultyGate gate, Policy policy) {
     this.base = seat.interview.expertise().base();
     this.gate = gate;
@@ -80,24 +85,27 @@ final class Play {
   }
 
   static Played of(Seat seat, FaultyGate gate, Policy policy) {
-    return new Play(seat, gate, policy).run();
+    Play play = new Play(seat, gate, policy);
+    play.run();
+    return play.believed();
   }
 
   /** The same case under a policy, and what somebody with another rule base would have believed. */
   static List<Played> of(Seat seat, FaultyGate gate, Policy policy, Seat other) {
     Play play = new Play(seat, gate, policy);
-    Played played = play.run();
+    play.run();
     Moment last = other.interview.at(play.entries.subList(0, play.untilFirst));
     Moment end = other.interview.at(play.entries.subList(0, play.untilLast));
     RuleBase known = other.interview.expertise().base();
     return List.of(
-        played, played.believed(belief(last, known, false), belief(end, known, false), rest(end)));
+        play.believed(),
+        play.played(belief(last, known, false), belief(end, known, false), rest(end)));
   }
 
-  private Played run() {
+  private void run() {
     happen(new Event.Opened("study", Role.ELECTRICIAN, base.fingerprint()));
     Moment moment = interview.at(entries);
-    Moment before = moment;
+    before = moment;
     for (int i = 0; i < MOST_STEPS && !(moment.step() instanceof Step.Finished); i++) {
       before = moment;
       untilLast = entries.size();
@@ -105,9 +113,17 @@ final class Play {
       moment = interview.at(entries);
     }
     untilFirst = first.isPresent() ? untilFirst : untilLast;
-    boolean repaired = moment.step() instanceof Step.Finished f && f.ending() == Ending.REPAIRED;
-    boolean cured = gate.remaining().isEmpty();
+    closedRepaired = moment.step() instanceof Step.Finished f && f.ending() == Ending.REPAIRED;
+  }
 
+  /** What became of it, with what was believed by whoever chose. */
+  private Played believed() {
+    Played.Belief end = belief(before, base, false);
+    return played(first.orElse(end), end, rest(before));
+  }
+
+  private Played played(Played.Belief last, Played.Belief end, Played.Belief rest) {
+    boolean cured = gate.remaining().isEmpty();
     return new Played(
         gate.truth(),
         minutes,
@@ -118,17 +134,17 @@ final class Play {
         needlessParts,
         fitted,
         needlessFitted,
-        cured && repaired,
-        !repaired,
-        repaired && !cured,
+        cured && closedRepaired,
+        !closedRepaired,
+        closedRepaired && !cured,
         due(gate.remaining(), Repair::minutes),
         due(gate.remaining(), Repair::price),
         why,
         first.isPresent() ? checksFirst : checks,
         first,
-        first.orElse(belief(before, base, false)),
-        belief(before, base, false),
-        rest(before));
+        last,
+        end,
+        rest);
   }
 
   /** What the cheapest repairs of some causes take. */

@@ -64,31 +64,6 @@ record Played(
     }
   }
 
-  /** The same case with what somebody else would have believed. */
-  Played believed(Belief last, Belief end, Belief rest) {
-    return new Played(
-        truth,
-        minutes,
-        parts,
-        checks,
-        repairs,
-        needless,
-        needlessParts,
-        fitted,
-        needlessFitted,
-        cured,
-        handedOver,
-        left,
-        due,
-        dueParts,
-        why,
-        checksFirst,
-        first,
-        last,
-        end,
-        rest);
-  }
-
   /** Minutes with what comes after: a return visit, or somebody else's hours, and the repair. */
   double inAll(Planning planning) {
     double after = (left ? planning.callBack() : 0) + (handedOver ? planning.handOver() : 0);
