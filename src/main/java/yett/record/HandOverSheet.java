@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yett.interview.Answer;
@@ -133,27 +134,27 @@ public final class HandOverSheet {
     private void believed() {
       page.heading("What is believed");
       double[] now = moment.belief().remaining();
-      List<String> ids = moment.belief().model().causes();
+      ToDoubleFunction<RankedCause> left =
+          r -> now[moment.belief().model().indexOf(r.cause().id())];
       boolean repaired = state.epoch() > 0;
       // Whoever comes next looks for what is left.
       Comparator<RankedCause> leftFirst =
           Comparator.comparingDouble(
-              r -> {
-                double left = now[ids.indexOf(r.cause().id())];
-                return repaired && left >= CaseRecord.NAMED ? -left : 0;
-              });
+              r ->
+                  repaired && left.applyAsDouble(r) >= CaseRecord.NAMED
+                      ? -left.applyAsDouble(r)
+                      : 0);
       List<RankedCause> ranking =
           Interview.ranking(moment, base).stream().sorted(leftFirst).toList();
       List<RankedCause> named =
           ranking.stream()
-              .filter(
-                  r -> Math.max(r.chance(), now[ids.indexOf(r.cause().id())]) >= CaseRecord.NAMED)
+              .filter(r -> Math.max(r.chance(), left.applyAsDouble(r)) >= CaseRecord.NAMED)
               .toList();
       for (RankedCause r : named.isEmpty() ? ranking.subList(0, 1) : named) {
         String line = r.cause().name() + ": " + Chance.of(r.chance());
         page.item(
             repaired
-                ? line + " at the call-out, " + Chance.of(now[ids.indexOf(r.cause().id())]) + " now"
+                ? line + " at the call-out, " + Chance.of(left.applyAsDouble(r)) + " now"
                 : line);
       }
     }
