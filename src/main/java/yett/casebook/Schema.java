@@ -60,6 +60,9 @@ final class Schema {
         .dataSource(database)
         .locations("classpath:db/casebook")
         .failOnMissingLocations(true)
+        // All files in one transaction: between two of them a new casebook would look like an older
+        // program's to whoever opens it just then, and stay one if this program died there.
+        .group(true)
         .table(HISTORY);
   }
 

@@ -7,8 +7,13 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.net.ServerSocket;
+import java.sql.DriverManager;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.List;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import org.flywaydb.core.api.MigrationVersion;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -150,6 +155,60 @@ class ServerTroublesTest {
           .extracting(line -> line.summary().title())
           .isEqualTo(List.of("begun"));
     }
+  }
+
+  /** A trigger of the server holds the first program up between the first file and the second. */
+  @Test
+  void who_opens_a_new_casebook_while_another_lays_it_out_waits_for_all_of_it() throws Exception {
+    SERVER.execute(
+        database,
+        "create schema elsewhere;"
+            + " create function elsewhere.hold() returns event_trigger language plpgsql as $$ begin"
+            + " if to_regclass('case_file') is not null then"
+            + " perform pg_advisory_xact_lock(4711); end if; end $$;"
+            + " create event trigger held on ddl_command_start when tag in ('ALTER TABLE')"
+            + " execute function elsewhere.hold()");
+    var programs = Executors.newFixedThreadPool(2);
+    try (var holder = DriverManager.getConnection(url);
+        var statement = holder.createStatement()) {
+      statement.execute("select pg_advisory_lock(4711)");
+      var first = programs.submit(() -> Casebook.open(url));
+      await(
+          statement,
+          "select exists (select 1 from pg_locks where locktype = 'advisory' and objid = 4711"
+              + " and not granted)");
+
+      var second = programs.submit(() -> Casebook.open(url));
+      assertThatThrownBy(() -> second.get(1, TimeUnit.SECONDS))
+          .isInstanceOf(TimeoutException.class);
+
+      statement.execute("select pg_advisory_unlock(4711)");
+      first.get().close();
+      try (var casebook = second.get()) {
+        assertThat(casebook.cases()).isEmpty();
+      }
+    } finally {
+      programs.shutdownNow();
+    }
+  }
+
+  private static void await(Statement statement, String question) throws Exception {
+    for (int tries = 0; tries < 500; tries++) {
+      try (var row = statement.executeQuery(question)) {
+        row.next();
+        if (row.getBoolean(1)) {
+          return;
+        }
+      }
+      Thread.sleep(20);
+    }
+    try (var r =
+        statement.executeQuery(
+            "select string_agg(pid::text||state||coalesce(wait_event,chr(45))||query, chr(10)) from pg_stat_activity")) {
+      r.next();
+      System.out.println(r.getString(1));
+    }
+    throw new AssertionError("still not: " + question);
   }
 
   @Test
