@@ -11,9 +11,16 @@ import java.util.List;
  * @param expected expected minutes until the gate is back in service, following the advice; an
  *     estimate where the end of all checks and repairs is out of sight
  * @param repairingNow the same when repairing at once
+ * @param findingOut whether no repair is worth trying before more is known; the candidates worth
+ *     their cost then stand in the order of what they resolve for it, not of what they save
  */
 public record Advice(
-    Kind kind, List<Candidate> candidates, List<Job> jobs, double expected, double repairingNow) {
+    Kind kind,
+    List<Candidate> candidates,
+    List<Job> jobs,
+    double expected,
+    double repairingNow,
+    boolean findingOut) {
 
   /** What comes next. */
   public enum Kind {
@@ -49,7 +56,7 @@ public record Advice(
             .findFirst()
             .orElse(new Candidate(check, 0, 0));
     reordered.add(0, chosen);
-    return new Advice(Kind.ASK, List.copyOf(reordered), jobs, expected, repairingNow);
+    return new Advice(Kind.ASK, List.copyOf(reordered), jobs, expected, repairingNow, findingOut);
   }
 
   /** The same choice with a repair as its outcome, because work for it has begun. */
@@ -57,6 +64,7 @@ public record Advice(
     List<Job> reordered = new ArrayList<>(jobs);
     reordered.removeIf(j -> j.repair().equals(repair));
     reordered.add(0, new Job(repair, 1));
-    return new Advice(Kind.REPAIR, candidates, List.copyOf(reordered), expected, repairingNow);
+    return new Advice(
+        Kind.REPAIR, candidates, List.copyOf(reordered), expected, repairingNow, findingOut);
   }
 }

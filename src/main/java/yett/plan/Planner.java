@@ -92,7 +92,8 @@ public final class Planner {
         candidates,
         jobs,
         expected,
-        result.order().value());
+        result.order().value(),
+        result.findingOut());
   }
 
   /** Minutes and hazards that changing the state of the work for these needs would cost. */

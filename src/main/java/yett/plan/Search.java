@@ -93,8 +93,14 @@ final class Search {
    * @param checks all checks, the best first
    * @param repairFirst expected cost if a repair is done now and checks may follow
    * @param first the repair that this begins with, or -1
+   * @param findingOut whether the checks worth their cost stand by what they resolve for it
    */
-  record Result(RepairOrder.Order order, List<Ranked> checks, double repairFirst, int first) {}
+  record Result(
+      RepairOrder.Order order,
+      List<Ranked> checks,
+      double repairFirst,
+      int first,
+      boolean findingOut) {}
 
   /** What was answered and tried so far, as a hash, and the state of the work. */
   private record Place(long path, int state, int depth) {}
@@ -121,7 +127,8 @@ final class Search {
     ranking.look(checks, 0);
     work = 0;
     inner = ranking.best(INNER);
-    List<Integer> deeper = ranking.best(DEEPER);
+    List<Integer> deeper =
+        ranking.findingOut(order) ? checks.stream().limit(DEEPER).toList() : ranking.best(DEEPER);
     for (int depth = 1; cutShort; depth++) {
       cutShort = inner.size() < checks.size();
       values.clear();
@@ -198,13 +205,34 @@ final class Search {
     }
 
     Result result(RepairOrder.Order order) {
-      if (!few && (first >= 0 || !order.repairs().isEmpty())) {
+      boolean findingOut = findingOut(order);
+      if (!few && !findingOut) {
         double estimate = ahead.value(weights, state, tried);
         int begins = ahead.first();
         asking.replaceAll(
             (check, value) -> waits(check, estimate, begins) ? Math.max(value, repairing) : value);
       }
-      return new Result(order, ranked(), repairing, first);
+      List<Ranked> ranked = ranked();
+      return new Result(
+          order, findingOut ? resolving(ranked) : ranked, repairing, first, findingOut);
+    }
+
+    /**
+     * Whether there is much that may be wrong and no repair is worth trying yet. Then it takes
+     * several checks together to save anything, and a few steps ahead any cheap check seems to do
+     * as well as the telling one that would follow it. So those that resolve most for their cost
+     * are looked at further, and of those worth it the first of them is asked.
+     */
+    boolean findingOut(RepairOrder.Order order) {
+      return !few && first < 0 && order.repairs().isEmpty();
+    }
+
+    private List<Ranked> resolving(List<Ranked> ranked) {
+      return ranked.stream()
+          .sorted(
+              Comparator.comparingInt(
+                  r -> r.value() < repairing - EPSILON ? checks.indexOf(r.check()) : checks.size()))
+          .toList();
     }
 
     /**

@@ -58,7 +58,8 @@ final class Compass {
 
   private static Best best(Step step) {
     if (step instanceof Step.Ask ask) {
-      return new Best(ask.check().id(), ask.check().ask(), reason(ask), ask.advice());
+      return new Best(
+          ask.check().id(), ask.check().ask(), Reasons.withoutRunnerUp(ask), ask.advice());
     }
     if (step instanceof Step.Mend mend) {
       return new Best(
@@ -81,11 +82,6 @@ final class Compass {
       return new Best(FINISH, "Back into service", "every proof passed", Optional.empty());
     }
     return new Best("", "", "", Optional.empty());
-  }
-
-  /** Without the runner-up, of which a trainee has only heard if it was looked for. */
-  private static String reason(Step.Ask ask) {
-    return Reasons.of(ask).words().replaceAll("; \"[^\"]*\" would save -?[0-9.]+ minutes$", "");
   }
 
   /** How a choice differs from the best; empty if it is as good. */

@@ -2,6 +2,8 @@ package yett.replay;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import yett.interview.Step;
 import yett.plan.Advice;
 import yett.plan.Advice.Candidate;
@@ -16,27 +18,38 @@ public final class Reasons {
     if (ask.advice().isEmpty()) {
       return Why.of(ask.occasion());
     }
-    List<Candidate> candidates = ask.advice().get().candidates();
-    Candidate first = candidates.get(0);
-    Optional<Candidate> second = candidates.stream().skip(1).findFirst();
-    String words =
-        "saves "
-            + Rounded.minutes(first.saves())
-            + " minutes on average against repairing at once"
-            + second
-                .map(
-                    s ->
-                        "; \""
-                            + s.check()
-                            + "\" would save "
-                            + Rounded.minutes(s.saves())
-                            + " minutes")
-                .orElse("; no other check tells anything");
+    Advice advice = ask.advice().get();
+    Optional<Candidate> second = advice.candidates().stream().skip(1).findFirst();
     return new Why(
-        ask.occasion().isEmpty() ? words : ask.occasion() + "; " + words,
-        Optional.of(Rounded.minutes(first.saves())),
+        withoutRunnerUp(ask)
+            + "; "
+            + second.map(s -> runnerUp(advice, s)).orElse("no other check tells anything"),
+        Optional.of(Rounded.minutes(advice.candidates().get(0).saves())),
         second.map(s -> new RunnerUp(s.check(), Rounded.minutes(s.saves()))),
         List.of());
+  }
+
+  /** The same in words, without the check that came second. */
+  public static String withoutRunnerUp(Step.Ask ask) {
+    return Stream.concat(
+            Stream.of(ask.occasion()).filter(occasion -> !occasion.isEmpty()),
+            ask.advice().map(Reasons::worth).stream())
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String worth(Advice advice) {
+    return advice.findingOut()
+        ? "resolves most for its cost, while no repair is worth trying"
+        : "saves "
+            + Rounded.minutes(advice.candidates().get(0).saves())
+            + " minutes on average against repairing at once";
+  }
+
+  private static String runnerUp(Advice advice, Candidate second) {
+    String name = "\"" + second.check() + "\"";
+    return advice.findingOut()
+        ? name + " came second"
+        : name + " would save " + Rounded.minutes(second.saves()) + " minutes";
   }
 
   public static Why of(Step.Mend mend) {

@@ -102,11 +102,16 @@ final class ReasonViews {
     rows.add(
         Block.row(
             "Worth",
-            Figures.minutes(Math.max(0, chosen.saves()))
-                + " on average, with what is asked after it, against repairing at once, which "
-                + "would be expected to cost "
-                + Figures.minutes(advice.repairingNow())
-                + " (time, parts and hazards)"));
+            advice.findingOut()
+                ? "it resolves most for its cost of which repair is needed; none is worth trying"
+                    + " before more is known. To ask no more would be expected to cost "
+                    + Figures.minutes(advice.repairingNow())
+                    + " (time, parts and hazards)"
+                : Figures.minutes(Math.max(0, chosen.saves()))
+                    + " on average, with what is asked after it, against repairing at once, which"
+                    + " would be expected to cost "
+                    + Figures.minutes(advice.repairingNow())
+                    + " (time, parts and hazards)"));
     runnersUp(advice).ifPresent(words -> rows.add(Block.row("Next best", words)));
     blocks.add(new Block.Rows(rows));
     for (Outlook.Prospect prospect : prospects) {
@@ -129,9 +134,9 @@ final class ReasonViews {
             .map(
                 c ->
                     base.checks().get(c.check()).ask()
-                        + " (worth "
-                        + Figures.minutes(Math.max(0, c.saves()))
-                        + ")")
+                        + (advice.findingOut()
+                            ? ""
+                            : " (worth " + Figures.minutes(Math.max(0, c.saves())) + ")"))
             .collect(Collectors.joining(" "));
     return words.isEmpty() ? Optional.empty() : Optional.of(words);
   }

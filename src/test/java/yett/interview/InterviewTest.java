@@ -25,13 +25,14 @@ class InterviewTest {
       for (String card : options.cured() ? List.<String>of() : cards) {
         if (options.checks().contains(card)) {
           return new Advice(
-              Advice.Kind.ASK, List.of(new Advice.Candidate(card, 1, 1)), List.of(), 0, 0);
+              Advice.Kind.ASK, List.of(new Advice.Candidate(card, 1, 1)), List.of(), 0, 0, false);
         }
         if (options.repairs().contains(card)) {
-          return new Advice(Advice.Kind.REPAIR, List.of(), List.of(new Advice.Job(card, 1)), 0, 0);
+          return new Advice(
+              Advice.Kind.REPAIR, List.of(), List.of(new Advice.Job(card, 1)), 0, 0, false);
         }
       }
-      return new Advice(Advice.Kind.NOTHING_LEFT, List.of(), List.of(), 0, 0);
+      return new Advice(Advice.Kind.NOTHING_LEFT, List.of(), List.of(), 0, 0, false);
     }
   }
 

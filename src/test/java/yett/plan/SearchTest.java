@@ -3,7 +3,10 @@ package yett.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -170,5 +173,45 @@ class SearchTest {
     assertThat(run(Shop.faults(1).repairs(70).handOver(50).scene(), 1).order().repairs()).isEmpty();
     Scene due = Shop.faults(1).repairs(70).handOver(50).due(40).scene();
     assertThat(value(run(due, 1))).isCloseTo(70, within(EXACT));
+  }
+
+  /** One repair for each fault: what is open is the chance that two gates have another fault. */
+  @Test
+  void while_no_repair_may_come_first_checks_stand_by_what_they_resolve_for_their_cost() {
+    int compared = 0;
+    for (long seed = 1; seed <= 40; seed++) {
+      var random = new SplittableRandom(seed);
+      Shop shop = Shop.faults(12).handOver(500);
+      IntStream.range(0, 12).forEach(fault -> shop.repairs(100));
+      IntStream.range(0, 8)
+          .forEach(q -> shop.question(1 + 20 * random.nextDouble(), random.doubles(12).toArray()));
+      Scene scene = shop.scene();
+      double[] weights = Shop.weights(scene, random);
+
+      Search.Result result = run(scene, weights);
+
+      if (result.findingOut()) {
+        List<Double> prices =
+            result.checks().stream()
+                .filter(c -> c.value() < result.order().value() - EXACT)
+                .map(c -> scene.checks().get(c.check()))
+                .map(look -> look.cost() / resolved(weights, look.chances()))
+                .toList();
+        assertThat(prices).as("seed %d", seed).isSorted();
+        compared += Math.max(0, prices.size() - 1);
+      }
+    }
+    assertThat(compared).isGreaterThan(20);
+  }
+
+  private static double resolved(double[] weights, double[][] chances) {
+    double left = 0;
+    for (double[] row : chances) {
+      double[] joint =
+          IntStream.range(0, weights.length).mapToDouble(h -> weights[h] * row[h]).toArray();
+      double chance = Arrays.stream(joint).sum();
+      left += chance - Arrays.stream(joint).map(w -> w * w).sum() / chance;
+    }
+    return 1 - Arrays.stream(weights).map(w -> w * w).sum() - left;
   }
 }

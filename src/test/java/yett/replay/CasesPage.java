@@ -1,5 +1,6 @@
 package yett.replay;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -41,6 +42,7 @@ record CasesPage(RuleBase base, List<RecordedCase> recorded, List<Replayed> case
               .collect(Collectors.toSet());
       row(text, kind.words(), c -> names.contains(c.file() + " " + c.name()));
     }
+    text.append(longest());
     text.append("\n## Not right first, of those to tune by\n\n");
     cases.stream()
         .filter(c -> !c.keptAside() && !Score.right(c).orElse(true))
@@ -79,6 +81,18 @@ record CasesPage(RuleBase base, List<RecordedCase> recorded, List<Replayed> case
     return of == 0
         ? ""
         : String.format(Locale.ROOT, "%d of %d, %.0f %%", right, of, 100.0 * right / of);
+  }
+
+  private String longest() {
+    List<Replayed> byChecks =
+        cases.stream().sorted(Comparator.comparingLong(Score::checks)).toList();
+    Replayed most = byChecks.get(byChecks.size() - 1);
+    return String.format(
+        Locale.ROOT,
+        "%nNine in ten cases are asked at most %d checks; most of all, %d, `%s`.%n",
+        Score.checks(byChecks.get(9 * byChecks.size() / 10)),
+        Score.checks(most),
+        most.name());
   }
 
   private static String missed(Replayed replayed) {

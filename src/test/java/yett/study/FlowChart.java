@@ -101,7 +101,12 @@ final class FlowChart implements Policy {
       String outcome = seen.get(line.check());
       if (outcome == null && options.checks().contains(line.check())) {
         return new Advice(
-            Advice.Kind.ASK, List.of(new Advice.Candidate(line.check(), 0, 0)), List.of(), 0, 0);
+            Advice.Kind.ASK,
+            List.of(new Advice.Candidate(line.check(), 0, 0)),
+            List.of(),
+            0,
+            0,
+            false);
       }
       String repair = outcome == null ? null : line.repairs().get(outcome);
       if (repair != null && options.repairs().contains(repair)) {

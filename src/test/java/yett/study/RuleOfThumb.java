@@ -80,7 +80,12 @@ final class RuleOfThumb implements Policy {
       Optional<String> check = check(belief, options);
       if (check.isPresent()) {
         return new Advice(
-            Advice.Kind.ASK, List.of(new Advice.Candidate(check.get(), 0, 0)), List.of(), 0, 0);
+            Advice.Kind.ASK,
+            List.of(new Advice.Candidate(check.get(), 0, 0)),
+            List.of(),
+            0,
+            0,
+            false);
       }
     }
     for (int i : ranked) {
@@ -167,10 +172,11 @@ final class RuleOfThumb implements Policy {
   }
 
   static Advice repairing(String repair) {
-    return new Advice(Advice.Kind.REPAIR, List.of(), List.of(new Advice.Job(repair, 1)), 0, 0);
+    return new Advice(
+        Advice.Kind.REPAIR, List.of(), List.of(new Advice.Job(repair, 1)), 0, 0, false);
   }
 
   static Advice nothing() {
-    return new Advice(Advice.Kind.NOTHING_LEFT, List.of(), List.of(), 0, 0);
+    return new Advice(Advice.Kind.NOTHING_LEFT, List.of(), List.of(), 0, 0, false);
   }
 }

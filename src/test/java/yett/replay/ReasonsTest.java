@@ -1,0 +1,63 @@
+package yett.replay;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import yett.interview.Step;
+import yett.knowledge.KnowledgeSource;
+import yett.knowledge.RuleBase;
+import yett.plan.Advice;
+import yett.plan.Advice.Candidate;
+
+class ReasonsTest {
+  private static final RuleBase BASE = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
+
+  private static Step.Ask ask(String occasion, boolean findingOut, Candidate... candidates) {
+    var advice =
+        new Advice(Advice.Kind.ASK, List.of(candidates), List.of(), 300, 342.5, findingOut);
+    return new Step.Ask(
+        BASE.checks().get("fault-shown"),
+        List.of(),
+        Optional.empty(),
+        Optional.of(advice),
+        occasion);
+  }
+
+  @Test
+  void what_a_check_saves_is_set_against_the_one_that_came_second() {
+    var step =
+        ask("", false, new Candidate("fault-shown", 6, 42.5), new Candidate("beam-path", 4, 40));
+
+    assertThat(Reasons.of(step).words())
+        .isEqualTo(
+            "saves 42.5 minutes on average against repairing at once; \"beam-path\" would save"
+                + " 40.0 minutes");
+    assertThat(Reasons.withoutRunnerUp(step)).doesNotContain("beam-path");
+  }
+
+  /** The second may seem to save more: it is not what it was chosen by. */
+  @Test
+  void while_no_repair_is_worth_trying_nothing_is_said_of_minutes_saved() {
+    var step =
+        ask(
+            "work for it has begun",
+            true,
+            new Candidate("fault-shown", 6, 40),
+            new Candidate("beam-path", 4, 42.5));
+
+    assertThat(Reasons.of(step).words())
+        .isEqualTo(
+            "work for it has begun; resolves most for its cost, while no repair is worth trying;"
+                + " \"beam-path\" came second");
+    assertThat(Reasons.withoutRunnerUp(step)).doesNotContain("beam-path");
+  }
+
+  @Test
+  void a_check_without_a_rival_says_so() {
+    assertThat(Reasons.of(ask("", false, new Candidate("fault-shown", 6, 1))).words())
+        .endsWith("; no other check tells anything");
+  }
+}
