@@ -102,16 +102,15 @@ final class ReasonViews {
     rows.add(
         Block.row(
             "Worth",
-            advice.findingOut()
-                ? "it resolves most for its cost of which repair is needed; none is worth trying"
-                    + " before more is known. To ask no more would be expected to cost "
-                    + Figures.minutes(advice.repairingNow())
-                    + " (time, parts and hazards)"
-                : Figures.minutes(Math.max(0, chosen.saves()))
-                    + " on average, with what is asked after it, against repairing at once, which"
-                    + " would be expected to cost "
-                    + Figures.minutes(advice.repairingNow())
-                    + " (time, parts and hazards)"));
+            (advice.findingOut()
+                    ? "it resolves most for its cost of which repair is needed; none is worth trying"
+                        + " before more is known. To ask no more"
+                    : Figures.minutes(Math.max(0, chosen.saves()))
+                        + " on average, with what is asked after it, against repairing at once,"
+                        + " which")
+                + " would be expected to cost "
+                + Figures.minutes(advice.repairingNow())
+                + " (time, parts and hazards)"));
     runnersUp(advice).ifPresent(words -> rows.add(Block.row("Next best", words)));
     blocks.add(new Block.Rows(rows));
     for (Outlook.Prospect prospect : prospects) {
