@@ -202,12 +202,6 @@ class ServerTroublesTest {
       }
       Thread.sleep(20);
     }
-    try (var r =
-        statement.executeQuery(
-            "select string_agg(pid::text||state||coalesce(wait_event,chr(45))||query, chr(10)) from pg_stat_activity")) {
-      r.next();
-      System.out.println(r.getString(1));
-    }
     throw new AssertionError("still not: " + question);
   }
 
