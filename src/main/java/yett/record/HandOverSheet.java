@@ -63,12 +63,14 @@ public final class HandOverSheet {
     private final Moment moment;
     private final CaseState state;
     private final Map<String, String> site;
+    private final double[] remaining;
     private final Markdown page = new Markdown();
 
     Page(Moment moment) {
       this.moment = moment;
       this.state = moment.state();
       this.site = new SiteFacts(base).answers(state.site());
+      this.remaining = moment.belief().remaining();
     }
 
     String write(String caseId, String siteName) {
@@ -133,9 +135,7 @@ public final class HandOverSheet {
 
     private void believed() {
       page.heading("What is believed");
-      double[] now = moment.belief().remaining();
-      ToDoubleFunction<RankedCause> left =
-          r -> now[moment.belief().model().indexOf(r.cause().id())];
+      ToDoubleFunction<RankedCause> left = r -> remaining(r.cause().id());
       boolean repaired = state.epoch() > 0;
       // Whoever comes next looks for what is left.
       Comparator<RankedCause> leftFirst =
@@ -237,7 +237,7 @@ public final class HandOverSheet {
 
     private double remaining(String cause) {
       int at = moment.belief().model().causes().indexOf(cause);
-      return at < 0 ? 0 : moment.belief().remaining()[at];
+      return at < 0 ? 0 : remaining[at];
     }
 
     private Set<String> openChecks() {

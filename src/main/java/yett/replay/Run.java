@@ -216,7 +216,8 @@ final class Run {
     boolean assumed = recorded.retests().isEmpty();
     Why why = Why.of("a repair that cured, or did not, tells what was wrong");
     Event.Retested tried = new Event.Retested(cured.get(), witness.sameTrouble());
-    String answer = cured.get() ? "cured" : tried.same().isPresent() ? "fails as before" : "fails";
+    String answer =
+        cured.get() ? "cured" : tried.same().orElse(false) ? "fails as before" : "fails";
     begin("retest", "retest", asked, why, answer, assumed, tried);
   }
 
