@@ -12,7 +12,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import yett.knowledge.Repair;
-import yett.knowledge.Role;
+import yett.testing.Repairs;
 
 /** Chances added up by hand. */
 class VanTest {
@@ -77,19 +77,6 @@ class VanTest {
   }
 
   private static Repair repair(String part) {
-    return new Repair(
-        "renew-" + part,
-        "Renew the " + part,
-        List.of("Renew it."),
-        Map.of(),
-        10,
-        List.of(new Repair.Part(part, 5)),
-        List.of(),
-        Role.TECHNICIAN,
-        List.of(),
-        List.of(),
-        List.of(),
-        Map.of(),
-        "test");
+    return Repairs.of("renew-" + part, Map.of(), List.of(new Repair.Part(part, 5)));
   }
 }

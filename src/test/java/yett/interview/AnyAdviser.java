@@ -6,6 +6,7 @@ import java.util.Random;
 import yett.belief.Belief;
 import yett.plan.Advice;
 import yett.plan.Planner;
+import yett.testing.Advices;
 
 /**
  * Advises anything that may be done, with no regard to sense or cost; always the same in the same
@@ -23,15 +24,12 @@ record AnyAdviser(long seed) implements NextStep.Adviser {
     List<String> checks = new ArrayList<>(options.checks());
     boolean enough = random.nextInt(options.cured() ? 3 : PATIENCE) == 0;
     if (enough || repairs.isEmpty() && checks.isEmpty()) {
-      return new Advice(Advice.Kind.NOTHING_LEFT, List.of(), List.of(), 0, 0, false);
+      return Advices.nothing();
     }
     boolean repair = checks.isEmpty() || !repairs.isEmpty() && random.nextInt(4) == 0;
     if (repair) {
-      String id = repairs.get(random.nextInt(repairs.size()));
-      return new Advice(Advice.Kind.REPAIR, List.of(), List.of(new Advice.Job(id, 1)), 0, 0, false);
+      return Advices.repairing(repairs.get(random.nextInt(repairs.size())));
     }
-    String id = checks.get(random.nextInt(checks.size()));
-    return new Advice(
-        Advice.Kind.ASK, List.of(new Advice.Candidate(id, 1, 1)), List.of(), 0, 0, false);
+    return Advices.asking(checks.get(random.nextInt(checks.size())));
   }
 }

@@ -15,6 +15,7 @@ import yett.knowledge.Check;
 import yett.knowledge.Role;
 import yett.plan.Advice;
 import yett.plan.Planner;
+import yett.testing.Advices;
 
 /** The order of things in a case, whatever the plan would choose. */
 class InterviewTest {
@@ -24,15 +25,13 @@ class InterviewTest {
     public Advice advise(Belief belief, Planner.Options options) {
       for (String card : options.cured() ? List.<String>of() : cards) {
         if (options.checks().contains(card)) {
-          return new Advice(
-              Advice.Kind.ASK, List.of(new Advice.Candidate(card, 1, 1)), List.of(), 0, 0, false);
+          return Advices.asking(card);
         }
         if (options.repairs().contains(card)) {
-          return new Advice(
-              Advice.Kind.REPAIR, List.of(), List.of(new Advice.Job(card, 1)), 0, 0, false);
+          return Advices.repairing(card);
         }
       }
-      return new Advice(Advice.Kind.NOTHING_LEFT, List.of(), List.of(), 0, 0, false);
+      return Advices.nothing();
     }
   }
 

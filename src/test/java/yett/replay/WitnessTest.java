@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import yett.interview.Answer;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
-import yett.knowledge.Role;
+import yett.testing.Repairs;
 
 class WitnessTest {
   private static final String NO_MAINS =
@@ -64,20 +64,7 @@ class WitnessTest {
   }
 
   private static Repair isolatorOn(double chance) {
-    return new Repair(
-        "reset-isolator",
-        "Switch the isolator on again",
-        List.of(),
-        Map.of("mains-missing", chance),
-        1,
-        List.of(),
-        List.of(),
-        Role.TECHNICIAN,
-        List.of(),
-        List.of(),
-        List.of(),
-        Map.of(),
-        "common practice");
+    return Repairs.of("reset-isolator", Map.of("mains-missing", chance), List.of());
   }
 
   private static Witness witness(String text) {

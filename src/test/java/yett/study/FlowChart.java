@@ -6,6 +6,7 @@ import java.util.Map;
 import yett.belief.Belief;
 import yett.plan.Advice;
 import yett.plan.Planner;
+import yett.testing.Advices;
 
 /**
  * The order in which a tradesman goes through a gate: supply, command, safety devices, chain,
@@ -94,25 +95,19 @@ final class FlowChart implements Policy {
   @Override
   public Advice advise(Belief belief, Planner.Options options, Map<String, String> found) {
     if (options.cured()) {
-      return RuleOfThumb.nothing();
+      return Advices.nothing();
     }
     seen.putAll(found);
     for (Line line : CHART) {
       String outcome = seen.get(line.check());
       if (outcome == null && options.checks().contains(line.check())) {
-        return new Advice(
-            Advice.Kind.ASK,
-            List.of(new Advice.Candidate(line.check(), 0, 0)),
-            List.of(),
-            0,
-            0,
-            false);
+        return Advices.asking(line.check());
       }
       String repair = outcome == null ? null : line.repairs().get(outcome);
       if (repair != null && options.repairs().contains(repair)) {
-        return RuleOfThumb.repairing(repair);
+        return Advices.repairing(repair);
       }
     }
-    return RuleOfThumb.nothing();
+    return Advices.nothing();
   }
 }

@@ -24,6 +24,7 @@ import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
+import yett.testing.Advices;
 
 /** Plays one simulated fault under one policy, in the interview that keeps everybody safe. */
 final class Play {
@@ -72,7 +73,7 @@ final class Play {
   /** An interview that one case after another can use: what is kept in it only saves work. */
   static final class Seat implements AutoCloseable {
     private final Interview interview;
-    private Advised.Chooser chooser = (belief, options) -> RuleOfThumb.nothing();
+    private Advised.Chooser chooser = (belief, options) -> Advices.nothing();
 
     Seat(Expertise expertise) {
       interview = Advised.interview(expertise, (b, o) -> chooser.advise(b, o));

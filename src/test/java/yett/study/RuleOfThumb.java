@@ -17,6 +17,7 @@ import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 import yett.plan.Advice;
 import yett.plan.Planner;
+import yett.testing.Advices;
 
 /**
  * Policies that choose checks in a simple way and stop by a common rule of thumb: when the leading
@@ -74,31 +75,25 @@ final class RuleOfThumb implements Policy {
             .toList();
     double leading = chances[ranked.get(0)];
     if (options.cured()) {
-      return leading > SURE ? repair(causes.get(ranked.get(0)), options) : nothing();
+      return leading > SURE ? repair(causes.get(ranked.get(0)), options) : Advices.nothing();
     }
     if (leading <= SURE) {
       Optional<String> check = check(belief, options);
       if (check.isPresent()) {
-        return new Advice(
-            Advice.Kind.ASK,
-            List.of(new Advice.Candidate(check.get(), 0, 0)),
-            List.of(),
-            0,
-            0,
-            false);
+        return Advices.asking(check.get());
       }
     }
     for (int i : ranked) {
       boolean givesUp = chances[i] < WORTH_TRYING || unknown(causes.get(i)) && chances[i] > SURE;
       if (givesUp) {
-        return nothing();
+        return Advices.nothing();
       }
       Advice advice = repair(causes.get(i), options);
       if (advice.kind() == Advice.Kind.REPAIR) {
         return advice;
       }
     }
-    return nothing();
+    return Advices.nothing();
   }
 
   private static boolean unknown(String cause) {
@@ -167,16 +162,7 @@ final class RuleOfThumb implements Policy {
         .max(
             Comparator.comparingDouble((Repair r) -> Math.round(10 * r.removes().get(cause)))
                 .thenComparing(r -> -r.minutes() - r.price()))
-        .map(r -> repairing(r.id()))
-        .orElseGet(RuleOfThumb::nothing);
-  }
-
-  static Advice repairing(String repair) {
-    return new Advice(
-        Advice.Kind.REPAIR, List.of(), List.of(new Advice.Job(repair, 1)), 0, 0, false);
-  }
-
-  static Advice nothing() {
-    return new Advice(Advice.Kind.NOTHING_LEFT, List.of(), List.of(), 0, 0, false);
+        .map(r -> Advices.repairing(r.id()))
+        .orElseGet(Advices::nothing);
   }
 }

@@ -1,0 +1,29 @@
+package yett.testing;
+
+import java.util.List;
+import java.util.Map;
+import yett.knowledge.Repair;
+import yett.knowledge.Role;
+
+/** Repairs of which a test needs only a few things. */
+public final class Repairs {
+  private Repairs() {}
+
+  /** A technician's repair of ten minutes, without set-ups, proofs or conditions. */
+  public static Repair of(String id, Map<String, Double> removes, List<Repair.Part> parts) {
+    return new Repair(
+        id,
+        id,
+        List.of(),
+        removes,
+        10,
+        parts,
+        List.of(),
+        Role.TECHNICIAN,
+        List.of(),
+        List.of(),
+        List.of(),
+        Map.of(),
+        "test");
+  }
+}
