@@ -1,7 +1,5 @@
 package yett.shell;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +22,7 @@ final class Conversation {
   private final Sitting sitting;
   private final Wishes wishes;
   private final Questions questions;
+  private final DangerList dangers;
   private final SiteForm siteForm;
   private final Calling calling;
 
@@ -34,6 +33,7 @@ final class Conversation {
     this.sitting = new Sitting(console, open);
     this.wishes = new Wishes(sitting);
     this.questions = new Questions(sitting, wishes);
+    this.dangers = new DangerList(sitting, wishes);
     this.siteForm = new SiteForm(sitting, wishes, knownSite);
     this.calling = new Calling(sitting, wishes, questions, knownSite);
   }
@@ -84,7 +84,7 @@ final class Conversation {
       return;
     }
     if (step instanceof Step.AskDangers s) {
-      askDangers(s);
+      dangers.ask(s);
     } else if (step instanceof Step.AskSite) {
       siteForm.fill();
     } else if (step instanceof Step.AskComplaints s) {
@@ -117,32 +117,6 @@ final class Conversation {
 
   private boolean isCall() {
     return sitting.moment().state().role() == Role.CALLER;
-  }
-
-  private void askDangers(Step.AskDangers step) {
-    record Choice(Check check, Check.Outcome outcome) {}
-    List<Choice> choices = new ArrayList<>();
-    for (Check check : step.dangers()) {
-      check.outcomes().stream().skip(1).forEach(o -> choices.add(new Choice(check, o)));
-    }
-    sitting.show(sitting.views().dangers(step, sitting.moment().state().role()));
-    Optional<List<Integer>> picked =
-        questions.several(
-            "0 for none, or the numbers that are so",
-            choices.stream().map(c -> c.outcome().id()).toList(),
-            choices.stream().map(c -> c.outcome().text()).toList());
-    if (picked.isEmpty()) {
-      return;
-    }
-    Map<String, String> answers = new LinkedHashMap<>();
-    step.dangers().forEach(c -> answers.put(c.id(), c.outcomes().get(0).id()));
-    for (int i : picked.get()) {
-      answers.put(choices.get(i).check().id(), choices.get(i).outcome().id());
-    }
-    sitting.record(
-        answers.entrySet().stream()
-            .map(e -> new Event.Answered(e.getKey(), new Answer.Chosen(e.getValue())))
-            .toArray(Event[]::new));
   }
 
   private void askComplaints(Step.AskComplaints step) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import yett.interview.Event;
 import yett.interview.Moment;
 import yett.knowledge.Stop;
@@ -14,6 +15,9 @@ import yett.knowledge.Stop;
  * empty and the conversation looks at the case again.
  */
 final class Questions {
+  /** The whole line: "no power" and "nothing moves" tell of something. */
+  private static final Set<String> NONE = Set.of("0", "none", "no", "nothing");
+
   private final Sitting sitting;
   private final Wishes wishes;
 
@@ -74,7 +78,7 @@ final class Questions {
         return Optional.empty();
       }
       String text = line.strip();
-      if (text.equals("0") || text.toLowerCase(Locale.ROOT).matches("(none|no|nothing)\\b.*")) {
+      if (NONE.contains(text.toLowerCase(Locale.ROOT))) {
         return Optional.of(List.of());
       }
       List<Integer> picked = new ArrayList<>();
