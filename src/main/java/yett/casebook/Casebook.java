@@ -124,6 +124,20 @@ public final class Casebook implements AutoCloseable {
         });
   }
 
+  /**
+   * Changes what the list of cases shows of a case.
+   *
+   * @param lastSeq number of the last event that the line tells of; nothing happens if there are
+   *     newer ones
+   */
+  public void summarise(CaseId id, long lastSeq, Summary summary) {
+    write(
+        s -> {
+          s.cases().summarise(id, lastSeq, summary);
+          return id;
+        });
+  }
+
   /** All events of a case, oldest first. */
   public List<StoredEvent> events(CaseId id) {
     return eventsAfter(id, 0);

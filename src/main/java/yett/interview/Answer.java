@@ -1,5 +1,7 @@
 package yett.interview;
 
+import static java.util.Objects.requireNonNull;
+
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 
@@ -14,7 +16,11 @@ import com.fasterxml.jackson.annotation.JsonTypeInfo;
 public sealed interface Answer {
 
   /** An outcome by its id. */
-  record Chosen(String outcome) implements Answer {}
+  record Chosen(String outcome) implements Answer {
+    public Chosen {
+      requireNonNull(outcome, "outcome");
+    }
+  }
 
   /**
    * A reading.
@@ -22,7 +28,11 @@ public sealed interface Answer {
    * @param typed as the person typed it
    * @param value in the canonical unit of the quantity
    */
-  record Read(String typed, double value) implements Answer {}
+  record Read(String typed, double value) implements Answer {
+    public Read {
+      requireNonNull(typed, "typed");
+    }
+  }
 
   /** It cannot be found out; the check is not asked again. */
   record CannotTell() implements Answer {}

@@ -131,7 +131,7 @@ public record CaseState(
         }
       }
       for (Entry entry : entries) {
-        if (!retracted.contains(entry.number())) {
+        if (!retracted.contains(entry.number()) && !(entry.event() instanceof Event.Unread)) {
           role = entry.by();
           follow(entry);
         }

@@ -1,5 +1,7 @@
 package yett.interview;
 
+import static java.util.Objects.requireNonNull;
+
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
@@ -37,42 +39,86 @@ public sealed interface Event {
    * @param site id of the gate
    * @param ruleBase fingerprint of the rule base at the time
    */
-  record Opened(String site, Role role, String ruleBase) implements Event {}
+  record Opened(String site, Role role, String ruleBase) implements Event {
+    public Opened {
+      requireNonNull(site, "site");
+      requireNonNull(role, "role");
+      requireNonNull(ruleBase, "ruleBase");
+    }
+  }
 
   /** Another answer to a site question than the usual one: a choice's id, or a reading as typed. */
-  record SiteAnswered(String question, String answer) implements Event {}
+  record SiteAnswered(String question, String answer) implements Event {
+    public SiteAnswered {
+      requireNonNull(question, "question");
+      requireNonNull(answer, "answer");
+    }
+  }
 
   /** The site details are complete. */
   record SiteTaken() implements Event {}
 
   /** What a caller said in their own words. It is kept, and weighs nothing. */
-  record Said(String words) implements Event {}
+  record Said(String words) implements Event {
+    public Said {
+      requireNonNull(words, "words");
+    }
+  }
 
-  record Complained(List<String> complaints) implements Event {}
+  record Complained(List<String> complaints) implements Event {
+    public Complained {
+      complaints = List.copyOf(complaints);
+    }
+  }
 
   /** What makes a visit urgent, of all that was asked for: none, one or several. */
-  record Pressed(List<String> pressing) implements Event {}
+  record Pressed(List<String> pressing) implements Event {
+    public Pressed {
+      pressing = List.copyOf(pressing);
+    }
+  }
 
-  record Happened(List<String> histories) implements Event {}
+  record Happened(List<String> histories) implements Event {
+    public Happened {
+      histories = List.copyOf(histories);
+    }
+  }
 
-  record Answered(String check, Answer answer) implements Event {}
+  record Answered(String check, Answer answer) implements Event {
+    public Answered {
+      requireNonNull(check, "check");
+      requireNonNull(answer, "answer");
+    }
+  }
 
   /**
    * Its cautions and steps were confirmed, and it is in force.
    *
    * @param next id of the check or repair that it was entered for; empty if for none
    */
-  record SetUpEntered(String setUp, String next) implements Event {}
+  record SetUpEntered(String setUp, String next) implements Event {
+    public SetUpEntered {
+      requireNonNull(setUp, "setUp");
+    }
+  }
 
   /**
    * @param next id of the check or repair that it was left for; empty if for none
    */
-  record SetUpLeft(String setUp, String next) implements Event {}
+  record SetUpLeft(String setUp, String next) implements Event {
+    public SetUpLeft {
+      requireNonNull(setUp, "setUp");
+    }
+  }
 
   /**
    * @param done false if it could not be done
    */
-  record Repaired(String repair, boolean done) implements Event {}
+  record Repaired(String repair, boolean done) implements Event {
+    public Repaired {
+      requireNonNull(repair, "repair");
+    }
+  }
 
   /**
    * The gate was tried.
@@ -102,24 +148,56 @@ public sealed interface Event {
   }
 
   /** A proof failed and the search goes on. */
-  record Reopened(String proof) implements Event {}
+  record Reopened(String proof) implements Event {
+    public Reopened {
+      requireNonNull(proof, "proof");
+    }
+  }
 
   /** Two answers that contradict each other, both confirmed. */
   record Kept(long first, long second) implements Event {}
 
-  record Noted(String text) implements Event {}
+  record Noted(String text) implements Event {
+    public Noted {
+      requireNonNull(text, "text");
+    }
+  }
 
   /** An earlier event does not count any more. */
   record Retracted(long event) implements Event {}
 
   /** An earlier answer was another one; it counts where it stood. */
-  record Corrected(long event, Answer answer) implements Event {}
+  record Corrected(long event, Answer answer) implements Event {
+    public Corrected {
+      requireNonNull(answer, "answer");
+    }
+  }
 
   /** What a stop asks for was done or passed on. */
-  record MadeSafe(String stop) implements Event {}
+  record MadeSafe(String stop) implements Event {
+    public MadeSafe {
+      requireNonNull(stop, "stop");
+    }
+  }
 
   /** The person wants to hand over. */
-  record GaveUp(String why) implements Event {}
+  record GaveUp(String why) implements Event {
+    public GaveUp {
+      requireNonNull(why, "why");
+    }
+  }
 
-  record Closed(Ending ending) implements Event {}
+  record Closed(Ending ending) implements Event {
+    public Closed {
+      requireNonNull(ending, "ending");
+    }
+  }
+
+  /**
+   * A stored event that this version of the program cannot read. It is carried along as it is.
+   *
+   * @param kind as it is stored
+   * @param text as it is stored
+   */
+  record Unread(String kind, String text) implements Event {}
 }

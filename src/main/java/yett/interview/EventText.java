@@ -10,7 +10,18 @@ public final class EventText {
   private EventText() {}
 
   public static String write(Event event) {
-    return JSON.writerFor(Event.class).writeValueAsString(event);
+    return event instanceof Event.Unread unread
+        ? unread.text()
+        : JSON.writerFor(Event.class).writeValueAsString(event);
+  }
+
+  /** The event, or what stands for one that this version of the program cannot read. */
+  public static Event readAny(String kind, String json) {
+    try {
+      return read(json);
+    } catch (IllegalArgumentException e) {
+      return new Event.Unread(kind, json);
+    }
   }
 
   /**

@@ -26,8 +26,8 @@ public final class Interview implements AutoCloseable {
   static final double UNLIKELY = 0.02;
 
   private final Expertise expertise;
-  private final Judge judge;
-  private final BeliefFold fold;
+  private Judge judge;
+  private BeliefFold fold;
   private final SiteFacts sites;
   private final NextStep next;
 
@@ -37,10 +37,9 @@ public final class Interview implements AutoCloseable {
 
   Interview(Expertise expertise, NextStep.Adviser adviser) {
     this.expertise = expertise;
-    this.judge = expertise.rules().newJudge();
-    this.fold = new BeliefFold(expertise.base(), expertise.outset());
     this.sites = new SiteFacts(expertise.base());
     this.next = new NextStep(expertise, adviser);
+    begin();
   }
 
   /** The case as these events leave it. */
@@ -53,12 +52,36 @@ public final class Interview implements AutoCloseable {
     return at(entries, CaseState.of(entries, present));
   }
 
+  /**
+   * As {@link #at(List, Role)}; but events on which the reasoning fails are set apart instead of
+   * ending it. They are in the moment, told as such.
+   */
+  public Moment asFarAsPossible(List<Entry> entries, Role present) {
+    return new Sifting(sound -> attempt(sound, present)).of(entries);
+  }
+
+  private Moment attempt(List<Entry> entries, Role present) {
+    try {
+      return at(entries, present);
+    } catch (RuntimeException e) {
+      judge.close(); // what it kept to save work may be half done
+      begin();
+      throw e;
+    }
+  }
+
+  private void begin() {
+    judge = expertise.rules().newJudge();
+    fold = new BeliefFold(expertise.base(), expertise.outset());
+  }
+
   private Moment at(List<Entry> entries, CaseState state) {
     Judgement judgement = judge.judge(facts(state));
     BeliefFold.Result belief = fold.fold(state, judgement);
     Step step = next.after(state, judgement, belief.belief());
     return new Moment(
         List.copyOf(entries),
+        List.of(),
         state,
         judgement,
         belief.belief(),
@@ -126,7 +149,7 @@ public final class Interview implements AutoCloseable {
   /** Listens to an answer without recording it; empty if it would not be weighed. */
   public Optional<Hearing> hear(Moment moment, Check check, Answer answer) {
     CaseState state = moment.state();
-    long event = moment.entries().size() + 1L;
+    long event = moment.next();
     Optional<Fact> given =
         given(new CaseState.Answered(event, state.epoch(), state.role(), check.id(), answer));
     if (given.isEmpty()) {

@@ -84,6 +84,9 @@ public final class CaseRecord {
       contradictions();
       moment.conflict().ifPresent(c -> page.list("In doubt", List.of(c.words(base))));
       corrections();
+      page.list(
+          "Kept, and left out of the reasoning",
+          moment.apart().stream().map(Wording::apart).toList());
       return page.toString();
     }
 

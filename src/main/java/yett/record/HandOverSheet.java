@@ -88,6 +88,9 @@ public final class HandOverSheet {
           state.notes().stream()
               .map(e -> Markdown.plain(((Event.Noted) e.event()).text()))
               .toList());
+      page.list(
+          "Kept, and left out of the reasoning",
+          moment.apart().stream().map(Wording::apart).toList());
       return page.toString();
     }
 

@@ -9,8 +9,11 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import yett.interview.Answer;
 import yett.interview.CaseState.Answered;
+import yett.interview.Entry;
 import yett.interview.Event;
+import yett.interview.EventText;
 import yett.interview.Moment;
+import yett.interview.SetApart;
 import yett.interview.SiteFacts;
 import yett.knowledge.Check;
 import yett.knowledge.Check.Outcome;
@@ -22,6 +25,9 @@ import yett.rules.Conclusion.Finding;
 
 /** How things of a case are called on paper. Whatever a person typed is made plain text. */
 public final class Wording {
+  /** So much is shown of an entry that nobody could put into words. */
+  private static final int LONGEST = 200;
+
   private static final DateTimeFormatter DAY_AND_TIME =
       DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm").withZone(ZoneOffset.UTC);
   private static final DateTimeFormatter TIME =
@@ -150,6 +156,21 @@ public final class Wording {
   }
 
   /** The answer to a site question in the card's words. */
+  /** An entry that is kept and not weighed: as it is stored, because its words may not be had. */
+  public static String apart(SetApart apart) {
+    Entry entry = apart.entry();
+    String text = EventText.write(entry.event());
+    return "Entry "
+        + entry.number()
+        + ", "
+        + dayAndTime(entry.at())
+        + ": "
+        + Markdown.plain(text.length() > LONGEST ? text.substring(0, LONGEST) + "…" : text)
+        + " ("
+        + Markdown.plain(apart.why())
+        + ")";
+  }
+
   static String site(SiteQuestion question, String answer) {
     return question.choices().getOrDefault(answer, Markdown.plain(answer));
   }
@@ -230,7 +251,9 @@ public final class Wording {
     if (event instanceof Event.Closed) {
       return "the closing";
     }
-    return "a step";
+    return event instanceof Event.Unread
+        ? "an entry that this version of the program cannot read"
+        : "a step";
   }
 
   private String names(List<String> ids, boolean complaints) {

@@ -46,7 +46,10 @@ public final class CaseSettler {
     if (!cured) {
       return Optional.empty();
     }
-    Moment moment = interview.at(entries);
+    Moment moment = interview.asFarAsPossible(entries, state.role());
+    if (!moment.apart().isEmpty()) {
+      return Optional.empty(); // what is left out may be what mattered
+    }
     Optional<Set<String>> causes = causes(moment);
     return causes.map(c -> new SettledCase(c, seen(moment), shares(moment)));
   }

@@ -51,12 +51,12 @@ final class Backwards {
         || event instanceof Event.Closed);
   }
 
-  /** Events recorded by one keystroke: dangers, and the details of the site. */
+  /** Events recorded by one keystroke: dangers, and what was known of the gate. */
   private static boolean together(Entry earlier, Entry later, Predicate<String> danger) {
     boolean site =
         earlier.event() instanceof Event.SiteAnswered
-            && (later.event() instanceof Event.SiteAnswered
-                || later.event() instanceof Event.SiteTaken);
+            && later.event() instanceof Event.SiteAnswered
+            && earlier.at().equals(later.at());
     boolean dangers =
         earlier.event() instanceof Event.Answered a
             && later.event() instanceof Event.Answered b

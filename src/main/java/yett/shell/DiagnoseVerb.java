@@ -1,6 +1,5 @@
 package yett.shell;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -8,11 +7,7 @@ import java.util.Optional;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.CommandOption;
 import org.springframework.shell.core.command.ExitStatus;
-import tools.jackson.core.JacksonException;
-import tools.jackson.core.type.TypeReference;
-import tools.jackson.databind.json.JsonMapper;
 import yett.casebook.CaseId;
-import yett.casebook.CasebookUnreachable;
 import yett.casebook.SiteRecord;
 import yett.console.Block;
 import yett.console.Console;
@@ -23,8 +18,6 @@ import yett.knowledge.Role;
 
 /** {@code diagnose} and {@code call}: a new case, from the first question on. */
 final class DiagnoseVerb extends Verb {
-  private static final JsonMapper JSON = JsonMapper.builder().build();
-
   private final Desk desk;
   private final boolean call;
 
@@ -65,8 +58,7 @@ final class DiagnoseVerb extends Verb {
       return OK;
     }
     String siteId = id(gate.get());
-    Map<String, String> known =
-        desk.casebook().site(siteId).map(DiagnoseVerb::answers).orElse(Map.of());
+    Map<String, String> known = new GateMemory(desk.casebook(), desk.clock()).known(siteId);
     CaseId id = desk.casebook().newCase(siteId, desk.clock().instant());
     try (OpenCase open = desk.open(id, role)) {
       open.record(new Event.Opened(gate.get(), role, desk.expertise().base().fingerprint()));
@@ -79,7 +71,6 @@ final class DiagnoseVerb extends Verb {
         console.show(Block.paragraph("A trainee works under the eyes of a technician."));
       }
       new Conversation(console, open, known).run();
-      keepSite(siteId, gate.get(), open);
     }
     return OK;
   }
@@ -128,30 +119,5 @@ final class DiagnoseVerb extends Verb {
   private static String id(String name) {
     String id = name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
     return id.replaceAll("^-|-$", "").isEmpty() ? "gate" : id.replaceAll("^-|-$", "");
-  }
-
-  static Map<String, String> answers(SiteRecord site) {
-    try {
-      return JSON.readValue(site.body(), new TypeReference<LinkedHashMap<String, String>>() {});
-    } catch (JacksonException e) {
-      return Map.of(); // written by another version: the questions are asked again
-    }
-  }
-
-  private void keepSite(String id, String name, OpenCase open) {
-    if (open.moment().state().siteTaken()) {
-      // Only what somebody said of this gate; the usual stays the usual.
-      Map<String, String> answers = open.moment().state().site();
-      try {
-        desk.casebook()
-            .saveSite(
-                new SiteRecord(id, name, JSON.writeValueAsString(answers), desk.clock().instant()));
-      } catch (CasebookUnreachable e) {
-        desk.console()
-            .show(
-                Block.paragraph(
-                    "How this gate is built is kept with the case only; the next case asks again."));
-      }
-    }
   }
 }

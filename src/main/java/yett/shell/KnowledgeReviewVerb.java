@@ -153,11 +153,7 @@ final class KnowledgeReviewVerb extends Verb {
           .forEach(
               closed,
               (line, events) -> {
-                try {
-                  settler.settle(OpenCase.entries(events)).ifPresent(settled::add);
-                } catch (IllegalArgumentException e) {
-                  // Written by a newer program: it is among those that tell nothing.
-                }
+                settler.settle(OpenCase.entries(events)).ifPresent(settled::add);
                 progress.step();
               });
     }

@@ -1,19 +1,23 @@
 package yett.shell;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import yett.casebook.CaseId;
 import yett.casebook.CaseMovedOn;
 import yett.casebook.Casebook;
+import yett.casebook.CasebookException;
 import yett.casebook.CasebookUnreachable;
 import yett.casebook.NewEvent;
 import yett.casebook.Parcel;
 import yett.casebook.StoredEvent;
 import yett.casebook.Summary;
+import yett.interview.CaseState;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.EventText;
@@ -23,8 +27,8 @@ import yett.interview.Moment;
 import yett.knowledge.Role;
 
 /**
- * A case on the table: its interview, and its events, each of them on a disk before it counts.
- * While the server of a shared casebook is away, that is the disk of this computer.
+ * A case on the table: its interview, and its events, each of them on a disk before anything is
+ * made of it. While the server of a shared casebook is away, that is the disk of this computer.
  */
 final class OpenCase implements AutoCloseable {
   private final Casebook casebook;
@@ -43,6 +47,9 @@ final class OpenCase implements AutoCloseable {
 
   private Moment moment;
 
+  /** What this case had told of its gate when that was kept last. */
+  private Told told;
+
   OpenCase(
       Casebook casebook, CaseId id, Interview interview, Role role, Clock clock, Parcel parcel) {
     this.casebook = casebook;
@@ -51,18 +58,23 @@ final class OpenCase implements AutoCloseable {
     this.role = role;
     this.clock = clock;
     this.parcel = parcel;
-    takeIn(entries(casebook.events(id)));
+    holdStored(entries(casebook.events(id)));
+    think();
+    told = Told.of(moment.state());
   }
 
   /** The events of a case as the interview reads them. */
   static List<Entry> entries(List<StoredEvent> stored) {
     return stored.stream()
-        .map(e -> new Entry(e.seq(), e.at(), by(e.by()), EventText.read(e.body())))
+        .map(e -> entry(e.seq(), new NewEvent(e.at(), e.by(), e.type(), e.body())))
         .toList();
   }
 
-  private static Role by(String word) {
-    return Role.named(word.toUpperCase(Locale.ROOT));
+  /** Whoever is unknown to this version of the program has written nothing that it can read. */
+  private static Entry entry(long number, NewEvent e) {
+    return Role.words().contains(e.by().toLowerCase(Locale.ROOT))
+        ? new Entry(number, e.at(), Role.named(e.by()), EventText.readAny(e.type(), e.body()))
+        : new Entry(number, e.at(), Role.TRAINEE, new Event.Unread(e.type(), e.body()));
   }
 
   CaseId id() {
@@ -82,18 +94,47 @@ final class OpenCase implements AutoCloseable {
     return entries.size() - stored;
   }
 
-  /** Stores events and goes on from there. */
+  /** Stores events, all under one instant, and goes on from there. */
   Recorded record(Event... events) {
+    Instant now = clock.instant();
     List<Entry> fresh = new ArrayList<>();
     for (Event event : events) {
-      fresh.add(new Entry(entries.size() + fresh.size() + 1L, clock.instant(), role, event));
+      fresh.add(new Entry(entries.size() + fresh.size() + 1L, now, role, event));
     }
-    return send(fresh);
+    return goOn(send(fresh));
   }
 
   /** Tries to bring to the server what waits. */
   Recorded deliver() {
-    return waiting() == 0 ? Recorded.stored(0) : send(List.of());
+    return waiting() == 0 ? Recorded.stored(0) : goOn(send(List.of()));
+  }
+
+  /** What is stored is thought about; and then the list of cases tells what came of it. */
+  private Recorded goOn(Recorded recorded) {
+    think();
+    nameIt();
+    rememberGate();
+    return recorded;
+  }
+
+  /** What was said of the gate is there for its next case too, whatever becomes of this one. */
+  private void rememberGate() {
+    CaseState state = moment.state();
+    Told now = Told.of(state);
+    if (waiting() > 0 || now.equals(told) || state.opened().isEmpty()) {
+      return;
+    }
+    String siteId = casebook.summary(id).siteId();
+    if (new GateMemory(casebook, clock).keep(siteId, state.opened().get().site(), state.site())) {
+      told = now;
+    }
+  }
+
+  /** What a case tells of its gate. */
+  private record Told(Map<String, String> site, boolean complete) {
+    static Told of(CaseState state) {
+      return new Told(state.site(), state.siteTaken());
+    }
   }
 
   /** Brings to the server what waits in a parcel that another run of the program left. */
@@ -101,19 +142,16 @@ final class OpenCase implements AutoCloseable {
     List<Entry> mine = new ArrayList<>();
     Parcel.Content content = left.content();
     for (NewEvent e : content.events()) {
-      mine.add(
-          new Entry(
-              content.after() + mine.size() + 1, e.at(), by(e.by()), EventText.read(e.body())));
+      mine.add(entry(content.after() + mine.size() + 1, e));
     }
     Recorded recorded = bring(Math.toIntExact(content.after()), mine);
     left.delivered(); // it is stored, or waits in our own parcel
-    return recorded;
+    return goOn(recorded);
   }
 
   private Recorded send(List<Entry> fresh) {
     List<Entry> next = new ArrayList<>(entries);
     next.addAll(fresh);
-    Moment then = interview.at(next, role);
     List<Entry> unsent = next.subList(stored, next.size());
     int waited = waiting();
     if (unsent.isEmpty()) {
@@ -121,12 +159,12 @@ final class OpenCase implements AutoCloseable {
       return Recorded.stored(0);
     }
     try {
-      casebook.append(id, stored, summary(then), texts(unsent));
+      casebook.append(id, stored, texts(unsent).toArray(NewEvent[]::new));
     } catch (CasebookUnreachable e) {
       if (!fresh.isEmpty()) {
         parcel.add(stored, texts(fresh));
       }
-      takeIn(next, then);
+      hold(next);
       boolean news = !away;
       away = true;
       return Recorded.kept(waiting(), Optional.of(e.getMessage()).filter(m -> news));
@@ -134,11 +172,10 @@ final class OpenCase implements AutoCloseable {
       int known = stored;
       List<Entry> now = new ArrayList<>(entries.subList(0, stored));
       now.addAll(entries(e.newer()));
-      takeIn(now);
+      holdStored(now);
       return bring(known, unsent);
     }
-    takeIn(next, then);
-    stored = next.size();
+    holdStored(next);
     parcel.delivered();
     boolean wasAway = away;
     away = false;
@@ -158,21 +195,36 @@ final class OpenCase implements AutoCloseable {
     if (!together.added().isEmpty()) {
       parcel.replace(stored, texts(together.added()));
     }
-    takeIn(next, interview.at(next, role));
+    hold(next);
     Recorded sent = send(List.of());
     return sent.beside(together);
   }
 
-  private void takeIn(List<Entry> all) {
-    takeIn(all, interview.at(all, role));
+  private void holdStored(List<Entry> all) {
+    hold(all);
     stored = entries.size();
   }
 
-  private void takeIn(List<Entry> all, Moment then) {
+  private void hold(List<Entry> all) {
     List<Entry> copy = List.copyOf(all);
     entries.clear();
     entries.addAll(copy);
-    moment = then;
+  }
+
+  private void think() {
+    moment = interview.asFarAsPossible(entries, role);
+  }
+
+  /** Says in the list of cases how this one stands; if that fails, the next answer says it. */
+  void nameIt() {
+    if (waiting() > 0) {
+      return;
+    }
+    try {
+      casebook.summarise(id, stored, summary(moment));
+    } catch (CasebookException e) {
+      // The answers are stored, which is what matters; whoever needs the server is told soon.
+    }
   }
 
   private static List<NewEvent> texts(List<Entry> entries) {
@@ -182,6 +234,9 @@ final class OpenCase implements AutoCloseable {
   }
 
   private static String type(Event event) {
+    if (event instanceof Event.Unread unread) {
+      return unread.kind();
+    }
     return event
         .getClass()
         .getSimpleName()

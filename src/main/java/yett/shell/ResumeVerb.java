@@ -38,6 +38,7 @@ final class ResumeVerb extends Verb {
             ? DiagnoseVerb.role(option(context, "as", ""))
             : last(OpenCase.entries(desk.casebook().events(id)));
     try (OpenCase open = desk.open(id, role)) {
+      open.nameIt(); // a program that was killed may have stored an answer and not said so
       var state = open.moment().state();
       String gate = state.opened().map(Event.Opened::site).orElse("");
       desk.console().show(Block.heading("Case " + id + " · " + gate));
@@ -62,6 +63,7 @@ final class ResumeVerb extends Verb {
             .show(Block.paragraph("The rule base has changed since; the answers are judged anew."));
       }
       desk.console().show(Block.paragraph(summary(open)));
+      new Sitting(desk.console(), open).tellApart(open.moment().apart());
       if (role != Role.CALLER) {
         told(open);
       }
@@ -111,7 +113,11 @@ final class ResumeVerb extends Verb {
   }
 
   private static Role last(List<Entry> entries) {
-    return entries.isEmpty() ? Role.TECHNICIAN : entries.get(entries.size() - 1).by();
+    return entries.stream()
+        .filter(e -> !(e.event() instanceof Event.Unread))
+        .map(Entry::by)
+        .reduce((a, b) -> b)
+        .orElse(Role.TECHNICIAN);
   }
 
   private CaseId id(List<String> words) {

@@ -1,7 +1,5 @@
 package yett.shell;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import yett.interview.Answer;
@@ -10,11 +8,14 @@ import yett.interview.SiteFacts;
 import yett.interview.Step;
 import yett.knowledge.SiteQuestion;
 
-/** The gate as installed, all on one page: what is usual or known stands there already. */
+/**
+ * The gate as installed, all on one page: what is usual or known stands there already. Every line
+ * that is changed is stored as soon as it is typed.
+ */
 final class SiteForm {
   private final Sitting sitting;
   private final Wishes wishes;
-  private final Map<String, String> answers;
+  private final Map<String, String> known;
 
   /**
    * @param known answers kept from an earlier case at this gate
@@ -22,22 +23,18 @@ final class SiteForm {
   SiteForm(Sitting sitting, Wishes wishes, Map<String, String> known) {
     this.sitting = sitting;
     this.wishes = wishes;
-    this.answers = new LinkedHashMap<>(known);
-    answers.keySet().retainAll(sitting.base().siteQuestions().keySet());
+    this.known = known;
   }
 
   /** Shows the page until it is accepted or a wish leads elsewhere. */
   void fill() {
-    answers.putAll(sitting.moment().state().site());
+    take(known);
     while (sitting.moment().step() instanceof Step.AskSite) {
-      List<SiteQuestion> questions = new SiteFacts(sitting.base()).questions(answers);
-      sitting.show(sitting.views().site(questions, answers));
+      List<SiteQuestion> questions = new SiteFacts(sitting.base()).questions(answers());
+      sitting.show(sitting.views().site(questions, answers()));
       String line = sitting.line("Enter if all is right, or a number to change");
       if (line.isBlank()) {
-        List<Event> events = new ArrayList<>();
-        answers.forEach((q, a) -> events.add(new Event.SiteAnswered(q, a)));
-        events.add(new Event.SiteTaken());
-        sitting.record(events.toArray(Event[]::new));
+        sitting.record(new Event.SiteTaken());
       } else if (!wishes.grant(line)) {
         List<Integer> found =
             Words.pick(
@@ -53,11 +50,32 @@ final class SiteForm {
     }
   }
 
+  /** Takes over what is known and has not been said otherwise in this case. */
+  private void take(Map<String, String> known) {
+    Event[] news =
+        known.entrySet().stream()
+            .filter(e -> sitting.base().siteQuestions().containsKey(e.getKey()))
+            .filter(e -> !answers().containsKey(e.getKey()))
+            .map(e -> new Event.SiteAnswered(e.getKey(), e.getValue()))
+            .toArray(Event[]::new);
+    if (news.length > 0) {
+      sitting.record(news);
+    }
+  }
+
+  private Map<String, String> answers() {
+    return sitting.moment().state().site();
+  }
+
+  private void answer(SiteQuestion question, String answer) {
+    sitting.record(new Event.SiteAnswered(question.id(), answer));
+  }
+
   private void ask(SiteQuestion question) {
     sitting.show(
         sitting
             .views()
-            .siteQuestion(question, answers.getOrDefault(question.id(), question.usual())));
+            .siteQuestion(question, answers().getOrDefault(question.id(), question.usual())));
     String unit = question.measures().map(m -> " in " + m.unitWord()).orElse("");
     while (true) {
       String line = sitting.line("Answer" + unit + ", or Enter to leave it").strip();
@@ -67,7 +85,7 @@ final class SiteForm {
       if (question.measures().isPresent()) {
         Words.Heard heard = Words.reading(question.measures().get(), line);
         if (heard.answer().isPresent()) {
-          answers.put(question.id(), ((Answer.Read) heard.answer().get()).typed());
+          answer(question, ((Answer.Read) heard.answer().get()).typed());
           return;
         }
         sitting.say(heard.complaint());
@@ -75,7 +93,7 @@ final class SiteForm {
         List<String> ids = List.copyOf(question.choices().keySet());
         List<Integer> found = Words.pick(line, ids, List.copyOf(question.choices().values()));
         if (found.size() == 1) {
-          answers.put(question.id(), ids.get(found.get(0)));
+          answer(question, ids.get(found.get(0)));
           return;
         }
         sitting.say("Type a number from 1 to " + ids.size() + ", or only Enter.");

@@ -6,13 +6,16 @@ import java.util.Optional;
 import yett.console.Block;
 import yett.console.Console;
 import yett.console.Input;
+import yett.console.SignalWord;
 import yett.console.Text;
 import yett.interview.Answer;
 import yett.interview.Event;
 import yett.interview.Interview;
 import yett.interview.Moment;
+import yett.interview.SetApart;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
+import yett.record.Wording;
 
 /** A person at a console with a case on the table: what every part of a conversation works with. */
 final class Sitting {
@@ -92,9 +95,22 @@ final class Sitting {
     }
   }
 
-  /** Stores events; tells the person what else came of it, where the casebook is shared. */
+  /** Stores events; tells the person what else came of it than that it was stored. */
   void record(Event... events) {
+    List<SetApart> before = moment().apart();
     sharing.tell(open.record(events));
+    tellApart(moment().apart().stream().filter(a -> !before.contains(a)).toList());
+  }
+
+  /** What is kept and cannot be reasoned with, if there is such a thing. */
+  void tellApart(List<SetApart> apart) {
+    if (!apart.isEmpty()) {
+      console.show(
+          Block.signal(
+              SignalWord.NOTICE,
+              "This is saved, but the program cannot reason with it and goes on without it:"),
+          Block.numbered(apart.stream().map(Wording::apart).toList()));
+    }
   }
 
   Sharing sharing() {

@@ -1,0 +1,56 @@
+package yett.shell;
+
+import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.type.TypeReference;
+import tools.jackson.databind.json.JsonMapper;
+import yett.casebook.Casebook;
+import yett.casebook.CasebookException;
+import yett.casebook.SiteRecord;
+
+/** What is known of a gate from one case to the next: only what somebody said of it. */
+final class GateMemory {
+  private static final JsonMapper JSON = JsonMapper.builder().build();
+
+  private final Casebook casebook;
+  private final Clock clock;
+
+  GateMemory(Casebook casebook, Clock clock) {
+    this.casebook = casebook;
+    this.clock = clock;
+  }
+
+  /** Answers to site questions kept from earlier cases at a gate. */
+  Map<String, String> known(String siteId) {
+    return casebook.site(siteId).map(GateMemory::answers).orElse(Map.of());
+  }
+
+  static Map<String, String> answers(SiteRecord site) {
+    try {
+      return JSON.readValue(site.body(), new TypeReference<LinkedHashMap<String, String>>() {});
+    } catch (JacksonException e) {
+      return Map.of(); // written by another version: the questions are asked again
+    }
+  }
+
+  /**
+   * Keeps what was said of a gate, if it is news.
+   *
+   * @return whether it could be kept; if not, it is in the case all the same
+   */
+  boolean keep(String siteId, String name, Map<String, String> answers) {
+    try {
+      Optional<SiteRecord> before = casebook.site(siteId);
+      if (before.map(GateMemory::answers).filter(answers::equals).isEmpty()) {
+        casebook.saveSite(
+            new SiteRecord(siteId, name, JSON.writeValueAsString(answers), clock.instant()));
+      }
+      return true;
+    } catch (CasebookException e) {
+      return false;
+    }
+  }
+}

@@ -1,0 +1,234 @@
+package yett.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import yett.casebook.NewEvent;
+import yett.dispatch.Dispatcher;
+import yett.interview.Answer;
+import yett.interview.Ending;
+import yett.interview.Event;
+import yett.interview.EventText;
+import yett.interview.Step;
+import yett.knowledge.Role;
+import yett.record.CaseRecord;
+import yett.record.DispatchPage;
+import yett.record.HandOverSheet;
+import yett.testing.Shipped;
+
+/** An answer is on the disk before anything is made of it, and whatever comes of that. */
+class StoreThenThinkTest {
+  private static final Event NO_NUMBER = new Event.SiteAnswered("leaf-mass", "heavy");
+
+  @TempDir private Path folder;
+  private TypedCase typed;
+
+  @BeforeEach
+  void begin() {
+    typed = new TypedCase(folder, Shipped.expertise(), Role.TECHNICIAN);
+  }
+
+  @AfterEach
+  void end() {
+    typed.close();
+  }
+
+  @Test
+  void an_answer_that_the_reasoning_fails_on_is_stored_told_and_the_case_goes_on() {
+    try (OpenCase open = typed.open()) {
+      open.record(NO_NUMBER);
+
+      assertThat(typed.stored()).containsExactly(NO_NUMBER);
+      assertThat(open.moment().apart())
+          .extracting(a -> a.entry().event())
+          .containsExactly(NO_NUMBER);
+      assertThat(open.moment().step()).isInstanceOf(Step.AskDangers.class);
+    }
+    typed.type("0", "", "2", "0");
+
+    assertThat(typed.stored()).hasSizeGreaterThan(8).contains(NO_NUMBER);
+    try (OpenCase open = typed.open()) {
+      assertThat(open.moment().step()).isInstanceOf(Step.Ask.class);
+      assertThat(open.moment().apart()).hasSize(1);
+    }
+  }
+
+  @Test
+  void of_several_only_those_are_set_apart_that_the_reasoning_fails_on() {
+    Event good = new Event.SiteAnswered("chain-span", "7 m");
+    try (OpenCase open = typed.open()) {
+      open.record(good, NO_NUMBER, new Event.SiteTaken(), new Event.SiteAnswered("chain-span", ""));
+
+      assertThat(open.moment().apart()).extracting(a -> a.entry().number()).containsOnly(3L, 5L);
+      assertThat(open.moment().state().site()).containsEntry("chain-span", "7 m");
+      assertThat(open.moment().state().siteTaken()).isTrue();
+    }
+  }
+
+  /**
+   * Every kind of event, with what only a mistake, another version or somebody's hand can write.
+   */
+  static Stream<Event> oddities() {
+    return Stream.of(
+        new Event.Opened("", Role.CALLER, ""),
+        NO_NUMBER,
+        new Event.SiteAnswered("no-such-question", "1"),
+        new Event.SiteAnswered("duty-class", "no-such-choice"),
+        new Event.SiteTaken(),
+        new Event.Said("\u0000"),
+        new Event.Complained(List.of("no-such-complaint")),
+        new Event.Complained(List.of()),
+        new Event.Pressed(List.of("no-such-pressing")),
+        new Event.Happened(List.of("no-such-history")),
+        new Event.Answered("no-such-check", new Answer.Chosen("yes")),
+        new Event.Answered("display-lit", new Answer.Chosen("no-such-outcome")),
+        new Event.Answered("display-lit", new Answer.Read("4 V", 4)),
+        new Event.Answered("chain-sag", new Answer.Chosen("no-such-outcome")),
+        new Event.Answered("chain-sag", new Answer.Read("much", Double.NaN)),
+        new Event.Answered("chain-sag", new Answer.Read("much", Double.POSITIVE_INFINITY)),
+        new Event.Answered("chain-sag", new Answer.Read("much", -1e300)),
+        new Event.Answered("danger-person", new Answer.Chosen("no-such-outcome")),
+        new Event.SetUpEntered("no-such-set-up", "no-such-check"),
+        new Event.SetUpLeft("no-such-set-up", null),
+        new Event.Repaired("no-such-repair", true),
+        new Event.Repaired("no-such-repair", false),
+        new Event.Retested(false, Optional.of(true)),
+        new Event.Reopened("no-such-proof"),
+        new Event.Kept(77, -1),
+        new Event.Noted(""),
+        new Event.Retracted(77),
+        new Event.Retracted(-1),
+        new Event.Corrected(77, new Answer.Chosen("x")),
+        new Event.Corrected(1, new Answer.Chosen("x")),
+        new Event.MadeSafe("no-such-stop"),
+        new Event.GaveUp(""),
+        new Event.Closed(Ending.REPAIRED),
+        new Event.Unread("sung", "{\"type\":\"sung\",\"words\":\"la\"}"),
+        new Event.Unread("answered", "no JSON at all"),
+        new Event.Unread("closed", "{\"type\":\"closed\"}"),
+        new Event.Unread("complained", "{\"type\":\"complained\",\"complaints\":[null]}"),
+        new Event.Unread("answered", "{\"type\":\"answered\",\"check\":null,\"answer\":null}"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("oddities")
+  void whatever_stands_in_a_case_it_opens_goes_on_and_makes_its_papers(Event odd) {
+    typed.type("0", "", "2", "0");
+    write(odd);
+
+    try (OpenCase open = typed.open()) {
+      open.record(new Event.Noted("gull on the beam"));
+      var moment = open.moment();
+      assertThat(moment.entries())
+          .extracting(e -> e.event())
+          .contains(new Event.Noted("gull on the beam"));
+      assertThat(moment.step()).isNotNull();
+      assertThat(new CaseRecord(Shipped.base()).markdown(moment, "1", "Fish dock"))
+          .contains("gull");
+      assertThat(new HandOverSheet(Shipped.expertise()).markdown(moment, "1", "Fish dock"))
+          .contains("gull");
+      assertThat(
+              DispatchPage.markdown(
+                  new Dispatcher(Shipped.expertise(), ZoneOffset.UTC).sheet(moment, "1", "Fish")))
+          .contains("# Dispatch");
+    }
+    assertThat(typed.stored()).hasSizeGreaterThan(9);
+  }
+
+  private void write(Event event) {
+    long known = typed.casebook().summary(typed.id()).lastSeq();
+    String text = EventText.write(event);
+    typed
+        .casebook()
+        .append(
+            typed.id(),
+            known,
+            new NewEvent(Instant.parse("2026-11-25T10:00:00Z"), "technician", "odd", text));
+  }
+
+  @Test
+  void what_cannot_be_read_is_carried_along_as_it_is_and_told() {
+    write(new Event.Unread("sung", "{\"type\":\"sung\",\"words\":\"la\"}"));
+    typed.type("0");
+
+    try (OpenCase open = typed.open()) {
+      assertThat(open.moment().apart()).hasSize(1);
+      assertThat(new CaseRecord(Shipped.base()).markdown(open.moment(), "1", "Fish dock"))
+          .contains("Kept, and left out of the reasoning", "sung");
+    }
+  }
+
+  @Test
+  void a_line_of_the_gates_page_is_stored_when_it_is_typed() {
+    typed.type("0", "chain-span", "9 m", "leaf-mass", "900 kg", "save");
+
+    assertThat(typed.stored())
+        .contains(
+            new Event.SiteAnswered("chain-span", "9 m"),
+            new Event.SiteAnswered("leaf-mass", "900 kg"))
+        .doesNotContain(new Event.SiteTaken());
+    typed.type("save"); // comes back
+    assertThat(List.of(typed.screen().split("The gate as installed")))
+        .last()
+        .asString()
+        .contains("900 kg");
+    assertThat(known()).containsEntry("chain-span", "9 m").containsEntry("leaf-mass", "900 kg");
+  }
+
+  private Map<String, String> known() {
+    return new GateMemory(typed.casebook(), java.time.Clock.systemUTC()).known("fish-dock");
+  }
+
+  @Test
+  void back_takes_back_the_line_typed_last_and_not_the_page() {
+    typed.type("0", "chain-span", "9 m", "leaf-mass", "900 kg", "back", "");
+
+    try (OpenCase open = typed.open()) {
+      assertThat(open.moment().state().site())
+          .containsEntry("chain-span", "9 m")
+          .doesNotContainKey("leaf-mass");
+    }
+  }
+
+  @Test
+  void what_is_known_of_the_gate_is_in_the_case_once_its_page_was_shown() {
+    typed.type(Map.of("chain-span", "8 m", "leaf-mass", "700 kg"), "0", "save");
+    typed.type("");
+
+    try (OpenCase open = typed.open()) {
+      assertThat(open.moment().state().site()).containsEntry("chain-span", "8 m").hasSize(2);
+      assertThat(open.moment().state().siteTaken()).isTrue();
+    }
+  }
+
+  @Test
+  void a_gate_of_which_nothing_unusual_was_said_is_known_too() {
+    typed.type("0", "");
+
+    assertThat(typed.casebook().site("fish-dock")).isPresent();
+  }
+
+  @Test
+  void a_closing_whose_line_was_never_written_is_told_when_the_case_is_opened_again() {
+    write(new Event.Closed(Ending.HANDED_OVER));
+    assertThat(typed.casebook().cases(yett.casebook.CaseState.OPEN)).hasSize(1);
+
+    try (OpenCase open = typed.open()) {
+      open.nameIt();
+    }
+
+    assertThat(typed.casebook().cases(yett.casebook.CaseState.OPEN)).isEmpty();
+  }
+}
