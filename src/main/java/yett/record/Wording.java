@@ -20,7 +20,7 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 import yett.rules.Conclusion.Finding;
 
-/** How things of a case are called on paper. Whatever a person typed is made plain text. */
+/** How things of a case are called on paper. All of it is plain text. */
 public final class Wording {
   private static final DateTimeFormatter DAY_AND_TIME =
       DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm").withZone(ZoneOffset.UTC);
@@ -93,7 +93,7 @@ public final class Wording {
     }
     if (answer instanceof Answer.Read read) {
       return card == null || card.measures().isEmpty()
-          ? Markdown.plain(read.typed())
+          ? read.typed()
           : reading(card.measures().get(), read);
     }
     return answer instanceof Answer.NotNow ? "put off" : "could not be told";
@@ -102,7 +102,7 @@ public final class Wording {
   private static String outcome(Check check, String outcome) {
     int at = check == null ? -1 : check.indexOf(outcome);
     if (at < 0) {
-      return Markdown.plain(spaced(outcome));
+      return spaced(outcome);
     }
     return check.measured() ? spaced(outcome) : check.outcomes().get(at).text();
   }
@@ -111,7 +111,7 @@ public final class Wording {
   private static String reading(Measures measures, Answer.Read read) {
     String shown = measures.show(read.value());
     String typed = read.typed().strip();
-    return typed.equals(shown) ? shown : shown + " (typed: " + Markdown.plain(typed) + ")";
+    return typed.equals(shown) ? shown : shown + " (typed: " + typed + ")";
   }
 
   /** What a reading was taken to mean; an answer in words means itself. */
@@ -151,7 +151,7 @@ public final class Wording {
 
   /** The answer to a site question in the card's words. */
   static String site(SiteQuestion question, String answer) {
-    return question.choices().getOrDefault(answer, Markdown.plain(answer));
+    return question.choices().getOrDefault(answer, answer);
   }
 
   /** Proofs that this gate needs and that have not passed since the last repair. */
@@ -181,17 +181,14 @@ public final class Wording {
     }
     if (event instanceof Event.SiteAnswered e) {
       SiteQuestion question = base.siteQuestions().get(e.question());
-      String answer =
-          question == null ? Markdown.plain(e.answer()) : Wording.site(question, e.answer());
+      String answer = question == null ? e.answer() : Wording.site(question, e.answer());
       return "the site answer \"" + answer + "\" (" + spaced(e.question()) + ")";
     }
     if (event instanceof Event.Complained e) {
       return "the complaint: " + names(e.complaints(), true);
     }
     if (event instanceof Event.Said e) {
-      return e.words().isEmpty()
-          ? "words that were forgotten"
-          : "the words \"" + Markdown.plain(e.words()) + "\"";
+      return e.words().isEmpty() ? "words that were forgotten" : "the words \"" + e.words() + "\"";
     }
     if (event instanceof Event.Happened e) {
       return "the history: " + names(e.histories(), false);
@@ -203,7 +200,7 @@ public final class Wording {
       return "the try of the gate (it " + e.words() + ")";
     }
     if (event instanceof Event.Noted e) {
-      return "the note \"" + Markdown.plain(e.text()) + "\"";
+      return "the note \"" + e.text() + "\"";
     }
     return otherEvent(event);
   }
