@@ -11,7 +11,9 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.io.FileDescriptor;
 import java.util.stream.Stream;
+import org.springframework.shell.core.command.CommandContext;
 
 /** Which package may know which of the others, and where each library is at home. */
 @AnalyzeClasses(packages = "yett", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -29,6 +31,14 @@ class ArchitectureTest {
     "record",
     "replay"
   };
+
+  /** The same for those that keep files of their own beside the cards or the casebook. */
+  private static final String[] TO_REPLAY_AND_KEEP =
+      Stream.concat(Stream.of(TO_REPLAY), Stream.of("files")).toArray(String[]::new);
+
+  @ArchTest
+  static final ArchRule files_know_nothing =
+      knowsOnly("files").because("a file is whole, and its owner's alone, whatever stands in it");
 
   @ArchTest
   static final ArchRule quantities_know_nothing =
@@ -76,12 +86,12 @@ class ArchitectureTest {
 
   @ArchTest
   static final ArchRule trials_know_no_screen_and_no_store =
-      knowsOnly("trial", TO_REPLAY)
+      knowsOnly("trial", TO_REPLAY_AND_KEEP)
           .because("what a change to the cards does is worked out before it is shown");
 
   @ArchTest
   static final ArchRule the_bench_knows_no_screen_and_no_store =
-      knowsOnly("bench", TO_REPLAY)
+      knowsOnly("bench", TO_REPLAY_AND_KEEP)
           .because("what is wrong with a rule base is found before it is shown");
 
   @ArchTest
@@ -91,7 +101,8 @@ class ArchitectureTest {
 
   @ArchTest
   static final ArchRule practice_knows_no_screen_and_no_casebook =
-      knowsOnly("practice", TO_REPLAY).because("what was made up must not get among what happened");
+      knowsOnly("practice", TO_REPLAY_AND_KEEP)
+          .because("what was made up must not get among what happened");
 
   @ArchTest
   static final ArchRule records_know_no_screen_and_no_store =
@@ -141,7 +152,7 @@ class ArchitectureTest {
 
   @ArchTest
   static final ArchRule the_casebook_knows_nothing_of_reasoning =
-      knowsOnly("casebook")
+      knowsOnly("casebook", "files")
           .because("events are kept as they came, so that an old case outlives its rule base");
 
   @ArchTest
@@ -204,15 +215,25 @@ class ArchitectureTest {
           .because("numbers cross the program in canonical units");
 
   @ArchTest
-  static final ArchRule reasoning_prints_nothing =
+  static final ArchRule only_the_console_writes_to_the_standard_streams =
       noClasses()
           .that()
-          .resideOutsideOfPackages("yett.console..", "yett.shell..")
+          .resideOutsideOfPackages("yett.console..")
           .should()
           .accessField(System.class, "out")
           .orShould()
           .accessField(System.class, "err")
-          .because("what a person sees is for the shell and the console to say");
+          .orShould()
+          .accessField(FileDescriptor.class, "out")
+          .orShould()
+          .accessField(FileDescriptor.class, "err")
+          .orShould()
+          .callMethod(System.class, "console")
+          .orShould()
+          .callMethod(Throwable.class, "printStackTrace")
+          .orShould()
+          .callMethod(CommandContext.class, "outputWriter")
+          .because("what is shown goes through one cleaning, whoever wrote it");
 
   private static ArchRule knowsOnly(String owner, String... others) {
     String[] allowed =

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import yett.files.WholeFile;
 
 /**
  * The answers about a card that is not written yet, so that nothing is lost when somebody stops in
@@ -54,7 +55,7 @@ public final class Draft {
     answers.forEach(
         (key, answer) -> lines.append(key + "=" + answer.replaceAll("\\R", " ") + "\n"));
     try {
-      Files.writeString(file, lines);
+      WholeFile.replace(file, lines.toString());
     } catch (IOException e) {
       throw new UncheckedIOException("cannot write " + file, e);
     }

@@ -5,13 +5,13 @@ import java.io.UncheckedIOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import yett.files.WholeFile;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 
@@ -103,7 +103,7 @@ public final class NewFiles {
       for (Map.Entry<String, String> file : fresh.entrySet()) {
         Path path = folder.resolve(file.getKey());
         Files.createDirectories(path.getParent());
-        Files.writeString(path, headed(path, file.getValue()), StandardOpenOption.CREATE_NEW);
+        WholeFile.create(path, headed(path, file.getValue()));
         written.add(path);
       }
       return written;

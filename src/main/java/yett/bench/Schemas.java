@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import yett.files.WholeFile;
 
 /**
  * The schemas by which an editor completes and checks cards: those beside the rule base, or copies
@@ -34,7 +35,7 @@ final class Schemas {
     REFERENCE.matcher(text(CARD)).results().map(MatchResult::group).forEach(names::add);
     names.add("card-parts.schema.json");
     for (String name : names) {
-      Files.writeString(shared.resolve(name), text(name));
+      WholeFile.replace(shared.resolve(name), text(name));
     }
     return shared;
   }

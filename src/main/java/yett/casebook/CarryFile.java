@@ -15,6 +15,7 @@ import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.json.JsonMapper;
+import yett.files.WholeFile;
 
 /**
  * Cases and sites in a file, to be carried from one casebook to another: JSON Lines, described by
@@ -207,28 +208,13 @@ public final class CarryFile {
         : e.getMessage();
   }
 
-  /** For a whole export, written beside its place and then put there. */
-  public static void writeTo(Path file, Content content) {
-    Path next = file.resolveSibling(file.getFileName() + ".part");
+  /** Writes a whole export or none; it may tell of people, so nobody but its owner can read it. */
+  public static void writeTo(Path file, WholeFile.Content content) {
     try {
-      try (Writer to = Files.newBufferedWriter(next)) {
-        content.write(to);
-      }
-      Files.move(next, file);
+      WholeFile.createOwn(file, content);
     } catch (IOException | UncheckedIOException e) {
       throw new CasebookException(
           file + ": it cannot be written (" + Troubles.told(e) + "). Name another file.", e);
-    } finally {
-      try {
-        Files.deleteIfExists(next);
-      } catch (IOException e) {
-        // It says that it is a part of a file.
-      }
     }
-  }
-
-  /** What is written to a file. */
-  public interface Content {
-    void write(Writer to) throws IOException;
   }
 }

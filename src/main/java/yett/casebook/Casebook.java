@@ -15,6 +15,7 @@ import java.util.function.BiConsumer;
 import java.util.function.Function;
 import org.flywaydb.core.api.FlywayException;
 import org.springframework.dao.DataAccessException;
+import yett.files.OwnFiles;
 
 /**
  * The store of cases and sites. What {@link #append} was given is on the disk when it returns, and
@@ -50,7 +51,7 @@ public final class Casebook implements AutoCloseable {
     String where = file.toString();
     String url = SqliteFile.url(file);
     try {
-      SqliteFile.createDirectory(file.toAbsolutePath().getParent());
+      OwnFiles.folder(file.toAbsolutePath().getParent());
       return new Casebook(
           where, url, SqliteFile.aloneWhileOpening(file, () -> Session.open(where, url, true)));
     } catch (IOException | SQLException | DataAccessException | FlywayException | LinkageError e) {

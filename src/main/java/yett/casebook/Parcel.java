@@ -3,7 +3,6 @@ package yett.casebook;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -15,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
+import yett.files.OwnFiles;
 
 /**
  * Events of one case that wait on this computer for their server, in order: a file with a line for
@@ -106,9 +106,8 @@ public final class Parcel {
     }
     var bytes = ByteBuffer.wrap(text.toString().getBytes(StandardCharsets.UTF_8));
     try {
-      SqliteFile.createDirectory(to.toAbsolutePath().getParent());
-      try (var channel =
-          FileChannel.open(to, StandardOpenOption.CREATE, StandardOpenOption.WRITE, how)) {
+      OwnFiles.folder(to.toAbsolutePath().getParent());
+      try (var channel = OwnFiles.open(to, how)) {
         long before = channel.size();
         try {
           while (bytes.hasRemaining()) {

@@ -1,19 +1,17 @@
 package yett.casebook;
 
 import java.io.IOException;
-import java.nio.channels.FileChannel;
-import java.nio.file.FileSystems;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.List;
 import java.util.Properties;
 import java.util.concurrent.locks.ReentrantLock;
 import org.sqlite.JDBC;
 import org.sqlite.SQLiteConfig.Pragma;
+import yett.files.OwnFiles;
 
 /** All that is particular to the embedded database when it is opened. */
 final class SqliteFile {
@@ -23,6 +21,7 @@ final class SqliteFile {
    */
   static final String BEGIN = "begin immediate";
 
+  private static final String LOCK = ".lock";
   private static final String BUSY_MILLISECONDS = "10000";
 
   /** A file lock excludes other processes only; this one excludes the threads of our own. */
@@ -50,7 +49,18 @@ final class SqliteFile {
     }
     // Who is forgotten must be gone from the file, too.
     set(settings, Pragma.SECURE_DELETE, "true");
-    return JDBC.createConnection(url, settings);
+    return JDBC.createConnection(owned(url), settings);
+  }
+
+  /** A file that the database makes gets the rights of its lock: none for others than its owner. */
+  private static String owned(String url) {
+    if (!url.startsWith(JDBC.PREFIX + "file:///") || url.contains("?")) {
+      return url;
+    }
+    String lock = url.substring(JDBC.PREFIX.length()) + LOCK;
+    return Files.exists(Path.of(URI.create(lock)))
+        ? url + "?modeof=" + lock.substring("file://".length()).replace("&", "%26")
+        : url;
   }
 
   /** Wipes what was deleted also from the journal; others who read may put that off. */
@@ -74,37 +84,23 @@ final class SqliteFile {
     settings.setProperty(pragma.pragmaName, value);
   }
 
-  /** Readable by their owner only: a casebook tells of people and of weak gates. */
-  static void createDirectory(Path directory) throws IOException {
-    if (Files.isDirectory(directory)) {
-      return;
-    }
-    Files.createDirectories(directory, ownerOnly());
-  }
-
   /**
    * Two programs that start at once on a new file must not both lay out its tables, and Flyway does
    * not lock this database. The lock is a file of its own: closing any other handle on the database
    * file would drop the database's locks.
    */
   static <T> T aloneWhileOpening(Path file, Opening<T> opening) throws IOException, SQLException {
-    Path lock = file.resolveSibling(file.getFileName() + ".lock");
+    Path lock = file.resolveSibling(file.getFileName() + LOCK);
     OPENING.lock();
-    try (var channel =
-        FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+    try (var channel = OwnFiles.open(lock)) {
       channel.lock();
+      for (String part : List.of("", "-wal", "-shm")) {
+        OwnFiles.shut(file.resolveSibling(file.getFileName() + part));
+      }
       return opening.open();
     } finally {
       OPENING.unlock();
     }
-  }
-
-  private static FileAttribute<?>[] ownerOnly() {
-    return FileSystems.getDefault().supportedFileAttributeViews().contains("posix")
-        ? new FileAttribute<?>[] {
-          PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------"))
-        }
-        : new FileAttribute<?>[0];
   }
 
   interface Opening<T> {

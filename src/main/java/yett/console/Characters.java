@@ -7,6 +7,7 @@ import java.util.Map;
 final class Characters {
   private static final int ZERO_WIDTH_NON_JOINER = 0x200C;
   private static final int ZERO_WIDTH_JOINER = 0x200D;
+  private static final int FIRST_THAT_JOINS = 0x0590;
 
   /** Characters of the trade that a plain terminal lacks, as they are written without them. */
   private static final Map<Integer, String> ASCII =
@@ -55,11 +56,39 @@ final class Characters {
     return Character.isWhitespace(c) && !isSeparatorControl(c) || Character.isSpaceChar(c);
   }
 
-  /** Format characters (byte order mark, soft hyphen, direction overrides) that show nothing. */
-  static boolean isInvisible(int c) {
-    return Character.getType(c) == Character.FORMAT
-        && c != ZERO_WIDTH_JOINER
-        && c != ZERO_WIDTH_NON_JOINER;
+  /** Whether a character may do something to a screen instead of standing on it. */
+  static boolean steers(int c) {
+    int type = Character.getType(c);
+    return Character.isISOControl(c)
+        || type == Character.FORMAT
+        || type == Character.SURROGATE
+        || type == Character.LINE_SEPARATOR
+        || type == Character.PARAGRAPH_SEPARATOR;
+  }
+
+  /**
+   * Text without format characters that show nothing (byte order mark, soft hyphen, direction
+   * overrides). Joiners stay where a script or a picture needs them.
+   */
+  static String visible(String text) {
+    StringBuilder out = new StringBuilder(text.length());
+    int before = ' ';
+    for (int c : text.codePoints().toArray()) {
+      if (Character.getType(c) != Character.FORMAT || isJoiner(c) && joins(before)) {
+        out.appendCodePoint(c);
+        before = c;
+      }
+    }
+    return out.toString();
+  }
+
+  private static boolean isJoiner(int c) {
+    return c == ZERO_WIDTH_JOINER || c == ZERO_WIDTH_NON_JOINER;
+  }
+
+  /** Latin, Greek and Cyrillic join nothing: a joiner in them only makes two names look alike. */
+  private static boolean joins(int before) {
+    return before >= FIRST_THAT_JOINS && !isJoiner(before) && !isSpace(before);
   }
 
   /**
@@ -68,8 +97,8 @@ final class Characters {
    */
   static String forScreen(String text) {
     StringBuilder out = new StringBuilder(text.length());
-    text.codePoints()
-        .filter(c -> !isInvisible(c))
+    visible(text)
+        .codePoints()
         .map(c -> isNoBreakSpace(c) ? 0x00A0 : isSpace(c) ? ' ' : c)
         .filter(c -> !Character.isISOControl(c) && Character.getType(c) != Character.SURROGATE)
         .forEach(out::appendCodePoint);

@@ -31,9 +31,8 @@ record Cleaned(String text, Optional<String> refusal) {
 
   /** Spaces of all kinds, and the line ends of a paste, become ordinary spaces. */
   private static String withoutInvisible(String raw) {
-    return raw.replace("\r\n", "\n")
+    return Characters.visible(raw.replace("\r\n", "\n"))
         .codePoints()
-        .filter(c -> !Characters.isInvisible(c))
         .map(c -> Characters.isSpace(c) ? ' ' : c)
         .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
         .toString();

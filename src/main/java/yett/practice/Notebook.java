@@ -2,6 +2,7 @@ package yett.practice;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
+import yett.files.OwnFiles;
 
 /**
  * What is kept of practice, in two files of the user's own (JSON Lines): how past exercises went,
@@ -120,16 +122,16 @@ public final class Notebook {
 
   private static void append(Path file, Object line) {
     try {
-      Files.createDirectories(file.getParent());
+      OwnFiles.folder(file.getParent());
       boolean cutOff =
           Files.exists(file) && Files.size(file) > 0 && !Files.readString(file).endsWith("\n");
-      Files.writeString(
-          file,
-          (cutOff ? "\n" : "") + JSON.writeValueAsString(line) + "\n",
-          StandardCharsets.UTF_8,
-          StandardOpenOption.CREATE,
-          StandardOpenOption.APPEND,
-          StandardOpenOption.SYNC);
+      String text = (cutOff ? "\n" : "") + JSON.writeValueAsString(line) + "\n";
+      var bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
+      try (var channel = OwnFiles.open(file, StandardOpenOption.APPEND, StandardOpenOption.SYNC)) {
+        while (bytes.hasRemaining()) {
+          channel.write(bytes);
+        }
+      }
     } catch (IOException e) {
       throw new UncheckedIOException("cannot write " + file, e);
     }

@@ -50,7 +50,7 @@ public final class CaseRecord {
    * @param siteName the gate's name as people say it
    */
   public String markdown(Moment moment, String caseId, String siteName) {
-    return new Page(moment).write(Markdown.plain(caseId), Markdown.plain(siteName));
+    return new Page(moment).write(caseId, siteName);
   }
 
   /** One record while it is written. */
@@ -99,7 +99,7 @@ public final class CaseRecord {
       page.item(
           "Ending: "
               + moment.state().closed().map(e -> e.words()).orElse("not closed")
-              + moment.state().gaveUp().map(w -> " (" + Markdown.plain(w) + ")").orElse(""));
+              + moment.state().gaveUp().map(w -> " (" + w + ")").orElse(""));
       if (!entries.isEmpty()) {
         Instant first = entries.get(0).at();
         Instant last = entries.get(entries.size() - 1).at();
@@ -237,9 +237,7 @@ public final class CaseRecord {
       page.list(
           "Notes",
           moment.state().notes().stream()
-              .map(
-                  e ->
-                      Wording.time(e.at()) + " " + Markdown.plain(((Event.Noted) e.event()).text()))
+              .map(e -> Wording.time(e.at()) + " " + ((Event.Noted) e.event()).text())
               .toList());
     }
 

@@ -15,14 +15,9 @@ public final class DispatchPage {
 
   public static String markdown(DispatchSheet sheet) {
     Markdown page = new Markdown();
-    page.title(
-        "Dispatch, case " + Markdown.plain(sheet.caseId()) + ": " + Markdown.plain(sheet.gate()));
+    page.title("Dispatch, case " + sheet.caseId() + ": " + sheet.gate());
     page.paragraph(
-        "**"
-            + upper(sheet.urgency().level())
-            + "**: "
-            + String.join("; ", sheet.urgency().reasons())
-            + ".");
+        upper(sheet.urgency().level()), String.join("; ", sheet.urgency().reasons()) + ".");
     page.paragraph(
         "Call of "
             + sheet.at().replace('T', ' ').replaceAll(":\\d\\d(\\.\\d+)?Z$", " UTC")
@@ -39,15 +34,15 @@ public final class DispatchPage {
     page.list("What is believed", sheet.believed().stream().map(DispatchPage::line).toList());
     bring(page, sheet);
     List<String> said = new ArrayList<>();
-    sheet.said().forEach(s -> said.add("In the caller's words: " + Markdown.plain(s)));
+    sheet.said().forEach(s -> said.add("In the caller's words: " + s));
     said.addAll(sheet.complaints());
     sheet.histories().forEach(h -> said.add("Lately: " + h));
-    sheet.siteKnown().forEach((q, a) -> said.add(q + ": " + Markdown.plain(a)));
+    sheet.siteKnown().forEach((q, a) -> said.add(q + ": " + a));
     page.list("What was reported", said);
     page.list(
         "What was asked",
-        sheet.asked().stream().map(a -> a.question() + " " + Markdown.plain(a.answer())).toList());
-    page.list("Notes", sheet.notes().stream().map(Markdown::plain).toList());
+        sheet.asked().stream().map(a -> a.question() + " " + a.answer()).toList());
+    page.list("Notes", sheet.notes());
     page.list("Cautions", sheet.cautions());
     page.list("Until somebody comes", sheet.untilThen());
     return page.toString();

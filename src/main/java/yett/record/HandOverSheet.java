@@ -55,7 +55,7 @@ public final class HandOverSheet {
    * @param siteName the gate's name as people say it
    */
   public String markdown(Moment moment, String caseId, String siteName) {
-    return new Page(moment).write(Markdown.plain(caseId), Markdown.plain(siteName));
+    return new Page(moment).write(caseId, siteName);
   }
 
   /** One sheet while it is written. */
@@ -84,10 +84,7 @@ public final class HandOverSheet {
       next();
       left();
       page.list(
-          "Notes",
-          state.notes().stream()
-              .map(e -> Markdown.plain(((Event.Noted) e.event()).text()))
-              .toList());
+          "Notes", state.notes().stream().map(e -> ((Event.Noted) e.event()).text()).toList());
       page.list(
           "Kept, and left out of the reasoning",
           moment.apart().stream().map(Wording::apart).toList());
@@ -104,10 +101,10 @@ public final class HandOverSheet {
     /** As it was said when the case closed, or as it would be now. */
     private String because() {
       if (moment.step() instanceof Step.HandOver step) {
-        return ": " + Markdown.plain(step.because());
+        return ": " + step.because();
       }
       if (state.gaveUp().isPresent()) {
-        return ": " + Markdown.plain(state.gaveUp().get());
+        return ": " + state.gaveUp().get();
       }
       return state.closed().filter(Ending.HANDED_OVER::equals).isPresent()
           ? ": no check or repair that is open to "

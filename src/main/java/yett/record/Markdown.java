@@ -3,7 +3,11 @@ package yett.record;
 import java.util.Collection;
 import java.util.regex.Pattern;
 
-/** Builds a Markdown text that reads well unrendered: headings, paragraphs and lists, no tables. */
+/**
+ * Builds a Markdown text that reads well unrendered: headings, paragraphs and lists, no tables. All
+ * words come in as they are said, whoever wrote them (a card, an add-on, a caller), and are made
+ * plain text here: only the builder itself can put marks of Markdown or HTML on the page.
+ */
 final class Markdown {
   private static final Pattern SPECIAL = Pattern.compile("[\\\\`*_\\[\\]<>|~]|&(?=[#A-Za-z])");
   private static final Pattern BLOCK = Pattern.compile("^(#|[-+=](?=\\s|$|[-=])|>)");
@@ -13,7 +17,7 @@ final class Markdown {
   private final StringBuilder out = new StringBuilder();
   private boolean inList;
 
-  /** Somebody's words, so that they stand on the page as they were typed, on one line. */
+  /** Words, so that they stand on the page as they were typed, on one line. */
   static String plain(String words) {
     String line = words.strip().replaceAll("\\s*\\R\\s*", " / ").replace('\t', ' ');
     String visible = INVISIBLE.matcher(line).replaceAll("");
@@ -23,35 +27,44 @@ final class Markdown {
   }
 
   Markdown title(String words) {
-    out.append("# ").append(words).append('\n');
+    out.append("# ").append(plain(words)).append('\n');
     inList = false;
     return this;
   }
 
   Markdown heading(String words) {
-    out.append("\n## ").append(words).append('\n');
+    out.append("\n## ").append(plain(words)).append('\n');
     inList = false;
     return this;
   }
 
   Markdown paragraph(String words) {
-    out.append('\n').append(words).append('\n');
+    return block(plain(words));
+  }
+
+  /** A paragraph that begins with a word that stands out. */
+  Markdown paragraph(String strong, String words) {
+    return block("**" + plain(strong) + "**: " + plain(words));
+  }
+
+  private Markdown block(String text) {
+    out.append('\n').append(text).append('\n');
     inList = false;
     return this;
   }
 
   Markdown item(String words) {
-    return line("- " + words);
+    return line("- ", words);
   }
 
   /** An item of a numbered list. */
   Markdown item(int number, String words) {
-    return line(number + ". " + words);
+    return line(number + ". ", words);
   }
 
   /** An item inside the last one. */
   Markdown inner(String words) {
-    return line("    - " + words);
+    return line("    - ", words);
   }
 
   Markdown items(Collection<String> all) {
@@ -64,8 +77,8 @@ final class Markdown {
     return all.isEmpty() ? this : heading(words).items(all);
   }
 
-  private Markdown line(String words) {
-    out.append(inList ? "" : "\n").append(words).append('\n');
+  private Markdown line(String mark, String words) {
+    out.append(inList ? "" : "\n").append(mark).append(plain(words)).append('\n');
     inList = true;
     return this;
   }

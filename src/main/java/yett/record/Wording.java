@@ -23,7 +23,7 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 import yett.rules.Conclusion.Finding;
 
-/** How things of a case are called on paper. Whatever a person typed is made plain text. */
+/** How things of a case are called on paper. All of it is plain text. */
 public final class Wording {
   /** So much is shown of an entry that nobody could put into words. */
   private static final int LONGEST = 200;
@@ -99,7 +99,7 @@ public final class Wording {
     }
     if (answer instanceof Answer.Read read) {
       return card == null || card.measures().isEmpty()
-          ? Markdown.plain(read.typed())
+          ? read.typed()
           : reading(card.measures().get(), read);
     }
     return answer instanceof Answer.NotNow ? "put off" : "could not be told";
@@ -108,7 +108,7 @@ public final class Wording {
   private static String outcome(Check check, String outcome) {
     int at = check == null ? -1 : check.indexOf(outcome);
     if (at < 0) {
-      return Markdown.plain(spaced(outcome));
+      return spaced(outcome);
     }
     return check.measured() ? spaced(outcome) : check.outcomes().get(at).text();
   }
@@ -117,7 +117,7 @@ public final class Wording {
   private static String reading(Measures measures, Answer.Read read) {
     String shown = measures.show(read.value());
     String typed = read.typed().strip();
-    return typed.equals(shown) ? shown : shown + " (typed: " + Markdown.plain(typed) + ")";
+    return typed.equals(shown) ? shown : shown + " (typed: " + typed + ")";
   }
 
   /** What a reading was taken to mean; an answer in words means itself. */
@@ -165,14 +165,14 @@ public final class Wording {
         + ", "
         + dayAndTime(entry.at())
         + ": "
-        + Markdown.plain(text.length() > LONGEST ? text.substring(0, LONGEST) + "…" : text)
+        + (text.length() > LONGEST ? text.substring(0, LONGEST) + "…" : text)
         + " ("
-        + Markdown.plain(apart.why())
+        + apart.why()
         + ")";
   }
 
   static String site(SiteQuestion question, String answer) {
-    return question.choices().getOrDefault(answer, Markdown.plain(answer));
+    return question.choices().getOrDefault(answer, answer);
   }
 
   /** Proofs that this gate needs and that have not passed since the last repair. */
@@ -202,17 +202,14 @@ public final class Wording {
     }
     if (event instanceof Event.SiteAnswered e) {
       SiteQuestion question = base.siteQuestions().get(e.question());
-      String answer =
-          question == null ? Markdown.plain(e.answer()) : Wording.site(question, e.answer());
+      String answer = question == null ? e.answer() : Wording.site(question, e.answer());
       return "the site answer \"" + answer + "\" (" + spaced(e.question()) + ")";
     }
     if (event instanceof Event.Complained e) {
       return "the complaint: " + names(e.complaints(), true);
     }
     if (event instanceof Event.Said e) {
-      return e.words().isEmpty()
-          ? "words that were forgotten"
-          : "the words \"" + Markdown.plain(e.words()) + "\"";
+      return e.words().isEmpty() ? "words that were forgotten" : "the words \"" + e.words() + "\"";
     }
     if (event instanceof Event.Happened e) {
       return "the history: " + names(e.histories(), false);
@@ -224,7 +221,7 @@ public final class Wording {
       return "the try of the gate (it " + e.words() + ")";
     }
     if (event instanceof Event.Noted e) {
-      return "the note \"" + Markdown.plain(e.text()) + "\"";
+      return "the note \"" + e.text() + "\"";
     }
     return otherEvent(event);
   }

@@ -1,7 +1,6 @@
 package yett.replay;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import java.io.IOException;
 import java.util.List;
 import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.PropertyNamingStrategies;
@@ -30,13 +29,14 @@ public final class ReplayJson {
     return MAPPER.writeValueAsString(replayed);
   }
 
-  /** Appends the lines of a file: its cases, then its problems if there are any. */
-  public static void append(FileReplay file, Appendable out) throws IOException {
-    for (Replayed replayed : file.cases()) {
-      out.append(line(replayed)).append('\n');
-    }
+  /** The lines of a file, each with its end: its cases, then its problems if there are any. */
+  public static String lines(FileReplay file) {
+    StringBuilder lines = new StringBuilder();
+    file.cases().forEach(replayed -> lines.append(line(replayed)).append('\n'));
     if (!file.problems().isEmpty()) {
-      out.append(MAPPER.writeValueAsString(new Broken(file.file(), file.problems()))).append('\n');
+      lines.append(MAPPER.writeValueAsString(new Broken(file.file(), file.problems())));
+      lines.append('\n');
     }
+    return lines.toString();
   }
 }

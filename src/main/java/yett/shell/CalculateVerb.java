@@ -43,8 +43,7 @@ final class CalculateVerb extends Verb {
         throw new UsageException("Which calculation? " + getHelp());
       }
       if (json) {
-        context.outputWriter().println(CalculationJson.list(Catalogue.all()));
-        context.outputWriter().flush();
+        desk.output().json(CalculationJson.list(Catalogue.all()));
       } else {
         desk.console().show(CalculationViews.list());
       }
@@ -55,8 +54,7 @@ final class CalculateVerb extends Verb {
     solution.ifPresent(
         s -> {
           if (json) {
-            context.outputWriter().println(CalculationJson.of(s));
-            context.outputWriter().flush();
+            desk.output().json(CalculationJson.of(s));
           } else {
             desk.console().show(CalculationViews.solution(s));
           }

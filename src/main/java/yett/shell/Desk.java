@@ -1,5 +1,6 @@
 package yett.shell;
 
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,10 +11,13 @@ import yett.casebook.CaseId;
 import yett.casebook.Casebook;
 import yett.casebook.CasebookException;
 import yett.casebook.DataDirectory;
+import yett.casebook.NativeDriver;
 import yett.casebook.Outbox;
 import yett.casebook.Parcel;
 import yett.console.Console;
 import yett.console.Consoles;
+import yett.console.Output;
+import yett.files.OwnFiles;
 import yett.interview.Expertise;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
@@ -25,9 +29,11 @@ final class Desk implements AutoCloseable {
   private final Map<String, String> environment = System.getenv();
   private final DataDirectory directory = DataDirectory.ofUser();
   private final Clock clock = Clock.systemUTC();
+  private final Output output = Output.standard();
   private final RuleBases ruleBases = new RuleBases(directory, this::console);
   private Chosen chosen = Chosen.of(environment);
   private Console console;
+  private boolean looked;
   private Casebook casebook;
   private RuleBase base;
   private Expertise expertise;
@@ -39,10 +45,16 @@ final class Desk implements AutoCloseable {
     return console;
   }
 
+  /** The standard streams, for what is no screen. */
+  Output output() {
+    return output;
+  }
+
   synchronized Casebook casebook() {
     if (casebook == null) {
+      NativeDriver.share(directory.cache());
       boolean mayWait = shared().isPresent();
-      casebook = shared().map(Casebook::open).orElseGet(() -> Casebook.open(directory.casebook()));
+      casebook = shared().map(Casebook::open).orElseGet(() -> openOwn());
       if (mayWait) {
         deliver();
       }
@@ -91,7 +103,30 @@ final class Desk implements AutoCloseable {
 
   /** What is kept of practice. */
   Notebook notebook() {
-    return new Notebook(directory.data());
+    return new Notebook(data());
+  }
+
+  /** Where mistakes of the program are noted. */
+  Mistakes mistakes() {
+    return new Mistakes(directory.data());
+  }
+
+  private Casebook openOwn() {
+    data();
+    return Casebook.open(directory.casebook());
+  }
+
+  /** The folder of what must not be lost. Whoever chose one that others can open is told, once. */
+  private synchronized Path data() {
+    if (!looked && OwnFiles.isOpen(directory.data())) {
+      output.tell(
+          directory.data()
+              + ": others on this computer can open this folder, in which cases and what is known"
+              + " of people are kept. Shut it with: chmod 700 "
+              + directory.data());
+    }
+    looked = true;
+    return directory.data();
   }
 
   Clock clock() {
@@ -105,7 +140,7 @@ final class Desk implements AutoCloseable {
   }
 
   private Outbox outbox(Casebook casebook) {
-    return new Outbox(directory.data(), casebook.name());
+    return new Outbox(data(), casebook.name());
   }
 
   /** Brings to the shared casebook what an earlier run could not; standard output stays clean. */
@@ -114,9 +149,9 @@ final class Desk implements AutoCloseable {
       try (OpenCase open = open(left.caseId(), Role.TECHNICIAN)) {
         int entries = left.content().events().size();
         Recorded recorded = open.deliver(left);
-        System.err.println(delivered(open, entries, recorded));
+        output.tell(delivered(open, entries, recorded));
       } catch (CasebookException | IllegalArgumentException e) {
-        System.err.println(
+        output.tell(
             "Case "
                 + left.caseId()
                 + ": what waits on this computer is not delivered. "

@@ -36,10 +36,11 @@ final class DispatchVerb extends Verb {
       DispatchSheet sheet =
           new Dispatcher(desk.expertise(), ZoneId.systemDefault())
               .sheet(open.moment(), id.toString(), gate);
-      context
-          .outputWriter()
-          .print(has(context, "json") ? DispatchJson.write(sheet) : DispatchPage.markdown(sheet));
-      context.outputWriter().flush();
+      if (has(context, "json")) {
+        desk.output().json(DispatchJson.write(sheet));
+      } else {
+        desk.output().print(DispatchPage.markdown(sheet));
+      }
     }
     return OK;
   }

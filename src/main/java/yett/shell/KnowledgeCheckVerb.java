@@ -55,13 +55,12 @@ final class KnowledgeCheckVerb extends Verb {
       Laid laid = Laid.of(folder, all, watched.files());
       ExitStatus status = tell(checker.check(all), all);
       while (true) {
-        System.out.println("Watching " + folder + ". Ctrl-C ends it.");
+        desk.output().print("Watching " + folder + ". Ctrl-C ends it.");
         List<String> changed = watched.await();
         if (changed.isEmpty()) {
           return status;
         }
-        System.out.println();
-        System.out.println("Saved: " + String.join(", ", changed));
+        desk.output().print("\nSaved: " + String.join(", ", changed));
         SortedMap<String, String> files = laid.with(watched.files());
         List<Problem> refused = watched.refused().stream().map(laid::placed).toList();
         status = tell(checker.check(files).with(refused), files);
@@ -89,14 +88,15 @@ final class KnowledgeCheckVerb extends Verb {
   }
 
   private ExitStatus tell(Checked checked, SortedMap<String, String> files) {
-    checked.problems().forEach(p -> System.out.println(ProblemText.of(p, files)));
+    checked.problems().forEach(p -> desk.output().print(ProblemText.of(p, files)));
     if (!checked.problems().isEmpty()) {
       long broken = checked.problems().stream().map(p -> p.file()).distinct().count();
-      System.out.println(
-          counted(checked.problems().size(), "problem")
-              + " in "
-              + counted(broken, "file")
-              + ". Ids are looked up with: knowledge find WORD.");
+      desk.output()
+          .print(
+              counted(checked.problems().size(), "problem")
+                  + " in "
+                  + counted(broken, "file")
+                  + ". Ids are looked up with: knowledge find WORD.");
       return DATA;
     }
     RuleBase base = checked.base();

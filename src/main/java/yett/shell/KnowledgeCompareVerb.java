@@ -59,7 +59,7 @@ final class KnowledgeCompareVerb extends Verb {
   private Side side(KnowledgeSource source, String only) {
     Expertise expertise = desk.ruleBases().open(source);
     CasesBeside cases = CasesBeside.of(source.files(), expertise.base(), only);
-    cases.problems().forEach(System.err::println);
+    cases.problems().forEach(p -> desk.output().tell(p.toString()));
     return new Side(expertise, cases);
   }
 

@@ -44,7 +44,7 @@ final class KnowledgeCoverVerb extends Verb {
     }
     lookalikes(base);
     List<Problem> problems = read.stream().flatMap(f -> f.problems().stream()).toList();
-    problems.forEach(System.err::println);
+    problems.forEach(p -> desk.output().tell(p.toString()));
     return problems.isEmpty() ? OK : DATA;
   }
 

@@ -30,10 +30,11 @@ final class KnowledgeFindVerb extends Verb {
         Known.with(typed, all.values().stream().flatMap(List::stream).distinct().toList());
     all.forEach((kind, known) -> show(kind, known.stream().filter(found::contains).toList()));
     if (found.isEmpty()) {
-      System.err.println(
-          "Nothing has \""
-              + Words.shortened(typed)
-              + "\" in id or name. Try another word, or none.");
+      desk.output()
+          .tell(
+              "Nothing has \""
+                  + Words.shortened(typed)
+                  + "\" in id or name. Try another word, or none.");
       return NO_INPUT;
     }
     return OK;

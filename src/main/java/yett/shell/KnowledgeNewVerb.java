@@ -153,15 +153,15 @@ final class KnowledgeNewVerb extends Verb {
   private boolean sound(NewFiles bench, SortedMap<String, String> files) {
     List<Problem> problems = bench.problems(files);
     if (!problems.isEmpty()) {
-      problems.forEach(p -> System.err.println(ProblemText.of(p, bench.named(files))));
-      System.err.println("Nothing was written.");
+      problems.forEach(p -> desk.output().tell(ProblemText.of(p, bench.named(files))));
+      desk.output().tell("Nothing was written.");
     }
     return problems.isEmpty();
   }
 
   private ExitStatus write(
       NewFiles bench, SortedMap<String, String> files, Map<String, String> answers) {
-    bench.write(files).forEach(path -> System.out.println("Written: " + path));
+    bench.write(files).forEach(path -> desk.output().print("Written: " + path));
     bench.advice(files, answers).forEach(this::say);
     say("Look through it in your editor, then: knowledge check, and knowledge test.");
     return OK;

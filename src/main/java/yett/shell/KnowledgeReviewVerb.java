@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -24,6 +23,7 @@ import yett.casebook.CaseSummary;
 import yett.console.Block;
 import yett.console.Input;
 import yett.console.Progress;
+import yett.files.WholeFile;
 import yett.interview.Expertise;
 import yett.interview.Interview;
 import yett.knowledge.AddOn;
@@ -276,12 +276,9 @@ final class KnowledgeReviewVerb extends Verb {
     }
   }
 
-  /** The whole new text or the old one, whatever happens on the way. */
   private static void write(Path file, String text) {
-    Path fresh = file.resolveSibling(file.getFileName() + ".new");
     try {
-      Files.writeString(fresh, text);
-      Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+      WholeFile.replace(file, text);
     } catch (IOException e) {
       throw new UncheckedIOException("cannot write " + file, e);
     }

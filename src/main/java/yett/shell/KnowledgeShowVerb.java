@@ -41,12 +41,13 @@ final class KnowledgeShowVerb extends Verb {
     RuleBase base = RuleBase.read(source);
     Map<String, String> lines = CardView.of(words.get(0), base);
     if (lines.isEmpty()) {
-      System.err.println(
-          "There is no card \""
-              + Words.shortened(words.get(0))
-              + "\". "
-              + Names.advice(words.get(0), CardView.ids(base))
-              + " \"knowledge find WORD\" looks up ids.");
+      desk.output()
+          .tell(
+              "There is no card \""
+                  + Words.shortened(words.get(0))
+                  + "\". "
+                  + Names.advice(words.get(0), CardView.ids(base))
+                  + " \"knowledge find WORD\" looks up ids.");
       return NO_INPUT;
     }
     show(lines);

@@ -44,12 +44,13 @@ final class KnowledgeTestVerb extends Verb {
     KnowledgeSource source = desk.chosen().source(folder);
     Expertise expertise = desk.ruleBases().open(source);
     CasesBeside beside = CasesBeside.of(source.files(), expertise.base(), only);
-    beside.problems().forEach(System.err::println);
+    beside.problems().forEach(p -> desk.output().tell(p.toString()));
     if (beside.cases().isEmpty()) {
-      System.err.println(
-          only.isEmpty()
-              ? "There is no case beside these cards. A case is a file such as new.case.yaml."
-              : "No case's path begins with \"" + only + "\", nor is one named so.");
+      desk.output()
+          .tell(
+              only.isEmpty()
+                  ? "There is no case beside these cards. A case is a file such as new.case.yaml."
+                  : "No case's path begins with \"" + only + "\", nor is one named so.");
       return beside.problems().isEmpty() ? NO_INPUT : DATA;
     }
     Tested test = run(expertise, folder, beside, only.isEmpty());

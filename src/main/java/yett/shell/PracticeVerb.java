@@ -10,7 +10,6 @@ import org.springframework.shell.core.command.ExitStatus;
 import yett.console.Block;
 import yett.console.Input;
 import yett.knowledge.Names;
-import yett.knowledge.Problem;
 import yett.knowledge.Role;
 import yett.practice.Exercise;
 import yett.practice.Exercises;
@@ -173,7 +172,7 @@ final class PracticeVerb extends Verb {
   /** What is wrong in a file is told; its cases are not used. */
   private List<RecordedCase> cases(Path path) {
     CaseFile file = CaseFile.read(path, desk.expertise().base());
-    file.problems().stream().map(Problem::toString).forEach(System.err::println);
+    file.problems().forEach(p -> desk.output().tell(p.toString()));
     return file.cases();
   }
 

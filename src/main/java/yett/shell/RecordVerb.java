@@ -32,13 +32,11 @@ final class RecordVerb extends Verb {
     try (OpenCase open = desk.open(id, Role.TECHNICIAN)) {
       Moment moment = open.moment();
       String gate = moment.state().opened().map(Event.Opened::site).orElse("");
-      context
-          .outputWriter()
+      desk.output()
           .print(
               has(context, "hand-over")
                   ? new HandOverSheet(desk.expertise()).markdown(moment, id.toString(), gate)
                   : new CaseRecord(desk.expertise().base()).markdown(moment, id.toString(), gate));
-      context.outputWriter().flush();
     }
     return OK;
   }

@@ -1,8 +1,5 @@
 package yett.shell;
 
-import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,7 +55,7 @@ final class ReplayVerb extends Verb {
               result -> {
                 tally.add(result);
                 if (json) {
-                  print(result, context.outputWriter());
+                  desk.output().json(ReplayJson.lines(result));
                 } else if (has(context, "steps")) {
                   result.cases().forEach(c -> desk.console().show(ReplaySteps.blocks(c)));
                 }
@@ -67,17 +64,8 @@ final class ReplayVerb extends Verb {
     if (!json) {
       tally.show();
     }
-    tally.problems.forEach(System.err::println);
+    tally.problems.forEach(p -> desk.output().tell(p.toString()));
     return tally.problems.isEmpty() ? OK : DATA;
-  }
-
-  private static void print(FileReplay result, PrintWriter out) {
-    try {
-      ReplayJson.append(result, out);
-      out.flush();
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot write the results", e);
-    }
   }
 
   /** What is told of all cases together when no JSON is wanted. */

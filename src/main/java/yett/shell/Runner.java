@@ -2,7 +2,7 @@ package yett.shell;
 
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import java.io.Writer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -49,6 +49,10 @@ final class Runner implements ApplicationRunner, ExitCodeGenerator {
       exitCode = execute(Arrays.asList(words));
     } else {
       converse();
+    }
+    if (desk.output().lost() && exitCode == Verb.OK.code()) {
+      exitCode =
+          tell("Not all of the output could be written: the disk is full, or nobody reads it.", IO);
     }
   }
 
@@ -104,12 +108,15 @@ final class Runner implements ApplicationRunner, ExitCodeGenerator {
   }
 
   private int execute(ParsedInput parsed) {
-    PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
-    CommandContext context = new CommandContext(parsed, commands, out, new InputReader() {});
+    // Commands write by the desk's output, which cleans; this one would not.
+    PrintWriter none = new PrintWriter(Writer.nullWriter());
+    CommandContext context = new CommandContext(parsed, commands, none, new InputReader() {});
     try {
       return new CommandExecutor(commands).execute(context).code();
     } catch (CommandExecutionException e) {
       return failed(e.getCause() == null ? e : e.getCause());
+    } catch (RuntimeException | LinkageError | VirtualMachineError e) {
+      return failed(e);
     }
   }
 
@@ -129,16 +136,12 @@ final class Runner implements ApplicationRunner, ExitCodeGenerator {
     if (cause instanceof CasebookException || cause instanceof UncheckedIOException) {
       return tell(cause.getMessage(), IO);
     }
-    return tell(
-        "The program made a mistake and stopped this command: "
-            + cause
-            + ". What was answered is saved; resume goes on from there.",
-        SOFTWARE);
+    return tell(desk.mistakes().told(cause), SOFTWARE);
   }
 
   /** Errors go to standard error, so that output can be piped. */
-  private static int tell(String message, int code) {
-    System.err.println(message);
+  private int tell(String message, int code) {
+    desk.output().tell(message);
     return code;
   }
 

@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +17,7 @@ import tools.jackson.core.JacksonException;
 import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.PropertyNamingStrategies;
 import tools.jackson.databind.json.JsonMapper;
+import yett.files.WholeFile;
 import yett.knowledge.KnowledgeException;
 import yett.knowledge.Problem;
 import yett.trial.Account.Key;
@@ -106,13 +106,7 @@ public final class AcceptedRun {
     run.forEach(a -> all.put(order(a), a));
     StringBuilder lines = new StringBuilder();
     all.values().forEach(a -> lines.append(MAPPER.writeValueAsString(a)).append('\n'));
-    Path part = Files.createTempFile(folder, ".accepted-run", ".part");
-    try {
-      Files.writeString(part, lines);
-      Files.move(part, folder.resolve(FILE), StandardCopyOption.REPLACE_EXISTING);
-    } finally {
-      Files.deleteIfExists(part);
-    }
+    WholeFile.replace(folder.resolve(FILE), lines.toString());
   }
 
   Collection<Account> accounts() {

@@ -2,11 +2,15 @@ package yett.casebook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -50,6 +54,37 @@ class EmbeddedCasebookTest {
 
     assertThat(Files.getPosixFilePermissions(made))
         .isEqualTo(PosixFilePermissions.fromString("rwx------"));
+  }
+
+  @Test
+  void every_file_is_closed_to_others_whatever_stood_there_before() throws Exception {
+    Assumptions.assumeTrue(
+        directory.getFileSystem().supportedFileAttributeViews().contains("posix"));
+    Files.setPosixFilePermissions(directory, PosixFilePermissions.fromString("rwxr-xr-x"));
+    Path file = directory.resolve("case & book.db");
+    try (var casebook = Casebook.open(file)) {
+      casebook.newCase("q1", Writer.AT);
+      assertThat(rightsOfAll()).hasSize(4).containsOnly("rw-------");
+      try (Stream<Path> files = Files.list(directory)) {
+        for (Path each : files.toList()) {
+          Files.setPosixFilePermissions(each, PosixFilePermissions.fromString("rw-rw-r--"));
+        }
+      }
+      try (var second = Casebook.open(file)) {
+        second.newCase("q1", Writer.AT);
+        assertThat(rightsOfAll()).hasSize(4).containsOnly("rw-------");
+      }
+    }
+  }
+
+  private List<String> rightsOfAll() throws IOException {
+    List<String> rights = new ArrayList<>();
+    try (Stream<Path> files = Files.list(directory)) {
+      for (Path file : files.toList()) {
+        rights.add(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)));
+      }
+    }
+    return rights;
   }
 
   @Test

@@ -2,6 +2,7 @@ package yett.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,6 +25,29 @@ class MarkdownTest {
       })
   void what_people_type_stands_as_it_was_typed(String typed, String escaped) {
     assertThat(Markdown.plain(typed)).isEqualTo(escaped);
+  }
+
+  @Test
+  void no_words_can_put_a_mark_on_the_page_wherever_they_stand() {
+    String hostile = "\u001b[2J<script>*x*</script>\n# y\u202e";
+    String page =
+        new Markdown()
+            .title(hostile)
+            .heading(hostile)
+            .paragraph(hostile)
+            .paragraph(hostile, hostile)
+            .item(hostile)
+            .item(7, hostile)
+            .inner(hostile)
+            .items(List.of(hostile))
+            .list(hostile, List.of(hostile))
+            .toString();
+
+    String plain = "\\[2J\\<script\\>\\*x\\*\\</script\\> / # y";
+    assertThat(page)
+        .isEqualTo(
+            "# P\n\n## P\n\nP\n\n**P**: P\n\n- P\n7. P\n    - P\n- P\n\n## P\n\n- P\n"
+                .replace("P", plain));
   }
 
   @Test

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import tools.jackson.core.type.TypeReference;
 import tools.jackson.dataformat.yaml.YAMLMapper;
+import yett.interview.Answer;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Interview;
@@ -55,6 +56,37 @@ class RecordsTest {
   @Test
   void there_are_records_to_compare() throws IOException {
     assertThat(folders()).hasSizeGreaterThanOrEqualTo(5);
+  }
+
+  /** A case comes from another casebook as well as from this one. */
+  @Test
+  void nothing_in_the_events_of_a_case_can_put_a_mark_on_the_page() {
+    String hostile = "\u001b[31m<script>x</script>\u202e";
+    List<Event> told =
+        List.of(
+            new Event.Opened(hostile, Role.CALLER, hostile),
+            new Event.SiteAnswered(hostile, hostile),
+            new Event.Said(hostile),
+            new Event.Complained(List.of(hostile)),
+            new Event.Happened(List.of(hostile)),
+            new Event.Answered(hostile, new Answer.Chosen(hostile)),
+            new Event.Noted(hostile),
+            new Event.GaveUp(hostile));
+    List<Entry> entries = new ArrayList<>();
+    for (Event event : told) {
+      entries.add(new Entry(entries.size() + 1L, MORNING, Role.CALLER, event));
+    }
+    try (Interview interview = SmallRuleBase.expertise().newInterview()) {
+      Moment moment = interview.at(entries);
+      assertThat(new CaseRecord(SmallRuleBase.base()).markdown(moment, hostile, hostile))
+          .contains("Rule base: \\[31m\\<script")
+          .doesNotContain("\u001b", "\u202e")
+          .doesNotContainPattern("(?<!\\\\)<");
+      assertThat(new HandOverSheet(SmallRuleBase.expertise()).markdown(moment, hostile, hostile))
+          .contains("\\<script")
+          .doesNotContain("\u001b", "\u202e")
+          .doesNotContainPattern("(?<!\\\\)<");
+    }
   }
 
   private static void compare(String name, String file, String written) throws IOException {

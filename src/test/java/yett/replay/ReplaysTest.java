@@ -85,16 +85,7 @@ class ReplaysTest {
 
   private String json(Replays replays) {
     StringBuilder out = new StringBuilder();
-    replays.run(
-        files,
-        (count, total) -> {},
-        result -> {
-          try {
-            ReplayJson.append(result, out);
-          } catch (IOException e) {
-            throw new UncheckedIOException(e);
-          }
-        });
+    replays.run(files, (count, total) -> {}, result -> out.append(ReplayJson.lines(result)));
     return out.toString();
   }
 }

@@ -63,9 +63,8 @@ class SchemasTest {
   @Test
   void the_problems_of_a_file_have_the_form_of_the_schema() throws IOException {
     CaseFile bad = CaseFile.read("quay.case.yaml", "case: a\n", SmallRuleBase.base());
-    StringBuilder out = new StringBuilder();
-    ReplayJson.append(new FileReplay(bad.name(), List.of(), bad.problems()), out);
-    assertThat(errors("replay-result", out.toString())).isEmpty();
+    String lines = ReplayJson.lines(new FileReplay(bad.name(), List.of(), bad.problems()));
+    assertThat(errors("replay-result", lines)).isEmpty();
   }
 
   @Test

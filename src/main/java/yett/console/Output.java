@@ -1,0 +1,68 @@
+package yett.console;
+
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.stream.Collectors;
+
+/**
+ * The two standard streams. With the {@link Console}, the only way out of the program: whatever a
+ * card, a file or a caller wrote is cleaned here, so that it can steer no terminal.
+ */
+public final class Output {
+  private final PrintStream out;
+  private final PrintStream err;
+
+  Output(PrintStream out, PrintStream err) {
+    this.out = new PrintStream(out, true, StandardCharsets.UTF_8);
+    this.err = new PrintStream(err, true, StandardCharsets.UTF_8);
+  }
+
+  public static Output standard() {
+    return new Output(System.out, System.err);
+  }
+
+  /** Text that is laid out already, such as Markdown, on standard output; one line or several. */
+  public void print(String text) {
+    out.println(cleaned(text));
+  }
+
+  /**
+   * JSON on standard output. Nothing is taken away: what could steer a terminal stands in JSON's
+   * own escapes, and any reader of JSON gets it back.
+   *
+   * @param json one value or several, each on lines of its own
+   */
+  public void json(String json) {
+    if (!json.isEmpty()) {
+      out.println(escaped(json.stripTrailing()));
+    }
+  }
+
+  /** A message on standard error, so that output can be piped; one line or several. */
+  public void tell(String message) {
+    err.println(cleaned(message));
+  }
+
+  /** Whether something for standard output did not get there: a full disk, a closed pipe. */
+  public boolean lost() {
+    return out.checkError();
+  }
+
+  private static String cleaned(String text) {
+    return text.lines().map(Characters::forScreen).collect(Collectors.joining("\n"));
+  }
+
+  private static String escaped(String json) {
+    StringBuilder text = new StringBuilder(json.length());
+    for (int c : json.codePoints().toArray()) {
+      if (c == '\n' || !Characters.steers(c)) {
+        text.appendCodePoint(c);
+      } else {
+        for (char half : Character.toChars(c)) {
+          text.append("\\u%04x".formatted((int) half));
+        }
+      }
+    }
+    return text.toString();
+  }
+}

@@ -1,0 +1,93 @@
+package yett.shell;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.time.Instant;
+import yett.casebook.DataDirectory;
+import yett.files.OwnFiles;
+import yett.files.Room;
+
+/**
+ * The program's own mistakes and the troubles of libraries, noted in a file for whoever mends them:
+ * nobody at a gate can do anything with them. The file is its owner's alone, as a mistake may quote
+ * an answer; it and the one before it stay below a megabyte together.
+ */
+public final class Mistakes {
+  static final int MOST_OF_ONE = 64 << 10;
+  static final int MOST = 512 << 10;
+
+  private final Path file;
+
+  Mistakes(Path folder) {
+    this.file = folder.resolve("mistakes.log");
+  }
+
+  public static Mistakes ofUser() {
+    return new Mistakes(DataDirectory.ofUser().data());
+  }
+
+  /** Notes a mistake; returns what a person is told of it, in a line. */
+  public String told(Throwable mistake) {
+    try {
+      note("mistake", mistake);
+      return "The program made a mistake and had to stop here. What was answered is saved; resume"
+          + " goes on from there. What went wrong is noted for the owners of the project in "
+          + file
+          + ".";
+    } catch (IOException | RuntimeException e) {
+      return "The program made a mistake and had to stop here ("
+          + mistake.getClass().getSimpleName()
+          + "). What was answered is saved; resume goes on from there. It could not be noted in "
+          + file
+          + ".";
+    }
+  }
+
+  /**
+   * Adds a note.
+   *
+   * @param trouble what was thrown, or null
+   */
+  synchronized void note(String words, Throwable trouble) throws IOException {
+    byte[] text = text(words, trouble).getBytes(StandardCharsets.UTF_8);
+    if (!Room.besidesAnswers(file, text.length)) {
+      throw new IOException("the disk is nearly full");
+    }
+    OwnFiles.folder(file.toAbsolutePath().getParent());
+    if (Files.exists(file) && Files.size(file) + text.length > MOST) {
+      Files.move(
+          file, file.resolveSibling("mistakes-before.log"), StandardCopyOption.REPLACE_EXISTING);
+    }
+    try (var channel = OwnFiles.open(file, StandardOpenOption.APPEND)) {
+      ByteBuffer bytes = ByteBuffer.wrap(text);
+      while (bytes.hasRemaining()) {
+        channel.write(bytes);
+      }
+    }
+  }
+
+  private static String text(String words, Throwable trouble) {
+    StringWriter text = new StringWriter();
+    PrintWriter out = new PrintWriter(text);
+    out.println(
+        Instant.now()
+            + ", Java "
+            + Runtime.version()
+            + ", "
+            + System.getProperty("os.name")
+            + ": "
+            + words);
+    if (trouble != null) {
+      trouble.printStackTrace(out);
+    }
+    String whole = text.toString();
+    return whole.length() <= MOST_OF_ONE ? whole : whole.substring(0, MOST_OF_ONE) + "\n";
+  }
+}
