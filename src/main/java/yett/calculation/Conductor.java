@@ -121,7 +121,8 @@ public record Conductor(String size, double resistance, double referenceTemperat
 
   /**
    * The first of the sizes, given from the smallest, that keeps the drop within a limit (V); empty
-   * if none does. It says nothing of the current the wire may carry: local code decides that.
+   * if none does. It says nothing of the current the wire may carry: see {@link
+   * WireProtection#smallest}.
    *
    * @throws IllegalArgumentException if the limit is not positive
    */

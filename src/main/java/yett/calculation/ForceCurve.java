@@ -3,6 +3,7 @@ package yett.calculation;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The force of a leaf that runs into an obstruction, as a meter recorded it: samples in rising
@@ -38,6 +39,14 @@ public record ForceCurve(List<ForceSample> samples) {
   /** Samples per second, on average. */
   public double rate() {
     return (samples.size() - 1) / (end() - start());
+  }
+
+  /** The longest time (s) from one sample to the next. */
+  public double largestGap() {
+    return IntStream.range(1, samples.size())
+        .mapToDouble(i -> samples.get(i).time() - samples.get(i - 1).time())
+        .max()
+        .orElseThrow();
   }
 
   /** The first moment at which the force is above a level; empty if it never is. */

@@ -121,7 +121,7 @@ public final class ForceRecord {
     String cell = cells.get(column);
     String plain = separator == ',' ? cell : cell.replace(',', '.');
     // No hexadecimal, no "NaN", no trailing f that parseDouble would take.
-    if (plain.matches("[+-]?(\\d{1,15}\\.?\\d{0,15}|\\.\\d{1,15})([eE][+-]?\\d{1,2})?")) {
+    if (plain.matches("[+-]?(\\d{1,15}\\.?\\d{0,20}|\\.\\d{1,20})([eE][+-]?\\d{1,2})?")) {
       return Double.parseDouble(plain);
     }
     String shown = cell.length() > 20 ? cell.substring(0, 20) + "..." : cell;

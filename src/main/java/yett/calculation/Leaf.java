@@ -17,7 +17,10 @@ public final class Leaf {
    */
   public static final Range CANTILEVER_RESISTANCE = new Range(0.01, 0.05);
 
-  /** Force that sets a leaf in motion over the force that keeps it rolling: common practice. */
+  /**
+   * What rolling resists with at the start over what it resists with under way: common practice.
+   * The leaf's own share of a slope is the same in both.
+   */
   public static final Range BREAKAWAY = new Range(1.5, 2.5);
 
   /** Current (A) that a 24 V gear motor takes to turn itself under way: common practice. */
@@ -50,6 +53,20 @@ public final class Leaf {
     return new Range(
         rollingForce(mass, rollingResistance.low(), grade),
         rollingForce(mass, rollingResistance.high(), grade));
+  }
+
+  /**
+   * Force (N) that sets the leaf in motion, from the lowest to the highest usual one: m g (b c cos
+   * a + sin a) with b from {@link #BREAKAWAY}.
+   *
+   * @throws IllegalArgumentException as {@link #usualForce}
+   */
+  public static Range breakawayForce(double mass, Range rollingResistance, double grade) {
+    return usualForce(
+        mass,
+        new Range(
+            BREAKAWAY.low() * rollingResistance.low(), BREAKAWAY.high() * rollingResistance.high()),
+        grade);
   }
 
   /**

@@ -33,6 +33,15 @@ public record ObstructionForce(ForceCurve curve, ForceZone zone) {
    */
   public static final double LEAST_RATE = 196;
 
+  /**
+   * s from one sample to the next at most: the 5 ms of such a meter, and 1 ms in which time stamps
+   * are often given.
+   */
+  public static final double LARGEST_GAP = 0.006 + 1e-9;
+
+  /** N that a meter with nothing on it may show; considered judgement. */
+  public static final double ZERO = 5;
+
   /** N at which the range of that meter ends. */
   public static final double METER_RANGE = 2000;
 
@@ -97,18 +106,39 @@ public record ObstructionForce(ForceCurve curve, ForceZone zone) {
         .orElse(Verdict.OPEN);
   }
 
-  /** Open if a peak can hide between two samples. */
+  /** Open if a peak can hide between two samples, wherever in the record they stand. */
   public Verdict sampling() {
-    return curve.rate() < LEAST_RATE ? Verdict.OPEN : Verdict.MET;
+    return curve.rate() < LEAST_RATE || curve.largestGap() > LARGEST_GAP
+        ? Verdict.OPEN
+        : Verdict.MET;
   }
 
-  /** Missed if a limit is, else open if one is or the record is too slow to tell, else met. */
+  /** Open if the first sample already shows a force: what came before is not known. */
+  public Verdict beginning() {
+    return curve.samples().get(0).force() > ZERO ? Verdict.OPEN : Verdict.MET;
+  }
+
+  /** Open if the meter shows a pull before the contact: every force in the record is too small. */
+  public Verdict zeroing() {
+    double contact = contact().orElse(Double.POSITIVE_INFINITY);
+    double[] before =
+        curve.samples().stream()
+            .takeWhile(sample -> sample.time() < contact)
+            .mapToDouble(ForceSample::force)
+            .sorted()
+            .toArray();
+    // The median: a meter's noise, or the climb to the contact, moves it least.
+    return before.length > 0 && before[before.length / 2] < -ZERO ? Verdict.OPEN : Verdict.MET;
+  }
+
+  /** Missed if a limit is, else open if one is or the record is not fit to tell, else met. */
   public Verdict verdict() {
     if (contact().isEmpty()) {
       return Verdict.OPEN;
     }
     Verdict worst = Verdict.MET;
-    for (Verdict verdict : new Verdict[] {peak(), dynamic(), release(), sampling()}) {
+    for (Verdict verdict :
+        new Verdict[] {peak(), dynamic(), release(), sampling(), beginning(), zeroing()}) {
       if (verdict == Verdict.MISSED) {
         return verdict;
       }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import yett.calculation.Conductor;
+import yett.calculation.Leaf;
 import yett.calculation.MainsLoad;
 import yett.calculation.Range;
 import yett.calculation.RollerChain;
@@ -39,6 +40,11 @@ public final class SiteValues {
   /** The chain that a choice stands for; empty for a choice that names none in the tables. */
   public static Optional<RollerChain> chain(String choice) {
     return RollerChain.numbered(choice);
+  }
+
+  /** c of a leaf on the support that a choice stands for; that of a track for any other. */
+  public static Range rollingResistance(String support) {
+    return support.equals("cantilever") ? Leaf.CANTILEVER_RESISTANCE : Leaf.TRACK_RESISTANCE;
   }
 
   /** V that the supplier promises at a nominal voltage: EN 50160 at 230 V, else ANSI C84.1. */

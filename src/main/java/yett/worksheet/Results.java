@@ -60,7 +60,8 @@ public final class Results {
     return plot;
   }
 
-  Optional<String> text(String id) {
+  /** A result in words; empty if it could not be told. */
+  public Optional<String> text(String id) {
     return Optional.ofNullable(texts.get(id));
   }
 }

@@ -124,6 +124,43 @@ class ObstructionForceTest {
         .isEqualTo(Verdict.MET);
   }
 
+  // A blow of 700 N, 0.22 s of which the record leaves out: 400 N are allowed.
+  @Test
+  void a_peak_that_falls_into_a_gap_of_the_record_is_not_passed() {
+    List<ForceSample> samples =
+        curve(0, 0, 0.2, 0, 0.25, 700, 0.6, 120, 1, 0, 6, 0).samples().stream()
+            .filter(s -> s.time() < 0.21 || s.time() > 0.43)
+            .toList();
+    ObstructionForce force = new ObstructionForce(new ForceCurve(samples), ForceZone.CLOSING_GAP);
+
+    assertThat(force.curve().rate()).isGreaterThan(ObstructionForce.LEAST_RATE);
+    assertThat(force.curve().largestGap()).isBetween(0.22, 0.23);
+    assertThat(force.curve().peak().force()).isLessThan(402);
+    assertThat(force.sampling()).isEqualTo(Verdict.OPEN);
+  }
+
+  // 420 N on a meter that shows -30 N at rest are recorded as 390 N.
+  @ParameterizedTest
+  @CsvSource({"-30, OPEN", "-6, OPEN", "-4, MET", "0, MET", "4, MET"})
+  void a_meter_that_shows_a_pull_at_rest_proves_nothing(double baseline, Verdict verdict) {
+    ForceCurve zeroed = curve(0, 0, 0.2, 0, 0.25, 390 - baseline, 0.6, 100, 1, 0, 6, 0);
+    ForceCurve shifted =
+        new ForceCurve(
+            zeroed.samples().stream()
+                .map(s -> new ForceSample(s.time(), s.force() + baseline))
+                .toList());
+
+    assertThat(new ObstructionForce(shifted, ForceZone.CLOSING_GAP).verdict()).isEqualTo(verdict);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"300, OPEN", "20, OPEN", "6, OPEN", "4, MET"})
+  void a_record_that_begins_inside_the_blow_proves_nothing(double first, Verdict verdict) {
+    ForceCurve curve = curve(0, first, 0.05, 390, 0.6, 100, 1, 0, 6, 0);
+
+    assertThat(new ObstructionForce(curve, ForceZone.CLOSING_GAP).verdict()).isEqualTo(verdict);
+  }
+
   @Test
   void a_record_without_contact_proves_nothing() {
     ObstructionForce force = new ObstructionForce(curve(0, 0, 3, 20, 8, 0), ForceZone.CLOSING_GAP);

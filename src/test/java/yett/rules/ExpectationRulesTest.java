@@ -169,6 +169,24 @@ class ExpectationRulesTest extends ShownByExamples {
   }
 
   @Test
+  void a_slope_takes_its_share_once_when_a_leaf_starts() {
+    // 400 kg on 5 %: 3922.66 N x (1.5 x 0.01 x 0.99875 + 0.04994) and x (2.5 x 0.03 x ... ), by
+    // hand
+    for (String grade : List.of("5 %", "-5 %")) {
+      assertRange(
+          Rules.judge(site("grade", grade), site("leaf-mass", "400 kg")),
+          "breakaway-force",
+          254.65,
+          489.72);
+    }
+    assertRange(
+        Rules.judge(site("support", "cantilever"), site("leaf-mass", "400 kg")),
+        "breakaway-force",
+        3922.66 * 1.5 * 0.01,
+        3922.66 * 2.5 * 0.05);
+  }
+
+  @Test
   void american_supplies_keep_five_percent() {
     // ANSI C84.1 range A: 120 V -> 114 V to 126 V; 240 V -> 228 V to 252 V
     assertRange(Rules.judge(site("supply-volts", "120")), "mains-at-terminals", 114, 126);

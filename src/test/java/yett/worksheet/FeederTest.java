@@ -1,5 +1,7 @@
 package yett.worksheet;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -61,7 +63,7 @@ class FeederTest {
             "wire-temperature=20 degC")
         .gives("drop", 3.192)
         .gives("share", 1.388)
-        .means("The wire is good for this load: it loses 1.39 %.");
+        .means("Its loss is small enough: 1.39 % at this load.");
     Worked.out(
             "feeder-drop",
             "supply=24 V",
@@ -144,6 +146,58 @@ class FeederTest {
         .means("feed a higher voltage");
   }
 
+  // NEC 240.4(D): 18 AWG 7 A, 16 10 A, 14 15 A, 12 20 A, 10 30 A; beyond it the 60 degC column of
+  // NEC table 310.16, from memory: 8 AWG 40 A, 6 55 A. A run so short that any of them would do for
+  // the voltage.
+  @ParameterizedTest
+  @CsvSource({
+    "24, 7, 18 AWG, 7",
+    "24, 7.1, 16 AWG, 10",
+    "24, 15, 14 AWG, 15",
+    "24, 20, 12 AWG, 20",
+    "24, 30, 10 AWG, 30",
+    "24, 30.1, 8 AWG, 40",
+    "24, 55, 6 AWG, 55",
+    "120, 30, 10 AWG, 30",
+    "120, 3, 14 AWG, 15",
+  })
+  void a_size_carries_its_current(double supply, double current, String size, double fuse) {
+    Worked.out(
+            "feeder-size", "supply=" + supply + " V", "current=" + current + " A", "length=0.1 m")
+        .says("size", size)
+        .says("for-voltage", "18 AWG")
+        .gives("carries", fuse);
+  }
+
+  // IEC 60364-5-52, two loaded wires, PVC, method B2, from memory: 1.5 mm2 16.5 A, 2.5 23 A, 4 30
+  // A.
+  @ParameterizedTest
+  @CsvSource({"16, 1.5 mm2", "16.6, 2.5 mm2", "23.1, 4 mm2", "3, 1.5 mm2"})
+  void a_metric_size_carries_its_current(double current, String size) {
+    Worked.out(
+            "feeder-size", "supply=230 V", "current=" + current + " A", "length=1 m", "table=mm2")
+        .says("size", size);
+  }
+
+  @Test
+  void a_wire_is_as_thick_as_its_breaker_asks() {
+    Worked worked =
+        Worked.out("feeder-size", "supply=120 V", "current=5 A", "length=3 m", "breaker=20 A")
+            .says("size", "12 AWG")
+            .means("For the voltage alone 18 AWG would do", "take 12 AWG at least");
+    assertThat(worked.solution().sheet().notes()).isNotEmpty();
+    Worked thin =
+        Worked.out("feeder-drop", "supply=120 V", "current=30 A", "length=3 m", "size=18 AWG")
+            .gives("carries", 7)
+            .means("Too thin for 30 A", "18 AWG may stand behind 7 A at most");
+    assertThat(thin.solution().meaning().notes()).hasSize(1);
+    Worked.out("feeder-voltage", "supply=120 V", "motor-current=40 A", "length=3 m", "size=18 AWG")
+        .means("18 AWG may stand behind 7 A at most");
+    Worked.out("feeder-size", "supply=400 V", "current=200 A", "length=1 m")
+        .says("size", "none up to 1/0 AWG")
+        .means("carries so much");
+  }
+
   @Test
   void mains_at_the_operator_while_it_runs() {
     // Worked by hand: (24 x 8 + 120)/(0.75 x 120) = 3.467 A; 150 ft of 14 AWG stranded, 3.14 ohm
@@ -163,7 +217,7 @@ class FeederTest {
         .gives("terminals", 116.7)
         .gives("unexplained", 6.735)
         .gives("joints", 1.943)
-        .means("strong enough", "6.73 V more is lost than wire explains");
+        .means("loses little", "6.73 V more is lost than wire explains");
   }
 
   // Ideal transformer and rectified sine, worked by hand: mains, setting, AC, smoothed, mean.

@@ -48,7 +48,10 @@ class ForceWorksheetsTest {
     Worked worked =
         judged("closing-gap", record(900, 160, 40))
             .says("verdict", "over the limits")
-            .means("peak of 900 N (202 lbf) is over the 400 N", "reverses too late", "still 40 N");
+            .means(
+                "peak of 900 N (202 lbf) is over the 400 N (89.9 lbf) allowed in a gap",
+                "reverses too late",
+                "still 40 N");
     assertThat(worked.solution().meaning().notes()).hasSize(1);
     judged("wide-gap", record(900, 140, 20)).says("verdict", "within the limits");
     judged("fixed-surfaces", record(900, 140, 20)).gives("peak-limit", 1400);
@@ -61,6 +64,25 @@ class ForceWorksheetsTest {
         .doesNotTell("after-5-s")
         .means("Record 5 s and more", "slower than the 200 samples");
     judged("closing-gap", "0,0\n6,10\n").means("never rose above 25 N");
+  }
+
+  @Test
+  void a_record_that_is_not_fit_to_tell() throws IOException {
+    judged("closing-gap", record(380, 140, 20).replaceAll("(?m)^(3\\d|4\\d),.*\n", ""))
+        .says("verdict", "open, this record does not tell")
+        .gives("largest-gap", 0.021)
+        .means("For 21 ms there is no sample");
+    judged("closing-gap", record(380, 140, 20).replaceAll("(?m)^(\\d|1\\d),.*\n", ""))
+        .says("verdict", "open, this record does not tell")
+        .means("inside the blow");
+    judged("fixed-surfaces", record(1500, 140, 20))
+        .means("over the 1400 N (315 lbf) allowed between flat faces");
+  }
+
+  @Test
+  void numbers_with_all_their_digits_are_read() throws IOException {
+    judged("closing-gap", record(380, 140, 20).replace("\n1,7.6\n", "\n1,7.5999999999999943\n"))
+        .says("verdict", "within the limits");
   }
 
   @Test

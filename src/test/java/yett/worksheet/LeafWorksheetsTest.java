@@ -9,19 +9,21 @@ import org.junit.jupiter.params.provider.CsvSource;
 import yett.knowledge.Caution;
 
 class LeafWorksheetsTest {
-  // Worked by hand from m g (c cos a + sin a): mass, resistance, grade, uphill N.
+  // Worked by hand from m g (c cos a + sin a), to start 2.5 c: mass, resistance, grade, uphill N,
+  // N to start.
   @ParameterizedTest
   @CsvSource({
-    "400 kg, 2 %, 0 %, 78.45",
-    "400 kg, 2 %, 1 %, 117.7",
-    "800 kg, 1.5 %, 2 %, 274.5",
-    "300 kg, 0.5 %, 0.5 %, 29.42",
+    "400 kg, 2 %, 0 %, 78.45, 196.1",
+    "400 kg, 2 %, 1 %, 117.7, 235.3",
+    "800 kg, 1.5 %, 2 %, 274.5, 451.0",
+    "300 kg, 0.5 %, 0.5 %, 29.42, 51.48",
   })
-  void force_that_moves_the_leaf(String mass, String resistance, String grade, double newtons) {
+  void force_that_moves_the_leaf(
+      String mass, String resistance, String grade, double newtons, double start) {
     Worked.out("leaf-force", "mass=" + mass, "resistance=" + resistance, "grade=" + grade)
         .gives("up-low", newtons)
         .gives("up-high", newtons)
-        .gives("start", 2.5 * newtons);
+        .gives("start", start);
   }
 
   @Test
@@ -159,5 +161,14 @@ class LeafWorksheetsTest {
         .gives("edge", 1)
         .means("stays where it is", "Chock it all the same");
     Worked.out("leaf-released", "grade=0.1 %", "mass=880 lb").means("Keep a hand on it");
+  }
+
+  // 400 kg on 5 %, worked by hand: sin a 0.04994, cos a 0.99875; 3922.66 N x (2.5 x 0.03 x 0.99875
+  // +
+  // 0.04994) = 489.7 N; without slope 2.5 x 117.7 N.
+  @Test
+  void a_slope_takes_its_share_of_the_weight_once_when_the_leaf_starts() {
+    Worked.out("leaf-force", "mass=400 kg", "grade=5 %").gives("start", 489.7);
+    Worked.out("leaf-force", "mass=400 kg").gives("start", 294.2);
   }
 }

@@ -7,6 +7,7 @@ import static yett.worksheet.Tell.tell;
 import java.util.List;
 import java.util.Optional;
 import yett.calculation.Conductor;
+import yett.calculation.WireProtection;
 import yett.quantity.Unit;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
@@ -35,6 +36,7 @@ final class FeederDrop extends Worksheet {
         Wire.size(),
         Wire.strands(),
         Wire.temperature(),
+        Wire.breaker(),
         Input.reading("limit", Unit.PERCENT, "largest loss wanted")
             .usually("3 %")
             .possible(0.1, 50));
@@ -47,7 +49,8 @@ final class FeederDrop extends Worksheet {
         Output.reading("share", Unit.PERCENT, "share of the supply"),
         Output.reading("left", Unit.VOLT, "left at the end"),
         Output.reading("resistance", Unit.OHM, "resistance of both wires"),
-        Output.reading("longest", Unit.METRE, "longest run at the limit"));
+        Output.reading("longest", Unit.METRE, "longest run at the limit"),
+        Output.reading("carries", Unit.AMPERE, "fuse it may stand behind"));
   }
 
   @Override
@@ -66,6 +69,8 @@ final class FeederDrop extends Worksheet {
   @Override
   public String source() {
     return Wire.SOURCE
+        + "; fuse by "
+        + Wire.FLOOR
         + "; the advised 3 % (5 % with the branch behind it) is an informational note to NEC 210.19"
         + " and 215.2, and common practice on 24 V";
   }
@@ -94,11 +99,29 @@ final class FeederDrop extends Worksheet {
         .with(
             "longest",
             wire.longestRun(current, temperature, entries.fraction("limit") * supply),
-            Unit.METRE);
+            Unit.METRE)
+        .with("carries", WireProtection.largest(wire), Unit.AMPERE);
   }
 
   @Override
   protected Meaning meaning(Entries entries, Results results) {
+    Conductor wire = Wire.chosen(entries);
+    double carried = Wire.carried(entries, entries.in("current", Unit.AMPERE));
+    Meaning meaning = lost(entries, results);
+    return WireProtection.carries(wire, carried)
+        ? meaning
+        : new Meaning(
+            List.of(
+                "Too thin for "
+                    + tell(carried, Unit.AMPERE)
+                    + ", however little it loses: "
+                    + Wire.allowed(wire)
+                    + ".",
+                String.join(" ", meaning.sentences())),
+            List.of(Wire.TOO_THIN));
+  }
+
+  private static Meaning lost(Entries entries, Results results) {
     double share = results.in("share", Unit.PERCENT) / 100;
     String reach =
         entries.choice("size").words()
@@ -121,7 +144,7 @@ final class FeederDrop extends Worksheet {
     return share > entries.fraction("limit")
         ? Meaning.of(
             "The wire is too thin or too long: it loses " + percent(share) + ". " + reach, left)
-        : Meaning.of("The wire is good for this load: it loses " + percent(share) + ".", left);
+        : Meaning.of("Its loss is small enough: " + percent(share) + " at this load.", left);
   }
 
   @Override

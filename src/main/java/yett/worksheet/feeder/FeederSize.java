@@ -5,22 +5,26 @@ import static yett.worksheet.Tell.percent;
 import java.util.List;
 import java.util.Optional;
 import yett.calculation.Conductor;
+import yett.calculation.WireProtection;
 import yett.quantity.Unit;
 import yett.worksheet.Choice;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
 import yett.worksheet.Meaning;
+import yett.worksheet.Note;
 import yett.worksheet.Output;
 import yett.worksheet.Results;
 import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
 
 /**
- * The smallest wire of a table whose loss 2 I L R' stays within a limit. Source: {@link Conductor}.
+ * The smallest wire of a table whose loss 2 I L R' stays within a limit and that carries the
+ * current. Source: {@link Conductor}, {@link WireProtection}.
  */
 final class FeederSize extends Worksheet {
   FeederSize() {
-    super(Subject.FEEDER, "feeder-size", "smallest wire that keeps within a loss");
+    super(
+        Subject.FEEDER, "feeder-size", "smallest wire that carries a load and keeps within a loss");
   }
 
   @Override
@@ -39,13 +43,16 @@ final class FeederSize extends Worksheet {
                 new Choice("mm2", "metric sizes (mm2)"))
             .usually("awg"),
         Wire.strands(),
-        Wire.temperature());
+        Wire.temperature(),
+        Wire.breaker());
   }
 
   @Override
   public List<Output> outputs() {
     return List.of(
         Output.text("size", "smallest size"),
+        Output.reading("carries", Unit.AMPERE, "fuse it may stand behind"),
+        Output.text("for-voltage", "for the voltage alone"),
         Output.reading("drop", Unit.VOLT, "voltage lost with it"),
         Output.reading("share", Unit.PERCENT, "share of the supply"),
         Output.text("next", "one size smaller"));
@@ -53,19 +60,24 @@ final class FeederSize extends Worksheet {
 
   @Override
   public String formula() {
-    return "the smallest size with 2 I L R' <= limit; I current, L length one way, R' resistance per"
-        + " length at the wire's temperature";
+    return "the smallest size with 2 I L R' <= limit that may stand behind a fuse of I, or behind the"
+        + " breaker that is there; I current, L length one way, R' resistance per length at the"
+        + " wire's temperature";
   }
 
   @Override
   public String validity() {
     return "18 to 1/0 AWG and 0.75 to 50 mm2, copper; direct current, or one phase at 50 or 60 Hz up"
-        + " to about 4 AWG (25 mm2). It looks at the voltage only.";
+        + " to about 4 AWG (25 mm2). The current is a floor for ordinary laying: bundles, hot places"
+        + " and loads that never rest ask for more.";
   }
 
   @Override
   public String source() {
-    return Wire.SOURCE + "; the advised 3 % is an informational note to NEC 210.19";
+    return Wire.SOURCE
+        + "; "
+        + Wire.FLOOR
+        + "; the advised 3 % is an informational note to NEC 210.19";
   }
 
   @Override
@@ -74,31 +86,44 @@ final class FeederSize extends Worksheet {
   }
 
   @Override
+  public List<Note> notes() {
+    return List.of(Wire.TOO_THIN);
+  }
+
+  @Override
   protected Results work(Entries entries) {
     List<Conductor> sizes =
         Wire.sizes(entries.choice("table").id().equals("awg"), entries.choice("strands").id());
     double supply = entries.in("supply", Unit.VOLT);
+    double limit = entries.fraction("limit") * supply;
+    double current = entries.in("current", Unit.AMPERE);
+    double length = entries.in("length", Unit.METRE);
+    double temperature = entries.in("wire-temperature", Unit.CELSIUS);
+    Optional<Conductor> enough = Conductor.smallest(sizes, current, length, temperature, limit);
+    Results results =
+        new Results().with("for-voltage", enough.map(Conductor::size).orElseGet(() -> none(sizes)));
     Optional<Conductor> smallest =
-        Conductor.smallest(
-            sizes,
-            entries.in("current", Unit.AMPERE),
-            entries.in("length", Unit.METRE),
-            entries.in("wire-temperature", Unit.CELSIUS),
-            entries.fraction("limit") * supply);
-    Results results = new Results();
+        WireProtection.smallest(
+            sizes, supply, current, Wire.carried(entries, current), length, temperature, limit);
     if (smallest.isEmpty()) {
-      return results.with("size", "none up to " + sizes.get(sizes.size() - 1).size());
+      return results.with("size", none(sizes));
     }
     double drop = drop(smallest.get(), entries);
     int index = sizes.indexOf(smallest.get());
     if (index > 0) {
       Conductor next = sizes.get(index - 1);
-      results.with("next", next.size() + " would lose " + percent(drop(next, entries) / supply));
+      results.with(
+          "next", Wire.allowed(next) + " and would lose " + percent(drop(next, entries) / supply));
     }
     return results
         .with("size", smallest.get().size())
+        .with("carries", WireProtection.largest(smallest.get()), Unit.AMPERE)
         .with("drop", drop, Unit.VOLT)
         .with("share", 100 * drop / supply, Unit.PERCENT);
+  }
+
+  private static String none(List<Conductor> sizes) {
+    return "none up to " + sizes.get(sizes.size() - 1).size();
   }
 
   private static double drop(Conductor wire, Entries entries) {
@@ -110,17 +135,34 @@ final class FeederSize extends Worksheet {
 
   @Override
   protected Meaning meaning(Entries entries, Results results) {
-    if (!results.has("drop")) {
+    String size = results.text("size").orElseThrow();
+    String forVoltage = results.text("for-voltage").orElseThrow();
+    if (forVoltage.startsWith("none")) {
       return Meaning.of(
           "No wire of the table keeps within "
               + percent(entries.fraction("limit"))
               + ": feed a higher voltage and step it down at the gate, or shorten the run.");
     }
-    return Meaning.of(
-        "For the voltage this wire will do, with "
-            + percent(results.in("share", Unit.PERCENT) / 100)
-            + " lost at "
-            + entries.shown("current")
-            + "; a motor that starts draws more for a second, so leave room.");
+    if (!results.has("drop")) {
+      return Meaning.of(
+          "No wire of the table carries so much: it takes a larger one or a smaller fuse.");
+    }
+    String lost = percent(results.in("share", Unit.PERCENT) / 100) + " lost at ";
+    return size.equals(forVoltage)
+        ? Meaning.of(
+            size
+                + " will do, with "
+                + lost
+                + entries.shown("current")
+                + "; a motor that starts draws more for a second, so leave room.")
+        : Meaning.of(
+            "For the voltage alone "
+                + forVoltage
+                + " would do, but so thin a wire may not be laid for this: take "
+                + size
+                + " at least, with "
+                + lost
+                + entries.shown("current")
+                + ".");
   }
 }

@@ -5,7 +5,9 @@ import static yett.worksheet.Tell.tell;
 
 import java.util.List;
 import java.util.Optional;
+import yett.calculation.Conductor;
 import yett.calculation.MainsLoad;
+import yett.calculation.WireProtection;
 import yett.quantity.Unit;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
@@ -74,7 +76,10 @@ final class FeederVoltage extends Worksheet {
 
   @Override
   public String source() {
-    return Wire.SOURCE + "; power balance of the supply, with 120 W and 75 % from common practice";
+    return Wire.SOURCE
+        + "; fuse by "
+        + Wire.FLOOR
+        + "; power balance of the supply, with 120 W and 75 % from common practice";
   }
 
   @Override
@@ -134,7 +139,12 @@ final class FeederVoltage extends Worksheet {
                 ? "The feeder itself loses "
                     + percent(share)
                     + ", more than the advised 3 %: the operator is starved whenever it works."
-                : "The feeder is strong enough: " + percent(share) + " is lost while it works.");
+                : "The feeder loses little: " + percent(share) + " while it works.");
+    Conductor wire = Wire.chosen(entries);
+    if (!WireProtection.carries(wire, results.in("mains-current", Unit.AMPERE))) {
+      meaning =
+          meaning.and("The wire is too thin: " + Wire.allowed(wire) + ".").with(Wire.TOO_THIN);
+    }
     if (!entries.has("measured")) {
       return meaning;
     }

@@ -1,19 +1,32 @@
 package yett.worksheet.feeder;
 
+import static yett.worksheet.Tell.tell;
+
 import java.util.List;
 import java.util.stream.Stream;
 import yett.calculation.Conductor;
+import yett.calculation.WireProtection;
 import yett.quantity.Unit;
 import yett.worksheet.Choice;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
 import yett.worksheet.InputException;
+import yett.worksheet.Note;
 
 /** The inputs that say which wire it is. */
 final class Wire {
   static final String SOURCE =
       "NEC (NFPA 70) chapter 9 table 8, uncoated copper at 75 degC, with its note for other"
           + " temperatures; IEC 60228, plain copper, maximum at 20 degC";
+  static final String FLOOR =
+      "NEC 240.4(D) for 18 to 10 AWG; larger ones by the 60 degC column of NEC table 310.16, mm2 by"
+          + " IEC 60364-5-52 (two loaded wires, PVC, conduit on a wall), least sizes over 50 V 14 AWG"
+          + " and 1.5 mm2, all three from memory";
+  static final Note TOO_THIN =
+      Note.warning(
+          "A wire that is too thin for its fuse or breaker overheats before that trips. Fire. Fit"
+              + " no larger one to stop nuisance trips, and lay no thinner wire behind the one that"
+              + " is there.");
   static final String DECIDES =
       "What current a wire may carry, its breaker and its way are for the local code and a licensed"
           + " electrician; they may ask for a larger wire than the voltage does.";
@@ -48,6 +61,25 @@ final class Wire {
             new Choice("solid", "solid (IEC class 1)"),
             new Choice("flexible", "flexible (IEC class 5)"))
         .usually("stranded");
+  }
+
+  static Input breaker() {
+    return Input.reading("breaker", Unit.AMPERE, "fuse or breaker before the wire")
+        .mayBeLeftOut()
+        .possible(0.5, 1000);
+  }
+
+  /** What the wire has to carry (A): the load, or all that its breaker lets through. */
+  static double carried(Entries entries, double load) {
+    return entries.has("breaker") ? Math.max(load, entries.in("breaker", Unit.AMPERE)) : load;
+  }
+
+  /** What a wire may stand behind, for a sentence. */
+  static String allowed(Conductor wire) {
+    return wire.size()
+        + " may stand behind "
+        + tell(WireProtection.largest(wire), Unit.AMPERE)
+        + " at most";
   }
 
   static Input temperature() {

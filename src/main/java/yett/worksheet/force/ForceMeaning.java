@@ -24,8 +24,8 @@ final class ForceMeaning {
         switch (force.verdict()) {
           case MET ->
               Meaning.of(
-                  "This record is within the limits for a "
-                      + force.zone().words()
+                  "This record is within the limits "
+                      + force.zone().where()
                       + "; the gate has passed when all points have, three times each.");
           case MISSED -> missed(force).with(OUT_OF_USE);
           case OPEN -> open(force);
@@ -42,8 +42,8 @@ final class ForceMeaning {
                   + newtons(force.curve().peak().force())
                   + " is over the "
                   + newtons(force.zone().peakLimit())
-                  + " of a "
-                  + force.zone().words()
+                  + " allowed "
+                  + force.zone().where()
                   + ": less speed before the end, a softer edge, or a reversal that begins sooner.");
     }
     if (force.dynamic() == Verdict.MISSED) {
@@ -84,13 +84,33 @@ final class ForceMeaning {
       all =
           all.and("The meter's range ends at 2000 N: the true peak may be higher than the record.");
     }
-    return force.sampling() == Verdict.OPEN
-        ? all.and(
-            "With "
-                + tell(curve.rate(), Unit.HERTZ)
-                + " the record is slower than the 200 samples a second of the standard's meter: a"
-                + " peak can hide between two samples.")
-        : all;
+    if (force.zeroing() == Verdict.OPEN) {
+      all =
+          all.and(
+              "Before the contact the meter shows a pull, so every force was higher than recorded:"
+                  + " zero it with nothing on it, and record again.");
+    }
+    if (force.beginning() == Verdict.OPEN) {
+      all =
+          all.and(
+              "The record begins at "
+                  + newtons(curve.samples().get(0).force())
+                  + ", inside the blow or with a meter that was not zeroed: what came before is not"
+                  + " in it. Zero the meter, start it before the leaf arrives, and record again.");
+    }
+    return force.sampling() == Verdict.OPEN ? all.and(hidden(curve)) : all;
+  }
+
+  private static String hidden(ForceCurve curve) {
+    return curve.rate() < ObstructionForce.LEAST_RATE
+        ? "With "
+            + tell(curve.rate(), Unit.HERTZ)
+            + " the record is slower than the 200 samples a second of the standard's meter: a peak"
+            + " can hide between two samples."
+        : "For "
+            + tell(1000 * curve.largestGap(), Unit.MILLISECOND)
+            + " there is no sample, where the standard's meter takes one every 5 ms: a peak can hide"
+            + " in the gap. Record again, or export all samples.";
   }
 
   private static String newtons(double newtons) {

@@ -49,7 +49,8 @@ final class ObstructionForceSheet extends Worksheet {
         Output.reading("above-150", Unit.SECOND, "time above 150 N"),
         Output.reading("after-5-s", Unit.NEWTON, "left 5 s after contact"),
         Output.reading("record", Unit.SECOND, "length of the record"),
-        Output.reading("rate", Unit.HERTZ, "samples in a second"));
+        Output.reading("rate", Unit.HERTZ, "samples in a second"),
+        Output.reading("largest-gap", Unit.SECOND, "longest time without one"));
   }
 
   @Override
@@ -62,7 +63,8 @@ final class ObstructionForceSheet extends Worksheet {
   @Override
   public String validity() {
     return "Meter with faces of 80 mm, a spring of 500 N/mm, 25 N to 2000 N, 200 samples a second, 5"
-        + " % of error. One record is no test of a gate: each point three times and averaged, at gaps"
+        + " % of error, zeroed and started before the blow; a gap of more than 6 ms between samples"
+        + " or a first sample over 5 N leaves it open. One record is no test of a gate: each point three times and averaged, at gaps"
         + " of 50, 300 and 500 mm, at 50 mm, middle and 300 mm below the top.";
   }
 
@@ -110,6 +112,7 @@ final class ObstructionForceSheet extends Worksheet {
             .with("above-150", force.dynamicPeriod(), Unit.SECOND)
             .with("record", curve.end() - curve.start(), Unit.SECOND)
             .with("rate", curve.rate(), Unit.HERTZ)
+            .with("largest-gap", curve.largestGap(), Unit.SECOND)
             .with(ForcePlot.of(force));
     if (force.contact().isPresent()) {
       force.afterRelease().ifPresent(left -> results.with("after-5-s", left, Unit.NEWTON));

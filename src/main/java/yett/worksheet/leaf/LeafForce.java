@@ -60,7 +60,8 @@ final class LeafForce extends Worksheet {
 
   @Override
   public String formula() {
-    return "F = m g (c cos a + sin a), tan a = grade; start up to 2.5 F; wind adds k W; m mass, c"
+    return "F = m g (c cos a + sin a), tan a = grade; start up to m g (2.5 c cos a + sin a); wind adds k"
+        + " W; m mass, c"
         + " rolling resistance, k guide friction 0.05 to 0.25, W wind across the leaf";
   }
 
@@ -76,7 +77,7 @@ final class LeafForce extends Worksheet {
     return Leaves.MECHANICS
         + "; "
         + Leaves.RESISTANCE
-        + "; start 1.5 to 2.5 times the running force and guide friction common practice";
+        + "; start against 1.5 to 2.5 times that resistance and guide friction common practice";
   }
 
   @Override
@@ -107,7 +108,8 @@ final class LeafForce extends Worksheet {
         new Results()
             .with("up-low", up.low(), Unit.NEWTON)
             .with("up-high", up.high(), Unit.NEWTON)
-            .with("start", Leaf.BREAKAWAY.high() * up.high(), Unit.NEWTON);
+            .with(
+                "start", Leaf.breakawayForce(mass, resistance(entries), grade).high(), Unit.NEWTON);
     if (grade > 0) {
       results.with("down-low", down.low(), Unit.NEWTON).with("down-high", down.high(), Unit.NEWTON);
     }
