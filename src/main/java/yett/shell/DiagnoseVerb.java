@@ -1,5 +1,6 @@
 package yett.shell;
 
+import java.text.Normalizer;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -18,6 +19,7 @@ import yett.console.Block;
 import yett.console.Console;
 import yett.console.Input;
 import yett.interview.Event;
+import yett.interview.SiteFacts;
 import yett.knowledge.Names;
 import yett.knowledge.Role;
 
@@ -60,18 +62,19 @@ final class DiagnoseVerb extends Verb {
   public ExitStatus execute(CommandContext context) {
     Role role = call ? Role.CALLER : role(option(context, "as", "technician"));
     Console console = desk.console();
-    Optional<String> gate = gate(String.join(" ", words(context)).strip(), console);
+    String typed = Normalizer.normalize(String.join(" ", words(context)), Normalizer.Form.NFC);
+    Optional<String> gate = gate(typed.strip(), console);
     if (gate.isEmpty()) {
       return OK;
     }
-    String siteId = id(gate.get());
-    Map<String, String> known =
-        desk.casebook().site(siteId).map(DiagnoseVerb::answers).orElse(Map.of());
-    CaseId id = desk.casebook().newCase(siteId, desk.clock().instant());
+    String name = gate.get();
+    Map<String, String> known = known(name);
+    desk.tellClock();
+    CaseId id = desk.casebook().newCase(name, desk.clock().instant());
     try (OpenCase open = desk.open(id, role)) {
-      open.record(new Event.Opened(gate.get(), role, desk.expertise().base().fingerprint()));
+      open.record(new Event.Opened(name, role, desk.expertise().base().fingerprint()));
       console.show(
-          Block.heading("Case " + id + " · " + gate.get()),
+          Block.heading("Case " + id + " · " + name),
           Block.paragraph(
               "Every answer is saved at once. At every prompt: why, belief, back, correct, "
                   + "unknown, later, note, danger, hand over, save, help."));
@@ -79,7 +82,7 @@ final class DiagnoseVerb extends Verb {
         console.show(Block.paragraph("A trainee works under the eyes of a technician."));
       }
       new Conversation(console, open, known).run();
-      keepSite(siteId, gate.get(), open);
+      keepSite(name, open);
     }
     return OK;
   }
@@ -95,12 +98,25 @@ final class DiagnoseVerb extends Verb {
     return Role.named(word);
   }
 
+  /** What is known of a gate, as far as the questions are still such as to have these answers. */
+  private Map<String, String> known(String name) {
+    Map<String, String> known = new LinkedHashMap<>();
+    desk.casebook().site(name).map(DiagnoseVerb::answers).orElse(Map.of()).entrySet().stream()
+        .filter(a -> desk.base().siteQuestions().containsKey(a.getKey()))
+        .filter(a -> SiteFacts.canBe(desk.base().siteQuestions().get(a.getKey()), a.getValue()))
+        .forEach(a -> known.put(a.getKey(), a.getValue()));
+    return known;
+  }
+
   /** The gate's name: from the command line, from those known, or typed. */
   private Optional<String> gate(String typed, Console console) {
-    if (!typed.isEmpty()) {
-      return Optional.of(typed);
-    }
     List<SiteRecord> sites = desk.casebook().sites();
+    if (!typed.isEmpty()) {
+      if (!Gates.isName(typed)) {
+        throw new UsageException(Gates.NO_NAME);
+      }
+      return new Gates(console, sites).meant(typed);
+    }
     console.show(Block.heading("Which gate?"));
     if (!sites.isEmpty()) {
       console.show(Block.numbered(sites.stream().map(SiteRecord::name).toList()));
@@ -117,17 +133,12 @@ final class DiagnoseVerb extends Verb {
       if (text.matches("\\d{1,3}") && Integer.parseInt(text) <= sites.size() && !text.equals("0")) {
         return Optional.of(sites.get(Integer.parseInt(text) - 1).name());
       }
-      if (text.length() > 80) {
-        console.show(Block.paragraph("A name of at most 80 letters, please."));
+      if (!text.isEmpty() && !Gates.isName(text)) {
+        console.show(Block.paragraph(Gates.NO_NAME));
       } else if (!text.isEmpty()) {
-        return Optional.of(text);
+        return new Gates(console, sites).meant(text);
       }
     }
-  }
-
-  private static String id(String name) {
-    String id = name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
-    return id.replaceAll("^-|-$", "").isEmpty() ? "gate" : id.replaceAll("^-|-$", "");
   }
 
   static Map<String, String> answers(SiteRecord site) {
@@ -138,14 +149,15 @@ final class DiagnoseVerb extends Verb {
     }
   }
 
-  private void keepSite(String id, String name, OpenCase open) {
+  private void keepSite(String name, OpenCase open) {
     if (open.moment().state().siteTaken()) {
       // Only what somebody said of this gate; the usual stays the usual.
       Map<String, String> answers = open.moment().state().site();
       try {
         desk.casebook()
             .saveSite(
-                new SiteRecord(id, name, JSON.writeValueAsString(answers), desk.clock().instant()));
+                new SiteRecord(
+                    name, name, JSON.writeValueAsString(answers), desk.clock().instant()));
       } catch (CasebookUnreachable e) {
         desk.console()
             .show(

@@ -154,7 +154,7 @@ final class KnowledgeReviewVerb extends Verb {
               closed,
               (line, events) -> {
                 try {
-                  settler.settle(OpenCase.entries(events)).ifPresent(settled::add);
+                  settler.settle(StoredEntries.whole(events)).ifPresent(settled::add);
                 } catch (IllegalArgumentException e) {
                   // Written by a newer program: it is among those that tell nothing.
                 }

@@ -54,11 +54,9 @@ final class OpenCase implements AutoCloseable {
     takeIn(entries(casebook.events(id)));
   }
 
-  /** The events of a case as the interview reads them. */
+  /** The events of a case as the interview reads them; see {@link StoredEntries}. */
   static List<Entry> entries(List<StoredEvent> stored) {
-    return stored.stream()
-        .map(e -> new Entry(e.seq(), e.at(), by(e.by()), EventText.read(e.body())))
-        .toList();
+    return StoredEntries.readable(stored);
   }
 
   private static Role by(String word) {
@@ -181,7 +179,7 @@ final class OpenCase implements AutoCloseable {
         .toList();
   }
 
-  private static String type(Event event) {
+  static String type(Event event) {
     return event
         .getClass()
         .getSimpleName()

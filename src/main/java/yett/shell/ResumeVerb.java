@@ -1,6 +1,5 @@
 package yett.shell;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -61,6 +60,7 @@ final class ResumeVerb extends Verb {
         desk.console()
             .show(Block.paragraph("The rule base has changed since; the answers are judged anew."));
       }
+      desk.tellClock();
       desk.console().show(Block.paragraph(summary(open)));
       if (role != Role.CALLER) {
         told(open);
@@ -119,7 +119,7 @@ final class ResumeVerb extends Verb {
       return desk.casebook().find(words.get(0));
     }
     return desk.casebook().cases(CaseState.OPEN).stream()
-        .max(Comparator.comparing(CaseSummary::lastEvent))
+        .findFirst() // the one written to last
         .map(CaseSummary::id)
         .orElseThrow(() -> new UsageException("No case is open. Begin one with: diagnose."));
   }

@@ -37,7 +37,7 @@ class CarryTest {
   @BeforeEach
   void begin() {
     van = Casebook.open(directory.resolve("van").resolve("casebook.db"));
-    desk = Store.open(store.newAddress(directory));
+    desk = Store.open(store.newCasebook(directory));
     file = directory.resolve("cases.jsonl");
     van.saveSite(new SiteRecord("fish-dock", "Fish dock", "{\"span\":\"9 m\"}", Writer.AT));
   }
@@ -247,7 +247,7 @@ class CarryTest {
       strings = {
         "Dear harbour master",
         "{\"kind\":\"case\"}",
-        "{\"kind\":\"casebook\",\"format\":2,\"cases\":0,\"sites\":0}",
+        "{\"kind\":\"casebook\",\"format\":3,\"cases\":0,\"sites\":0}",
         "{\"kind\":\"casebook\",\"format\":1,\"cases\":1,\"sites\":0}\n{\"kind\":\"case\",\"uid\":\"u\"}",
         "{\"kind\":\"casebook\",\"format\":1,\"cases\":1,\"sites\":0}\n{\"kind\":\"gate\"}",
         "{\"kind\":\"casebook\",\"format\":1,\"cases\":1,\"sites\":0}\n{\"kind\":\"case\",\"uid",

@@ -14,7 +14,6 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.apache.commons.compress.archivers.tar.TarArchiveEntry;
@@ -38,7 +37,10 @@ public final class PostgresServer implements AutoCloseable {
           "postgres-darwin-x86_64.txz",
           "postgres-windows-x86_64.txz");
   private static final String NOBODY = "65534";
-  private static final long PATIENCE_SECONDS = 60;
+
+  /** So long a busy machine may take; nothing waits for it where all is well. */
+  private static final String PATIENCE_SECONDS = "600";
+
   private static final AtomicInteger DATABASES = new AtomicInteger();
 
   private final Path programs;
@@ -100,9 +102,15 @@ public final class PostgresServer implements AutoCloseable {
     return url(name);
   }
 
-  /** The address of a database with user and password. */
+  /**
+   * The address of a database with user and password. The program itself gives up soon, because
+   * somebody waits; a test waits as long as a busy machine takes.
+   */
   public String url(String database) {
-    return address(database) + "?user=" + USER + "&password=" + PASSWORD;
+    return address(database)
+        + ("?user=" + USER + "&password=" + PASSWORD)
+        + ("&connectTimeout=" + PATIENCE_SECONDS + "&loginTimeout=" + PATIENCE_SECONDS)
+        + ("&socketTimeout=" + PATIENCE_SECONDS);
   }
 
   /** The same without them. */
@@ -130,6 +138,8 @@ public final class PostgresServer implements AutoCloseable {
         "-l",
         directory.resolve("log").toString(),
         "-w",
+        "-t",
+        PATIENCE_SECONDS,
         "-o",
         settings + (safe ? "" : " -c fsync=off"),
         "start");
@@ -137,7 +147,7 @@ public final class PostgresServer implements AutoCloseable {
 
   /** Ends all connections at once, as a server that crashes. */
   public void crash() {
-    run("pg_ctl", "-D", data(), "-w", "-m", "immediate", "stop");
+    run("pg_ctl", "-D", data(), "-w", "-t", PATIENCE_SECONDS, "-m", "immediate", "stop");
   }
 
   @Override
@@ -206,8 +216,7 @@ public final class PostgresServer implements AutoCloseable {
               .redirectErrorStream(true)
               .redirectOutput(output.toFile())
               .start();
-      if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS) || process.exitValue() != 0) {
-        process.destroyForcibly();
+      if (process.waitFor() != 0) {
         throw new IllegalStateException(command + ": " + Files.readString(output));
       }
     } catch (IOException e) {
