@@ -122,11 +122,12 @@ public final class CarryFile {
     int number = 0;
     var format = new Format();
     try (var lines = new BoundedLines(file)) {
+      number = 1;
       for (String text = lines.next(); text != null; text = lines.next()) {
-        number++;
         if (!text.isBlank()) {
           read(text, number == 1, format, reader);
         }
+        number++;
       }
     } catch (NoSuchFileException e) {
       throw new CasebookException(file + ": there is no such file.", e);
@@ -137,7 +138,7 @@ public final class CarryFile {
     } catch (JacksonException | IllegalArgumentException | NullPointerException e) {
       throw new CasebookException(file + ", line " + number + ": " + words(e), null);
     }
-    if (number == 0) {
+    if (number == 1) {
       throw new CasebookException(file + ": the file is empty.");
     }
   }

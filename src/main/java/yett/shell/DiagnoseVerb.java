@@ -63,7 +63,7 @@ final class DiagnoseVerb extends Verb {
     Role role = call ? Role.CALLER : role(option(context, "as", "technician"));
     Console console = desk.console();
     String typed = Normalizer.normalize(String.join(" ", words(context)), Normalizer.Form.NFC);
-    Optional<String> gate = gate(typed.strip(), console);
+    Optional<String> gate = gate(typed.strip().replaceAll("\\s+", " "), console);
     if (gate.isEmpty()) {
       return OK;
     }
@@ -129,7 +129,7 @@ final class DiagnoseVerb extends Verb {
       if (!(input instanceof Input.Line line)) {
         return Optional.empty();
       }
-      String text = line.text().strip();
+      String text = line.text().strip().replaceAll("\\s+", " ");
       if (text.matches("\\d{1,3}") && Integer.parseInt(text) <= sites.size() && !text.equals("0")) {
         return Optional.of(sites.get(Integer.parseInt(text) - 1).name());
       }

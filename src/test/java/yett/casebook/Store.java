@@ -1,13 +1,17 @@
 package yett.casebook;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.flywaydb.core.api.MigrationVersion;
 import org.springframework.jdbc.datasource.SingleConnectionDataSource;
 import yett.testing.PostgresServer;
@@ -35,14 +39,43 @@ enum Store {
    */
   String newCasebook(Path directory) {
     String address = newAddress(directory);
-    if (this == EMBEDDED) {
-      try {
+    try {
+      if (this == EMBEDDED) {
         Files.write(Path.of(address), Template.FILE);
+      } else {
+        execute(address, Layout.SQL);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (SQLException e) {
+      throw new IllegalStateException(e);
+    }
+    return address;
+  }
+
+  /** What the migrations do, without the program that runs them. */
+  private static final class Layout {
+    private static final String SQL = sql();
+
+    private static String sql() {
+      String template = SERVER.newAddress(Path.of(""));
+      Casebook.open(template).close();
+      String history = template.replaceAll(".*currentSchema=", "") + ".flyway_schema_history";
+      return Stream.of("V1__casebook.sql", "V2__people_and_causes.sql", "V3__seals_and_order.sql")
+              .map(Layout::text)
+              .collect(Collectors.joining())
+          + "create table flyway_schema_history as table "
+          + history
+          + ";";
+    }
+
+    private static String text(String file) {
+      try (InputStream in = Store.class.getResourceAsStream("/db/casebook/" + file)) {
+        return new String(in.readAllBytes(), StandardCharsets.UTF_8);
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }
     }
-    return address;
   }
 
   private static final class Template {
