@@ -125,12 +125,7 @@ final class CasesImportVerb extends Verb {
         left++;
         blocks.add(
             Block.paragraph(
-                "Case "
-                    + carried.id()
-                    + " of the file is left out: "
-                    + against.get()
-                    + ". If it was made with other cards, take it in with these: --knowledge FOLDER,"
-                    + " or --add-on FOLDER."));
+                "Case " + carried.id() + " of the file is left out: " + against.get() + "."));
       } else {
         take(carried);
       }
@@ -218,6 +213,10 @@ final class CasesImportVerb extends Verb {
                       + " continued, "
                       + (left > 0 ? left + " left out, " : "")
                       + "the others unchanged."
+                      + (left > 0
+                          ? " If what is left out was made with other cards, take it in with these:"
+                              + " --knowledge FOLDER, or --add-on FOLDER."
+                          : "")
                       + (read < told
                           ? " The first line says "
                               + told

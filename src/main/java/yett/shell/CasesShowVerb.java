@@ -33,6 +33,7 @@ final class CasesShowVerb extends Verb {
                   "Case " + id + " · " + state.opened().map(Event.Opened::site).orElse("")),
               Block.paragraph(
                   state.closed().map(e -> "Closed: " + e.words() + ".").orElse("Open.")));
+      desk.console().show(new NotTaken(desk.base()).blocks(desk.casebook().events(id)));
       desk.console().show(new ReasonViews(desk.expertise().base(), views).accounts(open.moment()));
     }
     return OK;

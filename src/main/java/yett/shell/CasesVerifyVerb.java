@@ -3,6 +3,7 @@ package yett.shell;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -13,9 +14,7 @@ import yett.casebook.CarryFile;
 import yett.casebook.Casebook;
 import yett.casebook.Finding;
 import yett.casebook.Finding.Kind;
-import yett.casebook.StoredEvent;
 import yett.console.Block;
-import yett.interview.Sense;
 
 /** {@code cases verify}: whether everything in the casebook is as it was written. */
 final class CasesVerifyVerb extends Verb {
@@ -54,6 +53,7 @@ final class CasesVerifyVerb extends Verb {
                 .map(f -> row(f.caseId(), f.event(), f.words()))
                 .toList());
     rows.addAll(doubts(casebook));
+    rows.sort(Comparator.comparing(Block.Row::name));
     if (rows.size() > SHOWN) {
       int more = rows.size() - SHOWN;
       rows = new ArrayList<>(rows.subList(0, SHOWN));
@@ -69,23 +69,12 @@ final class CasesVerifyVerb extends Verb {
 
   /** What can be read and cannot be meant: the interview passes over it. */
   private List<Block.Row> doubts(Casebook casebook) {
-    var sense = new Sense(desk.base());
+    var notTaken = new NotTaken(desk.base());
     List<Block.Row> rows = new ArrayList<>();
     casebook.forEach(
         casebook.cases(),
-        (line, events) -> {
-          for (StoredEvent event : events) {
-            String why = StoredEntries.unreadable(event);
-            if (!why.isEmpty()) {
-              rows.add(row(line.id().toString(), event.seq(), why.strip()));
-            }
-          }
-          if (!events.isEmpty()) {
-            sense
-                .doubts(OpenCase.entries(events))
-                .forEach(d -> rows.add(row(line.id().toString(), d.event(), d.words())));
-          }
-        });
+        (line, events) ->
+            notTaken.of(events).forEach(words -> rows.add(Block.row(line.id().toString(), words))));
     return rows;
   }
 
@@ -98,8 +87,8 @@ final class CasesVerifyVerb extends Verb {
     return (defect == 0
             ? "Every event is as it was sealed."
             : defect
-                + (defect == 1 ? " case is" : " cases are")
-                + " not as it was written. Ask who else writes to the casebook. What can be put"
+                + (defect == 1 ? " case is not as it was" : " cases are not as they were")
+                + " written. Ask who else writes to the casebook. What can be put"
                 + " right: cases repair.")
         + (later == 0
             ? ""

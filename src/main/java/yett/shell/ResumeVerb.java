@@ -61,6 +61,7 @@ final class ResumeVerb extends Verb {
             .show(Block.paragraph("The rule base has changed since; the answers are judged anew."));
       }
       desk.tellClock();
+      desk.console().show(new NotTaken(desk.base()).blocks(desk.casebook().events(id)));
       desk.console().show(Block.paragraph(summary(open)));
       if (role != Role.CALLER) {
         told(open);
