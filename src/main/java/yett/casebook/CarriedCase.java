@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
+import java.util.regex.Pattern;
 
 /**
  * A case on its way from one casebook to another.
@@ -20,12 +21,12 @@ public record CarriedCase(
     Summary summary,
     List<NewEvent> events,
     List<Person> people) {
+  private static final Pattern UID = Pattern.compile("[A-Za-z0-9-]{1,36}");
 
   public CarriedCase {
-    if (uid.isBlank() || uid.length() > 36) {
-      throw new IllegalArgumentException("uid must be a text of 1 to 36 letters");
+    if (!UID.matcher(uid).matches()) {
+      throw new IllegalArgumentException("a uid has 1 to 36 letters, digits or hyphens.");
     }
-    Storable.text("uid", uid);
     Storable.text("site", siteId);
     Storable.time("opened", opened);
     events = List.copyOf(events);

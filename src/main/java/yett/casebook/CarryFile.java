@@ -1,15 +1,16 @@
 package yett.casebook;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.CharacterCodingException;
-import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadFeature;
@@ -22,7 +23,10 @@ import yett.files.WholeFile;
  * shared/casebook-line.schema.json.
  */
 public final class CarryFile {
-  static final int FORMAT = 1;
+  /** In the first format a gate was called by the letters of its name only. */
+  static final int FORMAT = 2;
+
+  private static final int OLDEST = 1;
 
   private static final JsonMapper JSON =
       JsonMapper.builder()
@@ -116,12 +120,14 @@ public final class CarryFile {
    */
   public static void read(Path file, Reader reader) {
     int number = 0;
-    try (BufferedReader lines = Files.newBufferedReader(file)) {
-      for (String text = lines.readLine(); text != null; text = lines.readLine()) {
-        number++;
+    var format = new Format();
+    try (var lines = new BoundedLines(file)) {
+      number = 1;
+      for (String text = lines.next(); text != null; text = lines.next()) {
         if (!text.isBlank()) {
-          read(text, number == 1, reader);
+          read(text, number == 1, format, reader);
         }
+        number++;
       }
     } catch (NoSuchFileException e) {
       throw new CasebookException(file + ": there is no such file.", e);
@@ -132,12 +138,21 @@ public final class CarryFile {
     } catch (JacksonException | IllegalArgumentException | NullPointerException e) {
       throw new CasebookException(file + ", line " + number + ": " + words(e), null);
     }
-    if (number == 0) {
+    if (number == 1) {
       throw new CasebookException(file + ": the file is empty.");
     }
   }
 
-  private static void read(String text, boolean first, Reader reader) {
+  /** Which of the formats it is; known after the first line. */
+  private static final class Format {
+    private int number;
+
+    boolean hasOldSites() {
+      return number == OLDEST;
+    }
+  }
+
+  private static void read(String text, boolean first, Format format, Reader reader) {
     String kind = Optional.ofNullable(JSON.readValue(text, Kind.class).kind()).orElse("");
     if (first != kind.equals("casebook")) {
       throw new IllegalArgumentException(
@@ -146,44 +161,57 @@ public final class CarryFile {
               : "a second beginning of a file; import each file by itself.");
     }
     switch (kind) {
-      case "casebook" -> head(JSON.readValue(text, Head.class), reader);
-      case "site" -> reader.site(site(JSON.readValue(text, SiteLine.class)));
-      case "case" -> reader.carried(carried(JSON.readValue(text, CaseLine.class)));
+      case "casebook" -> {
+        Head head = JSON.readValue(text, Head.class);
+        format.number = head.format();
+        head(head, reader);
+      }
+      case "site" -> sites(JSON.readValue(text, SiteLine.class), format).forEach(reader::site);
+      case "case" -> reader.carried(carried(JSON.readValue(text, CaseLine.class), format));
       default ->
           throw new IllegalArgumentException(
-              "\"" + kind + "\" is nothing this program knows: casebook, site or case.");
+              Shown.quoted(kind) + " is nothing this program knows: casebook, site or case.");
     }
   }
 
   private static void head(Head head, Reader reader) {
-    if (head.format() != FORMAT) {
+    if (head.format() < OLDEST || head.format() > FORMAT) {
       throw new IllegalArgumentException(
           "the file is of format "
               + head.format()
               + ", this program reads "
+              + OLDEST
+              + " to "
               + FORMAT
               + ". Install the newer program.");
     }
     reader.head(head.cases(), head.sites());
   }
 
-  private static CarriedSite site(SiteLine line) {
-    return new CarriedSite(
-        line.id(),
-        line.revisions().stream()
-            .map(r -> new SiteRecord(line.id(), r.name(), r.body(), r.at()))
-            .toList());
+  private static List<CarriedSite> sites(SiteLine line, Format format) {
+    Map<String, List<SiteRecord>> byName = new LinkedHashMap<>();
+    for (Revision r : line.revisions()) {
+      String id = format.hasOldSites() ? r.name() : line.id();
+      byName
+          .computeIfAbsent(id, k -> new ArrayList<>())
+          .add(new SiteRecord(id, r.name(), r.body(), r.at()));
+    }
+    return byName.entrySet().stream().map(e -> new CarriedSite(e.getKey(), e.getValue())).toList();
   }
 
-  private static CarriedCase carried(CaseLine line) {
+  private static CarriedCase carried(CaseLine line, Format format) {
     CaseId id =
         CaseId.parse(line.id())
             .orElseThrow(
-                () -> new IllegalArgumentException("\"" + line.id() + "\" is no case number."));
+                () ->
+                    new IllegalArgumentException(
+                        Shown.quoted(line.id()) + " is no number of a case."));
+    var told = line.events().stream().map(e -> new SiteName.EventText(e.type(), e.body()));
+    String site = format.hasOldSites() ? SiteName.told(told).orElse(line.site()) : line.site();
     return new CarriedCase(
         line.uid(),
         id,
-        line.site(),
+        site,
         line.opened(),
         new Summary(line.state(), line.title(), line.cause() == null ? "" : line.cause()),
         line.events(),
@@ -200,7 +228,10 @@ public final class CarryFile {
 
   private static String words(RuntimeException e) {
     if (e instanceof JacksonException broken) {
-      return "this line is damaged, or cut short (" + broken.getOriginalMessage() + ").";
+      // Its message quotes what stands there, and speaks of this program's insides.
+      int column = broken.getLocation() == null ? 0 : broken.getLocation().getColumnNr();
+      return "this line is damaged, or cut short"
+          + (column > 0 ? " (at character " + column + ")." : ".");
     }
     return e instanceof NullPointerException
         ? "something is missing in this line; shared/casebook-line.schema.json says what belongs"

@@ -11,6 +11,10 @@ import java.util.regex.Pattern;
  */
 public record CaseId(int year, int number) implements Comparable<CaseId> {
   private static final Pattern WRITTEN = Pattern.compile("(\\d{4})-(\\d{4,9})");
+
+  /** No new number lies beyond, and none that comes from elsewhere is taken over. */
+  static final int MOST = 999_999;
+
   private static final Comparator<CaseId> ORDER =
       Comparator.comparingInt(CaseId::year).thenComparingInt(CaseId::number);
 
@@ -35,12 +39,20 @@ public record CaseId(int year, int number) implements Comparable<CaseId> {
     return year < 1000 || number < 1 ? Optional.empty() : Optional.of(new CaseId(year, number));
   }
 
+  /** Whether another casebook may take the number over. */
+  boolean isWithinBounds() {
+    return number <= MOST;
+  }
+
   /** From the casebook's own column, where anything else is damage. */
   static CaseId stored(String text) {
     return parse(text)
         .orElseThrow(
             () ->
-                new IllegalArgumentException("\"" + text + "\" stands where a case id should be."));
+                new CasebookException(
+                    Shown.quoted(text)
+                        + " stands where the number of a case should be. cases verify tells more,"
+                        + " cases repair puts it right."));
   }
 
   @Override

@@ -1,28 +1,26 @@
 package yett.casebook;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.springframework.jdbc.core.RowCallbackHandler;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
-/** The SQL of cases and their events; the caller holds the transaction. */
+/** The SQL of cases; the caller holds the transaction. */
 final class CaseTables {
-  private static final String LINE =
-      "select id, site_id, opened_at, last_event_at, last_seq, state, title, cause"
-          + " from case_file";
+  private static final String LINE = "select " + CaseRow.COLUMNS + " from case_file";
+
+  /** The order of writing. Two who write at once may get the same; neither was first. */
+  private static final String NEXT_WRITTEN = "select coalesce(max(written), 0) + 1 from case_file";
 
   private final JdbcClient client;
+  private final EventTables events;
 
-  CaseTables(JdbcClient client) {
+  CaseTables(JdbcClient client, EventTables events) {
     this.client = client;
+    this.events = events;
   }
 
   /** A case of this name that is there already is the one that is meant. */
@@ -30,9 +28,9 @@ final class CaseTables {
     return named(uid).orElseGet(() -> insert(uid, siteId, at));
   }
 
-  /** As {@link #begin}, under the number it has elsewhere if that is free here. */
+  /** As {@link #begin}, under the number it has elsewhere if that is a usual one and free here. */
   CaseId beginAs(String uid, CaseId id, String siteId, Instant at) {
-    if (exists(id)) {
+    if (!id.isWithinBounds() || exists(id)) {
       return insert(uid, siteId, at);
     }
     reserve(id);
@@ -90,14 +88,15 @@ final class CaseTables {
     return id;
   }
 
-  private void insert(CaseId id, String uid, String siteId, Instant at) {
+  void insert(CaseId id, String uid, String siteId, Instant at) {
     client
         .sql(
             """
             insert into case_file
-              (id, uid, site_id, opened_at, last_event_at, last_seq, state, title)
-            values (?, ?, ?, ?, ?, 0, ?, '')
-            """)
+              (id, uid, site_id, opened_at, last_event_at, last_seq, state, title, written)
+            values (?, ?, ?, ?, ?, 0, ?, '', ("""
+                + NEXT_WRITTEN
+                + "))")
         .params(
             id.toString(),
             uid,
@@ -108,24 +107,57 @@ final class CaseTables {
         .update();
   }
 
-  /** The update comes before the reading: it makes any other writer wait for our commit. */
-  private CaseId nextId(int year) {
+  /** The next number of this year that is free. */
+  CaseId nextId(int year) {
     client
         .sql(
             "insert into case_number (year_opened, last_number) values (?, 0) on conflict do nothing")
         .param(year)
         .update();
-    client
-        .sql("update case_number set last_number = last_number + 1 where year_opened = ?")
-        .param(year)
-        .update();
-    int number =
+    CaseId id = counted(year);
+    while (exists(id)) {
+      id = counted(year);
+    }
+    return id;
+  }
+
+  /** The update comes before the reading: it makes any other writer wait for our commit. */
+  private CaseId counted(int year) {
+    if (!count(year)) {
+      // A number beyond all bounds came in once; the others go on from the largest within.
+      client
+          .sql("update case_number set last_number = ? where year_opened = ? and last_number >= ?")
+          .params(largest(year), year, CaseId.MOST)
+          .update();
+      if (!count(year)) {
+        throw new CasebookException("The year " + year + " has no number left for another case.");
+      }
+    }
+    return new CaseId(
+        year,
         client
             .sql("select last_number from case_number where year_opened = ?")
             .param(year)
             .query(Integer.class)
-            .single();
-    return new CaseId(year, number);
+            .single());
+  }
+
+  private boolean count(int year) {
+    return client
+            .sql(
+                "update case_number set last_number = last_number + 1"
+                    + " where year_opened = ? and last_number < ?")
+            .params(year, CaseId.MOST)
+            .update()
+        > 0;
+  }
+
+  private int largest(int year) {
+    return ids().stream()
+        .filter(id -> id.year() == year && id.isWithinBounds())
+        .mapToInt(CaseId::number)
+        .max()
+        .orElse(0);
   }
 
   /**
@@ -133,28 +165,65 @@ final class CaseTables {
    * stands there already just as it is given was written by an append whose writer was not told,
    * because the server was lost on the way.
    */
-  List<StoredEvent> append(CaseId id, long expectedSeq, List<NewEvent> events) {
-    var stored = numbered(expectedSeq, events);
+  List<StoredEvent> append(CaseId id, long expectedSeq, List<NewEvent> fresh) {
+    var stored = numbered(expectedSeq, fresh);
     int moved =
         client
-            .sql("update case_file set last_seq = ? where id = ? and last_seq = ?")
-            .params(expectedSeq + events.size(), id.toString(), expectedSeq)
+            .sql(
+                "update case_file set last_seq = ?, written = ("
+                    + NEXT_WRITTEN
+                    + ") where id = ? and last_seq = ?")
+            .params(expectedSeq + fresh.size(), id.toString(), expectedSeq)
             .update();
     if (moved == 0) {
       var newer = eventsAfter(id, expectedSeq);
-      if (!events.isEmpty() && newer.size() >= events.size() && newer.containsAll(stored)) {
+      if (!fresh.isEmpty() && newer.size() >= fresh.size() && newer.containsAll(stored)) {
         return stored;
       }
       throw refused(id, expectedSeq, newer);
     }
-    stored.forEach(event -> insert(id, event));
-    if (!events.isEmpty()) {
+    if (!stored.isEmpty()) {
+      String seal = events.add(id, seal(id), stored);
       client
-          .sql("update case_file set last_event_at = ? where id = ?")
-          .params(Storable.written(events.get(events.size() - 1).at()), id.toString())
+          .sql("update case_file set last_event_at = ?, seal = ? where id = ?")
+          .params(Storable.written(stored.get(stored.size() - 1).at()), seal, id.toString())
           .update();
     }
     return stored;
+  }
+
+  private String seal(CaseId id) {
+    return client
+        .sql("select seal from case_file where id = ?")
+        .param(id.toString())
+        .query(String.class)
+        .single();
+  }
+
+  /** People want words forgotten; see {@link EventTables#forget}. */
+  void forget(CaseId id, Map<Long, String> left) {
+    client
+        .sql("update case_file set seal = ? where id = ?")
+        .params(events.forget(id, left), id.toString())
+        .update();
+  }
+
+  /** Writes the line of a case anew whose events were; they are sealed from now on. */
+  void mend(CaseId id, CaseRow line, long lastSeq, String seal, Instant now) {
+    client
+        .sql(
+            "update case_file set opened_at = ?, last_event_at = ?, last_seq = ?, state = ?,"
+                + " seal = ?, sealed_after = ?, sealed_at = ? where id = ?")
+        .params(
+            line.openedAt(),
+            line.lastEventAt(),
+            lastSeq,
+            line.state(),
+            seal,
+            lastSeq,
+            Storable.written(now),
+            id.toString())
+        .update();
   }
 
   private static List<StoredEvent> numbered(long expectedSeq, List<NewEvent> events) {
@@ -163,33 +232,6 @@ final class CaseTables {
       stored.add(event.numbered(expectedSeq + stored.size() + 1));
     }
     return List.copyOf(stored);
-  }
-
-  private void insert(CaseId id, StoredEvent event) {
-    client
-        .sql(
-            """
-            insert into case_event (case_id, seq, at, written_by, type, body)
-            values (?, ?, ?, ?, ?, ?)
-            """)
-        .params(
-            id.toString(),
-            event.seq(),
-            Storable.written(event.at()),
-            event.by(),
-            event.type(),
-            event.body())
-        .update();
-  }
-
-  /** The only change of what stands there: words that people want forgotten. */
-  StoredEvent forget(CaseId id, StoredEvent event, String body) {
-    StoredEvent left = event.forgotten(body);
-    client
-        .sql("update case_event set type = ?, body = ? where case_id = ? and seq = ?")
-        .params(left.type(), left.body(), id.toString(), left.seq())
-        .update();
-    return left;
   }
 
   private RuntimeException refused(CaseId id, long expectedSeq, List<StoredEvent> newer) {
@@ -204,7 +246,7 @@ final class CaseTables {
             + ", but event "
             + expectedSeq
             + " was there before. Was an older copy of the casebook put in its place? Open the"
-            + " case again.");
+            + " case again; cases verify tells more.");
   }
 
   /** Only as long as nothing was written after the event that it sums up. */
@@ -216,83 +258,62 @@ final class CaseTables {
   }
 
   List<StoredEvent> eventsAfter(CaseId id, long seq) {
-    var events =
-        client
-            .sql(
-                """
-                select seq, at, written_by, type, body from case_event
-                where case_id = ? and seq > ? order by seq
-                """)
-            .params(id.toString(), seq)
-            .query((row, n) -> event(row))
-            .list();
-    if (events.isEmpty()) {
+    var after = events.after(id, seq);
+    if (after.isEmpty()) {
       summary(id);
     }
-    return events;
-  }
-
-  /** The events of several cases at once: thousands of questions to a server take their time. */
-  Map<CaseId, List<StoredEvent>> events(List<CaseId> ids) {
-    Map<CaseId, List<StoredEvent>> events = new HashMap<>();
-    ids.forEach(id -> events.put(id, new ArrayList<>()));
-    if (!ids.isEmpty()) {
-      client
-          .sql(
-              """
-              select case_id, seq, at, written_by, type, body from case_event
-              where case_id in (:ids) order by case_id, seq
-              """)
-          .param("ids", ids.stream().map(CaseId::toString).toList())
-          .query(
-              (RowCallbackHandler)
-                  row -> events.get(CaseId.stored(row.getString("case_id"))).add(event(row)));
-    }
-    return events;
+    return after;
   }
 
   CaseSummary summary(CaseId id) {
-    return client
-        .sql(LINE + " where id = ?")
-        .param(id.toString())
-        .query((row, n) -> line(row))
-        .optional()
+    return row(id.toString())
+        .map(CaseTables::line)
         // Finding what is not there fails with the nearest ids.
         .orElseGet(() -> summary(CaseFinder.find(id.toString(), ids())));
   }
 
-  List<CaseSummary> all() {
-    var newestFirst =
-        Comparator.comparing(CaseSummary::lastEvent).thenComparing(CaseSummary::id).reversed();
-    return client.sql(LINE).query((row, n) -> line(row)).stream().sorted(newestFirst).toList();
+  private static CaseSummary line(CaseRow row) {
+    return row.line()
+        .orElseThrow(
+            () ->
+                new CasebookException(
+                    "Case "
+                        + row.id()
+                        + " cannot be read: "
+                        + row.trouble()
+                        + ". cases verify tells more, cases repair puts it right."));
   }
 
-  List<CaseId> ids() {
+  /** The one written to last first. Those that cannot be read are not among them. */
+  List<CaseSummary> all() {
+    return rows().stream().flatMap(row -> row.line().stream()).toList();
+  }
+
+  /** As they stand, readable or not. */
+  List<CaseRow> rows() {
     return client
-        .sql("select id from case_file")
-        .query((row, n) -> CaseId.stored(row.getString(1)))
+        .sql(LINE + " order by written desc, id desc")
+        .query((r, n) -> CaseRow.of(r))
         .list();
   }
 
-  private static StoredEvent event(ResultSet row) throws SQLException {
-    return new StoredEvent(
-        row.getLong("seq"),
-        Instant.parse(row.getString("at")),
-        row.getString("written_by"),
-        row.getString("type"),
-        row.getString("body"));
+  Optional<CaseRow> row(String id) {
+    return client.sql(LINE + " where id = ?").param(id).query((r, n) -> CaseRow.of(r)).optional();
   }
 
-  private static CaseSummary line(ResultSet row) throws SQLException {
-    return new CaseSummary(
-        CaseId.stored(row.getString("id")),
-        row.getString("site_id"),
-        Instant.parse(row.getString("opened_at")),
-        Instant.parse(row.getString("last_event_at")),
-        row.getLong("last_seq"),
-        new Summary(
-            CaseState.valueOf(row.getString("state")),
-            row.getString("title"),
-            row.getString("cause")));
+  List<CaseId> ids() {
+    return client.sql("select id from case_file").query(String.class).stream()
+        .flatMap(id -> CaseId.parse(id).stream())
+        .toList();
+  }
+
+  /** When the latest event of all happened, by the clock of whoever wrote it. */
+  Optional<Instant> latest() {
+    return client
+        .sql("select max(last_event_at) from case_file")
+        .query(String.class)
+        .optional()
+        .filter(Storable::isTime)
+        .map(Instant::parse);
   }
 }

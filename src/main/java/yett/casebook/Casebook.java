@@ -36,24 +36,33 @@ public final class Casebook implements AutoCloseable {
   private static final int AT_ONCE = 500;
 
   private final String where;
-  private final String url;
+  private final Address address;
   private final Away away = new Away();
   private Session session;
 
-  private Casebook(String where, String url, Session session) {
+  private Casebook(String where, Address address, Session session) {
     this.where = where;
-    this.url = url;
+    this.address = address;
     this.session = session;
   }
 
   /** Opens the casebook in a file, and makes the directory, the file and its tables if need be. */
   public static Casebook open(Path file) {
     String where = file.toString();
-    String url = SqliteFile.url(file);
     try {
       OwnFiles.folder(file.toAbsolutePath().getParent());
+      Path real = SqliteFile.real(file);
+      var address = new Address(SqliteFile.url(real));
       return new Casebook(
-          where, url, SqliteFile.aloneWhileOpening(file, () -> Session.open(where, url, true)));
+          where,
+          address,
+          SqliteFile.aloneWhileOpening(
+              real,
+              () -> {
+                SqliteFile.begin(
+                    real, next -> Session.open(where, new Address(next), true).close());
+                return Session.open(where, address, true);
+              }));
     } catch (IOException | SQLException | DataAccessException | FlywayException | LinkageError e) {
       throw Troubles.explained(where, e);
     }
@@ -76,11 +85,12 @@ public final class Casebook implements AutoCloseable {
   }
 
   private static Casebook open(String url, boolean upgrade) {
-    String where = PostgresServer.shown(url);
+    var address = new Address(url);
+    String where = address.shown();
     try {
-      return new Casebook(where, url, Session.open(where, url, upgrade));
+      return new Casebook(where, address, Session.open(where, address, upgrade));
     } catch (SQLException | DataAccessException | FlywayException | LinkageError e) {
-      throw Troubles.explained(where, e);
+      throw Troubles.explained(address, e);
     }
   }
 
@@ -89,9 +99,9 @@ public final class Casebook implements AutoCloseable {
     return where;
   }
 
-  /** What tells this casebook from every other; without a password. */
+  /** What tells this casebook from every other; not to be shown. */
   public String name() {
-    return PostgresServer.name(url);
+    return address.name();
   }
 
   /** Begins a case without events. Its site need not have been saved. */
@@ -149,21 +159,29 @@ public final class Casebook implements AutoCloseable {
     return read(s -> s.cases().eventsAfter(id, seq));
   }
 
-  /** All events of some cases, oldest first, with one question to the database. */
+  /**
+   * All events of some cases, oldest first, with one question to the database. A case that cannot
+   * be read is not among them.
+   */
   public Map<CaseId, List<StoredEvent>> events(List<CaseId> ids) {
-    return read(s -> s.cases().events(ids));
+    return read(s -> s.events().of(ids));
   }
 
-  /** Gives each of these cases with its events, oldest first; they are read many at a time. */
+  /**
+   * Gives each of these cases with its events, oldest first; they are read many at a time. A case
+   * that cannot be read is passed over.
+   */
   public void forEach(List<CaseSummary> lines, BiConsumer<CaseSummary, List<StoredEvent>> taker) {
     for (List<CaseSummary> some : portions(lines)) {
       Map<CaseId, List<StoredEvent>> events = events(ids(some));
-      some.forEach(line -> taker.accept(line, events.get(line.id())));
+      some.stream()
+          .filter(line -> events.containsKey(line.id()))
+          .forEach(line -> taker.accept(line, events.get(line.id())));
     }
   }
 
-  private static List<List<CaseSummary>> portions(List<CaseSummary> lines) {
-    List<List<CaseSummary>> portions = new ArrayList<>();
+  private static <T> List<List<T>> portions(List<T> lines) {
+    List<List<T>> portions = new ArrayList<>();
     for (int from = 0; from < lines.size(); from += AT_ONCE) {
       portions.add(lines.subList(from, Math.min(lines.size(), from + AT_ONCE)));
     }
@@ -174,9 +192,52 @@ public final class Casebook implements AutoCloseable {
     return lines.stream().map(CaseSummary::id).toList();
   }
 
-  /** All cases, the one last written to first. */
+  /** All cases that can be read, the one last written to first. */
   public List<CaseSummary> cases() {
     return read(s -> s.cases().all());
+  }
+
+  /** The others. */
+  public List<Unreadable> unreadable() {
+    return read(s -> s.cases().rows()).stream()
+        .filter(row -> !row.trouble().isEmpty())
+        .map(row -> new Unreadable(row.id(), row.trouble()))
+        .toList();
+  }
+
+  /** When the latest event of all happened, by the clock of whoever wrote it. */
+  public Optional<Instant> latest() {
+    return read(s -> s.cases().latest());
+  }
+
+  /** Looks at every case for what this program cannot have written; nothing is changed. */
+  public List<Finding> verify() {
+    return work(
+        s ->
+            s.snapshots()
+                .run(
+                    () -> {
+                      List<Finding> findings = new ArrayList<>();
+                      for (List<CaseRow> some : portions(s.audits().rows())) {
+                        findings.addAll(s.audits().findings(some));
+                      }
+                      return List.copyOf(findings);
+                    }));
+  }
+
+  /** A case as it stands in the tables, readable or not, as one line of JSON. */
+  public String asItStands(String caseId) {
+    return read(s -> s.audits().raw(caseId));
+  }
+
+  /**
+   * Puts right what can be: the case has a number, times and events that can be read. How it stood
+   * is kept.
+   *
+   * @param lost takes the place of an event that is gone; its time is that of the one before
+   */
+  public Repaired repair(String caseId, NewEvent lost, Instant now) {
+    return write(s -> s.audits().repair(caseId, lost, now));
   }
 
   /** The cases in one state, the one last written to first. */
@@ -198,12 +259,13 @@ public final class Casebook implements AutoCloseable {
     String sought = text.toLowerCase(Locale.ROOT);
     List<CaseSummary> holding = new ArrayList<>();
     for (List<CaseSummary> some : portions(lines)) {
-      var events = session.cases().events(ids(some));
+      var events = session.events().of(ids(some));
       some.stream()
           .filter(
               line ->
                   holds(line.summary().title(), sought)
-                      || events.get(line.id()).stream().anyMatch(e -> holds(e.body(), sought)))
+                      || events.getOrDefault(line.id(), List.of()).stream()
+                          .anyMatch(e -> holds(e.body(), sought)))
           .forEach(holding::add);
     }
     return List.copyOf(holding);
@@ -321,9 +383,7 @@ public final class Casebook implements AutoCloseable {
   public void forgetWords(CaseId id, Map<Long, String> left) {
     write(
         s -> {
-          s.cases().eventsAfter(id, 0).stream()
-              .filter(e -> left.containsKey(e.seq()))
-              .forEach(e -> s.cases().forget(id, e, left.get(e.seq())));
+          s.cases().forget(id, left);
           return id;
         });
     wipe();
@@ -377,16 +437,20 @@ public final class Casebook implements AutoCloseable {
   private <T> T attempt(Work<T> work) {
     try {
       if (session == null) {
-        session = away.open(() -> Session.open(where, url, false));
+        session = away.open(() -> Session.open(where, address, false));
       }
       return work.on(session);
     } catch (SQLException | DataAccessException | FlywayException e) {
-      var told = Troubles.explained(where, e);
+      var told = explained(e);
       if (told instanceof CasebookUnreachable) {
         close();
       }
       throw told;
     }
+  }
+
+  private CasebookException explained(Exception e) {
+    return address.isServer() ? Troubles.explained(address, e) : Troubles.explained(where, e);
   }
 
   private interface Work<T> {

@@ -34,7 +34,10 @@ public final class Outbox {
     return new Parcel(directory.resolve(id + "." + UUID.randomUUID() + ".jsonl"), id);
   }
 
-  /** All that waits, the case of the lowest number first; of one case, the oldest parcel first. */
+  /**
+   * All that waits, the case of the lowest number first; of one case, what was written after the
+   * lowest event first. Only where two programs wrote after the same, their clocks have to do.
+   */
   public List<Parcel> parcels() {
     if (!Files.isDirectory(directory)) {
       return List.of();
@@ -46,6 +49,7 @@ public final class Outbox {
           .filter(p -> !p.content().events().isEmpty())
           .sorted(
               java.util.Comparator.comparing(Parcel::caseId)
+                  .thenComparing(p -> p.content().after())
                   .thenComparing(p -> p.content().events().get(0).at()))
           .toList();
     } catch (IOException e) {

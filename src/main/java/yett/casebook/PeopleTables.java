@@ -52,7 +52,7 @@ final class PeopleTables {
         .query(
             (row, n) ->
                 same(row.getString("name"), sought) || samePhone(row.getString("phone"), sought)
-                    ? CaseId.stored(row.getString("case_id"))
+                    ? CaseId.parse(row.getString("case_id")).orElse(null)
                     : null)
         .list()
         .stream()

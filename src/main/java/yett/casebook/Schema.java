@@ -2,16 +2,19 @@ package yett.casebook;
 
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.CoreErrorCode;
+import org.flywaydb.core.api.FlywayException;
 import org.flywaydb.core.api.configuration.FluentConfiguration;
 
 /** Brings the tables to the version this program knows. */
 final class Schema {
-  /** The version of the newest file in db/casebook; a test holds the two together. */
-  static final int VERSION = 2;
+  /** The version of the newest migration; a test holds the two together. */
+  static final int VERSION = 4;
 
   private static final String HISTORY = "flyway_schema_history";
 
@@ -27,8 +30,15 @@ final class Schema {
   static void bringUpToDate(String where, DataSource database, boolean upgrade)
       throws SQLException {
     List<Integer> applied;
+    boolean isOurs;
     try (Connection connection = database.getConnection()) {
       applied = applied(connection);
+      isOurs = has(connection, "case_file");
+    }
+    if (!applied.isEmpty() && !isOurs) {
+      throw new FlywayException(
+          "a history of tables without the tables",
+          CoreErrorCode.NON_EMPTY_SCHEMA_WITHOUT_SCHEMA_HISTORY_TABLE);
     }
     int newest = applied.stream().mapToInt(Integer::intValue).max().orElse(0);
     if (newest > VERSION) {
@@ -59,6 +69,7 @@ final class Schema {
     return Flyway.configure(Schema.class.getClassLoader())
         .dataSource(database)
         .locations("classpath:db/casebook")
+        .javaMigrations(new Upgrade4(Storable.written(Instant.now())))
         .failOnMissingLocations(true)
         // All files in one transaction: between two of them a new casebook would look like an older
         // program's to whoever opens it just then, and stay one if this program died there.
@@ -68,11 +79,8 @@ final class Schema {
 
   private static List<Integer> applied(Connection connection) throws SQLException {
     var versions = new ArrayList<Integer>();
-    try (var tables =
-        connection.getMetaData().getTables(null, connection.getSchema(), HISTORY, null)) {
-      if (!tables.next()) {
-        return versions;
-      }
+    if (!has(connection, HISTORY)) {
+      return versions;
     }
     try (var statement = connection.createStatement();
         var rows =
@@ -83,5 +91,12 @@ final class Schema {
       }
     }
     return versions;
+  }
+
+  private static boolean has(Connection connection, String table) throws SQLException {
+    try (var tables =
+        connection.getMetaData().getTables(null, connection.getSchema(), table, null)) {
+      return tables.next();
+    }
   }
 }

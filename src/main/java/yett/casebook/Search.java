@@ -6,7 +6,7 @@ import java.util.Optional;
 /**
  * Which cases are sought; all that is given must be so.
  *
- * @param site part of a site's id
+ * @param site part of a gate's name, in whatever capitals and signs
  * @param causes ids of causes, one of which was believed most when the case was last written to;
  *     empty for any
  * @param text stands somewhere in the title or in an event, in whatever capitals
@@ -27,10 +27,15 @@ public record Search(
 
   /** Whether a line in the list is sought, as far as it tells. */
   boolean fits(CaseSummary line) {
-    return site.map(s -> line.siteId().contains(s)).orElse(true)
+    return site.map(s -> named(line.siteId(), s)).orElse(true)
         && (causes.isEmpty() || causes.contains(line.summary().cause()))
         && since.map(s -> !line.opened().isBefore(s)).orElse(true)
         && until.map(u -> line.opened().isBefore(u)).orElse(true)
         && state.map(s -> line.summary().state() == s).orElse(true);
+  }
+
+  private static boolean named(String site, String sought) {
+    String letters = SiteName.letters(sought);
+    return letters.isEmpty() ? site.contains(sought) : SiteName.letters(site).contains(letters);
   }
 }

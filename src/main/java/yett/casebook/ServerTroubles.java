@@ -14,20 +14,29 @@ final class ServerTroubles {
 
   private ServerTroubles() {}
 
-  static CasebookException explained(String where, Throwable trouble) {
+  static CasebookException explained(Address address, Throwable trouble) {
+    String where = address.shown();
+    Throwable cause = address.cause(trouble);
     var refusal = Troubles.find(trouble, SQLException.class);
     if (refusal.isPresent() && PostgresServer.lost(refusal.get())) {
-      return new CasebookUnreachable(where + ": " + lost(refusal.get()), trouble);
+      return new CasebookUnreachable(where + ": " + address.without(lost(refusal.get())), cause);
     }
-    return new CasebookException(
-        where + ": " + refusal.map(e -> words(where, e)).orElseGet(() -> otherWords(trouble)),
-        trouble);
+    String words = refusal.map(e -> words(where, e)).orElseGet(() -> otherWords(trouble));
+    return new CasebookException(where + ": " + address.without(words), cause);
   }
 
   private static String lost(SQLException trouble) {
     if (Troubles.find(trouble, UnknownHostException.class).isPresent()) {
       return "no computer of this name is known. See that the name in YETT_CASEBOOK is right and"
           + " that the network is there.";
+    }
+    // The driver has no state of its own for it; every one of its messages on TLS has this word.
+    if (Troubles.told(trouble).contains("SSL")) {
+      return "an encrypted line (TLS) to the server cannot be had ("
+          + Troubles.told(trouble)
+          + "). Its keeper switches it on with ssl = on in postgresql.conf, and gives you the"
+          + " certificate to go by (sslrootcert). If the line may be an open one, on which"
+          + " everybody on the way can read along, say so with sslmode=disable in YETT_CASEBOOK.";
     }
     return switch (trouble.getSQLState()) {
       case "08001" ->
@@ -48,7 +57,8 @@ final class ServerTroubles {
           "the server does not take this user and password. They stand in ~/.pgpass, or as user"
               + " and password in YETT_CASEBOOK.";
       case "28000" ->
-          "the server does not let this user in from here. Its keeper allows it in pg_hba.conf.";
+          "the server does not let this user in from here, or not over such a line. Its keeper"
+              + " allows it in pg_hba.conf.";
       case "3D000" ->
           "there is no such database on this server. Its keeper makes it with: createdb -E UTF8"
               + " -T template0 "
@@ -66,7 +76,7 @@ final class ServerTroubles {
           "the server took too long and gave up." + NOT_DONE + " Try it again.";
       default ->
           "the server refused ("
-              + withoutPassword(Troubles.told(trouble))
+              + Troubles.told(trouble)
               + "). Open the case again and look whether the last entry is there.";
     };
   }
@@ -79,11 +89,6 @@ final class ServerTroubles {
       return "this is another program's database. It was not touched. Make one for Yett alone and"
           + " name that.";
     }
-    return "the casebook cannot be used (" + withoutPassword(Troubles.told(trouble)) + ").";
-  }
-
-  /** The driver repeats an address that it cannot read. */
-  private static String withoutPassword(String message) {
-    return message.replaceAll("(?i)(password\\s*=\\s*)[^&\\s]*", "$1…");
+    return "the casebook cannot be used (" + Troubles.told(trouble) + ").";
   }
 }

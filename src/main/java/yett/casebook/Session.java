@@ -11,7 +11,10 @@ final class Session implements AutoCloseable {
   private final SingleConnectionDataSource database;
   private final boolean embedded;
   private final Transactions transactions;
+  private final Transactions snapshots;
   private final CaseTables cases;
+  private final EventTables events;
+  private final AuditTables audits;
   private final SiteTables sites;
   private final PeopleTables people;
   private final CarryTables carrying;
@@ -22,8 +25,13 @@ final class Session implements AutoCloseable {
     this.transactions =
         new Transactions(
             database.getConnection(), embedded ? SqliteFile.BEGIN : PostgresServer.BEGIN);
+    this.snapshots =
+        new Transactions(
+            database.getConnection(), embedded ? SqliteFile.SNAPSHOT : PostgresServer.SNAPSHOT);
     var client = JdbcClient.create(database);
-    this.cases = new CaseTables(client);
+    this.events = new EventTables(client);
+    this.cases = new CaseTables(client, events);
+    this.audits = new AuditTables(client, cases, events);
     this.sites = new SiteTables(client);
     this.people = new PeopleTables(client);
     this.carrying = new CarryTables(cases, sites, people);
@@ -33,9 +41,9 @@ final class Session implements AutoCloseable {
    * @param where how messages call the database
    * @param upgrade whether tables of an older program may be changed
    */
-  static Session open(String where, String url, boolean upgrade) throws SQLException {
-    boolean embedded = SqliteFile.isUrl(url);
-    var database = new SingleConnectionDataSource(connect(url, upgrade), true);
+  static Session open(String where, Address address, boolean upgrade) throws SQLException {
+    boolean embedded = SqliteFile.isUrl(address.url());
+    var database = new SingleConnectionDataSource(connect(address, upgrade), true);
     try {
       Schema.bringUpToDate(where, database, embedded || upgrade);
       if (embedded) {
@@ -48,17 +56,30 @@ final class Session implements AutoCloseable {
     }
   }
 
-  private static Connection connect(String url, boolean upgrade) throws SQLException {
-    if (SqliteFile.isUrl(url)) {
-      return SqliteFile.connect(url);
+  private static Connection connect(Address address, boolean upgrade) throws SQLException {
+    if (SqliteFile.isUrl(address.url())) {
+      return SqliteFile.connect(address.url());
     }
-    return PostgresServer.isUrl(url)
-        ? PostgresServer.connect(url, upgrade)
-        : DriverManager.getConnection(url);
+    return address.isServer()
+        ? PostgresServer.connect(address, upgrade)
+        : DriverManager.getConnection(address.url());
   }
 
   Transactions transactions() {
     return transactions;
+  }
+
+  /** For reading with several statements what belongs together. */
+  Transactions snapshots() {
+    return snapshots;
+  }
+
+  EventTables events() {
+    return events;
+  }
+
+  AuditTables audits() {
+    return audits;
   }
 
   CaseTables cases() {

@@ -5,8 +5,8 @@ import java.time.Instant;
 /**
  * A gate as installed, as described at a moment.
  *
- * @param id the writer's choice, the same for every revision
- * @param name as people call the gate
+ * @param id the same for every revision: the name of the gate, to the letter
+ * @param name as people called the gate then
  * @param body JSON text
  * @param at when it was described so
  */

@@ -3,7 +3,9 @@ package yett.casebook;
 import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
@@ -22,6 +24,10 @@ final class SqliteFile {
   static final String BEGIN = "begin immediate";
 
   private static final String LOCK = ".lock";
+
+  /** Sees what was there when it first read, and lets others write. */
+  static final String SNAPSHOT = "begin";
+
   private static final String BUSY_MILLISECONDS = "10000";
 
   /** A file lock excludes other processes only; this one excludes the threads of our own. */
@@ -85,17 +91,86 @@ final class SqliteFile {
   }
 
   /**
+   * The file itself, where a link leads to it: what belongs to a casebook stands beside the file.
+   *
+   * @throws CasebookException if it is none that can be a casebook
+   */
+  static Path real(Path file) throws IOException {
+    if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+      return file;
+    }
+    if (!Files.exists(file)) {
+      throw new CasebookException(
+          file
+              + ": this is a link that leads nowhere"
+              + " (to "
+              + Files.readSymbolicLink(file)
+              + "). Bring back what it led to, or take the link away and a new casebook begins.");
+    }
+    Path real = file.toRealPath();
+    if (!Files.isRegularFile(real)) {
+      throw new CasebookException(
+          file
+              + ": the casebook cannot be opened or made here, because this is a directory, a device"
+              + " or a pipe. Move it away, or choose another directory by setting YETT_HOME.");
+    }
+    if (Files.size(real) == 0 && !Files.exists(beside(real, "-wal"))) {
+      throw new CasebookException(
+          file
+              + ": this file is empty, so the casebook that was here is lost or was never begun. Put"
+              + " the last back-up in its place. If there never was one, take the empty file away"
+              + " and a new casebook begins.");
+    }
+    if (names(real) > 1) {
+      throw new CasebookException(
+          file
+              + ": this file has another name besides (a hard link), and the two would damage each"
+              + " other. Take one of them away, or copy the file.");
+    }
+    return real;
+  }
+
+  private static int names(Path file) throws IOException {
+    return file.getFileSystem().supportedFileAttributeViews().contains("unix")
+        ? (Integer) Files.getAttribute(file, "unix:nlink")
+        : 1;
+  }
+
+  private static Path beside(Path file, String ending) {
+    return file.resolveSibling(file.getFileName() + ending);
+  }
+
+  /**
+   * Begins a new casebook under another name and puts it in its place when it is whole: a program
+   * that dies on the way leaves no empty file that looks like a casebook that was lost.
+   *
+   * @param maker is given the address to make it at
+   */
+  static void begin(Path file, Maker maker) throws IOException, SQLException {
+    if (Files.exists(file)) {
+      return;
+    }
+    Path next = beside(file, ".new");
+    for (String ending : List.of("", "-wal", "-shm", "-journal")) {
+      Files.deleteIfExists(beside(next, ending));
+    }
+    maker.make(url(next));
+    OwnFiles.shut(next);
+    Files.move(next, file, StandardCopyOption.ATOMIC_MOVE);
+  }
+
+  /**
    * Two programs that start at once on a new file must not both lay out its tables, and Flyway does
    * not lock this database. The lock is a file of its own: closing any other handle on the database
    * file would drop the database's locks.
    */
   static <T> T aloneWhileOpening(Path file, Opening<T> opening) throws IOException, SQLException {
-    Path lock = file.resolveSibling(file.getFileName() + LOCK);
+    Path lock = beside(file, LOCK);
     OPENING.lock();
     try (var channel = OwnFiles.open(lock)) {
       channel.lock();
       for (String part : List.of("", "-wal", "-shm")) {
-        OwnFiles.shut(file.resolveSibling(file.getFileName() + part));
+        OwnFiles.shut(beside(file, part));
       }
       return opening.open();
     } finally {
@@ -104,6 +179,10 @@ final class SqliteFile {
   }
 
   interface Opening<T> {
-    T open() throws SQLException;
+    T open() throws IOException, SQLException;
+  }
+
+  interface Maker {
+    void make(String url) throws SQLException;
   }
 }

@@ -1,6 +1,7 @@
 package yett.casebook;
 
 import java.nio.charset.StandardCharsets;
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -31,6 +32,15 @@ final class Storable {
     if (value.isBefore(EARLIEST) || value.isAfter(LATEST)) {
       throw new IllegalArgumentException(
           what + " \"" + value + "\" is outside the years 1000 to 9999. Check the clock.");
+    }
+  }
+
+  /** Whether a column holds a time as {@link #written} writes it. */
+  static boolean isTime(String column) {
+    try {
+      return written(Instant.parse(column)).equals(column);
+    } catch (DateTimeException e) {
+      return false;
     }
   }
 

@@ -20,10 +20,14 @@ final class Troubles {
 
   private Troubles() {}
 
+  static CasebookException explained(Address address, Throwable trouble) {
+    return address.isServer()
+        ? ServerTroubles.explained(address, trouble)
+        : new CasebookException(
+            address.without(address.shown() + ": " + words(trouble)), address.cause(trouble));
+  }
+
   static CasebookException explained(String where, Throwable trouble) {
-    if (where.startsWith(PostgresServer.PREFIX)) {
-      return ServerTroubles.explained(where, trouble);
-    }
     return new CasebookException(where + ": " + words(trouble), trouble);
   }
 

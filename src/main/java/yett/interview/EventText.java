@@ -7,6 +7,9 @@ import tools.jackson.databind.json.JsonMapper;
 public final class EventText {
   private static final JsonMapper JSON = JsonMapper.builder().build();
 
+  private static final String OTHER_VERSION =
+      "an event of this case was written by another version of the program";
+
   private EventText() {}
 
   public static String write(Event event) {
@@ -15,24 +18,18 @@ public final class EventText {
         : JSON.writerFor(Event.class).writeValueAsString(event);
   }
 
-  /** The event, or what stands for one that this version of the program cannot read. */
-  public static Event readAny(String kind, String json) {
-    try {
-      return read(json);
-    } catch (IllegalArgumentException e) {
-      return new Event.Unread(kind, json);
-    }
-  }
-
   /**
    * @throws IllegalArgumentException if the text is no event that this version knows
    */
   public static Event read(String json) {
     try {
-      return JSON.readValue(json, Event.class);
+      Event event = JSON.readValue(json, Event.class);
+      if (event != null) {
+        return event;
+      }
     } catch (JacksonException e) {
-      throw new IllegalArgumentException(
-          "an event of this case was written by another version of the program", e);
+      throw new IllegalArgumentException(OTHER_VERSION, e);
     }
+    throw new IllegalArgumentException(OTHER_VERSION);
   }
 }

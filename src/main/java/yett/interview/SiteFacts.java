@@ -5,8 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import yett.knowledge.Check;
+import yett.knowledge.Measures;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
+import yett.quantity.ReadingException;
 import yett.rules.Fact;
 
 /** The site as the rules see it: what was answered, and the usual for the rest. */
@@ -27,7 +29,8 @@ public final class SiteFacts {
   public Map<String, String> answers(Map<String, String> answers) {
     Map<String, String> all = new LinkedHashMap<>();
     for (SiteQuestion question : base.siteQuestions().values()) {
-      all.put(question.id(), answers.getOrDefault(question.id(), question.usual()));
+      String answer = answers.get(question.id());
+      all.put(question.id(), canBe(question, answer) ? answer : question.usual());
     }
     for (SiteQuestion question : base.siteQuestions().values()) {
       boolean applies =
@@ -38,6 +41,25 @@ public final class SiteFacts {
       }
     }
     return all;
+  }
+
+  /**
+   * Whether it is an answer to this question. One that stands in a case and is none, because it was
+   * put there by hand or the card has changed, counts as not given.
+   */
+  public static boolean canBe(SiteQuestion question, String answer) {
+    if (answer == null || question.measures().isEmpty()) {
+      return answer != null && question.choices().containsKey(answer);
+    }
+    if (answer.equals(question.usual())) {
+      return true;
+    }
+    try {
+      Measures measures = question.measures().get();
+      return measures.possible(measures.parse(answer));
+    } catch (ReadingException e) {
+      return false;
+    }
   }
 
   /** Whether a card with these conditions belongs to a gate of these answers. */

@@ -154,7 +154,15 @@ public final class CaseRecord {
                       base.siteQuestions().get(id).name()
                           + ": "
                           + Wording.site(base.siteQuestions().get(id), answer)
-                          + (given.containsKey(id) ? "" : " (the usual)")));
+                          + usual(answer, given.get(id))));
+    }
+
+    /** Something that is no answer counts as if it had not been given. */
+    private static String usual(String answer, String given) {
+      if (given == null) {
+        return " (the usual)";
+      }
+      return given.equals(answer) ? "" : " (the usual; what was entered is no answer)";
     }
 
     private void reported() {

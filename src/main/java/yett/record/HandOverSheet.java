@@ -165,7 +165,7 @@ public final class HandOverSheet {
       state.histories().orElse(List.of()).forEach(h -> lines.add("Lately: " + words.history(h)));
       site.forEach(
           (id, answer) -> {
-            if (state.site().containsKey(id)) {
+            if (answer.equals(state.site().get(id))) {
               var question = base.siteQuestions().get(id);
               lines.add(question.name() + ": " + Wording.site(question, answer));
             }

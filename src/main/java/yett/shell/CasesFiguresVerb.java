@@ -80,7 +80,7 @@ final class CasesFiguresVerb extends Verb {
         line.siteId(),
         line.opened(),
         line.summary().cause(),
-        OpenCase.entries(events),
+        StoredEntries.whole(events),
         desk.base());
   }
 

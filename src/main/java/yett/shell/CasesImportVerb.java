@@ -3,20 +3,18 @@ package yett.shell;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import yett.casebook.CarriedCase;
 import yett.casebook.CarriedSite;
 import yett.casebook.CarryFile;
 import yett.casebook.Casebook;
-import yett.casebook.NewEvent;
 import yett.casebook.StoredEvent;
 import yett.casebook.Taken;
 import yett.console.Block;
 import yett.console.Progress;
-import yett.interview.EventText;
-import yett.knowledge.Role;
+import yett.interview.Entry;
 import yett.record.Wording;
 
 /** {@code cases import}: takes in the cases that another casebook wrote to a file. */
@@ -51,10 +49,10 @@ final class CasesImportVerb extends Verb {
       CarryFile.read(file, taking);
     }
     taking.tell();
-    return taking.conflicts ? DATA : OK;
+    return taking.isWhole() ? OK : DATA;
   }
 
-  /** Sees that a file can be taken in whole. */
+  /** Sees that a file can be read whole. */
   private static final class Looking implements CarryFile.Reader {
     private int cases;
     private int told;
@@ -70,13 +68,6 @@ final class CasesImportVerb extends Verb {
     @Override
     public void carried(CarriedCase carried) {
       cases++;
-      for (NewEvent event : carried.events()) {
-        if (!Role.words().contains(event.by().toLowerCase(Locale.ROOT))) {
-          throw new IllegalArgumentException(
-              "\"" + Words.shortened(event.by()) + "\" is nobody who can answer.");
-        }
-        EventText.read(event.body());
-      }
       if (cases > told) {
         throw new IllegalArgumentException("there are more cases than the first line says.");
       }
@@ -87,12 +78,14 @@ final class CasesImportVerb extends Verb {
   private final class Taking implements CarryFile.Reader {
     private final Casebook casebook;
     private final boolean apart;
+    private final CarriedSense sense = new CarriedSense(desk.base());
     private Progress progress;
     private final List<Block> blocks = new ArrayList<>();
     private int told;
     private int read;
     private int fresh;
     private int continued;
+    private int left;
     private boolean conflicts;
 
     Taking(Casebook casebook, boolean apart) {
@@ -107,7 +100,12 @@ final class CasesImportVerb extends Verb {
 
     @Override
     public void site(CarriedSite site) {
-      if (!casebook.take(site)) {
+      Optional<String> against = sense.against(site);
+      if (against.isPresent()) {
+        conflicts = true;
+        blocks.add(
+            Block.paragraph("What the file tells of a gate is left out: " + against.get() + "."));
+      } else if (!casebook.take(site)) {
         conflicts = true;
         blocks.add(
             Block.paragraph(
@@ -120,6 +118,20 @@ final class CasesImportVerb extends Verb {
 
     @Override
     public void carried(CarriedCase carried) {
+      read++;
+      progress.step();
+      Optional<String> against = sense.against(carried);
+      if (against.isPresent()) {
+        left++;
+        blocks.add(
+            Block.paragraph(
+                "Case " + carried.id() + " of the file is left out: " + against.get() + "."));
+      } else {
+        take(carried);
+      }
+    }
+
+    private void take(CarriedCase carried) {
       Taken taken = casebook.take(carried);
       if (taken.outcome() == Taken.Outcome.CONFLICT) {
         if (apart) {
@@ -143,8 +155,10 @@ final class CasesImportVerb extends Verb {
       } else if (taken.outcome() == Taken.Outcome.CONTINUED) {
         continued++;
       }
-      read++;
-      progress.step();
+    }
+
+    boolean isWhole() {
+      return !conflicts && left == 0 && read == told;
     }
 
     private void conflict(CarriedCase carried, Taken taken) {
@@ -171,12 +185,18 @@ final class CasesImportVerb extends Verb {
       var wording = new Wording(desk.base());
       List<String> lines = new ArrayList<>();
       for (StoredEvent e : events.subList(0, Math.min(SHOWN, events.size()))) {
-        lines.add(e.by() + ": " + wording.event(EventText.read(e.body())));
+        lines.add(e.by() + ": " + event(e, wording));
       }
       if (events.size() > SHOWN) {
         lines.add((events.size() - SHOWN) + " more");
       }
       return lines;
+    }
+
+    /** Here may stand what a newer program wrote. */
+    private static String event(StoredEvent e, Wording wording) {
+      Entry entry = OpenCase.entries(List.of(e)).get(0);
+      return wording.event(entry.event());
     }
 
     void tell() {
@@ -190,7 +210,13 @@ final class CasesImportVerb extends Verb {
                       + fresh
                       + " new, "
                       + continued
-                      + " continued, the others unchanged."
+                      + " continued, "
+                      + (left > 0 ? left + " left out, " : "")
+                      + "the others unchanged."
+                      + (left > 0
+                          ? " If what is left out was made with other cards, take it in with these:"
+                              + " --knowledge FOLDER, or --add-on FOLDER."
+                          : "")
                       + (read < told
                           ? " The first line says "
                               + told

@@ -6,6 +6,7 @@ import java.util.List;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import yett.casebook.CaseSummary;
+import yett.casebook.Unreadable;
 import yett.console.Block;
 
 /** {@code cases}: the cases in the casebook, the latest first. */
@@ -30,12 +31,22 @@ final class CasesVerb extends Verb {
         has(context, "open")
             ? desk.casebook().cases(yett.casebook.CaseState.OPEN)
             : desk.casebook().cases();
-    if (cases.isEmpty()) {
+    List<Unreadable> unreadable = desk.casebook().unreadable();
+    if (cases.isEmpty() && unreadable.isEmpty()) {
       desk.console()
           .show(Block.paragraph("The casebook holds no case yet. Begin one with: diagnose."));
       return OK;
     }
     desk.console().show(new Block.Rows(cases.stream().map(CasesVerb::row).toList()));
+    if (!unreadable.isEmpty()) {
+      desk.console()
+          .show(
+              Block.heading("Cannot be read"),
+              new Block.Rows(unreadable.stream().map(u -> Block.row(u.id(), u.why())).toList()),
+              Block.paragraph(
+                  "Another program changed these, or they came in with what this one cannot read."
+                      + " cases verify tells more, cases repair puts right what can be."));
+    }
     return OK;
   }
 

@@ -2,6 +2,9 @@ package yett.shell;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +17,7 @@ import yett.casebook.DataDirectory;
 import yett.casebook.NativeDriver;
 import yett.casebook.Outbox;
 import yett.casebook.Parcel;
+import yett.console.Block;
 import yett.console.Console;
 import yett.console.Consoles;
 import yett.console.Output;
@@ -26,6 +30,9 @@ import yett.practice.Notebook;
 /** What commands work with; each thing is opened when it is first needed. */
 @Component
 final class Desk implements AutoCloseable {
+  /** A settled choice: so far apart are clocks that nobody sets. */
+  private static final Duration APART = Duration.ofMinutes(10);
+
   private final Map<String, String> environment = System.getenv();
   private final DataDirectory directory = DataDirectory.ofUser();
   private final Clock clock = Clock.systemUTC();
@@ -131,6 +138,25 @@ final class Desk implements AutoCloseable {
 
   Clock clock() {
     return clock;
+  }
+
+  /** Nothing is put in order by a clock, but somebody reads the times. */
+  void tellClock() {
+    Instant now = clock.instant();
+    casebook()
+        .latest()
+        .filter(latest -> latest.isAfter(now.plus(APART)))
+        .ifPresent(
+            latest ->
+                console()
+                    .show(
+                        Block.paragraph(
+                            "By the clock of this computer it is "
+                                + now.truncatedTo(ChronoUnit.SECONDS)
+                                + ", but the casebook has an entry of "
+                                + latest.truncatedTo(ChronoUnit.SECONDS)
+                                + ". One of the clocks is wrong; look at this one. What is entered"
+                                + " stays in the order in which it is entered.")));
   }
 
   OpenCase open(CaseId id, Role role) {

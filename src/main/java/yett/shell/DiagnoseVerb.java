@@ -1,5 +1,6 @@
 package yett.shell;
 
+import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -53,17 +54,20 @@ final class DiagnoseVerb extends Verb {
   public ExitStatus execute(CommandContext context) {
     Role role = call ? Role.CALLER : role(option(context, "as", "technician"));
     Console console = desk.console();
-    Optional<String> gate = gate(String.join(" ", words(context)).strip(), console);
+    String typed = Normalizer.normalize(String.join(" ", words(context)), Normalizer.Form.NFC);
+    Optional<String> gate = gate(typed.strip().replaceAll("\\s+", " "), console);
     if (gate.isEmpty()) {
       return OK;
     }
-    String siteId = id(gate.get());
-    Map<String, String> known = new GateMemory(desk.casebook(), desk.clock()).known(siteId);
-    CaseId id = desk.casebook().newCase(siteId, desk.clock().instant());
+    String name = gate.get();
+    Map<String, String> known =
+        new GateMemory(desk.casebook(), desk.clock()).known(name, desk.base());
+    desk.tellClock();
+    CaseId id = desk.casebook().newCase(name, desk.clock().instant());
     try (OpenCase open = desk.open(id, role)) {
-      open.record(new Event.Opened(gate.get(), role, desk.expertise().base().fingerprint()));
+      open.record(new Event.Opened(name, role, desk.expertise().base().fingerprint()));
       console.show(
-          Block.heading("Case " + id + " · " + gate.get()),
+          Block.heading("Case " + id + " · " + name),
           Block.paragraph(
               "Every answer is saved at once. At every prompt: why, belief, back, correct, "
                   + "unknown, later, note, danger, hand over, save, help."));
@@ -88,10 +92,13 @@ final class DiagnoseVerb extends Verb {
 
   /** The gate's name: from the command line, from those known, or typed. */
   private Optional<String> gate(String typed, Console console) {
-    if (!typed.isEmpty()) {
-      return Optional.of(typed);
-    }
     List<SiteRecord> sites = desk.casebook().sites();
+    if (!typed.isEmpty()) {
+      if (!Gates.isName(typed)) {
+        throw new UsageException(Gates.NO_NAME);
+      }
+      return new Gates(console, sites).meant(typed);
+    }
     console.show(Block.heading("Which gate?"));
     if (!sites.isEmpty()) {
       console.show(Block.numbered(sites.stream().map(SiteRecord::name).toList()));
@@ -104,20 +111,15 @@ final class DiagnoseVerb extends Verb {
       if (!(input instanceof Input.Line line)) {
         return Optional.empty();
       }
-      String text = line.text().strip();
+      String text = line.text().strip().replaceAll("\\s+", " ");
       if (text.matches("\\d{1,3}") && Integer.parseInt(text) <= sites.size() && !text.equals("0")) {
         return Optional.of(sites.get(Integer.parseInt(text) - 1).name());
       }
-      if (text.length() > 80) {
-        console.show(Block.paragraph("A name of at most 80 letters, please."));
+      if (!text.isEmpty() && !Gates.isName(text)) {
+        console.show(Block.paragraph(Gates.NO_NAME));
       } else if (!text.isEmpty()) {
-        return Optional.of(text);
+        return new Gates(console, sites).meant(text);
       }
     }
-  }
-
-  private static String id(String name) {
-    String id = name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
-    return id.replaceAll("^-|-$", "").isEmpty() ? "gate" : id.replaceAll("^-|-$", "");
   }
 }

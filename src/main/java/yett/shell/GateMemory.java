@@ -10,6 +10,9 @@ import tools.jackson.databind.json.JsonMapper;
 import yett.casebook.Casebook;
 import yett.casebook.CasebookException;
 import yett.casebook.SiteRecord;
+import yett.interview.SiteFacts;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SiteQuestion;
 
 /** What is known of a gate from one case to the next: only what somebody said of it. */
 final class GateMemory {
@@ -23,9 +26,21 @@ final class GateMemory {
     this.clock = clock;
   }
 
-  /** Answers to site questions kept from earlier cases at a gate. */
-  Map<String, String> known(String siteId) {
-    return casebook.site(siteId).map(GateMemory::answers).orElse(Map.of());
+  /** What is known of a gate, as far as the questions are still such as to have these answers. */
+  Map<String, String> known(String siteId, RuleBase base) {
+    Map<String, String> known = new LinkedHashMap<>();
+    casebook
+        .site(siteId)
+        .map(GateMemory::answers)
+        .orElse(Map.of())
+        .forEach(
+            (id, answer) -> {
+              SiteQuestion question = base.siteQuestions().get(id);
+              if (question != null && SiteFacts.canBe(question, answer)) {
+                known.put(id, answer);
+              }
+            });
+    return known;
   }
 
   static Map<String, String> answers(SiteRecord site) {

@@ -63,18 +63,9 @@ final class OpenCase implements AutoCloseable {
     told = Told.of(moment.state());
   }
 
-  /** The events of a case as the interview reads them. */
+  /** The events of a case as the interview reads them; see {@link StoredEntries}. */
   static List<Entry> entries(List<StoredEvent> stored) {
-    return stored.stream()
-        .map(e -> entry(e.seq(), new NewEvent(e.at(), e.by(), e.type(), e.body())))
-        .toList();
-  }
-
-  /** Whoever is unknown to this version of the program has written nothing that it can read. */
-  private static Entry entry(long number, NewEvent e) {
-    return Role.words().contains(e.by().toLowerCase(Locale.ROOT))
-        ? new Entry(number, e.at(), Role.named(e.by()), EventText.readAny(e.type(), e.body()))
-        : new Entry(number, e.at(), Role.TRAINEE, new Event.Unread(e.type(), e.body()));
+    return StoredEntries.readable(stored);
   }
 
   CaseId id() {
@@ -142,7 +133,10 @@ final class OpenCase implements AutoCloseable {
     List<Entry> mine = new ArrayList<>();
     Parcel.Content content = left.content();
     for (NewEvent e : content.events()) {
-      mine.add(entry(content.after() + mine.size() + 1, e));
+      mine.add(
+          StoredEntries.entry(
+              new StoredEvent(
+                  content.after() + mine.size() + 1, e.at(), e.by(), e.type(), e.body())));
     }
     Recorded recorded = bring(Math.toIntExact(content.after()), mine);
     left.delivered(); // it is stored, or waits in our own parcel
@@ -233,7 +227,7 @@ final class OpenCase implements AutoCloseable {
         .toList();
   }
 
-  private static String type(Event event) {
+  static String type(Event event) {
     if (event instanceof Event.Unread unread) {
       return unread.kind();
     }

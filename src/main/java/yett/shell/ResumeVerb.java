@@ -1,6 +1,5 @@
 package yett.shell;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -62,6 +61,8 @@ final class ResumeVerb extends Verb {
         desk.console()
             .show(Block.paragraph("The rule base has changed since; the answers are judged anew."));
       }
+      desk.tellClock();
+      desk.console().show(new NotTaken(desk.base()).blocks(desk.casebook().events(id)));
       desk.console().show(Block.paragraph(summary(open)));
       new Sitting(desk.console(), open).tellApart(open.moment().apart());
       if (role != Role.CALLER) {
@@ -125,7 +126,7 @@ final class ResumeVerb extends Verb {
       return desk.casebook().find(words.get(0));
     }
     return desk.casebook().cases(CaseState.OPEN).stream()
-        .max(Comparator.comparing(CaseSummary::lastEvent))
+        .findFirst() // the one written to last
         .map(CaseSummary::id)
         .orElseThrow(() -> new UsageException("No case is open. Begin one with: diagnose."));
   }

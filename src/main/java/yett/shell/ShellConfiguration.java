@@ -29,6 +29,8 @@ class ShellConfiguration {
                 new CasesForgetVerb(desk),
                 new CasesExportVerb(desk),
                 new CasesImportVerb(desk),
+                new CasesVerifyVerb(desk),
+                new CasesRepairVerb(desk),
                 new CasesUpgradeVerb(desk),
                 new RecordVerb(desk),
                 new ReplayVerb(desk),

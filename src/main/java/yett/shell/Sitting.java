@@ -102,8 +102,12 @@ final class Sitting {
     tellApart(moment().apart().stream().filter(a -> !before.contains(a)).toList());
   }
 
-  /** What is kept and cannot be reasoned with, if there is such a thing. */
-  void tellApart(List<SetApart> apart) {
+  /**
+   * What is kept and the reasoning fails on; of what cannot even be read {@link NotTaken} tells.
+   */
+  void tellApart(List<SetApart> all) {
+    List<SetApart> apart =
+        all.stream().filter(a -> !(a.entry().event() instanceof Event.Unread)).toList();
     if (!apart.isEmpty()) {
       console.show(
           Block.signal(

@@ -43,7 +43,7 @@ final class Sought {
 
   Search search(RuleBase base, Optional<String> text) {
     return new Search(
-        text("site").map(Sought::siteId),
+        text("site"),
         text("cause").map(c -> causes(base, c)).orElse(Set.of()),
         text,
         text("since").map(d -> start(day(d))),
@@ -55,12 +55,6 @@ final class Sought {
     return Verb.has(context, option)
         ? Optional.of(Verb.option(context, option, "").strip())
         : Optional.empty();
-  }
-
-  private static String siteId(String name) {
-    return name.toLowerCase(Locale.ROOT)
-        .replaceAll("[^\\p{L}\\p{N}]+", "-")
-        .replaceAll("^-|-$", "");
   }
 
   private static Set<String> causes(RuleBase base, String typed) {

@@ -31,7 +31,7 @@ class CasebookTest {
 
   @BeforeEach
   void begin() {
-    address = store.newAddress(directory);
+    address = store.newCasebook(directory);
     casebook = Store.open(address);
   }
 

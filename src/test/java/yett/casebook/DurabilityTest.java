@@ -22,7 +22,7 @@ class DurabilityTest {
 
   @BeforeEach
   void begin() {
-    address = store.newAddress(directory);
+    address = store.newCasebook(directory);
     try (var casebook = Store.open(address)) {
       id = casebook.newCase("harrow-quay-3", Writer.AT);
     }

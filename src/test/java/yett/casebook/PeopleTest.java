@@ -29,7 +29,7 @@ class PeopleTest {
 
   @BeforeEach
   void begin() {
-    casebook = Store.open(store.newAddress(directory));
+    casebook = Store.open(store.newCasebook(directory));
     id = casebook.newCase("fish-dock", Writer.AT);
     casebook.append(id, 0, Writer.event("technician", 1));
   }

@@ -135,7 +135,8 @@ class ServerTroublesTest {
   void an_older_programs_casebook_is_upgraded_only_when_asked_and_keeps_its_cases()
       throws SQLException {
     try (var old =
-        new SingleConnectionDataSource(yett.casebook.PostgresServer.connect(url, true), true)) {
+        new SingleConnectionDataSource(
+            yett.casebook.PostgresServer.connect(new Address(url), true), true)) {
       Schema.flyway(old).target(MigrationVersion.fromVersion("1")).load().migrate();
     }
     SERVER.execute(

@@ -69,7 +69,9 @@ class TroublesTest {
         .hasMessage(
             file()
                 + ": this casebook was written by a newer Yett (its version is 99, this program"
-                + " knows 2). Nothing was changed. Install the newer program.");
+                + " knows "
+                + Schema.VERSION
+                + "). Nothing was changed. Install the newer program.");
     assertThat(file()).hasBinaryContent(before);
   }
 
@@ -104,17 +106,28 @@ class TroublesTest {
 
   @ParameterizedTest
   @CsvSource({"state, shut", "opened_at, yesterday", "id, seven"})
-  void what_another_program_wrote_is_told(String column, String value) throws SQLException {
+  void a_case_that_another_program_changed_is_set_apart_and_the_others_go_on(
+      String column, String value) throws SQLException {
+    CaseId other;
     try (var casebook = Casebook.open(file())) {
       casebook.newCase("q1", Writer.AT);
+      other = casebook.newCase("q2", Writer.AT);
     }
-    execute("update case_file set " + column + " = '" + value + "'");
+    execute("update case_file set " + column + " = '" + value + "' where id = '2026-0001'");
 
     try (var casebook = Casebook.open(file())) {
-      assertThatThrownBy(casebook::cases)
-          .isInstanceOf(CasebookException.class)
-          .hasMessageStartingWith(file() + ": something in the casebook was changed")
-          .hasMessageContaining(value);
+      assertThat(casebook.cases()).extracting(CaseSummary::id).containsExactly(other);
+      assertThat(casebook.unreadable())
+          .singleElement()
+          .satisfies(u -> assertThat(u.why()).contains("\"" + value + "\""));
+      assertThat(casebook.newCase("q3", Writer.AT)).hasToString("2026-0003");
+      casebook.append(other, 0, Writer.event("A. Moor", 1));
+      if (!column.equals("id")) {
+        assertThatThrownBy(() -> casebook.summary(new CaseId(2026, 1)))
+            .isInstanceOf(CasebookException.class)
+            .hasMessageStartingWith("Case 2026-0001 cannot be read: ")
+            .hasMessageContaining(value);
+      }
     }
   }
 
@@ -179,13 +192,82 @@ class TroublesTest {
         .hasMessageEndingWith("Choose another directory by setting YETT_HOME.");
   }
 
+  /** It was a casebook once, or a disk that was full; a new one in its place would hide that. */
+  @Test
+  void an_empty_file_is_no_new_casebook() throws IOException {
+    Files.createFile(file());
+
+    assertThatThrownBy(() -> Casebook.open(file()))
+        .isInstanceOf(CasebookException.class)
+        .hasMessageStartingWith(file() + ": this file is empty, so the casebook that was here");
+    assertThat(file()).isEmptyFile();
+
+    Files.delete(file());
+    Casebook.open(file()).close();
+    assertThat(file()).isNotEmptyFile();
+  }
+
+  @Test
+  void a_link_leads_to_the_casebook_and_what_belongs_to_it_stands_there() throws IOException {
+    Path real = Files.createDirectory(directory.resolve("disk")).resolve("kept.db");
+    Files.createSymbolicLink(file(), real);
+    assertThatThrownBy(() -> Casebook.open(file()))
+        .isInstanceOf(CasebookException.class)
+        .hasMessageStartingWith(file() + ": this is a link that leads nowhere (to " + real + ").");
+
+    try (var casebook = Casebook.open(real)) {
+      casebook.newCase("q1", Writer.AT);
+    }
+    try (var casebook = Casebook.open(file())) {
+      assertThat(casebook.cases()).hasSize(1);
+      assertThat(directory.resolve("disk").resolve("kept.db-wal")).exists();
+    }
+  }
+
+  @Test
+  @EnabledOnOs({OS.LINUX, OS.MAC})
+  void a_second_name_of_the_file_is_told() throws IOException {
+    Casebook.open(file()).close();
+    Files.createLink(directory.resolve("other.db"), file());
+
+    assertThatThrownBy(() -> Casebook.open(file()))
+        .isInstanceOf(CasebookException.class)
+        .hasMessageContaining("another name besides (a hard link)");
+  }
+
+  /** Many programs keep the history of their tables in the same way. */
+  @Test
+  void another_programs_history_of_tables_is_none_of_ours() throws SQLException {
+    Casebook.open(file()).close();
+    for (String table : SchemaTest.TABLES) {
+      execute("drop table " + table);
+    }
+    execute("create table stock (part text)");
+
+    assertThatThrownBy(() -> Casebook.open(file()))
+        .isInstanceOf(CasebookException.class)
+        .hasMessage(
+            file()
+                + ": this is another program's database. It was not touched. Name another file.");
+  }
+
+  @Test
+  void a_program_that_died_beginning_a_casebook_leaves_nothing_in_the_way() throws IOException {
+    Files.writeString(directory.resolve("casebook.db.new"), "half of it");
+
+    try (var casebook = Casebook.open(file())) {
+      assertThat(casebook.newCase("q1", Writer.AT)).hasToString("2026-0001");
+    }
+    assertThat(directory.resolve("casebook.db.new")).doesNotExist();
+  }
+
   @Test
   void a_directory_in_place_of_the_file_is_told() throws IOException {
     Files.createDirectory(file());
 
     assertThatThrownBy(() -> Casebook.open(file()))
         .isInstanceOf(CasebookException.class)
-        .hasMessageContaining("cannot be opened or made here");
+        .hasMessageContaining("cannot be opened or made here, because this is a directory");
   }
 
   @Test

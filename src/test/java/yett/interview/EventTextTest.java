@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.databind.json.JsonMapper;
 import yett.knowledge.Role;
@@ -58,6 +59,22 @@ class EventTextTest {
     assertThat(EventText.read("{\"type\":\"retested\",\"cured\":false}"))
         .isEqualTo(new Event.Retested(false));
     assertThat(EventText.write(new Event.Retested(false))).doesNotContain("same");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "null",
+        "{\"type\":\"noted\"}",
+        "{\"type\":\"site-answered\",\"question\":\"batteries\",\"answer\":null}",
+        "{\"type\":\"complained\",\"complaints\":null}",
+        "{\"type\":\"complained\",\"complaints\":[null]}",
+        "{\"type\":\"answered\",\"check\":\"display-lit\",\"answer\":null}",
+        "{\"type\":\"answered\",\"check\":\"display-lit\",\"answer\":{\"kind\":\"outcome\"}}",
+        "{\"type\":\"closed\"}"
+      })
+  void an_event_that_lacks_something_is_none(String text) {
+    assertThatThrownBy(() -> EventText.read(text)).isInstanceOf(IllegalArgumentException.class);
   }
 
   @Test

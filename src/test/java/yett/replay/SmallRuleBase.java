@@ -28,6 +28,13 @@ public final class SmallRuleBase {
     return EXPERTISE.base();
   }
 
+  /** The same with one more file of rules. */
+  public static Expertise with(String rules) {
+    SortedMap<String, String> files = files();
+    files.put("rules/more.drl", rules);
+    return Expertise.of(RuleBase.read(() -> files), Path.of("target/rule-cache"));
+  }
+
   private static SortedMap<String, String> files() {
     SortedMap<String, String> files =
         new TreeMap<>(

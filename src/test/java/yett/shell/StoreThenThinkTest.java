@@ -21,16 +21,29 @@ import yett.interview.Answer;
 import yett.interview.Ending;
 import yett.interview.Event;
 import yett.interview.EventText;
+import yett.interview.Expertise;
 import yett.interview.Step;
 import yett.knowledge.Role;
 import yett.record.CaseRecord;
 import yett.record.DispatchPage;
 import yett.record.HandOverSheet;
+import yett.replay.SmallRuleBase;
 import yett.testing.Shipped;
 
 /** An answer is on the disk before anything is made of it, and whatever comes of that. */
 class StoreThenThinkTest {
-  private static final Event NO_NUMBER = new Event.SiteAnswered("leaf-mass", "heavy");
+  private static final Expertise FAILING =
+      SmallRuleBase.with(
+          """
+          package yett.rules.mistaken
+          import yett.rules.Fact.Given
+          rule "has a mistake"
+          when
+            Given(outcome == "slap")
+          then
+            Integer.parseInt("a mistake in a rule");
+          end
+          """);
 
   @TempDir private Path folder;
   private TypedCase typed;
@@ -47,43 +60,40 @@ class StoreThenThinkTest {
 
   @Test
   void an_answer_that_the_reasoning_fails_on_is_stored_told_and_the_case_goes_on() {
-    try (OpenCase open = typed.open()) {
-      open.record(NO_NUMBER);
+    Event nobody = new Event.Answered("danger-person", new Answer.Chosen("nobody"));
+    Event slap = new Event.Answered("noise-kind", new Answer.Chosen("slap"));
+    Event lit = new Event.Answered("display-lit", new Answer.Chosen("steady"));
+    try (TypedCase other = new TypedCase(folder.resolve("other"), FAILING, Role.TECHNICIAN);
+        OpenCase open = other.open()) {
+      open.record(nobody, slap, lit);
 
-      assertThat(typed.stored()).containsExactly(NO_NUMBER);
-      assertThat(open.moment().apart())
-          .extracting(a -> a.entry().event())
-          .containsExactly(NO_NUMBER);
-      assertThat(open.moment().step()).isInstanceOf(Step.AskDangers.class);
-    }
-    typed.type("0", "", "2", "0");
-
-    assertThat(typed.stored()).hasSizeGreaterThan(8).contains(NO_NUMBER);
-    try (OpenCase open = typed.open()) {
-      assertThat(open.moment().step()).isInstanceOf(Step.Ask.class);
+      assertThat(other.stored()).containsExactly(nobody, slap, lit);
       assertThat(open.moment().apart()).hasSize(1);
+      assertThat(open.moment().apart().get(0).entry().event()).isEqualTo(slap);
+      assertThat(open.moment().state().answers()).hasSize(2);
+      assertThat(open.moment().step()).isInstanceOf(Step.AskSite.class);
+      assertThat(new CaseRecord(FAILING.base()).markdown(open.moment(), "1", "Fish dock"))
+          .contains("Kept, and left out of the reasoning", "slap");
+      other.type("", "save");
+      assertThat(other.stored()).last().isEqualTo(new Event.SiteTaken());
     }
   }
 
   @Test
-  void of_several_only_those_are_set_apart_that_the_reasoning_fails_on() {
-    Event good = new Event.SiteAnswered("chain-span", "7 m");
-    try (OpenCase open = typed.open()) {
-      open.record(good, NO_NUMBER, new Event.SiteTaken(), new Event.SiteAnswered("chain-span", ""));
+  void who_answers_is_told_at_once_what_the_reasoning_fails_on() {
+    try (TypedCase other = new TypedCase(folder.resolve("other"), FAILING, Role.TECHNICIAN);
+        OpenCase open = other.open()) {
+      other.sitting(open).record(new Event.Answered("noise-kind", new Answer.Chosen("slap")));
 
-      assertThat(open.moment().apart()).extracting(a -> a.entry().number()).containsOnly(3L, 5L);
-      assertThat(open.moment().state().site()).containsEntry("chain-span", "7 m");
-      assertThat(open.moment().state().siteTaken()).isTrue();
+      assertThat(other.screen()).contains("cannot reason with it", "a mistake in a rule");
     }
   }
 
-  /**
-   * Every kind of event, with what only a mistake, another version or somebody's hand can write.
-   */
+  /** Every kind of event, with what only a mistake, another version or a hand can write. */
   static Stream<Event> oddities() {
     return Stream.of(
         new Event.Opened("", Role.CALLER, ""),
-        NO_NUMBER,
+        new Event.SiteAnswered("leaf-mass", "heavy"),
         new Event.SiteAnswered("no-such-question", "1"),
         new Event.SiteAnswered("duty-class", "no-such-choice"),
         new Event.SiteTaken(),
@@ -188,7 +198,8 @@ class StoreThenThinkTest {
   }
 
   private Map<String, String> known() {
-    return new GateMemory(typed.casebook(), java.time.Clock.systemUTC()).known("fish-dock");
+    return new GateMemory(typed.casebook(), java.time.Clock.systemUTC())
+        .known("Fish dock", Shipped.base());
   }
 
   @Test
@@ -217,7 +228,7 @@ class StoreThenThinkTest {
   void a_gate_of_which_nothing_unusual_was_said_is_known_too() {
     typed.type("0", "");
 
-    assertThat(typed.casebook().site("fish-dock")).isPresent();
+    assertThat(typed.casebook().site("Fish dock")).isPresent();
   }
 
   @Test

@@ -34,7 +34,7 @@ final class TypedCase implements AutoCloseable {
     this.role = role;
     this.folder = folder;
     this.casebook = Casebook.open(folder.resolve("casebook.db"));
-    this.id = casebook.newCase("fish-dock", Instant.parse("2026-11-25T09:30:00Z"));
+    this.id = casebook.newCase("Fish dock", Instant.parse("2026-11-25T09:30:00Z"));
     try (OpenCase open = open()) {
       open.record(new Event.Opened("Fish dock", role, "f"));
     }
@@ -56,18 +56,25 @@ final class TypedCase implements AutoCloseable {
   }
 
   void type(Map<String, String> knownSite, String... lines) {
+    try (OpenCase open = open()) {
+      new Conversation(console(lines), open, knownSite).run();
+    }
+  }
+
+  /** Nothing is typed at it; what it says is on the screen. */
+  Sitting sitting(OpenCase open) {
+    return new Sitting(console(), open);
+  }
+
+  private PlainConsole console(String... lines) {
     String typed = String.join("\n", lines) + "\n";
     PrintStream out = new PrintStream(screen, true, StandardCharsets.UTF_8);
-    PlainConsole console =
-        new PlainConsole(
-            new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)),
-            out,
-            out,
-            new Layout(100, false, true),
-            true);
-    try (OpenCase open = open()) {
-      new Conversation(console, open, knownSite).run();
-    }
+    return new PlainConsole(
+        new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)),
+        out,
+        out,
+        new Layout(100, false, true),
+        true);
   }
 
   /** What was shown so far, with every run of white space as one blank. */

@@ -10,12 +10,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.security.GeneralSecurityException;
+import java.security.Key;
+import java.security.KeyStore;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.compress.archivers.tar.TarArchiveEntry;
 import org.apache.commons.compress.archivers.tar.TarArchiveInputStream;
@@ -37,27 +41,38 @@ public final class PostgresServer implements AutoCloseable {
           "postgres-darwin-arm_64.txz",
           "postgres-darwin-x86_64.txz",
           "postgres-windows-x86_64.txz");
+  private static final String PASSWORD_OF_STORE = "foxglove";
   private static final String NOBODY = "65534";
-  private static final long PATIENCE_SECONDS = 60;
+
+  /** So long a busy machine may take; nothing waits for it where all is well. */
+  private static final String PATIENCE_SECONDS = "600";
+
+  /** Nobody needs what a test wrote after the power went. */
+  private static final List<String> HASTY = List.of("fsync=off");
+
+  private static final List<String> ENCRYPTED = List.of("fsync=off", "ssl=on");
   private static final AtomicInteger DATABASES = new AtomicInteger();
 
   private final Path programs;
   private final Path directory;
-  private final boolean safe;
+  private final List<String> settings;
   private final int port;
 
-  private PostgresServer(boolean safe) throws IOException {
-    this.safe = safe;
+  private PostgresServer(List<String> settings) throws IOException {
+    this.settings = settings;
     this.programs = unpacked();
     this.directory = Files.createTempDirectory("yett-postgres-data");
     this.port = freePort();
     Runtime.getRuntime().addShutdownHook(new Thread(this::close));
     layOut();
+    if (settings.equals(ENCRYPTED)) {
+      certify();
+    }
     start();
   }
 
   private static final class Shared {
-    private static final PostgresServer SERVER = started(false);
+    private static final PostgresServer SERVER = started(HASTY);
   }
 
   /** The server for all tests; nobody stops it. It does not wait for the disk. */
@@ -67,17 +82,24 @@ public final class PostgresServer implements AutoCloseable {
 
   /** A server that the caller may stop and must close. */
   public static PostgresServer own() {
-    return started(false);
+    return started(HASTY);
+  }
+
+  /**
+   * The same, which also takes encrypted connections, with a certificate that nobody vouches for.
+   */
+  public static PostgresServer encrypted() {
+    return started(ENCRYPTED);
   }
 
   /** The same, which waits for the disk at every commit: for measurements. */
   public static PostgresServer durable() {
-    return started(true);
+    return started(List.of());
   }
 
-  private static PostgresServer started(boolean safe) {
+  private static PostgresServer started(List<String> settings) {
     try {
-      return new PostgresServer(safe);
+      return new PostgresServer(settings);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -100,9 +122,15 @@ public final class PostgresServer implements AutoCloseable {
     return url(name);
   }
 
-  /** The address of a database with user and password. */
+  /**
+   * The address of a database with user and password. The program itself gives up soon, because
+   * somebody waits; a test waits as long as a busy machine takes.
+   */
   public String url(String database) {
-    return address(database) + "?user=" + USER + "&password=" + PASSWORD;
+    return address(database)
+        + ("?user=" + USER + "&password=" + PASSWORD)
+        + ("&connectTimeout=" + PATIENCE_SECONDS + "&loginTimeout=" + PATIENCE_SECONDS)
+        + ("&socketTimeout=" + PATIENCE_SECONDS);
   }
 
   /** The same without them. */
@@ -122,7 +150,7 @@ public final class PostgresServer implements AutoCloseable {
 
   /** Begins to serve, on the same port as before. */
   public void start() {
-    String settings = "-p " + port + " -c listen_addresses=127.0.0.1 -c unix_socket_directories=''";
+    String all = "-p " + port + " -c listen_addresses=127.0.0.1 -c unix_socket_directories=''";
     run(
         "pg_ctl",
         "-D",
@@ -130,14 +158,16 @@ public final class PostgresServer implements AutoCloseable {
         "-l",
         directory.resolve("log").toString(),
         "-w",
+        "-t",
+        PATIENCE_SECONDS,
         "-o",
-        settings + (safe ? "" : " -c fsync=off"),
+        all + settings.stream().map(setting -> " -c " + setting).collect(Collectors.joining()),
         "start");
   }
 
   /** Ends all connections at once, as a server that crashes. */
   public void crash() {
-    run("pg_ctl", "-D", data(), "-w", "-m", "immediate", "stop");
+    run("pg_ctl", "-D", data(), "-w", "-t", PATIENCE_SECONDS, "-m", "immediate", "stop");
   }
 
   @Override
@@ -180,6 +210,47 @@ public final class PostgresServer implements AutoCloseable {
         "--no-instructions");
   }
 
+  /** The JDK has a program that makes certificates, PostgreSQL wants them as text. */
+  private void certify() throws IOException {
+    Path store = directory.resolve("store");
+    var keytool =
+        new ProcessBuilder(
+            Path.of(System.getProperty("java.home"), "bin", "keytool").toString(),
+            "-genkeypair",
+            "-keystore",
+            store.toString(),
+            "-storepass",
+            PASSWORD_OF_STORE,
+            "-alias",
+            USER,
+            "-keyalg",
+            "RSA",
+            "-dname",
+            "CN=casebook.harrow-quay.example");
+    try (InputStream made = keytool.redirectErrorStream(true).start().getInputStream()) {
+      made.readAllBytes();
+      KeyStore keys = KeyStore.getInstance(store.toFile(), PASSWORD_OF_STORE.toCharArray());
+      Key key = keys.getKey(USER, PASSWORD_OF_STORE.toCharArray());
+      pem("server.key", "PRIVATE KEY", key.getEncoded());
+      pem("server.crt", "CERTIFICATE", keys.getCertificate(USER).getEncoded());
+    } catch (GeneralSecurityException e) {
+      throw new IOException(e);
+    }
+  }
+
+  private void pem(String name, String what, byte[] content) throws IOException {
+    Path file = Path.of(data()).resolve(name);
+    String text = Base64.getMimeEncoder(64, new byte[] {'\n'}).encodeToString(content);
+    Files.writeString(
+        file, "-----BEGIN " + what + "-----\n" + text + "\n-----END " + what + "-----\n");
+    if (root()) {
+      giveAway(file);
+    }
+    if (file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+      Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
+    }
+  }
+
   private static void giveAway(Path path) throws IOException {
     Files.setOwner(
         path, path.getFileSystem().getUserPrincipalLookupService().lookupPrincipalByName(NOBODY));
@@ -206,8 +277,7 @@ public final class PostgresServer implements AutoCloseable {
               .redirectErrorStream(true)
               .redirectOutput(output.toFile())
               .start();
-      if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS) || process.exitValue() != 0) {
-        process.destroyForcibly();
+      if (process.waitFor() != 0) {
         throw new IllegalStateException(command + ": " + Files.readString(output));
       }
     } catch (IOException e) {

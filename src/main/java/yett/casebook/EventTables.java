@@ -1,0 +1,136 @@
+package yett.casebook;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** The SQL of events, each sealed; the caller holds the transaction. */
+final class EventTables {
+  private final JdbcClient client;
+
+  EventTables(JdbcClient client) {
+    this.client = client;
+  }
+
+  List<StoredEvent> after(CaseId id, long seq) {
+    return rows(id.toString(), seq).stream().map(EventRow::event).toList();
+  }
+
+  /** As they stand, readable or not. */
+  List<EventRow> rows(String caseId) {
+    return rows(caseId, Long.MIN_VALUE);
+  }
+
+  private List<EventRow> rows(String caseId, long after) {
+    return client
+        .sql(
+            "select "
+                + EventRow.COLUMNS
+                + " from case_event where case_id = ? and seq > ? order by seq")
+        .params(caseId, after)
+        .query((row, n) -> EventRow.of(row))
+        .list();
+  }
+
+  /**
+   * The events of several cases at once: thousands of questions to a server take their time. A case
+   * that cannot be read is not among them.
+   */
+  Map<CaseId, List<StoredEvent>> of(List<CaseId> ids) {
+    Map<String, CaseId> wanted = new HashMap<>();
+    Map<CaseId, List<StoredEvent>> events = new HashMap<>();
+    for (CaseId id : ids) {
+      wanted.put(id.toString(), id);
+      events.put(id, new ArrayList<>());
+    }
+    if (ids.isEmpty()) {
+      return events;
+    }
+    Set<CaseId> unreadable = new HashSet<>();
+    for (EventRow row : rows(wanted.keySet())) {
+      CaseId id = wanted.get(row.caseId());
+      if (row.isReadable()) {
+        events.get(id).add(row.event());
+      } else {
+        unreadable.add(id);
+      }
+    }
+    events.keySet().removeAll(unreadable);
+    return events;
+  }
+
+  /** Of several cases, as they stand, by case and number. */
+  List<EventRow> rows(Set<String> caseIds) {
+    return client
+        .sql(
+            "select "
+                + EventRow.COLUMNS
+                + " from case_event where case_id in (:ids) order by case_id, seq")
+        .param("ids", caseIds)
+        .query((row, n) -> EventRow.of(row))
+        .list();
+  }
+
+  /**
+   * Adds events at the end of a case.
+   *
+   * @param seal of the event before them
+   * @return the seal of the last of them
+   */
+  String add(CaseId id, String seal, List<StoredEvent> events) {
+    String last = seal;
+    for (StoredEvent event : events) {
+      EventRow row = EventRow.of(id, event).sealed(last);
+      insert(row);
+      last = row.seal();
+    }
+    return last;
+  }
+
+  void insert(EventRow row) {
+    client
+        .sql("insert into case_event (" + EventRow.COLUMNS + ") values (?, ?, ?, ?, ?, ?, ?)")
+        .params(row.caseId(), row.seq(), row.at(), row.by(), row.type(), row.body(), row.seal())
+        .update();
+  }
+
+  /** Puts a row in the place of the one with its number. */
+  void replace(EventRow row) {
+    client
+        .sql(
+            "update case_event set at = ?, written_by = ?, type = ?, body = ?, seal = ?"
+                + " where case_id = ? and seq = ?")
+        .params(row.at(), row.by(), row.type(), row.body(), row.seal(), row.caseId(), row.seq())
+        .update();
+  }
+
+  /**
+   * The only change of what stands there: words that people want forgotten. What follows is sealed
+   * anew, but what was not as it was sealed before is not so afterwards either.
+   *
+   * @param left what takes the place of the words, by number of the event
+   * @return the seal of the last event
+   */
+  String forget(CaseId id, Map<Long, String> left) {
+    String sealedBefore = Seals.NONE;
+    String seal = Seals.NONE;
+    for (EventRow row : rows(id.toString())) {
+      String body = left.get(row.seq());
+      EventRow next =
+          body == null ? row : EventRow.of(id, row.event().forgotten(body)).sealedAs(row.seal());
+      if (row.isSealedAfter(sealedBefore)) {
+        next = next.sealed(seal);
+      }
+      if (!next.equals(row)) {
+        replace(next);
+      }
+      sealedBefore = row.seal();
+      seal = next.seal();
+    }
+    return seal;
+  }
+}

@@ -1,0 +1,243 @@
+package yett.interview;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import yett.knowledge.Check;
+import yett.knowledge.Measures;
+import yett.knowledge.Repair;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SiteQuestion;
+import yett.quantity.ReadingException;
+
+/**
+ * Whether the events of a case are such as somebody could have entered: outcomes that the check
+ * has, readings that can be, repairs that there are, a closing with its proofs. What comes from a
+ * file is held to this, as what is typed is by the questions.
+ *
+ * <p>A case that was made with other cards may speak of checks and questions that are not here: the
+ * interview passes over them, and so does this.
+ */
+public final class Sense {
+  private static final int LONGEST = 10_000;
+
+  /** A reading was rounded by no more than this when it was typed and kept. */
+  private static final double SAME = 1e-6;
+
+  private final RuleBase base;
+  private final SiteFacts sites;
+
+  public Sense(RuleBase base) {
+    this.base = base;
+    this.sites = new SiteFacts(base);
+  }
+
+  /**
+   * What nobody can have entered.
+   *
+   * @param event its number
+   * @param words a sentence without its point, with nothing of the event in it but known ids
+   */
+  public record Doubt(long event, String words) {}
+
+  public List<Doubt> doubts(List<Entry> entries) {
+    return new Reading(entries).doubts();
+  }
+
+  private final class Reading {
+    private final List<Entry> entries;
+    private final boolean ourCards;
+    private final List<Doubt> doubts = new ArrayList<>();
+    private long at;
+
+    Reading(List<Entry> entries) {
+      this.entries = entries;
+      this.ourCards =
+          entries.stream()
+              .anyMatch(
+                  e ->
+                      e.event() instanceof Event.Opened o
+                          && base.fingerprint().equals(o.ruleBase()));
+    }
+
+    List<Doubt> doubts() {
+      boolean closed = false;
+      for (int i = 0; i < entries.size(); i++) {
+        Entry entry = entries.get(i);
+        at = entry.number();
+        Event event = entry.event();
+        doubt(i == 0 != event instanceof Event.Opened, "a case begins by being opened, and once");
+        boolean beside = event instanceof Event.Noted || event instanceof Event.Said;
+        doubt(closed && !beside, "the case was closed before it");
+        look(entry);
+        if (event instanceof Event.Closed c) {
+          closed = true;
+          if (doubts.isEmpty()) {
+            closing(c.ending(), entries.subList(0, i));
+          }
+        }
+      }
+      return List.copyOf(doubts);
+    }
+
+    private void doubt(boolean doubtful, String words) {
+      if (doubtful) {
+        doubts.add(new Doubt(at, words));
+      }
+    }
+
+    private void look(Entry entry) {
+      Event event = entry.event();
+      if (event instanceof Event.SiteAnswered e) {
+        siteAnswer(e);
+      } else if (event instanceof Event.Complained e) {
+        known(e.complaints(), base.complaints().stream().map(Check::id).toList(), "complaint");
+      } else if (event instanceof Event.Happened e) {
+        known(e.histories(), base.histories().keySet(), "history");
+      } else if (event instanceof Event.Pressed e) {
+        known(e.pressing(), base.telephone().pressing().keySet(), "reason to hurry");
+      } else if (event instanceof Event.Answered e) {
+        answer(e.check(), e.answer(), entry.by());
+      } else if (event instanceof Event.Corrected e) {
+        earlier(e.event())
+            .ifPresentOrElse(
+                a -> answer(a.check(), e.answer(), entry.by()),
+                () -> doubt(true, "it corrects what is no earlier answer"));
+      } else if (event instanceof Event.Kept e) {
+        doubt(
+            earlier(e.first()).isEmpty() || earlier(e.second()).isEmpty(),
+            "it is about what is no earlier answer");
+      } else if (event instanceof Event.Retracted e) {
+        doubt(e.event() < 1 || e.event() >= at, "it takes back what was not entered before it");
+      } else if (event instanceof Event.Repaired e) {
+        repair(e, entry.by());
+      } else {
+        lookFurther(event);
+      }
+    }
+
+    private void lookFurther(Event event) {
+      if (event instanceof Event.SetUpEntered e) {
+        known(List.of(e.setUp()), base.setUps().keySet(), "set-up");
+      } else if (event instanceof Event.SetUpLeft e) {
+        known(List.of(e.setUp()), base.setUps().keySet(), "set-up");
+      } else if (event instanceof Event.MadeSafe e) {
+        known(List.of(e.stop()), base.stops().keySet(), "stop");
+      } else if (event instanceof Event.Reopened e) {
+        known(List.of(e.proof()), base.proofs().stream().map(Check::id).toList(), "proof");
+      } else if (event instanceof Event.Noted e) {
+        text(e.text());
+      } else if (event instanceof Event.Said e) {
+        text(e.words());
+      } else if (event instanceof Event.GaveUp e) {
+        text(e.why());
+      } else if (event instanceof Event.Opened e) {
+        text(e.site());
+        doubt(e.site().isBlank(), "the gate has no name");
+      }
+    }
+
+    private void text(String text) {
+      doubt(text.length() > LONGEST, "nobody can type so long a text");
+    }
+
+    private void known(List<String> ids, Collection<String> cards, String what) {
+      doubt(!List.copyOf(cards).containsAll(ids), "there is no such " + what);
+    }
+
+    private void siteAnswer(Event.SiteAnswered e) {
+      SiteQuestion question = base.siteQuestions().get(e.question());
+      if (question == null) {
+        doubt(ourCards, "there is no such question on the site");
+      } else {
+        doubt(!SiteFacts.canBe(question, e.answer()), question.id() + " has no such answer");
+      }
+    }
+
+    private void answer(String id, Answer answer, Role by) {
+      Check check = base.checks().get(id);
+      if (check == null) {
+        doubt(ourCards, "there is no such check");
+        return;
+      }
+      doubt(ourCards && !by.may(check.who()), id + " is not for a " + by.word());
+      if (answer instanceof Answer.Chosen chosen) {
+        doubt(check.indexOf(chosen.outcome()) < 0, id + " has no such outcome");
+      } else if (answer instanceof Answer.Read read) {
+        doubt(
+            check.measures().isEmpty() || !isReading(check.measures().get(), read),
+            "it is no reading that " + id + " can have");
+      }
+    }
+
+    private void repair(Event.Repaired e, Role by) {
+      Repair repair = base.repairs().get(e.repair());
+      doubt(repair == null, "there is no such repair");
+      if (repair != null && e.done()) {
+        doubt(ourCards && !by.may(repair.who()), repair.id() + " is not for a " + by.word());
+      }
+    }
+
+    private Optional<Event.Answered> earlier(long number) {
+      return entries.stream()
+          .filter(e -> e.number() == number && number < at)
+          .map(Entry::event)
+          .filter(Event.Answered.class::isInstance)
+          .map(Event.Answered.class::cast)
+          .findFirst();
+    }
+
+    private void closing(Ending ending, List<Entry> before) {
+      if (ending != Ending.REPAIRED && ending != Ending.SOLVED) {
+        return;
+      }
+      CaseState state = CaseState.of(before);
+      doubt(!state.cured(), "it is closed as " + ending.words() + ", and the gate never ran");
+      List<String> proofs =
+          ending == Ending.REPAIRED
+              ? sites.proofs(state.site()).stream().map(Check::id).toList()
+              : proofsOfRepairs(state);
+      for (String proof : proofs) {
+        doubt(
+            !state
+                .answer(proof)
+                .map(CaseState.Answered::answer)
+                .equals(Optional.of(new Answer.Chosen(Check.PASS))),
+            "it is closed as " + ending.words() + ", and " + proof + " is not passed");
+      }
+    }
+
+    /** Of what was done; what was not done needs no proof on the telephone. */
+    private List<String> proofsOfRepairs(CaseState state) {
+      List<String> here = sites.proofs(state.site()).stream().map(Check::id).toList();
+      return state.deeds().stream()
+          .flatMap(d -> d.event() instanceof Event.Repaired r ? repair(r).stream() : null)
+          .flatMap(r -> r.proofs().stream())
+          .filter(here::contains)
+          .distinct()
+          .toList();
+    }
+
+    private Optional<Repair> repair(Event.Repaired e) {
+      return Optional.ofNullable(base.repairs().get(e.repair()));
+    }
+  }
+
+  private static Optional<Double> typed(Measures measures, String text) {
+    try {
+      return Optional.of(measures.parse(text)).filter(measures::possible);
+    } catch (ReadingException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** The number counts and the text is shown: they must say the same. */
+  private static boolean isReading(Measures measures, Answer.Read read) {
+    return Double.isFinite(read.value())
+        && typed(measures, read.typed())
+            .filter(v -> Math.abs(v - read.value()) <= SAME * Math.max(1, Math.abs(v)))
+            .isPresent();
+  }
+}
