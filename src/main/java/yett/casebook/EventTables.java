@@ -6,14 +6,17 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The SQL of events, each sealed; the caller holds the transaction. */
 final class EventTables {
+  private final JdbcTemplate template;
   private final JdbcClient client;
 
-  EventTables(JdbcClient client) {
-    this.client = client;
+  EventTables(JdbcTemplate template) {
+    this.template = template;
+    this.client = JdbcClient.create(template);
   }
 
   List<StoredEvent> after(CaseId id, long seq) {
@@ -83,29 +86,27 @@ final class EventTables {
    */
   String add(CaseId id, String seal, List<StoredEvent> events) {
     String last = seal;
+    List<Object[]> rows = new ArrayList<>();
     for (StoredEvent event : events) {
       EventRow row = EventRow.of(id, event).sealed(last);
-      insert(row);
+      rows.add(
+          new Object[] {
+            row.caseId(), row.seq(), row.at(), row.by(), row.type(), row.body(), row.seal()
+          });
       last = row.seal();
     }
+    template.batchUpdate(
+        "insert into case_event (" + EventRow.COLUMNS + ") values (?, ?, ?, ?, ?, ?, ?)", rows);
     return last;
   }
 
-  void insert(EventRow row) {
-    client
-        .sql("insert into case_event (" + EventRow.COLUMNS + ") values (?, ?, ?, ?, ?, ?, ?)")
-        .params(row.caseId(), row.seq(), row.at(), row.by(), row.type(), row.body(), row.seal())
-        .update();
-  }
-
-  /** Puts a row in the place of the one with its number. */
-  void replace(EventRow row) {
-    client
-        .sql(
-            "update case_event set at = ?, written_by = ?, type = ?, body = ?, seal = ?"
-                + " where case_id = ? and seq = ?")
-        .params(row.at(), row.by(), row.type(), row.body(), row.seal(), row.caseId(), row.seq())
-        .update();
+  /** Puts each row in the place of the one with its number. */
+  void replace(List<EventRow> rows) {
+    template.batchUpdate(
+        "update case_event set type = ?, body = ?, seal = ? where case_id = ? and seq = ?",
+        rows.stream()
+            .map(r -> new Object[] {r.type(), r.body(), r.seal(), r.caseId(), r.seq()})
+            .toList());
   }
 
   /**
@@ -118,6 +119,7 @@ final class EventTables {
   String forget(CaseId id, Map<Long, String> left) {
     String sealedBefore = Seals.NONE;
     String seal = Seals.NONE;
+    List<EventRow> changed = new ArrayList<>();
     for (EventRow row : rows(id.toString())) {
       String body = left.get(row.seq());
       EventRow next =
@@ -126,11 +128,12 @@ final class EventTables {
         next = next.sealed(seal);
       }
       if (!next.equals(row)) {
-        replace(next);
+        changed.add(next);
       }
       sealedBefore = row.seal();
       seal = next.seal();
     }
+    replace(changed);
     return seal;
   }
 }

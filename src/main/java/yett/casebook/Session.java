@@ -3,6 +3,7 @@ package yett.casebook;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.datasource.SingleConnectionDataSource;
 
@@ -28,8 +29,9 @@ final class Session implements AutoCloseable {
     this.snapshots =
         new Transactions(
             database.getConnection(), embedded ? SqliteFile.SNAPSHOT : PostgresServer.SNAPSHOT);
-    var client = JdbcClient.create(database);
-    this.events = new EventTables(client);
+    var template = new JdbcTemplate(database);
+    var client = JdbcClient.create(template);
+    this.events = new EventTables(template);
     this.cases = new CaseTables(client, events);
     this.audits = new AuditTables(client, cases, events);
     this.sites = new SiteTables(client);

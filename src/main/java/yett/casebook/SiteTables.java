@@ -59,6 +59,11 @@ final class SiteTables {
         row.getString("site_id"),
         row.getString("name"),
         row.getString("body"),
-        Instant.parse(row.getString("saved_at")));
+        time(row.getString("saved_at")));
+  }
+
+  /** Nothing hangs on when a gate was described: what was described is not lost with it. */
+  private static Instant time(String column) {
+    return Storable.isTime(column) ? Instant.parse(column) : Instant.EPOCH;
   }
 }

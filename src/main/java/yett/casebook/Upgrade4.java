@@ -8,6 +8,7 @@ import java.util.Map;
 import org.flywaydb.core.api.MigrationVersion;
 import org.flywaydb.core.api.migration.Context;
 import org.flywaydb.core.api.migration.JavaMigration;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.datasource.SingleConnectionDataSource;
 
@@ -32,18 +33,20 @@ final class Upgrade4 implements JavaMigration {
   }
 
   private void migrate(Connection connection) {
-    var client = JdbcClient.create(new SingleConnectionDataSource(connection, true));
-    var events = new EventTables(client);
+    var template = new JdbcTemplate(new SingleConnectionDataSource(connection, true));
+    var client = JdbcClient.create(template);
+    var events = new EventTables(template);
     Map<String, String> names = sites(client);
     long written = 0;
     for (var line : lines(client)) {
       List<EventRow> rows = events.rows(line.id());
       String seal = Seals.NONE;
+      List<EventRow> sealed = new ArrayList<>();
       for (EventRow row : rows) {
-        EventRow sealed = row.sealed(seal);
-        events.replace(sealed);
-        seal = sealed.seal();
+        sealed.add(row.sealed(seal));
+        seal = sealed.get(sealed.size() - 1).seal();
       }
+      events.replace(sealed);
       String site =
           SiteName.told(rows.stream().map(r -> new SiteName.EventText(r.type(), r.body())))
               .map(name -> names.getOrDefault(SiteName.spelled(name), name))

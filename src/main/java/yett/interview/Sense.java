@@ -141,6 +141,9 @@ public final class Sense {
 
     private void text(String text) {
       doubt(text.length() > LONGEST, "nobody can type so long a text");
+      doubt(
+          text.codePoints().anyMatch(c -> Character.isISOControl(c) && c != '\n'),
+          "nobody can type what is in its text");
     }
 
     private void known(List<String> ids, Collection<String> cards, String what) {

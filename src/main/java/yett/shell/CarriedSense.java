@@ -46,6 +46,10 @@ final class CarriedSense {
         || !LINE.matcher(carried.summary().title()).matches()) {
       return Optional.of("its title or cause is none that this program writes");
     }
+    if (carried.people().stream()
+        .anyMatch(p -> !LINE.matcher(p.name()).matches() || !LINE.matcher(p.phone()).matches())) {
+      return Optional.of("what it tells of people is nothing that anybody could have typed");
+    }
     List<StoredEvent> stored =
         IntStream.range(0, events.size())
             .mapToObj(

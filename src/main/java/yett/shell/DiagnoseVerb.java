@@ -101,19 +101,19 @@ final class DiagnoseVerb extends Verb {
     }
     console.show(Block.heading("Which gate?"));
     if (!sites.isEmpty()) {
-      console.show(Block.numbered(sites.stream().map(SiteRecord::name).toList()));
+      console.show(Block.numbered(sites.stream().map(SiteRecord::id).toList()));
     }
     while (true) {
       Input input =
           console.ask(
               sites.isEmpty() ? "Name of the gate> " : "Number, or the name of another gate> ",
-              sites.stream().map(SiteRecord::name).toList());
+              sites.stream().map(SiteRecord::id).toList());
       if (!(input instanceof Input.Line line)) {
         return Optional.empty();
       }
       String text = line.text().strip().replaceAll("\\s+", " ");
       if (text.matches("\\d{1,3}") && Integer.parseInt(text) <= sites.size() && !text.equals("0")) {
-        return Optional.of(sites.get(Integer.parseInt(text) - 1).name());
+        return Optional.of(sites.get(Integer.parseInt(text) - 1).id());
       }
       if (!text.isEmpty() && !Gates.isName(text)) {
         console.show(Block.paragraph(Gates.NO_NAME));

@@ -193,6 +193,14 @@ class VerifyTest {
   }
 
   @Test
+  void a_gate_is_not_lost_with_the_time_at_which_it_was_described() throws SQLException {
+    casebook.saveSite(new SiteRecord("Ferry", "Ferry", "{}", Writer.AT));
+    Store.execute(address, "update site_revision set saved_at = 'noon'");
+
+    assertThat(casebook.sites()).extracting(SiteRecord::name).containsExactly("Ferry");
+  }
+
+  @Test
   void one_case_that_cannot_be_read_keeps_none_of_the_others_from_being_found()
       throws SQLException {
     Store.execute(

@@ -65,6 +65,9 @@ class SenseTest {
         new Event.Corrected(1, new Answer.Chosen("dark")),
         new Event.MadeSafe("moon"),
         new Event.Noted("x".repeat(10_001)),
+        new Event.Noted("\u001b[2J"),
+        new Event.Said("\u009b2J"),
+        new Event.GaveUp("\u0007"),
         new Event.Opened("Fish dock", Role.CALLER, "f"),
         new Event.Closed(Ending.REPAIRED),
         new Event.Closed(Ending.SOLVED));

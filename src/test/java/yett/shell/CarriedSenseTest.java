@@ -13,6 +13,7 @@ import yett.casebook.CarriedSite;
 import yett.casebook.CaseId;
 import yett.casebook.CaseState;
 import yett.casebook.NewEvent;
+import yett.casebook.Person;
 import yett.casebook.SiteRecord;
 import yett.casebook.Summary;
 import yett.interview.Event;
@@ -80,6 +81,18 @@ class CarriedSenseTest {
     assertThat(against(carried(CaseState.CLOSED, "begun"))).contains("closed, and was not");
     assertThat(against(carried(CaseState.OPEN, "\u009b2J"))).contains("title");
     assertThat(against(carried(CaseState.OPEN, "x".repeat(301)))).contains("title");
+    CarriedCase plain = carried(CaseState.OPEN, "begun");
+    assertThat(
+            against(
+                new CarriedCase(
+                    plain.uid(),
+                    plain.id(),
+                    plain.siteId(),
+                    AT,
+                    plain.summary(),
+                    plain.events(),
+                    List.of(new Person(Person.Part.CALLER, "\u001b[2J", "")))))
+        .contains("people");
     NewEvent[] many = new NewEvent[10_000];
     java.util.Arrays.fill(
         many, new NewEvent(AT, "caller", "noted", "{\"type\":\"noted\",\"text\":\"x\"}"));
