@@ -29,6 +29,7 @@ import org.kie.api.builder.KieBuilder;
 import org.kie.api.builder.KieFileSystem;
 import org.kie.api.builder.Message;
 import org.kie.api.builder.ReleaseId;
+import yett.files.Room;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.History;
@@ -124,6 +125,9 @@ public final class RuleCache {
   /** Writes compiled rules where the next start finds them, or else where this one can. */
   private static Path keep(Path file, byte[] compiled) throws IOException {
     try {
+      if (!Room.besidesAnswers(file, compiled.length)) {
+        throw new IOException("no room but for answers");
+      }
       Files.createDirectories(file.getParent());
       write(file, compiled);
       return file;
@@ -152,8 +156,12 @@ public final class RuleCache {
 
   private static void write(Path file, byte[] bytes) throws IOException {
     Path part = Files.createTempFile(file.getParent(), "rules", ".part");
-    Files.write(part, bytes);
-    Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+    try {
+      Files.write(part, bytes);
+      Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+    } finally {
+      Files.deleteIfExists(part);
+    }
   }
 
   private static byte[] compile(RuleBase base) {

@@ -16,6 +16,7 @@ import yett.casebook.Outbox;
 import yett.casebook.Parcel;
 import yett.console.Console;
 import yett.console.Consoles;
+import yett.console.NativeTerminal;
 import yett.console.Output;
 import yett.files.OwnFiles;
 import yett.interview.Expertise;
@@ -40,6 +41,7 @@ final class Desk implements AutoCloseable {
 
   synchronized Console console() {
     if (console == null) {
+      NativeTerminal.share(directory.cache());
       console = Consoles.choose(environment);
     }
     return console;
