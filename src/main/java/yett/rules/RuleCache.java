@@ -29,6 +29,7 @@ import org.kie.api.builder.KieBuilder;
 import org.kie.api.builder.KieFileSystem;
 import org.kie.api.builder.Message;
 import org.kie.api.builder.ReleaseId;
+import yett.files.OwnFiles;
 import yett.files.Room;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
@@ -128,7 +129,7 @@ public final class RuleCache {
       if (!Room.besidesAnswers(file, compiled.length)) {
         throw new IOException("no room but for answers");
       }
-      Files.createDirectories(file.getParent());
+      OwnFiles.folder(file.getParent());
       write(file, compiled);
       return file;
     } catch (IOException e) {

@@ -37,7 +37,6 @@ class DoorsIT {
   @Test
   @DisabledOnOs(OS.WINDOWS)
   void whichever_command_comes_first_what_is_kept_is_for_its_owner_alone() throws IOException {
-    run("practice", "progress");
     Pipe.Result exercise = run("practice", "--seed", "7");
     assertThat(exercise.stderr()).isEmpty();
     run("cases");
