@@ -12,6 +12,7 @@ public class Yett {
   private static final int SOFTWARE = 70;
 
   public static void main(String[] args) {
+    Output.keepForOwnWords(line -> Mistakes.ofUser().printed(line));
     Thread.setDefaultUncaughtExceptionHandler((thread, mistake) -> tell(mistake));
     System.exit(run(args));
   }

@@ -87,7 +87,12 @@ final class Troubles {
   }
 
   private static String words(SQLiteException trouble) {
-    return switch (primary(trouble.getResultCode())) {
+    // What readers and writers share is a file, too, and does not grow on a full disk.
+    SQLiteErrorCode kind =
+        trouble.getResultCode() == SQLiteErrorCode.SQLITE_IOERR_SHMSIZE
+            ? SQLiteErrorCode.SQLITE_FULL
+            : primary(trouble.getResultCode());
+    return switch (kind) {
       case SQLITE_NOTADB ->
           "this file is not a casebook. It was not touched. Put a back-up in its place, or move it"
               + " away and a new casebook begins.";

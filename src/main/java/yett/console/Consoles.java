@@ -38,7 +38,7 @@ public final class Consoles {
         terminal instanceof TerminalExt real
             && real.getProvider() != null
             && real.getProvider().isSystemStream(SystemStream.Error);
-    return new TerminalConsole(terminal, utf8(System.err), hasColour(environment), overwrites);
+    return new TerminalConsole(terminal, utf8(Output.err()), hasColour(environment), overwrites);
   }
 
   /** Whether a terminal with this environment may be sent colours (see no-color.org). */
@@ -77,7 +77,7 @@ public final class Consoles {
 
   private static Console plain(Map<String, String> environment, boolean interactive) {
     Layout layout = new Layout(columns(environment), false, isUtf8());
-    return new PlainConsole(System.in, utf8(System.out), utf8(System.err), layout, interactive);
+    return new PlainConsole(System.in, utf8(Output.out()), utf8(Output.err()), layout, interactive);
   }
 
   private static int columns(Map<String, String> environment) {

@@ -2,6 +2,7 @@ package yett.console;
 
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 /**
@@ -9,6 +10,9 @@ import java.util.stream.Collectors;
  * card, a file or a caller wrote is cleaned here, so that it can steer no terminal.
  */
 public final class Output {
+  private static PrintStream ownOut;
+  private static PrintStream ownErr;
+
   private final PrintStream out;
   private final PrintStream err;
 
@@ -18,7 +22,28 @@ public final class Output {
   }
 
   public static Output standard() {
-    return new Output(System.out, System.err);
+    return new Output(out(), err());
+  }
+
+  /**
+   * Keeps the standard streams for the program's own words from here on, once for a whole run. What
+   * libraries print would be neither cleaned nor understood at a gate.
+   *
+   * @param strangers is given each line that somebody else prints
+   */
+  public static synchronized void keepForOwnWords(Consumer<String> strangers) {
+    ownOut = System.out;
+    ownErr = System.err;
+    System.setOut(new PrintStream(new LinesTo(strangers), true, StandardCharsets.UTF_8));
+    System.setErr(new PrintStream(new LinesTo(strangers), true, StandardCharsets.UTF_8));
+  }
+
+  static synchronized PrintStream out() {
+    return ownOut == null ? System.out : ownOut;
+  }
+
+  static synchronized PrintStream err() {
+    return ownErr == null ? System.err : ownErr;
   }
 
   /** Text that is laid out already, such as Markdown, on standard output; one line or several. */

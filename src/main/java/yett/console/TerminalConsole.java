@@ -60,7 +60,8 @@ public final class TerminalConsole implements Console {
   }
 
   /** Whole answers, and behind a comma each of them as the next part of a list. */
-  static List<String> offered(String typed, List<String> answers) {
+  static List<String> offered(String typed, List<String> cards) {
+    List<String> answers = cards.stream().map(Characters::forScreen).toList();
     int comma = typed.lastIndexOf(',');
     if (comma < 0) {
       return answers;

@@ -29,6 +29,8 @@ import org.kie.api.builder.KieBuilder;
 import org.kie.api.builder.KieFileSystem;
 import org.kie.api.builder.Message;
 import org.kie.api.builder.ReleaseId;
+import yett.files.OwnFiles;
+import yett.files.Room;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.History;
@@ -124,7 +126,10 @@ public final class RuleCache {
   /** Writes compiled rules where the next start finds them, or else where this one can. */
   private static Path keep(Path file, byte[] compiled) throws IOException {
     try {
-      Files.createDirectories(file.getParent());
+      if (!Room.besidesAnswers(file, compiled.length)) {
+        throw new IOException("no room but for answers");
+      }
+      OwnFiles.folder(file.getParent());
       write(file, compiled);
       return file;
     } catch (IOException e) {
@@ -152,8 +157,12 @@ public final class RuleCache {
 
   private static void write(Path file, byte[] bytes) throws IOException {
     Path part = Files.createTempFile(file.getParent(), "rules", ".part");
-    Files.write(part, bytes);
-    Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+    try {
+      Files.write(part, bytes);
+      Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+    } finally {
+      Files.deleteIfExists(part);
+    }
   }
 
   private static byte[] compile(RuleBase base) {

@@ -20,6 +20,7 @@ import yett.casebook.Parcel;
 import yett.console.Block;
 import yett.console.Console;
 import yett.console.Consoles;
+import yett.console.NativeTerminal;
 import yett.console.Output;
 import yett.files.OwnFiles;
 import yett.interview.Expertise;
@@ -47,6 +48,7 @@ final class Desk implements AutoCloseable {
 
   synchronized Console console() {
     if (console == null) {
+      NativeTerminal.share(directory.cache());
       console = Consoles.choose(environment);
     }
     return console;

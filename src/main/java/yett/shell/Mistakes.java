@@ -36,7 +36,7 @@ public final class Mistakes {
   /** Notes a mistake; returns what a person is told of it, in a line. */
   public String told(Throwable mistake) {
     try {
-      note("mistake", mistake);
+      note("mistake", trace(mistake));
       return "The program made a mistake and had to stop here. What was answered is saved; resume"
           + " goes on from there. What went wrong is noted for the owners of the project in "
           + file
@@ -50,13 +50,17 @@ public final class Mistakes {
     }
   }
 
-  /**
-   * Adds a note.
-   *
-   * @param trouble what was thrown, or null
-   */
-  synchronized void note(String words, Throwable trouble) throws IOException {
-    byte[] text = text(words, trouble).getBytes(StandardCharsets.UTF_8);
+  /** Notes a line that a library printed: what it means for a person, its user tells. */
+  public void printed(String line) {
+    try {
+      note("printed", line);
+    } catch (IOException | RuntimeException e) {
+      // There is nowhere left to tell it.
+    }
+  }
+
+  synchronized void note(String kind, String words) throws IOException {
+    byte[] text = text(kind, words).getBytes(StandardCharsets.UTF_8);
     if (!Room.besidesAnswers(file, text.length)) {
       throw new IOException("the disk is nearly full");
     }
@@ -73,21 +77,14 @@ public final class Mistakes {
     }
   }
 
-  private static String text(String words, Throwable trouble) {
+  private static String trace(Throwable mistake) {
     StringWriter text = new StringWriter();
-    PrintWriter out = new PrintWriter(text);
-    out.println(
-        Instant.now()
-            + ", Java "
-            + Runtime.version()
-            + ", "
-            + System.getProperty("os.name")
-            + ": "
-            + words);
-    if (trouble != null) {
-      trouble.printStackTrace(out);
-    }
-    String whole = text.toString();
-    return whole.length() <= MOST_OF_ONE ? whole : whole.substring(0, MOST_OF_ONE) + "\n";
+    mistake.printStackTrace(new PrintWriter(text, true));
+    return "Java %s, %s%n%s".formatted(Runtime.version(), System.getProperty("os.name"), text);
+  }
+
+  private static String text(String kind, String words) {
+    String some = words.length() <= MOST_OF_ONE ? words : words.substring(0, MOST_OF_ONE);
+    return Instant.now() + " " + kind + ": " + some + "\n";
   }
 }

@@ -12,6 +12,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
+import java.util.List;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
@@ -19,6 +20,8 @@ import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
 
 class TroublesTest {
   @TempDir Path directory;
@@ -40,6 +43,15 @@ class TroublesTest {
         .isInstanceOf(CasebookException.class)
         .hasMessageStartingWith(file() + ": this file is not a casebook. It was not touched.");
     assertThat(file()).hasContent(letter);
+  }
+
+  /** What SQLite says on a disk without any room, tried on a small one. */
+  @Test
+  void a_disk_that_is_full_is_called_full() {
+    for (var code : List.of(SQLiteErrorCode.SQLITE_FULL, SQLiteErrorCode.SQLITE_IOERR_SHMSIZE)) {
+      assertThat(Troubles.explained("casebook.db", new SQLiteException("no room", code)))
+          .hasMessageStartingWith("casebook.db: the disk is full. The last entry was not written;");
+    }
   }
 
   @Test

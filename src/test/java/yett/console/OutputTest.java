@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -84,6 +86,20 @@ class OutputTest {
     assertThat(lossy.lost()).isFalse();
     lossy.print("a record");
     assertThat(lossy.lost()).isTrue();
+  }
+
+  @Test
+  void what_libraries_print_is_for_the_note_and_never_for_the_screen() {
+    List<String> noted = new ArrayList<>();
+    PrintStream lines = new PrintStream(new LinesTo(noted::add), true, StandardCharsets.UTF_8);
+    lines.println("one");
+    lines.print("tw");
+    lines.print("o\r\nthr\u00e9\u00e9\n");
+    lines.print("left");
+    lines.flush();
+    assertThat(noted).containsExactly("one", "two", "thr\u00e9\u00e9");
+    lines.close();
+    assertThat(noted).endsWith("left").hasSize(4);
   }
 
   private static String text(ByteArrayOutputStream stream) {

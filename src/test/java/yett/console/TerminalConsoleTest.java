@@ -9,6 +9,13 @@ class TerminalConsoleTest {
   private static final List<String> IDS = List.of("chain-slack", "chain-worn");
 
   @Test
+  void what_is_offered_steers_no_terminal() {
+    List<String> hostile = List.of("a\u001b[2Jb\u202e");
+    assertThat(TerminalConsole.offered("", hostile)).containsExactly("a[2Jb");
+    assertThat(TerminalConsole.offered("x,", hostile)).containsExactly("a[2Jb", "x,a[2Jb");
+  }
+
+  @Test
   void whole_answers_are_offered_and_behind_a_comma_the_next_part() {
     assertThat(TerminalConsole.offered("cha", IDS)).isEqualTo(IDS);
     assertThat(TerminalConsole.offered("idler-seized, cha", IDS))

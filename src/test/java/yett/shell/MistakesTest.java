@@ -35,9 +35,9 @@ class MistakesTest {
     Mistakes mistakes = new Mistakes(directory);
     Throwable endless = new IllegalStateException("x".repeat(3 * Mistakes.MOST_OF_ONE));
     for (int i = 0; i < 3 * Mistakes.MOST / Mistakes.MOST_OF_ONE; i++) {
-      mistakes.note("mistake " + i, endless);
+      mistakes.told(endless);
     }
-    mistakes.note("the last", null);
+    mistakes.printed("the last");
 
     assertThat(Files.size(directory.resolve("mistakes.log"))).isLessThanOrEqualTo(Mistakes.MOST);
     assertThat(Files.size(directory.resolve("mistakes-before.log")))
