@@ -5,6 +5,28 @@ package yett.calculation;
  * periodic duty as in IEC 60034-1; heat goes with the square of the current (textbook).
  */
 public final class DutyCycle {
+  /** Classes of users after UL 325 and ASTM F2200, which sort gates by these and not by cycles. */
+  public enum Users {
+    CLASS_1(10),
+    CLASS_2(20),
+    CLASS_3(30),
+    CLASS_4(30);
+
+    private final double usual;
+
+    Users(double usual) {
+      this.usual = usual;
+    }
+
+    /**
+     * Cycles in an hour for which operators for them are usually built; considered judgement, the
+     * nameplate goes first.
+     */
+    public double usualPerHour() {
+      return usual;
+    }
+  }
+
   private DutyCycle() {}
 
   /**

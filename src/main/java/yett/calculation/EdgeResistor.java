@@ -5,7 +5,30 @@ package yett.calculation;
  * pressed one (near 0) and a broken wire (open). All in ohm. Source: Ohm's law, direct current.
  */
 public final class EdgeResistor {
+  /** Ohm of the end resistor that is published for closed-circuit edges. */
+  public static final double PUBLISHED = 8200;
+
+  /** Ohm of the one that is common practice in North America. */
+  public static final double NORTH_AMERICAN = 10_000;
+
   private EdgeResistor() {}
+
+  /**
+   * What an idle edge may read in service: a damp one of 8.2 kohm still reads 5.4 kohm (edge data
+   * sheet), others in proportion; a tenth over its resistor, for joints, is a considered judgement.
+   *
+   * @throws IllegalArgumentException if the resistor is not positive
+   */
+  public static Range sound(double resistor) {
+    Require.positive("resistor", resistor);
+    return new Range(resistor * 5400 / PUBLISHED, resistor * 1.1);
+  }
+
+  /** Whether an edge reads, within a fraction, what two read together: side by side or in a row. */
+  public static boolean readsAsTwo(double resistor, double tolerance, double reading) {
+    return Math.abs(2 * reading / resistor - 1) <= tolerance
+        || Math.abs(reading / (2 * resistor) - 1) <= tolerance;
+  }
 
   /**
    * What an idle edge reads: R (1 - t) to R (1 + t), and the leads' own resistance.

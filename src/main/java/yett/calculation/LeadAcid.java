@@ -12,20 +12,39 @@ public final class LeadAcid {
   public enum Build {
     /**
      * Absorbed glass mat. Published chart of a vehicle manual: 12.8 V and more full, 12.6 V 75 %,
-     * 12.3 V 50 %, 12.0 V 25 %; no figure for empty.
+     * 12.3 V 50 %, 12.0 V 25 %; no figure for empty. Full ones rest at 13.2 V at most.
      */
-    AGM(new double[] {12.0, 12.3, 12.6, 12.8}, new double[] {0.25, 0.5, 0.75, 1}),
-    /** Flooded: 11.89, 12.06, 12.24, 12.45, 12.65 V; from memory of the usual trade chart. */
-    FLOODED(new double[] {11.89, 12.06, 12.24, 12.45, 12.65}, new double[] {0, 0.25, 0.5, 0.75, 1});
+    AGM(13.2, new double[] {12.0, 12.3, 12.6, 12.8}, new double[] {0.25, 0.5, 0.75, 1}),
+    /**
+     * Flooded: 11.89, 12.06, 12.24, 12.45, 12.65 V, full ones 12.75 V at most; from memory of the
+     * usual trade chart.
+     */
+    FLOODED(
+        12.75,
+        new double[] {11.89, 12.06, 12.24, 12.45, 12.65},
+        new double[] {0, 0.25, 0.5, 0.75, 1});
 
+    private final double highest;
     private final double[] volts;
     private final double[] charge;
 
-    Build(double[] volts, double[] charge) {
+    Build(double highest, double[] volts, double[] charge) {
+      this.highest = highest;
       this.volts = volts;
       this.charge = charge;
     }
+
+    /** V that a full block of 12 V shows at most once it has rested; more is no rest. */
+    public double highestAtRest() {
+      return highest;
+    }
   }
+
+  /** V a block that the last charge leaves on the plates ten minutes after it: common practice. */
+  public static final double SURFACE_CHARGE = 0.4;
+
+  /** V that a block has at rest before a load test: from memory of battery-council practice. */
+  public static final double LOAD_TEST_REST = 12.4;
 
   private static final double REFERENCE_TEMPERATURE = 25;
   private static final double COMPENSATED_FROM = 5;

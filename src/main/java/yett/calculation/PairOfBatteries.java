@@ -6,8 +6,23 @@ package yett.calculation;
 public final class PairOfBatteries {
   public static final int CELLS = 12;
 
+  /**
+   * Times {@link #resistance} up to which a pair is sound; beyond, a block or a joint is going. A
+   * fifth over its own baseline calls for action (IEEE 1188 as paraphrased).
+   */
+  public static final double SOUND = 1.2;
+
   /** Ohm, of both blocks and their cables at 15 degC and above; small blocks from memory. */
   private static final double RESISTANCE = 0.06;
+
+  /** Ohm of links, lugs and leads among it: common practice. */
+  private static final double CABLES = 0.01;
+
+  /** Ohm times Ah of a block: a sound one of 40 Ah has under 8 mohm (data sheet). */
+  private static final double BLOCK = 0.008 * 40;
+
+  /** V a cell at 25 degC at which data sheets float at most. */
+  private static final double HIGHEST_FLOAT = 2.32;
 
   /** A charger without compensation stays at the float voltage of 25 degC. */
   private static final double FLOAT_AT_25 = 27.0;
@@ -28,10 +43,54 @@ public final class PairOfBatteries {
   }
 
   /**
-   * The most (ohm) that sound batteries and cables have: 60 mohm, 1 % more for each degree below 15
-   * degC. Source: battery data sheets, small blocks from memory.
+   * Voltage (V) at the batteries once they are full: from that of {@link #charging} up to a float
+   * of 2.32 V a cell and 25 degC, less 3 mV for each degree. Source: battery data sheets.
+   */
+  public static Range floating(double temperature) {
+    return new Range(
+        charging(temperature).low(),
+        LeadAcid.compensated(CELLS, HIGHEST_FLOAT, 0.003, temperature));
+  }
+
+  /**
+   * Voltage (V) at rest of a pair that is charged to three quarters or more, ten minutes after the
+   * charge or later. Source: as {@link LeadAcid.Build}; common practice for what the charge leaves.
+   */
+  public static Range atRest(LeadAcid.Build build) {
+    return new Range(
+        2 * LeadAcid.restVoltage(build, 0.75),
+        2 * (build.highestAtRest() + LeadAcid.SURFACE_CHARGE));
+  }
+
+  /**
+   * The most (ohm) that sound small batteries and cables have: 60 mohm, 1 % more for each degree
+   * below 15 degC. Source: battery data sheets, small blocks from memory.
    */
   public static double resistance(double temperature) {
-    return RESISTANCE * (1 + 0.01 * Math.max(0, 15 - temperature));
+    return RESISTANCE * colder(temperature);
+  }
+
+  /**
+   * The most (ohm) that a sound pair of blocks of a capacity (Ah) has with its cables: a block's
+   * resistance falls as its capacity rises, from one of 40 Ah with 8 mohm. Never more than {@link
+   * #resistance(double)}. Source: battery data sheet; considered judgement for other capacities.
+   *
+   * @throws IllegalArgumentException if the capacity is not positive
+   */
+  public static double resistance(double temperature, double capacity) {
+    return Math.min(RESISTANCE, 2 * block(capacity) + CABLES) * colder(temperature);
+  }
+
+  /** The same of one block, read at its own posts. */
+  public static double blockResistance(double temperature, double capacity) {
+    return Math.min((RESISTANCE - CABLES) / 2, block(capacity)) * colder(temperature);
+  }
+
+  private static double block(double capacity) {
+    return BLOCK / Require.positive("capacity", capacity);
+  }
+
+  private static double colder(double temperature) {
+    return 1 + 0.01 * Math.max(0, 15 - temperature);
   }
 }

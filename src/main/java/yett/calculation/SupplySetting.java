@@ -6,7 +6,18 @@ package yett.calculation;
  * and sine wave, no load.
  */
 public final class SupplySetting {
+  /** V that a supply for charging a 24 V pair gives with its mains at the tap: common practice. */
+  public static final Range CHARGING = new Range(29, 34);
+
+  /** Share by which mains and tap may differ, as taps stand for that much: common practice. */
+  public static final double FITS = 0.1;
+
   private SupplySetting() {}
+
+  /** Whether a tap fits the mains: no further apart than {@link #FITS} of the mains. */
+  public static boolean fits(double mains, double tap) {
+    return Math.abs(mains - tap) <= FITS * mains;
+  }
 
   /**
    * Secondary voltage (V) with the input on a tap: rated secondary × input/tap. Above about 1.1

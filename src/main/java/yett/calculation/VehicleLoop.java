@@ -8,6 +8,15 @@ public final class VehicleLoop {
   /** μ0/π in uH/m. */
   private static final double MU0_OVER_PI = 0.4;
 
+  /**
+   * uH that loops of gates have with their lead-in; detectors tune from 20 to 1000 uH, and turns
+   * are shorted or too many outside. From memory.
+   */
+  public static final Range USUAL = new Range(50, 500);
+
+  /** uH at which the range of many detectors ends: from memory. */
+  public static final double TUNES_UP_TO = 1000;
+
   private static final double FOOT = 0.3048;
 
   /**

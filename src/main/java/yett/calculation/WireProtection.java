@@ -93,7 +93,7 @@ public final class WireProtection {
    * Whether a conductor is thick enough to be laid for a voltage at all: over 50 V fixed wiring has
    * 14 AWG (NEC 310.3) or 1.5 mm² (IEC 60364-5-52, table 52.2) at least, both from memory.
    */
-  private static boolean mayBeLaid(Conductor wire, double volts) {
+  public static boolean mayBeLaid(Conductor wire, double volts) {
     return volts <= EXTRA_LOW || largest(wire) >= LARGEST.get("14 AWG");
   }
 }

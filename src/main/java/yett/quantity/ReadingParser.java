@@ -2,6 +2,7 @@ package yett.quantity;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
@@ -134,7 +135,7 @@ final class ReadingParser {
   private Optional<Unit> inContext(String spelling) {
     return switch (quantity) {
       case TEMPERATURE ->
-          spelling.equals("°") || spelling.equals("deg")
+          List.of("°", "deg", "degree", "degrees").contains(spelling.toLowerCase(Locale.ROOT))
               ? Optional.of(shownUnit)
               : Optional.empty();
       case RESISTANCE ->

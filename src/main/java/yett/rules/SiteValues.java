@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import yett.calculation.Conductor;
+import yett.calculation.LeadAcid;
 import yett.calculation.Leaf;
 import yett.calculation.MainsLoad;
 import yett.calculation.Range;
@@ -40,6 +41,11 @@ public final class SiteValues {
   /** The chain that a choice stands for; empty for a choice that names none in the tables. */
   public static Optional<RollerChain> chain(String choice) {
     return RollerChain.numbered(choice);
+  }
+
+  /** How the batteries of that choice are built. */
+  public static LeadAcid.Build build(String batteries) {
+    return batteries.equals("flooded") ? LeadAcid.Build.FLOODED : LeadAcid.Build.AGM;
   }
 
   /** c of a leaf on the support that a choice stands for; that of a track for any other. */

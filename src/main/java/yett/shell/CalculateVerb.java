@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import yett.console.Console;
 import yett.knowledge.Names;
 import yett.worksheet.Filling;
+import yett.worksheet.Input;
 import yett.worksheet.InputException;
 import yett.worksheet.Solution;
 import yett.worksheet.Worksheet;
@@ -30,17 +32,30 @@ final class CalculateVerb extends Verb {
             + "name alone, it asks for each input. A VALUE has its unit, 24.3 V or 7 1/2 in, and "
             + "perhaps its limits of error: 24.3 V +- 0.2 V. help calculate NAME tells what it needs "
             + "and where it comes from.",
-        flag("json", "inputs, results, uncertainty, formula and source as JSON"));
+        flag(
+            "json", "inputs, results, uncertainty, formula and source, or what is wrong, as JSON"));
     this.desk = desk;
   }
 
   @Override
   public ExitStatus execute(CommandContext context) {
-    Order order = Order.of(words(context));
     boolean json = has(context, "json");
+    try {
+      return calculate(context, Order.of(words(context)), json);
+    } catch (CalculationRefused e) {
+      if (!json) {
+        throw e;
+      }
+      context.outputWriter().println(CalculationJson.of(e));
+      context.outputWriter().flush();
+      return USAGE;
+    }
+  }
+
+  private ExitStatus calculate(CommandContext context, Order order, boolean json) {
     if (order.name.isEmpty()) {
       if (!order.inputs.isEmpty()) {
-        throw new UsageException("Which calculation? " + getHelp());
+        throw CalculationRefused.whole(Optional.empty(), "Which calculation? " + getHelp());
       }
       if (json) {
         desk.output().json(CalculationJson.list(Catalogue.all()));
@@ -65,16 +80,19 @@ final class CalculateVerb extends Verb {
   /** Empty if the person left before all was asked. */
   private Optional<Solution> solve(Worksheet sheet, Order order, boolean json) {
     Filling filling = new Filling(sheet);
-    List<String> problems = new ArrayList<>();
+    List<CalculationRefused.Problem> problems = new ArrayList<>();
     for (Order.Typed typed : order.inputs) {
       try {
         filling.add(typed.name, typed.value);
       } catch (InputException e) {
-        problems.add(e.getMessage());
+        problems.add(new CalculationRefused.Problem(Optional.of(typed.name), e.getMessage()));
       }
     }
+    Optional<String> name = Optional.of(sheet.id());
     if (!problems.isEmpty()) {
-      throw new UsageException(String.join("\n", problems));
+      String all =
+          problems.stream().map(CalculationRefused.Problem::text).collect(Collectors.joining("\n"));
+      throw new CalculationRefused(name, all, problems);
     }
     boolean asks = order.inputs.isEmpty() || !filling.missing().isEmpty();
     try {
@@ -82,19 +100,29 @@ final class CalculateVerb extends Verb {
         return new CalculationForm(desk.console(), sheet, filling).fill();
       }
       if (!filling.missing().isEmpty()) {
-        throw new UsageException(CalculationViews.missing(sheet, filling.missing()));
+        throw new CalculationRefused(
+            name,
+            CalculationViews.missing(sheet, filling.missing()),
+            filling.missing().stream().map(CalculateVerb::missing).toList());
       }
       return Optional.of(filling.solve());
     } catch (InputException e) {
-      throw new UsageException(e.getMessage());
+      throw CalculationRefused.whole(name, e.getMessage());
     }
+  }
+
+  private static CalculationRefused.Problem missing(Input input) {
+    return new CalculationRefused.Problem(
+        Optional.of(input.id()),
+        input.id() + " is missing: " + CalculationViews.described(input) + ".");
   }
 
   private static Worksheet sheet(String name) {
     return Catalogue.named(name)
         .orElseThrow(
             () ->
-                new UsageException(
+                CalculationRefused.whole(
+                    Optional.empty(),
                     "There is no calculation \""
                         + Words.shortened(name)
                         + "\". "

@@ -54,6 +54,8 @@ final class CalculationJson {
       Optional<Customary> customary,
       Optional<Double> standardUncertainty) {}
 
+  private record Refused(Optional<String> calculation, List<CalculationRefused.Problem> problems) {}
+
   private record Signal(String word, String text) {}
 
   private record Worked(
@@ -110,6 +112,11 @@ final class CalculationJson {
             sheet.formula(),
             sheet.validity(),
             sheet.source()));
+  }
+
+  /** Why it was not worked out, in one line. */
+  static String of(CalculationRefused refused) {
+    return MAPPER.writeValueAsString(new Refused(refused.calculation(), refused.problems()));
   }
 
   /** What there is, in one line: a list. */

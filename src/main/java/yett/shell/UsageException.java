@@ -1,7 +1,7 @@
 package yett.shell;
 
 /** A command line that cannot be understood; the message says what to type instead. */
-final class UsageException extends RuntimeException {
+class UsageException extends RuntimeException {
   UsageException(String message) {
     super(message);
   }

@@ -1,9 +1,54 @@
 package yett.worksheet;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
 /**
  * One of the things that an input may be.
  *
  * @param id what is typed in one word, such as {@code awg-12}
  * @param words what is read, such as {@code 12 AWG}; may be typed as well
+ * @param spellings how else people write it; those that several choices share are asked back
  */
-public record Choice(String id, String words) {}
+public record Choice(String id, String words, List<String> spellings) {
+  public Choice {
+    spellings = List.copyOf(spellings);
+  }
+
+  public Choice(String id, String words) {
+    this(id, words, List.of());
+  }
+
+  /** A size of wire, such as {@code 12 AWG} or {@code 2.5 mm2}, as plates and drawings write it. */
+  public static Choice wire(String size) {
+    String[] parts = size.split(" ");
+    String number = parts[0];
+    List<String> spellings = new ArrayList<>(List.of(number));
+    spellings.addAll(
+        parts[1].equals("AWG")
+            ? List.of(
+                "#" + number, "no. " + number, number + " ga", number + " gauge", "awg " + number)
+            : List.of(number + " sq mm", number + " mm sq"));
+    String id = parts[1] + "-" + number.replace('.', '-').replace('/', '-');
+    return new Choice(id.toLowerCase(Locale.ROOT), size, spellings);
+  }
+
+  boolean isMeantBy(String typed) {
+    return id.equalsIgnoreCase(typed.strip().replace(' ', '-'))
+        || plain(words).equals(plain(typed));
+  }
+
+  boolean mayBeMeantBy(String typed) {
+    return spellings.stream().anyMatch(spelling -> plain(spelling).equals(plain(typed)));
+  }
+
+  /** Without blanks, raised figures, full stops that end a word, and with a decimal point. */
+  private static String plain(String text) {
+    return text.toLowerCase(Locale.ROOT)
+        .replace(',', '.')
+        .replaceAll("²|\\^2", "2")
+        .replaceAll("\\.(?!\\d)", "")
+        .replaceAll("\\s", "");
+  }
+}

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import yett.knowledge.Names;
+import yett.quantity.ReadingException;
 
 /** A calculation's inputs while they are being filled in. */
 public final class Filling {
@@ -16,7 +17,7 @@ public final class Filling {
   }
 
   /**
-   * Fills in an input by its name.
+   * Fills in an input by its name. What says no unit is asked back where another one is as likely.
    *
    * @throws InputException if there is no such input, it was given already, or the text cannot be
    *     taken
@@ -30,6 +31,7 @@ public final class Filling {
     if (givens.containsKey(input.id())) {
       throw new InputException(input.id() + " is given twice.");
     }
+    refusing(input, () -> InputReader.requireUnit(input, typed));
     put(input, typed);
   }
 
@@ -39,14 +41,18 @@ public final class Filling {
   }
 
   /**
-   * Fills in an input, or changes it.
+   * Fills in an input whose unit was told, or changes it.
    *
    * @throws InputException if the text cannot be taken
    */
   public void put(Input input, String typed) {
+    refusing(input, () -> givens.put(input.id(), InputReader.read(input, typed)));
+  }
+
+  private static void refusing(Input input, Runnable reading) {
     try {
-      givens.put(input.id(), InputReader.read(input, typed));
-    } catch (InputException e) {
+      reading.run();
+    } catch (InputException | ReadingException e) {
       throw new InputException(input.id() + ": " + e.getMessage());
     }
   }

@@ -21,6 +21,7 @@ import yett.quantity.Unit;
  * @param optional whether the calculation does without
  * @param possible in the usual unit; what lies outside is refused
  * @param good in the usual unit; for what lies outside, the result is given with a remark
+ * @param slope whether it may be typed as an angle or as rise over run, too
  * @param choices of an input of that kind, else empty
  */
 public record Input(
@@ -32,6 +33,7 @@ public record Input(
     boolean optional,
     Range possible,
     Range good,
+    boolean slope,
     List<Choice> choices) {
 
   /** How an input is typed. */
@@ -73,29 +75,35 @@ public record Input(
   }
 
   private static Input of(String id, Kind kind, String words, Unit unit, List<Choice> choices) {
-    return new Input(id, kind, words, unit, Optional.empty(), false, ANY, ANY, choices);
+    return new Input(id, kind, words, unit, Optional.empty(), false, ANY, ANY, false, choices);
   }
 
   /** With a value for those who give none, as they would type it. */
   public Input usually(String typed) {
-    return new Input(id, kind, words, unit, Optional.of(typed), optional, possible, good, choices);
+    return new Input(
+        id, kind, words, unit, Optional.of(typed), optional, possible, good, slope, choices);
   }
 
   /** May be left out; the calculation then tells less. */
   public Input mayBeLeftOut() {
-    return new Input(id, kind, words, unit, usual, true, possible, good, choices);
+    return new Input(id, kind, words, unit, usual, true, possible, good, slope, choices);
   }
 
   /** Refuses values outside, in the usual unit. */
   public Input possible(double least, double most) {
     Range range = new Range(least, most);
-    return new Input(id, kind, words, unit, usual, optional, range, good, choices);
+    return new Input(id, kind, words, unit, usual, optional, range, good, slope, choices);
   }
 
   /** Remarks on values outside, in the usual unit, where the formula or its table ends. */
   public Input good(double least, double most) {
     Range range = new Range(least, most);
-    return new Input(id, kind, words, unit, usual, optional, possible, range, choices);
+    return new Input(id, kind, words, unit, usual, optional, possible, range, slope, choices);
+  }
+
+  /** Takes degrees, in/ft and mm/m as well as percent. */
+  public Input asSlope() {
+    return new Input(id, kind, words, unit, usual, optional, possible, good, true, choices);
   }
 
   public Quantity quantity() {

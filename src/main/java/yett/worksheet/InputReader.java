@@ -1,20 +1,30 @@
 package yett.worksheet;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import yett.calculation.InstrumentUncertainty;
 import yett.knowledge.Names;
 import yett.quantity.Quantity;
 import yett.quantity.Reading;
 import yett.quantity.ReadingException;
+import yett.quantity.Slope;
 import yett.quantity.Unit;
 
 /** Reads what a person types for an input. */
 public final class InputReader {
   private static final Pattern WITH_LIMITS = Pattern.compile("(.*?)(?:±|\\+ ?/? ?[-–−])(.*)");
   private static final int LONGEST = 300;
+
+  /** A number and nothing that could be a unit. */
+  private static final Pattern BARE =
+      Pattern.compile("[-+\\d.,/ ¼½¾⅛⅜⅝⅞]*\\d[-+\\d.,/ ¼½¾⅛⅜⅝⅞]*(?:[eE][-+]?\\d+)?\\s*");
+
+  private static final Map<Unit, Unit> RIVALS =
+      Map.of(Unit.METRE, Unit.FOOT, Unit.KILOGRAM, Unit.POUND, Unit.CELSIUS, Unit.FAHRENHEIT);
 
   private InputReader() {}
 
@@ -54,13 +64,14 @@ public final class InputReader {
     Matcher limits = WITH_LIMITS.matcher(text);
     boolean has = limits.matches();
     String main = has ? limits.group(1) : text;
-    Reading reading = Reading.parse(main, input.quantity(), input.unit());
+    Reading reading =
+        slope(input, main).orElseGet(() -> Reading.parse(main, input.quantity(), input.unit()));
     requirePossible(input, reading.value());
-    double u = has ? uncertainty(limits.group(2).strip(), reading) : 0;
+    double u = has ? uncertainty(input, limits.group(2).strip(), reading) : 0;
     return new Given(input, text, false, reading.value(), u, reading.unit());
   }
 
-  private static double uncertainty(String text, Reading reading) {
+  private static double uncertainty(Input input, String text, Reading reading) {
     boolean relative = text.endsWith("%") && reading.quantity() != Quantity.RATIO;
     if (relative && reading.quantity() == Quantity.TEMPERATURE) {
       throw new InputException("Give the limits of a temperature in degrees, not in percent.");
@@ -70,11 +81,50 @@ public final class InputReader {
             ? Math.abs(reading.value())
                 * Reading.parse(text, Quantity.RATIO, Unit.PERCENT).value()
                 / 100
-            : Reading.parseDifference(text, reading.quantity(), reading.unit()).value();
+            : slope(input, text)
+                .orElseGet(() -> Reading.parseDifference(text, reading.quantity(), reading.unit()))
+                .value();
     if (limit < 0) {
       throw new InputException("Limits of error have no sign of their own; type +- once.");
     }
     return InstrumentUncertainty.standard(limit);
+  }
+
+  private static Optional<Reading> slope(Input input, String text) {
+    return input.slope() ? Slope.parse(text) : Optional.empty();
+  }
+
+  /**
+   * Asks back what says no unit where another is as likely: feet for metres, pounds for kilograms,
+   * degF for degC. For a line that nobody was told a unit for.
+   *
+   * @throws InputException if it may be either
+   */
+  static void requireUnit(Input input, String typed) {
+    Unit rival = RIVALS.get(input.unit());
+    Matcher limits = WITH_LIMITS.matcher(typed.strip());
+    String main = limits.matches() ? limits.group(1) : typed.strip();
+    if (input.kind() != Input.Kind.READING || rival == null || !BARE.matcher(main).matches()) {
+      return;
+    }
+    double one = Reading.parse(main, input.quantity(), input.unit()).value();
+    double other = Reading.parse(main, input.quantity(), rival).value();
+    boolean bothPossible =
+        input.possible().contains(input.unit().fromCanonical(one))
+            && input.possible().contains(input.unit().fromCanonical(other));
+    if (one != other && bothPossible) {
+      String number = main.strip() + " ";
+      throw new InputException(
+          "\""
+              + main.strip()
+              + "\" says no unit: "
+              + number
+              + input.unit().symbol()
+              + " or "
+              + number
+              + rival.symbol()
+              + "? Type it with its unit.");
+    }
   }
 
   private static Given whole(Input input, String text) {
@@ -98,23 +148,33 @@ public final class InputReader {
   }
 
   private static Given choice(Input input, String text) {
-    Optional<Choice> chosen =
+    Choice chosen =
         input.choices().stream()
-            .filter(c -> isMeant(c, text))
+            .filter(c -> c.isMeantBy(text))
             .findFirst()
-            .or(() -> byNumber(input, text));
-    if (chosen.isEmpty()) {
-      List<String> ids = input.choices().stream().map(Choice::id).toList();
-      throw new InputException(
-          "\"" + text + "\" is no choice for " + input.id() + ". " + Names.advice(text, ids));
-    }
-    return new Given(input, text, false, input.choices().indexOf(chosen.get()), 0, Unit.ONE);
+            .or(() -> bySpelling(input, text))
+            .or(() -> byNumber(input, text))
+            .orElseThrow(() -> new InputException(unknown(input, text)));
+    return new Given(input, text, false, input.choices().indexOf(chosen), 0, Unit.ONE);
   }
 
-  private static boolean isMeant(Choice choice, String text) {
-    return choice.id().equalsIgnoreCase(text.replace(' ', '-'))
-        || choice.words().equalsIgnoreCase(text)
-        || choice.words().replace(" ", "").equalsIgnoreCase(text.replace(" ", ""));
+  private static String unknown(Input input, String text) {
+    List<String> ids = input.choices().stream().map(Choice::id).toList();
+    return "\"" + text + "\" is no choice for " + input.id() + ". " + Names.advice(text, ids);
+  }
+
+  /** The one that is also written so; asked back if there are several. */
+  private static Optional<Choice> bySpelling(Input input, String text) {
+    List<Choice> meant = input.choices().stream().filter(c -> c.mayBeMeantBy(text)).toList();
+    if (meant.size() > 1) {
+      throw new InputException(
+          "\""
+              + text
+              + "\" may be "
+              + meant.stream().map(Choice::words).collect(Collectors.joining(" or "))
+              + ". Type which.");
+    }
+    return meant.stream().findFirst();
   }
 
   /** A position of the list, unless numbers could mean something else. */

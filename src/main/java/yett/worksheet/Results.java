@@ -13,9 +13,12 @@ public final class Results {
   private final Map<String, Double> uncertainties = new LinkedHashMap<>();
   private Optional<Plot> plot = Optional.empty();
 
+  /** Smaller in any unit of a result is what rounding leaves of nothing. */
+  private static final double NOTHING = 1e-9;
+
   /** Adds a number in a unit. */
   public Results with(String id, double value, Unit unit) {
-    numbers.put(id, unit.toCanonical(value));
+    numbers.put(id, unit.toCanonical(Math.abs(value) < NOTHING ? 0 : value));
     return this;
   }
 

@@ -28,6 +28,17 @@ public final class Tell {
         + ")";
   }
 
+  /** A number of things, one of them without the s: {@code 1 turn}, {@code 3 turns}. */
+  public static String count(double number, String things) {
+    String one = things.substring(0, things.length() - 1);
+    return tell(number, Unit.ONE) + " " + (number == 1 ? one : things);
+  }
+
+  /** From one text to another, {@code 10 N to 12 N}; one of them where they read the same. */
+  public static String range(String low, String high) {
+    return low.equals(high) ? low : low + " to " + high;
+  }
+
   /** A length in m, in metres and feet. */
   public static String metres(double metres) {
     return tell(metres, Unit.METRE) + " (" + tell(metres / 0.3048, Unit.FOOT) + ")";

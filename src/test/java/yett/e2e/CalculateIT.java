@@ -85,6 +85,23 @@ class CalculateIT {
   }
 
   @Test
+  void what_is_wrong_is_json_too_for_who_asked_for_json() {
+    Pipe.Result result = run("", "calculate", "feeder-drop", "supply=24 V", "size=10", "--json");
+
+    assertThat(result.exitCode()).isEqualTo(64);
+    assertThat(result.stderr()).isEmpty();
+    assertThat(result.stdout())
+        .startsWith("{\"calculation\":\"feeder-drop\",\"problems\":[{\"input\":\"size\",")
+        .contains("10 AWG or 10 mm2");
+
+    Pipe.Result prose = run("", "calculate", "feeder-drop", "supply=24 V", "size=10");
+
+    assertThat(prose.exitCode()).isEqualTo(64);
+    assertThat(prose.stdout()).isEmpty();
+    assertThat(prose.stderr()).startsWith("size: \"10\" may be 10 AWG or 10 mm2");
+  }
+
+  @Test
   void at_a_terminal_each_input_is_asked_for() {
     try (Pty pty =
         Pty.start(

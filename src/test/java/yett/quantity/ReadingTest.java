@@ -94,6 +94,7 @@ class ReadingTest {
           TEMPERATURE | −12 °C            | -12
           TEMPERATURE | - 12 degC         | -12
           TEMPERATURE | 21°               | 21
+          TEMPERATURE | 21 degrees        | 21
           TEMPERATURE | 70 °F             | 21.11111111
           TEMPERATURE | 32 degF           | 0
           TEMPERATURE | -40 F             | -40

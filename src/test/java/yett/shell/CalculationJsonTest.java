@@ -76,4 +76,28 @@ class CalculationJsonTest {
     assertThat(list.valueStream().map(n -> n.at("/calculation").asString()))
         .containsExactlyElementsOf(Catalogue.all().stream().map(Worksheet::id).toList());
   }
+
+  @Test
+  void a_refusal_has_the_form_of_its_schema() throws IOException {
+    Schema refused =
+        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(Files.readString(Path.of("shared/calculation-refused.schema.json")));
+    String whole =
+        CalculationJson.of(
+            CalculationRefused.whole(java.util.Optional.empty(), "There is no calculation \"x\"."));
+    String one =
+        CalculationJson.of(
+            new CalculationRefused(
+                java.util.Optional.of("feeder-drop"),
+                "size: ...",
+                java.util.List.of(
+                    new CalculationRefused.Problem(java.util.Optional.of("size"), "size: ..."))));
+
+    assertThat(refused.validate(whole, InputFormat.JSON)).isEmpty();
+    assertThat(refused.validate(one, InputFormat.JSON)).isEmpty();
+    assertThat(one)
+        .isEqualTo(
+            "{\"calculation\":\"feeder-drop\",\"problems\":[{\"input\":\"size\",\"text\":\"size: ...\"}]}");
+    assertThat(refused.validate(worked(), InputFormat.JSON)).isNotEmpty();
+  }
 }

@@ -27,6 +27,19 @@ class BatteryTest {
     Worked.out("battery-charge", "rest-voltage=12.70 V +- 0.0831 V").isUncertainBy("charge", 5.997);
   }
 
+  // AGM chart: full blocks rest at 12.8 V to 13.2 V.
+  @Test
+  void a_voltage_that_is_no_rest_tells_no_charge() {
+    Worked.out("battery-charge", "rest-voltage=13.2 V").gives("charge", 100);
+    Worked.out("battery-charge", "rest-voltage=13.3 V")
+        .doesNotTell("charge")
+        .doesNotTell("between")
+        .means("13.3 V a block is no voltage at rest");
+    Worked.out("battery-charge", "rest-voltage=13.5 V", "rest=10 min").gives("charge", 100);
+    Worked.out("battery-charge", "rest-voltage=13.7 V", "rest=10 min").doesNotTell("charge");
+    Worked.out("battery-charge", "rest-voltage=12.8 V", "kind=flooded").doesNotTell("charge");
+  }
+
   @Test
   void flat_and_cold_may_be_frozen() {
     Worked flat =
@@ -68,7 +81,7 @@ class BatteryTest {
     // Short circuit of 24 V behind 20 mohm, 1200 A, worked by hand.
     Worked.out("battery-resistance", "voltage=24 V", "loaded-voltage=23.6 V", "loaded-current=20 A")
         .gives("short-circuit", 1200)
-        .means("As low as it ought to be");
+        .means("give their capacity before you call it good");
     assertThatThrownBy(
             () ->
                 Worked.out(
@@ -77,6 +90,30 @@ class BatteryTest {
                     "loaded-voltage=24.6 V",
                     "loaded-current=20 A"))
         .hasMessageContaining("maybe the two readings are swapped");
+  }
+
+  // Data sheet: a sound block of 40 Ah has under 8 mohm; twice that and 10 mohm of cables for a
+  // pair.
+  @ParameterizedTest
+  @CsvSource({
+    "pair, 40 Ah, 25.88, 26, As low as it ought to be for blocks of 40 Ah",
+    "pair, 40 Ah, 25.40, 26, A little more than is usual",
+    "pair, 40 Ah, 24.94, 26, More than sound blocks of 40 Ah",
+    "pair, 7 Ah, 24.94, 60, As low as it ought to be for blocks of 7 Ah",
+    "block, 40 Ah, 25.86, 8, As low as it ought to be",
+    "block, 40 Ah, 25.80, 8, More than sound",
+  })
+  void resistance_goes_with_capacity(
+      String across, String capacity, double loaded, double usual, String meaning) {
+    Worked.out(
+            "battery-resistance",
+            "voltage=26 V",
+            "loaded-voltage=" + loaded + " V",
+            "loaded-current=20 A",
+            "capacity=" + capacity,
+            "across=" + across)
+        .gives("usual", usual)
+        .means(meaning);
   }
 
   // Load-test table of vehicle service information: half of CCA 400 is 200 A, 9.3 V at 4 degC; 115
@@ -111,7 +148,20 @@ class BatteryTest {
         .says("verdict", "none: charge it first")
         .means("charge it and test again");
     Worked.out("battery-load-test", "cranking-current=400 A", "loaded-voltage=10 V", "load=100 A")
-        .says("verdict", "none: the load was too small");
+        .says("verdict", "none: the load was too small")
+        .means("says nothing; test again");
+    Worked.out("battery-load-test", "cranking-current=400 A", "loaded-voltage=9 V", "load=300 A")
+        .says("verdict", "none: the load was too large")
+        .means("test again with the right load");
+    Worked.out("battery-load-test", "cranking-current=400 A", "loaded-voltage=12.6 V")
+        .says("verdict", "none: it was not loaded")
+        .means("what a block has without a load");
+    Worked.out(
+            "battery-load-test",
+            "cranking-current=400 A",
+            "loaded-voltage=12.4 V",
+            "rest-voltage=12.7 V")
+        .says("verdict", "none: it was not loaded");
     Worked.out("battery-load-test", "cranking-current=400 A", "loaded-voltage=9.7 V +- 0.2 V")
         .means("within what the readings leave open");
   }
@@ -164,7 +214,7 @@ class BatteryTest {
   @CsvSource({
     "0, 2, 0.84", "5, 2, 0.88", "10, 2, 0.90", "15, 2, 0.94", "20, 2, 0.99", "25, 2, 1",
     "30, 2, 1.03", "40, 2, 1.05", "0, 0.4, 0.80", "10, 0.4, 0.88", "40, 0.4, 1.10", "-10, 20, 0.74",
-    "0, 0.75, 0.82",
+    "0, 0.75, 0.82", "-20, 20, 0.64", "-30, 20, 0.54",
   })
   void cold_takes_capacity(double temperature, double hours, double share) {
     assertThat(BatteryCapacity.atTemperature(temperature, hours)).isCloseTo(share, within(1e-9));
@@ -227,6 +277,16 @@ class BatteryTest {
         Worked.out("charge-voltage", "battery-temperature=35 degC", "measured=30.5 V")
             .means("overcharges");
     assertThat(hot.solution().meaning().notes()).hasSize(1);
+    // 2.32 V a cell at 25 degC, the highest float of data sheets, less 3 mV a degree: 27.3 V at 40
+    // degC.
+    String[] warm = {"battery-temperature=40 degC", "measured=28.4 V"};
+    Worked.out("charge-voltage", warm)
+        .means("too much for a float, which has 27.3 V at most", "stage=");
+    Worked.out("charge-voltage", warm[0], warm[1], "stage=float").means("full batteries dry out");
+    Worked.out("charge-voltage", warm[0], warm[1], "stage=charge")
+        .means("as it ought to be while they still charge");
+    Worked.out("charge-voltage", "battery-temperature=25 degC", "measured=27 V")
+        .says("over-float", "0 V");
     // The data sheets' ±: float 13.7 to 13.9 V a block, absorption 14.7 V, at 25 degC.
     Worked.out("charge-voltage", "battery-temperature=25 degC", "measured=27.6 V")
         .means("as it ought to be");

@@ -99,7 +99,7 @@ class EarthingTest {
             Worked.out("earth-rods", "one-rod=60 ohm", "rods=4", "spacing=1 m")
                 .solution()
                 .remarks())
-        .hasSize(1);
+        .hasSize(2);
   }
 
   @Test
@@ -115,5 +115,18 @@ class EarthingTest {
     Worked.out("earth-reading", "measured=31 ohm", "rods=2")
         .says("verdict", "above, but supplemented");
     Worked.out("earth-reading", "measured=24 ohm +- 5 ohm").means("own doubt");
+  }
+
+  // NEC 250.53(A)(3), from memory: 6 ft at least.
+  @Test
+  void rods_too_close_to_each_other() {
+    org.assertj.core.api.Assertions.assertThat(
+            Worked.out("earth-rods", "soil=clay", "spacing=3 ft").solution().remarks())
+        .singleElement()
+        .asString()
+        .contains("3 ft apart", "6 ft (1.8 m)");
+    org.assertj.core.api.Assertions.assertThat(
+            Worked.out("earth-rods", "soil=clay", "spacing=6 ft").solution().remarks())
+        .isEmpty();
   }
 }

@@ -115,4 +115,65 @@ class FillingTest {
         .isInstanceOf(InputException.class)
         .hasMessageContaining("Maybe strands=stranded");
   }
+
+  // The ways in which plates, drawings and people write a size.
+  @ParameterizedTest
+  @CsvSource({
+    "#12, awg-12",
+    "12, awg-12",
+    "12 AWG, awg-12",
+    "No. 12, awg-12",
+    "12 ga, awg-12",
+    "12 gauge, awg-12",
+    "#10, awg-10",
+    "1/0, awg-1-0",
+    "#1/0, awg-1-0",
+    "2.5, mm2-2-5",
+    "2.5 mm², mm2-2-5",
+    "2.5 sq mm, mm2-2-5",
+    "25, mm2-25",
+    "awg-12, awg-12",
+  })
+  void a_size_of_wire_is_known_by_the_names_it_has(String typed, String id) {
+    assertThat(InputReader.read(input("feeder-drop", "size"), typed).choice().id()).isEqualTo(id);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"10", "4", "1"})
+  void a_size_that_may_be_two_is_asked_back(String typed) {
+    assertThatThrownBy(() -> InputReader.read(input("feeder-drop", "size"), typed))
+        .hasMessage("\"" + typed + "\" may be " + typed + " AWG or " + typed + " mm2. Type which.");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"#40", "40", "No. 40", "no 40"})
+  void a_chain_is_known_by_its_number(String typed) {
+    assertThat(InputReader.read(input("chain-sag", "chain"), typed).choice().id()).isEqualTo("40");
+  }
+
+  @Test
+  void a_number_that_may_be_feet_or_metres_is_asked_back() {
+    Filling filling = new Filling(Catalogue.named("chain-sag").orElseThrow());
+    assertThatThrownBy(() -> filling.add("span", "16"))
+        .isInstanceOf(InputException.class)
+        .hasMessage("span: \"16\" says no unit: 16 m or 16 ft? Type it with its unit.");
+    assertThatThrownBy(() -> filling.add("span", "16 +- 1")).hasMessageContaining("16 m or 16 ft");
+    assertThatThrownBy(
+            () -> new Filling(Catalogue.named("leaf-force").orElseThrow()).add("mass", "900"))
+        .hasMessageContaining("900 kg or 900 lb");
+    // 40 m is more than can be, so it can only be feet or a slip; the unit of the question is
+    // meant.
+    assertThatThrownBy(() -> filling.add("span", "40")).hasMessageContaining("cannot be");
+    filling.add("span", "16 ft");
+    filling.add("sag", "60");
+    // Where the question has told its unit, a bare number is in it.
+    filling.put(input("chain-sag", "span"), "16");
+  }
+
+  private static Input input(String sheet, String id) {
+    return Catalogue.named(sheet).orElseThrow().inputs().stream()
+        .filter(i -> i.id().equals(id))
+        .findFirst()
+        .orElseThrow();
+  }
 }

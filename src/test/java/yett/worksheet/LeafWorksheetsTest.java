@@ -171,4 +171,28 @@ class LeafWorksheetsTest {
     Worked.out("leaf-force", "mass=400 kg", "grade=5 %").gives("start", 489.7);
     Worked.out("leaf-force", "mass=400 kg").gives("start", 294.2);
   }
+
+  @Test
+  void a_range_that_is_one_number_is_told_once() {
+    Worked.out("leaf-force", "mass=400 kg", "grade=1 %", "resistance=1 %", "wind=0 N")
+        .means("should show 78.4 N (17.6 lbf) uphill", "needs 0 N (0 lbf) more");
+  }
+
+  // tan 2 deg is 3.492 %; 1/4 in on 12 in 2.083 %; 5 mm on 1000 mm 0.5 %.
+  @ParameterizedTest
+  @CsvSource({
+    "2 deg, 3.492",
+    "2 degrees, 3.492",
+    "2°, 3.492",
+    "1/4 in/ft, 2.0833",
+    "0.25\" / ft, 2.0833",
+    "5 mm/m, 0.5",
+    "5 mm per m, 0.5",
+    "3 %, 3",
+    "3, 3",
+  })
+  void a_grade_is_typed_as_the_level_tells_it(String typed, double percent) {
+    Worked.out("leaf-force", "mass=400 kg", "resistance=0 %", "grade=" + typed)
+        .gives("up-low", 3922.66 * Math.sin(Math.atan(percent / 100)));
+  }
 }

@@ -61,11 +61,14 @@ class SensingTest {
     // 60 to 100 uH is the window of a road agency (FP-96, section 636); loop trade: 3 turns to 26
     // ft.
     Worked.out("loop-turns", "long-side=6 ft", "short-side=6 ft")
+        .means("Lay 3 turns, all")
         .gives("turns", 3)
         .gives("inductance", 75.85)
         .gives("wire", 72 * FOOT)
         .says("rule", "3 turns");
     Worked.out("loop-turns", "long-side=20 ft", "short-side=6 ft").says("rule", "2 turns");
+    Worked.out("loop-turns", "long-side=20 m", "short-side=10 m", "wanted=20 uH")
+        .means("Lay 1 turn, all");
   }
 
   // WAC 296-46B-300: 50 Mohm new; common practice: 100 new, 10 and 1 in service.
@@ -81,6 +84,14 @@ class SensingTest {
   void insulation(double megohms, String state, String verdict) {
     Worked.out("insulation", "measured=" + megohms + " Mohm", "state=" + state)
         .says("verdict", verdict);
+  }
+
+  @Test
+  void new_work_that_reads_too_little_is_not_called_earthed() {
+    Worked.out("insulation", "measured=40 Mohm", "state=new")
+        .means("40 Mohm is too little for new work, though it would work for now");
+    Worked.out("insulation", "measured=60 Mohm", "state=new").means("less than good work reads");
+    Worked.out("insulation", "measured=0.5 Mohm").means("a wire that touches earth");
   }
 
   // Inverse square, worked by hand: rated range, distance, windows, gain.
@@ -107,7 +118,10 @@ class SensingTest {
     Worked.out("beam-margin", "range=12 m", "distance=9 m", "air=clean").gives("wanted", 1.5);
     Worked.out("beam-margin", "range=12 m", "distance=9 m", "air=dirty")
         .means("is less than the 10");
-    Worked.out("beam-margin", "range=8 m", "distance=9 m").means("too little light to work at all");
+    Worked.out("beam-margin", "range=8 m", "distance=9 m")
+        .means("9 m is beyond the 8 m", "even clean");
+    Worked.out("beam-margin", "range=12 m", "distance=9 m", "windows=50 %")
+        .means("clean both windows, then aim anew");
     // From memory of sensor handbooks: gain 20 at 10 ft falls to 2.222 at 30 ft.
     assertThat(20 * yett.calculation.PhotoBeam.excessGain(10, 30, 1))
         .isCloseTo(2.222, within(5e-4));
@@ -149,8 +163,11 @@ class SensingTest {
     // hand.
     Worked.out("edge-resistor", "leads=0 ohm", "measured=7.579 kohm")
         .gives("leak", 100, 0.1)
-        .means("leaks across it");
-    Worked.out("edge-resistor", "leads=0 ohm", "measured=5.816 kohm").gives("leak", 20, 0.01);
+        .means("Still good, as 5.4 kohm to 9.02 kohm", "leaks across it");
+    Worked.out("edge-resistor", "leads=0 ohm", "measured=5.816 kohm")
+        .gives("leak", 20, 0.01)
+        .means("Still good");
+    Worked.out("edge-resistor", "measured=5.3 kohm").means("Water or dirt leaks across it");
     Worked.out("edge-resistor", "leads=0 ohm", "measured=9.2 kohm")
         .gives("extra", 1)
         .means("corroded joint");

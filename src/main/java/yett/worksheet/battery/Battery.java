@@ -72,8 +72,8 @@ final class Battery {
     return left;
   }
 
-  /** Held within the table, which the input's remark says. */
+  /** Held below the end of the table, which the input's remark says. */
   static double held(Entries entries) {
-    return Math.min(Math.max(entries.in("battery-temperature", Unit.CELSIUS), -10), 40);
+    return Math.min(entries.in("battery-temperature", Unit.CELSIUS), 40);
   }
 }

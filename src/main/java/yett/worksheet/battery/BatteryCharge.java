@@ -29,6 +29,9 @@ final class BatteryCharge extends Worksheet {
   /** V for each block and degC; textbook, from memory. */
   private static final double PER_DEGREE = 6 * 0.0002;
 
+  /** h after which the last charge no longer shows. */
+  private static final double RESTED = 8;
+
   BatteryCharge() {
     super(Subject.BATTERY, "battery-charge", "state of charge from the voltage at rest");
   }
@@ -54,7 +57,7 @@ final class BatteryCharge extends Worksheet {
         Input.reading("rest", Unit.HOUR, "how long it has rested")
             .usually("8 h")
             .possible(0, 10000)
-            .good(8, 1000));
+            .good(RESTED, 1000));
   }
 
   @Override
@@ -75,7 +78,8 @@ final class BatteryCharge extends Worksheet {
 
   @Override
   public String validity() {
-    return "After 8 h, better 24 h, without charge and load. Public charts differ by up to 0.3 V,"
+    return "Up to 13.2 V (AGM) or 12.75 V (flooded) a block, 0.4 V more within 8 h of a charge: more is"
+        + " no rest. After 8 h, better 24 h, without charge and load. Public charts differ by up to 0.3 V,"
         + " so a quarter of the charge is as fine as it gets; a worn battery may show full"
         + " and hold little.";
   }
@@ -106,11 +110,12 @@ final class BatteryCharge extends Worksheet {
       throw new InputException(
           "More than 16 V a block is no rest voltage; maybe across=pair, or it is being charged.");
     }
-    LeadAcid.Build build =
-        entries.choice("kind").id().equals("agm") ? LeadAcid.Build.AGM : LeadAcid.Build.FLOODED;
-    Range band = LeadAcid.chargeBand(build, volts);
-    Results results =
-        new Results().with("block-voltage", volts, Unit.VOLT).with("between", between(band));
+    LeadAcid.Build build = build(entries);
+    Results results = new Results().with("block-voltage", volts, Unit.VOLT);
+    if (volts > highest(entries)) {
+      return results;
+    }
+    results.with("between", between(LeadAcid.chargeBand(build, volts)));
     OptionalDouble charge = LeadAcid.charge(build, volts);
     if (charge.isPresent()) {
       double cold = BatteryCapacity.atTemperature(Battery.held(entries), 20);
@@ -119,6 +124,16 @@ final class BatteryCharge extends Worksheet {
           .with("usable", 100 * charge.getAsDouble() * Math.min(1, cold), Unit.PERCENT);
     }
     return results;
+  }
+
+  private static LeadAcid.Build build(Entries entries) {
+    return entries.choice("kind").id().equals("agm") ? LeadAcid.Build.AGM : LeadAcid.Build.FLOODED;
+  }
+
+  /** V a block above which it does not rest, after the time that it was given for it. */
+  private static double highest(Entries entries) {
+    boolean rested = entries.in("rest", Unit.HOUR) >= RESTED;
+    return build(entries).highestAtRest() + (rested ? 0 : LeadAcid.SURFACE_CHARGE);
   }
 
   private static String between(Range band) {
@@ -130,6 +145,16 @@ final class BatteryCharge extends Worksheet {
   @Override
   protected Meaning meaning(Entries entries, Results results) {
     double volts = results.in("block-voltage", Unit.VOLT);
+    if (!results.has("between")) {
+      return Meaning.of(
+          tell(volts, Unit.VOLT)
+              + " a block is no voltage at rest, a full one has "
+              + tell(highest(entries), Unit.VOLT)
+              + " at most: it is being charged, or the last charge is still on its plates.",
+          "Switch the charger off, let the gate run once, wait "
+              + tell(RESTED, Unit.HOUR)
+              + ", and read again.");
+    }
     Meaning meaning;
     if (!results.has("charge")) {
       meaning =

@@ -20,6 +20,25 @@ import yett.worksheet.Worksheet;
  * Source: {@link LeadAcid#loadTestMinimum}.
  */
 final class BatteryLoadTest extends Worksheet {
+  /** V by which half the cold-cranking current pulls any block down: considered judgement. */
+  private static final double LEAST_FALL = 0.5;
+
+  /** What the test came to; what it means is said of each. */
+  private enum Verdict {
+    PASSES("passes"),
+    FAILS("fails"),
+    FLAT("none: charge it first"),
+    NO_LOAD("none: it was not loaded"),
+    TOO_SMALL("none: the load was too small"),
+    TOO_LARGE("none: the load was too large");
+
+    private final String words;
+
+    Verdict(String words) {
+      this.words = words;
+    }
+  }
+
   BatteryLoadTest() {
     super(Subject.BATTERY, "battery-load-test", "verdict on a load test of a 12 V block");
   }
@@ -67,7 +86,8 @@ final class BatteryLoadTest extends Worksheet {
   @Override
   public String source() {
     return "load test and table of vehicle service information; 12.4 V at rest from memory of"
-        + " battery-council practice";
+        + " battery-council practice; a fall of 0.5 V at least under so much load is a considered"
+        + " judgement";
   }
 
   @Override
@@ -93,48 +113,71 @@ final class BatteryLoadTest extends Worksheet {
         .with("right-load", entries.in("cranking-current", Unit.AMPERE) / 2, Unit.AMPERE)
         .with("lowest", lowest, Unit.VOLT)
         .with("margin", margin, Unit.VOLT)
-        .with("verdict", verdict(entries, margin));
+        .with("verdict", verdict(entries, margin).words);
   }
 
-  private static String verdict(Entries entries, double margin) {
-    if (entries.has("rest-voltage") && entries.in("rest-voltage", Unit.VOLT) < 12.4) {
-      return "none: charge it first";
+  private static Verdict verdict(Entries entries, double margin) {
+    double loaded = entries.in("loaded-voltage", Unit.VOLT);
+    boolean rested = entries.has("rest-voltage");
+    double rest = rested ? entries.in("rest-voltage", Unit.VOLT) : LeadAcid.LOAD_TEST_REST;
+    if (rest < LeadAcid.LOAD_TEST_REST) {
+      return Verdict.FLAT;
+    }
+    if (loaded >= (rested ? rest - LEAST_FALL : rest)) {
+      return Verdict.NO_LOAD;
     }
     if (entries.has("load")) {
       double share =
           entries.in("load", Unit.AMPERE) / (entries.in("cranking-current", Unit.AMPERE) / 2);
       // A smaller load that fails, and a larger one that passes, tell all the same.
       if (share < 0.9 && margin >= 0) {
-        return "none: the load was too small";
+        return Verdict.TOO_SMALL;
       }
       if (share > 1.1 && margin < 0) {
-        return "none: the load was too large";
+        return Verdict.TOO_LARGE;
       }
     }
-    return margin < 0 ? "fails" : "passes";
+    return margin < 0 ? Verdict.FAILS : Verdict.PASSES;
   }
 
   @Override
   protected Meaning meaning(Entries entries, Results results) {
     double margin = results.in("margin", Unit.VOLT);
     double u = results.uncertainty("margin", Unit.VOLT);
-    if (entries.has("rest-voltage") && entries.in("rest-voltage", Unit.VOLT) < 12.4) {
-      return Meaning.of(
-          "A block that is not charged fails whatever its health; charge it and test again.");
-    }
-    if (u > 0 && Math.abs(margin) < 2 * u) {
+    Verdict verdict = verdict(entries, margin);
+    boolean judged = verdict == Verdict.FAILS || verdict == Verdict.PASSES;
+    if (judged && u > 0 && Math.abs(margin) < 2 * u) {
       return Meaning.of(
           "The margin of "
               + tell(margin, Unit.VOLT)
               + " is within what the readings leave open; test again, or call it worn if it is"
               + " old.");
     }
+    String right = tell(results.in("right-load", Unit.AMPERE), Unit.AMPERE);
     return Meaning.of(
-        margin < 0
-            ? "It sinks "
-                + tell(-margin, Unit.VOLT)
-                + " too low at this temperature: worn, replace the pair if it was charged and"
-                + " loaded as it ought to be."
-            : "It holds with " + tell(margin, Unit.VOLT) + " to spare at this temperature.");
+        switch (verdict) {
+          case FLAT ->
+              "A block that is not charged fails whatever its health; charge it and test again.";
+          case NO_LOAD ->
+              tell(entries.in("loaded-voltage", Unit.VOLT), Unit.VOLT)
+                  + " is what a block has without a load: no current of "
+                  + right
+                  + " was flowing. Look at tester and clamps, and test again.";
+          case TOO_SMALL ->
+              "It held under less than the "
+                  + right
+                  + " of this test, which says nothing; test again with the right load.";
+          case TOO_LARGE ->
+              "It sank under more than the "
+                  + right
+                  + " of this test, as a sound one may; test again with the right load.";
+          case FAILS ->
+              "It sinks "
+                  + tell(-margin, Unit.VOLT)
+                  + " too low at this temperature: worn, replace the pair if it was charged and"
+                  + " loaded as it ought to be.";
+          case PASSES ->
+              "It holds with " + tell(margin, Unit.VOLT) + " to spare at this temperature.";
+        });
   }
 }

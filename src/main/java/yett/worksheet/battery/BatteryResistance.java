@@ -5,6 +5,7 @@ import static yett.worksheet.Tell.tell;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import yett.calculation.LeadAcid;
 import yett.calculation.PairOfBatteries;
 import yett.quantity.Unit;
@@ -45,6 +46,7 @@ final class BatteryResistance extends Worksheet {
                 new Choice("block", "one 12 V block"))
             .usually("pair"),
         Battery.temperature(),
+        Battery.capacity().mayBeLeftOut(),
         Input.reading("baseline", Unit.MILLIOHM, "the same reading when it was new")
             .mayBeLeftOut()
             .possible(0.5, 1000));
@@ -54,7 +56,7 @@ final class BatteryResistance extends Worksheet {
   public List<Output> outputs() {
     return List.of(
         Output.reading("resistance", Unit.MILLIOHM, "internal resistance"),
-        Output.reading("usual", Unit.MILLIOHM, "a sound pair, at most"),
+        Output.reading("usual", Unit.MILLIOHM, "usual for it, at most"),
         Output.reading("rise", Unit.PERCENT, "over the baseline"),
         Output.reading("fall", Unit.VOLT, "fall at 20 A"),
         Output.reading("short-circuit", Unit.AMPERE, "short-circuit current"));
@@ -62,7 +64,9 @@ final class BatteryResistance extends Worksheet {
 
   @Override
   public String formula() {
-    return "Ri = (V1 - V2)/(I2 - I1); short circuit V/Ri, V1 + Ri I1 without load";
+    return "Ri = (V1 - V2)/(I2 - I1); usual for a block at most 320 mohm/C, 25 mohm for small ones, for"
+        + " a pair twice that and 10 mohm of cables; C capacity in Ah, 1 % more for each degree below"
+        + " 15 degC; sound up to 1.2 times the usual; short circuit V/Ri, V1 + Ri I1 without load";
   }
 
   @Override
@@ -76,8 +80,9 @@ final class BatteryResistance extends Worksheet {
   @Override
   public String source() {
     return "textbook circuit, a method of the kind of IEC 60896-21; 20 % over the own baseline"
-        + " calls for action after IEEE 1188 as paraphrased; 60 mohm for small blocks with"
-        + " cables from memory";
+        + " calls for action after IEEE 1188 as paraphrased; under 8 mohm for a block of"
+        + " 40 Ah from a data sheet, other capacities in proportion by considered judgement; 60 mohm"
+        + " for a pair of small blocks with cables from memory";
   }
 
   @Override
@@ -111,20 +116,27 @@ final class BatteryResistance extends Worksheet {
             .with("resistance", resistance, Unit.OHM)
             .with("fall", 20 * resistance, Unit.VOLT)
             .with("short-circuit", (v1 + resistance * i1) / resistance, Unit.AMPERE);
-    if (pair(entries)) {
-      results.with(
-          "usual",
-          PairOfBatteries.resistance(entries.in("battery-temperature", Unit.CELSIUS)),
-          Unit.OHM);
-    }
+    usual(entries).ifPresent(usual -> results.with("usual", usual, Unit.OHM));
     if (entries.has("baseline")) {
       results.with("rise", 100 * (resistance / entries.in("baseline", Unit.OHM) - 1), Unit.PERCENT);
     }
     return results;
   }
 
-  private static boolean pair(Entries entries) {
-    return entries.choice("across").id().equals("pair");
+  /** Ohm; empty for a block of which nobody knows how large it is. */
+  private static OptionalDouble usual(Entries entries) {
+    double temperature = entries.in("battery-temperature", Unit.CELSIUS);
+    boolean pair = entries.choice("across").id().equals("pair");
+    if (!entries.has("capacity")) {
+      return pair
+          ? OptionalDouble.of(PairOfBatteries.resistance(temperature))
+          : OptionalDouble.empty();
+    }
+    double capacity = entries.in("capacity", Unit.AMPERE_HOUR);
+    return OptionalDouble.of(
+        pair
+            ? PairOfBatteries.resistance(temperature, capacity)
+            : PairOfBatteries.blockResistance(temperature, capacity));
   }
 
   @Override
@@ -156,14 +168,27 @@ final class BatteryResistance extends Worksheet {
           fall);
     }
     if (results.has("usual")) {
-      return Meaning.of(
-          resistance > results.in("usual", Unit.OHM)
-              ? "More than a sound pair has: feel for a warm lug and read across each link, then"
-                  + " suspect the blocks."
-              : "As low as it ought to be.",
-          fall);
+      return Meaning.of(judged(entries, resistance, results.in("usual", Unit.OHM)), fall);
     }
     return Meaning.of(
         "Keep it as the baseline of this block; a rise tells more than the value.", fall);
+  }
+
+  private static String judged(Entries entries, double resistance, double usual) {
+    String of = entries.has("capacity") ? "blocks of " + entries.shown("capacity") : "small blocks";
+    if (resistance > PairOfBatteries.SOUND * usual) {
+      return "More than sound "
+          + of
+          + " have: feel for a warm lug and read across each link, then suspect the blocks.";
+    }
+    if (resistance > usual) {
+      return "A little more than is usual for "
+          + of
+          + ": still sound; read it again at the next visit.";
+    }
+    return entries.has("capacity")
+        ? "As low as it ought to be for " + of + "."
+        : "No more than sound small blocks have. Large ones have far less, so give their capacity"
+            + " before you call it good.";
   }
 }

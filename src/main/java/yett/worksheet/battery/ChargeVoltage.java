@@ -8,6 +8,7 @@ import yett.calculation.LeadAcid;
 import yett.calculation.PairOfBatteries;
 import yett.calculation.Range;
 import yett.quantity.Unit;
+import yett.worksheet.Choice;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
 import yett.worksheet.Meaning;
@@ -22,6 +23,10 @@ import yett.worksheet.Worksheet;
  * Source: {@link LeadAcid#compensated}, {@link PairOfBatteries#charging}.
  */
 final class ChargeVoltage extends Worksheet {
+  private static final Choice CHARGE =
+      new Choice("charge", "charging, the batteries still take a current");
+  private static final Choice FLOAT = new Choice("float", "floating, the batteries are full");
+
   ChargeVoltage() {
     super(Subject.BATTERY, "charge-voltage", "float and boost voltage at a temperature");
   }
@@ -32,6 +37,8 @@ final class ChargeVoltage extends Worksheet {
         Input.reading("battery-temperature", Unit.CELSIUS, "temperature of the battery")
             .possible(-40, 70)
             .good(5, 40),
+        Input.choice("stage", "what the charger is doing while it is read", CHARGE, FLOAT)
+            .mayBeLeftOut(),
         Input.whole("cells", "cells in series; 6 for a 12 V block, 12 for a 24 V pair")
             .usually("12")
             .possible(1, 60),
@@ -75,8 +82,9 @@ final class ChargeVoltage extends Worksheet {
   @Override
   public String source() {
     return "operation manual of a valve-regulated battery (2.25 V, 3 mV; 2.35 V, 5 mV; constant"
-        + " below 5 and above 40 degC); other data sheets float at up to 2.30 V and charge"
-        + " cycles at up to 2.50 V";
+        + " below 5 and above 40 degC); other data sheets float at up to 2.32 V and charge"
+        + " cycles at up to 2.50 V; a fiftieth of the capacity as the end of charging is common"
+        + " practice";
   }
 
   @Override
@@ -129,20 +137,43 @@ final class ChargeVoltage extends Worksheet {
       return Meaning.of(expect);
     }
     double measured = entries.in("measured", Unit.VOLT);
+    String read = entries.shown("measured");
     if (measured < usual.low() * share) {
       return Meaning.of(
           expect,
-          entries.shown("measured")
+          read
               + " does not charge: the charger is off or weak, or the batteries are still taking"
               + " all it has; read again after some hours.");
     }
     if (measured > usual.high() * share) {
-      return Meaning.of(expect, entries.shown("measured") + " overcharges.")
+      return Meaning.of(expect, read + " overcharges.")
           .with(
               Note.warning(
                   "Overcharged batteries gas and heat. Explosion, acid. Switch the charger off, air"
                       + " the cabinet, and do not touch swollen blocks."));
     }
-    return Meaning.of(expect, entries.shown("measured") + " is as it ought to be.");
+    double full = PairOfBatteries.floating(entries.in("battery-temperature", Unit.CELSIUS)).high();
+    if (measured <= full * share) {
+      return Meaning.of(expect, read + " is as it ought to be.");
+    }
+    String most = tell(full * share, Unit.VOLT);
+    if (!entries.has("stage")) {
+      return Meaning.of(
+          expect,
+          read
+              + " is right while they still charge, and too much for a float, which has "
+              + most
+              + " at most: is the current into them below a fiftieth of their capacity? Then it"
+              + " floats; say stage=float or stage=charge.");
+    }
+    return entries.choice("stage").equals(FLOAT)
+        ? Meaning.of(
+            expect,
+            read
+                + " is too much for a float, which has "
+                + most
+                + " at most at this temperature: full batteries dry out. Look at the charger's"
+                + " setting, and whether it allows for the temperature.")
+        : Meaning.of(expect, read + " is as it ought to be while they still charge.");
   }
 }

@@ -5,6 +5,7 @@ import static yett.worksheet.Tell.both;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import yett.calculation.ChainHang;
 import yett.calculation.ChainSag;
 import yett.calculation.ChainShortening;
 import yett.calculation.Range;
@@ -63,7 +64,10 @@ final class ChainLinks extends Worksheet {
 
   @Override
   public String source() {
-    return Chains.PARABOLA + "; offset link: Complete Guide to Chain, table 2.1; " + Chains.SIZES;
+    return Chains.PARABOLA
+        + "; offset link: Complete Guide to Chain, table 2.1; usual sag as chain-sag has it, down to where"
+        + " the chain pulls with a fifth of its working load; "
+        + Chains.SIZES;
   }
 
   @Override
@@ -81,7 +85,7 @@ final class ChainLinks extends Worksheet {
     RollerChain chain = Chains.chosen(entries);
     double span = entries.in("span", Unit.METRE);
     int links = entries.whole("links");
-    Range usual = ChainSag.usualSag(span);
+    Range usual = new ChainHang(chain, span).usualSag();
     Results results =
         new Results()
             .with("shorter", links * chain.pitch(), Unit.METRE)

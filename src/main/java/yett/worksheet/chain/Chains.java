@@ -25,7 +25,12 @@ public final class Chains {
   public static Input size() {
     List<Choice> sizes =
         Arrays.stream(RollerChain.values())
-            .map(chain -> new Choice(chain.number().toLowerCase(Locale.ROOT), words(chain)))
+            .map(
+                chain ->
+                    new Choice(
+                        chain.number().toLowerCase(Locale.ROOT),
+                        words(chain),
+                        List.of("#" + chain.number(), "no. " + chain.number())))
             .toList();
     return Input.choice("chain", "roller chain, by its number", sizes);
   }

@@ -40,14 +40,16 @@ final class SprocketAlignmentSheet extends Worksheet {
   @Override
   public List<Output> outputs() {
     return List.of(
-        Output.reading("allowed", Unit.MILLIMETRE, "offset allowed"),
+        Output.reading("allowed", Unit.MILLIMETRE, "offset to set it to"),
+        Output.reading("runs-well", Unit.MILLIMETRE, "a slow chain bears"),
         Output.reading("angle", Unit.DEGREE, "chain leaves at"),
         Output.reading("lean-allowed", Unit.MILLIMETRE, "lean allowed"));
   }
 
   @Override
   public String formula() {
-    return "offset allowed: 1 mm up to 1 m, distance/1000 up to 10 m, 10 mm beyond; angle ="
+    return "to set it to: 1 mm up to 1 m, distance/1000 up to 10 m, 10 mm beyond; a chain below 0.5"
+        + " m/s runs up to twice that; angle ="
         + " atan(offset/distance); lean allowed: length/300";
   }
 
@@ -60,7 +62,8 @@ final class SprocketAlignmentSheet extends Worksheet {
   @Override
   public String source() {
     return "Complete Guide to Chain, 7.1.2.2 and fig. 7.7; a chain maker's guide allows 0.2 mm per"
-        + " 100 mm below 0.5 m/s, which is twice as much";
+        + " 100 mm below 0.5 m/s, which is twice as much; five times as the end of what is safe is a considered"
+        + " judgement";
   }
 
   @Override
@@ -76,8 +79,10 @@ final class SprocketAlignmentSheet extends Worksheet {
   @Override
   protected Results work(Entries entries) {
     double distance = entries.in("distance", Unit.METRE);
+    double allowed = SprocketAlignment.permissibleOffset(distance);
     return new Results()
-        .with("allowed", SprocketAlignment.permissibleOffset(distance), Unit.METRE)
+        .with("allowed", allowed, Unit.METRE)
+        .with("runs-well", SprocketAlignment.RUNS_WELL * allowed, Unit.METRE)
         .with(
             "angle",
             SprocketAlignment.chainAngle(entries.in("offset", Unit.METRE), distance),
@@ -93,16 +98,26 @@ final class SprocketAlignmentSheet extends Worksheet {
     double offset = entries.in("offset", Unit.MILLIMETRE);
     double allowed = results.in("allowed", Unit.MILLIMETRE);
     String limit = both(allowed, Unit.MILLIMETRE, Unit.INCH);
+    double runsWell = SprocketAlignment.RUNS_WELL * allowed;
     Meaning meaning =
-        offset <= allowed
-            ? Meaning.of("They stand in line: up to " + limit + " is allowed at this distance.")
-            : Meaning.of(
-                "Out of line by "
-                    + both(offset - allowed, Unit.MILLIMETRE, Unit.INCH)
-                    + " more than the "
+        offset <= runsWell
+            ? Meaning.of(
+                "They stand in line: up to "
                     + limit
-                    + " allowed.",
-                offset <= 2 * allowed
+                    + " is allowed at this distance"
+                    + (offset <= allowed
+                        ? "."
+                        : " where the line is set, and twice that where a chain runs as slowly as a"
+                            + " gate's; set it when it is next worked on."))
+            : Meaning.of(
+                "Out of line: "
+                    + both(offset, Unit.MILLIMETRE, Unit.INCH)
+                    + " where "
+                    + both(runsWell, Unit.MILLIMETRE, Unit.INCH)
+                    + " is the most at which a gate's chain runs well, and "
+                    + limit
+                    + " is what it is set to.",
+                offset <= SprocketAlignment.CLIMBS * allowed
                     ? "The chain will wear its side plates; put it in line at this visit."
                     : "The chain climbs the teeth on one side and can come off; put it in line"
                         + " before the gate runs again.");

@@ -3,6 +3,7 @@ package yett.worksheet.duty;
 import static yett.worksheet.Tell.tell;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import yett.calculation.DutyCycle;
 import yett.quantity.Unit;
@@ -63,7 +64,7 @@ final class DutyCycles extends Worksheet {
   @Override
   public String validity() {
     return "UL 325 and ASTM F2200 sort gates by who uses them, not by cycles: without a nameplate,"
-        + " 10, 30, 60 and 30 an hour for Class I to IV are a considered judgement, for"
+        + " 10, 20, 30 and 30 an hour for Class I to IV are a considered judgement, for"
         + " comparison only.";
   }
 
@@ -99,11 +100,8 @@ final class DutyCycles extends Worksheet {
   }
 
   private static double usual(Entries entries) {
-    return switch (entries.choice("class").id()) {
-      case "class-1" -> 10;
-      case "class-3" -> 60;
-      default -> 30;
-    };
+    String users = entries.choice("class").id().toUpperCase(Locale.ROOT).replace('-', '_');
+    return DutyCycle.Users.valueOf(users).usualPerHour();
   }
 
   @Override

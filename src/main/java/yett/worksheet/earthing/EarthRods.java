@@ -3,6 +3,7 @@ package yett.worksheet.earthing;
 import static yett.worksheet.Tell.percent;
 import static yett.worksheet.Tell.tell;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import yett.calculation.EarthRod;
@@ -109,10 +110,20 @@ final class EarthRods extends Worksheet {
 
   @Override
   protected List<String> remarks(Entries entries, Results results) {
-    return entries.whole("rods") > 2 && entries.in("spacing", Unit.METRE) < Rod.length(entries)
-        ? List.of(
-            "Rods closer than their length share the soil; together they will have more than this.")
-        : List.of();
+    double spacing = entries.in("spacing", Unit.METRE);
+    List<String> remarks = new ArrayList<>();
+    if (spacing < Rod.LEAST_SPACING * (1 - 1e-9)) {
+      remarks.add(
+          "Rods "
+              + entries.shown("spacing")
+              + " apart stand closer than the 6 ft (1.8 m) that the NEC asks for; they share the"
+              + " soil, and the second hardly helps.");
+    }
+    if (entries.whole("rods") > 2 && spacing < Rod.length(entries)) {
+      remarks.add(
+          "Rods closer than their length share the soil; together they will have more than this.");
+    }
+    return remarks;
   }
 
   @Override

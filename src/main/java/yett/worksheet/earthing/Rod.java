@@ -22,6 +22,9 @@ final class Rod {
               + " can kill. Isolate and prove dead before a rod is taken off for a reading; call"
               + " before you drive a rod, cables and gas lie in the ground.");
 
+  /** m from rod to rod, 6 ft: NEC 250.53(A)(3), from memory. */
+  static final double LEAST_SPACING = 6 * 0.3048;
+
   private Rod() {}
 
   static Input soil() {

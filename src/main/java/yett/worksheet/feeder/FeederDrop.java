@@ -105,20 +105,11 @@ final class FeederDrop extends Worksheet {
 
   @Override
   protected Meaning meaning(Entries entries, Results results) {
-    Conductor wire = Wire.chosen(entries);
-    double carried = Wire.carried(entries, entries.in("current", Unit.AMPERE));
-    Meaning meaning = lost(entries, results);
-    return WireProtection.carries(wire, carried)
-        ? meaning
-        : new Meaning(
-            List.of(
-                "Too thin for "
-                    + tell(carried, Unit.AMPERE)
-                    + ", however little it loses: "
-                    + Wire.allowed(wire)
-                    + ".",
-                String.join(" ", meaning.sentences())),
-            List.of(Wire.TOO_THIN));
+    return Wire.thickEnough(
+        Wire.chosen(entries),
+        entries.in("supply", Unit.VOLT),
+        Wire.carried(entries, entries.in("current", Unit.AMPERE)),
+        lost(entries, results));
   }
 
   private static Meaning lost(Entries entries, Results results) {

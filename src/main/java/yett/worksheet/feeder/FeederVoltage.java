@@ -5,9 +5,7 @@ import static yett.worksheet.Tell.tell;
 
 import java.util.List;
 import java.util.Optional;
-import yett.calculation.Conductor;
 import yett.calculation.MainsLoad;
-import yett.calculation.WireProtection;
 import yett.quantity.Unit;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
@@ -140,11 +138,12 @@ final class FeederVoltage extends Worksheet {
                     + percent(share)
                     + ", more than the advised 3 %: the operator is starved whenever it works."
                 : "The feeder loses little: " + percent(share) + " while it works.");
-    Conductor wire = Wire.chosen(entries);
-    if (!WireProtection.carries(wire, results.in("mains-current", Unit.AMPERE))) {
-      meaning =
-          meaning.and("The wire is too thin: " + Wire.allowed(wire) + ".").with(Wire.TOO_THIN);
-    }
+    meaning =
+        Wire.thickEnough(
+            Wire.chosen(entries),
+            entries.in("supply", Unit.VOLT),
+            results.in("mains-current", Unit.AMPERE),
+            meaning);
     if (!entries.has("measured")) {
       return meaning;
     }

@@ -5,6 +5,7 @@ import static yett.worksheet.Tell.tell;
 
 import java.util.List;
 import java.util.Optional;
+import yett.calculation.Range;
 import yett.calculation.SupplySetting;
 import yett.quantity.Unit;
 import yett.worksheet.Entries;
@@ -23,9 +24,6 @@ import yett.worksheet.Worksheet;
  */
 final class SupplyTap extends Worksheet {
   private static final double BRIDGE = 1.4;
-
-  /** What a pair of 12 V batteries floats at, near 25 degC. */
-  private static final double FLOAT = 27;
 
   SupplyTap() {
     super(Subject.FEEDER, "supply-setting", "what a right or wrong input setting gives");
@@ -66,7 +64,7 @@ final class SupplyTap extends Worksheet {
 
   @Override
   public String source() {
-    return "ideal transformer and rectified sine, textbook; 110 % common practice";
+    return "ideal transformer and rectified sine, textbook; 10 % either way and 29 V to 34 V common practice";
   }
 
   @Override
@@ -100,14 +98,26 @@ final class SupplyTap extends Worksheet {
   protected Meaning meaning(Entries entries, Results results) {
     double ratio = results.in("ratio", Unit.PERCENT) / 100;
     double dc = results.in("dc-smoothed", Unit.VOLT);
+    Range wanted = SupplySetting.CHARGING;
+    String gives =
+        "; a supply for that gives "
+            + tell(wanted.low(), Unit.VOLT)
+            + " to "
+            + tell(wanted.high(), Unit.VOLT)
+            + " without a load.";
     String charge =
-        dc < FLOAT
+        dc < wanted.low()
             ? "With "
                 + tell(dc, Unit.VOLT)
-                + " at most it cannot charge a 24 V pair, which floats at 27 V: batteries run flat"
-                + " while everything looks alive."
-            : "With up to " + tell(dc, Unit.VOLT) + " it can charge a 24 V pair.";
-    if (ratio > 1.1) {
+                + " at most, and less under load, it cannot charge a 24 V pair"
+                + gives
+                + " Batteries run flat while everything looks alive."
+            : dc > wanted.high() * Math.max(1, ratio)
+                ? tell(dc, Unit.VOLT) + " is more than charging a 24 V pair asks for" + gives
+                : "With up to " + tell(dc, Unit.VOLT) + " it can charge a 24 V pair.";
+    boolean fits =
+        SupplySetting.fits(entries.in("mains", Unit.VOLT), entries.in("setting", Unit.VOLT));
+    if (!fits && ratio > 1) {
       return Meaning.of(
               "The setting is too low for this mains: "
                   + percent(ratio)
@@ -118,7 +128,7 @@ final class SupplyTap extends Worksheet {
                   "Overheated supply. Fire, burns. Leave it off until setting and winding have been"
                       + " checked."));
     }
-    if (ratio < 0.9) {
+    if (!fits) {
       return Meaning.of(
           "The setting is too high for this mains: the low side gets " + percent(ratio) + " only.",
           charge);

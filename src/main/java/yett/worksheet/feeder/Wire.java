@@ -11,6 +11,7 @@ import yett.worksheet.Choice;
 import yett.worksheet.Entries;
 import yett.worksheet.Input;
 import yett.worksheet.InputException;
+import yett.worksheet.Meaning;
 import yett.worksheet.Note;
 
 /** The inputs that say which wire it is. */
@@ -43,14 +44,9 @@ final class Wire {
   static Input size() {
     List<Choice> sizes =
         Stream.concat(Conductor.AWG_STRANDED.stream(), Conductor.IEC_CLASS_2.stream())
-            .map(c -> new Choice(id(c), c.size()))
+            .map(c -> Choice.wire(c.size()))
             .toList();
     return Input.choice("size", "size of the wire, copper", sizes);
-  }
-
-  private static String id(Conductor conductor) {
-    String[] parts = conductor.size().split(" ");
-    return (parts[1] + "-" + parts[0].replace('.', '-').replace('/', '-')).toLowerCase();
   }
 
   static Input strands() {
@@ -80,6 +76,24 @@ final class Wire {
         + " may stand behind "
         + tell(WireProtection.largest(wire), Unit.AMPERE)
         + " at most";
+  }
+
+  /** The meaning, with a sentence before it if the wire is too thin whatever it loses. */
+  static Meaning thickEnough(Conductor wire, double volts, double carried, Meaning meaning) {
+    boolean carries = WireProtection.carries(wire, carried);
+    if (carries && WireProtection.mayBeLaid(wire, volts)) {
+      return meaning;
+    }
+    String thin =
+        carries
+            ? wire.size() + " is thinner than any wire that is laid for more than 50 V."
+            : "Too thin for "
+                + tell(carried, Unit.AMPERE)
+                + ", however little it loses: "
+                + allowed(wire)
+                + ".";
+    List<String> sentences = Stream.concat(Stream.of(thin), meaning.sentences().stream()).toList();
+    return new Meaning(sentences, meaning.notes()).with(TOO_THIN);
   }
 
   static Input temperature() {

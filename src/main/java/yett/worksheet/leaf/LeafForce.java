@@ -2,6 +2,7 @@ package yett.worksheet.leaf;
 
 import static yett.worksheet.Tell.both;
 import static yett.worksheet.Tell.percent;
+import static yett.worksheet.Tell.range;
 
 import java.util.List;
 import java.util.Optional;
@@ -127,9 +128,7 @@ final class LeafForce extends Worksheet {
     Meaning meaning =
         Meaning.of(
             "A spring scale that pulls the released leaf at a slow walk should show "
-                + told(results, "up-low")
-                + " to "
-                + told(results, "up-high")
+                + range(told(results, "up-low"), told(results, "up-high"))
                 + (entries.fraction("grade") > 0 ? " uphill" : "")
                 + ", and up to "
                 + told(results, "start")
@@ -138,9 +137,7 @@ final class LeafForce extends Worksheet {
       meaning =
           meaning.and(
               "In that wind the drive needs "
-                  + told(results, "wind-low")
-                  + " to "
-                  + told(results, "wind-high")
+                  + range(told(results, "wind-low"), told(results, "wind-high"))
                   + " more, and may take the wind for an obstruction.");
     }
     return entries.fraction("grade") > resistance(entries).low()

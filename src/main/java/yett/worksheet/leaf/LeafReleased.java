@@ -30,6 +30,7 @@ final class LeafReleased extends Worksheet {
   public List<Input> inputs() {
     return List.of(
         Input.reading("grade", Unit.PERCENT, "rise over run of the way, without sign")
+            .asSlope()
             .possible(0, 30),
         Leaves.mass(),
         Input.reading(

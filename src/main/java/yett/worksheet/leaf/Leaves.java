@@ -36,6 +36,7 @@ final class Leaves {
 
   static Input grade() {
     return Input.reading("grade", Unit.PERCENT, "rise over run of the way, without sign")
+        .asSlope()
         .usually("0 %")
         .possible(0, 30)
         .good(0, 10);

@@ -24,8 +24,8 @@ import yett.worksheet.Worksheet;
  * What a spring scale says of track and wheels: c = (F/(m g) - sin a)/cos a. Source: {@link Leaf}.
  */
 final class ScaleReading extends Worksheet {
-  /** A spring scale does not tell less. */
-  private static final double NEAR = 1.02;
+  /** What four figures leave of a reading that stands at the limit. */
+  private static final double ROUNDED = 1.001;
 
   private static final Choice UP = new Choice("up", "uphill, or on the level");
   private static final Choice DOWN = new Choice("down", "downhill");
@@ -97,7 +97,7 @@ final class ScaleReading extends Worksheet {
             .with("resistance", 100 * Leaf.rollingResistance(mass, force, grade), Unit.PERCENT)
             .with("usual-low", usual.low(), Unit.NEWTON)
             .with("usual-high", usual.high(), Unit.NEWTON);
-    if (force > usual.high() * NEAR) {
+    if (force > usual.high() * ROUNDED) {
       results.with("beyond", force - usual.high(), Unit.NEWTON);
     }
     return results;

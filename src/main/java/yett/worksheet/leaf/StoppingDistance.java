@@ -39,6 +39,7 @@ final class StoppingDistance extends Worksheet {
             .usually("2 %")
             .possible(0, 50),
         Input.reading("grade", Unit.PERCENT, "grade in the direction it moves; downhill negative")
+            .asSlope()
             .usually("0 %")
             .possible(-30, 30)
             .good(-10, 10));

@@ -99,6 +99,14 @@ final class BeamMargin extends Worksheet {
   protected Meaning meaning(Entries entries, Results results) {
     double gain = results.in("gain", Unit.ONE);
     double wanted = results.in("wanted", Unit.ONE);
+    if (gain < entries.fraction("windows")) {
+      return Meaning.of(
+          entries.shown("distance")
+              + " is beyond the "
+              + entries.shown("range")
+              + " that the pair is rated for: even clean and well aimed it gets too little light to"
+              + " work. Bring the two closer together, or fit a pair of a longer range.");
+    }
     if (gain < 1) {
       return Meaning.of(
           "The receiver gets too little light to work at all: clean both windows, then aim anew.");

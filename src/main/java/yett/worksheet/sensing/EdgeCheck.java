@@ -66,7 +66,9 @@ final class EdgeCheck extends Worksheet {
   @Override
   public String source() {
     return "Ohm's law; 8.2 kohm published for closed-circuit edges, 10 kohm common practice in"
-        + " North America";
+        + " North America; in"
+        + " service down to 5.4 kohm for 8.2 kohm from an edge data sheet, a tenth over by considered"
+        + " judgement";
   }
 
   @Override
@@ -137,12 +139,25 @@ final class EdgeCheck extends Worksheet {
       return Meaning.of(
           window, "Two edges in a row, both with a resistor: only the last one may have it.");
     }
+    Range sound = EdgeResistor.sound(entries.in("resistor", Unit.OHM));
+    if (sound.contains(1000 * measured)) {
+      return Meaning.of(
+          window,
+          "Still good, as "
+              + tell(sound.low() / 1000, Unit.KILOHM)
+              + " to "
+              + tell(sound.high() / 1000, Unit.KILOHM)
+              + " are in service; but "
+              + (measured < low
+                  ? "some water or dirt leaks across it: dry its ends and look again."
+                  : "a joint in it is no longer tight."));
+    }
     return Meaning.of(
         window,
         measured < 0.05 * low
             ? "It reads as pressed: something leans on it, or its wires touch."
             : measured < low
-                ? "Water or dirt leaks across it; it will read as pressed when it gets wetter."
+                ? "Water or dirt leaks across it; it may read as pressed when it gets wetter."
                 : measured > 20 * high
                     ? "The wire is broken, or the resistor is missing."
                     : "A corroded joint, or another resistor than thought.");

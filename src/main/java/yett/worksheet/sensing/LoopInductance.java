@@ -42,10 +42,10 @@ final class LoopInductance extends Worksheet {
         Input.choice(
                 "wire",
                 "size of the wire",
-                new Choice("awg-14", "14 AWG"),
-                new Choice("awg-16", "16 AWG"),
-                new Choice("awg-18", "18 AWG"),
-                new Choice("awg-12", "12 AWG"))
+                Choice.wire("14 AWG"),
+                Choice.wire("16 AWG"),
+                Choice.wire("18 AWG"),
+                Choice.wire("12 AWG"))
             .usually("awg-14"),
         Input.reading("frequency", Unit.KILOHERTZ, "frequency of the detector")
             .usually("50 kHz")
@@ -151,15 +151,20 @@ final class LoopInductance extends Worksheet {
     double total = results.in("total", Unit.MICROHENRY);
     double seen = results.in("seen", Unit.PERCENT) / 100;
     String whole =
-        total < 50
+        total < VehicleLoop.USUAL.low()
             ? "Few turns: "
                 + tell(total, Unit.MICROHENRY)
                 + " is little for a detector, add a turn."
-            : total > 1000
+            : total > VehicleLoop.TUNES_UP_TO
                 ? "At "
                     + tell(total, Unit.MICROHENRY)
                     + " many detectors cannot tune any more; take a turn off."
-                : "A detector ought to tune to this loop.";
+                : total > VehicleLoop.USUAL.high()
+                    ? "At "
+                        + tell(total, Unit.MICROHENRY)
+                        + " it has more than loops of gates have; if the detector does not tune,"
+                        + " take a turn off."
+                    : "A detector ought to tune to this loop.";
     String part =
         seen < 0.67
             ? "The lead-in hides a third of what the loop sees or more; shorten it or add a turn."

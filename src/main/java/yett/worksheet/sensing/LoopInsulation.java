@@ -97,6 +97,9 @@ final class LoopInsulation extends Worksheet {
     double measured = entries.in("measured", Unit.MEGOHM);
     double good = results.in("good-from", Unit.MEGOHM);
     double bad = results.in("bad-below", Unit.MEGOHM);
+    if (entries.choice("state").id().equals("new")) {
+      return ofNew(measured, good, bad);
+    }
     if (measured < bad) {
       return Meaning.of(
           tell(measured, Unit.MEGOHM)
@@ -110,5 +113,23 @@ final class LoopInsulation extends Worksheet {
                 + " still works, but water is getting in; read it again after rain, and renew"
                 + " splices."
             : tell(measured, Unit.MEGOHM) + " is no reason for false calls; look elsewhere.");
+  }
+
+  private static Meaning ofNew(double measured, double good, double bad) {
+    String read = tell(measured, Unit.MEGOHM);
+    if (measured >= good) {
+      return Meaning.of(read + " is as new work should be; write it down for later readings.");
+    }
+    return measured < bad
+        ? Meaning.of(
+            read
+                + " is too little for new work, though it would work for now: a nicked wire, a wet"
+                + " splice or a damp end.",
+            "Dry the ends and read again, then open splices and pull the wire anew before the slot is"
+                + " sealed.")
+        : Meaning.of(
+            read
+                + " is what the law of one state asks for at least, and less than good work reads: dry"
+                + " the ends, look at the splices, and read again.");
   }
 }

@@ -1,7 +1,7 @@
 package yett.worksheet.sensing;
 
+import static yett.worksheet.Tell.count;
 import static yett.worksheet.Tell.metres;
-import static yett.worksheet.Tell.tell;
 
 import java.util.List;
 import java.util.Optional;
@@ -110,8 +110,8 @@ final class LoopTurns extends Worksheet {
     }
     return Meaning.of(
         "Lay "
-            + tell(results.in("turns", Unit.ONE), Unit.ONE)
-            + " turns, all in one direction, "
+            + count(results.in("turns", Unit.ONE), "turns")
+            + ", all in one direction, "
             + metres(results.in("wire", Unit.METRE))
             + " of wire beside the lead-in, which is twisted up to the detector.");
   }

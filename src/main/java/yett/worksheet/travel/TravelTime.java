@@ -5,6 +5,7 @@ import static yett.worksheet.Tell.tell;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import yett.calculation.Range;
 import yett.calculation.Travel;
 import yett.calculation.TravelProfile;
@@ -22,8 +23,12 @@ import yett.worksheet.Worksheet;
 
 /** Time of a run at a speed, slow zones included. Source: {@link TravelProfile}. */
 final class TravelTime extends Worksheet {
-  /** Share of the worked time within which a stopwatch reading fits. */
+  /** Share of the worked time within which a reading fits as well, where the zones are known. */
   private static final double FITS = 0.1;
+
+  /** Inputs that tell how it goes at its ends. */
+  private static final Set<String> ENDS =
+      Set.of("speeding-up", "slowing-down", "slow-start", "slow-end", "slow-speed");
 
   /** m/s; UL 325 for slide operators of class I and II, as a trade body's data sheet tells it. */
   private static final double FASTEST = 0.3048;
@@ -140,8 +145,7 @@ final class TravelTime extends Worksheet {
 
   @Override
   protected Meaning meaning(Entries entries, Results results) {
-    double time = results.in("time", Unit.SECOND);
-    Meaning meaning = timed(entries, time);
+    Meaning meaning = timed(entries, results);
     double speed = entries.in("speed", Unit.METRE_PER_SECOND);
     return speed > FASTEST
         ? meaning.and(
@@ -150,7 +154,8 @@ final class TravelTime extends Worksheet {
         : meaning;
   }
 
-  private static Meaning timed(Entries entries, double time) {
+  private static Meaning timed(Entries entries, Results results) {
+    double time = results.in("time", Unit.SECOND);
     if (!entries.has("measured")) {
       return Meaning.of(
           "The run should take "
@@ -158,18 +163,32 @@ final class TravelTime extends Worksheet {
               + "; a run that is clearly longer is short of voltage or drags.");
     }
     double measured = entries.in("measured", Unit.SECOND);
-    String both = tell(measured, Unit.SECOND) + " against " + tell(time, Unit.SECOND);
-    if (measured > time * (1 + FITS)) {
+    Range usual =
+        new Range(results.in("usual-low", Unit.SECOND), results.in("usual-high", Unit.SECOND));
+    Range fits =
+        zonesKnown(entries)
+            ? new Range(
+                Math.min(usual.low(), time * (1 - FITS)), Math.max(usual.high(), time * (1 + FITS)))
+            : usual;
+    String range = tell(fits.low(), Unit.SECOND) + " to " + tell(fits.high(), Unit.SECOND);
+    String both = tell(measured, Unit.SECOND) + ", worked out " + tell(time, Unit.SECOND);
+    if (measured > fits.high()) {
       return Meaning.of(
-          "Too slow: " + both + ".",
+          "Too slow, " + range + " are usual: " + both + ".",
           "Read the motor's voltage while it runs: if it is low, look at batteries and supply; if"
               + " it is right, at leaf and gearbox.");
     }
-    return measured < time * (1 - FITS)
-        ? Meaning.of(
-            "Faster than worked out: " + both + ".",
-            "Maybe a slow zone is missing: see that the leaf slows before both ends, and test the"
-                + " force there.")
-        : Meaning.of("The gate runs as it should: " + both + ".");
+    if (measured < fits.low()) {
+      return Meaning.of(
+          "Faster than the usual " + range + ": " + both + ".",
+          "Maybe a slow zone is missing: see that the leaf slows before both ends, and test the"
+              + " force there.");
+    }
+    return Meaning.of("The gate runs as it should, " + range + " are usual: " + both + ".");
+  }
+
+  /** Whether somebody gave a zone or a ramp of this gate. */
+  private static boolean zonesKnown(Entries entries) {
+    return entries.all().stream().anyMatch(g -> !g.usual() && ENDS.contains(g.input().id()));
   }
 }
