@@ -7,7 +7,11 @@ import org.springframework.shell.core.autoconfigure.SpringShellAutoConfiguration
 /** Starts the program. */
 @SpringBootApplication(exclude = SpringShellAutoConfiguration.class)
 public class Yett {
+  /** Settings come from the program's archive, never from the folder in which somebody stands. */
+  private static final String SETTINGS = "spring.config.location";
+
   public static void main(String[] args) {
+    System.setProperty(SETTINGS, "classpath:/application.properties");
     System.exit(SpringApplication.exit(SpringApplication.run(Yett.class, args)));
   }
 }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
+import yett.knowledge.BoundedText;
 
 /**
  * What is kept of practice, in two files of the user's own (JSON Lines): how past exercises went,
@@ -19,6 +20,9 @@ import tools.jackson.databind.json.JsonMapper;
  */
 public final class Notebook {
   private static final JsonMapper JSON = JsonMapper.builder().build();
+
+  /** Bytes: more than anybody practises in a life. */
+  private static final int LARGEST = 16 << 20;
 
   private final Path results;
   private final Path open;
@@ -111,7 +115,7 @@ public final class Notebook {
   private static List<String> lines(Path file) {
     try {
       return Files.exists(file)
-          ? Files.readString(file).lines().filter(l -> !l.isBlank()).toList()
+          ? BoundedText.read(file, LARGEST).lines().filter(l -> !l.isBlank()).toList()
           : List.of();
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read " + file, e);

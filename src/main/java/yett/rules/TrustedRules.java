@@ -5,7 +5,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
@@ -16,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
+import yett.knowledge.BoundedText;
 
 /**
  * The rule files (DRL) that may run. Rules are a program: they can do what their user can. So those
@@ -34,12 +34,23 @@ public final class TrustedRules {
   public TrustedRules(Path file, Collection<String> shipped) {
     this.file = file;
     shipped.forEach(text -> trusted.add(hash(text)));
-    if (Files.exists(file)) {
-      try {
-        Files.readAllLines(file).forEach(line -> trusted.add(line.split(" ", 2)[0]));
-      } catch (IOException e) {
-        throw new UncheckedIOException("cannot read which rules are trusted in " + file, e);
-      }
+    if (!Files.exists(file)) {
+      return;
+    }
+    if (!OwnFiles.isOurs(file)) {
+      throw new UncheckedIOException(
+          new IOException(
+              "The list of trusted rules "
+                  + file
+                  + " is not used: it, or its folder, belongs to somebody else or can be written by"
+                  + " others. Make both yours alone (chmod go-w), or delete the list."));
+    }
+    try {
+      BoundedText.read(file, BoundedText.LARGEST)
+          .lines()
+          .forEach(line -> trusted.add(line.split(" ", 2)[0]));
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot read which rules are trusted in " + file, e);
     }
   }
 
@@ -59,11 +70,10 @@ public final class TrustedRules {
   public void trust(SortedMap<String, String> rules) {
     List<String> lines = new ArrayList<>();
     for (String name : untrusted(rules)) {
-      lines.add(hash(rules.get(name)) + "  " + name.replaceAll("\\p{Cntrl}", "?"));
+      lines.add(hash(rules.get(name)) + "  " + name.replaceAll("\\p{Cntrl}", "?") + "\n");
     }
     try {
-      Files.createDirectories(file.getParent());
-      Files.write(file, lines, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+      OwnFiles.append(file, String.join("", lines).getBytes(StandardCharsets.UTF_8));
     } catch (IOException e) {
       throw new UncheckedIOException("cannot write which rules are trusted to " + file, e);
     }
