@@ -11,7 +11,7 @@ public class Yett {
   private static final String SETTINGS = "spring.config.location";
 
   public static void main(String[] args) {
-    System.setProperty(SETTINGS, "classpath:/application.properties");
+    System.setProperty(SETTINGS, "optional:classpath:/application.properties");
     System.exit(SpringApplication.exit(SpringApplication.run(Yett.class, args)));
   }
 }

@@ -247,7 +247,7 @@ final class Layers {
               "unknown-name",
               "there is no " + kind + " \"" + id + "\" to switch off",
               Names.advice(id, known));
-    } else if (!CAN_BE_OFF.contains(kind) || protection.holds(there.document()) || needed(id)) {
+    } else if (!CAN_BE_OFF.contains(kind) || protection.staysOn(there.document()) || needed(id)) {
       manifest
           .fields()
           .problem(

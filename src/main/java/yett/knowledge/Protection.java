@@ -30,6 +30,7 @@ final class Protection {
 
   private final List<RuleText> rules;
   private final Set<String> named = new HashSet<>();
+  private final Set<String> followUps = new HashSet<>();
 
   /**
    * @param cards of the rule base
@@ -37,6 +38,7 @@ final class Protection {
   Protection(List<RuleText> rules, Collection<Document> cards) {
     this.rules = rules;
     rules.stream().filter(RuleText::stops).forEach(r -> named.addAll(r.conditions()));
+    cards.forEach(c -> followUps.addAll(texts(c, "entails")));
     cards.stream().filter(this::isOfItself).forEach(c -> named.addAll(asks(c)));
     // A question that is asked no more answers nothing.
     List<Document> questions = cards.stream().filter(c -> kind(c).equals("site")).toList();
@@ -53,6 +55,13 @@ final class Protection {
 
   boolean holds(Document card) {
     return isOfItself(card) || NAMED_IN_RULES.contains(kind(card)) && named.contains(id(card));
+  }
+
+  /** Whether an add-on may replace it, as strict as it was, and not do without it. */
+  boolean staysOn(Document card) {
+    return holds(card)
+        || followUps.contains(id(card))
+        || urgency(card, "urgency") == Pressing.Urgency.AT_ONCE.ordinal();
   }
 
   private boolean isOfItself(Document card) {

@@ -139,7 +139,7 @@ public final class RuleCache {
   /** All that the compiler sees: rule files as they are, and one rule of the program. */
   static SortedMap<String, String> sources(RuleBase base) {
     SortedMap<String, String> sources = new TreeMap<>(base.rules());
-    sources.put(".tables.drl", DecisionTables.RULE); // no file of a rule base is hidden
+    sources.put("/tables.drl", DecisionTables.RULE); // no name in a rule base begins so
     return sources;
   }
 
@@ -148,7 +148,9 @@ public final class RuleCache {
     ReleaseId release = services.newReleaseId("yett", "rules", "1");
     KieFileSystem files = services.newKieFileSystem();
     files.generateAndWritePomXML(release);
-    sources(base).forEach((name, text) -> files.write(SOURCES + folder(text) + name, text));
+    sources(base)
+        .forEach(
+            (name, text) -> files.write((SOURCES + folder(text) + name).replace("//", "/"), text));
     KieBuilder builder =
         services
             .newKieBuilder(files, RuleCache.class.getClassLoader())

@@ -39,11 +39,11 @@ public final class TrustedRules {
     }
     if (!OwnFiles.isOurs(file)) {
       throw new UncheckedIOException(
-          new IOException(
-              "The list of trusted rules "
-                  + file
-                  + " is not used: it, or its folder, belongs to somebody else or can be written by"
-                  + " others. Make both yours alone (chmod go-w), or delete the list."));
+          "The list of trusted rules "
+              + file
+              + " is not used: it, or its folder, belongs to somebody else or can be written by"
+              + " others. Make both yours alone (chmod go-w), or delete the list.",
+          new IOException("not ours alone"));
     }
     try {
       BoundedText.read(file, BoundedText.LARGEST)

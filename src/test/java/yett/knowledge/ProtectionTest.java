@@ -227,4 +227,23 @@ class ProtectionTest {
         .anyMatch(name -> name.startsWith("rule batteries linked wrongly"));
     assertThat(BASE.safeguards().lacks(BASE.safeguards())).isEmpty();
   }
+
+  @Test
+  void what_follows_a_repair_and_what_calls_somebody_at_once_stay_on() {
+    String urgent =
+        BASE.telephone().pressing().values().stream()
+            .filter(p -> p.urgency() == Pressing.Urgency.AT_ONCE)
+            .map(Pressing::id)
+            .findFirst()
+            .orElseThrow();
+    assertThat(
+            refused(
+                    "switches-off: {check: [beam-light], pressing: [" + urgent + "]}\n",
+                    "# nothing\n")
+                .problems())
+        .extracting(Problem::message)
+        .containsExactly(
+            "the check \"beam-light\" protects people or is always needed",
+            "the pressing \"" + urgent + "\" protects people or is always needed");
+  }
 }
