@@ -11,9 +11,13 @@ import yett.shell.Mistakes;
 public class Yett {
   private static final int SOFTWARE = 70;
 
+  /** Settings come from the program's archive, never from the folder in which somebody stands. */
+  private static final String SETTINGS = "spring.config.location";
+
   public static void main(String[] args) {
     Output.keepForOwnWords(line -> Mistakes.ofUser().printed(line));
     Thread.setDefaultUncaughtExceptionHandler((thread, mistake) -> tell(mistake));
+    System.setProperty(SETTINGS, "optional:classpath:/application.properties");
     System.exit(run(args));
   }
 

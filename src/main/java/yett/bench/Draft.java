@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import yett.files.WholeFile;
+import yett.knowledge.BoundedText;
 
 /**
  * The answers about a card that is not written yet, so that nothing is lost when somebody stops in
@@ -32,7 +33,7 @@ public final class Draft {
     Map<String, String> answers = new LinkedHashMap<>();
     try {
       if (Files.isRegularFile(file)) {
-        for (String line : Files.readAllLines(file)) {
+        for (String line : BoundedText.read(file, BoundedText.LARGEST).lines().toList()) {
           String[] parts = line.split("=", 2);
           if (parts.length == 2) {
             answers.put(parts[0], parts[1]);

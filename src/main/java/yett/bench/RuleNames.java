@@ -16,10 +16,13 @@ import yett.knowledge.RuleBase;
  * that does not exist compiles and never fires, so it is told as a problem.
  */
 final class RuleNames {
-  private static final String ONE_OR_SOME = "\\s*(?:==|!=|in)\\s*(\\([^)]*\\)|\"[^\"]*\")";
+  private static final String ONE_OR_SOME = "\\s*(?:==|!=|in)\\s*(\\([^)]{0,4000}\\)|\"[^\"\n]*\")";
   private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
   private static final Pattern OUTCOMES =
-      Pattern.compile("\\bcheck\\s*==\\s*\"([^\"]+)\"[^)]*?\\boutcome" + ONE_OR_SOME);
+      Pattern.compile("\\bcheck\\s*==\\s*\"([^\"]+)\"[^)]{0,500}?\\boutcome" + ONE_OR_SOME);
+
+  /** After so many nobody reads on, and more would only cost time. */
+  private static final int MOST = 1_000;
 
   private final RuleBase base;
   private final List<Problem> problems = new ArrayList<>();
@@ -56,12 +59,12 @@ final class RuleNames {
     places.forEach(
         (pattern, known) -> {
           Matcher found = Pattern.compile(pattern).matcher(text);
-          while (found.find()) {
+          while (problems.size() < MOST && found.find()) {
             known(file, text, found, 1, known, "a card");
           }
         });
     Matcher outcomes = OUTCOMES.matcher(text);
-    while (outcomes.find()) {
+    while (problems.size() < MOST && outcomes.find()) {
       Check check = base.checks().get(outcomes.group(1));
       if (check != null) {
         List<String> ids = check.outcomes().stream().map(Check.Outcome::id).toList();

@@ -3,13 +3,16 @@ package yett.files;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.OpenOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFileAttributes;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.nio.file.attribute.UserPrincipal;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.Set;
@@ -22,6 +25,8 @@ import java.util.Set;
 public final class OwnFiles {
   private static final Set<PosixFilePermission> OWNER =
       EnumSet.of(PosixFilePermission.OWNER_READ, PosixFilePermission.OWNER_WRITE);
+  private static final Set<PosixFilePermission> WRITTEN_BY_OTHERS =
+      EnumSet.of(PosixFilePermission.GROUP_WRITE, PosixFilePermission.OTHERS_WRITE);
   private static final Set<PosixFilePermission> OWNER_FOLDER =
       PosixFilePermissions.fromString("rwx------");
 
@@ -68,6 +73,43 @@ public final class OwnFiles {
     } catch (IOException e) {
       return false; // not there, or not to be seen: whoever opens it tells that
     }
+  }
+
+  /**
+   * Whether a file is there, is this user's, and cannot be changed by others, nor its folder. Where
+   * a system has no such rights (Windows), the user's own folders are closed to others by
+   * themselves.
+   */
+  public static boolean isOurs(Path file) {
+    return isOurs(file, WRITTEN_BY_OTHERS)
+        && isOurs(file.toAbsolutePath().getParent(), WRITTEN_BY_OTHERS);
+  }
+
+  /** Whether, besides, others cannot even read it. */
+  public static boolean isSecret(Path file) {
+    return isOurs(file) && isOurs(file, EnumSet.complementOf(EnumSet.copyOf(OWNER_FOLDER)));
+  }
+
+  private static boolean isOurs(Path path, Set<PosixFilePermission> denied) {
+    try {
+      var view =
+          Files.getFileAttributeView(path, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
+      if (view == null) {
+        return Files.exists(path, LinkOption.NOFOLLOW_LINKS);
+      }
+      PosixFileAttributes attributes = view.readAttributes();
+      return !attributes.isSymbolicLink()
+          && attributes.owner().equals(user(path))
+          && attributes.permissions().stream().noneMatch(denied::contains);
+    } catch (IOException e) {
+      return false; // not there, or not ours to look at
+    }
+  }
+
+  private static UserPrincipal user(Path path) throws IOException {
+    return path.getFileSystem()
+        .getUserPrincipalLookupService()
+        .lookupPrincipalByName(System.getProperty("user.name"));
   }
 
   /** Whether others than its owner can change what is in a folder. */

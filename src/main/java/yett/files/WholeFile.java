@@ -67,7 +67,7 @@ public final class WholeFile {
   }
 
   /** In the place of what is there, for nobody but its owner to read. */
-  static void replaceOwn(Path file, byte[] content) throws IOException {
+  public static void replaceOwn(Path file, byte[] content) throws IOException {
     write(
         file,
         to -> to.write(content),

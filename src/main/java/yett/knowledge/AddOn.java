@@ -63,7 +63,7 @@ public record AddOn(
     static Manifest of(Fields fields, String file, List<String> kinds) {
       Manifest manifest =
           new Manifest(
-              fields.text("add-on"),
+              fields.id("add-on"),
               fields.text("name"),
               file.substring(0, file.lastIndexOf('/') + 1),
               fields.texts("over"),

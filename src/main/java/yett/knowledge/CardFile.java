@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -37,8 +37,8 @@ public final class CardFile {
 
   private static final Pattern BEGUN = Pattern.compile("line (\\d+), column (\\d+)");
 
-  /** The parser takes time by the square of it. */
-  private static final int LONGEST_LINE = 10_000;
+  /** Cards, or cases, of one file. */
+  private static final int MOST_DOCUMENTS = 1_000;
 
   private static final Pattern TWICE = Pattern.compile("Duplicate Object property \"(.*)\"");
 
@@ -112,20 +112,6 @@ public final class CardFile {
 
   private CardFile() {}
 
-  /** Number of the first line that is too long. */
-  private static OptionalInt tooLong(String text) {
-    int line = 1;
-    for (int from = 0; from < text.length(); line++) {
-      int end = text.indexOf('\n', from);
-      int to = end < 0 ? text.length() : end;
-      if (to - from > LONGEST_LINE) {
-        return OptionalInt.of(line);
-      }
-      from = to + 1;
-    }
-    return OptionalInt.empty();
-  }
-
   private static boolean isJson(String file) {
     return file.endsWith(".json");
   }
@@ -136,17 +122,12 @@ public final class CardFile {
 
   /** Reads all documents; what cannot be parsed is added to the problems. */
   public static List<Document> read(String file, String text, List<Problem> problems) {
-    OptionalInt tooLong = isJson(file) ? OptionalInt.empty() : tooLong(text);
-    if (tooLong.isPresent()) {
-      problems.add(
-          new Problem(
-              "line-too-long",
-              file,
-              tooLong.getAsInt(),
-              1,
-              "this line is longer than " + LONGEST_LINE + " characters",
-              "Divide it."));
-      return List.of();
+    if (!isJson(file)) {
+      Optional<Problem> excess = BoundedText.excess(file, text);
+      if (excess.isPresent()) {
+        problems.add(excess.get());
+        return List.of();
+      }
     }
     ObjectMapper mapper = mapper(file);
     List<Document> documents = new ArrayList<>();
@@ -154,6 +135,10 @@ public final class CardFile {
     try {
       try (var parser = mapper.createParser(text)) {
         for (int i = 0; parser.nextToken() != null; i++) {
+          if (i == MOST_DOCUMENTS) {
+            problems.add(tooMany(file));
+            return List.of();
+          }
           JsonNode root = mapper.readTree(parser);
           if (root != null && !root.isNull() && !root.isMissingNode()) {
             documents.add(new Document(file, places, i, root));
@@ -164,6 +149,16 @@ public final class CardFile {
       problems.add(problem(file, e));
     }
     return documents;
+  }
+
+  private static Problem tooMany(String file) {
+    return new Problem(
+        "too-many-cards",
+        file,
+        0,
+        0,
+        "there are more than " + MOST_DOCUMENTS + " cards in this file",
+        "Divide it; one card a file reads best.");
   }
 
   private static Problem problem(String file, JacksonException e) {

@@ -176,7 +176,7 @@ final class CardReader {
         fields.oneOf("word", "warning", List.of("danger", "warning", "caution", "notice"));
     return new Caution(
         id,
-        fields.text("hazard"),
+        fields.id("hazard"),
         Caution.Word.named(word),
         fields.text("what"),
         fields.text("harm"),
@@ -208,7 +208,7 @@ final class CardReader {
   SiteQuestion site() {
     Map<String, String> choices = new LinkedHashMap<>();
     Fields inner = fields.inner("choices");
-    inner.names().forEach(name -> choices.put(name, inner.text(name)));
+    inner.ids().forEach(name -> choices.put(name, inner.text(name)));
     Optional<Measures> measures = measures();
     if (measures.isEmpty() && choices.isEmpty()) {
       fields.problem(
@@ -377,7 +377,7 @@ final class CardReader {
   private List<Outcome> outcomes() {
     Fields inner = fields.inner("outcomes");
     List<Outcome> outcomes =
-        inner.names().stream()
+        inner.ids().stream()
             .map(name -> new Outcome(name, inner.text(name), Optional.<Band>empty()))
             .toList();
     if (outcomes.size() < 2) {
@@ -396,7 +396,7 @@ final class CardReader {
   private List<Outcome> bands(Optional<Measures> measures) {
     Fields inner = fields.inner("bands");
     List<Outcome> outcomes = new ArrayList<>();
-    for (String name : inner.names()) {
+    for (String name : inner.ids()) {
       Optional<Band> band =
           measures.flatMap(m -> inner.parsed(name, text -> BandText.parse(text, m)));
       outcomes.add(new Outcome(name, inner.text(name), band));

@@ -216,6 +216,9 @@ final class CrossCheck {
   private void known(
       String kind, String id, String field, Collection<String> names, Collection<String> known) {
     for (String name : names) {
+      if (problems.size() > RuleBaseReader.MOST_PROBLEMS) {
+        return;
+      }
       if (!known.contains(name) && !name.isEmpty()) { // an empty one was told when it was read
         problem(
             kind,

@@ -282,6 +282,33 @@ public final class Fields {
     return node.isObject() ? List.copyOf(node.propertyNames()) : List.of();
   }
 
+  /** Names of fields that are ids: other cards, rules and cases speak of them. */
+  List<String> ids() {
+    List<String> ids = names();
+    ids.stream()
+        .filter(id -> !Names.isId(id))
+        .forEach(id -> notAnId(id.replace("~", "~0").replace("/", "~1"), id)); // as in a pointer
+    return ids;
+  }
+
+  /** An id that must be there. */
+  String id(String field) {
+    String id = text(field);
+    if (!id.isEmpty() && !Names.isId(id)) {
+      notAnId(field, id);
+    }
+    return id;
+  }
+
+  /** Complains of what cannot be an id. */
+  void notAnId(String field, String id) {
+    problem(
+        field,
+        "bad-id",
+        "\"" + id + "\" cannot be an id",
+        "Use lower-case words and figures joined by hyphens, such as chain-slack.");
+  }
+
   /** A value that has a parser of its own, whose complaint is told with the place. */
   <T> Optional<T> parsed(String field, Function<String, T> parser) {
     if (!has(field)) {

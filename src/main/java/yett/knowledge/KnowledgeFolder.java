@@ -8,8 +8,10 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 
 /**
@@ -17,10 +19,17 @@ import java.util.stream.Stream;
  * and no more than can be held.
  */
 public final class KnowledgeFolder {
-  /** Bytes; the largest card file that ships has a fiftieth of it. */
-  static final int LARGEST = 1 << 20;
+  /** Bytes of a file. */
+  static final int LARGEST = BoundedText.LARGEST;
 
   static final int MOST_FILES = 5_000;
+
+  /** Characters of all files; the rule base that ships has a tenth of it. */
+  private static final int LARGEST_FOLDER = 16 << 20;
+
+  /** Files and folders of any kind that are looked at. */
+  private static final int MOST_SEEN = 100_000;
+
   private static final int DEEPEST = 20;
 
   private final Path folder;
@@ -62,8 +71,16 @@ public final class KnowledgeFolder {
     }
     Content content = new Content(new TreeMap<>(), new TreeMap<>());
     try {
+      long all = 0;
       for (Path path : paths()) {
         read(name(path), content);
+        all += content.texts().getOrDefault(name(path), "").length();
+        if (all > LARGEST_FOLDER) {
+          throw unfit(
+              "too-large",
+              "the files here are larger than " + (LARGEST_FOLDER >> 20) + " MiB together",
+              "Give the folder that holds the cards and nothing else.");
+        }
       }
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read the rule base in " + folder, e);
@@ -97,20 +114,26 @@ public final class KnowledgeFolder {
   }
 
   private List<Path> paths() throws IOException {
+    AtomicInteger seen = new AtomicInteger();
     try (Stream<Path> all = Files.walk(folder, DEEPEST)) {
       List<Path> paths =
-          all.filter(p -> KnowledgeSource.wanted(name(p)))
+          all.takeWhile(p -> seen.incrementAndGet() <= MOST_SEEN)
+              .filter(p -> KnowledgeSource.wanted(name(p)))
               .filter(Files::isRegularFile)
               .limit(MOST_FILES + 1L)
               .sorted()
               .toList();
-      if (paths.size() > MOST_FILES) {
+      if (paths.size() > MOST_FILES || seen.get() > MOST_SEEN) {
         throw unfit(
             "too-many-files",
-            "there are more than " + MOST_FILES + " files here",
+            "there are more than "
+                + (paths.size() > MOST_FILES ? MOST_FILES : MOST_SEEN)
+                + " files here",
             "Give the folder that holds the cards and nothing else.");
       }
       return paths;
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
     }
   }
 
@@ -134,11 +157,15 @@ public final class KnowledgeFolder {
       return;
     }
     try {
-      content
-          .texts()
-          .put(
-              name,
-              KnowledgeSource.charset(name).newDecoder().decode(ByteBuffer.wrap(bytes)).toString());
+      String text =
+          KnowledgeSource.charset(name).newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      boolean lines = name.endsWith(".drl") || name.endsWith(".csv");
+      Optional<Problem> excess = lines ? BoundedText.excess(name, text) : Optional.empty();
+      if (excess.isPresent()) {
+        content.refused().put(name, excess.get());
+      } else {
+        content.texts().put(name, text);
+      }
     } catch (CharacterCodingException e) {
       refuse(content, "not-utf-8", name, "this is not text in UTF-8", "Save the file as UTF-8.");
     }

@@ -22,29 +22,35 @@ import yett.knowledge.CardFile.Document;
  * in which the folders are given.
  */
 final class Layers {
-  /** What protects people cannot be switched off, only replaced. */
   private static final Set<String> CAN_BE_OFF =
       Set.of("cause", "check", "complaint", "history", "repair", "pressing");
 
   private final List<String> kinds;
-  private final RulesOff rules;
+  private final List<RuleText> rules;
+  private final RulesOff rulesOff;
   private final List<Problem> problems;
   private final Map<String, Layered> cards = new LinkedHashMap<>();
   private final List<Document> others = new ArrayList<>();
   private final Map<String, Manifest> off = new LinkedHashMap<>();
   private final List<AddOn> addOns = new ArrayList<>();
+  private Protection protection;
 
   /** A card and the add-on that it comes from, null for the rule base itself. */
   private record Layered(Document document, Manifest from) {}
 
   /**
    * @param kinds of cards
-   * @param rules that can be switched off
+   * @param tables texts of decision tables
    * @param problems is given all that is wrong
    */
-  Layers(List<String> kinds, RulesOff rules, List<Problem> problems) {
+  Layers(
+      List<String> kinds,
+      Collection<String> rules,
+      Collection<String> tables,
+      List<Problem> problems) {
     this.kinds = kinds;
-    this.rules = rules;
+    this.rules = RuleText.of(rules);
+    this.rulesOff = new RulesOff(this.rules, tables);
     this.problems = problems;
   }
 
@@ -57,10 +63,11 @@ final class Layers {
         manifests.add(Manifest.of(fields, document.file(), kinds));
       }
     }
+    List<Manifest> ordered = AddOn.inOrder(manifests);
+    protection = new Protection(rules, documents);
     if (manifests.isEmpty()) {
       return documents;
     }
-    List<Manifest> ordered = AddOn.inOrder(manifests);
     documents.stream().filter(d -> owner(d, ordered) == null).forEach(d -> put(d, null));
     for (Manifest manifest : ordered) {
       lay(manifest, documents.stream().filter(d -> owner(d, ordered) == manifest).toList());
@@ -68,6 +75,11 @@ final class Layers {
     List<Document> all = new ArrayList<>(others);
     cards.values().forEach(c -> all.add(marked(c)));
     return Pruning.without(off.keySet(), all);
+  }
+
+  /** What keeps people from harm among the cards, once they were laid. */
+  Protection protection() {
+    return protection;
   }
 
   /**
@@ -153,20 +165,25 @@ final class Layers {
       clash(manifest, "replaces/" + kind, there.from(), key(document));
       return false;
     }
-    if (danger(there.document()) && !danger(document)) {
+    if (protection.holds(there.document())) {
       fields.problem(
           kind,
-          "cannot-switch-off",
-          "\"" + id(document) + "\" asks for a danger, and this one would not",
-          "Add a line \"danger: true\".");
+          "protects-people",
+          "the " + kind + " \"" + id(document) + "\" protects people and cannot be replaced",
+          "Add a card of your own beside it, under another id.");
+      return false;
+    }
+    List<String> lost = Protection.lost(there.document(), document);
+    if (!lost.isEmpty()) {
+      fields.problem(
+          kind,
+          "less-safe",
+          "\"" + id(document) + "\" would lose " + String.join(", ", lost),
+          "A card that replaces another keeps its set-ups, hazards, follow-ups and proofs, how"
+              + " urgent it is and who may do it; it may ask for more.");
       return false;
     }
     return true;
-  }
-
-  private static boolean danger(Document document) {
-    JsonNode danger = document.root().get("danger");
-    return danger != null && danger.isBoolean() && danger.booleanValue();
   }
 
   /**
@@ -208,7 +225,7 @@ final class Layers {
 
   private void switchOff(Manifest manifest, String kind, String id, List<String> gone) {
     if (kind.equals(RulesOff.KIND)) {
-      if (rules.allows(manifest, id)) {
+      if (rulesOff.allows(manifest, id, protection.named())) {
         gone.add(kind + " " + id);
       }
       return;
@@ -230,14 +247,15 @@ final class Layers {
               "unknown-name",
               "there is no " + kind + " \"" + id + "\" to switch off",
               Names.advice(id, known));
-    } else if (!CAN_BE_OFF.contains(kind) || danger(there.document()) || needed(id)) {
+    } else if (!CAN_BE_OFF.contains(kind) || protection.staysOn(there.document()) || needed(id)) {
       manifest
           .fields()
           .problem(
               field,
               "cannot-switch-off",
               "the " + kind + " \"" + id + "\" protects people or is always needed",
-              "It can be replaced, not switched off.");
+              "What an add-on can switch off are other causes, checks, complaints, histories, repairs,"
+                  + " pressing matters and rules.");
     } else if (clashes(manifest, there.from())) {
       clash(manifest, field, there.from(), kind + " " + id);
     } else {
@@ -265,17 +283,6 @@ final class Layers {
             + (replaced ? "; replaced by add-on " : "; add-on ")
             + card.from().name());
     return card.document().with(copy);
-  }
-
-  /** The text of a rule file; the source of each rule of an add-on says where it comes from. */
-  static String marked(String file, String text, List<Document> documents) {
-    Optional<Document> manifest = manifest(file, documents);
-    if (manifest.isEmpty()) {
-      return text;
-    }
-    String name = manifest.get().root().path("name").asString("");
-    String plain = name.replaceAll("[\"\\\\$\\p{Cntrl}]", "");
-    return text.replaceAll("@Source\\(\"([^\"]*)\"\\)", "@Source(\"$1; add-on " + plain + "\")");
   }
 
   /** The path of a file, the same wherever the folder of its add-on lies. */

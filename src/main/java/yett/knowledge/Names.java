@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.text.similarity.LevenshteinDistance;
@@ -17,7 +18,15 @@ public final class Names {
 
   private static final int FEW = 8;
 
+  private static final Pattern ID = Pattern.compile("[a-z0-9]++(-[a-z0-9]++)*+");
+  private static final int LONGEST_ID = 80;
+
   private Names() {}
+
+  /** Whether this can be the id of a card, an outcome, a band or a choice. */
+  public static boolean isId(String text) {
+    return text.length() <= LONGEST_ID && ID.matcher(text).matches();
+  }
 
   private record Known(String name, int distance) {}
 
@@ -53,8 +62,9 @@ public final class Names {
   }
 
   private static List<Known> byDistance(String written, Collection<String> known) {
+    String begin = written.substring(0, Math.min(written.length(), LONGEST_ID)); // takes its square
     return known.stream()
-        .map(name -> new Known(name, DISTANCE.apply(written, name)))
+        .map(name -> new Known(name, DISTANCE.apply(begin, name)))
         .sorted(Comparator.comparingInt(Known::distance).thenComparing(Known::name))
         .toList();
   }

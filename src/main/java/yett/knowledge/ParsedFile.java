@@ -15,12 +15,14 @@ import java.util.regex.Pattern;
 record ParsedFile(
     String text, List<CardFile.Document> cards, List<Problem> problems, List<String> unreadable) {
   private static final Pattern DIVIDER = Pattern.compile("(?m)^---[ \\t]*(#.*)?\\R?");
-  private static final Pattern FIRST = Pattern.compile("(?m)^\\s*([a-z-]+):?[ \\t]+([a-z0-9-]+)");
+  private static final Pattern FIRST =
+      Pattern.compile("(?m)^[ \\t]*+([a-z-]++):?[ \\t]++([a-z0-9-]++)");
 
   static ParsedFile of(String name, String text) {
     List<Problem> problems = new ArrayList<>();
     List<CardFile.Document> cards = CardFile.read(name, text, problems);
-    return problems.isEmpty()
+    boolean tooMuch = problems.stream().anyMatch(p -> p.kind().startsWith("too-many"));
+    return problems.isEmpty() || tooMuch
         ? new ParsedFile(text, cards, problems, List.of())
         : oneByOne(name, text);
   }

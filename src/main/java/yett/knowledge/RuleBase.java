@@ -19,6 +19,7 @@ import java.util.stream.Stream;
  * @param rules rule files (DRL) by path
  * @param tables decision tables by path: text, or the bytes of a workbook one a character
  * @param addOns what is laid over the cards of the rule base itself
+ * @param safeguards what keeps people from harm, add-ons included
  */
 public record RuleBase(
     String fingerprint,
@@ -34,7 +35,8 @@ public record RuleBase(
     Telephone telephone,
     SortedMap<String, String> rules,
     SortedMap<String, String> tables,
-    List<AddOn> addOns) {
+    List<AddOn> addOns,
+    Safeguards safeguards) {
 
   /** Whether a cause brings about another one at some gate. */
   @FunctionalInterface
@@ -113,7 +115,8 @@ public record RuleBase(
         telephone,
         otherRules,
         otherTables,
-        otherAddOns);
+        otherAddOns,
+        safeguards);
   }
 
   /**

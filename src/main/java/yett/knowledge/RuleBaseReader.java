@@ -33,6 +33,12 @@ final class RuleBaseReader {
           "synonyms",
           "pressing");
 
+  /** Cards of a rule base with its add-ons; the one that ships has an eighth of it. */
+  private static final int MOST_CARDS = 5_000;
+
+  /** After so many nobody reads on, and more would only cost time. */
+  static final int MOST_PROBLEMS = 1_000;
+
   private final SortedMap<String, String> files;
   private final BiFunction<String, String, ParsedFile> parser;
   private final List<String> unreadable = new ArrayList<>();
@@ -97,9 +103,21 @@ final class RuleBaseReader {
         documents.addAll(parsed.cards());
       }
     }
-    Layers layers = new Layers(KINDS, new RulesOff(rules, tables), problems);
-    layers.apply(documents).forEach(this::card);
-    rules.replaceAll((name, text) -> Layers.marked(name, text, documents));
+    if (documents.size() > MOST_CARDS) {
+      problems.add(
+          new Problem(
+              "too-many-cards",
+              "(rule base)",
+              0,
+              0,
+              "there are more than " + MOST_CARDS + " cards",
+              "Give the folders that hold the cards and nothing else."));
+      documents.clear();
+    }
+    documents.forEach(document -> PlainText.check(document, problems));
+    Layers layers = new Layers(KINDS, rules.values(), tables.values(), problems);
+    List<CardFile.Document> cards = layers.apply(documents);
+    cards.stream().takeWhile(c -> problems.size() <= MOST_PROBLEMS).forEach(this::card);
     new CauseRows(causes, checks, histories, repairs, places).place();
     Planning planning =
         plannings.isEmpty()
@@ -123,8 +141,12 @@ final class RuleBaseReader {
             Collections.unmodifiableSortedMap(rules),
             Collections.unmodifiableSortedMap(tables),
             layers.addOns(
-                Stream.concat(rules.keySet().stream(), tables.keySet().stream()).toList()));
-    new CrossCheck(base, places, problems).run();
+                Stream.concat(rules.keySet().stream(), tables.keySet().stream()).toList()),
+            layers.protection().of(cards));
+    if (problems.size() <= MOST_PROBLEMS) {
+      new CrossCheck(base, places, problems).run();
+      new AddedRepairs(base, places).check();
+    }
     Consequences.remove(problems, unreadable);
     return base;
   }
@@ -146,12 +168,8 @@ final class RuleBaseReader {
     if (id.isEmpty()) {
       return; // told; what else is wrong with it shows once it has an id
     }
-    if (!id.matches("[a-z0-9]++(-[a-z0-9]++)*+")) {
-      fields.problem(
-          kind,
-          "bad-id",
-          "\"" + id + "\" cannot be an id",
-          "Use lower-case words and figures joined by hyphens, such as chain-slack.");
+    if (!Names.isId(id)) {
+      fields.notAnId(kind, id);
       broken(kind, id.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-"));
     }
     telephone.card(kind, id, fields);

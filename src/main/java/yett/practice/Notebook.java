@@ -13,6 +13,7 @@ import java.util.Optional;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
 import yett.files.OwnFiles;
+import yett.knowledge.BoundedText;
 
 /**
  * What is kept of practice, in two files of the user's own (JSON Lines): how past exercises went,
@@ -21,6 +22,9 @@ import yett.files.OwnFiles;
  */
 public final class Notebook {
   private static final JsonMapper JSON = JsonMapper.builder().build();
+
+  /** Bytes: more than anybody practises in a life. */
+  private static final int LARGEST = 16 << 20;
 
   private final Path results;
   private final Path open;
@@ -113,7 +117,7 @@ public final class Notebook {
   private static List<String> lines(Path file) {
     try {
       return Files.exists(file)
-          ? Files.readString(file).lines().filter(l -> !l.isBlank()).toList()
+          ? BoundedText.read(file, LARGEST).lines().filter(l -> !l.isBlank()).toList()
           : List.of();
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read " + file, e);

@@ -11,9 +11,11 @@ import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import tools.jackson.databind.JsonNode;
+import yett.knowledge.BoundedText;
 import yett.knowledge.CardFile;
 import yett.knowledge.CardFile.Document;
 import yett.knowledge.Fields;
+import yett.knowledge.PlainText;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 
@@ -24,6 +26,9 @@ import yett.knowledge.RuleBase;
  * @param problems all of them, in the order of the file
  */
 public record CaseFile(String name, List<RecordedCase> cases, List<Problem> problems) {
+  /** Bytes: many cases, exported from elsewhere, still fit. */
+  private static final int LARGEST = 16 << 20;
+
   private static final Pattern QUOTED = Pattern.compile("\"([a-z0-9-]+)\"");
 
   /** Whether all that is wrong here is that it speaks of cards that an add-on has switched off. */
@@ -42,12 +47,16 @@ public record CaseFile(String name, List<RecordedCase> cases, List<Problem> prob
   public static CaseFile read(Path path, RuleBase base) {
     String name = path.toString().replace('\\', '/');
     try {
-      return read(name, Files.readString(path), base);
+      return read(name, BoundedText.read(path, LARGEST), base);
     } catch (CharacterCodingException e) {
       return broken(name, "not-text", "this is not text in UTF-8", "Save the file as UTF-8.");
     } catch (IOException e) {
       return Files.exists(path)
-          ? broken(name, "cannot-read", "this cannot be read", "See that it is a file of yours.")
+          ? broken(
+              name,
+              "cannot-read",
+              "this cannot be read",
+              "See that it is a file of yours, no larger than " + (LARGEST >> 20) + " MiB.")
           : broken(name, "no-file", "there is no such file", "Look at the spelling of its name.");
     }
   }
@@ -66,6 +75,7 @@ public record CaseFile(String name, List<RecordedCase> cases, List<Problem> prob
     List<RecordedCase> cases = new ArrayList<>();
     CaseReader reader = new CaseReader(base);
     for (Document document : CardFile.read(name, text, problems)) {
+      PlainText.check(document, problems);
       for (Fields fields : fields(document, problems)) {
         cases.add(reader.read(name, fields, cases));
       }

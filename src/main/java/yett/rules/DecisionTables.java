@@ -4,82 +4,98 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import yett.knowledge.KnowledgeException;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 
 /**
- * Decision tables of a rule base as rules. A table is data and needs nobody's trust; see
+ * Decision tables of a rule base as facts. A table is data and needs nobody's trust; see
  * docs/decisions.
  */
 public final class DecisionTables {
   /** The kind of problem when two rows give two ranges for one reading at one gate. */
   public static final String CLASH = "table-clash";
 
-  /** Before the rules of every table; part of the key under which compiled rules are kept. */
-  static final String HEAD =
+  /** Of the rule for all rows; it stands in no file of a rule base. */
+  static final String PACKAGE = "yett.rules.tables";
+
+  /** The rule for all rows of all tables. */
+  static final String RULE =
       """
       package yett.rules.tables
 
+      import java.util.Set
       import yett.rules.Fact.Site
-      import yett.rules.Conclusion.Expectation
-      import static yett.rules.Reason.because
+      import yett.rules.UsualRange
 
+      rule "a row of a table gives a usual range"
+      when
+        $row : UsualRange($conditions : conditions)
+        Set(size == $conditions) from accumulate(Site($row.meets(this), $q : question), collectSet($q))
+      then
+        insertLogical($row.expectation());
+      end
       """;
+
+  /** Rows of all tables together, each of which is held against each. */
+  private static final int MOST_ROWS = 3_000;
 
   private DecisionTables() {}
 
   /** Everything that is wrong with the tables, with the place of the cell. */
   public static List<Problem> problems(RuleBase base) {
     List<Problem> problems = new ArrayList<>();
-    rules(base, problems);
+    rows(base, problems);
     return problems;
   }
 
   /**
-   * The rules (DRL) of all tables, by the name of a file.
+   * What the tables say, without the rows that an add-on has switched off.
    *
    * @throws KnowledgeException if anything is wrong with one
    */
-  static SortedMap<String, String> rules(RuleBase base) {
+  static List<UsualRange> ranges(RuleBase base) {
     List<Problem> problems = new ArrayList<>();
-    SortedMap<String, String> rules = rules(base, problems);
+    List<TableRow> rows = rows(base, problems);
     if (!problems.isEmpty()) {
       throw new KnowledgeException(problems);
     }
-    return rules;
+    return rows.stream().map(TableRow::range).toList();
   }
 
-  private static SortedMap<String, String> rules(RuleBase base, List<Problem> problems) {
-    SortedMap<String, String> all = new TreeMap<>();
+  private static List<TableRow> rows(RuleBase base, List<Problem> problems) {
     TreeSet<String> names = new TreeSet<>();
     List<TableRow> rows = new ArrayList<>();
-    for (Map.Entry<String, String> table : base.tables().entrySet()) {
-      String file = table.getKey();
-      StringBuilder rules = new StringBuilder();
-      for (TableSheet sheet : sheets(file, table.getValue(), problems)) {
-        ReadingsTable readings = new ReadingsTable(file, sheet, base, names, problems);
-        rules.append(readings.rules());
-        rows.addAll(readings.soundRows());
-      }
-      all.put("table-" + all.size() + ".drl", HEAD + rules);
+    base.tables()
+        .forEach(
+            (file, content) -> {
+              List<TableSheet> sheets =
+                  rows.size() + problems.size() > MOST_ROWS
+                      ? List.of()
+                      : sheets(file, content, problems);
+              for (TableSheet sheet : sheets) {
+                rows.addAll(new ReadingsTable(file, sheet, base, names, problems).rows());
+              }
+            });
+    if (rows.size() > MOST_ROWS) {
+      problems.add(
+          problem(
+              "(rule base)",
+              "the tables are too large",
+              "All tables together have " + MOST_ROWS + " rows at most."));
+      return List.of();
     }
+    rows.removeIf(row -> isOff(base, row));
     clashes(base, rows, problems);
-    return all;
+    return rows;
   }
 
   /** Of two rows that clash, the one of an add-on is told, which somebody is working on. */
   private static void clashes(RuleBase base, List<TableRow> all, List<Problem> problems) {
     List<TableRow> rows =
-        all.stream()
-            .filter(row -> !isOff(base, row))
-            .sorted(Comparator.comparing(row -> isOfAddOn(base, row)))
-            .toList();
+        all.stream().sorted(Comparator.comparing(row -> isOfAddOn(base, row))).toList();
     for (int later = 1; later < rows.size(); later++) {
       TableRow row = rows.get(later);
       rows.subList(0, later).stream()

@@ -3,6 +3,7 @@ package yett.rules;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -31,7 +32,7 @@ public final class Judge implements AutoCloseable {
 
   private final Map<Fact, FactHandle> told = new HashMap<>();
 
-  Judge(KieSession session, RuleBase base) {
+  Judge(KieSession session, RuleBase base, List<UsualRange> ranges) {
     this.session = session;
     this.base = base;
     this.off =
@@ -40,12 +41,14 @@ public final class Judge implements AutoCloseable {
             .filter(card -> card.startsWith("rule "))
             .map(card -> card.substring("rule ".length()))
             .collect(Collectors.toSet());
+    Origins.tell(base, session);
     base.causes().values().forEach(session::insert);
     base.checks().values().forEach(session::insert);
     base.histories().values().forEach(session::insert);
     base.repairs().values().forEach(session::insert);
     base.setUps().values().forEach(session::insert);
     base.siteQuestions().values().forEach(session::insert);
+    ranges.forEach(session::insert);
   }
 
   /**

@@ -1,6 +1,5 @@
 package yett.rules;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,18 +12,18 @@ import yett.knowledge.Names;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
+import yett.rules.UsualRange.Gates;
 
 /**
- * A table of usual readings by what is installed, one rule a row. A row becomes a rule of one fixed
- * form; every value that goes into it is looked up, parsed or made of plain characters first, so
- * that no cell can be more than a value.
+ * A table of usual readings by what is installed. Every cell is looked up, parsed or made of plain
+ * characters, so that what is wrong is told where it stands.
  */
 final class ReadingsTable {
   private static final String IF = "if ";
   private static final List<String> COLUMNS =
       List.of("rule", "check", "low", "high", "how", "because", "source");
 
-  /** No quotation mark, backslash, brace or line end: nothing that could leave a text in quotes. */
+  /** What is written in words, without marks that belong into a program or a page. */
   private static final Pattern PLAIN =
       Pattern.compile(
           "[\\p{L}\\p{N} .,;:()%°²³½¼×+=<>'&-]+(/[\\p{L}\\p{N} ][\\p{L}\\p{N}"
@@ -39,7 +38,6 @@ final class ReadingsTable {
   private final List<Problem> problems;
   private final Map<String, Integer> columns = new LinkedHashMap<>();
   private final Map<SiteQuestion, Integer> conditions = new LinkedHashMap<>();
-  private final List<TableRow> sound = new ArrayList<>();
 
   /**
    * @param names of the rules of all tables so far
@@ -53,20 +51,13 @@ final class ReadingsTable {
     this.problems = problems;
   }
 
-  /** The rules (DRL) of all rows that have nothing wrong. */
-  String rules() {
+  /** The rows that have nothing wrong. */
+  List<TableRow> rows() {
     List<Integer> rows = sheet.rows();
     heading(rows.get(0));
-    StringBuilder rules = new StringBuilder();
-    if (columns.keySet().containsAll(COLUMNS)) {
-      rows.stream().skip(1).forEach(row -> rule(row).ifPresent(rules::append));
-    }
-    return rules.toString();
-  }
-
-  /** The rows that have nothing wrong, once the rules were made. */
-  List<TableRow> soundRows() {
-    return sound;
+    return columns.keySet().containsAll(COLUMNS)
+        ? rows.stream().skip(1).map(this::row).flatMap(Optional::stream).toList()
+        : List.of();
   }
 
   private void heading(int row) {
@@ -99,7 +90,7 @@ final class ReadingsTable {
         .forEach(c -> problem(row, 0, "the column \"" + c + "\" is missing", "Add it."));
   }
 
-  private Optional<String> rule(int row) {
+  private Optional<TableRow> row(int row) {
     int before = problems.size();
     String name = plain(row, "rule");
     if (!names.add(name)) {
@@ -115,42 +106,29 @@ final class ReadingsTable {
           Names.advice(id, measured()));
       return Optional.empty();
     }
-    String where = conditions(row);
+    Map<SiteQuestion, Gates> gates = gates(row);
     double low = reading(row, "low", check.measures().get());
     double high = reading(row, "high", check.measures().get());
     if (low > high) {
       problem(row, columns.get("high"), "the upper end is below the lower", "Exchange the two.");
     }
     String how = plain(row, "how");
-    String because = plain(row, "because");
-    String source = plain(row, "source") + from();
+    Reason reason = new Reason(name, plain(row, "because"), plain(row, "source") + from());
     if (problems.size() > before) {
       return Optional.empty();
     }
-    sound.add(tableRow(name, row, check, low, high));
-    return Optional.of(
-        "rule \"%s\"\n  @Because(\"%s\")\n  @Source(\"%s\")\nwhen\n%sthen\n"
-                .formatted(name, because, source, where)
-            + "  insertLogical(new Expectation(\"%s\", %s, %s, \"%s\", because(drools)));\nend\n\n"
-                .formatted(id, low, high, how));
-  }
-
-  private TableRow tableRow(String name, int row, Check check, double low, double high) {
-    Map<SiteQuestion, TableConditions.Gates> gates = new LinkedHashMap<>();
-    conditions.forEach(
-        (question, column) ->
-            sheet
-                .cell(row, column)
-                .ifPresent(cell -> gates.put(question, TableConditions.gates(question, cell))));
+    Map<String, Gates> where = new LinkedHashMap<>();
+    gates.forEach((question, wanted) -> where.put(question.id(), wanted));
+    UsualRange range = new UsualRange(id, low, high, how, reason, where);
     String place = sheet.place(row, columns.get("check"));
-    return new TableRow(name, file, lineOf(row), place, check, gates, low, high);
+    return Optional.of(new TableRow(range, file, lineOf(row), place, check, gates));
   }
 
   /** Which add-on the table comes from, as the source of its rules tells. */
   private String from() {
     return base.addOns().stream()
         .filter(a -> file.startsWith(a.folder()))
-        .map(a -> "; add-on " + a.name().replaceAll("[^\\p{L}\\p{N} ]", ""))
+        .map(a -> "; add-on " + a.name())
         .findFirst()
         .orElse("");
   }
@@ -159,8 +137,8 @@ final class ReadingsTable {
     return base.checks().values().stream().filter(Check::measured).map(Check::id).toList();
   }
 
-  private String conditions(int row) {
-    StringBuilder where = new StringBuilder();
+  private Map<SiteQuestion, Gates> gates(int row) {
+    Map<SiteQuestion, Gates> gates = new LinkedHashMap<>();
     conditions.forEach(
         (question, column) ->
             sheet
@@ -168,7 +146,7 @@ final class ReadingsTable {
                 .ifPresent(
                     cell -> {
                       try {
-                        where.append(TableConditions.of(question, cell));
+                        gates.put(question, TableConditions.gates(question, cell));
                       } catch (RuntimeException e) {
                         problem(row, column, e.getMessage(), "");
                       }
@@ -180,7 +158,7 @@ final class ReadingsTable {
           "this row has no condition",
           "Write \"any\" below a site question that is asked at every gate.");
     }
-    return where.toString();
+    return gates;
   }
 
   private double reading(int row, String column, Measures measures) {

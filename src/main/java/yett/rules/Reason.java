@@ -28,7 +28,8 @@ public record Reason(String rule, String because, String source) {
     return new Reason(
         rule.getName(),
         particulars.isEmpty() ? because : particulars + "; " + because,
-        unquoted(meta.getOrDefault("Source", "considered judgement")));
+        unquoted(meta.getOrDefault("Source", "considered judgement"))
+            + Origins.of((RuleContext) drools));
   }
 
   /** Compiled rules keep an annotation's text with the quotes around it. */

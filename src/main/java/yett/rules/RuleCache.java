@@ -3,19 +3,15 @@ package yett.rules;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.net.URL;
-import java.net.URLClassLoader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -30,7 +26,7 @@ import org.kie.api.builder.KieFileSystem;
 import org.kie.api.builder.Message;
 import org.kie.api.builder.ReleaseId;
 import yett.files.OwnFiles;
-import yett.files.Room;
+import yett.files.WholeFile;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.History;
@@ -47,7 +43,6 @@ import yett.knowledge.RuleBaseFiles;
 public final class RuleCache {
   private static final String SOURCES = "src/main/resources/";
   private static final Pattern PACKAGE = Pattern.compile("(?m)^package\\s+([\\w.]+)");
-  private static final String MODEL_LIST = "META-INF/kie/yett/rules/drools-model";
 
   /** Where the program's archive holds its own rules, compiled when it was built. */
   private static final String SHIPPED = "/compiled-rules/";
@@ -58,8 +53,7 @@ public final class RuleCache {
           Conclusion.class,
           Reason.class,
           Interpretation.class,
-          ReadingsTable.class,
-          TableConditions.class,
+          UsualRange.class,
           SiteValues.class,
           Say.class,
           Cause.class,
@@ -67,13 +61,19 @@ public final class RuleCache {
           History.class,
           Repair.class);
 
-  private final Path folder;
+  private final KeptRules kept;
 
   /**
    * @param folder created when needed; if it cannot be written, rules are compiled at each start
+   * @param key file with the secret by which this user's own compiled rules are known
    */
+  public RuleCache(Path folder, Path key) {
+    this.kept = new KeptRules(folder, key);
+  }
+
+  /** With the secret in the folder itself: for a folder that nobody else can write to. */
   public RuleCache(Path folder) {
-    this.folder = folder;
+    this(folder, folder.resolve("rules.key"));
   }
 
   /** Whether these rules are compiled already: here, or in the program's own archive. */
@@ -82,8 +82,7 @@ public final class RuleCache {
       return true;
     }
     String name = name(base);
-    return Files.exists(folder.resolve(name))
-        || RuleCache.class.getResource(SHIPPED + name) != null;
+    return kept.holds(name) || RuleCache.class.getResource(SHIPPED + name) != null;
   }
 
   private static boolean empty(RuleBase base) {
@@ -99,44 +98,28 @@ public final class RuleCache {
       return KieBaseBuilder.createKieBaseFromModel(List.<Model>of());
     }
     String name = name(base);
-    Path file = folder.resolve(name);
-    if (Files.exists(file)) {
+    Optional<byte[]> compiled = kept.get(name);
+    if (compiled.isPresent()) {
       try {
-        return fromModels(file);
+        return CompiledRules.load(compiled.get());
       } catch (IOException | ReflectiveOperationException | LinkageError e) {
-        // A damaged file is no reason to stop: compile again and overwrite it.
+        // Kept by another version of what it runs on: compile again and overwrite it.
       }
     }
     try {
-      byte[] compiled = shipped(name).orElseGet(() -> compile(base));
-      return fromModels(keep(file, compiled));
+      byte[] fresh = shipped(name).orElseGet(() -> compile(base));
+      kept.put(name, fresh);
+      return CompiledRules.load(fresh);
     } catch (IOException e) {
-      throw new UncheckedIOException("cannot keep compiled rules in " + folder, e);
+      throw new UncheckedIOException("cannot read the compiled rules of the program", e);
     } catch (ReflectiveOperationException e) {
-      throw new IllegalStateException("cannot load compiled rules from " + file, e);
+      throw new IllegalStateException("cannot load compiled rules", e);
     }
   }
 
   private static Optional<byte[]> shipped(String name) throws IOException {
     try (InputStream bytes = RuleCache.class.getResourceAsStream(SHIPPED + name)) {
       return bytes == null ? Optional.empty() : Optional.of(bytes.readAllBytes());
-    }
-  }
-
-  /** Writes compiled rules where the next start finds them, or else where this one can. */
-  private static Path keep(Path file, byte[] compiled) throws IOException {
-    try {
-      if (!Room.besidesAnswers(file, compiled.length)) {
-        throw new IOException("no room but for answers");
-      }
-      OwnFiles.folder(file.getParent());
-      write(file, compiled);
-      return file;
-    } catch (IOException e) {
-      Path temporary = Files.createTempFile("yett-rules", ".kjar");
-      temporary.toFile().deleteOnExit();
-      Files.write(temporary, compiled);
-      return temporary;
     }
   }
 
@@ -151,28 +134,26 @@ public final class RuleCache {
         new RuleBaseFiles().look(KnowledgeSource.folder(Path.of(arguments[0])).files()).base();
     Path file = Path.of(arguments[1]).resolve(name(base));
     if (!Files.exists(file)) {
-      keep(file, compile(base));
+      OwnFiles.folder(file.getParent());
+      WholeFile.replaceOwn(file, compile(base));
     }
   }
 
-  private static void write(Path file, byte[] bytes) throws IOException {
-    Path part = Files.createTempFile(file.getParent(), "rules", ".part");
-    try {
-      Files.write(part, bytes);
-      Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
-      Files.deleteIfExists(part);
-    }
+  /** All that the compiler sees: rule files as they are, and one rule of the program. */
+  static SortedMap<String, String> sources(RuleBase base) {
+    SortedMap<String, String> sources = new TreeMap<>(base.rules());
+    sources.put("/tables.drl", DecisionTables.RULE); // no name in a rule base begins so
+    return sources;
   }
 
   private static byte[] compile(RuleBase base) {
-    Map<String, String> rules = new TreeMap<>(base.rules());
-    rules.putAll(DecisionTables.rules(base));
     KieServices services = KieServices.get();
     ReleaseId release = services.newReleaseId("yett", "rules", "1");
     KieFileSystem files = services.newKieFileSystem();
     files.generateAndWritePomXML(release);
-    rules.forEach((name, text) -> files.write(SOURCES + folder(text) + name, text));
+    sources(base)
+        .forEach(
+            (name, text) -> files.write((SOURCES + folder(text) + name).replace("//", "/"), text));
     KieBuilder builder =
         services
             .newKieBuilder(files, RuleCache.class.getClassLoader())
@@ -200,33 +181,13 @@ public final class RuleCache {
     return message.getLine() > 0 ? name + ":" + message.getLine() + ": " : name + ": ";
   }
 
-  private static KieBase fromModels(Path file) throws IOException, ReflectiveOperationException {
-    // The loader stays open: the session loads lambdas from it as rules fire.
-    @SuppressWarnings("resource")
-    URLClassLoader loader =
-        new URLClassLoader(new URL[] {file.toUri().toURL()}, RuleCache.class.getClassLoader());
-    List<Model> models = new ArrayList<>();
-    try (InputStream list = loader.getResourceAsStream(MODEL_LIST)) {
-      if (list == null) {
-        throw new IOException(file + " holds no compiled rules");
-      }
-      String names = new String(list.readAllBytes(), StandardCharsets.UTF_8);
-      for (String name : names.lines().skip(1).toList()) {
-        models.add((Model) loader.loadClass(name.strip()).getConstructor().newInstance());
-      }
-    }
-    return KieBaseBuilder.createKieBaseFromModel(models);
-  }
-
   private static String key(RuleBase base) {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      for (Map<String, String> files : List.of(base.rules(), base.tables())) {
-        files.forEach(
-            (name, text) ->
-                digest.update((name + "\0" + text + "\0").getBytes(StandardCharsets.UTF_8)));
-      }
-      digest.update(DecisionTables.HEAD.getBytes(StandardCharsets.UTF_8));
+      sources(base)
+          .forEach(
+              (name, text) ->
+                  digest.update((name + "\0" + text + "\0").getBytes(StandardCharsets.UTF_8)));
       for (Class<?> type : COMPILED_AGAINST) {
         update(digest, type);
         for (Class<?> inner : type.getDeclaredClasses()) {

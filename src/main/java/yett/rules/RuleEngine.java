@@ -1,7 +1,8 @@
 package yett.rules;
 
+import java.util.Collection;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.kie.api.KieBase;
 import org.kie.api.definition.KiePackage;
 import org.kie.api.definition.rule.Rule;
@@ -10,20 +11,23 @@ import yett.knowledge.RuleBase;
 /** The compiled rules of a rule base, shared by all cases. */
 public final class RuleEngine {
   private final RuleBase base;
+  private final List<UsualRange> ranges;
   private final KieBase rules;
 
-  private RuleEngine(RuleBase base, KieBase rules) {
+  private RuleEngine(RuleBase base, List<UsualRange> ranges, KieBase rules) {
     this.base = base;
+    this.ranges = ranges;
     this.rules = rules;
   }
 
   /**
    * Compiles the rules, or takes them compiled from the cache if their text has not changed.
    *
+   * @throws yett.knowledge.KnowledgeException if anything is wrong with a table
    * @throws RuleErrors with every error of the compiler
    */
   public static RuleEngine of(RuleBase base, RuleCache cache) {
-    return new RuleEngine(base, cache.load(base));
+    return new RuleEngine(base, DecisionTables.ranges(base), cache.load(base));
   }
 
   /** Whether these rules would have to be compiled first, which takes seconds. */
@@ -33,16 +37,17 @@ public final class RuleEngine {
 
   /** A judge for one case; close it when the case is left. */
   public Judge newJudge() {
-    return new Judge(rules.newKieSession(), base);
+    return new Judge(rules.newKieSession(), base, ranges);
   }
 
-  /** Names of all rules. */
+  /** Names of all rules, and of all rows of tables. */
   public List<String> ruleNames() {
-    return rules.getKiePackages().stream()
-        .map(KiePackage::getRules)
-        .flatMap(java.util.Collection::stream)
-        .map(Rule::getName)
-        .sorted()
-        .collect(Collectors.toList());
+    Stream<String> compiled =
+        rules.getKiePackages().stream()
+            .filter(p -> !p.getName().equals(DecisionTables.PACKAGE))
+            .map(KiePackage::getRules)
+            .flatMap(Collection::stream)
+            .map(Rule::getName);
+    return Stream.concat(compiled, ranges.stream().map(r -> r.reason().rule())).sorted().toList();
   }
 }

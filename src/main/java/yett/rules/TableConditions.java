@@ -8,53 +8,20 @@ import java.util.Set;
 import yett.knowledge.Measures;
 import yett.knowledge.Names;
 import yett.knowledge.SiteQuestion;
+import yett.rules.UsualRange.Gates;
 
-/** What a cell says of the site, as a condition of a rule. */
+/** What a cell says of the site, as a condition of a row. */
 final class TableConditions {
   private static final String ANY = "any";
   private static final String NOT = "not ";
 
   private TableConditions() {}
 
-  /**
-   * @throws IllegalArgumentException with what is wrong, and what can be written
-   */
-  static String of(SiteQuestion question, String cell) {
-    String where = cell.equals(ANY) ? "" : ", " + condition(question, cell);
-    return "  Site(question == \"" + question.id() + "\"" + where + ")\n";
-  }
-
-  private static String condition(SiteQuestion question, String cell) {
-    Gates gates = gates(question, cell);
-    if (question.measures().isEmpty()) {
-      boolean not = cell.startsWith(NOT);
-      return "choice "
-          + (not ? "not in" : "in")
-          + " (\""
-          + String.join("\", \"", choices(question, not ? cell.substring(NOT.length()) : cell))
-          + "\")";
-    }
-    if (gates.below() == Double.POSITIVE_INFINITY) {
-      return "value > " + gates.from();
-    }
-    String below = "value < " + gates.below();
-    return gates.from() == Double.NEGATIVE_INFINITY
-        ? below
-        : "value >= " + gates.from() + ", " + below;
-  }
-
-  /**
-   * The gates that a cell speaks of: those with one of the choices, or with a reading in a range.
-   *
-   * @param from in the canonical unit
-   */
-  record Gates(Set<String> choices, double from, double below) {
-    /** Whether there is a gate of which both speak. */
-    boolean meet(Gates other) {
-      return choices.isEmpty() && other.choices().isEmpty()
-          ? Math.max(from, other.from()) < Math.min(below, other.below())
-          : !Collections.disjoint(choices, other.choices());
-    }
+  /** Whether there is a gate of which both speak. */
+  static boolean meet(Gates one, Gates other) {
+    return one.choices().isEmpty() && other.choices().isEmpty()
+        ? Math.max(one.from(), other.from()) < Math.min(one.below(), other.below())
+        : !Collections.disjoint(one.choices(), other.choices());
   }
 
   /**
@@ -72,7 +39,7 @@ final class TableConditions {
     } else if (!cell.equals(ANY)) {
       choices.retainAll(choices(question, cell));
     }
-    return new Gates(choices, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+    return new Gates(choices, Double.NaN, Double.NaN);
   }
 
   private static Gates range(double from, double below) {
@@ -100,7 +67,8 @@ final class TableConditions {
       return range(Double.NEGATIVE_INFINITY, reading(measures, cell.substring(6)));
     }
     if (cell.startsWith("above ")) {
-      return range(reading(measures, cell.substring(6)), Double.POSITIVE_INFINITY);
+      double above = Math.nextUp(reading(measures, cell.substring(6)));
+      return range(above, Double.POSITIVE_INFINITY);
     }
     String[] ends = cell.split("\\s+to\\s+");
     if (ends.length != 2) {

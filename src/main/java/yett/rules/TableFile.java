@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.zip.ZipInputStream;
 import org.apache.poi.openxml4j.util.ZipSecureFile;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -20,6 +21,9 @@ import org.drools.decisiontable.parser.xls.ExcelParser;
 final class TableFile {
   /** Bytes of one part of a workbook, unpacked. */
   private static final long LARGEST_PART = 8L << 20;
+
+  /** Bytes of a workbook, unpacked; its reader takes ten times as much. */
+  private static final long LARGEST = 16L << 20;
 
   private static final int MOST_PARTS = 200;
   private static final double LEAST_RATIO = 0.01;
@@ -42,7 +46,23 @@ final class TableFile {
     return sheet;
   }
 
+  private static void bounded(byte[] bytes) throws IOException {
+    byte[] piece = new byte[1 << 16];
+    long all = 0;
+    try (ZipInputStream parts = new ZipInputStream(new ByteArrayInputStream(bytes))) {
+      while (parts.getNextEntry() != null) {
+        for (int read = parts.read(piece); read >= 0; read = parts.read(piece)) {
+          all += read;
+          if (all > LARGEST) {
+            throw new IOException("a workbook of more than " + (LARGEST >> 20) + " MiB");
+          }
+        }
+      }
+    }
+  }
+
   private static List<TableSheet> workbook(byte[] bytes) throws IOException {
+    bounded(bytes);
     ZipSecureFile.setMaxEntrySize(LARGEST_PART);
     ZipSecureFile.setMaxFileCount(MOST_PARTS);
     ZipSecureFile.setMinInflateRatio(LEAST_RATIO);

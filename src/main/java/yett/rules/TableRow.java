@@ -10,29 +10,31 @@ import java.util.Set;
 import yett.knowledge.Check;
 import yett.knowledge.Problem;
 import yett.knowledge.SiteQuestion;
-import yett.rules.TableConditions.Gates;
+import yett.rules.UsualRange.Gates;
 
 /**
- * A row of a table: the usual range of a reading at some gates.
+ * A row of a table with the place where it stands.
  *
- * @param rule its name
  * @param line in a file of text, 0 in a workbook
  * @param place where its check stands, as people find it
  * @param gates what it says of the site, by question
  */
 record TableRow(
-    String rule,
+    UsualRange range,
     String file,
     int line,
     String place,
     Check check,
-    Map<SiteQuestion, Gates> gates,
-    double low,
-    double high) {
+    Map<SiteQuestion, Gates> gates) {
+
+  /** Its name, by which an add-on can switch it off. */
+  String rule() {
+    return range.reason().rule();
+  }
 
   /** What is wrong if an earlier row gives another range for the same reading at the same gate. */
   Optional<Problem> clash(TableRow earlier) {
-    boolean other = low != earlier.low || high != earlier.high;
+    boolean other = range.low() != earlier.range.low() || range.high() != earlier.range.high();
     if (!check.id().equals(earlier.check.id()) || !other || !together(earlier)) {
       return Optional.empty();
     }
@@ -51,7 +53,7 @@ record TableRow(
                 + "\"",
             "Change the conditions of one, so that no gate meets both. An add-on can switch the other"
                 + " off: rule: [\""
-                + earlier.rule
+                + earlier.rule()
                 + "\"]."));
   }
 
@@ -60,7 +62,7 @@ record TableRow(
     boolean meet =
         gates.entrySet().stream()
             .filter(e -> other.gates.containsKey(e.getKey()))
-            .allMatch(e -> e.getValue().meet(other.gates.get(e.getKey())));
+            .allMatch(e -> TableConditions.meet(e.getValue(), other.gates.get(e.getKey())));
     return meet && canBeAsked(other);
   }
 

@@ -2,10 +2,12 @@ package yett.rules;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.StandardOpenOption;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
@@ -16,6 +18,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
+import yett.files.OwnFiles;
+import yett.knowledge.BoundedText;
 
 /**
  * The rule files (DRL) that may run. Rules are a program: they can do what their user can. So those
@@ -34,12 +38,23 @@ public final class TrustedRules {
   public TrustedRules(Path file, Collection<String> shipped) {
     this.file = file;
     shipped.forEach(text -> trusted.add(hash(text)));
-    if (Files.exists(file)) {
-      try {
-        Files.readAllLines(file).forEach(line -> trusted.add(line.split(" ", 2)[0]));
-      } catch (IOException e) {
-        throw new UncheckedIOException("cannot read which rules are trusted in " + file, e);
-      }
+    if (!Files.exists(file)) {
+      return;
+    }
+    if (!OwnFiles.isOurs(file)) {
+      throw new UncheckedIOException(
+          "The list of trusted rules "
+              + file
+              + " is not used: it, or its folder, belongs to somebody else or can be written by"
+              + " others. Make both yours alone (chmod go-w), or delete the list.",
+          new IOException("not ours alone"));
+    }
+    try {
+      BoundedText.read(file, BoundedText.LARGEST)
+          .lines()
+          .forEach(line -> trusted.add(line.split(" ", 2)[0]));
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot read which rules are trusted in " + file, e);
     }
   }
 
@@ -59,11 +74,14 @@ public final class TrustedRules {
   public void trust(SortedMap<String, String> rules) {
     List<String> lines = new ArrayList<>();
     for (String name : untrusted(rules)) {
-      lines.add(hash(rules.get(name)) + "  " + name.replaceAll("\\p{Cntrl}", "?"));
+      lines.add(hash(rules.get(name)) + "  " + name.replaceAll("\\p{Cntrl}", "?") + "\n");
     }
     try {
-      Files.createDirectories(file.getParent());
-      Files.write(file, lines, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+      OwnFiles.folder(file.toAbsolutePath().getParent());
+      byte[] bytes = String.join("", lines).getBytes(StandardCharsets.UTF_8);
+      try (FileChannel to = OwnFiles.open(file, StandardOpenOption.APPEND)) {
+        to.write(ByteBuffer.wrap(bytes));
+      }
     } catch (IOException e) {
       throw new UncheckedIOException("cannot write which rules are trusted to " + file, e);
     }

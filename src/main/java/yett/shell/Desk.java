@@ -88,7 +88,7 @@ final class Desk implements AutoCloseable {
 
   synchronized Expertise expertise() {
     if (expertise == null) {
-      expertise = chosen.shipped() ? ruleBases.ready(base()) : ruleBases.open(base());
+      expertise = chosen.shipped() ? ruleBases.ready(base()) : ruleBases.openForPeople(base());
     }
     return expertise;
   }

@@ -2,6 +2,7 @@ package yett.shell;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.SortedMap;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import yett.console.Block;
@@ -16,9 +17,11 @@ final class KnowledgeTrustVerb extends Verb {
     super(
         "knowledge trust",
         "say that the rules (DRL) of a folder may run",
-        "Usage: knowledge trust FOLDER. Cards and tables are data and can do no harm; rules are a "
-            + "program and can do whatever you can. Say it of rules whose author you know and that "
-            + "you have looked at. It holds on this computer until one of them changes.");
+        "Usage: knowledge trust FOLDER. Cards and tables are data; rules are a program and can do "
+            + "whatever you can. Say it of rules whose author you know and that you have looked at. "
+            + "A folder in place of the rule base of the program that protects people otherwise "
+            + "needs it too before anybody is led by it. It holds on this computer until one of them "
+            + "changes.");
     this.desk = desk;
   }
 
@@ -29,8 +32,10 @@ final class KnowledgeTrustVerb extends Verb {
     }
     RuleBase base = RuleBase.read(desk.chosen().source(Path.of(words(context).get(0))));
     TrustedRules trusted = desk.ruleBases().trusted();
-    List<String> untrusted = trusted.untrusted(base.rules());
-    trusted.trust(base.rules());
+    SortedMap<String, String> all = RuleBases.otherSafeguards(base);
+    all.putAll(base.rules());
+    List<String> untrusted = trusted.untrusted(all);
+    trusted.trust(all);
     desk.console()
         .show(
             Block.paragraph(

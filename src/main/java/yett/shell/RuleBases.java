@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import yett.casebook.DataDirectory;
@@ -20,6 +21,7 @@ import yett.rules.TrustedRules;
 /** Opens rule bases, of the program or of a folder; rules run only if they are trusted. */
 final class RuleBases {
   private static final String FILE = "trusted-rules.txt";
+  private static final String KEY = "compiled-rules.key";
 
   private final DataDirectory directory;
   private final Supplier<Console> console;
@@ -44,9 +46,50 @@ final class RuleBases {
     return ready(base);
   }
 
+  /**
+   * The same for people at a gate: a rule base that protects them less than the one of the program,
+   * or otherwise, is used only if it is trusted.
+   *
+   * @throws UntrustedRules if it is not, or has rules that may not run
+   */
+  Expertise openForPeople(RuleBase base) {
+    SortedMap<String, String> otherwise = otherSafeguards(base);
+    if (!trusted().untrusted(otherwise).isEmpty()) {
+      Collection<String> lacking = base.safeguards().lacks(shipped().safeguards());
+      if (!console.get().interactive() || !asked(lacking)) {
+        throw UntrustedRules.safeguards(lacking);
+      }
+      trusted().trust(otherwise);
+    }
+    return open(base);
+  }
+
+  /** What of a rule base has to be trusted besides its rules, as if it were a file. */
+  static SortedMap<String, String> otherSafeguards(RuleBase base) {
+    SortedMap<String, String> otherwise = new TreeMap<>();
+    Collection<String> lacking = base.safeguards().lacks(shipped().safeguards());
+    if (!lacking.isEmpty()) {
+      otherwise.put("what protects people", lacking + "\n" + base.safeguards());
+    }
+    return otherwise;
+  }
+
+  private static RuleBase shipped() {
+    return RuleBase.read(new ShippedKnowledge());
+  }
+
+  private boolean asked(Collection<String> lacking) {
+    say(
+        "This rule base lacks what protects people in the one of the program, or has it otherwise: "
+            + UntrustedRules.few(lacking)
+            + ". Go on only if you know who did it and why.");
+    return typed();
+  }
+
   /** The rule base that came with the program, whose rules are its own. */
   Expertise ready(RuleBase base) {
-    RuleCache cache = new RuleCache(directory.cache().resolve("rules"));
+    RuleCache cache =
+        new RuleCache(directory.cache().resolve("rules"), directory.settings().resolve(KEY));
     if (RuleEngine.needsCompiling(base, cache) && console.get().interactive()) {
       say("Preparing the rules. This takes some seconds, the first time only.");
     }
@@ -60,7 +103,7 @@ final class RuleBases {
       return;
     }
     if (!console.get().interactive() || !asked(untrusted)) {
-      throw new UntrustedRules(untrusted);
+      throw UntrustedRules.files(untrusted);
     }
     trusted().trust(rules);
   }
@@ -71,7 +114,11 @@ final class RuleBases {
             + String.join(", ", untrusted)
             + ". Rules (DRL) are a program and can do whatever you can. Run them only if you know "
             + "who wrote them and have looked at them.");
-    Input input = console.get().ask("Type trust to run them, or Enter to leave it: ");
+    return typed();
+  }
+
+  private boolean typed() {
+    Input input = console.get().ask("Type trust to go on, or Enter to leave it: ");
     return input instanceof Input.Line line && line.text().strip().equalsIgnoreCase("trust");
   }
 

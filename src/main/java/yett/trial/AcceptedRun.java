@@ -18,6 +18,7 @@ import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.PropertyNamingStrategies;
 import tools.jackson.databind.json.JsonMapper;
 import yett.files.WholeFile;
+import yett.knowledge.BoundedText;
 import yett.knowledge.KnowledgeException;
 import yett.knowledge.Problem;
 import yett.trial.Account.Key;
@@ -29,6 +30,9 @@ import yett.trial.Account.Key;
 public final class AcceptedRun {
   /** Its name in the folder of the rule base. */
   public static final String FILE = "accepted-run.jsonl";
+
+  /** Bytes: some hundred thousand cases. */
+  private static final int LARGEST = 64 << 20;
 
   private static final JsonMapper MAPPER =
       JsonMapper.builder()
@@ -56,7 +60,7 @@ public final class AcceptedRun {
     Map<Key, Account> accounts = new LinkedHashMap<>();
     int number = 0;
     try {
-      for (String line : Files.readAllLines(file)) {
+      for (String line : BoundedText.read(file, LARGEST).lines().toList()) {
         number++;
         Account account = MAPPER.readValue(line, Account.class);
         accounts.put(account.key(), account);

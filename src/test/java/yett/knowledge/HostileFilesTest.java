@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Cards from anybody: they are refused with words, quickly, and reach nothing outside. */
 class HostileFilesTest {
@@ -47,6 +48,9 @@ class HostileFilesTest {
     texts.put("a power without end", "cause: x\nprior: 1e999999999\n");
     texts.put("an id without end", "cause: " + "a-".repeat(4_900) + "a\n");
     texts.put("a binary value", "cause: !!binary R0lGODlhDAAMAIQAAP\nname: x\n");
+    texts.put("a quarter of a million cards", "---\n".repeat(250_000));
+    texts.put("a thousand cards and one", "cause: x\n---\n".repeat(1_001));
+    texts.put("a million empty lines", "\n".repeat(1_000_000) + "cause: [x");
     texts.put("control characters", "cause: \"\\e[2J\\e[31m\\x07 \"\nname: x\n");
     return texts;
   }
@@ -66,6 +70,36 @@ class HostileFilesTest {
     for (Problem problem : ((KnowledgeException) thrown).problems()) {
       assertThat(problem.toString()).hasSizeLessThan(2_000).doesNotContain("\u001b", "\u0007");
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"rules.drl", "ranges.table.csv", "cards.yaml"})
+  void a_file_of_a_million_empty_lines_is_refused(String name) throws IOException {
+    Files.writeString(folder.resolve(name), "\n".repeat(1_000_000));
+    KnowledgeSource source = KnowledgeSource.folder(folder);
+    Throwable thrown =
+        assertTimeoutPreemptively(QUICK, () -> catchThrowable(() -> RuleBase.read(source)));
+    assertThat(thrown)
+        .isInstanceOf(KnowledgeException.class)
+        .hasMessageContaining(name + ":20001:1: this file has more than 20000 lines");
+  }
+
+  @Test
+  void rules_with_many_empty_lines_are_looked_through_quickly() {
+    TreeMap<String, String> files = new TreeMap<>();
+    files.put("rules.drl", ("\n".repeat(1_000) + "rule \"x\" when\n").repeat(19));
+    files.put("add-on.yaml", "add-on: quay\nname: Quay\nswitches-off: {rule: [x]}\n");
+    assertTimeoutPreemptively(QUICK, () -> catchThrowable(() -> RuleBase.read(() -> files)));
+  }
+
+  @Test
+  void files_that_are_too_large_together_are_told_not_held() throws IOException {
+    byte[] blanks = new byte[KnowledgeFolder.LARGEST];
+    java.util.Arrays.fill(blanks, (byte) '\n');
+    for (int i = 0; i <= 16; i++) {
+      Files.write(folder.resolve(i + ".yaml"), blanks);
+    }
+    assertThat(problems()).contains("the files here are larger than 16 MiB together");
   }
 
   @Test

@@ -42,6 +42,8 @@ class LayersTest {
       name: Take up the chain as we do it here
       removes: {chain-slack: 0.8, gate-dragging: 0.5}
       minutes: 20
+      needs: [locked-off]
+      hazards: [pinch-point]
       source: common practice
       """;
 
@@ -122,31 +124,6 @@ class LayersTest {
   }
 
   @Test
-  void a_danger_stays_a_danger() {
-    Map<String, String> files = new TreeMap<>(SHIPPED.files());
-    String id =
-        RuleBase.read(SHIPPED).checks().values().stream()
-            .filter(Check::danger)
-            .map(Check::id)
-            .findFirst()
-            .orElseThrow();
-    files.put("quay/add-on.yaml", "add-on: quay\nname: Quay\nreplaces: {check: [" + id + "]}\n");
-    files.put(
-        "quay/card.yaml",
-        """
-        check: %s
-        ask: Is all well?
-        who: caller
-        outcomes: {fine: it is, not: it is not}
-        otherwise: {fine: 1}
-        source: test
-        """
-            .formatted(id));
-    assertThatThrownBy(() -> RuleBase.read(() -> new TreeMap<>(files)))
-        .hasMessageContaining("asks for a danger, and this one would not");
-  }
-
-  @Test
   void of_two_add_ons_on_one_card_one_must_say_that_it_lies_over_the_other() {
     Map<String, String> files = new TreeMap<>(sound());
     files.put("a/add-on.yaml", "add-on: a\nname: A\nreplaces: {repair: [tighten-chain]}\n");
@@ -165,15 +142,6 @@ class LayersTest {
     files.put("b/add-on.yaml", second);
     RuleBase other = RuleBase.read(() -> new TreeMap<>(files));
     assertThat(other.repairs().get("tighten-chain").minutes()).isEqualTo(20);
-  }
-
-  @Test
-  void rules_of_an_add_on_say_where_they_come_from() {
-    Map<String, String> files = new TreeMap<>(sound());
-    files.put("quay/add-on.yaml", "add-on: quay\nname: The \"quay\"\n");
-    files.put("quay/own.drl", "rule \"x\"\n  @Source(\"common practice\")\nwhen\nthen\nend\n");
-    assertThat(RuleBase.read(() -> new TreeMap<>(files)).rules().get("quay/own.drl"))
-        .contains("@Source(\"common practice; add-on The quay\")");
   }
 
   @Test

@@ -8,11 +8,14 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.zip.ZipEntry;
@@ -123,12 +126,51 @@ class DecisionTablesTest {
   void a_workbook_says_the_same_as_the_text() {
     String csv =
         HEADING + ROW + "s,busiest-hour,not class-i,4 m to 6 m,1,20,so,it is so,from memory\n";
-    SortedMap<String, String> text = DecisionTables.rules(with("x.table.csv", csv));
-    SortedMap<String, String> book = DecisionTables.rules(with("x.table.xlsx", workbook(csv)));
-    assertThat(book).isEqualTo(text);
-    assertThat(text.values().iterator().next())
-        .contains("Site(question == \"opening\", value >= 4000.0, value < 6000.0)")
-        .contains("Site(question == \"usage-class\", choice not in (\"class-i\"))");
+    List<UsualRange> text = DecisionTables.ranges(with("x.table.csv", csv));
+    assertThat(DecisionTables.ranges(with("x.table.xlsx", workbook(csv)))).isEqualTo(text);
+    UsualRange second = text.get(1);
+    assertThat(second.expectation())
+        .isEqualTo(
+            new Expectation(
+                "busiest-hour", 1, 20, "so", new Reason("s", "it is so", "from memory")));
+    assertThat(second.conditions()).isEqualTo(2);
+    assertThat(second.meets(Fact.Site.chosen("usage-class", "class-ii"))).isTrue();
+    assertThat(second.meets(Fact.Site.chosen("usage-class", "class-i"))).isFalse();
+    assertThat(second.meets(Fact.Site.chosen("supply", "mains"))).isFalse();
+    assertThat(second.meets(Fact.Site.measured("opening", 4000))).isTrue();
+    assertThat(second.meets(Fact.Site.measured("opening", 3999))).isFalse();
+    assertThat(second.meets(Fact.Site.measured("opening", 6000))).isFalse();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        // users and opening of the gate; users and opening that the row speaks of; whether it
+        // speaks
+        "class-i  | 5 m | class-i             |             | true",
+        "class-ii | 5 m | class-i             |             | false",
+        "class-ii | 5 m | class-i or class-ii | below 6 m   | true",
+        "class-ii | 6 m | class-i or class-ii | below 6 m   | false",
+        "class-i  | 6 m | any                 | 6 m to 9 m  | true",
+        "class-i  | 9 m | any                 | 6 m to 9 m  | false",
+        "class-i  | 9 m |                     | above 9 m   | false",
+        "class-i  | 9.1 m |                   | above 9 m   | true",
+        "class-i  | 9 m | not class-i         | any         | false",
+      })
+  void a_row_speaks_where_all_its_conditions_hold(
+      String users, String opening, String ifUsers, String ifOpening, boolean speaks) {
+    String row =
+        "r,busiest-hour,%s,%s,0,10,so,it is so,common practice\n"
+            .formatted(Objects.toString(ifUsers, ""), Objects.toString(ifOpening, ""));
+    RuleEngine engine =
+        RuleEngine.of(
+            with("x.table.csv", HEADING + row), new RuleCache(Path.of("target/rule-cache")));
+    try (Judge judge = engine.newJudge()) {
+      Set<Fact> gate = Set.of(Rules.site("usage-class", users), Rules.site("opening", opening));
+      assertThat(judge.judge(gate).expectation("busiest-hour").isPresent()).isEqualTo(speaks);
+      assertThat(judge.judge(Set.of()).conclusions()).isEmpty();
+    }
   }
 
   @ParameterizedTest
@@ -262,14 +304,14 @@ class DecisionTablesTest {
         "x` + y",
         "x\u2028end",
       })
-  void no_cell_can_become_code(String text) {
+  void a_cell_that_is_no_text_for_people_is_refused(String text) {
     String quoted = "\"" + text.replace("\"", "\"\"") + "\"";
     for (int column : new int[] {0, 1, 2, 3, 4, 5, 6, 7, 8}) {
       String[] cells = ROW.strip().split(",");
       cells[column] = quoted;
       String csv = HEADING + String.join(",", cells) + "\n";
       assertThat(problems("x.table.csv", csv)).as(csv).isNotEmpty();
-      assertThatThrownBy(() -> DecisionTables.rules(with("x.table.csv", csv)))
+      assertThatThrownBy(() -> DecisionTables.ranges(with("x.table.csv", csv)))
           .isInstanceOf(KnowledgeException.class);
     }
   }
@@ -288,16 +330,16 @@ class DecisionTablesTest {
           .setCellFormula("WEBSERVICE(\"http://127.0.0.1:9/\")");
       workbook.write(bytes);
       String content = bytes.toString(StandardCharsets.ISO_8859_1);
-      assertThat(DecisionTables.rules(with("x.table.xlsx", content)))
-          .isEqualTo(DecisionTables.rules(with("x.table.csv", HEADING + ROW)));
+      assertThat(DecisionTables.ranges(with("x.table.xlsx", content)))
+          .isEqualTo(DecisionTables.ranges(with("x.table.csv", HEADING + ROW)));
     }
   }
 
   @Test
   void a_table_of_an_add_on_says_where_it_comes_from() {
     AddOn quay = new AddOn("quay", "The \"quay\"", "quay/", List.of(), List.of(), List.of());
-    assertThat(DecisionTables.rules(with("quay/x.table.csv", HEADING + ROW, quay)).toString())
-        .contains("@Source(\"common practice; add-on The quay\")");
+    UsualRange range = DecisionTables.ranges(with("quay/x.table.csv", HEADING + ROW, quay)).get(0);
+    assertThat(range.reason().source()).isEqualTo("common practice; add-on The \"quay\"");
   }
 
   @Test

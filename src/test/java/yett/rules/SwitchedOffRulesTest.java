@@ -2,6 +2,7 @@ package yett.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -10,8 +11,11 @@ import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import yett.knowledge.KnowledgeException;
 import yett.knowledge.KnowledgeSource;
+import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 
 class SwitchedOffRulesTest {
@@ -66,11 +70,34 @@ class SwitchedOffRulesTest {
   void rules_that_protect_people_stay_on() throws IOException {
     List<String> rules = new ArrayList<>(Rules.of("stops.drl"));
     rules.add("an answer in words means the outcome that it names");
-    for (String rule : rules) {
-      assertThatThrownBy(() -> without(rule)).as(rule).hasMessageContaining("protects people");
-    }
+    String all = rules.stream().collect(Collectors.joining("\", \"", "{rule: [\"", "\"]}"));
+    KnowledgeException told =
+        catchThrowableOfType(KnowledgeException.class, () -> switchedOff(all));
+    assertThat(told.problems())
+        .extracting(Problem::message)
+        .containsExactlyElementsOf(
+            rules.stream()
+                .map(r -> "the rule \"" + r + "\" protects people or is always needed")
+                .toList());
     assertThatThrownBy(() -> without("how far a leaf costs"))
         .hasMessageContaining("there is no rule \"how far a leaf costs\" to switch off")
         .hasMessageContaining("Maybe \"how far a leaf coasts\"");
+  }
+
+  @Test
+  void a_row_of_the_same_name_gives_no_leave_to_switch_off_a_stop() {
+    SortedMap<String, String> files =
+        new TreeMap<>(KnowledgeSource.folder(Path.of("knowledge")).files());
+    String stop = "somebody is hurt or caught";
+    files.put(
+        "quay/add-on.yaml", "add-on: quay\nname: Quay\nswitches-off: {rule: [\"" + stop + "\"]}\n");
+    files.put(
+        "quay/own.table.csv",
+        "rule,check,if usage-class,low,high,how,because,source\n"
+            + stop
+            + ",busiest-hour,class-i,0,12,so,it is so,common practice\n");
+    assertThatThrownBy(() -> RuleBase.read(() -> files))
+        .hasMessageContaining("quay/add-on.yaml:3:")
+        .hasMessageContaining("protects people");
   }
 }

@@ -1,14 +1,18 @@
 package yett.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 class TrustedRulesTest {
@@ -47,5 +51,21 @@ class TrustedRulesTest {
     trusted.trust(new TreeMap<>(Map.of("x\nother.drl", OWN)));
     assertThat(Files.readAllLines(home.resolve("settings/trusted-rules.txt"))).hasSize(1);
     assertThat(trusted().untrusted(rules(other))).containsExactly("rules/own.drl");
+  }
+
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
+  void a_list_that_others_can_write_to_is_not_used() throws IOException {
+    trusted().trust(rules(OWN));
+    Path list = home.resolve("settings/trusted-rules.txt");
+    assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(list)))
+        .isEqualTo("rw-------");
+    for (Path open : List.of(list, list.getParent())) {
+      var before = Files.getPosixFilePermissions(open);
+      Files.setPosixFilePermissions(open, PosixFilePermissions.fromString("rwxrwxrwx"));
+      assertThatThrownBy(this::trusted).hasMessageContaining("can be written by others");
+      Files.setPosixFilePermissions(open, before);
+    }
+    assertThat(trusted().untrusted(rules(OWN))).isEmpty();
   }
 }

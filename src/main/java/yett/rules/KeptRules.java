@@ -1,0 +1,113 @@
+package yett.rules;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.GeneralSecurityException;
+import java.security.MessageDigest;
+import java.security.SecureRandom;
+import java.util.Arrays;
+import java.util.Optional;
+import javax.crypto.Mac;
+import javax.crypto.spec.SecretKeySpec;
+import yett.files.OwnFiles;
+import yett.files.Room;
+import yett.files.WholeFile;
+
+/**
+ * Compiled rules in files. They are loaded as classes and can do what their user can, so each file
+ * bears a seal that only this user's key can make; a file without it is as if it were not there.
+ */
+final class KeptRules {
+  private static final String SEAL = "HmacSHA256";
+  private static final int SEAL_BYTES = 32;
+  private static final int KEY_BYTES = 32;
+  private static final int LARGEST = 64 << 20;
+
+  private final Path folder;
+  private final Path keyFile;
+
+  /**
+   * @param keyFile made when it is needed; readable by the user only, or nothing is kept
+   */
+  KeptRules(Path folder, Path keyFile) {
+    this.folder = folder;
+    this.keyFile = keyFile;
+  }
+
+  boolean holds(String name) {
+    return Files.isRegularFile(folder.resolve(name));
+  }
+
+  /** What was kept under a name, if it is this user's and as it was kept. */
+  Optional<byte[]> get(String name) {
+    Path file = folder.resolve(name);
+    if (!OwnFiles.isOurs(file) || !Files.isRegularFile(file)) {
+      return Optional.empty();
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] all = in.readNBytes(LARGEST);
+      Optional<byte[]> key = key();
+      if (all.length < SEAL_BYTES || key.isEmpty()) {
+        return Optional.empty();
+      }
+      byte[] content = Arrays.copyOfRange(all, SEAL_BYTES, all.length);
+      boolean ours =
+          MessageDigest.isEqual(Arrays.copyOf(all, SEAL_BYTES), seal(key.get(), name, content));
+      return ours ? Optional.of(content) : Optional.empty();
+    } catch (IOException e) {
+      return Optional.empty(); // it can be made again
+    }
+  }
+
+  /** Keeps compiled rules for the next start, if that is possible. */
+  void put(String name, byte[] content) {
+    try {
+      makeKey();
+      Optional<byte[]> key = key();
+      if (key.isPresent()) {
+        byte[] all = Arrays.copyOf(seal(key.get(), name, content), SEAL_BYTES + content.length);
+        System.arraycopy(content, 0, all, SEAL_BYTES, content.length);
+        Path file = folder.resolve(name);
+        if (Room.besidesAnswers(file, all.length)) {
+          OwnFiles.folder(folder);
+          WholeFile.replaceOwn(file, all);
+        }
+      }
+    } catch (IOException e) {
+      return; // compiled again at the next start
+    }
+  }
+
+  private void makeKey() throws IOException {
+    if (OwnFiles.isSecret(keyFile) && Files.size(keyFile) == KEY_BYTES) {
+      return;
+    }
+    byte[] key = new byte[KEY_BYTES];
+    new SecureRandom().nextBytes(key);
+    OwnFiles.folder(keyFile.toAbsolutePath().getParent());
+    WholeFile.replaceOwn(keyFile, key);
+  }
+
+  private Optional<byte[]> key() throws IOException {
+    if (!OwnFiles.isSecret(keyFile)) {
+      return Optional.empty();
+    }
+    byte[] key = Files.readAllBytes(keyFile);
+    return key.length == KEY_BYTES ? Optional.of(key) : Optional.empty();
+  }
+
+  /** A file of another name does not fit. */
+  private static byte[] seal(byte[] key, String name, byte[] content) {
+    try {
+      Mac mac = Mac.getInstance(SEAL);
+      mac.init(new SecretKeySpec(key, SEAL));
+      mac.update((name + "\0").getBytes(StandardCharsets.UTF_8));
+      return mac.doFinal(content);
+    } catch (GeneralSecurityException e) {
+      throw new IllegalStateException(e); // every Java has it
+    }
+  }
+}
