@@ -1,13 +1,12 @@
 package yett;
 
-import org.springframework.boot.SpringApplication;
-import org.springframework.boot.autoconfigure.SpringBootApplication;
-import org.springframework.shell.core.autoconfigure.SpringShellAutoConfiguration;
+import yett.shell.Shell;
 
 /** Starts the program. */
-@SpringBootApplication(exclude = SpringShellAutoConfiguration.class)
-public class Yett {
-  public static void main(String[] args) {
-    System.exit(SpringApplication.exit(SpringApplication.run(Yett.class, args)));
+public final class Yett {
+  private Yett() {}
+
+  public static void main(String[] words) {
+    System.exit(Shell.run(System.getenv(), words));
   }
 }

@@ -19,7 +19,8 @@ record ParsedFile(
 
   static ParsedFile of(String name, String text) {
     List<Problem> problems = new ArrayList<>();
-    List<CardFile.Document> cards = CardFile.read(name, text, problems);
+    List<CardFile.Document> cards =
+        ShippedKnowledge.cards(name, text).orElseGet(() -> CardFile.read(name, text, problems));
     return problems.isEmpty()
         ? new ParsedFile(text, cards, problems, List.of())
         : oneByOne(name, text);

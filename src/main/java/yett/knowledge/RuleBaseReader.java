@@ -90,7 +90,7 @@ final class RuleBaseReader {
         rules.put(name, file.getValue());
       } else if (KnowledgeSource.table(name)) {
         tables.put(name, file.getValue());
-      } else if (name.endsWith(".yaml") && !name.endsWith(".case.yaml")) {
+      } else if (holdsCards(name)) {
         ParsedFile parsed = parser.apply(name, file.getValue());
         problems.addAll(parsed.problems());
         unreadable.addAll(parsed.unreadable());
@@ -127,6 +127,11 @@ final class RuleBaseReader {
     new CrossCheck(base, places, problems).run();
     Consequences.remove(problems, unreadable);
     return base;
+  }
+
+  /** Whether a file of this name holds cards. */
+  static boolean holdsCards(String name) {
+    return name.endsWith(".yaml") && !name.endsWith(".case.yaml");
   }
 
   private void card(CardFile.Document document) {

@@ -3,8 +3,6 @@ package yett.rules;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.net.URL;
-import java.net.URLClassLoader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -32,10 +30,8 @@ import org.kie.api.builder.ReleaseId;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.History;
-import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
-import yett.knowledge.RuleBaseFiles;
 
 /**
  * Compiled rules in a folder, one file for each content ever compiled, so that only the first start
@@ -45,10 +41,7 @@ import yett.knowledge.RuleBaseFiles;
 public final class RuleCache {
   private static final String SOURCES = "src/main/resources/";
   private static final Pattern PACKAGE = Pattern.compile("(?m)^package\\s+([\\w.]+)");
-  private static final String MODEL_LIST = "META-INF/kie/yett/rules/drools-model";
-
-  /** Where the program's archive holds its own rules, compiled when it was built. */
-  private static final String SHIPPED = "/compiled-rules/";
+  static final String MODEL_LIST = "META-INF/kie/yett/rules/drools-model";
 
   private static final List<Class<?>> COMPILED_AGAINST =
       List.of(
@@ -79,25 +72,28 @@ public final class RuleCache {
     if (empty(base)) {
       return true;
     }
-    String name = name(base);
-    return Files.exists(folder.resolve(name))
-        || RuleCache.class.getResource(SHIPPED + name) != null;
+    String key = key(base);
+    return ShippedRules.holds(key) || Files.exists(folder.resolve(name(key)));
   }
 
   private static boolean empty(RuleBase base) {
     return base.rules().isEmpty() && base.tables().isEmpty();
   }
 
-  private static String name(RuleBase base) {
-    return key(base) + ".kjar";
+  private static String name(String key) {
+    return key + ".kjar";
   }
 
   KieBase load(RuleBase base) {
     if (empty(base)) {
       return KieBaseBuilder.createKieBaseFromModel(List.<Model>of());
     }
-    String name = name(base);
-    Path file = folder.resolve(name);
+    String key = key(base);
+    Optional<KieBase> shipped = shipped(key);
+    if (shipped.isPresent()) {
+      return shipped.get();
+    }
+    Path file = folder.resolve(name(key));
     if (Files.exists(file)) {
       try {
         return fromModels(file);
@@ -106,8 +102,7 @@ public final class RuleCache {
       }
     }
     try {
-      byte[] compiled = shipped(name).orElseGet(() -> compile(base));
-      return fromModels(keep(file, compiled));
+      return fromModels(keep(file, compile(base)));
     } catch (IOException e) {
       throw new UncheckedIOException("cannot keep compiled rules in " + folder, e);
     } catch (ReflectiveOperationException e) {
@@ -115,9 +110,15 @@ public final class RuleCache {
     }
   }
 
-  private static Optional<byte[]> shipped(String name) throws IOException {
-    try (InputStream bytes = RuleCache.class.getResourceAsStream(SHIPPED + name)) {
-      return bytes == null ? Optional.empty() : Optional.of(bytes.readAllBytes());
+  /** The program's own rules are loaded from where it stands; nothing is copied. */
+  private static Optional<KieBase> shipped(String key) {
+    try {
+      Optional<List<String>> models = ShippedRules.models(key);
+      return models.isEmpty()
+          ? Optional.empty()
+          : Optional.of(fromModels(models.get(), RuleCache.class.getClassLoader()));
+    } catch (IOException | ReflectiveOperationException e) {
+      throw new IllegalStateException("cannot load the program's own rules", e);
     }
   }
 
@@ -135,28 +136,13 @@ public final class RuleCache {
     }
   }
 
-  /**
-   * Compiles the rules of a folder when the program is built.
-   *
-   * @param arguments the folder with the rule base, the folder for the result
-   */
-  public static void main(String[] arguments) throws IOException {
-    // Whatever is wrong with the cards is for others to tell.
-    RuleBase base =
-        new RuleBaseFiles().look(KnowledgeSource.folder(Path.of(arguments[0])).files()).base();
-    Path file = Path.of(arguments[1]).resolve(name(base));
-    if (!Files.exists(file)) {
-      keep(file, compile(base));
-    }
-  }
-
   private static void write(Path file, byte[] bytes) throws IOException {
     Path part = Files.createTempFile(file.getParent(), "rules", ".part");
     Files.write(part, bytes);
     Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
   }
 
-  private static byte[] compile(RuleBase base) {
+  static byte[] compile(RuleBase base) {
     Map<String, String> rules = new TreeMap<>(base.rules());
     rules.putAll(DecisionTables.rules(base));
     KieServices services = KieServices.get();
@@ -194,22 +180,30 @@ public final class RuleCache {
   private static KieBase fromModels(Path file) throws IOException, ReflectiveOperationException {
     // The loader stays open: the session loads lambdas from it as rules fire.
     @SuppressWarnings("resource")
-    URLClassLoader loader =
-        new URLClassLoader(new URL[] {file.toUri().toURL()}, RuleCache.class.getClassLoader());
-    List<Model> models = new ArrayList<>();
+    OwnClasses loader = new OwnClasses(file.toUri().toURL());
     try (InputStream list = loader.getResourceAsStream(MODEL_LIST)) {
       if (list == null) {
         throw new IOException(file + " holds no compiled rules");
       }
-      String names = new String(list.readAllBytes(), StandardCharsets.UTF_8);
-      for (String name : names.lines().skip(1).toList()) {
-        models.add((Model) loader.loadClass(name.strip()).getConstructor().newInstance());
-      }
+      return fromModels(models(list.readAllBytes()), loader);
+    }
+  }
+
+  /** The names of the classes in the compiler's list, whose first line is a heading. */
+  static List<String> models(byte[] list) {
+    return new String(list, StandardCharsets.UTF_8).lines().skip(1).map(String::strip).toList();
+  }
+
+  private static KieBase fromModels(List<String> names, ClassLoader loader)
+      throws ReflectiveOperationException {
+    List<Model> models = new ArrayList<>();
+    for (String name : names) {
+      models.add((Model) loader.loadClass(name).getConstructor().newInstance());
     }
     return KieBaseBuilder.createKieBaseFromModel(models);
   }
 
-  private static String key(RuleBase base) {
+  static String key(RuleBase base) {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
       for (Map<String, String> files : List.of(base.rules(), base.tables())) {

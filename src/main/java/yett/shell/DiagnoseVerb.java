@@ -59,6 +59,7 @@ final class DiagnoseVerb extends Verb {
   @Override
   public ExitStatus execute(CommandContext context) {
     Role role = call ? Role.CALLER : role(option(context, "as", "technician"));
+    desk.prepare();
     Console console = desk.console();
     Optional<String> gate = gate(String.join(" ", words(context)).strip(), console);
     if (gate.isEmpty()) {

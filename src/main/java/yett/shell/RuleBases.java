@@ -13,6 +13,7 @@ import yett.console.Input;
 import yett.interview.Expertise;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
+import yett.knowledge.ShippedKnowledge;
 import yett.rules.RuleCache;
 import yett.rules.RuleEngine;
 import yett.rules.TrustedRules;
@@ -84,11 +85,10 @@ final class RuleBases {
   }
 
   private static Collection<String> shippedRules() {
-    return new ShippedKnowledge()
-        .files().entrySet().stream()
-            .filter(e -> e.getKey().endsWith(".drl"))
-            .map(Map.Entry::getValue)
-            .collect(Collectors.toSet());
+    return ShippedKnowledge.texts().entrySet().stream()
+        .filter(e -> e.getKey().endsWith(".drl"))
+        .map(Map.Entry::getValue)
+        .collect(Collectors.toSet());
   }
 
   private void say(String words) {

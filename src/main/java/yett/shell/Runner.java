@@ -6,9 +6,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.springframework.boot.ApplicationArguments;
-import org.springframework.boot.ApplicationRunner;
-import org.springframework.boot.ExitCodeGenerator;
 import org.springframework.shell.core.InputReader;
 import org.springframework.shell.core.command.Command;
 import org.springframework.shell.core.command.CommandContext;
@@ -26,7 +23,7 @@ import yett.rules.RuleErrors;
 
 /** Runs the command of the command line, or asks for commands until the person has enough. */
 @Component
-final class Runner implements ApplicationRunner, ExitCodeGenerator {
+final class Runner {
   private static final int SOFTWARE = 70;
   private static final int IO = 74;
   private static final int NO_PERMISSION = 77;
@@ -42,14 +39,14 @@ final class Runner implements ApplicationRunner, ExitCodeGenerator {
     this.commandLine = new CommandLine(commands);
   }
 
-  @Override
-  public void run(ApplicationArguments arguments) {
-    String[] words = arguments.getSourceArgs();
+  /** The exit status of the command, or of the last one. */
+  int run(String... words) {
     if (words.length > 0) {
       exitCode = execute(Arrays.asList(words));
     } else {
       converse();
     }
+    return exitCode;
   }
 
   private void converse() {
@@ -140,10 +137,5 @@ final class Runner implements ApplicationRunner, ExitCodeGenerator {
   private static int tell(String message, int code) {
     System.err.println(message);
     return code;
-  }
-
-  @Override
-  public int getExitCode() {
-    return exitCode;
   }
 }

@@ -2,14 +2,35 @@ package yett.shell;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import org.springframework.context.annotation.AnnotationConfigApplicationContext;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.context.annotation.Import;
 import org.springframework.shell.core.command.Command;
 import org.springframework.shell.core.command.CommandRegistry;
 
-/** The commands of the program. */
+/** The parts of the program, put together. */
 @Configuration(proxyBeanMethods = false)
-class ShellConfiguration {
+@Import(Runner.class)
+public class Shell {
+
+  /**
+   * Runs the command that the words make, or asks for commands if there are none.
+   *
+   * @param environment settings: {@code YETT_HOME} and others, {@code TERM}, {@code COLUMNS}
+   * @return the exit status, after the BSD list sysexits
+   */
+  public static int run(Map<String, String> environment, String... words) {
+    QuietLogging.choose();
+    try (var context = new AnnotationConfigApplicationContext()) {
+      context.registerBean(Desk.class, () -> new Desk(environment));
+      context.register(Shell.class);
+      context.registerShutdownHook();
+      context.refresh();
+      return context.getBean(Runner.class).run(words);
+    }
+  }
 
   @Bean
   CommandRegistry commandRegistry(Desk desk) {
