@@ -55,6 +55,9 @@ public final class Consoles {
    * is not dumb matters: for a dumb one JLine hands out a stand-in without looking.
    */
   private static Optional<Terminal> systemTerminal(boolean dumb) {
+    if (!atTerminal()) {
+      return Optional.empty();
+    }
     TerminalBuilder builder =
         TerminalBuilder.builder().system(true).dumb(false).systemOutput(SystemOutput.SysOut);
     if (dumb) {
@@ -65,6 +68,13 @@ public final class Consoles {
     } catch (IOException | IllegalStateException e) {
       return Optional.empty();
     }
+  }
+
+  /** Java knows sooner than JLine, which would start another program to be sure. */
+  private static boolean atTerminal() {
+    // Newer ones would put a line editor of their own here, terminal or not.
+    System.setProperty("jdk.console", "java.base");
+    return System.console() != null;
   }
 
   private static void close(Terminal terminal) {

@@ -13,7 +13,6 @@ import org.springframework.shell.core.command.CommandExecutionException;
 import org.springframework.shell.core.command.CommandExecutor;
 import org.springframework.shell.core.command.CommandRegistry;
 import org.springframework.shell.core.command.ParsedInput;
-import org.springframework.stereotype.Component;
 import yett.casebook.CaseNotFound;
 import yett.casebook.CasebookException;
 import yett.console.Block;
@@ -22,7 +21,6 @@ import yett.knowledge.KnowledgeException;
 import yett.rules.RuleErrors;
 
 /** Runs the command of the command line, or asks for commands until the person has enough. */
-@Component
 final class Runner {
   private static final int SOFTWARE = 70;
   private static final int IO = 74;

@@ -3,17 +3,16 @@ package yett.shell;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import org.springframework.context.annotation.AnnotationConfigApplicationContext;
-import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.Configuration;
-import org.springframework.context.annotation.Import;
+import org.springframework.context.support.GenericApplicationContext;
 import org.springframework.shell.core.command.Command;
 import org.springframework.shell.core.command.CommandRegistry;
 
-/** The parts of the program, put together. */
-@Configuration(proxyBeanMethods = false)
-@Import(Runner.class)
-public class Shell {
+/**
+ * The parts of the program, put together. They are named one by one: to look for them, as Spring
+ * can, takes longer than to open the casebook.
+ */
+public final class Shell {
+  private Shell() {}
 
   /**
    * Runs the command that the words make, or asks for commands if there are none.
@@ -23,17 +22,19 @@ public class Shell {
    */
   public static int run(Map<String, String> environment, String... words) {
     QuietLogging.choose();
-    try (var context = new AnnotationConfigApplicationContext()) {
-      context.registerBean(Desk.class, () -> new Desk(environment));
-      context.register(Shell.class);
-      context.registerShutdownHook();
-      context.refresh();
-      return context.getBean(Runner.class).run(words);
+    try (var parts = new GenericApplicationContext()) {
+      parts.registerBean(Desk.class, () -> new Desk(environment));
+      parts.registerBean(CommandRegistry.class, () -> commands(parts.getBean(Desk.class)));
+      parts.registerBean(
+          Runner.class,
+          () -> new Runner(parts.getBean(Desk.class), parts.getBean(CommandRegistry.class)));
+      parts.registerShutdownHook();
+      parts.refresh();
+      return parts.getBean(Runner.class).run(words);
     }
   }
 
-  @Bean
-  CommandRegistry commandRegistry(Desk desk) {
+  private static CommandRegistry commands(Desk desk) {
     return new CommandRegistry(
         // The registry adds to the set it is given.
         new HashSet<Command>(
