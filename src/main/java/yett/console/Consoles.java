@@ -1,13 +1,18 @@
 package yett.console;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
 import org.jline.terminal.TerminalBuilder.SystemOutput;
+import org.jline.terminal.impl.ExternalTerminal;
 import org.jline.terminal.spi.SystemStream;
 import org.jline.terminal.spi.TerminalExt;
 
@@ -28,17 +33,43 @@ public final class Consoles {
     if (terminal.isPresent() && !isDumb(environment)) {
       return on(terminal.get(), environment);
     }
+    boolean watched = terminal.map(Consoles::showsErrors).orElse(false);
     terminal.ifPresent(Consoles::close);
-    return plain(environment, terminal.isPresent());
+    return plain(environment, terminal.isPresent(), watched);
   }
 
   /** A console on a terminal that is already open and is a real one. */
   public static Console on(Terminal terminal, Map<String, String> environment) {
-    boolean overwrites =
-        terminal instanceof TerminalExt real
-            && real.getProvider() != null
-            && real.getProvider().isSystemStream(SystemStream.Error);
-    return new TerminalConsole(terminal, utf8(System.err), hasColour(environment), overwrites);
+    PrintStream progress = progress(showsErrors(terminal));
+    progress.print(Starting.cleared());
+    progress.flush();
+    return new TerminalConsole(terminal, progress, hasColour(environment));
+  }
+
+  /** Edits a line on a terminal that is not there, so that what it takes is loaded. */
+  public static void rehearse() throws IOException {
+    InputStream typed = new ByteArrayInputStream("sa\t\r".getBytes(StandardCharsets.UTF_8));
+    try (Terminal nowhere =
+        new ExternalTerminal(
+            "nowhere",
+            ANY_TYPE_BUT_DUMB,
+            typed,
+            OutputStream.nullOutputStream(),
+            StandardCharsets.UTF_8)) {
+      on(nowhere, Map.of()).ask("> ", List.of("save"));
+    }
+  }
+
+  /** Whether standard error is on the terminal, too. */
+  private static boolean showsErrors(Terminal terminal) {
+    return terminal instanceof TerminalExt real
+        && real.getProvider() != null
+        && real.getProvider().isSystemStream(SystemStream.Error);
+  }
+
+  /** How far a job is, is for somebody who waits; a log or a pipe gets the result. */
+  private static PrintStream progress(boolean watched) {
+    return watched ? utf8(System.err) : new PrintStream(OutputStream.nullOutputStream());
   }
 
   /** Whether a terminal with this environment may be sent colours (see no-color.org). */
@@ -85,9 +116,13 @@ public final class Consoles {
     }
   }
 
-  private static Console plain(Map<String, String> environment, boolean interactive) {
+  private static Console plain(
+      Map<String, String> environment, boolean interactive, boolean watched) {
     Layout layout = new Layout(columns(environment), false, isUtf8());
-    return new PlainConsole(System.in, utf8(System.out), utf8(System.err), layout, interactive);
+    PrintStream progress = progress(watched);
+    progress.print(Starting.cleared());
+    progress.flush();
+    return new PlainConsole(System.in, utf8(System.out), progress, layout, interactive);
   }
 
   private static int columns(Map<String, String> environment) {

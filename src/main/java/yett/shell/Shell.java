@@ -3,13 +3,11 @@ package yett.shell;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import org.springframework.context.support.GenericApplicationContext;
 import org.springframework.shell.core.command.Command;
 import org.springframework.shell.core.command.CommandRegistry;
 
 /**
- * The parts of the program, put together. They are named one by one: to look for them, as Spring
- * can, takes longer than to open the casebook.
+ * The parts of the program, put together by hand: there are three, and no container is as quick.
  */
 public final class Shell {
   private Shell() {}
@@ -22,15 +20,8 @@ public final class Shell {
    */
   public static int run(Map<String, String> environment, String... words) {
     QuietLogging.choose();
-    try (var parts = new GenericApplicationContext()) {
-      parts.registerBean(Desk.class, () -> new Desk(environment));
-      parts.registerBean(CommandRegistry.class, () -> commands(parts.getBean(Desk.class)));
-      parts.registerBean(
-          Runner.class,
-          () -> new Runner(parts.getBean(Desk.class), parts.getBean(CommandRegistry.class)));
-      parts.registerShutdownHook();
-      parts.refresh();
-      return parts.getBean(Runner.class).run(words);
+    try (Desk desk = new Desk(environment)) {
+      return new Runner(desk, commands(desk)).run(words);
     }
   }
 

@@ -26,13 +26,12 @@ final class Programs {
     return command;
   }
 
-  /** The packaged program, on the Java that runs the tests. */
+  /** The packaged program as a person starts it, on the Java that runs the tests. */
   static List<String> packaged(String... arguments) {
+    boolean windows = System.getProperty("os.name").startsWith("Windows");
+    Path program = Path.of(System.getProperty("yett.program", "target/yett")).toAbsolutePath();
     List<String> command = new ArrayList<>();
-    command.add(java());
-    // Short runs: what the second compiler would do never pays.
-    command.add("-XX:TieredStopAtLevel=1");
-    command.addAll(List.of("-jar", System.getProperty("yett.jar", "target/yett.jar")));
+    command.add(program.resolve("bin").resolve(windows ? "yett.bat" : "yett").toString());
     command.addAll(List.of(arguments));
     return command;
   }
@@ -50,6 +49,7 @@ final class Programs {
         environment.put(name, value);
       }
     }
+    environment.put("JAVA_HOME", System.getProperty("java.home"));
     environment.put("LANG", "C.UTF-8");
     environment.put("TERM", "xterm-256color");
     return environment;
