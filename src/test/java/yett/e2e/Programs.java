@@ -29,11 +29,15 @@ final class Programs {
   /** The packaged program as a person starts it, on the Java that runs the tests. */
   static List<String> packaged(String... arguments) {
     boolean windows = System.getProperty("os.name").startsWith("Windows");
-    Path program = Path.of(System.getProperty("yett.program", "target/yett")).toAbsolutePath();
     List<String> command = new ArrayList<>();
-    command.add(program.resolve("bin").resolve(windows ? "yett.bat" : "yett").toString());
+    command.add(folder().resolve("bin").resolve(windows ? "yett.bat" : "yett").toString());
     command.addAll(List.of(arguments));
     return command;
+  }
+
+  /** Where the build put the program. */
+  static Path folder() {
+    return Path.of(System.getProperty("yett.program", "target/yett")).toAbsolutePath();
   }
 
   private static String java() {

@@ -41,8 +41,7 @@ class TrialIT {
   }
 
   private Pipe.Result run(String... words) {
-    return Pipe.run(
-        Programs.packaged(words), Map.of("YETT_HOME", home.toString()), "", Visitor.PATIENCE);
+    return InProcess.run(Map.of("YETT_HOME", home.toString()), "", words);
   }
 
   private static void change(Path file, String words, String others) throws IOException {
