@@ -10,10 +10,10 @@ set "COMPILER=-XX:TieredStopAtLevel=1"
 if /i "%~1"=="replay" set "COMPILER="
 if /i "%~1"=="knowledge" for %%C in (anomalies compare cover review test) do if /i "%~2"=="%%C" set "COMPILER="
 
-set "ARCHIVE=-Xshare:auto"
+set "ARCHIVE=-XX:+UseSerialGC"
 if exist "%HERE%\yett.jsa" set "ARCHIVE=-XX:SharedArchiveFile=%HERE%\yett.jsa"
 if exist "%HERE%\yett.aot" set "ARCHIVE=-XX:AOTCache=%HERE%\yett.aot"
 
-"%JAVA%" -XX:+IgnoreUnrecognizedVMOptions -XX:+UseSerialGC -Xshare:auto %COMPILER% "%ARCHIVE%" ^
+"%JAVA%" -XX:+IgnoreUnrecognizedVMOptions %COMPILER% -XX:+UseSerialGC "%ARCHIVE%" ^
   -Xlog:disable -jar "%HERE%\yett.jar" %*
 exit /b %ERRORLEVEL%
