@@ -1,29 +1,24 @@
 package yett;
 
-import org.springframework.boot.SpringApplication;
-import org.springframework.boot.autoconfigure.SpringBootApplication;
-import org.springframework.shell.core.autoconfigure.SpringShellAutoConfiguration;
 import yett.console.Output;
 import yett.shell.Mistakes;
+import yett.shell.Shell;
 
 /** Starts the program. */
-@SpringBootApplication(exclude = SpringShellAutoConfiguration.class)
-public class Yett {
+public final class Yett {
   private static final int SOFTWARE = 70;
 
-  /** Settings come from the program's archive, never from the folder in which somebody stands. */
-  private static final String SETTINGS = "spring.config.location";
+  private Yett() {}
 
-  public static void main(String[] args) {
+  public static void main(String[] words) {
     Output.keepForOwnWords(line -> Mistakes.ofUser().printed(line));
     Thread.setDefaultUncaughtExceptionHandler((thread, mistake) -> tell(mistake));
-    System.setProperty(SETTINGS, "optional:classpath:/application.properties");
-    System.exit(run(args));
+    System.exit(run(words));
   }
 
-  private static int run(String[] args) {
+  private static int run(String[] words) {
     try {
-      return SpringApplication.exit(SpringApplication.run(Yett.class, args));
+      return Shell.run(System.getenv(), words);
     } catch (Exception | LinkageError | VirtualMachineError mistake) {
       tell(mistake);
       return SOFTWARE;

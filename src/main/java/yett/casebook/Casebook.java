@@ -22,7 +22,7 @@ import yett.files.OwnFiles;
  * stays there as it was: events are only ever added. Only people's own words can be forgotten.
  *
  * <pre>{@code
- * try (var casebook = Casebook.open(DataDirectory.ofUser().casebook())) {
+ * try (var casebook = Casebook.open(DataDirectory.ofUser(System.getenv()).casebook())) {
  *   CaseId id = casebook.newCase("harrow-quay-3", now);
  *   casebook.append(id, 0, new NewEvent(now, "A. Moor", "answered", "{\"check\":\"chain-sag\"}"));
  * }

@@ -16,10 +16,9 @@ import java.util.Optional;
 public record DataDirectory(Path data, Path cache, Path settings) {
   private static final String NAME = "yett";
 
-  /** For the user who runs this program. */
-  public static DataDirectory ofUser() {
-    return of(
-        System.getenv(), System.getProperty("os.name"), Path.of(System.getProperty("user.home")));
+  /** For the user who runs this program, with these settings. */
+  public static DataDirectory ofUser(Map<String, String> environment) {
+    return of(environment, System.getProperty("os.name"), Path.of(System.getProperty("user.home")));
   }
 
   static DataDirectory of(Map<String, String> environment, String system, Path home) {

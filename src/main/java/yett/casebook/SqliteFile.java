@@ -1,7 +1,6 @@
 package yett.casebook;
 
 import java.io.IOException;
-import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -55,18 +54,7 @@ final class SqliteFile {
     }
     // Who is forgotten must be gone from the file, too.
     set(settings, Pragma.SECURE_DELETE, "true");
-    return JDBC.createConnection(owned(url), settings);
-  }
-
-  /** A file that the database makes gets the rights of its lock: none for others than its owner. */
-  private static String owned(String url) {
-    if (!url.startsWith(JDBC.PREFIX + "file:///") || url.contains("?")) {
-      return url;
-    }
-    String lock = url.substring(JDBC.PREFIX.length()) + LOCK;
-    return Files.exists(Path.of(URI.create(lock)))
-        ? url + "?modeof=" + lock.substring("file://".length()).replace("&", "%26")
-        : url;
+    return JDBC.createConnection(url, settings);
   }
 
   /** Wipes what was deleted also from the journal; others who read may put that off. */
@@ -154,8 +142,8 @@ final class SqliteFile {
     for (String ending : List.of("", "-wal", "-shm", "-journal")) {
       Files.deleteIfExists(beside(next, ending));
     }
+    OwnFiles.open(next).close(); // what the database makes beside it has the same rights
     maker.make(url(next));
-    OwnFiles.shut(next);
     Files.move(next, file, StandardCopyOption.ATOMIC_MOVE);
   }
 

@@ -32,7 +32,7 @@ public interface Console {
   boolean interactive();
 
   /**
-   * Begins to report how far a longer job is, on standard error.
+   * Begins to report how far a longer job is: on standard error, if that is a terminal.
    *
    * @param total number of steps
    */

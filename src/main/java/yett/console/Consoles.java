@@ -1,13 +1,18 @@
 package yett.console;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
 import org.jline.terminal.TerminalBuilder.SystemOutput;
+import org.jline.terminal.impl.ExternalTerminal;
 import org.jline.terminal.spi.SystemStream;
 import org.jline.terminal.spi.TerminalExt;
 
@@ -28,17 +33,43 @@ public final class Consoles {
     if (terminal.isPresent() && !isDumb(environment)) {
       return on(terminal.get(), environment);
     }
+    boolean watched = terminal.map(Consoles::showsErrors).orElse(false);
     terminal.ifPresent(Consoles::close);
-    return plain(environment, terminal.isPresent());
+    return plain(environment, terminal.isPresent(), watched);
   }
 
   /** A console on a terminal that is already open and is a real one. */
   public static Console on(Terminal terminal, Map<String, String> environment) {
-    boolean overwrites =
-        terminal instanceof TerminalExt real
-            && real.getProvider() != null
-            && real.getProvider().isSystemStream(SystemStream.Error);
-    return new TerminalConsole(terminal, utf8(Output.err()), hasColour(environment), overwrites);
+    PrintStream progress = progress(showsErrors(terminal));
+    progress.print(Starting.cleared());
+    progress.flush();
+    return new TerminalConsole(terminal, progress, hasColour(environment));
+  }
+
+  /** Edits a line on a terminal that is not there, so that what it takes is loaded. */
+  public static void rehearse() throws IOException {
+    InputStream typed = new ByteArrayInputStream("sa\t\r".getBytes(StandardCharsets.UTF_8));
+    try (Terminal nowhere =
+        new ExternalTerminal(
+            "nowhere",
+            ANY_TYPE_BUT_DUMB,
+            typed,
+            OutputStream.nullOutputStream(),
+            StandardCharsets.UTF_8)) {
+      on(nowhere, Map.of()).ask("> ", List.of("save"));
+    }
+  }
+
+  /** Whether standard error is on the terminal, too. */
+  private static boolean showsErrors(Terminal terminal) {
+    return terminal instanceof TerminalExt real
+        && real.getProvider() != null
+        && real.getProvider().isSystemStream(SystemStream.Error);
+  }
+
+  /** How far a job is, is for somebody who waits; a log or a pipe gets the result. */
+  private static PrintStream progress(boolean watched) {
+    return watched ? utf8(Output.err()) : new PrintStream(OutputStream.nullOutputStream());
   }
 
   /** Whether a terminal with this environment may be sent colours (see no-color.org). */
@@ -55,6 +86,9 @@ public final class Consoles {
    * is not dumb matters: for a dumb one JLine hands out a stand-in without looking.
    */
   private static Optional<Terminal> systemTerminal(boolean dumb) {
+    if (!atTerminal()) {
+      return Optional.empty();
+    }
     TerminalBuilder builder =
         TerminalBuilder.builder().system(true).dumb(false).systemOutput(SystemOutput.SysOut);
     if (dumb) {
@@ -67,6 +101,13 @@ public final class Consoles {
     }
   }
 
+  /** Java knows sooner than JLine, which would start another program to be sure. */
+  private static boolean atTerminal() {
+    // Newer ones would put a line editor of their own here, terminal or not.
+    System.setProperty("jdk.console", "java.base");
+    return System.console() != null;
+  }
+
   private static void close(Terminal terminal) {
     try {
       terminal.close();
@@ -75,9 +116,13 @@ public final class Consoles {
     }
   }
 
-  private static Console plain(Map<String, String> environment, boolean interactive) {
+  private static Console plain(
+      Map<String, String> environment, boolean interactive, boolean watched) {
     Layout layout = new Layout(columns(environment), false, isUtf8());
-    return new PlainConsole(System.in, utf8(Output.out()), utf8(Output.err()), layout, interactive);
+    PrintStream progress = progress(watched);
+    progress.print(Starting.cleared());
+    progress.flush();
+    return new PlainConsole(System.in, utf8(Output.out()), progress, layout, interactive);
   }
 
   private static int columns(Map<String, String> environment) {

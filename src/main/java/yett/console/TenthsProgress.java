@@ -2,7 +2,7 @@ package yett.console;
 
 import java.io.PrintStream;
 
-/** A plain line at every tenth of the job, for logs and for terminals that cannot overwrite. */
+/** A plain line at every tenth of the job, for terminals that cannot overwrite. */
 final class TenthsProgress implements Progress {
   private final PrintStream err;
   private final String what;

@@ -22,20 +22,16 @@ public final class TerminalConsole implements Console {
   private final Terminal terminal;
   private final PrintStream err;
   private final boolean colour;
-  private final boolean overwrites;
   private final LineReader reader;
   private List<String> completions = List.of();
 
   /**
-   * @param err where progress goes
-   * @param overwrites whether {@code err} is that terminal, so that a line there can overwrite
-   *     itself
+   * @param err where progress goes: that terminal, or nowhere
    */
-  public TerminalConsole(Terminal terminal, PrintStream err, boolean colour, boolean overwrites) {
+  public TerminalConsole(Terminal terminal, PrintStream err, boolean colour) {
     this.terminal = terminal;
     this.err = err;
     this.colour = colour;
-    this.overwrites = overwrites;
     if (terminal.getWidth() <= 0 || terminal.getHeight() <= 0) {
       // Serial lines and some containers do not tell; JLine cannot draw a prompt on nothing.
       terminal.setSize(new Size(Layout.USUAL, Layout.USUAL_ROWS));
@@ -115,10 +111,7 @@ public final class TerminalConsole implements Console {
 
   @Override
   public Progress start(String what, int total) {
-    String shown = Renderer.inline(what, layout());
-    return overwrites
-        ? new LineProgress(err, shown, total, width())
-        : new TenthsProgress(err, shown, total);
+    return new LineProgress(err, Renderer.inline(what, layout()), total, width());
   }
 
   /** The line as one word, so that "cannot tell" completes and a lone quote needs no partner. */

@@ -16,6 +16,7 @@ import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.dataformat.yaml.YAMLFactory;
 import tools.jackson.dataformat.yaml.YAMLMapper;
 
@@ -159,6 +160,30 @@ public final class CardFile {
         0,
         "there are more than " + MOST_DOCUMENTS + " cards in this file",
         "Divide it; one card a file reads best.");
+  }
+
+  /** The trees of documents by their numbers in the file, null where one is empty. */
+  static ArrayNode trees(List<Document> documents) {
+    ArrayNode trees = JSON.createArrayNode();
+    for (Document document : documents) {
+      while (trees.size() < document.number) {
+        trees.addNull();
+      }
+      trees.add(document.root);
+    }
+    return trees;
+  }
+
+  /** The documents that these trees were. */
+  static List<Document> documents(String file, String text, JsonNode trees) {
+    List<Document> documents = new ArrayList<>();
+    Places places = new Places(file, text);
+    for (int i = 0; i < trees.size(); i++) {
+      if (!trees.get(i).isNull()) {
+        documents.add(new Document(file, places, i, trees.get(i)));
+      }
+    }
+    return documents;
   }
 
   private static Problem problem(String file, JacksonException e) {

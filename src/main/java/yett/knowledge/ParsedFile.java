@@ -20,7 +20,8 @@ record ParsedFile(
 
   static ParsedFile of(String name, String text) {
     List<Problem> problems = new ArrayList<>();
-    List<CardFile.Document> cards = CardFile.read(name, text, problems);
+    List<CardFile.Document> cards =
+        ShippedKnowledge.cards(name, text).orElseGet(() -> CardFile.read(name, text, problems));
     boolean tooMuch = problems.stream().anyMatch(p -> p.kind().startsWith("too-many"));
     return problems.isEmpty() || tooMuch
         ? new ParsedFile(text, cards, problems, List.of())

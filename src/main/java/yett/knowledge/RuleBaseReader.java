@@ -96,7 +96,7 @@ final class RuleBaseReader {
         rules.put(name, file.getValue());
       } else if (KnowledgeSource.table(name)) {
         tables.put(name, file.getValue());
-      } else if (name.endsWith(".yaml") && !name.endsWith(".case.yaml")) {
+      } else if (holdsCards(name)) {
         ParsedFile parsed = parser.apply(name, file.getValue());
         problems.addAll(parsed.problems());
         unreadable.addAll(parsed.unreadable());
@@ -149,6 +149,11 @@ final class RuleBaseReader {
     }
     Consequences.remove(problems, unreadable);
     return base;
+  }
+
+  /** Whether a file of this name holds cards. */
+  static boolean holdsCards(String name) {
+    return name.endsWith(".yaml") && !name.endsWith(".case.yaml");
   }
 
   private void card(CardFile.Document document) {

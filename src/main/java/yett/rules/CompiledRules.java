@@ -20,7 +20,7 @@ import org.kie.api.KieBase;
  * can be exchanged in between.
  */
 final class CompiledRules extends SecureClassLoader {
-  private static final String MODEL_LIST = "META-INF/kie/yett/rules/drools-model";
+  static final String MODEL_LIST = "META-INF/kie/yett/rules/drools-model";
   private static final String CLASS = ".class";
 
   private final Map<String, byte[]> entries = new HashMap<>();
@@ -44,11 +44,35 @@ final class CompiledRules extends SecureClassLoader {
     if (names == null) {
       throw new IOException("no compiled rules");
     }
+    return load(models(names), loader);
+  }
+
+  /** The rules that these classes hold. */
+  static KieBase load(List<String> names, ClassLoader loader) throws ReflectiveOperationException {
     List<Model> models = new ArrayList<>();
-    for (String name : new String(names, StandardCharsets.UTF_8).lines().skip(1).toList()) {
-      models.add((Model) loader.loadClass(name.strip()).getConstructor().newInstance());
+    for (String name : names) {
+      models.add((Model) loader.loadClass(name).getConstructor().newInstance());
     }
     return KieBaseBuilder.createKieBaseFromModel(models);
+  }
+
+  /** The names of the classes in the compiler's list, whose first line is a heading. */
+  static List<String> models(byte[] list) {
+    return new String(list, StandardCharsets.UTF_8).lines().skip(1).map(String::strip).toList();
+  }
+
+  /**
+   * Its own classes first: the program's own rules lie among the program's classes, and rules of a
+   * changed copy have the same names.
+   */
+  @Override
+  protected Class<?> loadClass(String name, boolean resolve) throws ClassNotFoundException {
+    synchronized (getClassLoadingLock(name)) {
+      boolean own = entries.containsKey(name.replace('.', '/') + CLASS);
+      return own && findLoadedClass(name) == null
+          ? findClass(name)
+          : super.loadClass(name, resolve);
+    }
   }
 
   @Override

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -25,15 +24,11 @@ import org.kie.api.builder.KieBuilder;
 import org.kie.api.builder.KieFileSystem;
 import org.kie.api.builder.Message;
 import org.kie.api.builder.ReleaseId;
-import yett.files.OwnFiles;
-import yett.files.WholeFile;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.History;
-import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
-import yett.knowledge.RuleBaseFiles;
 
 /**
  * Compiled rules in a folder, one file for each content ever compiled, so that only the first start
@@ -43,9 +38,6 @@ import yett.knowledge.RuleBaseFiles;
 public final class RuleCache {
   private static final String SOURCES = "src/main/resources/";
   private static final Pattern PACKAGE = Pattern.compile("(?m)^package\\s+([\\w.]+)");
-
-  /** Where the program's archive holds its own rules, compiled when it was built. */
-  private static final String SHIPPED = "/compiled-rules/";
 
   private static final List<Class<?>> COMPILED_AGAINST =
       List.of(
@@ -81,24 +73,28 @@ public final class RuleCache {
     if (empty(base)) {
       return true;
     }
-    String name = name(base);
-    return kept.holds(name) || RuleCache.class.getResource(SHIPPED + name) != null;
+    String key = key(base);
+    return ShippedRules.holds(key) || kept.holds(name(key));
   }
 
   private static boolean empty(RuleBase base) {
     return base.rules().isEmpty() && base.tables().isEmpty();
   }
 
-  private static String name(RuleBase base) {
-    return key(base) + ".kjar";
+  private static String name(String key) {
+    return key + ".kjar";
   }
 
   KieBase load(RuleBase base) {
     if (empty(base)) {
       return KieBaseBuilder.createKieBaseFromModel(List.<Model>of());
     }
-    String name = name(base);
-    Optional<byte[]> compiled = kept.get(name);
+    String key = key(base);
+    Optional<KieBase> shipped = shipped(key);
+    if (shipped.isPresent()) {
+      return shipped.get();
+    }
+    Optional<byte[]> compiled = kept.get(name(key));
     if (compiled.isPresent()) {
       try {
         return CompiledRules.load(compiled.get());
@@ -107,35 +103,25 @@ public final class RuleCache {
       }
     }
     try {
-      byte[] fresh = shipped(name).orElseGet(() -> compile(base));
-      kept.put(name, fresh);
+      byte[] fresh = compile(base);
+      kept.put(name(key), fresh);
       return CompiledRules.load(fresh);
     } catch (IOException e) {
-      throw new UncheckedIOException("cannot read the compiled rules of the program", e);
+      throw new UncheckedIOException("cannot read compiled rules", e);
     } catch (ReflectiveOperationException e) {
       throw new IllegalStateException("cannot load compiled rules", e);
     }
   }
 
-  private static Optional<byte[]> shipped(String name) throws IOException {
-    try (InputStream bytes = RuleCache.class.getResourceAsStream(SHIPPED + name)) {
-      return bytes == null ? Optional.empty() : Optional.of(bytes.readAllBytes());
-    }
-  }
-
-  /**
-   * Compiles the rules of a folder when the program is built.
-   *
-   * @param arguments the folder with the rule base, the folder for the result
-   */
-  public static void main(String[] arguments) throws IOException {
-    // Whatever is wrong with the cards is for others to tell.
-    RuleBase base =
-        new RuleBaseFiles().look(KnowledgeSource.folder(Path.of(arguments[0])).files()).base();
-    Path file = Path.of(arguments[1]).resolve(name(base));
-    if (!Files.exists(file)) {
-      OwnFiles.folder(file.getParent());
-      WholeFile.replaceOwn(file, compile(base));
+  /** The program's own rules are loaded from where it stands; nothing is copied. */
+  private static Optional<KieBase> shipped(String key) {
+    try {
+      Optional<List<String>> models = ShippedRules.models(key);
+      return models.isEmpty()
+          ? Optional.empty()
+          : Optional.of(CompiledRules.load(models.get(), RuleCache.class.getClassLoader()));
+    } catch (IOException | ReflectiveOperationException e) {
+      throw new IllegalStateException("cannot load the program's own rules", e);
     }
   }
 
@@ -146,7 +132,7 @@ public final class RuleCache {
     return sources;
   }
 
-  private static byte[] compile(RuleBase base) {
+  static byte[] compile(RuleBase base) {
     KieServices services = KieServices.get();
     ReleaseId release = services.newReleaseId("yett", "rules", "1");
     KieFileSystem files = services.newKieFileSystem();
@@ -181,7 +167,7 @@ public final class RuleCache {
     return message.getLine() > 0 ? name + ":" + message.getLine() + ": " : name + ": ";
   }
 
-  private static String key(RuleBase base) {
+  static String key(RuleBase base) {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
       sources(base)

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import yett.knowledge.AddOn;
 import yett.knowledge.KnowledgeSource;
+import yett.knowledge.ShippedKnowledge;
 
 /**
  * Which rule base is worked with: by the settings {@code YETT_KNOWLEDGE} (a folder in place of the
@@ -79,7 +80,7 @@ record Chosen(Optional<Path> folder, List<Path> usual, List<Path> extra) {
   }
 
   private KnowledgeSource base() {
-    return folder.map(KnowledgeSource::folder).orElseGet(ShippedKnowledge::new);
+    return folder.map(KnowledgeSource::folder).orElse(ShippedKnowledge::texts);
   }
 
   /**

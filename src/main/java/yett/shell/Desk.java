@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.springframework.stereotype.Component;
 import yett.casebook.CaseId;
 import yett.casebook.Casebook;
 import yett.casebook.CasebookException;
@@ -29,29 +28,59 @@ import yett.knowledge.RuleBase;
 import yett.practice.Notebook;
 
 /** What commands work with; each thing is opened when it is first needed. */
-@Component
 final class Desk implements AutoCloseable {
   /** A settled choice: so far apart are clocks that nobody sets. */
   private static final Duration APART = Duration.ofMinutes(10);
 
-  private final Map<String, String> environment = System.getenv();
-  private final DataDirectory directory = DataDirectory.ofUser();
+  private final Map<String, String> environment;
+  private final DataDirectory directory;
   private final Clock clock = Clock.systemUTC();
   private final Output output = Output.standard();
-  private final RuleBases ruleBases = new RuleBases(directory, this::console);
-  private Chosen chosen = Chosen.of(environment);
+  private final RuleBases ruleBases;
+
+  /** For the rule base, which is made ready while the casebook is opened. */
+  private final Object knowing = new Object();
+
+  private final Object showing = new Object();
+  private Chosen chosen;
   private Console console;
   private boolean looked;
   private Casebook casebook;
   private RuleBase base;
   private Expertise expertise;
 
-  synchronized Console console() {
-    if (console == null) {
-      NativeTerminal.share(directory.cache());
-      console = Consoles.choose(environment);
+  Desk(Map<String, String> environment) {
+    this.environment = environment;
+    this.directory = DataDirectory.ofUser(environment);
+    this.ruleBases = new RuleBases(directory, this::console);
+    this.chosen = Chosen.of(environment);
+  }
+
+  Console console() {
+    synchronized (showing) {
+      if (console == null) {
+        NativeTerminal.share(directory.cache());
+        console = Consoles.choose(environment);
+      }
+      return console;
     }
-    return console;
+  }
+
+  /** Begins to make the program's own rule base ready, which nobody is asked about. */
+  void prepare() {
+    if (chosen.shipped()) {
+      Thread ahead = new Thread(this::expertiseAhead, "rule base");
+      ahead.setDaemon(true);
+      ahead.start();
+    }
+  }
+
+  private void expertiseAhead() {
+    try {
+      expertise();
+    } catch (RuntimeException e) {
+      // Whoever needs it meets the same and tells it.
+    }
   }
 
   /** The standard streams, for what is no screen. */
@@ -79,18 +108,22 @@ final class Desk implements AutoCloseable {
   }
 
   /** The cards, for who only needs their words. */
-  synchronized RuleBase base() {
-    if (base == null) {
-      base = RuleBase.read(chosen.source());
+  RuleBase base() {
+    synchronized (knowing) {
+      if (base == null) {
+        base = RuleBase.read(chosen.source());
+      }
+      return base;
     }
-    return base;
   }
 
-  synchronized Expertise expertise() {
-    if (expertise == null) {
-      expertise = chosen.shipped() ? ruleBases.ready(base()) : ruleBases.openForPeople(base());
+  Expertise expertise() {
+    synchronized (knowing) {
+      if (expertise == null) {
+        expertise = chosen.shipped() ? ruleBases.ready(base()) : ruleBases.openForPeople(base());
+      }
+      return expertise;
     }
-    return expertise;
   }
 
   /** Takes the options that choose a rule base from a command line; returns the other words. */

@@ -53,6 +53,7 @@ final class DiagnoseVerb extends Verb {
   @Override
   public ExitStatus execute(CommandContext context) {
     Role role = call ? Role.CALLER : role(option(context, "as", "technician"));
+    desk.prepare();
     Console console = desk.console();
     String typed = Normalizer.normalize(String.join(" ", words(context)), Normalizer.Form.NFC);
     Optional<String> gate = gate(typed.strip().replaceAll("\\s+", " "), console);

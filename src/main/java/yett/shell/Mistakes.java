@@ -30,7 +30,7 @@ public final class Mistakes {
   }
 
   public static Mistakes ofUser() {
-    return new Mistakes(DataDirectory.ofUser().data());
+    return new Mistakes(DataDirectory.ofUser(System.getenv()).data());
   }
 
   /** Notes a mistake; returns what a person is told of it, in a line. */

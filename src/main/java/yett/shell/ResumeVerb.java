@@ -31,6 +31,7 @@ final class ResumeVerb extends Verb {
 
   @Override
   public ExitStatus execute(CommandContext context) {
+    desk.prepare();
     CaseId id = id(words(context));
     Role role =
         has(context, "as")

@@ -14,6 +14,7 @@ import yett.console.Input;
 import yett.interview.Expertise;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
+import yett.knowledge.ShippedKnowledge;
 import yett.rules.RuleCache;
 import yett.rules.RuleEngine;
 import yett.rules.TrustedRules;
@@ -75,7 +76,7 @@ final class RuleBases {
   }
 
   private static RuleBase shipped() {
-    return RuleBase.read(new ShippedKnowledge());
+    return RuleBase.read(ShippedKnowledge::texts);
   }
 
   private boolean asked(Collection<String> lacking) {
@@ -131,11 +132,10 @@ final class RuleBases {
   }
 
   private static Collection<String> shippedRules() {
-    return new ShippedKnowledge()
-        .files().entrySet().stream()
-            .filter(e -> e.getKey().endsWith(".drl"))
-            .map(Map.Entry::getValue)
-            .collect(Collectors.toSet());
+    return ShippedKnowledge.texts().entrySet().stream()
+        .filter(e -> e.getKey().endsWith(".drl"))
+        .map(Map.Entry::getValue)
+        .collect(Collectors.toSet());
   }
 
   private void say(String words) {

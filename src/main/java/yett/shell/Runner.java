@@ -6,9 +6,6 @@ import java.io.Writer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.springframework.boot.ApplicationArguments;
-import org.springframework.boot.ApplicationRunner;
-import org.springframework.boot.ExitCodeGenerator;
 import org.springframework.shell.core.InputReader;
 import org.springframework.shell.core.command.Command;
 import org.springframework.shell.core.command.CommandContext;
@@ -16,7 +13,6 @@ import org.springframework.shell.core.command.CommandExecutionException;
 import org.springframework.shell.core.command.CommandExecutor;
 import org.springframework.shell.core.command.CommandRegistry;
 import org.springframework.shell.core.command.ParsedInput;
-import org.springframework.stereotype.Component;
 import yett.casebook.CaseNotFound;
 import yett.casebook.CasebookException;
 import yett.console.Block;
@@ -25,8 +21,7 @@ import yett.knowledge.KnowledgeException;
 import yett.rules.RuleErrors;
 
 /** Runs the command of the command line, or asks for commands until the person has enough. */
-@Component
-final class Runner implements ApplicationRunner, ExitCodeGenerator {
+final class Runner {
   private static final int SOFTWARE = 70;
   private static final int IO = 74;
   private static final int NO_PERMISSION = 77;
@@ -42,9 +37,8 @@ final class Runner implements ApplicationRunner, ExitCodeGenerator {
     this.commandLine = new CommandLine(commands);
   }
 
-  @Override
-  public void run(ApplicationArguments arguments) {
-    String[] words = arguments.getSourceArgs();
+  /** The exit status of the command, or of the last one. */
+  int run(String... words) {
     if (words.length > 0) {
       exitCode = execute(Arrays.asList(words));
     } else {
@@ -54,6 +48,7 @@ final class Runner implements ApplicationRunner, ExitCodeGenerator {
       exitCode =
           tell("Not all of the output could be written: the disk is full, or nobody reads it.", IO);
     }
+    return exitCode;
   }
 
   private void converse() {
@@ -143,10 +138,5 @@ final class Runner implements ApplicationRunner, ExitCodeGenerator {
   private int tell(String message, int code) {
     desk.output().tell(message);
     return code;
-  }
-
-  @Override
-  public int getExitCode() {
-    return exitCode;
   }
 }

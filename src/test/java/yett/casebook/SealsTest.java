@@ -10,8 +10,8 @@ class SealsTest {
   }
 
   /**
-   * From another implementation of SHA-256, hashlib of Python 3, fed with the length of each part in
-   * bytes, a colon and the part.
+   * From another implementation of SHA-256, hashlib of Python 3, fed with the length of each part
+   * in bytes, a colon and the part.
    */
   @Test
   void a_seal_is_the_hash_of_what_stands_there_and_of_the_seal_before() {

@@ -14,11 +14,7 @@ class CalculateIT {
   @TempDir private static Path home;
 
   private static Pipe.Result run(String stdin, String... words) {
-    return Pipe.run(
-        Programs.packaged(words),
-        Map.of("YETT_HOME", home.toString(), "COLUMNS", "80"),
-        stdin,
-        Visitor.PATIENCE);
+    return InProcess.run(Map.of("YETT_HOME", home.toString(), "COLUMNS", "80"), stdin, words);
   }
 
   @Test

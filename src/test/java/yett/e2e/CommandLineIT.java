@@ -14,8 +14,22 @@ class CommandLineIT {
   @TempDir private static Path home;
 
   private static Pipe.Result run(String stdin, String... words) {
-    return Pipe.run(
-        Programs.packaged(words), Map.of("YETT_HOME", home.toString()), stdin, Visitor.PATIENCE);
+    return InProcess.run(Map.of("YETT_HOME", home.toString()), stdin, words);
+  }
+
+  @Test
+  void a_script_sees_the_exit_status_and_both_outputs_of_the_process() {
+    Pipe.Result result =
+        Pipe.run(
+            Programs.packaged("knowledge", "chek"),
+            Map.of("YETT_HOME", home.toString()),
+            "",
+            Visitor.PATIENCE);
+
+    assertThat(result.exitCode()).isEqualTo(64);
+    assertThat(result.stderr())
+        .isEqualTo("There is no command \"knowledge chek\". Maybe \"knowledge check\".\n");
+    assertThat(result.stdout()).isEmpty();
   }
 
   @ParameterizedTest

@@ -26,15 +26,18 @@ final class Programs {
     return command;
   }
 
-  /** The packaged program, on the Java that runs the tests. */
+  /** The packaged program as a person starts it, on the Java that runs the tests. */
   static List<String> packaged(String... arguments) {
+    boolean windows = System.getProperty("os.name").startsWith("Windows");
     List<String> command = new ArrayList<>();
-    command.add(java());
-    // Short runs: what the second compiler would do never pays.
-    command.add("-XX:TieredStopAtLevel=1");
-    command.addAll(List.of("-jar", System.getProperty("yett.jar", "target/yett.jar")));
+    command.add(folder().resolve("bin").resolve(windows ? "yett.bat" : "yett").toString());
     command.addAll(List.of(arguments));
     return command;
+  }
+
+  /** Where the build put the program. */
+  static Path folder() {
+    return Path.of(System.getProperty("yett.program", "target/yett")).toAbsolutePath();
   }
 
   private static String java() {
@@ -50,6 +53,7 @@ final class Programs {
         environment.put(name, value);
       }
     }
+    environment.put("JAVA_HOME", System.getProperty("java.home"));
     environment.put("LANG", "C.UTF-8");
     environment.put("TERM", "xterm-256color");
     return environment;

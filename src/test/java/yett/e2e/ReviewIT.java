@@ -67,11 +67,7 @@ class ReviewIT {
   }
 
   private Pipe.Result run(String... words) {
-    return Pipe.run(
-        Programs.packaged(words),
-        Map.of("YETT_HOME", home.toString(), "COLUMNS", "80"),
-        "",
-        Visitor.PATIENCE);
+    return InProcess.run(Map.of("YETT_HOME", home.toString(), "COLUMNS", "80"), "", words);
   }
 
   @Test

@@ -24,7 +24,7 @@ class TrainerIT {
   }
 
   private Pipe.Result run(String... words) {
-    return Pipe.run(Programs.packaged(words), environment(), "", Visitor.PATIENCE);
+    return InProcess.run(environment(), "", words);
   }
 
   private Map<String, String> environment() {

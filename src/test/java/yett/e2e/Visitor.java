@@ -23,7 +23,7 @@ import yett.knowledge.RuleBase;
  * answer. Which questions come, and in what order, is up to the program.
  */
 final class Visitor implements AutoCloseable {
-  static final Duration PATIENCE = Duration.ofSeconds(60);
+  static final Duration PATIENCE = Duration.ofMinutes(5);
   private static final RuleBase BASE = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
 
   private final Pty pty;

@@ -10,7 +10,6 @@ import yett.interview.Event;
 import yett.interview.EventText;
 import yett.interview.Expertise;
 import yett.knowledge.Role;
-import yett.knowledge.Role;
 import yett.replay.SmallRuleBase;
 
 /** A case goes on without what cannot be read or cannot be meant in it, and says so. */

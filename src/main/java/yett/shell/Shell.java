@@ -2,17 +2,30 @@ package yett.shell;
 
 import java.util.HashSet;
 import java.util.List;
-import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.Configuration;
+import java.util.Map;
 import org.springframework.shell.core.command.Command;
 import org.springframework.shell.core.command.CommandRegistry;
 
-/** The commands of the program. */
-@Configuration(proxyBeanMethods = false)
-class ShellConfiguration {
+/**
+ * The parts of the program, put together by hand: there are three, and no container is as quick.
+ */
+public final class Shell {
+  private Shell() {}
 
-  @Bean
-  CommandRegistry commandRegistry(Desk desk) {
+  /**
+   * Runs the command that the words make, or asks for commands if there are none.
+   *
+   * @param environment settings: {@code YETT_HOME} and others, {@code TERM}, {@code COLUMNS}
+   * @return the exit status, after the BSD list sysexits
+   */
+  public static int run(Map<String, String> environment, String... words) {
+    QuietLogging.choose();
+    try (Desk desk = new Desk(environment)) {
+      return new Runner(desk, commands(desk)).run(words);
+    }
+  }
+
+  private static CommandRegistry commands(Desk desk) {
     return new CommandRegistry(
         // The registry adds to the set it is given.
         new HashSet<Command>(

@@ -1,0 +1,109 @@
+package yett.rules;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import yett.knowledge.KnowledgeSource;
+import yett.knowledge.RuleBase;
+import yett.knowledge.RuleBaseFiles;
+
+/**
+ * The program's own rules, compiled when it was built. They lie among its classes, so that they are
+ * loaded from where it stands, in an archive of loaded classes with all others, and nothing is
+ * copied.
+ */
+final class ShippedRules {
+  /** A folder for each content: the names of its models, and of all its classes. */
+  private static final String FOLDER = "compiled-rules";
+
+  private static final String MODELS = "models.txt";
+  private static final String CLASSES = "classes.txt";
+
+  private ShippedRules() {}
+
+  /** The names of the classes that hold these rules, if they came with the program. */
+  static Optional<List<String>> models(String key) throws IOException {
+    String name = "/" + FOLDER + "/" + key + "/" + MODELS;
+    try (InputStream list = ShippedRules.class.getResourceAsStream(name)) {
+      return list == null
+          ? Optional.empty()
+          : Optional.of(new String(list.readAllBytes(), StandardCharsets.UTF_8).lines().toList());
+    }
+  }
+
+  static boolean holds(String key) {
+    return ShippedRules.class.getResource("/" + FOLDER + "/" + key + "/" + MODELS) != null;
+  }
+
+  /**
+   * Compiles the rules of a folder when the program is built; those of an earlier build go.
+   *
+   * @param arguments the folder with the rule base, the folder with the program's classes
+   */
+  public static void main(String[] arguments) throws IOException {
+    // Whatever is wrong with the cards is for others to tell.
+    RuleBase base =
+        new RuleBaseFiles().look(KnowledgeSource.folder(Path.of(arguments[0])).files()).base();
+    Path program = Path.of(arguments[1]);
+    Path kept = program.resolve(FOLDER).resolve(RuleCache.key(base));
+    if (!whole(kept, program)) {
+      clear(program);
+      unpack(RuleCache.compile(base), kept, program);
+    }
+  }
+
+  /** Whether nothing is missing; the compiler of the program's own classes may have tidied up. */
+  private static boolean whole(Path kept, Path program) throws IOException {
+    return Files.exists(kept.resolve(MODELS))
+        && Files.readAllLines(kept.resolve(CLASSES)).stream()
+            .allMatch(name -> Files.exists(program.resolve(name)));
+  }
+
+  private static void clear(Path program) throws IOException {
+    Path folder = program.resolve(FOLDER);
+    if (!Files.exists(folder)) {
+      return;
+    }
+    List<Path> old;
+    try (Stream<Path> all = Files.walk(folder)) {
+      old = all.sorted((a, b) -> b.compareTo(a)).toList();
+    }
+    for (Path path : old) {
+      if (path.endsWith(CLASSES)) {
+        for (String name : Files.readAllLines(path)) {
+          Files.deleteIfExists(program.resolve(name));
+        }
+      }
+      Files.delete(path);
+    }
+  }
+
+  private static void unpack(byte[] compiled, Path kept, Path program) throws IOException {
+    List<String> classes = new ArrayList<>();
+    List<String> models = List.of();
+    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(compiled))) {
+      for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+        if (entry.getName().equals(CompiledRules.MODEL_LIST)) {
+          models = CompiledRules.models(zip.readAllBytes());
+        } else if (entry.getName().endsWith(".class")) {
+          Path file = program.resolve(entry.getName());
+          Files.createDirectories(file.getParent());
+          Files.write(file, zip.readAllBytes());
+          classes.add(entry.getName());
+        }
+      }
+    }
+    Files.createDirectories(kept);
+    Files.write(kept.resolve(CLASSES), classes);
+    Files.write(kept.resolve(MODELS), models); // last: it says that all is there
+  }
+}

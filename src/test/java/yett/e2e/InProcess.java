@@ -1,0 +1,45 @@
+package yett.e2e;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import yett.shell.Shell;
+
+/**
+ * The program in this very process: for scripts of many commands, each of which would otherwise
+ * start a process of its own. What only a process shows is tried on the packaged program.
+ */
+final class InProcess {
+  private InProcess() {}
+
+  /**
+   * Runs a command to its end.
+   *
+   * @param environment on top of {@link Programs#environment()}
+   */
+  static synchronized Pipe.Result run(
+      Map<String, String> environment, String stdin, String... words) {
+    Map<String, String> all = Programs.environment();
+    all.putAll(environment);
+    InputStream in = System.in;
+    PrintStream out = System.out;
+    PrintStream err = System.err;
+    ByteArrayOutputStream shown = new ByteArrayOutputStream();
+    ByteArrayOutputStream told = new ByteArrayOutputStream();
+    try {
+      System.setIn(new ByteArrayInputStream(stdin.getBytes(StandardCharsets.UTF_8)));
+      System.setOut(new PrintStream(shown, true, StandardCharsets.UTF_8));
+      System.setErr(new PrintStream(told, true, StandardCharsets.UTF_8));
+      int status = Shell.run(all, words);
+      return new Pipe.Result(
+          status, shown.toString(StandardCharsets.UTF_8), told.toString(StandardCharsets.UTF_8));
+    } finally {
+      System.setIn(in);
+      System.setOut(out);
+      System.setErr(err);
+    }
+  }
+}
