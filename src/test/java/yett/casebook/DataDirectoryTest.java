@@ -57,6 +57,7 @@ class DataDirectoryTest {
       assertThat(of(Map.of("YETT_HOME", "/y", "XDG_DATA_HOME", "/d"), system))
           .isEqualTo(at("/y", "/y/cache", "/y"));
     }
+    assertThat(of(Map.of("YETT_HOME", " "), "Linux")).isEqualTo(of(Map.of(), "Linux"));
     assertThat(of(Map.of("YETT_HOME", "here"), "Linux").data()).isAbsolute();
     assertThat(of(Map.of("YETT_HOME", "/y"), "Linux").casebook())
         .isEqualTo(Path.of("/y/casebook.db"));

@@ -1,6 +1,7 @@
 package yett.casebook;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -55,6 +56,30 @@ class OutboxTest {
     outbox.newParcel(new CaseId(2026, 7)).add(4, List.of(Writer.event("technician", 1)));
 
     assertThat(outbox.parcels()).hasSize(2);
+  }
+
+  @Test
+  void a_parcel_of_which_no_line_was_finished_is_none() throws Exception {
+    parcel.add(4, List.of(Writer.event("caller", 1)));
+    Files.writeString(file(), "{\"after\":4,");
+    assertThat(outbox.parcels()).isEmpty();
+  }
+
+  @Test
+  void the_parcels_come_in_the_order_of_the_cases() {
+    outbox.newParcel(new CaseId(2026, 20)).add(4, List.of(Writer.event("caller", 1)));
+    outbox.newParcel(new CaseId(2025, 30)).add(4, List.of(Writer.event("caller", 2)));
+    parcel.add(4, List.of(Writer.event("caller", 3)));
+    assertThat(outbox.parcels().stream().map(p -> p.caseId().toString()))
+        .containsExactly("2025-0030", "2026-0007", "2026-0020");
+  }
+
+  @Test
+  void what_cannot_be_kept_is_told_at_once() throws Exception {
+    Files.writeString(directory.resolve("waiting"), "no folder");
+    assertThatThrownBy(() -> parcel.add(4, List.of(Writer.event("caller", 1))))
+        .isInstanceOf(CasebookException.class)
+        .hasMessageContaining("The last entry was not kept.");
   }
 
   @Test
