@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
 import yett.knowledge.RuleBase;
@@ -14,6 +15,9 @@ import yett.rules.Fact;
 /** The site as the rules see it: what was answered, and the usual for the rest. */
 public final class SiteFacts {
   private final RuleBase base;
+
+  /** Question and answer to what they say, so that a reading is not parsed again at every step. */
+  private final Map<List<String>, Fact.Site> read = new ConcurrentHashMap<>();
 
   public SiteFacts(RuleBase base) {
     this.base = base;
@@ -96,13 +100,16 @@ public final class SiteFacts {
     List<Fact.Site> facts = new ArrayList<>();
     answers(answers)
         .forEach(
-            (id, answer) -> {
-              SiteQuestion question = base.siteQuestions().get(id);
-              facts.add(
-                  question.measures().isPresent()
-                      ? Fact.Site.measured(id, question.measures().get().parse(answer))
-                      : Fact.Site.chosen(id, answer));
-            });
+            (id, answer) ->
+                facts.add(read.computeIfAbsent(List.of(id, answer), known -> fact(id, answer))));
     return facts;
+  }
+
+  private Fact.Site fact(String id, String answer) {
+    return base.siteQuestions()
+        .get(id)
+        .measures()
+        .map(measures -> Fact.Site.measured(id, measures.parse(answer)))
+        .orElseGet(() -> Fact.Site.chosen(id, answer));
   }
 }

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import yett.belief.PlainModel.Answered;
 import yett.belief.PlainModel.World;
+import yett.testing.Size;
 
 class ConflictsTest {
   /** A flat battery shows on the lamp and on the meter, nothing else does on either. */
@@ -50,7 +51,7 @@ class ConflictsTest {
   }
 
   static LongStream seeds() {
-    return LongStream.rangeClosed(1, 60);
+    return Size.seeds(25, 60);
   }
 
   @ParameterizedTest
@@ -79,9 +80,12 @@ class ConflictsTest {
     return plain.worlds(steps, plain.size(), false).stream().mapToDouble(World::weight).sum();
   }
 
-  @ParameterizedTest
-  @MethodSource("seeds")
-  void a_set_in_conflict_needs_all_of_its_members(long seed) {
+  @Test
+  void a_set_in_conflict_needs_all_of_its_members() {
+    assertThat(seeds().filter(ConflictsTest::hasASetInConflict)).hasSizeGreaterThan(5);
+  }
+
+  private static boolean hasASetInConflict(long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     CausalModel.Builder builder = CausalModel.builder();
     int causes = 4;
@@ -101,7 +105,7 @@ class ConflictsTest {
     List<Integer> named = IntStream.range(0, 8).boxed().toList();
     List<Integer> set = Conflicts.smallest(before, seen, named, 8);
     if (set.isEmpty()) {
-      return;
+      return false;
     }
     assertThat(set).contains(8).isSorted().doesNotHaveDuplicates();
     assertThat(conflict(before, seen, set)).isGreaterThanOrEqualTo(Conflicts.TOLD);
@@ -111,6 +115,7 @@ class ConflictsTest {
       assertThat(member == 8 || less.size() < 2 || conflict(before, seen, less) < Conflicts.TOLD)
           .isTrue();
     }
+    return true;
   }
 
   private static double conflict(Belief before, List<Observation> seen, List<Integer> set) {

@@ -20,13 +20,14 @@ import yett.belief.PlainModel.Mended;
 import yett.belief.PlainModel.Step;
 import yett.belief.PlainModel.Tried;
 import yett.belief.PlainModel.World;
+import yett.testing.Size;
 
 /** Belief against plain enumeration of all subsets, on random models; the argument is the seed. */
 class EnumerationTest {
   private static final double EXACT = 1e-9;
 
   static LongStream seeds() {
-    return LongStream.rangeClosed(1, 80);
+    return Size.seeds(30, 80);
   }
 
   /** A few models of 13 causes, many smaller ones. */

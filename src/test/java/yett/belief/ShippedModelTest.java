@@ -3,7 +3,6 @@ package yett.belief;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -13,22 +12,24 @@ import org.junit.jupiter.api.Test;
 import yett.belief.PlainModel.Answered;
 import yett.belief.PlainModel.Step;
 import yett.belief.PlainModel.World;
-import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
+import yett.testing.Shipped;
+import yett.testing.Size;
 
 /** Belief over the cards that are shipped, against plain enumeration. */
 class ShippedModelTest {
-  private static final RuleBase BASE = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
+  private static final RuleBase BASE = Shipped.BASE;
 
   @Test
-  void fifty_random_interviews_are_believed_as_plain_enumeration_has_it() {
+  void random_interviews_are_believed_as_plain_enumeration_has_it() {
     PlainModel plain = PlainModel.of(BASE);
     CausalModel model = CardModel.of(BASE);
     Belief start = Belief.atReport(model);
     assertThat(model.positions()).isEqualTo(plain.causes);
     int causes = BASE.causes().size();
+    int interviews = Size.of(8, 50);
     List<World> outset = plain.outset(plain.sets(start), true);
-    for (long seed = 1; seed <= 50; seed++) {
+    for (long seed = 1; seed <= interviews; seed++) {
       List<Step> steps = answers(plain, start, new SplittableRandom(seed));
       Belief belief = plain.belief(start, steps);
       List<World> worlds = plain.after(steps, outset);
@@ -70,7 +71,7 @@ class ShippedModelTest {
     assertThat(all.neglected()).isCloseTo(0, within(1e-9));
     double mean = 0;
     double worst = 0;
-    int count = 60;
+    int count = Size.of(15, 60);
     for (long seed = 1; seed <= count; seed++) {
       List<Step> steps = answers(plain, few, new SplittableRandom(seed));
       double[] one = plain.belief(few, steps).atCallOut();

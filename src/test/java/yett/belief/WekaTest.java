@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -20,8 +19,8 @@ import weka.classifiers.bayes.net.BIFReader;
 import weka.classifiers.bayes.net.EditableBayesNet;
 import weka.classifiers.bayes.net.MarginCalculator;
 import yett.belief.PlainModel.Look;
-import yett.knowledge.KnowledgeSource;
-import yett.knowledge.RuleBase;
+import yett.testing.Shipped;
+import yett.testing.Size;
 
 /**
  * Belief against the junction tree of Weka (University of Waikato), which knows nothing of sets of
@@ -30,8 +29,7 @@ import yett.knowledge.RuleBase;
  */
 class WekaTest {
   private static final double PRECISION = 1e-9;
-  private static final PlainModel SHIPPED =
-      PlainModel.of(RuleBase.read(KnowledgeSource.folder(Path.of("knowledge"))));
+  private static final PlainModel SHIPPED = PlainModel.of(Shipped.BASE);
 
   private static PrintStream errors;
 
@@ -48,7 +46,7 @@ class WekaTest {
   }
 
   static LongStream seeds() {
-    return LongStream.rangeClosed(1, 40);
+    return Size.seeds(15, 40);
   }
 
   @ParameterizedTest
@@ -66,8 +64,7 @@ class WekaTest {
   @MethodSource("seeds")
   void parts_of_the_shipped_rule_base(long seed) throws Exception {
     SplittableRandom random = new SplittableRandom(seed);
-    PlainModel whole = PlainModel.of(RuleBase.read(KnowledgeSource.folder(Path.of("knowledge"))));
-    agree(part(whole, random), random);
+    agree(part(SHIPPED, random), random);
   }
 
   /** The causes of one check, up to nine, and the checks on which most of them show. */

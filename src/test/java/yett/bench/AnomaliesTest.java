@@ -13,6 +13,7 @@ import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
 import yett.rules.RuleCache;
 import yett.rules.RuleEngine;
+import yett.testing.Shipped;
 
 class AnomaliesTest {
   private static final Path CARDS = Path.of("src/test/resources/every-field");
@@ -213,7 +214,7 @@ class AnomaliesTest {
 
   @Test
   void the_shipped_rule_base_has_none() {
-    assertThat(found(RuleBase.read(KnowledgeSource.folder(Path.of("knowledge"))))).isEmpty();
+    assertThat(found(Shipped.BASE)).isEmpty();
   }
 
   @Test

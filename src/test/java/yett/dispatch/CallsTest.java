@@ -13,20 +13,22 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import yett.interview.Expertise;
-import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.replay.CaseFile;
 import yett.replay.RecordedCase;
 import yett.replay.Replayed;
 import yett.replay.Replayer;
+import yett.testing.Shipped;
+import yett.testing.Size;
 
 /** Recorded calls, replayed: how they end, what is asked, and what the technician brings. */
 class CallsTest {
-  private static final RuleBase BASE = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
+  private static final RuleBase BASE = Shipped.BASE;
   private static final Instant TUESDAY = Instant.parse("2026-11-24T19:30:00Z");
   private static List<Call> calls;
 
@@ -34,6 +36,10 @@ class CallsTest {
   private record Call(RecordedCase recorded, Replayed replayed, DispatchSheet sheet) {
     long questions() {
       return replayed.steps().stream().filter(s -> s.kind().equals("check")).count();
+    }
+
+    boolean wasInDanger() {
+      return CallsTest.wasInDanger(recorded);
     }
 
     boolean endsAsItShould() {
@@ -52,13 +58,13 @@ class CallsTest {
 
   @BeforeAll
   static void replay() {
-    Expertise expertise = Expertise.of(BASE, Path.of("target/rule-cache"));
+    Expertise expertise = Shipped.EXPERTISE;
     CaseFile file = CaseFile.read(Path.of("knowledge/calls/harrow-quay.case.yaml"), BASE);
     assertThat(file.problems()).isEmpty();
     Replayer replayer = new Replayer(expertise, TUESDAY);
     Dispatcher dispatcher = new Dispatcher(expertise, ZoneOffset.UTC);
     calls =
-        file.cases().parallelStream()
+        tried(file.cases()).parallelStream()
             .map(
                 c -> {
                   Replayed replayed = replayer.run(c);
@@ -68,7 +74,20 @@ class CallsTest {
                       dispatcher.sheet(replayed.moment(), "2026-0001", "Harrow Quay"));
                 })
             .toList();
-    assertThat(calls).hasSizeGreaterThanOrEqualTo(40);
+    assertThat(file.cases()).hasSizeGreaterThanOrEqualTo(40);
+    assertThat(calls).filteredOn(Call::wasInDanger).hasSizeGreaterThanOrEqualTo(5);
+  }
+
+  /** Every call with a danger, and of the others one in four, or all. */
+  private static List<RecordedCase> tried(List<RecordedCase> all) {
+    return IntStream.range(0, all.size())
+        .filter(i -> i % Size.of(4, 1) == 0 || wasInDanger(all.get(i)))
+        .mapToObj(all::get)
+        .toList();
+  }
+
+  private static boolean wasInDanger(RecordedCase call) {
+    return call.call().ends().equals(Optional.of("made-safe"));
   }
 
   @Test
@@ -97,7 +116,7 @@ class CallsTest {
             c ->
                 assertThat(c.replayed().ended().equals("made-safe"))
                     .as(c.recorded().name())
-                    .isEqualTo(c.recorded().call().ends().equals(Optional.of("made-safe"))));
+                    .isEqualTo(c.wasInDanger()));
   }
 
   @Test
@@ -124,7 +143,7 @@ class CallsTest {
   @Test
   void the_parts_that_cover_nine_in_ten_hold_the_needed_one_nine_times_in_ten() {
     List<Call> sent = calls.stream().filter(Call::sentForParts).toList();
-    assertThat(sent).hasSizeGreaterThan(20);
+    assertThat(sent).hasSizeGreaterThan(Size.of(5, 20));
     List<String> missing =
         sent.stream()
             .filter(c -> !c.bringsWhatIsNeeded())

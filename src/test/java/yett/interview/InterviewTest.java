@@ -16,6 +16,7 @@ import yett.knowledge.Role;
 import yett.plan.Advice;
 import yett.plan.Planner;
 import yett.testing.Advices;
+import yett.testing.Shipped;
 
 /** The order of things in a case, whatever the plan would choose. */
 class InterviewTest {

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import yett.belief.Belief;
 import yett.belief.Observation;
 import yett.knowledge.Check;
+import yett.testing.Shipped;
 
 class OutlookTest {
   @Test

@@ -13,15 +13,17 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
+import yett.testing.Shipped;
+import yett.testing.Size;
 
 /**
  * Walks thousands of random interviews and looks for one violation of the safety model. A failure
  * names its seed; {@code -Dyett.seed=…} repeats that case alone.
  */
 class SafetyPropertiesTest {
-  private static final long CASES = Long.getLong("yett.cases", 3_000);
-  private static final long PLANNED_CASES = 30;
-  private static final long CALLS = 250;
+  private static final int CASES = Size.of(150, 3_000);
+  private static final int PLANNED_CASES = Size.of(3, 30);
+  private static final int CALLS = Size.of(40, 250);
 
   private final Map<Long, String> failures = new ConcurrentSkipListMap<>();
   private final Set<String> asked = ConcurrentHashMap.newKeySet();
@@ -33,8 +35,8 @@ class SafetyPropertiesTest {
     seeds(1, CASES).forEach(seed -> walk(Shipped.QUICK, new AnyAdviser(seed), seed));
     assertNoFailures();
     if (Long.getLong("yett.seed") == null) {
-      assertThat(stops).as("cases with a stop").hasValueGreaterThan((int) CASES / 20);
-      assertThat(repaired).as("cases closed as repaired").hasValueGreaterThan((int) CASES / 100);
+      assertThat(stops).as("cases with a stop").hasValueGreaterThan(CASES / 20);
+      assertThat(repaired).as("cases closed as repaired").hasValueGreaterThan(CASES / 100);
       assertThat(Shipped.QUICK.base().ordinaryChecks().filter(c -> !c.danger()).map(Check::id))
           .as("checks that never came up")
           .filteredOn(id -> !asked.contains(id))
@@ -67,7 +69,7 @@ class SafetyPropertiesTest {
     if (Long.getLong("yett.seed") == null) {
       assertThat(endings)
           .containsExactlyInAnyOrder(Ending.MADE_SAFE, Ending.SOLVED, Ending.HANDED_OVER);
-      assertThat(stops).as("calls with a stop").hasValueGreaterThan((int) CALLS / 20);
+      assertThat(stops).as("calls with a stop").hasValueGreaterThan(CALLS / 20);
       assertThat(asked)
           .as("asked of callers")
           .hasSizeGreaterThan(40)

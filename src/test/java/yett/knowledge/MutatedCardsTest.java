@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import yett.testing.Size;
 
 /**
  * A slip of the pen anywhere gives a sound rule base or problems with places, never a stack trace
@@ -21,7 +22,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * card, and some in the shipped one.
  */
 class MutatedCardsTest {
-  private static final int MUTANTS = 3_000;
+  private static final int MUTANTS = Size.of(300, 3_000);
   private static final SortedMap<String, String> EVERY_FIELD =
       cards(Path.of("src/test/resources/every-field"));
 

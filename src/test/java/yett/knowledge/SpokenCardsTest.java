@@ -2,18 +2,18 @@ package yett.knowledge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import yett.testing.Shipped;
 
 /**
  * What is read out to somebody on the telephone, on the shipped cards: there, and in plain words.
  */
 class SpokenCardsTest {
-  private static final RuleBase BASE = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
+  private static final RuleBase BASE = Shipped.BASE;
 
   /** Words of the trade that a caller need not know. */
   private static final Pattern TRADE =

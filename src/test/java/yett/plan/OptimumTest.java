@@ -6,17 +6,18 @@ import java.util.Arrays;
 import java.util.SplittableRandom;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
+import yett.testing.Size;
 
 /** How much dearer following the search is than the lowest expected cost there is. */
 class OptimumTest {
   @Test
   void one_fault_up_to_six_repairs_four_checks_three_set_ups() {
-    excess("one fault", 500, Shop::randomFault);
+    excess("one fault", Size.of(60, 500), Shop::randomFault);
   }
 
   @Test
   void several_faults_at_once() {
-    excess("several faults", 200, Shop::randomSets);
+    excess("several faults", Size.of(40, 200), Shop::randomSets);
   }
 
   private static void excess(String what, int models, Function<SplittableRandom, Scene> make) {

@@ -2,7 +2,6 @@ package yett.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
@@ -16,13 +15,13 @@ import yett.belief.CardModel;
 import yett.belief.CausalModel;
 import yett.belief.Observation;
 import yett.knowledge.Check;
-import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
+import yett.testing.Shipped;
 
 /** Advice on the cards that are shipped. */
 class PlannerTest {
-  private static final RuleBase BASE = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
+  private static final RuleBase BASE = Shipped.BASE;
   private static final CausalModel MODEL = CardModel.of(BASE);
 
   private static Set<String> checks() {

@@ -10,14 +10,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import yett.interview.Expertise;
-import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
 import yett.replay.CaseFile;
+import yett.testing.Shipped;
 
 /** With the shipped rules: what they call unsafe of a step is unsafe for a trainee as well. */
 class SafetyGateTest {
-  private static final RuleBase BASE = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
-  private static final Expertise EXPERTISE = Expertise.of(BASE, Path.of("target/rule-cache"));
+  private static final RuleBase BASE = Shipped.BASE;
+  private static final Expertise EXPERTISE = Shipped.EXPERTISE;
 
   private static Workbench bench(String text) {
     CaseFile file = CaseFile.read("quay.case.yaml", text, BASE);

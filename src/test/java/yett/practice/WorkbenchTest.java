@@ -234,6 +234,7 @@ class WorkbenchTest {
     all.addAll(BASE.repairs().values());
     all.addAll(BASE.setUps().values());
     all.addAll(BASE.proofs());
+    Set<Class<?>> done = new HashSet<>();
     for (int round = 0; round < 20; round++) {
       Exercise exercise =
           new Exercises(EXPERTISE)
@@ -248,7 +249,9 @@ class WorkbenchTest {
         }
       }
       inOrder(kept);
+      kept.stream().map(Jotting::event).filter(e -> e != null).forEach(e -> done.add(e.getClass()));
     }
+    assertThat(done).contains(Event.SetUpEntered.class, Event.Repaired.class, Event.Answered.class);
   }
 
   private static void attempt(Workbench bench, Card card, Random random) {

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import yett.testing.Size;
 
 class ReadingTest {
   private static Reading parse(String typed, Quantity quantity) {
@@ -318,7 +319,7 @@ class ReadingTest {
     String[] good = {"", "", "24.3 V", "7 1/2 in", "7' 6\"", "190 mm", "1,5", "1 h 5 min", "8.2k"};
     Random random = new Random(seed);
     int understood = 0;
-    for (int line = 0; line < 4000; line++) {
+    for (int line = 0; line < Size.of(1_000, 4_000); line++) {
       StringBuilder typed = new StringBuilder(good[random.nextInt(good.length)]);
       for (int length = random.nextInt(5); length > 0; length--) {
         typed.insert(
@@ -339,6 +340,6 @@ class ReadingTest {
         throw new AssertionError("seed " + seed + ": " + typed, e);
       }
     }
-    assertThat(understood).as("seed %d", seed).isGreaterThan(100);
+    assertThat(understood).as("seed %d", seed).isGreaterThan(25);
   }
 }

@@ -2,18 +2,17 @@ package yett.replay;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import yett.interview.Step;
-import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
 import yett.plan.Advice;
 import yett.plan.Advice.Candidate;
+import yett.testing.Shipped;
 
 class ReasonsTest {
-  private static final RuleBase BASE = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
+  private static final RuleBase BASE = Shipped.BASE;
 
   private static Step.Ask ask(String occasion, boolean findingOut, Candidate... candidates) {
     var advice =

@@ -20,15 +20,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import yett.knowledge.CardFile;
 import yett.knowledge.CardFile.Document;
-import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
+import yett.testing.Shipped;
 
 class SchemasTest {
   private static final SchemaRegistry REGISTRY =
       SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
 
-  private static final RuleBase SHIPPED =
-      RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
+  private static final RuleBase SHIPPED = Shipped.BASE;
 
   @ParameterizedTest
   @ValueSource(

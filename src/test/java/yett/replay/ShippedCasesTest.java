@@ -5,17 +5,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import yett.interview.Expertise;
-import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
+import yett.testing.Shipped;
+import yett.testing.Size;
 
 /**
  * The cases beside the cards, replayed; the bounds are the aims. How they come out is told in
@@ -24,24 +27,41 @@ import yett.knowledge.RuleBase;
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ShippedCasesTest {
-  private final RuleBase base = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
+  private static final boolean WRITE = Boolean.getBoolean("yett.write");
+
+  /** Of the cases without danger one of so many is replayed, or every one. */
+  private static final int ONE_OF = WRITE ? 1 : Size.of(8, 1);
+
+  private final RuleBase base = Shipped.BASE;
   private final List<Replayed> cases = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
+  private final List<RecordedCase> recorded = new ArrayList<>();
 
-  private final List<RecordedCase> recorded =
-      files().stream().flatMap(f -> CaseFile.read(f, base).cases().stream()).toList();
+  /** Causes of the cases that are not replayed. */
+  private final Set<String> untried = new HashSet<>();
 
   @BeforeAll
   void replay() throws Exception {
-    Replays.onAllProcessors(Expertise.of(base, Path.of("target/rule-cache")))
-        .run(
-            files(),
-            (count, total) -> {},
-            file -> {
-              file.cases().forEach(c -> cases.add(c.withoutMoment()));
-              problems.addAll(file.problems());
-            });
-    if (Boolean.getBoolean("yett.write")) {
+    for (Path path : files()) {
+      CaseFile file = CaseFile.read(path, base);
+      recorded.addAll(file.cases());
+      problems.addAll(file.problems());
+    }
+    List<RecordedCase> tried =
+        IntStream.range(0, recorded.size())
+            .filter(i -> i % ONE_OF == 0 || recorded.get(i).stop().isPresent())
+            .mapToObj(recorded::get)
+            .toList();
+    tried.parallelStream()
+        .map(c -> new Replayer(Shipped.EXPERTISE).run(c).withoutMoment())
+        .forEachOrdered(cases::add);
+    for (RecordedCase other : recorded) {
+      if (!tried.contains(other)) {
+        untried.addAll(other.truth().orElse(List.of()));
+        other.expect().ifPresent(untried::add);
+      }
+    }
+    if (WRITE) {
       Files.writeString(Path.of("docs/cases.md"), new CasesPage(base, recorded, cases).text());
     }
   }
@@ -53,15 +73,16 @@ class ShippedCasesTest {
         .toList();
   }
 
-  private List<Replayed> keptAside() {
-    return cases.stream().filter(Replayed::keptAside).toList();
+  private long keptAside() {
+    return recorded.stream().filter(RecordedCase::keptAside).count();
   }
 
   @Test
   void every_file_can_be_read() {
     assertThat(problems).isEmpty();
-    assertThat(cases).hasSizeGreaterThanOrEqualTo(80);
-    assertThat(3 * keptAside().size()).as("kept aside").isGreaterThanOrEqualTo(cases.size());
+    assertThat(recorded).hasSizeGreaterThanOrEqualTo(80);
+    assertThat(cases).hasSizeGreaterThanOrEqualTo(recorded.size() / ONE_OF);
+    assertThat(3 * keptAside()).as("kept aside").isGreaterThanOrEqualTo(recorded.size());
   }
 
   @ParameterizedTest
@@ -70,18 +91,20 @@ class ShippedCasesTest {
     assertThat(recorded).filteredOn(c -> CaseKind.of(c, base).contains(kind)).hasSizeGreaterThan(7);
   }
 
+  /** In a case that is replayed, or else it is what is wrong in one that is not. */
   @Test
   void every_cause_comes_first_in_some_case() {
-    assertThat(Coverage.of(base, cases).causes()).isEmpty();
+    assertThat(Coverage.of(base, cases).causes()).allMatch(untried::contains);
   }
 
   @Test
   void nothing_unsafe_is_proposed() {
-    assertThat(cases).allSatisfy(c -> assertThat(c.unsafe()).as(c.name()).isEmpty());
+    assertThat(cases).isNotEmpty().allSatisfy(c -> assertThat(c.unsafe()).as(c.name()).isEmpty());
   }
 
   @Test
   void danger_is_stopped_in_every_case() {
+    assertThat(cases).filteredOn(c -> c.judged().stop().isPresent()).hasSizeGreaterThan(10);
     assertThat(cases)
         .allSatisfy(
             c -> assertThat(c.judged().stop()).as(c.name()).isNotEqualTo(Optional.of(false)));

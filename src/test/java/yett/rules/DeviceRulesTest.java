@@ -178,15 +178,6 @@ class DeviceRulesTest extends ShownByExamples {
             c -> assertThat(List.of(c.first(), c.second())).containsExactly(3L, 8L));
   }
 
-  @ParameterizedTest
-  @MethodSource("odds")
-  void factors_are_judgements_between_a_fifth_and_ten(Example example) {
-    assertThat(Rules.judge(example.facts()).odds())
-        .filteredOn(o -> o.reason().rule().equals(example.rule()))
-        .isNotEmpty()
-        .allSatisfy(o -> assertThat(o.factor()).isBetween(0.2, 10.0));
-  }
-
   @Test
   void the_accessories_are_added_up_from_what_is_fitted() {
     // receiver 0.04, keypad 0.08, a beam pair 0.08, detectors 0.12 A: 0.32 A (common practice)

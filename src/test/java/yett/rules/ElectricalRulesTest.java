@@ -197,14 +197,6 @@ class ElectricalRulesTest extends ShownByExamples {
             c -> assertThat(List.of(c.first(), c.second())).containsExactly(3L, 8L));
   }
 
-  @ParameterizedTest
-  @MethodSource("odds")
-  void factors_are_judgements_between_a_fifth_and_ten(Example example) {
-    assertThat(Rules.judge(example.facts()).odds())
-        .filteredOn(o -> o.reason().rule().equals(example.rule()))
-        .allSatisfy(o -> assertThat(o.factor()).isBetween(0.2, 10.0));
-  }
-
   @Test
   void a_solar_gate_has_one_expectation_for_each_check_that_wants_one() {
     Judgement judgement = Rules.judge(SOLAR);

@@ -125,6 +125,7 @@ class FollowUpRulesTest extends ShownByExamples {
   @ParameterizedTest
   @MethodSource("entailed")
   void what_was_done_afterwards_is_no_longer_owed(Example example) {
+    assertThat(of(example)).isNotEmpty();
     for (FollowUp owed : of(example)) {
       Fact deed =
           Rules.BASE.repairs().containsKey(owed.card())

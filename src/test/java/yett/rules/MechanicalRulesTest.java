@@ -17,7 +17,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import yett.rules.Conclusion.Expectation;
-import yett.rules.Conclusion.Odds;
 import yett.rules.Rules.Example;
 
 /** Rules about drive, chain, position, limits, leaf, structure and weather. */
@@ -101,20 +100,6 @@ class MechanicalRulesTest extends ShownByExamples {
         .containsAll(Rules.of("stops-mechanical.drl"))
         .containsAll(Rules.of("contradictions-mechanical.drl"))
         .containsAll(Rules.of("follow-ups-mechanical.drl"));
-  }
-
-  @Test
-  void factors_are_judgements_between_a_fifth_and_ten_and_name_causes() throws IOException {
-    var own = Rules.of("odds-mechanical.drl");
-    List<Odds> moved =
-        examples()
-            .flatMap(e -> Rules.judge(e.facts()).odds().stream())
-            .filter(o -> own.contains(o.reason().rule()))
-            .toList();
-    assertThat(moved).hasSizeGreaterThan(20);
-    assertThat(moved).allSatisfy(o -> assertThat(o.factor()).isBetween(0.2, 10.0));
-    assertThat(Rules.BASE.causes().keySet())
-        .containsAll(moved.stream().map(Odds::cause).distinct().toList());
   }
 
   /** Numbers in the canonical unit: runs, A, mm, deg. */

@@ -92,19 +92,6 @@ class OddsRulesTest extends ShownByExamples {
     assertThat(moved(Rules.judge())).isEmpty();
   }
 
-  @Test
-  void factors_are_judgements_between_a_fifth_and_ten_and_name_causes() throws IOException {
-    var own = Rules.of("odds.drl");
-    examples()
-        .flatMap(e -> Rules.judge(e.facts()).odds().stream())
-        .filter(o -> own.contains(o.reason().rule()))
-        .forEach(
-            o -> {
-              assertThat(o.factor()).as(o.toString()).isBetween(0.2, 10.0);
-              assertThat(Rules.BASE.causes()).containsKey(o.cause());
-            });
-  }
-
   @ParameterizedTest
   @CsvSource({"0, 0.35", "1, 0.35", "4, 2", "5, 2", "6, 4.5", "8, 4.5", "9, 9", "20, 9"})
   void worn_batteries_go_with_age_one_step_at_a_time(String years, double factor) {

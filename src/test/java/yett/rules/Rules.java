@@ -17,17 +17,22 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yett.knowledge.Check;
-import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
+import yett.testing.Shipped;
 
 /**
  * The shipped rules, tried on a site that has all the usual answers but those that a test gives.
  */
 final class Rules {
-  static final RuleBase BASE = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
-  private static final RuleEngine ENGINE =
-      RuleEngine.of(BASE, new RuleCache(Path.of("target/rule-cache")));
+  static final RuleBase BASE = Shipped.BASE;
+  private static final RuleEngine ENGINE = Shipped.EXPERTISE.rules();
+
+  /** One for all examples: what one leaves behind would show in the others. */
+  private static final Judge JUDGE = ENGINE.newJudge();
+
+  private static final Judgement AFRESH = afresh();
+
   private static final Pattern NAME = Pattern.compile("^rule \"([^\"]+)\"", Pattern.MULTILINE);
 
   /** A situation in which a rule speaks. */
@@ -91,37 +96,40 @@ final class Rules {
   }
 
   static Judgement judge(Collection<Fact> facts) {
+    return JUDGE.judge(onUsualSite(facts));
+  }
+
+  /** What follows on the usual site alone, from a session that has seen nothing else. */
+  static Judgement judgeAfresh() {
+    return AFRESH;
+  }
+
+  private static Judgement afresh() {
     try (Judge judge = ENGINE.newJudge()) {
-      return judge.judge(onUsualSite(facts));
+      return judge.judge(onUsualSite(List.of()));
     }
   }
 
   /** What is left of the examples' conclusions after their facts are taken back one by one. */
   static Judgement afterTakingBack(Example example) {
-    try (Judge judge = ENGINE.newJudge()) {
-      for (int kept = example.facts().size(); kept >= 0; kept--) {
-        judge.judge(onUsualSite(example.facts().subList(0, kept)));
-      }
-      return judge.judge(onUsualSite(List.of()));
+    for (int kept = example.facts().size(); kept >= 0; kept--) {
+      judge(example.facts().subList(0, kept));
     }
+    return judge();
   }
 
   /** What is left once nothing at all is known any more. */
   static Judgement afterTakingBackEverything(Example example) {
-    try (Judge judge = ENGINE.newJudge()) {
-      judge.judge(onUsualSite(example.facts()));
-      return judge.judge(Set.of());
-    }
+    judge(example.facts());
+    return JUDGE.judge(Set.of());
   }
 
   /** What is left of the usual site once the answer to a question is taken away. */
   static Judgement afterForgetting(String question) {
-    try (Judge judge = ENGINE.newJudge()) {
-      Set<Fact> site = onUsualSite(List.of());
-      judge.judge(site);
-      site.removeIf(f -> f instanceof Fact.Site s && s.question().equals(question));
-      return judge.judge(site);
-    }
+    Set<Fact> site = onUsualSite(List.of());
+    JUDGE.judge(site);
+    site.removeIf(f -> f instanceof Fact.Site s && s.question().equals(question));
+    return JUDGE.judge(site);
   }
 
   static Set<String> speaking(Judgement judgement) {

@@ -17,7 +17,7 @@ abstract class ShownByExamples {
   @ParameterizedTest
   @MethodSource("examples")
   void what_was_taken_back_leaves_nothing_behind(Example example) {
-    assertThat(Rules.afterTakingBack(example)).isEqualTo(Rules.judge());
+    assertThat(Rules.afterTakingBack(example)).isEqualTo(Rules.judgeAfresh());
     assertThat(Rules.afterTakingBackEverything(example).conclusions()).isEmpty();
   }
 }

@@ -14,15 +14,15 @@ import java.util.Random;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
+import yett.testing.Shipped;
 
 /**
  * What people say on the telephone is understood. The sayings were written before the index was
  * tuned; every third of them is never looked at while tuning, and no failure of it is named.
  */
 class SayingsTest {
-  private static final RuleBase BASE = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
+  private static final RuleBase BASE = Shipped.BASE;
   private static final Sayings SAYINGS = new Sayings(BASE);
   private static final int OFFERED = 3;
   private static final double RIGHT = 0.95;

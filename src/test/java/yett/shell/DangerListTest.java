@@ -26,7 +26,7 @@ class DangerListTest {
 
   @BeforeEach
   void begin() {
-    typed = new TypedCase(folder, Shipped.expertise(), Role.TECHNICIAN);
+    typed = new TypedCase(folder, Shipped.EXPERTISE, Role.TECHNICIAN);
   }
 
   @AfterEach
@@ -107,7 +107,7 @@ class DangerListTest {
   })
   void the_right_danger_is_asked_back(String words, String check) {
     List<String> heard =
-        new DangerSayings(Shipped.base()).hear(words).stream().map(d -> d.check().id()).toList();
+        new DangerSayings(Shipped.BASE).hear(words).stream().map(d -> d.check().id()).toList();
 
     assertThat(heard).contains(check);
   }

@@ -50,7 +50,7 @@ class StoreThenThinkTest {
 
   @BeforeEach
   void begin() {
-    typed = new TypedCase(folder, Shipped.expertise(), Role.TECHNICIAN);
+    typed = new TypedCase(folder, Shipped.EXPERTISE, Role.TECHNICIAN);
   }
 
   @AfterEach
@@ -145,13 +145,13 @@ class StoreThenThinkTest {
           .extracting(e -> e.event())
           .contains(new Event.Noted("gull on the beam"));
       assertThat(moment.step()).isNotNull();
-      assertThat(new CaseRecord(Shipped.base()).markdown(moment, "1", "Fish dock"))
+      assertThat(new CaseRecord(Shipped.BASE).markdown(moment, "1", "Fish dock"))
           .contains("gull");
-      assertThat(new HandOverSheet(Shipped.expertise()).markdown(moment, "1", "Fish dock"))
+      assertThat(new HandOverSheet(Shipped.EXPERTISE).markdown(moment, "1", "Fish dock"))
           .contains("gull");
       assertThat(
               DispatchPage.markdown(
-                  new Dispatcher(Shipped.expertise(), ZoneOffset.UTC).sheet(moment, "1", "Fish")))
+                  new Dispatcher(Shipped.EXPERTISE, ZoneOffset.UTC).sheet(moment, "1", "Fish")))
           .contains("# Dispatch");
     }
     assertThat(typed.stored()).hasSizeGreaterThan(9);
@@ -175,7 +175,7 @@ class StoreThenThinkTest {
 
     try (OpenCase open = typed.open()) {
       assertThat(open.moment().apart()).hasSize(1);
-      assertThat(new CaseRecord(Shipped.base()).markdown(open.moment(), "1", "Fish dock"))
+      assertThat(new CaseRecord(Shipped.BASE).markdown(open.moment(), "1", "Fish dock"))
           .contains("Kept, and left out of the reasoning", "sung");
     }
   }
@@ -199,7 +199,7 @@ class StoreThenThinkTest {
 
   private Map<String, String> known() {
     return new GateMemory(typed.casebook(), java.time.Clock.systemUTC())
-        .known("Fish dock", Shipped.base());
+        .known("Fish dock", Shipped.BASE);
   }
 
   @Test

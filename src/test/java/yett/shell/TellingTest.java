@@ -2,7 +2,6 @@ package yett.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,16 +14,12 @@ import yett.interview.Interview;
 import yett.interview.Moment;
 import yett.interview.Step;
 import yett.knowledge.History;
-import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Role;
-import yett.knowledge.RuleBase;
+import yett.testing.Shipped;
 
 /** What may have happened lately, the most telling first. */
 class TellingTest {
-  private static final Expertise EXPERTISE =
-      Expertise.of(
-          RuleBase.read(KnowledgeSource.folder(Path.of("knowledge"))),
-          Path.of("target/rule-cache"));
+  private static final Expertise EXPERTISE = Shipped.EXPERTISE;
 
   private final List<Entry> entries = new ArrayList<>();
 

@@ -17,14 +17,15 @@ import org.junit.jupiter.api.io.TempDir;
 import yett.interview.Expertise;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
-import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
 import yett.rules.RuleCache;
+import yett.testing.Shipped;
+import yett.testing.Size;
 
 class BenchTest {
-  private final RuleBase base = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
+  private final RuleBase base = Shipped.BASE;
   private final RuleCache cache = new RuleCache(Path.of("target/rule-cache"));
-  private final Expertise expertise = quick(Expertise.of(base, cache));
+  private final Expertise expertise = quick(Shipped.EXPERTISE);
   private final Bench bench = new Bench(expertise, cache);
 
   /** With causes a tenth as likely, so that fewer sets are listed; all that happens is the same. */
@@ -49,11 +50,12 @@ class BenchTest {
   void faults_are_played_to_an_end_and_the_same_seed_gives_the_same_end() {
     for (LongFunction<Supplier<FaultyGate>> gates :
         List.<LongFunction<Supplier<FaultyGate>>>of(bench::drawn, bench::physical)) {
-      for (long seed = 1; seed <= 4; seed++) {
+      int last = Size.of(1, 4);
+      for (long seed = 1; seed <= last; seed++) {
         Map<String, Played> all = bench.play(gates.apply(seed), some(seed));
         assertThat(all.keySet()).containsExactly("Yett", "fixed flow chart", "any telling check");
         all.values().forEach(BenchTest::isPlayedToAnEnd);
-        if (seed == 4) {
+        if (seed == last) {
           assertThat(bench.play(gates.apply(seed), some(seed))).isEqualTo(all);
         }
       }

@@ -12,9 +12,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import yett.interview.Expertise;
-import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
 import yett.rules.RuleCache;
+import yett.testing.Shipped;
 
 /**
  * Runs the study and writes its numbers into docs/study.md and its figures beside it. Results are
@@ -38,7 +38,7 @@ final class Study {
   private final Ledger ledger;
 
   private Study(String commit) throws IOException {
-    base = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
+    base = Shipped.BASE;
     RuleCache cache = new RuleCache(Path.of("target/rule-cache"));
     bench = new Bench(Expertise.of(base, cache), cache);
     results = new Results(base.planning());

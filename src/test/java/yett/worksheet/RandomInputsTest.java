@@ -7,11 +7,12 @@ import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import yett.quantity.Quantity;
+import yett.testing.Size;
 import yett.worksheet.catalogue.Catalogue;
 
 /** Whatever possible numbers somebody types: a result, or a word why not; never an accident. */
 class RandomInputsTest {
-  private static final int ROUNDS = 150;
+  private static final int ROUNDS = Size.of(30, 150);
 
   static List<Worksheet> withoutFiles() {
     return Catalogue.all().stream()

@@ -3,7 +3,6 @@ package yett.study.gate;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
@@ -20,13 +19,13 @@ import yett.calculation.Leaf;
 import yett.calculation.SupplySetting;
 import yett.interview.Answer;
 import yett.knowledge.Check;
-import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 import yett.rules.Interpretation;
+import yett.testing.Shipped;
 
 class GateTest {
-  private static final RuleBase BASE = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
+  private static final RuleBase BASE = Shipped.BASE;
 
   private final Gate gate = new Gate(5, 350, 20);
   private final Random random = new Random(1);
@@ -227,6 +226,7 @@ class GateTest {
         }
       }
     }
+    assertThat(asked).isGreaterThan(1_000);
     assertThat(untold).isLessThan(asked / 20);
   }
 }
