@@ -69,7 +69,10 @@ public final class Sense {
         at = entry.number();
         Event event = entry.event();
         doubt(i == 0 != event instanceof Event.Opened, "a case begins by being opened, and once");
-        boolean beside = event instanceof Event.Noted || event instanceof Event.Said;
+        boolean beside =
+            event instanceof Event.Noted
+                || event instanceof Event.Said
+                || event instanceof Event.Unread;
         doubt(closed && !beside, "the case was closed before it");
         look(entry);
         if (event instanceof Event.Closed c) {

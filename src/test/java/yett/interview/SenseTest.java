@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import yett.knowledge.Role;
 import yett.replay.SmallRuleBase;
+import yett.testing.Shipped;
 
 /** What nobody can have entered is found, and what people enter is none of it. */
 class SenseTest {

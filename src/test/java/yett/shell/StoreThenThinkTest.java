@@ -145,8 +145,7 @@ class StoreThenThinkTest {
           .extracting(e -> e.event())
           .contains(new Event.Noted("gull on the beam"));
       assertThat(moment.step()).isNotNull();
-      assertThat(new CaseRecord(Shipped.BASE).markdown(moment, "1", "Fish dock"))
-          .contains("gull");
+      assertThat(new CaseRecord(Shipped.BASE).markdown(moment, "1", "Fish dock")).contains("gull");
       assertThat(new HandOverSheet(Shipped.EXPERTISE).markdown(moment, "1", "Fish dock"))
           .contains("gull");
       assertThat(
