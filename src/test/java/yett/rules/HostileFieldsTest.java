@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -37,6 +38,11 @@ class HostileFieldsTest {
           + "r,charging-voltage,mains,26 V,29 V,so,it is so,common practice\n";
   private static final String RULE =
       "package own\nimport yett.rules.Fact.Site\nrule \"own\"\nwhen\n  Site()\nthen\nend\n";
+
+  /** A session takes its time; what is compiled is compared for all. */
+  private static final int EACH_TO_RUN = 60;
+
+  private static final int TURNS = 5;
 
   @TempDir private Path folder;
 
@@ -72,13 +78,13 @@ class HostileFieldsTest {
   }
 
   /** Does something with each file in which one value, name or cell is another text. */
-  private static void each(String text, BiConsumer<String, String> deed) {
+  private static void each(String text, BiConsumer<String, Supplier<String>> deed) {
     SortedMap<String, String> files = files();
     for (String name : files.keySet()) {
       if (name.endsWith(".yaml")) {
         List<JsonNode> cards = cards(files.get(name));
         for (JsonNode card : cards) {
-          within(card, text, () -> deed.accept(name, written(cards)));
+          within(card, text, () -> deed.accept(name, () -> written(cards)));
         }
       }
     }
@@ -87,12 +93,12 @@ class HostileFieldsTest {
       String[] changed = cells.clone();
       changed[i] = "\"" + text.replace("\"", "\"\"") + "\"";
       int row = cells.length / 2;
-      deed.accept(
-          "quay/ranges.table.csv",
+      String table =
           String.join(",", Arrays.copyOf(changed, row))
               + "\n"
               + String.join(",", Arrays.copyOfRange(changed, row, cells.length))
-              + "\n");
+              + "\n";
+      deed.accept("quay/ranges.table.csv", () -> table);
     }
   }
 
@@ -139,17 +145,20 @@ class HostileFieldsTest {
   void no_compiler_sees_what_stands_in_a_card_or_table() {
     SortedMap<String, String> sound = RuleCache.sources(look(files()));
     assertThat(sound).hasSize(2).containsValue(RULE);
-    for (String text : hostile(folder.resolve("touched"))) {
-      int[] tried = {0};
+    List<String> texts = hostile(folder.resolve("touched"));
+    for (int t = 0; t < texts.size(); t++) {
+      int first = t % TURNS; // two of the texts come to each place
+      int[] places = {0};
       each(
-          text,
+          texts.get(t),
           (name, changed) -> {
-            SortedMap<String, String> files = files();
-            files.put(name, changed);
-            assertThat(RuleCache.sources(look(files))).as(name + "\n" + changed).isEqualTo(sound);
-            tried[0]++;
+            if (places[0]++ % TURNS == first) {
+              SortedMap<String, String> files = files();
+              files.put(name, changed.get());
+              assertThat(RuleCache.sources(look(files))).as(name).isEqualTo(sound);
+            }
           });
-      assertThat(tried[0]).isGreaterThan(400);
+      assertThat(places[0]).isGreaterThan(400);
     }
   }
 
@@ -164,14 +173,17 @@ class HostileFieldsTest {
     RuleCache cache = new RuleCache(Path.of("target/rule-cache"));
     for (String text : hostile(touched)) {
       List<RuleBase> bases = new ArrayList<>();
+      int[] tried = {0};
       each(
           text,
           (name, changed) -> {
-            SortedMap<String, String> files = files();
-            files.put(name, changed);
-            RuleBase base = look(files);
-            if (DecisionTables.problems(base).isEmpty() && bases.size() < 40) {
-              bases.add(base);
+            if (tried[0]++ % EACH_TO_RUN == 0) {
+              SortedMap<String, String> files = files();
+              files.put(name, changed.get());
+              RuleBase base = look(files);
+              if (DecisionTables.problems(base).isEmpty()) {
+                bases.add(base);
+              }
             }
           });
       assertThat(bases).isNotEmpty();
