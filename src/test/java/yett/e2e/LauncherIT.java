@@ -146,7 +146,8 @@ class LauncherIT {
             ? "-XX:AOTCache=" + archive()
             : "-XX:SharedArchiveFile=" + archive());
     command.addAll(List.of("-XX:+UseSerialGC", "-Xlog:class+load"));
-    command.addAll(List.of("-jar", PROGRAM.resolve("yett.jar").toString(), "knowledge", "find", "bracket"));
+    command.addAll(
+        List.of("-jar", PROGRAM.resolve("yett.jar").toString(), "cases"));
     Pipe.Result result =
         Pipe.run(command, Map.of("YETT_HOME", this.home.toString()), "", Visitor.PATIENCE);
 
