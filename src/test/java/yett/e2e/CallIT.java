@@ -24,8 +24,7 @@ class CallIT {
   private static final Pattern READ_OUT = Pattern.compile("Read out: ([^?]*\\?)");
   private static final int MOST_PROMPTS = 40;
 
-  /** A program start is a quarter of it on a busy machine. */
-  private static final Duration PATIENCE = Duration.ofMinutes(2);
+  private static final Duration PATIENCE = Visitor.PATIENCE;
 
   private static final RuleBase BASE = RuleBase.read(KnowledgeSource.folder(Path.of("knowledge")));
   private static final Map<String, Check> BY_WORDS =

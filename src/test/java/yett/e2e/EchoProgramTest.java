@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Both consoles and both harnesses, against a program that says back what it is told. */
 class EchoProgramTest {
-  private static final Duration PATIENCE = Duration.ofSeconds(60);
+  private static final Duration PATIENCE = Duration.ofMinutes(5);
   private static final String ESC = "\u001b";
   private static final Pattern COLOUR = Pattern.compile(ESC + "\\[[0-9;]*m");
 
