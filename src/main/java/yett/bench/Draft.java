@@ -56,9 +56,12 @@ public final class Draft {
     answers.forEach(
         (key, answer) -> lines.append(key + "=" + answer.replaceAll("\\R", " ") + "\n"));
     try {
+      if (Files.isSymbolicLink(file)) {
+        throw new IOException("it is a link, and what it leads to is somebody's file");
+      }
       WholeFile.replace(file, lines.toString());
     } catch (IOException e) {
-      throw new UncheckedIOException("cannot write " + file, e);
+      throw new UncheckedIOException("cannot write " + file + ": " + e.getMessage(), e);
     }
   }
 

@@ -103,6 +103,9 @@ public final class NewFiles {
       for (Map.Entry<String, String> file : fresh.entrySet()) {
         Path path = folder.resolve(file.getKey());
         Files.createDirectories(path.getParent());
+        if (!path.getParent().toRealPath().startsWith(folder.toRealPath())) {
+          throw new IOException(path + " behind a link that leads out of the folder");
+        }
         WholeFile.create(path, headed(path, file.getValue()));
         written.add(path);
       }

@@ -46,8 +46,7 @@ final class CalculateVerb extends Verb {
       if (!json) {
         throw e;
       }
-      context.outputWriter().println(CalculationJson.of(e));
-      context.outputWriter().flush();
+      desk.output().json(CalculationJson.of(e));
       return USAGE;
     }
   }

@@ -454,4 +454,20 @@ class NewFilesTest {
     assertThat(there).hasContent("mine");
     assertThat(folder.resolve("battery/a.yaml")).doesNotExist();
   }
+
+  @Test
+  void nothing_is_written_through_a_link(@TempDir Path elsewhere) throws IOException {
+    Path own = Files.writeString(elsewhere.resolve("profile"), "mine");
+    Files.createSymbolicLink(folder.resolve(".new-cause.draft"), own);
+    Files.createSymbolicLink(folder.resolve("linked"), elsewhere);
+
+    assertThatThrownBy(() -> new Draft(folder, "cause").keep(Map.of("id", "x")))
+        .isInstanceOf(UncheckedIOException.class)
+        .hasMessageContaining("it is a link");
+    assertThatThrownBy(() -> bench().write(Map.of("linked/x.yaml", "cause: x\n")))
+        .isInstanceOf(UncheckedIOException.class)
+        .hasMessageContaining("leads out of the folder");
+    assertThat(elsewhere.resolve("x.yaml")).doesNotExist();
+    assertThat(own).hasContent("mine");
+  }
 }

@@ -146,8 +146,7 @@ class LauncherIT {
             ? "-XX:AOTCache=" + archive()
             : "-XX:SharedArchiveFile=" + archive());
     command.addAll(List.of("-XX:+UseSerialGC", "-Xlog:class+load"));
-    command.addAll(
-        List.of("-jar", PROGRAM.resolve("yett.jar").toString(), "cases"));
+    command.addAll(List.of("-jar", PROGRAM.resolve("yett.jar").toString(), "cases"));
     Pipe.Result result =
         Pipe.run(command, Map.of("YETT_HOME", this.home.toString()), "", Visitor.PATIENCE);
 
