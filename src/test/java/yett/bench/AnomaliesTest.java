@@ -227,11 +227,11 @@ class AnomaliesTest {
     int[] count = {0};
     var found = SampledRules.of(base, engine, 20, 1, () -> count[0]++);
     assertThat(count[0]).isEqualTo(20);
-    assertThat(found).allMatch(a -> a.found() == Anomaly.Found.SAMPLED);
+    assertThat(found).as("every rule of the small rule base speaks somewhere").isEmpty();
     assertThat(SampledRules.of(base, engine, 0, 1, () -> {}))
         .hasSize(engine.ruleNames().size())
-        .allMatch(a -> a.message().equals("concluded nothing on 0 gates"));
-    assertThat(found.size()).isLessThan(engine.ruleNames().size());
+        .allMatch(a -> a.message().equals("concluded nothing on 0 gates"))
+        .allMatch(a -> a.found() == Anomaly.Found.SAMPLED);
   }
 
   @Test

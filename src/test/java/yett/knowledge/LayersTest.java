@@ -116,6 +116,9 @@ class LayersTest {
 
   @Test
   void a_repair_whose_only_cause_is_switched_off_goes_with_it() {
+    RuleBase with = read("", "# nothing\n");
+    assertThat(with.checks().get("chain-looks").likelihood()).containsKey("chain-slack");
+    assertThat(with.repairs().values()).anyMatch(r -> r.removes().containsKey("chain-slack"));
     RuleBase without = read("switches-off: {cause: [chain-slack]}\n", "# nothing\n");
     assertThat(without.causes()).doesNotContainKey("chain-slack");
     assertThat(without.checks().get("chain-looks").likelihood()).doesNotContainKey("chain-slack");

@@ -22,7 +22,7 @@ import yett.testing.Size;
  * card, and some in the shipped one.
  */
 class MutatedCardsTest {
-  private static final int MUTANTS = Size.of(300, 3_000);
+  private static final int MUTANTS = Size.of(1_000, 3_000);
   private static final SortedMap<String, String> EVERY_FIELD =
       cards(Path.of("src/test/resources/every-field"));
 
@@ -60,15 +60,18 @@ class MutatedCardsTest {
   }
 
   @Test
-  void a_slip_of_the_pen_in_any_shipped_file_is_told_the_same_way() {
+  void a_slip_of_the_pen_in_a_shipped_file_is_told_the_same_way() {
     SortedMap<String, String> shipped = cards(Path.of("knowledge"));
     RuleBaseFiles files = new RuleBaseFiles();
     files.read(shipped);
+    List<String> names = List.copyOf(shipped.keySet());
     int told = 0;
-    for (String name : shipped.keySet()) {
-      told += slip(files, shipped, name, name.hashCode());
+    int tried = 0;
+    for (int i = 0; i < names.size(); i += Size.of(5, 1)) {
+      told += slip(files, shipped, names.get(i), names.get(i).hashCode());
+      tried++;
     }
-    assertThat(told).as("mutants with a problem").isGreaterThan(shipped.size() / 3);
+    assertThat(told).as("mutants with a problem").isGreaterThan(tried / 3);
   }
 
   private static SortedMap<String, String> cards(Path folder) {

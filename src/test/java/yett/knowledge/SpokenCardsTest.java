@@ -48,6 +48,7 @@ class SpokenCardsTest {
     Map<String, List<String>> texts = BASE.telephone().untilThen();
     assertThat(texts.values().stream().filter(t -> !t.isEmpty())).hasSizeGreaterThan(15);
     texts.forEach(SpokenCardsTest::allPlain);
+    assertThat(BASE.telephone().pressing()).isNotEmpty();
     BASE.telephone().pressing().forEach((id, p) -> plain(id, p.untilThen()));
   }
 
@@ -64,8 +65,9 @@ class SpokenCardsTest {
 
   @Test
   void cautions_that_callers_need_are_in_plain_words() {
-    BASE.cautionsFor(List.of("moving-leaf"))
-        .forEach(c -> plain(c.id(), List.of(BASE.telephone().cautions().get(c.id()))));
+    assertThat(BASE.cautionsFor(List.of("moving-leaf")))
+        .isNotEmpty()
+        .allSatisfy(c -> plain(c.id(), List.of(BASE.telephone().cautions().get(c.id()))));
   }
 
   private static void plain(String card, List<String> texts) {

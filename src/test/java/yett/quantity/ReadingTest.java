@@ -340,6 +340,6 @@ class ReadingTest {
         throw new AssertionError("seed " + seed + ": " + typed, e);
       }
     }
-    assertThat(understood).as("seed %d", seed).isGreaterThan(25);
+    assertThat(understood).as("seed %d", seed).isGreaterThan(Size.of(15, 100));
   }
 }
