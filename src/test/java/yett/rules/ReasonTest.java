@@ -12,7 +12,8 @@ class ReasonTest {
     assertThat(reason.words())
         .isEqualTo(
             "2 % of the span where the drive reverses often, 4 % for an ordinary level run"
-                + " (chain handbook (slack of 2 % to 4 % of the span))");
+                + " (chain handbook (slack of 2 % to 4 % of the span); considered judgement for"
+                + " short runs)");
   }
 
   @Test
