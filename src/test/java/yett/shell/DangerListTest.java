@@ -26,7 +26,7 @@ class DangerListTest {
 
   @BeforeEach
   void begin() {
-    typed = new TypedCase(folder, Shipped.EXPERTISE, Role.TECHNICIAN);
+    typed = new TypedCase(folder, Shipped.QUICK, Role.TECHNICIAN);
   }
 
   @AfterEach
