@@ -146,8 +146,7 @@ class LauncherIT {
             ? "-XX:AOTCache=" + archive()
             : "-XX:SharedArchiveFile=" + archive());
     command.addAll(List.of("-XX:+UseSerialGC", "-Xlog:class+load"));
-    command.addAll(
-        List.of("-jar", PROGRAM.resolve("yett.jar").toString(), "cases"));
+    command.addAll(List.of("-jar", PROGRAM.resolve("yett.jar").toString(), "cases"));
     Pipe.Result result =
         Pipe.run(command, Map.of("YETT_HOME", this.home.toString()), "", Visitor.PATIENCE);
 
@@ -171,6 +170,21 @@ class LauncherIT {
     assertThat(result.exitCode()).as(result.stderr()).isZero();
     assertThat(home.resolve("casebook.db")).exists();
     assertThat(home.resolve("cache")).doesNotExist();
+  }
+
+  @Test
+  void nothing_is_unpacked_at_a_start() throws IOException {
+    Path temporary = Files.createFile(home.resolve("no folder")); // nothing can be put there
+    Pipe.Result result =
+        Pipe.run(
+            Programs.packaged("cases"),
+            Map.of(
+                "YETT_HOME", home.toString(), "JDK_JAVA_OPTIONS", "\"-Djava.io.tmpdir=" + temporary + "\""),
+            "",
+            Visitor.PATIENCE);
+
+    assertThat(result.exitCode()).as(result.stderr()).isZero();
+    assertThat(result.stdout()).contains(NO_CASE);
   }
 
   @Test
