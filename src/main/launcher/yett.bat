@@ -15,5 +15,5 @@ if exist "%HERE%\yett.jsa" set "ARCHIVE=-XX:SharedArchiveFile=%HERE%\yett.jsa"
 if exist "%HERE%\yett.aot" set "ARCHIVE=-XX:AOTCache=%HERE%\yett.aot"
 
 "%JAVA%" -XX:+IgnoreUnrecognizedVMOptions %COMPILER% -XX:+UseSerialGC "%ARCHIVE%" ^
-  -Xlog:disable -jar "%HERE%\yett.jar" %*
+  -Xlog:disable "-Dorg.sqlite.lib.path=%HERE%\native" -jar "%HERE%\yett.jar" %*
 exit /b %ERRORLEVEL%

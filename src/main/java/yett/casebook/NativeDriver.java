@@ -1,5 +1,8 @@
 package yett.casebook;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.sqlite.util.LibraryLoaderUtil;
 import yett.files.SharedLibrary;
@@ -15,10 +18,29 @@ public final class NativeDriver {
     if (System.getProperty(PATH) != null) {
       return; // whoever started the program said where it is
     }
-    String name = LibraryLoaderUtil.getNativeLibName();
-    String place = LibraryLoaderUtil.getNativeLibResourcePath() + "/" + name;
-    SharedLibrary.unpacked(
-            cache.resolve("native"), name, NativeDriver.class.getResourceAsStream(place))
+    SharedLibrary.unpacked(cache.resolve("native"), name(), archived())
         .ifPresent(folder -> System.setProperty(PATH, folder.toString()));
+  }
+
+  /**
+   * Puts it into a folder, for the system that this runs on. A start that is pointed there with
+   * {@code org.sqlite.lib.path} need not unpack it; on another system it does.
+   */
+  public static void unpack(Path folder) throws IOException {
+    Files.createDirectories(folder);
+    try (InputStream library = archived()) {
+      if (library != null) { // else the driver has none for this system
+        Files.copy(library, folder.resolve(name()));
+      }
+    }
+  }
+
+  private static String name() {
+    return LibraryLoaderUtil.getNativeLibName();
+  }
+
+  private static InputStream archived() {
+    return NativeDriver.class.getResourceAsStream(
+        LibraryLoaderUtil.getNativeLibResourcePath() + "/" + name());
   }
 }

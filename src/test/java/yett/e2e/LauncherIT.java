@@ -173,6 +173,21 @@ class LauncherIT {
   }
 
   @Test
+  void nothing_is_unpacked_at_a_start() throws IOException {
+    Path temporary = Files.createFile(home.resolve("no folder")); // nothing can be put there
+    Pipe.Result result =
+        Pipe.run(
+            Programs.packaged("cases"),
+            Map.of(
+                "YETT_HOME", home.toString(), "JDK_JAVA_OPTIONS", "\"-Djava.io.tmpdir=" + temporary + "\""),
+            "",
+            Visitor.PATIENCE);
+
+    assertThat(result.exitCode()).as(result.stderr()).isZero();
+    assertThat(result.stdout()).contains(NO_CASE);
+  }
+
+  @Test
   void something_stands_on_a_terminal_at_once_and_is_wiped_away() {
     try (Pty pty = Pty.start(Programs.packaged(), Map.of("YETT_HOME", home.toString()), 80, 24)) {
       pty.expect("yett> ", Visitor.PATIENCE).enter("quit");
