@@ -147,7 +147,8 @@ class StoreThenThinkTest {
         var moment = open.moment();
         assertThat(moment.entries()).extracting(e -> e.event()).endsWith(gull);
         assertThat(moment.step()).isNotNull();
-        assertThat(new CaseRecord(small.base()).markdown(moment, "1", "Fish dock")).contains("gull");
+        assertThat(new CaseRecord(small.base()).markdown(moment, "1", "Fish dock"))
+            .contains("gull");
         assertThat(new HandOverSheet(small).markdown(moment, "1", "Fish dock")).contains("gull");
         assertThat(
                 DispatchPage.markdown(
