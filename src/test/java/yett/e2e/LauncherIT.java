@@ -179,7 +179,10 @@ class LauncherIT {
         Pipe.run(
             Programs.packaged("cases"),
             Map.of(
-                "YETT_HOME", home.toString(), "JDK_JAVA_OPTIONS", "\"-Djava.io.tmpdir=" + temporary + "\""),
+                "YETT_HOME",
+                home.toString(),
+                "JDK_JAVA_OPTIONS",
+                "\"-Djava.io.tmpdir=" + temporary + "\""),
             "",
             Visitor.PATIENCE);
 
