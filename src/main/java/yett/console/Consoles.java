@@ -101,8 +101,11 @@ public final class Consoles {
     }
   }
 
-  /** Java knows sooner than JLine, which would start another program to be sure. */
-  private static boolean atTerminal() {
+  /**
+   * Whether both standard input and standard output are a terminal. Java knows sooner than JLine,
+   * which would start another program to be sure.
+   */
+  public static boolean atTerminal() {
     // Newer ones would put a line editor of their own here, terminal or not.
     System.setProperty("jdk.console", "java.base");
     return System.console() != null;

@@ -48,6 +48,7 @@ final class Desk implements AutoCloseable {
   private Casebook casebook;
   private RuleBase base;
   private Expertise expertise;
+  private Expertise trial;
 
   Desk(Map<String, String> environment) {
     this.environment = environment;
@@ -59,7 +60,9 @@ final class Desk implements AutoCloseable {
   Console console() {
     synchronized (showing) {
       if (console == null) {
-        NativeTerminal.share(directory.cache());
+        if (Consoles.atTerminal()) {
+          NativeTerminal.share(directory.cache());
+        }
         console = Consoles.choose(environment);
       }
       return console;
@@ -123,6 +126,22 @@ final class Desk implements AutoCloseable {
         expertise = chosen.shipped() ? ruleBases.ready(base()) : ruleBases.openForPeople(base());
       }
       return expertise;
+    }
+  }
+
+  /**
+   * The rule base for trying and practising, when nobody stands at a gate: one that protects people
+   * otherwise than the program's is looked at without more ado.
+   */
+  Expertise trial() {
+    synchronized (knowing) {
+      if (expertise != null || chosen.shipped()) {
+        return expertise();
+      }
+      if (trial == null) {
+        trial = ruleBases.open(base());
+      }
+      return trial;
     }
   }
 

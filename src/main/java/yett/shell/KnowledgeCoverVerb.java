@@ -35,7 +35,7 @@ final class KnowledgeCoverVerb extends Verb {
   @Override
   public ExitStatus execute(CommandContext context) {
     List<Path> files = CaseFile.among(words(context).stream().map(Path::of).toList());
-    RuleBase base = desk.expertise().base();
+    RuleBase base = desk.trial().base();
     List<CaseFile> read = files.stream().map(f -> CaseFile.read(f, base)).toList();
     if (!files.isEmpty()) {
       Delicate.Study study = study(read.stream().flatMap(f -> f.cases().stream()).toList());
@@ -50,7 +50,7 @@ final class KnowledgeCoverVerb extends Verb {
 
   private Delicate.Study study(List<RecordedCase> cases) {
     try (Progress progress = desk.console().start("Replaying", cases.size())) {
-      return Delicate.among(desk.expertise(), cases, progress::step);
+      return Delicate.among(desk.trial(), cases, progress::step);
     }
   }
 

@@ -77,7 +77,7 @@ final class PracticeVerb extends Verb {
           "\"" + Words.shortened(level) + "\" is no level. " + Names.advice(level, Level.words()));
     }
     String area = option(context, "area", "").toLowerCase(Locale.ROOT);
-    List<String> areas = new Exercises(desk.expertise()).areas();
+    List<String> areas = new Exercises(desk.trial()).areas();
     if (!area.isEmpty() && !areas.contains(area)) {
       throw new UsageException(
           "There is no area \"" + Words.shortened(area) + "\". " + Names.advice(area, areas));
@@ -115,7 +115,7 @@ final class PracticeVerb extends Verb {
 
   private boolean goesOn(Notebook.Left left) {
     Notebook.Begun begun = left.begun();
-    if (!begun.ruleBase().equals(desk.expertise().base().fingerprint())) {
+    if (!begun.ruleBase().equals(desk.trial().base().fingerprint())) {
       say(
           "An exercise was left, but the cards have changed since, and with them its gate. Seed "
               + begun.seed()
@@ -138,7 +138,7 @@ final class PracticeVerb extends Verb {
   }
 
   private Notebook.Begun begun(Wanted wanted, Progress progress) {
-    String fingerprint = desk.expertise().base().fingerprint();
+    String fingerprint = desk.trial().base().fingerprint();
     String role = wanted.role().word();
     if (wanted.files().isEmpty()) {
       String area = wanted.area().isEmpty() ? area(progress) : wanted.area();
@@ -171,14 +171,14 @@ final class PracticeVerb extends Verb {
 
   /** What is wrong in a file is told; its cases are not used. */
   private List<RecordedCase> cases(Path path) {
-    CaseFile file = CaseFile.read(path, desk.expertise().base());
+    CaseFile file = CaseFile.read(path, desk.trial().base());
     file.problems().forEach(p -> desk.output().tell(p.toString()));
     return file.cases();
   }
 
   /** The area to practise: the weakest is offered first. */
   private String area(Progress progress) {
-    List<String> areas = new Exercises(desk.expertise()).areas();
+    List<String> areas = new Exercises(desk.trial()).areas();
     List<String> weak =
         progress.weak().stream().map(Progress.Area::name).filter(areas::contains).toList();
     say(
@@ -201,7 +201,7 @@ final class PracticeVerb extends Verb {
   }
 
   private Exercise exercise(Notebook.Begun begun) {
-    Exercises exercises = new Exercises(desk.expertise());
+    Exercises exercises = new Exercises(desk.trial());
     if (!begun.file().isEmpty()) {
       return cases(Path.of(begun.file())).stream()
           .filter(c -> c.name().equals(begun.name()))
@@ -232,8 +232,8 @@ final class PracticeVerb extends Verb {
 
   private ExitStatus run(
       Notebook.Begun begun, Exercise exercise, Notebook notebook, List<Jotting> before) {
-    try (Workbench bench = new Workbench(desk.expertise(), exercise, before, notebook::keep)) {
-      boolean over = new PracticeTable(desk.console(), bench, desk.expertise().base()).run();
+    try (Workbench bench = new Workbench(desk.trial(), exercise, before, notebook::keep)) {
+      boolean over = new PracticeTable(desk.console(), bench, desk.trial().base()).run();
       if (!over) {
         say("Kept. Go on with it: practice");
         return OK;
@@ -241,13 +241,11 @@ final class PracticeVerb extends Verb {
       if (desk.console().interactive()) {
         say("The plan works on the same gate, to compare.");
       }
-      Reckoning reckoning = Reckoning.of(desk.expertise(), bench);
+      Reckoning reckoning = Reckoning.of(desk.trial(), bench);
       Progress progress = notebook.progress();
       notebook.finish(reckoning.result(desk.clock().instant(), bench));
       desk.console()
-          .show(
-              new ReckoningViews(desk.expertise().base())
-                  .blocks(bench, reckoning, progress.ratio()));
+          .show(new ReckoningViews(desk.trial().base()).blocks(bench, reckoning, progress.ratio()));
       say("The same again: " + command(begun));
       notebook.progress().weak().stream()
           .findFirst()

@@ -48,7 +48,7 @@ final class ReplayVerb extends Verb {
     boolean json = has(context, "json");
     Tally tally = new Tally();
     try (Progress progress = desk.console().start("Replaying", files.size())) {
-      Replays.onAllProcessors(desk.expertise())
+      Replays.onAllProcessors(desk.trial())
           .run(
               files,
               (count, total) -> progress.step(),
@@ -86,7 +86,7 @@ final class ReplayVerb extends Verb {
       String leading =
           replayed.ranking().isEmpty()
               ? ""
-              : desk.expertise().base().causes().get(replayed.ranking().get(0).cause()).name()
+              : desk.trial().base().causes().get(replayed.ranking().get(0).cause()).name()
                   + " "
                   + Figures.percent(replayed.ranking().get(0).chance())
                   + "; ";

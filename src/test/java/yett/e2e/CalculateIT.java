@@ -121,6 +121,7 @@ class CalculateIT {
       pty.enter("");
       pty.enter("");
       pty.enter("");
+      pty.enter("");
       assertThat(pty.waitForExit(Visitor.PATIENCE)).isZero();
       assertThat(pty.transcript()).contains("2.97 V", "75 degC, the usual");
     }

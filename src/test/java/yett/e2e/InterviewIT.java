@@ -47,7 +47,7 @@ class InterviewIT {
           .doesNotContain("Exception", "\tat ", "WARNING: A");
     }
 
-    assertThat(command("cases").stdout()).contains("chandler-s-gate", "Chain too");
+    assertThat(command("cases").stdout()).contains("Chandler's gate", "Chain too");
     assertThat(command("cases", "--open").stdout()).contains("no case");
     assertThat(command("cases", "show", "1").stdout())
         .contains("Chandler's gate", "Closed: ", "Chain too slack: how it came to that");
