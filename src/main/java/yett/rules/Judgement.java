@@ -22,7 +22,7 @@ public record Judgement(List<Conclusion> conclusions) {
 
   /** What is about the same card in the same words of the same rule is one conclusion. */
   private static final Comparator<Conclusion> ORDER =
-      Comparator.<Conclusion, String>comparing(c -> c.getClass().getSimpleName())
+      Comparator.<Conclusion, String>comparing(c -> c.getClass().getName())
           .thenComparing(Conclusion::about)
           .thenComparing(c -> c.reason().rule())
           .thenComparing(Conclusion::toString);

@@ -22,7 +22,7 @@ import yett.testing.Size;
  * card, and some in the shipped one.
  */
 class MutatedCardsTest {
-  private static final int MUTANTS = Size.of(1_000, 3_000);
+  private static final int MUTANTS = Size.of(500, 3_000);
   private static final SortedMap<String, String> EVERY_FIELD =
       cards(Path.of("src/test/resources/every-field"));
 

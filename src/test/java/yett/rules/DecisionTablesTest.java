@@ -31,6 +31,7 @@ import yett.knowledge.KnowledgeException;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 import yett.rules.Conclusion.Expectation;
+import yett.testing.Size;
 
 class DecisionTablesTest {
   private static final String HEADING =
@@ -244,15 +245,16 @@ class DecisionTablesTest {
 
   @Test
   void a_table_as_long_as_may_be_is_looked_at() {
+    int rows = Size.of(600, 1_998);
     StringBuilder csv = new StringBuilder(HEADING);
-    for (int i = 1; i < 1_999; i++) {
+    for (int i = 1; i <= rows; i++) {
       csv.append(
           "r%d,busiest-hour,,%d mm to %d mm,0,%d,so,it is so,common practice\n"
               .formatted(i, i, i + 1, i));
     }
     assertThat(problems("x.table.csv", csv.toString())).isEmpty();
     String all = csv.toString().replaceAll("\\d+ mm to \\d+ mm", "any");
-    assertThat(problems("x.table.csv", all)).hasSize(1_997);
+    assertThat(problems("x.table.csv", all)).hasSize(rows - 1);
   }
 
   @Test
