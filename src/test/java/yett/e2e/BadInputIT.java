@@ -89,7 +89,7 @@ class BadInputIT {
   private static void refuses(Visitor visitor) {
     List<String> lines = new ArrayList<>(List.of("flurble", "4711", WITH_A_CONTROL_CHARACTER));
     if (visitor.kind() == Screen.Kind.DANGERS || visitor.kind() == Screen.Kind.CHECK) {
-      lines.add("x".repeat(5_000));
+      lines.add("x".repeat(2_001)); // one more than is taken
     }
     if (!ENTER_MEANS_SOMETHING.contains(visitor.kind())) {
       lines.add("");
@@ -151,12 +151,7 @@ class BadInputIT {
           .contains("Nothing that was answered is lost.")
           .doesNotContain("Exception", "\tat ");
     }
-    Pipe.Result result =
-        Pipe.run(
-            Programs.packaged("resume"),
-            Map.of("YETT_HOME", home.toString()),
-            "",
-            Visitor.PATIENCE);
+    Pipe.Result result = InProcess.run(Map.of("YETT_HOME", home.toString()), "", "resume");
     assertThat(result.exitCode()).isZero();
     assertThat(result.stderr()).isEmpty();
     assertThat(result.stdout()).contains("Check 1", "Nothing that was answered is lost.");
@@ -165,11 +160,10 @@ class BadInputIT {
   @Test
   void no_name_for_a_gate_is_asked_again_and_the_end_of_input_leaves() {
     Pipe.Result result =
-        Pipe.run(
-            Programs.packaged("diagnose"),
+        InProcess.run(
             Map.of("YETT_HOME", home.toString()),
             "\n" + "x".repeat(81) + "\n" + "x".repeat(5_000) + "\n",
-            Visitor.PATIENCE);
+            "diagnose");
     assertThat(result.exitCode()).isZero();
     assertThat(result.stderr()).isEmpty();
     assertThat(result.stdout())

@@ -65,8 +65,7 @@ class CallIT {
   /** At another desk: the sheet, who called, and that they are forgotten, words and all. */
   private void sheet() {
     Pipe.Result other =
-        Pipe.run(
-            Programs.packaged(),
+        InProcess.run(
             casebook(),
             """
             cases people 1 --caller "Ina Teal" --phone "555 0107"
@@ -76,8 +75,7 @@ class CallIT {
             cases people 1
             cases find somtimes
             quit
-            """,
-            PATIENCE);
+            """);
     assertThat(other.exitCode()).as(other.stderr()).isZero();
     assertThat(other.stderr()).doesNotContain("Teal", "0107", "somtimes");
     assertThat(other.stdout())

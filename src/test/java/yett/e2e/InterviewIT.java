@@ -76,8 +76,7 @@ class InterviewIT {
   }
 
   private Pipe.Result run(String... words) {
-    return Pipe.run(
-        Programs.packaged(words), Map.of("YETT_HOME", home.toString()), "", Visitor.PATIENCE);
+    return InProcess.run(Map.of("YETT_HOME", home.toString()), "", words);
   }
 
   private Pipe.Result command(String... words) {

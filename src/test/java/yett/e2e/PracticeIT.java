@@ -12,11 +12,7 @@ class PracticeIT {
   @TempDir private Path home;
 
   private Pipe.Result run(String stdin, String... words) {
-    return Pipe.run(
-        Programs.packaged(words),
-        Map.of("YETT_HOME", home.toString(), "COLUMNS", "80"),
-        stdin,
-        Visitor.PATIENCE);
+    return InProcess.run(Map.of("YETT_HOME", home.toString(), "COLUMNS", "80"), stdin, words);
   }
 
   @Test

@@ -70,11 +70,11 @@ class ScreensIT {
   @ValueSource(ints = {40, 80, 120})
   void without_a_terminal_the_output_is_the_conversation(int columns) {
     Pipe.Result result =
-        Pipe.run(
-            Programs.packaged("diagnose", "Slipway"),
+        InProcess.run(
             Map.of("YETT_HOME", home.toString(), "COLUMNS", Integer.toString(columns)),
             "0\n\nstays-open\n0\nwhy\nbelief\nhelp\nunknown\n1\nsave\n",
-            Visitor.PATIENCE);
+            "diagnose",
+            "Slipway");
 
     assertThat(result.exitCode()).isZero();
     assertThat(result.stderr()).isEmpty();

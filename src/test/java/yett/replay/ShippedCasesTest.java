@@ -31,7 +31,7 @@ class ShippedCasesTest {
   private static final boolean WRITE = Boolean.getBoolean("yett.write");
 
   /** Of the cases without danger one of so many is replayed, or every one. */
-  private static final int ONE_OF = WRITE ? 1 : Size.of(8, 1);
+  private static final int ONE_OF = WRITE ? 1 : Size.of(12, 1);
 
   private final RuleBase base = Shipped.BASE;
   private final List<Replayed> cases = new ArrayList<>();

@@ -2,8 +2,11 @@ package yett.shell;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -22,6 +25,8 @@ import yett.knowledge.Role;
 
 /** A case in a casebook of its own, and somebody who types lines at it until none is left. */
 final class TypedCase implements AutoCloseable {
+  private static byte[] template;
+
   private final Expertise expertise;
   private final Role role;
   private final Path folder;
@@ -33,10 +38,27 @@ final class TypedCase implements AutoCloseable {
     this.expertise = expertise;
     this.role = role;
     this.folder = folder;
-    this.casebook = Casebook.open(folder.resolve("casebook.db"));
+    this.casebook = Casebook.open(laidOut(folder));
     this.id = casebook.newCase("Fish dock", Instant.parse("2026-11-25T09:30:00Z"));
     try (OpenCase open = open()) {
       open.record(new Event.Opened("Fish dock", role, "f"));
+    }
+  }
+
+  /** A new casebook in a folder: a copy, because to lay out its tables takes longer than a test. */
+  private static synchronized Path laidOut(Path folder) {
+    Path file = folder.resolve("casebook.db");
+    try {
+      if (template == null) {
+        Path first = Files.createTempDirectory("typed-case").resolve("casebook.db");
+        Casebook.open(first).close();
+        template = Files.readAllBytes(first);
+      }
+      Files.createDirectories(folder);
+      Files.write(file, template);
+      return file;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 
