@@ -155,7 +155,6 @@ public final class Wording {
     return outcome.band().isPresent() && !outcome.band().get().relative();
   }
 
-  /** The answer to a site question in the card's words. */
   /** An entry that is kept and not weighed: as it is stored, because its words may not be had. */
   public static String apart(SetApart apart) {
     Entry entry = apart.entry();
@@ -171,6 +170,7 @@ public final class Wording {
         + ")";
   }
 
+  /** The answer to a site question in the card's words. */
   static String site(SiteQuestion question, String answer) {
     return question.choices().getOrDefault(answer, answer);
   }
