@@ -165,6 +165,7 @@ final class CardReader {
         fields.number("leave-minutes", 0, 240),
         role("who", Role.TECHNICIAN),
         fields.texts("hazards"),
+        fields.texts("within"),
         fields.texts("excludes"),
         fields.texts("enter"),
         fields.texts("leave"),
@@ -202,7 +203,15 @@ final class CardReader {
           "a stop must say what to do now",
           "Add steps for the caller and the technician.");
     }
-    return new Stop(id, fields.text("name"), now, fields.text("source"));
+    return new Stop(
+        id,
+        fields.text("name"),
+        now,
+        Optional.of(fields.text("leaves", "")).filter(s -> !s.isEmpty()),
+        fields.names().contains("goes-on")
+            ? Optional.of(role("goes-on", Role.ELECTRICIAN))
+            : Optional.empty(),
+        fields.text("source"));
   }
 
   SiteQuestion site() {

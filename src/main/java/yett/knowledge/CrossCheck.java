@@ -147,12 +147,24 @@ final class CrossCheck {
 
   private void setUp(SetUp setUp) {
     known("set-up", setUp.id(), "excludes", setUp.excludes(), base.setUps().keySet());
+    known("set-up", setUp.id(), "within", setUp.within(), base.setUps().keySet());
+    permitted("set-up", setUp.id(), setUp.who(), setUp.within());
+    together("set-up", setUp.id(), base.withOuter(List.of(setUp.id())));
+    if (base.withOuter(setUp.within()).contains(setUp.id())) {
+      problem(
+          "set-up",
+          setUp.id(),
+          "within",
+          "within-itself",
+          "it would have to be entered before itself",
+          "Take away the line on the set-up that is entered first.");
+    }
     hazards("set-up", setUp.id(), setUp.hazards());
   }
 
   /** Whoever may do a step must be allowed into the set-ups that it needs. */
   private void permitted(String kind, String id, Role who, List<String> needs) {
-    for (String need : needs) {
+    for (String need : base.withOuter(needs)) {
       SetUp setUp = base.setUps().get(need);
       if (setUp != null && !who.may(setUp.who())) {
         problem(
@@ -171,7 +183,8 @@ final class CrossCheck {
   }
 
   /** Set-ups that a card needs must be possible at the same time. */
-  private void together(String kind, String id, List<String> needs) {
+  private void together(String kind, String id, List<String> named) {
+    List<String> needs = base.withOuter(named);
     for (String need : needs) {
       SetUp setUp = base.setUps().get(need);
       for (String other : setUp == null ? List.<String>of() : setUp.excludes()) {

@@ -2,6 +2,7 @@ package yett.knowledge;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -158,5 +159,19 @@ public record RuleBase(
         .filter(c -> hazards.contains(c.hazard()))
         .sorted((a, b) -> a.word().compareTo(b.word()))
         .toList();
+  }
+
+  /** Set-ups with those within which they are entered, the outer ones first. */
+  public List<String> withOuter(List<String> names) {
+    Set<String> all = new LinkedHashSet<>();
+    names.forEach(id -> addOuter(id, all, new HashSet<>()));
+    return List.copyOf(all);
+  }
+
+  private void addOuter(String id, Set<String> all, Set<String> inner) {
+    if (setUps.containsKey(id) && inner.add(id)) {
+      setUps.get(id).within().forEach(outer -> addOuter(outer, all, inner));
+    }
+    all.add(id);
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 /**
  * A state of the work that checks and repairs need and that costs time to enter and to leave.
  *
+ * @param within set-ups that are entered before it and left after it
  * @param excludes set-ups that cannot be in force at the same time
  * @param enter steps to confirm on the way in, in order
  * @param leave steps to confirm on the way out, in order
@@ -16,6 +17,7 @@ public record SetUp(
     double leaveMinutes,
     Role who,
     List<String> hazards,
+    List<String> within,
     List<String> excludes,
     List<String> enter,
     List<String> leave,

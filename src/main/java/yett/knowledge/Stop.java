@@ -2,9 +2,24 @@ package yett.knowledge;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
-/** A condition that ends the interview in favour of people's safety; rules raise it. */
-public record Stop(String id, String name, Map<Role, List<String>> now, String source)
+/**
+ * A danger to people, which comes before all other work; rules raise it and lift it.
+ *
+ * @param now what each kind of person does at once, in order
+ * @param leaves set-up in which the gate stands when somebody who may enter it has done that; empty
+ *     if the card does not say
+ * @param goesOn the least qualified person who then goes on with what may be done in that state;
+ *     empty if the case is handed over, whoever is there
+ */
+public record Stop(
+    String id,
+    String name,
+    Map<Role, List<String>> now,
+    Optional<String> leaves,
+    Optional<Role> goesOn,
+    String source)
     implements Card {
 
   /** What this person does now, in order: the words for the nearest role that has some. */

@@ -3,6 +3,7 @@ package yett.plan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
@@ -41,6 +42,7 @@ public final class Planner {
                             s.id(),
                             s.enterMinutes() + dislike(s.hazards()),
                             s.leaveMinutes(),
+                            s.within(),
                             s.excludes()))
                 .toList());
   }
@@ -108,11 +110,21 @@ public final class Planner {
     List<String> enter =
         workshop.names(wanted & ~state).stream()
             .filter(id -> !base.setUps().get(id).isCondition())
+            .sorted(Comparator.comparingInt(this::depth))
             .toList();
-    return new Change(workshop.names(workshop.leaving(state, wanted)), enter);
+    List<String> leave =
+        workshop.names(workshop.leaving(state, wanted)).stream()
+            .sorted(Comparator.comparingInt(this::depth).reversed())
+            .toList();
+    return new Change(leave, enter);
   }
 
-  /** A change of the state of the work. */
+  /** How many set-ups are entered before one. */
+  private int depth(String setUp) {
+    return base.withOuter(List.of(setUp)).size();
+  }
+
+  /** A change of the state of the work, each list in the order in which it is done. */
   public record Change(List<String> leave, List<String> enter) {}
 
   /**

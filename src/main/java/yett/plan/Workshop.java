@@ -11,11 +11,12 @@ import java.util.List;
  */
 final class Workshop {
   /** A set-up as the plan sees it; costs in minutes with the weight of hazards in them. */
-  record Stand(String id, double enter, double leave, List<String> excludes) {}
+  record Stand(String id, double enter, double leave, List<String> within, List<String> excludes) {}
 
   private final List<String> ids = new ArrayList<>();
   private final double[] enter;
   private final double[] leave;
+  private final int[] within;
   private final int[] excludes;
 
   Workshop(List<Stand> stands) {
@@ -25,6 +26,7 @@ final class Workshop {
     stands.forEach(s -> ids.add(s.id()));
     enter = stands.stream().mapToDouble(Stand::enter).toArray();
     leave = stands.stream().mapToDouble(Stand::leave).toArray();
+    within = stands.stream().mapToInt(s -> bits(s.within())).toArray();
     excludes = new int[stands.size()];
     for (int i = 0; i < excludes.length; i++) {
       for (String other : stands.get(i).excludes()) {
@@ -37,16 +39,33 @@ final class Workshop {
     }
   }
 
-  /** The state in which these set-ups, as far as known here, are in force. */
+  /**
+   * The state in which these set-ups, as far as known here, are in force, and those within which
+   * they are entered.
+   */
   int state(Collection<String> setUps) {
-    int state = 0;
+    int state = bits(setUps);
+    int before;
+    do {
+      before = state;
+      for (int i = 0; i < within.length; i++) {
+        if ((state >> i & 1) != 0) {
+          state |= within[i];
+        }
+      }
+    } while (state != before);
+    return state;
+  }
+
+  private int bits(Collection<String> setUps) {
+    int bits = 0;
     for (String id : setUps) {
       int i = ids.indexOf(id);
       if (i >= 0) {
-        state |= 1 << i;
+        bits |= 1 << i;
       }
     }
-    return state;
+    return bits;
   }
 
   List<String> names(int state) {
@@ -59,14 +78,22 @@ final class Workshop {
     return names;
   }
 
-  /** Set-ups that must be left before all the needed ones can be in force together. */
+  /**
+   * Set-ups that must be left before all the needed ones can be in force together: what they
+   * exclude, and what is within that.
+   */
   int leaving(int state, int needs) {
     int left = 0;
-    for (int i = 0; i < excludes.length; i++) {
-      if ((state >> i & 1) != 0 && (excludes[i] & needs) != 0) {
-        left |= 1 << i;
+    int before;
+    do {
+      before = left;
+      for (int i = 0; i < excludes.length; i++) {
+        boolean goes = (excludes[i] & needs) != 0 || (within[i] & left) != 0;
+        if ((state >> i & 1) != 0 && goes) {
+          left |= 1 << i;
+        }
       }
-    }
+    } while (left != before);
     return left & ~needs;
   }
 

@@ -187,7 +187,7 @@ class RepairOrderTest {
   void repairs_under_one_cover_share_the_opening() {
     Scene scene =
         Shop.faults(4)
-            .setUps(new Stand("cover", 6, 0, List.of()))
+            .setUps(new Stand("cover", 6, 0, List.of(), List.of()))
             .repair(5, 0, 1, 0, 0, 0)
             .repair(4, 0, 0, 1, 0, 0)
             .repair(2, 1, 0, 0, 1, 0)
@@ -209,14 +209,14 @@ class RepairOrderTest {
 
   @Test
   void two_covers_that_stay_off() {
-    Scene scene = twoCovers(0, new Stand("k1", 6, 0, List.of()), new Stand("k2", 5, 0, List.of()));
+    Scene scene = twoCovers(0, new Stand("k1", 6, 0, List.of(), List.of()), new Stand("k2", 5, 0, List.of(), List.of()));
     check(order(scene, 0.30, 0.10, 0.35, 0.25), 13.9, 2, 3, 0, 1);
   }
 
   @Test
   void two_covers_of_which_one_is_off_at_a_time() {
     Scene scene =
-        twoCovers(0, new Stand("k1", 6, 0, List.of("k2")), new Stand("k2", 5, 0, List.of()));
+        twoCovers(0, new Stand("k1", 6, 0, List.of(), List.of("k2")), new Stand("k2", 5, 0, List.of(), List.of()));
     check(order(scene, 0.30, 0.10, 0.35, 0.25), 13.9, 2, 3, 0, 1);
   }
 
@@ -228,9 +228,9 @@ class RepairOrderTest {
     Scene scene =
         twoCovers(
             4,
-            new Stand("k1", 6, 0, List.of()),
-            new Stand("k2", 5, 0, List.of()),
-            new Stand("try", 0, 0, List.of("k1", "k2")));
+            new Stand("k1", 6, 0, List.of(), List.of()),
+            new Stand("k2", 5, 0, List.of(), List.of()),
+            new Stand("try", 0, 0, List.of(), List.of("k1", "k2")));
     assertThat(order(scene, 0.30, 0.10, 0.35, 0.25).value()).isCloseTo(17.05, within(EXACT));
   }
 }

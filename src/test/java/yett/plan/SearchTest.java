@@ -124,7 +124,7 @@ class SearchTest {
   void a_set_up_that_stays_in_force_is_paid_once_and_left_once() {
     Scene scene =
         Shop.faults(2)
-            .setUps(new Workshop.Stand("cover", 6, 4, List.of()))
+            .setUps(new Workshop.Stand("cover", 6, 4, List.of(), List.of()))
             .repair(5, 1, 1, 0)
             .repair(9, 1, 0, 1)
             .scene();
@@ -136,7 +136,7 @@ class SearchTest {
   void telling_faults_apart_that_one_repair_removes_is_worth_nothing() {
     Scene scene =
         Shop.faults(2)
-            .setUps(new Workshop.Stand("cover", 6, 4, List.of()))
+            .setUps(new Workshop.Stand("cover", 6, 4, List.of(), List.of()))
             .repair(5, 1, 1, 1)
             .question(1, 0.9, 0.1)
             .scene();

@@ -138,7 +138,9 @@ final class Shop {
     List<Workshop.Stand> list = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       List<String> excludes = random.nextInt(3) == 0 && i > 0 ? List.of("s" + (i - 1)) : List.of();
-      list.add(new Workshop.Stand("s" + i, 1 + random.nextInt(8), random.nextInt(5), excludes));
+      boolean inside = i > 0 && excludes.isEmpty() && random.nextInt(3) == 0;
+      List<String> within = inside ? List.of("s" + (i - 1)) : List.of();
+      list.add(new Workshop.Stand("s" + i, 1 + random.nextInt(8), random.nextInt(5), within, excludes));
     }
     stands = list;
     retest = count > 0 && random.nextBoolean() ? 1 : 0;

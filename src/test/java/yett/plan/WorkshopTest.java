@@ -12,10 +12,11 @@ import org.junit.jupiter.api.Test;
 class WorkshopTest {
   private static final List<Workshop.Stand> STANDS =
       List.of(
-          new Workshop.Stand("cover-off", 2, 3, List.of("locked-off")),
-          new Workshop.Stand("locked-off", 6, 4, List.of()),
-          new Workshop.Stand("released", 5, 7, List.of("running")),
-          new Workshop.Stand("running", 1, 0.5, List.of("locked-off")));
+          new Workshop.Stand("cover-off", 2, 3, List.of(), List.of("locked-off")),
+          new Workshop.Stand("released", 5, 7, List.of("locked-off"), List.of("running")),
+          new Workshop.Stand("locked-off", 6, 4, List.of(), List.of()),
+          new Workshop.Stand("tagged", 1, 2, List.of("released"), List.of()),
+          new Workshop.Stand("running", 1, 0.5, List.of(), List.of("locked-off")));
 
   /** Exclusion holds both ways, whichever card names it. */
   private static boolean exclude(Workshop.Stand a, Workshop.Stand b) {
@@ -25,11 +26,27 @@ class WorkshopTest {
   private static Set<String> some(SplittableRandom random) {
     Set<String> names = new TreeSet<>();
     for (Workshop.Stand stand : STANDS) {
-      if (random.nextBoolean() && names.stream().noneMatch(n -> exclude(named(n), stand))) {
-        names.add(stand.id());
+      Set<String> more = withOuter(stand.id());
+      boolean fits =
+          more.stream()
+              .noneMatch(m -> names.stream().anyMatch(n -> exclude(named(n), named(m))));
+      if (random.nextBoolean() && fits) {
+        names.addAll(more);
       }
     }
     return names;
+  }
+
+  private static Set<String> withOuter(String id) {
+    Set<String> all = new TreeSet<>(Set.of(id));
+    named(id).within().forEach(outer -> all.addAll(withOuter(outer)));
+    return all;
+  }
+
+  /** Left is what cannot be beside the needed ones, and what is within something that is left. */
+  private static boolean goes(String there, Set<String> needs) {
+    return withOuter(there).stream()
+        .anyMatch(t -> needs.stream().anyMatch(n -> exclude(named(n), named(t))));
   }
 
   private static Workshop.Stand named(String id) {
@@ -48,7 +65,7 @@ class WorkshopTest {
       Set<String> after = new TreeSet<>(needs);
       for (String there : inForce) {
         closing += named(there).leave();
-        if (needs.stream().anyMatch(n -> exclude(named(n), named(there)))) {
+        if (goes(there, needs)) {
           cost += named(there).leave();
         } else {
           after.add(there);
@@ -65,6 +82,18 @@ class WorkshopTest {
           .as("seed " + seed)
           .containsExactlyInAnyOrderElementsOf(after);
     }
+  }
+
+  @Test
+  void what_is_entered_within_another_needs_it_and_goes_with_it() {
+    Workshop workshop = new Workshop(STANDS);
+    assertThat(workshop.names(workshop.state(List.of("tagged"))))
+        .containsExactlyInAnyOrder("tagged", "released", "locked-off");
+    int inForce = workshop.state(List.of("tagged"));
+    int running = workshop.state(List.of("running"));
+    assertThat(workshop.names(workshop.leaving(inForce, running)))
+        .containsExactlyInAnyOrder("tagged", "released", "locked-off");
+    assertThat(workshop.names(workshop.after(inForce, running))).containsExactly("running");
   }
 
   @Test
