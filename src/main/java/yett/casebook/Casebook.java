@@ -124,17 +124,6 @@ public final class Casebook implements AutoCloseable {
     return write(s -> s.cases().append(id, expectedSeq, List.of(events)));
   }
 
-  /** As {@link #append(CaseId, long, NewEvent...)}, and changes the summary in the same breath. */
-  public List<StoredEvent> append(
-      CaseId id, long expectedSeq, Summary summary, List<NewEvent> events) {
-    return write(
-        s -> {
-          var stored = s.cases().append(id, expectedSeq, events);
-          s.cases().summarise(id, expectedSeq + events.size(), summary);
-          return stored;
-        });
-  }
-
   /**
    * Changes what the list of cases shows of a case.
    *
