@@ -13,13 +13,11 @@ import yett.casebook.CaseId;
 import yett.casebook.Casebook;
 import yett.casebook.CasebookException;
 import yett.casebook.DataDirectory;
-import yett.casebook.NativeDriver;
 import yett.casebook.Outbox;
 import yett.casebook.Parcel;
 import yett.console.Block;
 import yett.console.Console;
 import yett.console.Consoles;
-import yett.console.NativeTerminal;
 import yett.console.Output;
 import yett.files.OwnFiles;
 import yett.interview.Expertise;
@@ -61,7 +59,7 @@ final class Desk implements AutoCloseable {
     synchronized (showing) {
       if (console == null) {
         if (Consoles.atTerminal()) {
-          NativeTerminal.share(directory.cache());
+          Consoles.nativeLibrary().share(directory.cache());
         }
         console = Consoles.choose(environment);
       }
@@ -93,7 +91,7 @@ final class Desk implements AutoCloseable {
 
   synchronized Casebook casebook() {
     if (casebook == null) {
-      NativeDriver.share(directory.cache());
+      Casebook.nativeLibrary().share(directory.cache());
       boolean mayWait = shared().isPresent();
       casebook = shared().map(Casebook::open).orElseGet(() -> openOwn());
       if (mayWait) {
