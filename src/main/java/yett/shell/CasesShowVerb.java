@@ -33,8 +33,7 @@ final class CasesShowVerb extends Verb {
                   "Case " + id + " · " + state.opened().map(Event.Opened::site).orElse("")),
               Block.paragraph(
                   state.closed().map(e -> "Closed: " + e.words() + ".").orElse("Open.")));
-      new Sitting(desk.console(), open).tellApart(open.moment().apart());
-      desk.console().show(new NotTaken(desk.base()).blocks(desk.casebook().events(id)));
+      desk.console().show(new NotTaken(desk.base()).blocks(open.moment()));
       desk.console().show(new ReasonViews(desk.expertise().base(), views).accounts(open.moment()));
     }
     return OK;

@@ -74,7 +74,9 @@ final class CasesVerifyVerb extends Verb {
     casebook.forEach(
         casebook.cases(),
         (line, events) ->
-            notTaken.of(events).forEach(words -> rows.add(Block.row(line.id().toString(), words))));
+            notTaken
+                .of(OpenCase.entries(events))
+                .forEach(words -> rows.add(Block.row(line.id().toString(), words))));
     return rows;
   }
 

@@ -212,6 +212,11 @@ final class Desk implements AutoCloseable {
   }
 
   OpenCase open(CaseId id, Role role) {
+    return open(id, Optional.of(role));
+  }
+
+  /** A case on the table; if nobody is named, for who answered last. */
+  OpenCase open(CaseId id, Optional<Role> role) {
     Casebook casebook = casebook();
     return new OpenCase(
         casebook, id, expertise().newInterview(), role, clock, outbox(casebook).newParcel(id));

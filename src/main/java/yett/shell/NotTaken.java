@@ -2,12 +2,20 @@ package yett.shell;
 
 import java.util.ArrayList;
 import java.util.List;
-import yett.casebook.StoredEvent;
 import yett.console.Block;
+import yett.console.SignalWord;
+import yett.interview.Entry;
+import yett.interview.Event;
+import yett.interview.Moment;
 import yett.interview.Sense;
+import yett.interview.SetApart;
 import yett.knowledge.RuleBase;
+import yett.record.Wording;
 
-/** What stands in a case and counts for nothing, because it cannot be read or cannot be meant. */
+/**
+ * What stands in a case and counts for nothing, because it cannot be read, cannot be meant, or the
+ * reasoning fails on it.
+ */
 final class NotTaken {
   private final Sense sense;
 
@@ -15,28 +23,46 @@ final class NotTaken {
     this.sense = new Sense(base);
   }
 
-  /** A line each; nothing of the event is quoted. */
-  List<String> of(List<StoredEvent> events) {
+  /** What cannot be read or cannot be meant, a line each; nothing of the event is quoted. */
+  List<String> of(List<Entry> entries) {
     List<String> lines = new ArrayList<>();
-    for (StoredEvent event : events) {
-      String why = StoredEntries.unreadable(event);
+    for (Entry entry : entries) {
+      String why = StoredEntries.unreadable(entry);
       if (!why.isEmpty()) {
-        lines.add("event " + event.seq() + why);
+        lines.add("event " + entry.number() + why);
       }
     }
-    if (!events.isEmpty()) {
-      sense
-          .doubts(OpenCase.entries(events))
-          .forEach(d -> lines.add("event " + d.event() + ": " + d.words()));
+    if (!entries.isEmpty()) {
+      sense.doubts(entries).forEach(d -> lines.add("event " + d.event() + ": " + d.words()));
     }
     return lines;
   }
 
-  /** The same under a heading; empty if there is nothing. */
-  List<Block> blocks(List<StoredEvent> events) {
-    List<String> lines = of(events);
+  /** All of it, for a screen; empty if there is nothing. */
+  List<Block> blocks(Moment moment) {
+    List<Block> blocks = new ArrayList<>();
+    List<String> lines = of(moment.entries());
+    if (!lines.isEmpty()) {
+      blocks.add(Block.heading("Not as anybody could enter it"));
+      blocks.add(Block.numbered(lines));
+    }
+    blocks.addAll(failing(moment.apart()));
+    return blocks;
+  }
+
+  /** What can be read and the reasoning fails on. */
+  static List<Block> failing(List<SetApart> apart) {
+    List<String> lines =
+        apart.stream()
+            .filter(a -> !(a.entry().event() instanceof Event.Unread))
+            .map(Wording::apart)
+            .toList();
     return lines.isEmpty()
         ? List.of()
-        : List.of(Block.heading("Not as anybody could enter it"), Block.numbered(lines));
+        : List.of(
+            Block.signal(
+                SignalWord.NOTICE,
+                "This is saved, but the program cannot reason with it and goes on without it:"),
+            Block.numbered(lines));
   }
 }

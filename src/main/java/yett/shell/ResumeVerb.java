@@ -3,6 +3,7 @@ package yett.shell;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import yett.casebook.CaseId;
@@ -10,7 +11,6 @@ import yett.casebook.CaseState;
 import yett.casebook.CaseSummary;
 import yett.console.Block;
 import yett.console.SignalWord;
-import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Interview;
 import yett.knowledge.Role;
@@ -33,10 +33,10 @@ final class ResumeVerb extends Verb {
   public ExitStatus execute(CommandContext context) {
     desk.prepare();
     CaseId id = id(words(context));
-    Role role =
+    Optional<Role> role =
         has(context, "as")
-            ? DiagnoseVerb.role(option(context, "as", ""))
-            : last(OpenCase.entries(desk.casebook().events(id)));
+            ? Optional.of(DiagnoseVerb.role(option(context, "as", "")))
+            : Optional.empty();
     try (OpenCase open = desk.open(id, role)) {
       open.nameIt(); // a program that was killed may have stored an answer and not said so
       var state = open.moment().state();
@@ -63,10 +63,9 @@ final class ResumeVerb extends Verb {
             .show(Block.paragraph("The rule base has changed since; the answers are judged anew."));
       }
       desk.tellClock();
-      desk.console().show(new NotTaken(desk.base()).blocks(desk.casebook().events(id)));
+      desk.console().show(new NotTaken(desk.base()).blocks(open.moment()));
       desk.console().show(Block.paragraph(summary(open)));
-      new Sitting(desk.console(), open).tellApart(open.moment().apart());
-      if (role != Role.CALLER) {
+      if (open.role() != Role.CALLER) {
         told(open);
       }
       new Conversation(desk.console(), open, Map.of()).run();
@@ -112,14 +111,6 @@ final class ResumeVerb extends Verb {
         + ", "
         + Figures.percent(leading.chance())
         + ".";
-  }
-
-  private static Role last(List<Entry> entries) {
-    return entries.stream()
-        .filter(e -> !(e.event() instanceof Event.Unread))
-        .map(Entry::by)
-        .reduce((a, b) -> b)
-        .orElse(Role.TECHNICIAN);
   }
 
   private CaseId id(List<String> words) {

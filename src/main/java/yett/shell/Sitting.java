@@ -6,7 +6,6 @@ import java.util.Optional;
 import yett.console.Block;
 import yett.console.Console;
 import yett.console.Input;
-import yett.console.SignalWord;
 import yett.console.Text;
 import yett.interview.Answer;
 import yett.interview.Event;
@@ -15,7 +14,6 @@ import yett.interview.Moment;
 import yett.interview.SetApart;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
-import yett.record.Wording;
 
 /** A person at a console with a case on the table: what every part of a conversation works with. */
 final class Sitting {
@@ -99,22 +97,8 @@ final class Sitting {
   void record(Event... events) {
     List<SetApart> before = moment().apart();
     sharing.tell(open.record(events));
-    tellApart(moment().apart().stream().filter(a -> !before.contains(a)).toList());
-  }
-
-  /**
-   * What is kept and the reasoning fails on; of what cannot even be read {@link NotTaken} tells.
-   */
-  void tellApart(List<SetApart> all) {
-    List<SetApart> apart =
-        all.stream().filter(a -> !(a.entry().event() instanceof Event.Unread)).toList();
-    if (!apart.isEmpty()) {
-      console.show(
-          Block.signal(
-              SignalWord.NOTICE,
-              "This is saved, but the program cannot reason with it and goes on without it:"),
-          Block.numbered(apart.stream().map(Wording::apart).toList()));
-    }
+    show(
+        NotTaken.failing(moment().apart().stream().filter(a -> !before.contains(a)).toList()));
   }
 
   Sharing sharing() {
