@@ -153,10 +153,7 @@ public final class CarryFile {
           e);
     } catch (BoundedFile.LineTooLong e) {
       throw new CasebookException(
-          file
-              + ", line "
-              + number
-              + ": this line is longer than any that cases export writes.",
+          file + ", line " + number + ": this line is longer than any that cases export writes.",
           e);
     } catch (CharacterCodingException e) {
       throw new CasebookException(file + ": this is not a file of cases (not UTF-8).", e);

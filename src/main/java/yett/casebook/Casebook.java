@@ -48,7 +48,9 @@ public final class Casebook implements AutoCloseable {
     this.session = session;
   }
 
-  /** The native part of the embedded database's driver; to be shared before a casebook is opened. */
+  /**
+   * The native part of the embedded database's driver; to be shared before a casebook is opened.
+   */
   public static NativeLibrary nativeLibrary() {
     return new NativeLibrary(
         "org.sqlite.lib.path",

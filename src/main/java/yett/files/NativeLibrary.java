@@ -27,7 +27,8 @@ public record NativeLibrary(String property, String folder, String name) {
    */
   public void share(Path cache) {
     if (System.getProperty(property) == null) { // else whoever started the program said where it is
-      unpacked(cache.resolve("native")).ifPresent(own -> System.setProperty(property, own.toString()));
+      unpacked(cache.resolve("native"))
+          .ifPresent(own -> System.setProperty(property, own.toString()));
     }
   }
 

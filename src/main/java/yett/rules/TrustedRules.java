@@ -53,9 +53,7 @@ public final class TrustedRules {
           new IOException("not ours alone"));
     }
     try {
-      BoundedFile.text(file, LARGEST)
-          .lines()
-          .forEach(line -> trusted.add(line.split(" ", 2)[0]));
+      BoundedFile.text(file, LARGEST).lines().forEach(line -> trusted.add(line.split(" ", 2)[0]));
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read which rules are trusted in " + file, e);
     }

@@ -82,8 +82,7 @@ class NativeLibraryTest {
   }
 
   private static byte[] bytes() throws IOException {
-    try (InputStream in =
-        NativeLibraryTest.class.getResourceAsStream("NativeLibraryTest.class")) {
+    try (InputStream in = NativeLibraryTest.class.getResourceAsStream("NativeLibraryTest.class")) {
       return in.readAllBytes();
     }
   }

@@ -61,8 +61,7 @@ public final class CalculateVerb extends Verb {
     if (json) {
       place
           .output()
-          .json(
-              CalculationJson.of(CalculationRefused.whole(Optional.empty(), wrong.getMessage())));
+          .json(CalculationJson.of(CalculationRefused.whole(Optional.empty(), wrong.getMessage())));
     }
     return json;
   }

@@ -102,7 +102,8 @@ public final class Sitting {
     List<SetApart> before = moment().apart();
     sharing.tell(open.record(events));
     show(
-        UnusableEvents.failing(moment().apart().stream().filter(a -> !before.contains(a)).toList()));
+        UnusableEvents.failing(
+            moment().apart().stream().filter(a -> !before.contains(a)).toList()));
   }
 
   public Sharing sharing() {

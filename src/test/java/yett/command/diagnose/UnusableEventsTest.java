@@ -61,7 +61,8 @@ class UnusableEventsTest {
 
   @Test
   void nothing_is_told_of_a_case_as_people_enter_it() {
-    assertThat(new UnusableEvents(SmallRuleBase.base()).blocks(moment(EVENTS.subList(0, 1)))).isEmpty();
+    assertThat(new UnusableEvents(SmallRuleBase.base()).blocks(moment(EVENTS.subList(0, 1))))
+        .isEmpty();
   }
 
   @Test
@@ -82,8 +83,7 @@ class UnusableEventsTest {
 
     var screen = new ByteArrayOutputStream();
     var out = new PrintStream(screen, true, StandardCharsets.UTF_8);
-    new PlainConsole(
-            InputStream.nullInputStream(), out, out, new Layout(200, false, true), false)
+    new PlainConsole(InputStream.nullInputStream(), out, out, new Layout(200, false, true), false)
         .show(new UnusableEvents(SmallRuleBase.base()).blocks(failing));
 
     assertThat(screen.toString(StandardCharsets.UTF_8))
