@@ -25,6 +25,7 @@ import yett.files.OwnFiles;
 import yett.interview.Expertise;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
+import yett.knowledge.ShippedKnowledge;
 import yett.practice.Notebook;
 
 /** What commands work with; each thing is opened when it is first needed. */
@@ -114,7 +115,7 @@ final class Desk implements AutoCloseable {
   RuleBase base() {
     synchronized (knowing) {
       if (base == null) {
-        base = RuleBase.read(chosen.source());
+        base = chosen.shipped() ? ShippedKnowledge.ruleBase() : RuleBase.read(chosen.source());
       }
       return base;
     }
