@@ -24,7 +24,7 @@ import tools.jackson.databind.node.ObjectNode;
  * same file.
  */
 public final class ShippedKnowledge {
-  private static final JsonMapper JSON = JsonMapper.builder().build();
+  private static final JsonMapper JSON = JsonMapper.shared();
   private static final String PREPARED = "prepared-knowledge.json";
   private static final String TEXTS = "knowledge-texts.json";
 

@@ -16,7 +16,6 @@ import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
 import yett.knowledge.ShippedKnowledge;
 import yett.rules.RuleCache;
-import yett.rules.RuleEngine;
 import yett.rules.TrustedRules;
 
 /** Opens rule bases, of the program or of a folder; rules run only if they are trusted. */
@@ -89,12 +88,18 @@ final class RuleBases {
 
   /** The rule base that came with the program, whose rules are its own. */
   Expertise ready(RuleBase base) {
-    RuleCache cache =
-        new RuleCache(directory.cache().resolve("rules"), directory.settings().resolve(KEY));
-    if (RuleEngine.needsCompiling(base, cache) && console.get().interactive()) {
+    return Expertise.of(
+        base,
+        new RuleCache(
+            directory.cache().resolve("rules"),
+            directory.settings().resolve(KEY),
+            this::tellOfCompiling));
+  }
+
+  private void tellOfCompiling() {
+    if (console.get().interactive()) {
       say("Preparing the rules. This takes some seconds, the first time only.");
     }
-    return Expertise.of(base, cache);
   }
 
   /** Asks a person at a terminal; without one, only what was said before counts. */
