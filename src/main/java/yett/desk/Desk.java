@@ -11,7 +11,6 @@ import yett.casebook.CaseId;
 import yett.casebook.Casebook;
 import yett.casebook.CasebookException;
 import yett.casebook.DataDirectory;
-import yett.casebook.NativeDriver;
 import yett.casebook.Outbox;
 import yett.casebook.Parcel;
 import yett.files.OwnFiles;
@@ -76,7 +75,7 @@ public final class Desk implements AutoCloseable {
 
   public synchronized Casebook casebook() {
     if (casebook == null) {
-      NativeDriver.share(directory.cache());
+      Casebook.nativeLibrary().share(directory.cache());
       boolean mayWait = shared().isPresent();
       casebook = shared().map(Casebook::open).orElseGet(() -> openOwn());
       if (mayWait) {
@@ -179,6 +178,11 @@ public final class Desk implements AutoCloseable {
   }
 
   public OpenCase open(CaseId id, Role role) {
+    return open(id, Optional.of(role));
+  }
+
+  /** A case on the table; if nobody is named, for who answered last. */
+  public OpenCase open(CaseId id, Optional<Role> role) {
     Casebook casebook = casebook();
     return new OpenCase(
         casebook, id, expertise().newInterview(), role, clock, outbox(casebook).newParcel(id));
