@@ -227,14 +227,14 @@ public final class Dispatcher {
   }
 
   private static String answer(Check check, Answer answer) {
-    if (answer instanceof Answer.Chosen chosen) {
-      int at = check.indexOf(chosen.outcome());
-      return at < 0 ? chosen.outcome() : check.outcomes().get(at).text();
-    }
-    if (answer instanceof Answer.Read read) {
-      return read.typed();
-    }
-    return answer instanceof Answer.NotNow ? "could not get there" : "could not tell";
+    return answer.map(
+        chosen -> {
+          int at = check.indexOf(chosen.outcome());
+          return at < 0 ? chosen.outcome() : check.outcomes().get(at).text();
+        },
+        Answer.Read::typed,
+        () -> "could not tell",
+        () -> "could not get there");
   }
 
   private List<String> cautions(List<Scenario> scenarios) {

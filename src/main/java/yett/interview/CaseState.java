@@ -70,8 +70,7 @@ public record CaseState(
      * tell or not reach, somebody at the gate may.
      */
     public boolean yieldsTo(Role role) {
-      boolean open = answer instanceof Answer.CannotTell || answer instanceof Answer.NotNow;
-      return open && by == Role.CALLER && role != Role.CALLER;
+      return !answer.tells() && by == Role.CALLER && role != Role.CALLER;
     }
   }
 
@@ -251,15 +250,14 @@ public record CaseState(
       Entry last = corrections.getOrDefault(entry.number(), entry);
       Answer given = last.event() instanceof Event.Corrected c ? c.answer() : e.answer();
       boolean putOffBefore =
-          answers.stream()
-              .anyMatch(same.and(a -> a.answer() instanceof Answer.NotNow && !a.yieldsTo(role)));
+          answers.stream().anyMatch(same.and(a -> a.answer().putOff() && !a.yieldsTo(role)));
       answers.removeIf(same);
       Answer answer =
-          putOffBefore && given instanceof Answer.NotNow
+          putOffBefore && given.putOff()
               ? new Answer.CannotTell() // put off twice: it will not be had
               : given;
       answers.add(new Answered(entry.number(), epoch, last.by(), e.check(), answer));
-      if (answer instanceof Answer.Chosen c && c.outcome().equals(Check.FAIL) && cured) {
+      if (answer.is(Check.FAIL) && cured) {
         failedProof = Optional.of(e.check());
       }
     }

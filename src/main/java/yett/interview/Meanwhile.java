@@ -143,11 +143,11 @@ public final class Meanwhile {
       return;
     }
     CaseState.Answered stands = other.get();
-    if (stands.answer().equals(e.answer()) || !tells(e.answer())) {
+    if (stands.answer().equals(e.answer()) || !e.answer().tells()) {
       numbers.put(mine.number(), stands.event());
       return;
     }
-    if (!tells(stands.answer())) {
+    if (!stands.answer().tells()) {
       add(mine, new Event.Corrected(stands.event(), e.answer()));
       return;
     }
@@ -205,10 +205,6 @@ public final class Meanwhile {
     return all;
   }
 
-  private static boolean tells(Answer answer) {
-    return answer instanceof Answer.Chosen || answer instanceof Answer.Read;
-  }
-
   private void note(Entry mine, String text) {
     if (!text.isEmpty()) {
       add(mine, new Event.Noted(text));
@@ -244,15 +240,15 @@ public final class Meanwhile {
   }
 
   private static String told(Check check, Answer answer) {
-    if (answer instanceof Answer.Read read) {
-      return read.typed();
-    }
-    if (answer instanceof Answer.Chosen chosen) {
-      boolean known = check != null && check.indexOf(chosen.outcome()) >= 0;
-      return known
-          ? check.outcomes().get(check.indexOf(chosen.outcome())).text()
-          : chosen.outcome();
-    }
-    return "cannot be told";
+    return answer.map(
+        chosen -> {
+          boolean known = check != null && check.indexOf(chosen.outcome()) >= 0;
+          return known
+              ? check.outcomes().get(check.indexOf(chosen.outcome())).text()
+              : chosen.outcome();
+        },
+        Answer.Read::typed,
+        () -> "cannot be told",
+        () -> "cannot be told");
   }
 }

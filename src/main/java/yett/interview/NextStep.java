@@ -157,7 +157,7 @@ final class NextStep {
 
     /** A danger that cannot be told is not taken for none. */
     private boolean isTold(Check danger) {
-      return state.latest(danger.id()).map(a -> a.answer() instanceof Answer.Chosen).orElse(false);
+      return state.latest(danger.id()).map(a -> a.answer().choice().isPresent()).orElse(false);
     }
 
     private Optional<Step> settle() {
@@ -376,7 +376,7 @@ final class NextStep {
       return state
           .latest(check)
           .filter(a -> !a.yieldsTo(state.role()))
-          .map(a -> a.answer() instanceof Answer.CannotTell)
+          .map(a -> a.answer().hopeless())
           .orElse(false);
     }
 
@@ -450,10 +450,10 @@ final class NextStep {
       if (last.isEmpty() || last.get().yieldsTo(state.role())) {
         return true;
       }
-      if (last.get().answer() instanceof Answer.CannotTell) {
+      if (last.get().answer().hopeless()) {
         return false;
       }
-      if (last.get().answer() instanceof Answer.NotNow) {
+      if (last.get().answer().putOff()) {
         return alsoPutOff;
       }
       return last.get().epoch() < state.epoch() && touchedSince(check, last.get().event());

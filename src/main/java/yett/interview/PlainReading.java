@@ -20,8 +20,7 @@ final class PlainReading {
   record Told(String check, Answer answer, int epoch, Role by) {
     /** What a caller could not tell, somebody at the gate may be asked. */
     boolean yieldsTo(Role role) {
-      boolean open = answer instanceof Answer.CannotTell || answer instanceof Answer.NotNow;
-      return open && by == Role.CALLER && role != Role.CALLER;
+      return !answer.tells() && by == Role.CALLER && role != Role.CALLER;
     }
   }
 
@@ -94,7 +93,7 @@ final class PlainReading {
   long putOff(String check, Role role) {
     return told.stream()
         .filter(t -> t.check().equals(check) && t.epoch() == epoch)
-        .filter(t -> t.answer() instanceof Answer.NotNow && !t.yieldsTo(role))
+        .filter(t -> t.answer().putOff() && !t.yieldsTo(role))
         .count();
   }
 }

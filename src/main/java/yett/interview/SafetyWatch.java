@@ -98,14 +98,16 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
     Set<String> stops =
         moment.judgement().stops().stream().map(StopNow::stop).collect(Collectors.toSet());
     for (Check check : base.ordinaryChecks().filter(Check::danger).toList()) {
-      Optional<Answer> told = plain.last(check.id()).map(PlainReading.Told::answer);
-      if (told.isPresent() && told.get() instanceof Answer.Chosen c) {
-        require(
-            check.indexOf(c.outcome()) == 0 || !stops.isEmpty(),
-            "%s is %s and nothing stops",
-            check.id(),
-            c.outcome());
-      }
+      plain
+          .last(check.id())
+          .flatMap(told -> told.answer().choice())
+          .ifPresent(
+              outcome ->
+                  require(
+                      check.indexOf(outcome) == 0 || !stops.isEmpty(),
+                      "%s is %s and nothing stops",
+                      check.id(),
+                      outcome));
     }
     if (stops.isEmpty()) {
       require(!(moment.step() instanceof Step.MakeSafe), "made safe with no stop");
@@ -135,7 +137,7 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
         .forEach(
             c ->
                 require(
-                    plain.last(c.id()).map(t -> t.answer() instanceof Answer.Chosen).orElse(false),
+                    plain.last(c.id()).map(t -> t.answer().choice().isPresent()).orElse(false),
                     "%s was not told before %s",
                     c.id(),
                     moment.step()));
@@ -261,18 +263,12 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
     if (step instanceof Step.Ask s) {
       String id = s.check().id();
       require(
-          plain
-              .now(id)
-              .map(t -> t.answer() instanceof Answer.NotNow || t.yieldsTo(role))
-              .orElse(true),
+          plain.now(id).map(t -> t.answer().putOff() || t.yieldsTo(role)).orElse(true),
           "%s was answered already",
           id);
       require(plain.putOff(id, role) < 2, "%s was put off twice", id);
       require(
-          plain
-              .last(id)
-              .map(t -> !(t.answer() instanceof Answer.CannotTell) || t.yieldsTo(role))
-              .orElse(true),
+          plain.last(id).map(t -> !t.answer().hopeless() || t.yieldsTo(role)).orElse(true),
           "%s cannot be told",
           id);
     }

@@ -169,13 +169,10 @@ public final class Sense {
         return;
       }
       doubt(ourCards && !by.may(check.who()), id + " is not for a " + by.word());
-      if (answer instanceof Answer.Chosen chosen) {
-        doubt(check.indexOf(chosen.outcome()) < 0, id + " has no such outcome");
-      } else if (answer instanceof Answer.Read read) {
-        doubt(
-            check.measures().isEmpty() || !isReading(check.measures().get(), read),
-            "it is no reading that " + id + " can have");
-      }
+      answer.choice().ifPresent(c -> doubt(check.indexOf(c) < 0, id + " has no such outcome"));
+      answer
+          .reading()
+          .ifPresent(r -> doubt(!isReading(check, r), "it is no reading that " + id + " can have"));
     }
 
     private void repair(Event.Repaired e, Role by) {
@@ -240,9 +237,11 @@ public final class Sense {
   }
 
   /** The number counts and the text is shown: they must say the same. */
-  private static boolean isReading(Measures measures, Answer.Read read) {
+  private static boolean isReading(Check check, Answer.Read read) {
     return Double.isFinite(read.value())
-        && typed(measures, read.typed())
+        && check
+            .measures()
+            .flatMap(m -> typed(m, read.typed()))
             .filter(v -> Math.abs(v - read.value()) <= SAME * Math.max(1, Math.abs(v)))
             .isPresent();
   }

@@ -20,7 +20,7 @@ public final class WorkTime {
   public static double minutes(Event event, RuleBase base) {
     if (event instanceof Event.Answered e) {
       Check check = base.checks().get(e.check());
-      return check == null || e.answer() instanceof Answer.NotNow ? 0 : check.minutes();
+      return check == null || e.answer().putOff() ? 0 : check.minutes();
     }
     if (event instanceof Event.Repaired e) {
       Repair repair = base.repairs().get(e.repair());

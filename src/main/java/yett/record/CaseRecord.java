@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import yett.interview.Answer;
 import yett.interview.CaseState.Answered;
 import yett.interview.Chance;
 import yett.interview.Entry;
@@ -220,10 +219,9 @@ public final class CaseRecord {
     private void open() {
       List<String> lines = new ArrayList<>();
       for (Answered a : moment.state().answers()) {
-        if (!Wording.told(a.answer()) && !words.isProof(a.check())) {
+        if (!a.answer().tells() && !words.isProof(a.check())) {
           lines.add(
-              (a.answer() instanceof Answer.NotNow ? "Put off: " : "Could not be told: ")
-                  + words.ask(a.check()));
+              (a.answer().putOff() ? "Put off: " : "Could not be told: ") + words.ask(a.check()));
         }
       }
       moment

@@ -246,7 +246,7 @@ public final class HandOverSheet {
           .filter(c -> !c.danger() && onSite(c.onlyIf()))
           .filter(
               c ->
-                  state.latest(c.id()).map(a -> a.answer() instanceof Answer.NotNow).orElse(true)
+                  state.latest(c.id()).map(a -> a.answer().putOff()).orElse(true)
                       || couldNotHere(c))
           .map(Check::id)
           .collect(Collectors.toCollection(LinkedHashSet::new));
@@ -254,10 +254,7 @@ public final class HandOverSheet {
 
     /** Somebody better qualified may find out what this person could not. */
     private boolean couldNotHere(Check check) {
-      return state
-              .latest(check.id())
-              .map(a -> a.answer() instanceof Answer.CannotTell)
-              .orElse(false)
+      return state.latest(check.id()).map(a -> a.answer().hopeless()).orElse(false)
           && state.role() == Role.CALLER;
     }
 
@@ -313,10 +310,10 @@ public final class HandOverSheet {
         return " It could not be done here.";
       }
       Optional<Answer> last = state.latest(id).map(Answered::answer);
-      if (last.filter(Answer.NotNow.class::isInstance).isPresent()) {
+      if (last.filter(Answer::putOff).isPresent()) {
         return " It was put off here.";
       }
-      if (last.filter(Answer.CannotTell.class::isInstance).isPresent()) {
+      if (last.filter(Answer::hopeless).isPresent()) {
         return " It could not be told here.";
       }
       return " It was not reached here.";

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import yett.interview.Answer;
 import yett.interview.CaseState.Answered;
 import yett.interview.Entry;
 import yett.interview.Event;
@@ -61,9 +60,12 @@ final class WorkLines {
     for (Answered a : moment.state().answers()) {
       if (words.isProof(a.check())) {
         String result =
-            a.answer() instanceof Answer.Chosen c
-                ? c.outcome().equals(Check.PASS) ? "PASSED: " : "FAILED: "
-                : "OPEN: ";
+            a.answer()
+                .map(
+                    c -> c.outcome().equals(Check.PASS) ? "PASSED: " : "FAILED: ",
+                    r -> "OPEN: ",
+                    () -> "OPEN: ",
+                    () -> "OPEN: ");
         lines.add(result + words.ask(a.check()) + " " + words.answer(a.check(), a.answer()));
       }
     }

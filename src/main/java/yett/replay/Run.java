@@ -160,13 +160,8 @@ final class Run {
   }
 
   private static String words(Answer answer) {
-    if (answer instanceof Answer.Chosen chosen) {
-      return chosen.outcome();
-    }
-    if (answer instanceof Answer.Read read) {
-      return read.typed();
-    }
-    return answer instanceof Answer.NotNow ? "not-now" : "cannot-tell";
+    return answer.map(
+        Answer.Chosen::outcome, Answer.Read::typed, () -> "cannot-tell", () -> "not-now");
   }
 
   private void work(Step step) {

@@ -94,15 +94,14 @@ public final class Wording {
   /** What a person said, in the words of the card. */
   public String answer(String check, Answer answer) {
     Check card = base.checks().get(check);
-    if (answer instanceof Answer.Chosen chosen) {
-      return outcome(card, chosen.outcome());
-    }
-    if (answer instanceof Answer.Read read) {
-      return card == null || card.measures().isEmpty()
-          ? read.typed()
-          : reading(card.measures().get(), read);
-    }
-    return answer instanceof Answer.NotNow ? "put off" : "could not be told";
+    return answer.map(
+        chosen -> outcome(card, chosen.outcome()),
+        read ->
+            card == null || card.measures().isEmpty()
+                ? read.typed()
+                : reading(card.measures().get(), read),
+        () -> "could not be told",
+        () -> "put off");
   }
 
   private static String outcome(Check check, String outcome) {
@@ -127,7 +126,7 @@ public final class Wording {
       return Optional.empty();
     }
     Optional<Finding> finding = moment.judgement().finding(answered.event());
-    if (answered.answer() instanceof Answer.Read && finding.isEmpty()) {
+    if (answered.answer().reading().isPresent() && finding.isEmpty()) {
       return Optional.of("nothing, for want of a usual range on this gate");
     }
     return finding.map(
@@ -188,11 +187,7 @@ public final class Wording {
   }
 
   private static boolean passed(Moment moment, Check proof) {
-    return moment
-        .state()
-        .answer(proof.id())
-        .filter(a -> a.answer() instanceof Answer.Chosen c && c.outcome().equals(Check.PASS))
-        .isPresent();
+    return moment.state().answer(proof.id()).filter(a -> a.answer().is(Check.PASS)).isPresent();
   }
 
   /** What happened, in a few words. */
@@ -269,10 +264,6 @@ public final class Wording {
   public boolean isProof(String check) {
     Check card = base.checks().get(check);
     return card != null && card.kind() == Check.Kind.PROOF;
-  }
-
-  public static boolean told(Answer answer) {
-    return answer instanceof Answer.Chosen || answer instanceof Answer.Read;
   }
 
   /** An outcome in words: its text, or for a band its name, because its text is a range. */

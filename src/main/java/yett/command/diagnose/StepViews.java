@@ -13,8 +13,6 @@ import yett.belief.Decibans;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.console.Text;
-import yett.interview.Answer;
-import yett.interview.CaseState;
 import yett.interview.Interview;
 import yett.interview.Moment;
 import yett.interview.Outlook;
@@ -352,9 +350,8 @@ public final class StepViews {
     return moment
         .state()
         .latest(check.id())
-        .map(CaseState.Answered::answer)
-        .filter(Answer.Read.class::isInstance)
-        .map(a -> check.measures().orElseThrow().show(((Answer.Read) a).value()) + ", ")
+        .flatMap(a -> a.answer().reading())
+        .map(r -> check.measures().orElseThrow().show(r.value()) + ", ")
         .orElse("");
   }
 
