@@ -23,6 +23,7 @@ import yett.interview.Interview;
 import yett.interview.Interview.RankedCause;
 import yett.interview.Moment;
 import yett.interview.SiteFacts;
+import yett.interview.SomeEvents;
 import yett.interview.Step;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
@@ -187,17 +188,31 @@ public final class HandOverSheet {
     private void tried() {
       List<String> lines = new ArrayList<>();
       for (Entry deed : state.deeds()) {
-        if (deed.event() instanceof Event.Repaired e) {
-          lines.add(words.repair(e.repair()) + ": done");
-        } else if (deed.event() instanceof Event.Retested e) {
-          lines.add("Then the gate " + e.words() + ".");
-        }
+        deed.event().accept(deeds).ifPresent(lines::add);
       }
       state.declined().keySet().stream()
           .sorted()
           .forEach(r -> lines.add(words.repair(r) + ": could not be done"));
       page.list("What was tried", lines);
     }
+
+    private final SomeEvents<Optional<String>> deeds =
+        new SomeEvents<>() {
+          @Override
+          public Optional<String> repaired(Event.Repaired event) {
+            return Optional.of(words.repair(event.repair()) + ": done");
+          }
+
+          @Override
+          public Optional<String> retested(Event.Retested event) {
+            return Optional.of("Then the gate " + event.words() + ".");
+          }
+
+          @Override
+          public Optional<String> other(Event event) {
+            return Optional.empty();
+          }
+        };
 
     private void next() {
       page.heading("What comes next");
