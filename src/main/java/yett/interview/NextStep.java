@@ -495,11 +495,11 @@ final class NextStep {
     private Step ready(Collection<String> needs, Step then) {
       Planner.Change change = planner.change(state.setUps(), needs);
       if (!change.leave().isEmpty()) {
-        return new Step.Leave(base.setUps().get(change.leave().get(0)), card(then), purpose(then));
+        return new Step.Leave(base.setUps().get(change.leave().get(0)), then.card(), purpose(then));
       }
       if (!change.enter().isEmpty()) {
         SetUp setUp = base.setUps().get(change.enter().get(0));
-        return new Step.Enter(setUp, base.cautionsFor(setUp.hazards()), card(then), purpose(then));
+        return new Step.Enter(setUp, base.cautionsFor(setUp.hazards()), then.card(), purpose(then));
       }
       return then;
     }
@@ -512,13 +512,6 @@ final class NextStep {
           .reduce((a, b) -> b)
           .<Step>map(s -> new Step.Leave(s, "", "the case closes"))
           .orElse(then);
-    }
-
-    private static String card(Step then) {
-      if (then instanceof Step.Ask ask) {
-        return ask.check().id();
-      }
-      return then instanceof Step.Mend mend ? mend.repair().id() : "";
     }
 
     private static String purpose(Step then) {

@@ -56,6 +56,16 @@ public sealed interface Step {
 
   <R> R accept(Visitor<R> visitor);
 
+  /** Id of the check or repair that it is about; empty for any other step. */
+  default String card() {
+    return "";
+  }
+
+  /** What the choice was between, where the plan chose it. */
+  default Optional<Advice> advice() {
+    return Optional.empty();
+  }
+
   /** Is any of these so? One answer for all of them: dangers come before everything else. */
   record AskDangers(List<Check> dangers) implements Step {
     @Override
@@ -106,6 +116,11 @@ public sealed interface Step {
       String occasion)
       implements Step {
     @Override
+    public String card() {
+      return check.id();
+    }
+
+    @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.ask(this);
     }
@@ -152,6 +167,16 @@ public sealed interface Step {
    */
   record Mend(Repair repair, List<Caution> cautions, Optional<Advice> plan, String occasion)
       implements Step {
+    @Override
+    public String card() {
+      return repair.id();
+    }
+
+    @Override
+    public Optional<Advice> advice() {
+      return plan;
+    }
+
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.mend(this);
