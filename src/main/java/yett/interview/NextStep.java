@@ -5,7 +5,6 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -201,13 +200,10 @@ final class NextStep {
       if (!isCall() || checks.isEmpty() || askedOnCall() >= MOST_FOR_A_VISIT) {
         return Optional.empty();
       }
-      Map<String, String> site = sites.answers(state.site());
+      Site site = sites.site(state.site());
       Set<String> repairs =
           base.repairs().values().stream()
-              .filter(
-                  r ->
-                      r.onlyIf().entrySet().stream()
-                          .allMatch(c -> c.getValue().contains(site.get(c.getKey()))))
+              .filter(site::allows)
               .map(Repair::id)
               .collect(Collectors.toCollection(LinkedHashSet::new));
       Advice advice =

@@ -21,4 +21,4 @@ public record SiteQuestion(
     String why,
     Map<String, List<String>> onlyIf,
     String source)
-    implements Card {}
+    implements SiteCard {}

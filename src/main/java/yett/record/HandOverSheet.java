@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
@@ -22,6 +21,7 @@ import yett.interview.Expertise;
 import yett.interview.Interview;
 import yett.interview.Interview.RankedCause;
 import yett.interview.Moment;
+import yett.interview.Site;
 import yett.interview.SiteFacts;
 import yett.interview.SomeEvents;
 import yett.interview.Step;
@@ -64,14 +64,14 @@ public final class HandOverSheet {
   private final class Page {
     private final Moment moment;
     private final CaseState state;
-    private final Map<String, String> site;
+    private final Site site;
     private final double[] remaining;
     private final Markdown page = new Markdown();
 
     Page(Moment moment) {
       this.moment = moment;
       this.state = moment.state();
-      this.site = new SiteFacts(base).answers(state.site());
+      this.site = new SiteFacts(base).site(state.site());
       this.remaining = moment.belief().remaining();
     }
 
@@ -165,13 +165,14 @@ public final class HandOverSheet {
       List<String> lines = new ArrayList<>();
       state.complaints().orElse(List.of()).forEach(c -> lines.add(words.complaint(c)));
       state.histories().orElse(List.of()).forEach(h -> lines.add("Lately: " + words.history(h)));
-      site.forEach(
-          (id, answer) -> {
-            if (answer.equals(state.site().get(id))) {
-              var question = base.siteQuestions().get(id);
-              lines.add(question.name() + ": " + Wording.site(question, answer));
-            }
-          });
+      site.answers()
+          .forEach(
+              (id, answer) -> {
+                if (answer.equals(state.site().get(id))) {
+                  var question = base.siteQuestions().get(id);
+                  lines.add(question.name() + ": " + Wording.site(question, answer));
+                }
+              });
       page.list("What was reported", lines);
     }
 
@@ -258,7 +259,7 @@ public final class HandOverSheet {
 
     private Set<String> openChecks() {
       return base.ordinaryChecks()
-          .filter(c -> !c.danger() && onSite(c.onlyIf()))
+          .filter(c -> !c.danger() && site.allows(c))
           .filter(
               c ->
                   state.latest(c.id()).map(a -> a.answer().putOff()).orElse(true)
@@ -281,13 +282,9 @@ public final class HandOverSheet {
         }
       }
       return base.repairs().values().stream()
-          .filter(r -> !done.contains(r.id()) && onSite(r.onlyIf()))
+          .filter(r -> !done.contains(r.id()) && site.allows(r))
           .map(Repair::id)
           .collect(Collectors.toCollection(LinkedHashSet::new));
-    }
-
-    private boolean onSite(Map<String, List<String>> onlyIf) {
-      return onlyIf.entrySet().stream().allMatch(c -> c.getValue().contains(site.get(c.getKey())));
     }
 
     private String check(Check check) {
