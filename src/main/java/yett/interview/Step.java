@@ -113,7 +113,7 @@ public sealed interface Step {
       List<Caution> cautions,
       Optional<Expectation> expectation,
       Optional<Advice> advice,
-      String occasion)
+      Occasion occasion)
       implements Step {
     @Override
     public String card() {
@@ -129,13 +129,12 @@ public sealed interface Step {
   /**
    * A set-up to enter: its cautions, then its steps to confirm in order.
    *
-   * @param next id of the check or repair it is entered for; empty if for none
-   * @param purpose the same in a few words
+   * @param purpose what it is entered for
    */
-  record Enter(SetUp setUp, List<Caution> cautions, String next, String purpose) implements Step {
+  record Enter(SetUp setUp, List<Caution> cautions, Purpose purpose) implements Step {
     /** The event that says that it was entered. */
     public Event done() {
-      return new Event.SetUpEntered(setUp.id(), next);
+      return new Event.SetUpEntered(setUp.id(), purpose.card());
     }
 
     @Override
@@ -147,13 +146,12 @@ public sealed interface Step {
   /**
    * A set-up to leave; its steps are confirmed in order.
    *
-   * @param next id of the check or repair it is left for; empty if for none
-   * @param purpose the same in a few words
+   * @param purpose what it is left for
    */
-  record Leave(SetUp setUp, String next, String purpose) implements Step {
+  record Leave(SetUp setUp, Purpose purpose) implements Step {
     /** The event that says that it was left. */
     public Event done() {
-      return new Event.SetUpLeft(setUp.id(), next);
+      return new Event.SetUpLeft(setUp.id(), purpose.card());
     }
 
     @Override
@@ -165,7 +163,7 @@ public sealed interface Step {
   /**
    * @param plan the repairs in order, this one first; empty for work that a repair entails
    */
-  record Mend(Repair repair, List<Caution> cautions, Optional<Advice> plan, String occasion)
+  record Mend(Repair repair, List<Caution> cautions, Optional<Advice> plan, Occasion occasion)
       implements Step {
     @Override
     public String card() {
@@ -220,7 +218,7 @@ public sealed interface Step {
    *
    * @param ending how the case would close
    */
-  record HandOver(Ending ending, String because) implements Step {
+  record HandOver(Ending ending, HandOverReason because) implements Step {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.handOver(this);

@@ -11,6 +11,7 @@ import yett.interview.SomeSteps;
 import yett.interview.Step;
 import yett.plan.Advice;
 import yett.replay.Reasons;
+import yett.wording.StepWords;
 
 /** Tells what the plan would do next, knowing what the trainee knows. */
 final class Compass {
@@ -95,7 +96,8 @@ final class Compass {
 
         @Override
         public Best handOver(Step.HandOver step) {
-          return new Best(HAND_OVER, "Hand over", step.because(), Optional.empty());
+          return new Best(
+              HAND_OVER, "Hand over", StepWords.because(step.because()), Optional.empty());
         }
 
         @Override

@@ -18,6 +18,7 @@ import yett.interview.Ending;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Expertise;
+import yett.interview.HandOverReason;
 import yett.interview.Interview;
 import yett.interview.Interview.RankedCause;
 import yett.interview.Moment;
@@ -32,6 +33,7 @@ import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.plan.Advice;
 import yett.plan.Planner;
+import yett.wording.StepWords;
 import yett.wording.Wording;
 
 /**
@@ -103,15 +105,13 @@ public final class HandOverSheet {
     /** As it was said when the case closed, or as it would be now. */
     private String because() {
       if (moment.step() instanceof Step.HandOver step) {
-        return ": " + step.because();
+        return ": " + StepWords.because(step.because());
       }
       if (state.gaveUp().isPresent()) {
         return ": " + state.gaveUp().get();
       }
       return state.closed().filter(Ending.HANDED_OVER::equals).isPresent()
-          ? ": no check or repair that is open to "
-              + Wording.aPerson(state.role())
-              + " is worth its cost any more"
+          ? ": " + StepWords.because(new HandOverReason.NothingLeft(state.role()))
           : "";
     }
 

@@ -12,6 +12,7 @@ import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Interview;
 import yett.interview.Moment;
+import yett.interview.Purpose;
 import yett.interview.SafetyWatch;
 import yett.interview.Step;
 import yett.interview.UnsafeStep;
@@ -26,6 +27,7 @@ import yett.replay.Replayed.Mended;
 import yett.replay.Replayed.Proved;
 import yett.replay.Replayed.Why;
 import yett.rules.Conclusion.Contradiction;
+import yett.wording.StepWords;
 
 /** One run of one case: asks, hears the witness, writes down. */
 final class Run {
@@ -213,7 +215,7 @@ final class Run {
 
     @Override
     public Runnable handOver(Step.HandOver step) {
-      return () -> close(step.ending(), step.because());
+      return () -> close(step.ending(), StepWords.because(step.because()));
     }
 
     @Override
@@ -233,8 +235,9 @@ final class Run {
     }
   }
 
-  private void setUp(String kind, SetUp setUp, String purpose, Event event) {
-    begin(kind, setUp.id(), setUp.name(), Why.of("next: " + purpose), "confirmed", false, event);
+  private void setUp(String kind, SetUp setUp, Purpose purpose, Event event) {
+    Why why = Why.of("next: " + new StepWords(base).purpose(purpose));
+    begin(kind, setUp.id(), setUp.name(), why, "confirmed", false, event);
   }
 
   private void site() {

@@ -17,6 +17,7 @@ import yett.interview.Ending;
 import yett.interview.Event;
 import yett.interview.Moment;
 import yett.interview.Step;
+import yett.wording.StepWords;
 
 /** What a caller does, told to them step by step, and how a call ends. */
 public final class CallDeeds {
@@ -138,7 +139,7 @@ public final class CallDeeds {
             ? Block.signal(SignalWord.DANGER, urgency)
             : Block.paragraph(Text.strong(urgency)));
     if (!emergency) {
-      blocks.add(Block.paragraph(StepViews.capital(step.because()) + "."));
+      blocks.add(Block.paragraph(StepViews.capital(StepWords.because(step.because())) + "."));
       blocks.add(sitting.views().bars(moment, 4));
       blocks.add(
           Block.rows(

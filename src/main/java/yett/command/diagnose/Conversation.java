@@ -21,6 +21,7 @@ import yett.interview.Trail;
 import yett.knowledge.Check;
 import yett.knowledge.History;
 import yett.knowledge.Role;
+import yett.wording.StepWords;
 
 /** Leads a person through a case at a console, until it is closed or put aside. */
 public final class Conversation {
@@ -380,7 +381,8 @@ public final class Conversation {
 
   private void handOver(Step.HandOver step) {
     sitting.show(
-        Block.heading("Hand over"), Block.paragraph(StepViews.capital(step.because()) + "."));
+        Block.heading("Hand over"),
+        Block.paragraph(StepViews.capital(StepWords.because(step.because())) + "."));
     if (step.ending() != Ending.MADE_SAFE) {
       sitting.show(sitting.views().bars(sitting.moment(), 4));
     }

@@ -24,6 +24,7 @@ import yett.knowledge.RuleBase;
 import yett.plan.Advice;
 import yett.rules.Conclusion.Odds;
 import yett.wording.Figures;
+import yett.wording.StepWords;
 import yett.wording.Wording;
 
 /** Why this question, what is believed, and how it came to that. */
@@ -129,7 +130,7 @@ public final class ReasonViews {
           Block.paragraph(
               check.kind() == Check.Kind.PROOF
                   ? "No gate returns to service before this is proved (" + check.source() + ")."
-                  : StepViews.capital(ask.occasion()) + "."));
+                  : StepViews.capital(StepWords.occasion(ask.occasion())) + "."));
       return blocks;
     }
     Belief belief = moment.belief();
@@ -204,7 +205,7 @@ public final class ReasonViews {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading("Why this repair"));
     if (mend.plan().isEmpty()) {
-      blocks.add(Block.paragraph(StepViews.capital(mend.occasion()) + "."));
+      blocks.add(Block.paragraph(StepViews.capital(StepWords.occasion(mend.occasion())) + "."));
       return blocks;
     }
     Advice plan = mend.plan().get();
