@@ -25,6 +25,7 @@ import yett.interview.Event;
 import yett.interview.Expertise;
 import yett.interview.Interview;
 import yett.interview.Moment;
+import yett.interview.Site;
 import yett.interview.SiteFacts;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
@@ -67,7 +68,7 @@ public final class Dispatcher {
    */
   public DispatchSheet sheet(Moment moment, String caseId, String gate) {
     CaseState state = moment.state();
-    Map<String, String> site = new SiteFacts(base).answers(state.site());
+    Site site = new SiteFacts(base).site(state.site());
     List<Scenario> scenarios = new Scenarios(base, site).of(moment.belief());
     List<String> stops = moment.judgement().stops().stream().map(s -> s.stop()).distinct().toList();
     List<String> dangers = stops.stream().map(s -> base.stops().get(s).name()).toList();
@@ -78,7 +79,7 @@ public final class Dispatcher {
         at.toString(),
         state.closed().map(e -> e.words()).orElse("open"),
         Urgencies.of(dangers, pressing(state), at, zone),
-        siteKnown(state, site),
+        siteKnown(state, site.answers()),
         dangers,
         believed(moment),
         new VisitTime(base, first(moment, site), proofs(site)).of(scenarios),
@@ -137,17 +138,17 @@ public final class Dispatcher {
     return new Believed(id, name, of, Chance.of(of).words());
   }
 
-  private List<Check> first(Moment moment, Map<String, String> site) {
+  private List<Check> first(Moment moment, Site site) {
     CaseState state = moment.state();
     Set<String> checks =
         base.ordinaryChecks()
-            .filter(c -> !c.danger() && isHere(c.onlyIf(), site))
+            .filter(c -> !c.danger() && site.allows(c))
             .filter(c -> state.latest(c.id()).map(a -> a.yieldsTo(Role.TECHNICIAN)).orElse(true))
             .map(Check::id)
             .collect(Collectors.toCollection(LinkedHashSet::new));
     Set<String> repairs =
         base.repairs().values().stream()
-            .filter(r -> isHere(r.onlyIf(), site))
+            .filter(r -> site.allows(r))
             .map(Repair::id)
             .collect(Collectors.toCollection(LinkedHashSet::new));
     Advice advice =
@@ -160,12 +161,8 @@ public final class Dispatcher {
         .toList();
   }
 
-  private List<Check> proofs(Map<String, String> site) {
-    return base.proofs().stream().filter(p -> isHere(p.onlyIf(), site)).toList();
-  }
-
-  private static boolean isHere(Map<String, List<String>> onlyIf, Map<String, String> site) {
-    return onlyIf.entrySet().stream().allMatch(c -> c.getValue().contains(site.get(c.getKey())));
+  private List<Check> proofs(Site site) {
+    return base.proofs().stream().filter(p -> site.allows(p)).toList();
   }
 
   private static double electrician(List<Scenario> scenarios) {
@@ -178,11 +175,11 @@ public final class Dispatcher {
   }
 
   /** An instrument is needed where a cause is there that a reading with it would show. */
-  private List<Item> instruments(Moment moment, Map<String, String> site) {
+  private List<Item> instruments(Moment moment, Site site) {
     List<String> ids = moment.belief().model().positions();
     Map<String, Set<String>> shown = new HashMap<>();
     base.ordinaryChecks()
-        .filter(c -> c.measured() && isHere(c.onlyIf(), site))
+        .filter(c -> c.measured() && site.allows(c))
         .forEach(
             c ->
                 c.likelihood()
@@ -227,14 +224,14 @@ public final class Dispatcher {
   }
 
   private static String answer(Check check, Answer answer) {
-    if (answer instanceof Answer.Chosen chosen) {
-      int at = check.indexOf(chosen.outcome());
-      return at < 0 ? chosen.outcome() : check.outcomes().get(at).text();
-    }
-    if (answer instanceof Answer.Read read) {
-      return read.typed();
-    }
-    return answer instanceof Answer.NotNow ? "could not get there" : "could not tell";
+    return answer.map(
+        chosen -> {
+          int at = check.indexOf(chosen.outcome());
+          return at < 0 ? chosen.outcome() : check.outcomes().get(at).text();
+        },
+        Answer.Read::typed,
+        () -> "could not tell",
+        () -> "could not get there");
   }
 
   private List<String> cautions(List<Scenario> scenarios) {

@@ -122,16 +122,16 @@ public final class Interview implements AutoCloseable {
     if (!expertise.base().checks().containsKey(a.check())) {
       return Optional.empty(); // the check has left the rule base since the case was begun
     }
-    if (a.answer() instanceof Answer.Chosen chosen) {
-      return Optional.of(
-          new Fact.Given(
-              a.check(), chosen.outcome(), Double.NaN, false, a.by(), a.event(), a.epoch()));
-    }
-    if (a.answer() instanceof Answer.Read read) {
-      return Optional.of(
-          new Fact.Given(a.check(), "", read.value(), true, a.by(), a.event(), a.epoch()));
-    }
-    return Optional.empty();
+    return a.answer()
+        .map(
+            c -> Optional.of(fact(a, c.outcome(), Double.NaN, false)),
+            r -> Optional.of(fact(a, "", r.value(), true)),
+            Optional::empty,
+            Optional::empty);
+  }
+
+  private static Fact fact(CaseState.Answered a, String outcome, double value, boolean measured) {
+    return new Fact.Given(a.check(), outcome, value, measured, a.by(), a.event(), a.epoch());
   }
 
   /**

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
@@ -19,10 +18,13 @@ import yett.interview.Ending;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Expertise;
+import yett.interview.HandOverReason;
 import yett.interview.Interview;
 import yett.interview.Interview.RankedCause;
 import yett.interview.Moment;
+import yett.interview.Site;
 import yett.interview.SiteFacts;
+import yett.interview.SomeEvents;
 import yett.interview.Step;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
@@ -31,6 +33,7 @@ import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.plan.Advice;
 import yett.plan.Planner;
+import yett.wording.StepWords;
 import yett.wording.Wording;
 
 /**
@@ -63,14 +66,14 @@ public final class HandOverSheet {
   private final class Page {
     private final Moment moment;
     private final CaseState state;
-    private final Map<String, String> site;
+    private final Site site;
     private final double[] remaining;
     private final Markdown page = new Markdown();
 
     Page(Moment moment) {
       this.moment = moment;
       this.state = moment.state();
-      this.site = new SiteFacts(base).answers(state.site());
+      this.site = new SiteFacts(base).site(state.site());
       this.remaining = moment.belief().remaining();
     }
 
@@ -102,15 +105,13 @@ public final class HandOverSheet {
     /** As it was said when the case closed, or as it would be now. */
     private String because() {
       if (moment.step() instanceof Step.HandOver step) {
-        return ": " + step.because();
+        return ": " + StepWords.because(step.because());
       }
       if (state.gaveUp().isPresent()) {
         return ": " + state.gaveUp().get();
       }
       return state.closed().filter(Ending.HANDED_OVER::equals).isPresent()
-          ? ": no check or repair that is open to "
-              + Wording.aPerson(state.role())
-              + " is worth its cost any more"
+          ? ": " + StepWords.because(new HandOverReason.NothingLeft(state.role()))
           : "";
     }
 
@@ -164,13 +165,14 @@ public final class HandOverSheet {
       List<String> lines = new ArrayList<>();
       state.complaints().orElse(List.of()).forEach(c -> lines.add(words.complaint(c)));
       state.histories().orElse(List.of()).forEach(h -> lines.add("Lately: " + words.history(h)));
-      site.forEach(
-          (id, answer) -> {
-            if (answer.equals(state.site().get(id))) {
-              var question = base.siteQuestions().get(id);
-              lines.add(question.name() + ": " + Wording.site(question, answer));
-            }
-          });
+      site.answers()
+          .forEach(
+              (id, answer) -> {
+                if (answer.equals(state.site().get(id))) {
+                  var question = base.siteQuestions().get(id);
+                  lines.add(question.name() + ": " + Wording.site(question, answer));
+                }
+              });
       page.list("What was reported", lines);
     }
 
@@ -187,17 +189,31 @@ public final class HandOverSheet {
     private void tried() {
       List<String> lines = new ArrayList<>();
       for (Entry deed : state.deeds()) {
-        if (deed.event() instanceof Event.Repaired e) {
-          lines.add(words.repair(e.repair()) + ": done");
-        } else if (deed.event() instanceof Event.Retested e) {
-          lines.add("Then the gate " + e.words() + ".");
-        }
+        deed.event().accept(deeds).ifPresent(lines::add);
       }
       state.declined().keySet().stream()
           .sorted()
           .forEach(r -> lines.add(words.repair(r) + ": could not be done"));
       page.list("What was tried", lines);
     }
+
+    private final SomeEvents<Optional<String>> deeds =
+        new SomeEvents<>() {
+          @Override
+          public Optional<String> repaired(Event.Repaired event) {
+            return Optional.of(words.repair(event.repair()) + ": done");
+          }
+
+          @Override
+          public Optional<String> retested(Event.Retested event) {
+            return Optional.of("Then the gate " + event.words() + ".");
+          }
+
+          @Override
+          public Optional<String> other(Event event) {
+            return Optional.empty();
+          }
+        };
 
     private void next() {
       page.heading("What comes next");
@@ -243,10 +259,10 @@ public final class HandOverSheet {
 
     private Set<String> openChecks() {
       return base.ordinaryChecks()
-          .filter(c -> !c.danger() && onSite(c.onlyIf()))
+          .filter(c -> !c.danger() && site.allows(c))
           .filter(
               c ->
-                  state.latest(c.id()).map(a -> a.answer() instanceof Answer.NotNow).orElse(true)
+                  state.latest(c.id()).map(a -> a.answer().putOff()).orElse(true)
                       || couldNotHere(c))
           .map(Check::id)
           .collect(Collectors.toCollection(LinkedHashSet::new));
@@ -254,10 +270,7 @@ public final class HandOverSheet {
 
     /** Somebody better qualified may find out what this person could not. */
     private boolean couldNotHere(Check check) {
-      return state
-              .latest(check.id())
-              .map(a -> a.answer() instanceof Answer.CannotTell)
-              .orElse(false)
+      return state.latest(check.id()).map(a -> a.answer().hopeless()).orElse(false)
           && state.role() == Role.CALLER;
     }
 
@@ -269,13 +282,9 @@ public final class HandOverSheet {
         }
       }
       return base.repairs().values().stream()
-          .filter(r -> !done.contains(r.id()) && onSite(r.onlyIf()))
+          .filter(r -> !done.contains(r.id()) && site.allows(r))
           .map(Repair::id)
           .collect(Collectors.toCollection(LinkedHashSet::new));
-    }
-
-    private boolean onSite(Map<String, List<String>> onlyIf) {
-      return onlyIf.entrySet().stream().allMatch(c -> c.getValue().contains(site.get(c.getKey())));
     }
 
     private String check(Check check) {
@@ -313,10 +322,10 @@ public final class HandOverSheet {
         return " It could not be done here.";
       }
       Optional<Answer> last = state.latest(id).map(Answered::answer);
-      if (last.filter(Answer.NotNow.class::isInstance).isPresent()) {
+      if (last.filter(Answer::putOff).isPresent()) {
         return " It was put off here.";
       }
-      if (last.filter(Answer.CannotTell.class::isInstance).isPresent()) {
+      if (last.filter(Answer::hopeless).isPresent()) {
         return " It could not be told here.";
       }
       return " It was not reached here.";

@@ -128,10 +128,10 @@ class WorkbenchTest {
       } else if (step instanceof Step.Enter s) {
         assertThat(bench.refused(s.setUp())).isEmpty();
         bench.enter(s.setUp());
-        intend(bench, s.next());
+        intend(bench, s.purpose().card());
       } else if (step instanceof Step.Leave s) {
         bench.leave(s.setUp());
-        intend(bench, s.next());
+        intend(bench, s.purpose().card());
       } else if (step instanceof Step.Ask s) {
         assertThat(bench.refused(s.check())).isEmpty();
         bench.ask(s.check());

@@ -13,6 +13,8 @@ import yett.console.Input;
 import yett.interview.Answer;
 import yett.interview.Ending;
 import yett.interview.Event;
+import yett.interview.Occasion;
+import yett.interview.Purpose;
 import yett.interview.Step;
 import yett.knowledge.Check;
 import yett.knowledge.Names;
@@ -230,7 +232,11 @@ public final class PracticeTable {
         views
             .steps()
             .mend(
-                new Step.Mend(repair, base.cautionsFor(repair.hazards()), Optional.empty(), ""),
+                new Step.Mend(
+                    repair,
+                    base.cautionsFor(repair.hazards()),
+                    Optional.empty(),
+                    Occasion.of(Occasion.Kind.WORTH)),
                 bench.moment()));
     if (line("\"done\" to do it, Enter to leave it").equalsIgnoreCase("done")) {
       bench.repair(repair);
@@ -242,7 +248,7 @@ public final class PracticeTable {
 
   private void setUp(SetUp setUp) {
     if (bench.moment().state().setUps().contains(setUp.id())) {
-      console.show(views.steps().leave(new Step.Leave(setUp, "", "what comes next")));
+      console.show(views.steps().leave(new Step.Leave(setUp, Purpose.of(Purpose.Kind.OPEN))));
       if (done()) {
         bench.leave(setUp);
       }
@@ -255,7 +261,8 @@ public final class PracticeTable {
         views
             .steps()
             .entering(
-                new Step.Enter(setUp, base.cautionsFor(setUp.hazards()), "", "what comes next")));
+                new Step.Enter(
+                    setUp, base.cautionsFor(setUp.hazards()), Purpose.of(Purpose.Kind.OPEN))));
     line("Enter when these are read");
     console.show(Block.numbered(setUp.enter()));
     if (done()) {

@@ -158,12 +158,11 @@ public final class PracticeViews {
   }
 
   public static String answer(Check check, Answer answer) {
-    if (answer instanceof Answer.Read read) {
-      return read.typed();
-    }
-    return answer instanceof Answer.Chosen chosen
-        ? Wording.meaning(check, chosen.outcome())
-        : "it cannot be told";
+    return answer.map(
+        chosen -> Wording.meaning(check, chosen.outcome()),
+        Answer.Read::typed,
+        () -> "it cannot be told",
+        () -> "it cannot be told");
   }
 
   public List<Block> usual(Moment moment, Optional<Check> last) {
