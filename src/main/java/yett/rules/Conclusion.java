@@ -48,6 +48,12 @@ public sealed interface Conclusion {
 
   /** Two answers that cannot both be right; events in the order given. */
   record Contradiction(long first, long second, Reason reason) implements Conclusion {
+    /** Between two answers, whichever was given first. */
+    public static Contradiction between(Fact.Given one, Fact.Given other, Reason reason) {
+      return new Contradiction(
+          Math.min(one.event(), other.event()), Math.max(one.event(), other.event()), reason);
+    }
+
     @Override
     public String about() {
       return first + " " + second;

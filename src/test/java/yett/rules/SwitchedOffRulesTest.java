@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -75,8 +74,8 @@ class SwitchedOffRulesTest {
   }
 
   @Test
-  void rules_that_protect_people_stay_on() throws IOException {
-    List<String> rules = new ArrayList<>(Rules.of("stops.drl"));
+  void rules_that_protect_people_stay_on() {
+    List<String> rules = new ArrayList<>(Rules.of("stops"));
     rules.add("an answer in words means the outcome that it names");
     assertThat(rules).hasSizeGreaterThan(5);
     String all = rules.stream().collect(Collectors.joining("\", \"", "{rule: [\"", "\"]}"));
