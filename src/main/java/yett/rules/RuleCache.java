@@ -47,7 +47,8 @@ public final class RuleCache {
           Conclusion.class,
           Reason.class,
           Interpretation.class,
-          UsualRange.class,
+          Row.class,
+          Grounds.class,
           SiteValues.class,
           Say.class,
           Cause.class,
@@ -127,10 +128,10 @@ public final class RuleCache {
     }
   }
 
-  /** All that the compiler sees: rule files as they are, and one rule of the program. */
+  /** All that the compiler sees: rule files as they are, and the program's own for tables. */
   static SortedMap<String, String> sources(RuleBase base) {
     SortedMap<String, String> sources = new TreeMap<>(base.rules());
-    sources.put("/tables.drl", DecisionTables.RULE); // no name in a rule base begins so
+    sources.put("/tables.drl", DecisionTables.RULES); // no name in a rule base begins so
     return sources;
   }
 

@@ -34,6 +34,8 @@ import yett.knowledge.KnowledgeException;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 import yett.rules.Conclusion.Expectation;
+
+import yett.rules.Row.UsualRange;
 import yett.rules.Rules.Example;
 import yett.testing.Size;
 
@@ -130,20 +132,20 @@ class DecisionTablesTest extends ShownByExamples {
   void a_workbook_says_the_same_as_the_text() {
     String csv =
         HEADING + ROW + "s,busiest-hour,not class-i,4 m to 6 m,1,20,so,it is so,from memory\n";
-    List<UsualRange> text = DecisionTables.ranges(with("x.table.csv", csv));
-    assertThat(DecisionTables.ranges(with("x.table.xlsx", workbook(csv)))).isEqualTo(text);
-    UsualRange second = text.get(1);
+    List<yett.rules.Row> text = DecisionTables.rows(with("x.table.csv", csv));
+    assertThat(DecisionTables.rows(with("x.table.xlsx", workbook(csv)))).isEqualTo(text);
+    UsualRange second = (UsualRange) text.get(1);
     assertThat(second.expectation())
         .isEqualTo(
             new Expectation(
                 "busiest-hour", 1, 20, "so", new Reason("s", "it is so", "from memory")));
-    assertThat(second.conditions()).isEqualTo(2);
-    assertThat(second.meets(Fact.Site.chosen("usage-class", "class-ii"))).isTrue();
-    assertThat(second.meets(Fact.Site.chosen("usage-class", "class-i"))).isFalse();
-    assertThat(second.meets(Fact.Site.chosen("supply", "mains"))).isFalse();
-    assertThat(second.meets(Fact.Site.measured("opening", 4000))).isTrue();
-    assertThat(second.meets(Fact.Site.measured("opening", 3999))).isFalse();
-    assertThat(second.meets(Fact.Site.measured("opening", 6000))).isFalse();
+    assertThat(second.conditions()).hasSize(2);
+    assertThat(second.concerns(Fact.Site.chosen("usage-class", "class-ii"))).isTrue();
+    assertThat(second.concerns(Fact.Site.chosen("usage-class", "class-i"))).isFalse();
+    assertThat(second.concerns(Fact.Site.chosen("supply", "mains"))).isFalse();
+    assertThat(second.concerns(Fact.Site.measured("opening", 4000))).isTrue();
+    assertThat(second.concerns(Fact.Site.measured("opening", 3999))).isFalse();
+    assertThat(second.concerns(Fact.Site.measured("opening", 6000))).isFalse();
   }
 
   @ParameterizedTest
@@ -316,7 +318,7 @@ class DecisionTablesTest extends ShownByExamples {
       cells[column] = quoted;
       String csv = HEADING + String.join(",", cells) + "\n";
       assertThat(problems("x.table.csv", csv)).as(csv).isNotEmpty();
-      assertThatThrownBy(() -> DecisionTables.ranges(with("x.table.csv", csv)))
+      assertThatThrownBy(() -> DecisionTables.rows(with("x.table.csv", csv)))
           .isInstanceOf(KnowledgeException.class);
     }
   }
@@ -335,15 +337,15 @@ class DecisionTablesTest extends ShownByExamples {
           .setCellFormula("WEBSERVICE(\"http://127.0.0.1:9/\")");
       workbook.write(bytes);
       String content = bytes.toString(StandardCharsets.ISO_8859_1);
-      assertThat(DecisionTables.ranges(with("x.table.xlsx", content)))
-          .isEqualTo(DecisionTables.ranges(with("x.table.csv", HEADING + ROW)));
+      assertThat(DecisionTables.rows(with("x.table.xlsx", content)))
+          .isEqualTo(DecisionTables.rows(with("x.table.csv", HEADING + ROW)));
     }
   }
 
   @Test
   void a_table_of_an_add_on_says_where_it_comes_from() {
     AddOn quay = new AddOn("quay", "The \"quay\"", "quay/", List.of(), List.of(), List.of());
-    UsualRange range = DecisionTables.ranges(with("quay/x.table.csv", HEADING + ROW, quay)).get(0);
+    UsualRange range = (UsualRange) DecisionTables.rows(with("quay/x.table.csv", HEADING + ROW, quay)).get(0);
     assertThat(range.reason().source()).isEqualTo("common practice; add-on The \"quay\"");
   }
 
