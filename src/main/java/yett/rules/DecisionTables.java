@@ -75,6 +75,11 @@ public final class DecisionTables {
     return problems;
   }
 
+  /** The rows that have nothing wrong, whatever is wrong with others. */
+  public static List<Row> readable(RuleBase base) {
+    return rows(base, new ArrayList<>()).stream().map(TableRow::row).toList();
+  }
+
   /**
    * What the tables say, without the rows that an add-on has switched off.
    *

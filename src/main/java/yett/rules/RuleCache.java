@@ -48,7 +48,6 @@ public final class RuleCache {
           Reason.class,
           Interpretation.class,
           Row.class,
-          Grounds.class,
           SiteValues.class,
           Say.class,
           Cause.class,

@@ -57,8 +57,7 @@ final class TableReader {
     List<String> titles =
         sheet.columns(row).stream().map(c -> sheet.cell(row, c).orElse("")).toList();
     return RowKind.ALL.stream()
-        .sorted(
-            Comparator.comparing(k -> -k.columns().stream().filter(titles::contains).count()))
+        .sorted(Comparator.comparing(k -> -k.columns().stream().filter(titles::contains).count()))
         .findFirst()
         .orElseThrow();
   }
@@ -88,8 +87,7 @@ final class TableReader {
     }
     needed.stream()
         .filter(c -> !columns.containsKey(c))
-        .forEach(
-            c -> cells(row).problem(c, "the column \"" + c + "\" is missing", "Add it."));
+        .forEach(c -> cells(row).problem(c, "the column \"" + c + "\" is missing", "Add it."));
   }
 
   private void condition(String title, Cells heading) {

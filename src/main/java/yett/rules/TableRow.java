@@ -19,8 +19,7 @@ import yett.rules.Row.UsualRange;
  * @param place where its subject stands, as people find it
  * @param gates what it says of the site, by question
  */
-record TableRow(
-    Row row, String file, int line, String place, Map<SiteQuestion, Accepted> gates) {
+record TableRow(Row row, String file, int line, String place, Map<SiteQuestion, Accepted> gates) {
 
   /** Its name, by which an add-on can switch it off. */
   String rule() {

@@ -34,7 +34,6 @@ import yett.knowledge.KnowledgeException;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 import yett.rules.Conclusion.Expectation;
-
 import yett.rules.Row.UsualRange;
 import yett.rules.Rules.Example;
 import yett.testing.Size;
@@ -345,7 +344,8 @@ class DecisionTablesTest extends ShownByExamples {
   @Test
   void a_table_of_an_add_on_says_where_it_comes_from() {
     AddOn quay = new AddOn("quay", "The \"quay\"", "quay/", List.of(), List.of(), List.of());
-    UsualRange range = (UsualRange) DecisionTables.rows(with("quay/x.table.csv", HEADING + ROW, quay)).get(0);
+    UsualRange range =
+        (UsualRange) DecisionTables.rows(with("quay/x.table.csv", HEADING + ROW, quay)).get(0);
     assertThat(range.reason().source()).isEqualTo("common practice; add-on The \"quay\"");
   }
 
