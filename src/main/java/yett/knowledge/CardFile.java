@@ -124,7 +124,7 @@ public final class CardFile {
   /** Reads all documents; what cannot be parsed is added to the problems. */
   public static List<Document> read(String file, String text, List<Problem> problems) {
     if (!isJson(file)) {
-      Optional<Problem> excess = BoundedText.excess(file, text);
+      Optional<Problem> excess = LineBounds.excess(file, text);
       if (excess.isPresent()) {
         problems.add(excess.get());
         return List.of();

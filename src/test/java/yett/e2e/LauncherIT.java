@@ -39,6 +39,27 @@ class LauncherIT {
         Visitor.PATIENCE);
   }
 
+  /** Of a part that brings none, the list names the licence. */
+  @Test
+  void the_texts_of_the_licences_lie_beside_the_parts() throws IOException {
+    Path licences = PROGRAM.resolve("licences");
+    String without = Files.readString(licences.resolve("README.txt"));
+    assertThat(licences.resolve("THIRD-PARTY.txt")).content().contains("postgresql", "sqlite-jdbc");
+    try (Stream<Path> parts = Files.list(PROGRAM.resolve("lib"))) {
+      List<String> names =
+          parts.map(p -> p.getFileName().toString().replaceFirst("\\.jar$", "")).toList();
+      assertThat(names)
+          .allSatisfy(
+              name -> {
+                if (!without.contains("\n" + name + "\n")) {
+                  assertThat(licences.resolve(name)).isNotEmptyDirectory();
+                }
+              });
+      assertThat(names.stream().filter(n -> Files.exists(licences.resolve(n))).count())
+          .isGreaterThan(names.size() / 2);
+    }
+  }
+
   /** The same folder elsewhere; the archive of classes is a copy that tests may spoil. */
   private Path moved(String name) throws IOException {
     Path folder = Files.createDirectories(home.resolve(name));

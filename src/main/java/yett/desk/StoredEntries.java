@@ -1,0 +1,62 @@
+package yett.desk;
+
+import java.util.List;
+import java.util.Optional;
+import yett.casebook.StoredEvent;
+import yett.interview.Entry;
+import yett.interview.Event;
+import yett.interview.EventText;
+import yett.knowledge.Role;
+
+/** The events of a case as they stand in the casebook, read for the interview. */
+public final class StoredEntries {
+  private StoredEntries() {}
+
+  /** All of them; those that this version cannot read stand for themselves. */
+  public static List<Entry> readable(List<StoredEvent> stored) {
+    return stored.stream().map(StoredEntries::entry).toList();
+  }
+
+  /** Whoever is unknown to this version of the program counts as one with the fewest rights. */
+  public static Entry entry(StoredEvent e) {
+    Optional<Role> by = by(e.by());
+    Event event =
+        by.flatMap(known -> event(e.body())).orElseGet(() -> new Event.Unread(e.type(), e.body()));
+    return new Entry(e.seq(), e.at(), by.orElse(Role.CALLER), event);
+  }
+
+  /**
+   * @throws IllegalArgumentException if one cannot be read
+   */
+  public static List<Entry> whole(List<StoredEvent> stored) {
+    List<Entry> entries = readable(stored);
+    for (Entry entry : entries) {
+      if (entry.event() instanceof Event.Unread) {
+        throw new IllegalArgumentException("event " + entry.number() + unreadable(entry));
+      }
+    }
+    return entries;
+  }
+
+  /** Why an event could not be read; empty if it could. */
+  public static String unreadable(Entry entry) {
+    if (entry.event() instanceof Event.Unread unread) {
+      return event(unread.text()).isPresent()
+          ? " is by nobody who can answer"
+          : " is nothing that this version of the program knows";
+    }
+    return "";
+  }
+
+  private static Optional<Event> event(String body) {
+    try {
+      return Optional.of(EventText.read(body));
+    } catch (IllegalArgumentException another) {
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<Role> by(String word) {
+    return Role.words().contains(word) ? Optional.of(Role.named(word)) : Optional.empty();
+  }
+}
