@@ -18,7 +18,7 @@ public final class DecisionTables {
   /** The kind of problem when two rows give two ranges for one reading at one gate. */
   public static final String CLASH = "table-clash";
 
-  /** Of the rule for all rows; it stands in no file of a rule base. */
+  /** Of the rules for rows, which stand in no file of a rule base. */
   static final String PACKAGE = "yett.rules.tables";
 
   /** One rule for all rows of a kind, whatever they say. */
@@ -124,7 +124,10 @@ public final class DecisionTables {
   /** Of two rows that clash, the one of an add-on is told, which somebody is working on. */
   private static void clashes(RuleBase base, List<TableRow> all, List<Problem> problems) {
     List<TableRow> rows =
-        all.stream().sorted(Comparator.comparing(row -> isOfAddOn(base, row))).toList();
+        all.stream()
+            .filter(TableRow::givesRange)
+            .sorted(Comparator.comparing(row -> isOfAddOn(base, row)))
+            .toList();
     for (int later = 1; later < rows.size(); later++) {
       TableRow row = rows.get(later);
       rows.subList(0, later).stream()

@@ -26,6 +26,10 @@ record TableRow(Row row, String file, int line, String place, Map<SiteQuestion, 
     return row.reason().rule();
   }
 
+  boolean givesRange() {
+    return row instanceof UsualRange;
+  }
+
   /** What is wrong if an earlier row gives another range for the same reading at the same gate. */
   Optional<Problem> clash(TableRow earlier, Map<String, Check> checks) {
     boolean clashes =
