@@ -17,6 +17,7 @@ import yett.files.OwnFiles;
 import yett.interview.Expertise;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
+import yett.knowledge.ShippedKnowledge;
 
 /**
  * Where cases are worked on: the casebook, the rule base and what is kept beside them. Each is
@@ -95,7 +96,7 @@ public final class Desk implements AutoCloseable {
   public RuleBase base() {
     synchronized (knowing) {
       if (base == null) {
-        base = RuleBase.read(choice.source());
+        base = choice.shipped() ? ShippedKnowledge.ruleBase() : RuleBase.read(choice.source());
       }
       return base;
     }

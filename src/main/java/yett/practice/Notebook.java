@@ -21,7 +21,7 @@ import yett.files.OwnFiles;
  * not in it: what was made up must not count among what happened.
  */
 public final class Notebook {
-  private static final JsonMapper JSON = JsonMapper.builder().build();
+  private static final JsonMapper JSON = JsonMapper.shared();
 
   /** Bytes: more than anybody practises in a life. */
   private static final int LARGEST = 16 << 20;

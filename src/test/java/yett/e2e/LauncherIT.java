@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import yett.knowledge.KnowledgeSource;
 
@@ -225,18 +226,25 @@ class LauncherIT {
   void what_was_deleted_from_the_sources_is_not_in_the_archive() throws IOException {
     try (JarFile jar = new JarFile(PROGRAM.resolve("yett.jar").toFile())) {
       Set<String> packed = jar.stream().map(e -> e.getName()).collect(Collectors.toSet());
-      var cards =
-          JsonMapper.builder()
-              .build()
-              .readTree(jar.getInputStream(jar.getEntry("prepared-knowledge.json")));
-
-      assertThat(new TreeSet<>(cards.propertyNames()))
-          .isEqualTo(KnowledgeSource.folder(Path.of("knowledge")).files().keySet());
+      Set<String> sources = KnowledgeSource.folder(Path.of("knowledge")).files().keySet();
+      assertThat(json(jar, "knowledge-texts.json").propertyNames())
+          .containsExactlyInAnyOrderElementsOf(sources);
+      JsonNode prepared = json(jar, "prepared-knowledge.json");
+      assertThat(prepared.has("fingerprint")).as("the build found nothing wrong").isTrue();
+      assertThat(
+              Stream.of("cards", "rules", "tables")
+                  .flatMap(part -> prepared.get(part).propertyNames().stream()))
+          .containsExactlyInAnyOrderElementsOf(
+              sources.stream().filter(name -> !name.endsWith(".case.yaml")).toList());
       assertThat(packed).noneMatch(name -> name.startsWith("knowledge/"));
       assertThat(below(packed, "shared/")).isEqualTo(files("shared"));
       assertThat(below(packed, "db/")).isEqualTo(files("src/main/resources/db"));
       assertThat(packed.stream().filter(name -> name.endsWith("/models.txt"))).hasSize(1);
     }
+  }
+
+  private static JsonNode json(JarFile jar, String name) throws IOException {
+    return JsonMapper.shared().readTree(jar.getInputStream(jar.getEntry(name)));
   }
 
   private static Set<String> below(Set<String> packed, String folder) {
