@@ -5,6 +5,7 @@ import static yett.worksheet.Tell.tell;
 
 import java.util.List;
 import java.util.Optional;
+import yett.calculation.Conductor;
 import yett.calculation.MainsLoad;
 import yett.quantity.Unit;
 import yett.worksheet.Entries;
@@ -133,7 +134,7 @@ final class FeederVoltage extends Worksheet {
     double share = results.in("share", Unit.PERCENT) / 100;
     Meaning meaning =
         Meaning.of(
-            share > 0.03
+            share > Conductor.ADVISED_DROP
                 ? "The feeder itself loses "
                     + percent(share)
                     + ", more than the advised 3 %: the operator is starved whenever it works."
