@@ -34,7 +34,7 @@ final class CaseReader implements Event.Visitor<Runnable> {
   private boolean cured;
   private int epoch;
   private final Set<List<Long>> kept = new HashSet<>();
-  private final Set<String> madeSafe = new LinkedHashSet<>();
+  private final Map<String, Entry> madeSafe = new LinkedHashMap<>();
   private Optional<Entry> gaveUp = Optional.empty();
   private Optional<String> failedProof = Optional.empty();
   private final List<Entry> notes = new ArrayList<>();
@@ -76,7 +76,7 @@ final class CaseReader implements Event.Visitor<Runnable> {
         cured,
         epoch,
         Set.copyOf(kept),
-        Set.copyOf(madeSafe),
+        Map.copyOf(madeSafe),
         gaveUp
             .filter(g -> g.by() != Role.CALLER || present.orElse(role) == Role.CALLER)
             .map(g -> ((Event.GaveUp) g.event()).why()),
@@ -93,8 +93,8 @@ final class CaseReader implements Event.Visitor<Runnable> {
     };
   }
 
-  /** Is about something earlier; a stop that applies after new word is made safe again. */
-  private Runnable about(Runnable then) {
+  /** Changes what was said before; a danger that it raises anew is made safe anew. */
+  private Runnable again(Runnable then) {
     return beside(
         () -> {
           madeSafe.clear();
@@ -111,14 +111,9 @@ final class CaseReader implements Event.Visitor<Runnable> {
         });
   }
 
-  /** Both: new word, and the case goes on from it. */
-  private Runnable news(Runnable then) {
-    return about(on(then));
-  }
-
   @Override
   public Runnable opened(Event.Opened event) {
-    return news(
+    return on(
         () -> {
           opened = Optional.of(event);
           role = event.role();
@@ -127,12 +122,12 @@ final class CaseReader implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable siteAnswered(Event.SiteAnswered event) {
-    return news(() -> site.put(event.question(), event.answer()));
+    return on(() -> site.put(event.question(), event.answer()));
   }
 
   @Override
   public Runnable siteTaken(Event.SiteTaken event) {
-    return news(
+    return on(
         () -> {
           siteTaken |= entry.by() != Role.CALLER;
           siteTakenByCaller = true;
@@ -151,22 +146,22 @@ final class CaseReader implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable complained(Event.Complained event) {
-    return news(() -> complaints = Optional.of(event.complaints()));
+    return on(() -> complaints = Optional.of(event.complaints()));
   }
 
   @Override
   public Runnable pressed(Event.Pressed event) {
-    return news(() -> pressing = Optional.of(event.pressing()));
+    return on(() -> pressing = Optional.of(event.pressing()));
   }
 
   @Override
   public Runnable happened(Event.Happened event) {
-    return news(() -> histories = Optional.of(event.histories()));
+    return on(() -> histories = Optional.of(event.histories()));
   }
 
   @Override
   public Runnable answered(Event.Answered event) {
-    return news(() -> answer(event));
+    return on(() -> answer(event));
   }
 
   private void answer(Event.Answered event) {
@@ -188,7 +183,7 @@ final class CaseReader implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable setUpEntered(Event.SetUpEntered event) {
-    return news(
+    return on(
         () -> {
           setUps.add(event.setUp());
           intent = Optional.ofNullable(event.next()); // events before this was kept have none
@@ -197,7 +192,7 @@ final class CaseReader implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable setUpLeft(Event.SetUpLeft event) {
-    return news(
+    return on(
         () -> {
           setUps.remove(event.setUp());
           intent = Optional.ofNullable(event.next()); // events before this was kept have none
@@ -206,7 +201,7 @@ final class CaseReader implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable repaired(Event.Repaired event) {
-    return news(() -> repair(event));
+    return on(() -> repair(event));
   }
 
   private void repair(Event.Repaired event) {
@@ -223,7 +218,7 @@ final class CaseReader implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable retested(Event.Retested event) {
-    return news(
+    return on(
         () -> {
           deeds.add(entry);
           retestDue = false;
@@ -233,7 +228,7 @@ final class CaseReader implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable reopened(Event.Reopened event) {
-    return news(
+    return on(
         () -> {
           cured = false;
           failedProof = Optional.empty();
@@ -242,7 +237,7 @@ final class CaseReader implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable kept(Event.Kept event) {
-    return news(() -> kept.add(List.of(event.first(), event.second())));
+    return on(() -> kept.add(List.of(event.first(), event.second())));
   }
 
   @Override
@@ -252,22 +247,32 @@ final class CaseReader implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable retracted(Event.Retracted event) {
-    return about(() -> {});
+    return again(() -> {});
   }
 
   @Override
   public Runnable corrected(Event.Corrected event) {
-    return about(() -> kept.removeIf(pair -> pair.contains(event.event())));
+    return again(() -> kept.removeIf(pair -> pair.contains(event.event())));
   }
 
   @Override
   public Runnable madeSafe(Event.MadeSafe event) {
-    return on(() -> madeSafe.add(event.stop()));
+    return on(
+        () -> {
+          madeSafe.put(event.stop(), entry);
+          event
+              .setUps()
+              .ifPresent(
+                  now -> {
+                    setUps.clear();
+                    setUps.addAll(now);
+                  });
+        });
   }
 
   @Override
   public Runnable gaveUp(Event.GaveUp event) {
-    return news(() -> gaveUp = Optional.of(entry));
+    return on(() -> gaveUp = Optional.of(entry));
   }
 
   @Override

@@ -25,7 +25,7 @@ import yett.knowledge.Role;
  * @param declined repairs that could not be done, with the epoch in which they were declined
  * @param cured whether the last retest succeeded and nothing was repaired or reopened since
  * @param kept confirmed contradictions as pairs of event numbers
- * @param madeSafe stops that were made safe since the last thing that was said or done
+ * @param madeSafe stops that were made safe, each with the last event that says so
  */
 public record CaseState(
     Optional<Event.Opened> opened,
@@ -45,7 +45,7 @@ public record CaseState(
     boolean cured,
     int epoch,
     Set<List<Long>> kept,
-    Set<String> madeSafe,
+    Map<String, Entry> madeSafe,
     Optional<String> gaveUp,
     Optional<String> failedProof,
     List<Entry> notes,

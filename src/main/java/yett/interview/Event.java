@@ -311,10 +311,22 @@ public sealed interface Event {
     }
   }
 
-  /** What a stop asks for was done or passed on. */
-  record MadeSafe(String stop) implements Undoable {
+  /**
+   * What a stop asks for was done or passed on.
+   *
+   * @param setUps what is in force from then on; empty if nothing changed by it
+   */
+  record MadeSafe(
+      String stop, @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<List<String>> setUps)
+      implements Undoable {
     public MadeSafe {
       requireNonNull(stop, "stop");
+      setUps =
+          setUps == null ? Optional.empty() : setUps.map(List::copyOf); // null before it was kept
+    }
+
+    public MadeSafe(String stop) {
+      this(stop, Optional.empty());
     }
 
     @Override

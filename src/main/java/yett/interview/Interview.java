@@ -126,8 +126,15 @@ public final class Interview implements AutoCloseable {
         .map(
             c -> Optional.of(fact(a, c.outcome(), Double.NaN, false)),
             r -> Optional.of(fact(a, "", r.value(), true)),
-            Optional::empty,
+            () -> untold(a),
             Optional::empty);
+  }
+
+  /** Of a danger it counts that nobody could tell. */
+  private Optional<Fact> untold(CaseState.Answered a) {
+    return expertise.base().checks().get(a.check()).danger()
+        ? Optional.of(new Fact.Untold(a.check(), a.event()))
+        : Optional.empty();
   }
 
   private static Fact fact(CaseState.Answered a, String outcome, double value, boolean measured) {

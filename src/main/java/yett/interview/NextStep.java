@@ -1,16 +1,13 @@
 package yett.interview;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import yett.belief.Belief;
-import yett.knowledge.Check;
 import yett.knowledge.Pressing;
 import yett.knowledge.RuleBase;
-import yett.knowledge.Stop;
+import yett.knowledge.SetUp;
 import yett.plan.Advice;
 import yett.plan.Planner;
-import yett.rules.Conclusion.StopNow;
 import yett.rules.Judgement;
 
 /** The order of things: dangers first, then the site, the complaint, checks, repairs, proofs. */
@@ -42,69 +39,37 @@ final class NextStep {
     private final CaseState state;
     private final SetUpSteps steps;
     private final CallPolicy calls;
+    private final FailedProofs failed;
 
     Case(Present present) {
       this.present = present;
       this.state = present.state;
       this.steps = new SetUpSteps(present, planner);
       this.calls = new CallPolicy(present, sites);
+      this.failed = new FailedProofs(present, sites.proofs(state.site()), steps);
     }
 
     Step step() {
       if (state.closed().isPresent()) {
         return new Step.Finished(state.closed().get());
       }
-      if (!present.judgement.stops().isEmpty()) {
-        return stopped();
-      }
-      List<Check> dangers = dangers();
-      if (!dangers.isEmpty()) {
-        return new Step.AskDangers(dangers);
-      }
-      if (state.gaveUp().isPresent()) {
-        return handOver(new HandOverReason.Wanted(state.gaveUp().get()));
-      }
-      return begin().or(this::barred).or(this::settle).orElseGet(this::work);
+      return new Dangers(present)
+          .step()
+          .or(this::wanted)
+          .or(this::begin)
+          .or(this::barred)
+          .or(this::settle)
+          .orElseGet(this::work);
     }
 
+    private Optional<Step> wanted() {
+      return state.gaveUp().map(why -> handOver(new HandOverReason.Wanted(why)));
+    }
+
+    /** A gate whose proof failed is out of service, whoever comes next. */
     private Step handOver(HandOverReason because) {
-      return steps.closing(new Step.HandOver(Ending.HANDED_OVER, because));
-    }
-
-    private Step stopped() {
-      for (StopNow now : stopsInOrder()) {
-        if (!state.madeSafe().contains(now.stop())) {
-          Stop stop = base.stops().get(now.stop());
-          return new Step.MakeSafe(stop, stop.now(state.role()), now.reason().because());
-        }
-      }
-      List<Stop> stops =
-          present.judgement.stops().stream()
-              .map(s -> base.stops().get(s.stop()))
-              .distinct()
-              .toList();
-      return new Step.HandOver(Ending.MADE_SAFE, new HandOverReason.Stopped(stops));
-    }
-
-    /** In the order of the cards: people first. */
-    private List<StopNow> stopsInOrder() {
-      List<String> order = List.copyOf(base.stops().keySet());
-      return present.judgement.stops().stream()
-          .sorted(Comparator.comparingInt(s -> order.indexOf(s.stop())))
-          .toList();
-    }
-
-    private List<Check> dangers() {
-      return base.ordinaryChecks()
-          .filter(Check::danger)
-          .filter(c -> !present.unavailable.contains(c.id()))
-          .filter(c -> !isTold(c))
-          .toList();
-    }
-
-    /** A danger that cannot be told is not taken for none. */
-    private boolean isTold(Check danger) {
-      return state.latest(danger.id()).flatMap(a -> a.answer().choice()).isPresent();
+      Ending ending = failed.isEmpty() ? Ending.HANDED_OVER : Ending.OUT_OF_SERVICE;
+      return steps.leftOutOfUse(new Step.HandOver(ending, because));
     }
 
     /** What is asked before any search. */
@@ -154,15 +119,16 @@ final class NextStep {
         return new Step.DecideFailedProof(base.checks().get(state.failedProof().get()));
       }
       FollowUps followUps = new FollowUps(present, planner, steps);
-      if (state.retestDue()) {
+      if (state.retestDue() && !present.isForbidden(SetUp.GATE_RUNNING)) {
         return followUps.whileHere().orElseGet(steps::retest);
       }
       Choice choice = new Choice(present, adviser, steps);
       if (state.cured()) {
         return followUps.first().or(() -> choice.best(true)).orElseGet(this::proofs);
       }
-      return choice
-          .best(false)
+      return failed
+          .repair()
+          .or(() -> choice.best(false))
           .or(() -> calls.shortenVisit(choice))
           .orElseGet(() -> handOver(new HandOverReason.NothingLeft(state.role())));
     }

@@ -18,6 +18,8 @@ public record Occasion(Kind kind, Optional<Repair> after) {
     AFTER_REPAIR,
     /** It has to pass before the gate returns to service. */
     PROOF,
+    /** A proof failed, and this is what it points to. */
+    FAILED_PROOF,
     /** The gate runs; what may lie behind the fault is looked for. */
     BEHIND,
     /** The gate runs; the fault is kept from coming back. */

@@ -27,7 +27,10 @@ final class PlainReading {
   final List<Told> told = new ArrayList<>();
   final Map<String, String> site = new LinkedHashMap<>();
   final Set<String> inForce = new LinkedHashSet<>();
-  final Set<String> madeSafe = new HashSet<>();
+
+  /** Stops that were made safe, with the number of the event. */
+  final Map<String, Long> madeSafe = new HashMap<>();
+
   final List<String> repairs = new ArrayList<>();
   int epoch;
 
@@ -51,7 +54,7 @@ final class PlainReading {
     }
   }
 
-  /** What an event adds; whatever says something asks for a stop to be made safe again. */
+  /** What an event adds. */
   private final class Adding implements SomeEvents<Runnable> {
     private final Entry entry;
     private final Map<Long, Entry> corrections;
@@ -65,65 +68,46 @@ final class PlainReading {
     public Runnable answered(Event.Answered event) {
       Entry last = corrections.getOrDefault(entry.number(), entry);
       Answer answer = last.event() instanceof Event.Corrected c ? c.answer() : event.answer();
-      return says(() -> told.add(new Told(event.check(), answer, epoch, last.by())));
+      return () -> told.add(new Told(event.check(), answer, epoch, last.by()));
     }
 
     @Override
     public Runnable siteAnswered(Event.SiteAnswered event) {
-      return says(() -> site.put(event.question(), event.answer()));
+      return () -> site.put(event.question(), event.answer());
     }
 
     @Override
     public Runnable repaired(Event.Repaired event) {
-      return says(
-          () -> {
-            if (event.done()) {
-              epoch++;
-              repairs.add(event.repair());
-            }
-          });
+      return () -> {
+        if (event.done()) {
+          epoch++;
+          repairs.add(event.repair());
+        }
+      };
     }
 
     @Override
     public Runnable setUpEntered(Event.SetUpEntered event) {
-      return says(() -> inForce.add(event.setUp()));
+      return () -> inForce.add(event.setUp());
     }
 
     @Override
     public Runnable setUpLeft(Event.SetUpLeft event) {
-      return says(() -> inForce.remove(event.setUp()));
+      return () -> inForce.remove(event.setUp());
     }
 
     @Override
     public Runnable madeSafe(Event.MadeSafe event) {
-      return () -> madeSafe.add(event.stop());
-    }
-
-    @Override
-    public Runnable noted(Event.Noted event) {
-      return () -> {};
-    }
-
-    @Override
-    public Runnable said(Event.Said event) {
-      return () -> {};
-    }
-
-    @Override
-    public Runnable closed(Event.Closed event) {
-      return () -> {};
+      return () -> {
+        madeSafe.put(event.stop(), entry.number());
+        event.setUps().ifPresent(now -> inForce.retainAll(now));
+        event.setUps().ifPresent(inForce::addAll);
+      };
     }
 
     @Override
     public Runnable other(Event event) {
-      return says(() -> {});
-    }
-
-    private Runnable says(Runnable what) {
-      return () -> {
-        madeSafe.clear();
-        what.run();
-      };
+      return () -> {};
     }
   }
 

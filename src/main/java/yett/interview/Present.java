@@ -28,6 +28,11 @@ final class Present {
     this.unavailable = judgement.unavailable();
   }
 
+  /** Whether nobody may bring about this state of the work now. */
+  boolean isForbidden(String setUp) {
+    return judgement.forbidden().contains(setUp);
+  }
+
   Role role() {
     return state.role();
   }

@@ -49,23 +49,24 @@ final class Proofs {
     }
     List<Check> next = due.isEmpty() ? putOff : due;
     return next.isEmpty()
-        ? steps.closing(ending(open))
+        ? ending(open)
         : steps.ask(nearest(next), Optional.empty(), Occasion.of(Occasion.Kind.PROOF));
   }
 
   private Step ending(List<Check> open) {
     if (open.isEmpty()) {
-      return new Step.CloseRepaired();
+      return steps.closing(new Step.CloseRepaired());
     }
     if (calls.isSolved(open)) {
-      return new Step.CloseSolved(calls.watch());
+      return steps.closing(new Step.CloseSolved(calls.watch()));
     }
     // Whoever may make no proof leaves them to somebody who may; whoever could not make one
     // leaves a gate that nobody has proved. A caller locks nothing off: somebody is sent.
     boolean reserved = open.stream().noneMatch(present::isOpenTo);
-    return new Step.HandOver(
-        reserved || present.isCall() ? Ending.HANDED_OVER : Ending.OUT_OF_SERVICE,
-        new HandOverReason.Unproved(open));
+    return steps.leftOutOfUse(
+        new Step.HandOver(
+            reserved || present.isCall() ? Ending.HANDED_OVER : Ending.OUT_OF_SERVICE,
+            new HandOverReason.Unproved(open)));
   }
 
   /**

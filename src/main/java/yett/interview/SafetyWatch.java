@@ -105,27 +105,31 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
       return;
     }
     this.stops++;
-    moment.step().accept(new AfterStop(stops, plain)).run();
+    moment.step().accept(new AfterStop(base, stops, plain, moment.state().role())).run();
   }
 
-  /** What may come after a stop: making safe, handing over and the end. */
-  private record AfterStop(Set<String> stops, PlainReading plain) implements SomeSteps<Runnable> {
+  /**
+   * What may come while a danger stands: making safe, the end, and for those whom every card lets
+   * go on the work that its safe state does not exclude.
+   */
+  private record AfterStop(RuleBase base, Set<String> stops, PlainReading plain, Role role)
+      implements SomeSteps<Runnable> {
     @Override
     public Runnable makeSafe(Step.MakeSafe step) {
       return () -> {
-        String stop = step.stop().id();
-        require(stops.contains(stop), "%s is not the stop", stop);
+        require(stops.contains(step.stop().id()), "%s is not the stop", step.stop().id());
         require(!step.now().isEmpty(), "nothing to do now");
-        require(!plain.madeSafe.contains(stop), "%s again", stop);
       };
     }
 
     @Override
     public Runnable handOver(Step.HandOver step) {
       return () -> {
+        madeSafe();
         require(
-            step.ending() == Ending.MADE_SAFE, "after a stop the case ends as %s", step.ending());
-        require(plain.madeSafe.containsAll(stops), "handed over before %s was made safe", stops);
+            goesOn() || step.ending() == Ending.MADE_SAFE,
+            "after a stop the case ends as %s",
+            step.ending());
       };
     }
 
@@ -135,8 +139,65 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
     }
 
     @Override
+    public Runnable ask(Step.Ask step) {
+      return () -> work(step.check().needs());
+    }
+
+    @Override
+    public Runnable mend(Step.Mend step) {
+      return () -> work(step.repair().needs());
+    }
+
+    @Override
+    public Runnable enter(Step.Enter step) {
+      return () -> work(List.of(step.setUp().id()));
+    }
+
+    @Override
+    public Runnable retest(Step.Retest step) {
+      return () -> work(List.of(SetUp.GATE_RUNNING));
+    }
+
+    @Override
+    public Runnable leave(Step.Leave step) {
+      return () -> {
+        work(List.of());
+        require(!safe().contains(step.setUp().id()), "%s is left too soon", step.setUp().id());
+      };
+    }
+
+    @Override
     public Runnable other(Step step) {
-      throw new UnsafeStep("after a stop comes " + step);
+      return () -> work(List.of());
+    }
+
+    private void work(List<String> needs) {
+      madeSafe();
+      require(goesOn(), "a %s goes on after %s", role.word(), stops);
+      for (String safe : safe()) {
+        for (String need : needs) {
+          require(
+              !base.setUps().get(safe).excludes().contains(need),
+              "%s is brought about in %s",
+              need,
+              safe);
+        }
+      }
+    }
+
+    private void madeSafe() {
+      require(plain.madeSafe.keySet().containsAll(stops), "%s was not made safe", stops);
+    }
+
+    private boolean goesOn() {
+      return stops.stream()
+          .allMatch(s -> base.stops().get(s).goesOn().map(role::may).orElse(false));
+    }
+
+    private Set<String> safe() {
+      return stops.stream()
+          .flatMap(s -> base.stops().get(s).leaves().stream())
+          .collect(Collectors.toSet());
     }
   }
 
@@ -150,7 +211,7 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
         .forEach(
             c ->
                 require(
-                    plain.last(c.id()).map(t -> t.answer().choice().isPresent()).orElse(false),
+                    plain.last(c.id()).map(t -> !t.answer().putOff()).orElse(false),
                     "%s was not told before %s",
                     c.id(),
                     moment.step()));

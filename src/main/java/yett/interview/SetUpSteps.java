@@ -1,8 +1,10 @@
 package yett.interview;
 
 import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
@@ -24,7 +26,7 @@ final class SetUpSteps {
 
   Step ask(Check check, Optional<Advice> advice, Occasion occasion) {
     return ready(
-        check.needs(),
+        needs(check.needs()),
         new Purpose(Purpose.Kind.CHECK, check.id()),
         new Step.Ask(
             check,
@@ -36,13 +38,21 @@ final class SetUpSteps {
 
   Step mend(Repair repair, Optional<Advice> plan, Occasion occasion) {
     return ready(
-        repair.needs(),
+        needs(repair.needs()),
         new Purpose(Purpose.Kind.REPAIR, repair.id()),
         new Step.Mend(repair, base.cautionsFor(repair.hazards()), plan, occasion));
   }
 
   Step retest() {
     return ready(running(), Purpose.of(Purpose.Kind.TRIAL), new Step.Retest());
+  }
+
+  /** A gate that is not proved is left locked and barred, by whoever may lock it. */
+  Step leftOutOfUse(Step then) {
+    SetUp outOfUse = base.setUps().get(SetUp.OUT_OF_USE);
+    return outOfUse != null && present.role().may(outOfUse.who())
+        ? ready(List.of(outOfUse.id()), Purpose.of(Purpose.Kind.CLOSING), then)
+        : closing(then);
   }
 
   /** Before a case closes, every set-up is left in order, as far as this person may. */
@@ -55,6 +65,15 @@ final class SetUpSteps {
         .orElse(then);
   }
 
+  /** Whoever may make the gate run under watch never makes it run without. */
+  private Collection<String> needs(List<String> needs) {
+    Set<String> all = new LinkedHashSet<>(needs);
+    if (needs.contains(SetUp.ABLE_TO_RUN)) {
+      all.addAll(running());
+    }
+    return all;
+  }
+
   /** The set-ups in which this person tries the gate. */
   private List<String> running() {
     SetUp running = base.setUps().get(SetUp.GATE_RUNNING);
@@ -62,6 +81,10 @@ final class SetUpSteps {
   }
 
   private Step ready(Collection<String> needs, Purpose purpose, Step then) {
+    boolean left = present.state.setUps().contains(SetUp.OUT_OF_USE);
+    if (left && !needs.contains(SetUp.OUT_OF_USE)) { // whoever comes sees first that it still holds
+      return new Step.Leave(base.setUps().get(SetUp.OUT_OF_USE), purpose);
+    }
     Planner.Change change = planner.change(present.state.setUps(), needs);
     if (!change.leave().isEmpty()) {
       return new Step.Leave(base.setUps().get(change.leave().get(0)), purpose);

@@ -205,8 +205,18 @@ public sealed interface Step {
     }
   }
 
-  /** A danger to people: nothing else is offered but to make safe and hand over. */
-  record MakeSafe(Stop stop, List<String> now, String because) implements Step {
+  /**
+   * A danger to people: nothing else is offered until it is made safe.
+   *
+   * @param leaves set-ups in force when that is done; empty if this person changes none
+   */
+  record MakeSafe(Stop stop, List<String> now, String because, Optional<List<String>> leaves)
+      implements Step {
+    /** The event that says that it was done. */
+    public Event done() {
+      return new Event.MadeSafe(stop.id(), leaves);
+    }
+
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.makeSafe(this);

@@ -155,8 +155,7 @@ final class StepWatch implements Step.Visitor<Runnable> {
   public Runnable handOver(Step.HandOver step) {
     return () -> {
       if (step.ending() != Ending.MADE_SAFE) {
-        plain.inForce.forEach(
-            s -> require(!role.may(base.setUps().get(s).who()), "the case ends in %s", s));
+        leftSafe();
       }
     };
   }
@@ -184,6 +183,18 @@ final class StepWatch implements Step.Visitor<Runnable> {
         repaired();
       }
     };
+  }
+
+  /** A gate that is not proved stays locked and barred, if there is somebody who may lock it. */
+  private void leftSafe() {
+    SetUp outOfUse = base.setUps().get(SetUp.OUT_OF_USE);
+    if (outOfUse != null && role.may(outOfUse.who())) {
+      require(plain.inForce.contains(outOfUse.id()), "the gate is left as it is");
+      outOfUse.within().forEach(s -> require(plain.inForce.contains(s), "%s is not in force", s));
+    } else {
+      plain.inForce.forEach(
+          s -> require(!role.may(base.setUps().get(s).who()), "the case ends in %s", s));
+    }
   }
 
   private boolean isCaller() {

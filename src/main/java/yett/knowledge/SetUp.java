@@ -27,6 +27,14 @@ public record SetUp(
   /** The set-up in which the gate is tried; a rule base that lacks it tries without one. */
   public static final String GATE_RUNNING = "gate-running";
 
+  /** The condition of a gate that can run, whoever watches. */
+  public static final String ABLE_TO_RUN = "able-to-run";
+
+  /**
+   * The set-up in which a gate is left that is not proved; a rule base that lacks it leaves all.
+   */
+  public static final String OUT_OF_USE = "out-of-use";
+
   /**
    * Whether there is nothing to do on the way in or out: then it only says which other set-ups must
    * not be in force.

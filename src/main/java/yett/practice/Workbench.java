@@ -14,12 +14,12 @@ import yett.interview.Expertise;
 import yett.interview.Interview;
 import yett.interview.Moment;
 import yett.interview.SomeEvents;
+import yett.interview.Step;
 import yett.interview.WorkTime;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
-import yett.knowledge.Stop;
 import yett.rules.Conclusion.Contradiction;
 
 /**
@@ -263,8 +263,8 @@ public final class Workbench implements AutoCloseable {
     return hint;
   }
 
-  public void madeSafe(Stop stop) {
-    record(new Event.MadeSafe(stop.id()));
+  public void madeSafe(Step.MakeSafe step) {
+    record(step.done());
     follow();
   }
 

@@ -200,7 +200,7 @@ public final class CaseRecord {
                   lines.add(
                       "STOP: "
                           + words.stop(s.stop())
-                          + (moment.state().madeSafe().contains(s.stop())
+                          + (moment.state().madeSafe().containsKey(s.stop())
                               ? ", made safe"
                               : ", not yet made safe")));
       page.list("Dangers asked", lines);

@@ -123,7 +123,7 @@ public final class HandOverSheet {
       }
       page.heading("Danger");
       for (String stop : stops) {
-        boolean safe = state.madeSafe().contains(stop);
+        boolean safe = state.madeSafe().containsKey(stop);
         page.item(
             words.stop(stop)
                 + (safe

@@ -208,7 +208,7 @@ final class Run {
       return () -> {
         Stop stop = step.stop();
         Why why = Why.of(step.because());
-        Event event = new Event.MadeSafe(stop.id());
+        Event event = step.done();
         begin("make-safe", stop.id(), stop.name(), why, "confirmed", false, event);
       };
     }

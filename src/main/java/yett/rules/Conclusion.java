@@ -71,11 +71,27 @@ public sealed interface Conclusion {
     }
   }
 
-  /** A stop card applies. */
-  record StopNow(String stop, Reason reason) implements Conclusion {
+  /**
+   * A stop card applies.
+   *
+   * @param event number of the answer that says so; 0 if it does not hang on one
+   */
+  record StopNow(String stop, long event, Reason reason) implements Conclusion {
+    public StopNow(String stop, Reason reason) {
+      this(stop, 0, reason);
+    }
+
     @Override
     public String about() {
       return stop;
+    }
+  }
+
+  /** A state of the work that nobody may bring about now, and so nothing that needs it. */
+  record Forbidden(String setUp, Reason reason) implements Conclusion {
+    @Override
+    public String about() {
+      return setUp;
     }
   }
 

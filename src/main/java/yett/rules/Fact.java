@@ -44,6 +44,9 @@ public sealed interface Fact {
       String check, String outcome, double value, boolean measured, Role by, long event, int epoch)
       implements Fact {}
 
+  /** A danger of which somebody could say neither yes nor no. */
+  record Untold(String check, long event) implements Fact {}
+
   /** A repair that was done as number {@code epoch}, counted from 1. */
   record Done(String repair, int epoch) implements Fact {}
 }

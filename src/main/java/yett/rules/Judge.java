@@ -47,6 +47,7 @@ public final class Judge implements AutoCloseable {
     base.histories().values().forEach(session::insert);
     base.repairs().values().forEach(session::insert);
     base.setUps().values().forEach(session::insert);
+    base.stops().values().forEach(session::insert);
     base.siteQuestions().values().forEach(session::insert);
     rows.forEach(session::insert);
   }

@@ -7,11 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yett.rules.Conclusion.Contradiction;
 import yett.rules.Conclusion.Expectation;
 import yett.rules.Conclusion.Finding;
 import yett.rules.Conclusion.FollowUp;
+import yett.rules.Conclusion.Forbidden;
 import yett.rules.Conclusion.Odds;
 import yett.rules.Conclusion.Remark;
 import yett.rules.Conclusion.StopNow;
@@ -63,6 +65,11 @@ public record Judgement(List<Conclusion> conclusions) {
 
   public List<StopNow> stops() {
     return of(StopNow.class).toList();
+  }
+
+  /** Set-ups that nobody may bring about now. */
+  public Set<String> forbidden() {
+    return of(Forbidden.class).map(Forbidden::setUp).collect(Collectors.toSet());
   }
 
   /** Cards that may not or cannot be used here, each with the first reason. */

@@ -23,6 +23,7 @@ public final class StepWords {
       case WORTH -> "";
       case AFTER_REPAIR -> "after \"" + occasion.after().orElseThrow().name() + "\"";
       case PROOF -> "proof before the gate returns to service";
+      case FAILED_PROOF -> "the failed proof points to it";
       case BEHIND -> "the gate runs; this is to find what may lie behind";
       case LASTING -> "the gate runs; this is to keep the fault from coming back";
     };

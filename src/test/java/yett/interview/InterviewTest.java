@@ -63,10 +63,8 @@ class InterviewTest {
   void a_danger_that_cannot_be_told_is_not_taken_for_none() {
     beginWork("chain-looks");
     say(new Event.Corrected(eventOf("danger-leaf"), new Answer.CannotTell()));
-    assertThat(step())
-        .isInstanceOfSatisfying(
-            Step.AskDangers.class,
-            s -> assertThat(s.dangers()).extracting(Check::id).containsExactly("danger-leaf"));
+    assertThat(asked()).isEqualTo("chain-looks");
+    assertThat(moment().judgement().forbidden()).contains("gate-running", "able-to-run");
   }
 
   @Test
@@ -91,6 +89,24 @@ class InterviewTest {
     assertThat(step()).isInstanceOf(Step.MakeSafe.class);
     say(new Event.Corrected(answer, new Answer.Chosen("none")));
     assertThat(asked()).isEqualTo("chain-looks");
+  }
+
+  @Test
+  void a_technician_goes_on_in_the_safe_state_and_looks_again_after_a_repair() {
+    beginWork("running-current", "battery-rest-voltage", "replace-motor");
+    say(new Event.Corrected(eventOf("danger-burning"), new Answer.Chosen("burning")));
+    say(((Step.MakeSafe) step()).done());
+    assertThat(moment().state().setUps()).containsExactly("isolated");
+    confirmSetUps(); // nothing that runs the gate or is live comes before the repair
+    assertThat(mended()).isEqualTo("replace-motor");
+    say(new Event.Repaired("replace-motor", true));
+    assertThat(((Step.AskDangers) step()).dangers())
+        .extracting(Check::id)
+        .containsExactly("danger-burning");
+    say(new Event.Answered("danger-burning", new Answer.Chosen("burning")));
+    assertThat(step()).isInstanceOf(Step.MakeSafe.class);
+    say(((Step.MakeSafe) step()).done());
+    assertThat(moment().judgement().forbidden()).contains("gate-running");
   }
 
   @Test
@@ -203,7 +219,9 @@ class InterviewTest {
             Step.DecideFailedProof.class,
             s -> assertThat(s.proof().id()).isEqualTo("reversal-closing"));
     say(new Event.Reopened("reversal-closing"));
-    assertThat(asked()).isEqualTo("chain-looks");
+    confirmSetUps();
+    assertThat(mended()).isEqualTo("set-force");
+    assertThat(((Step.Mend) step()).occasion().kind()).isEqualTo(Occasion.Kind.FAILED_PROOF);
   }
 
   @Test
@@ -304,6 +322,7 @@ class InterviewTest {
     say(new Event.Answered("chain-looks", new Answer.NotNow()));
     assertThat(asked()).isEqualTo("chain-looks");
     say(new Event.Answered("chain-looks", new Answer.NotNow()));
+    confirmSetUps();
     assertThat(step())
         .isInstanceOfSatisfying(
             Step.HandOver.class, s -> assertThat(s.ending()).isEqualTo(Ending.HANDED_OVER));
@@ -312,10 +331,15 @@ class InterviewTest {
   @Test
   void work_for_an_electrician_is_handed_over_by_a_technician() {
     beginWork("correct-supply-setting");
+    confirmSetUps();
     assertThat(step())
         .isInstanceOfSatisfying(
             Step.HandOver.class, s -> assertThat(s.ending()).isEqualTo(Ending.HANDED_OVER));
+    assertThat(moment().state().setUps()).containsExactly("locked-off", "out-of-use");
     person = Role.ELECTRICIAN;
+    assertThat(step())
+        .isInstanceOfSatisfying(
+            Step.Leave.class, s -> assertThat(s.setUp().id()).isEqualTo("out-of-use"));
     confirmSetUps();
     assertThat(mended()).isEqualTo("correct-supply-setting");
   }
@@ -336,14 +360,15 @@ class InterviewTest {
   }
 
   @Test
-  void every_set_up_is_left_before_a_case_is_handed_over() {
+  void a_gate_that_is_handed_over_stays_locked_and_is_barred_and_signed() {
     beginWork("tighten-chain");
     confirmSetUps();
     say(new Event.GaveUp("called away"));
     assertThat(step())
         .isInstanceOfSatisfying(
-            Step.Leave.class, s -> assertThat(s.setUp().id()).isEqualTo("locked-off"));
+            Step.Enter.class, s -> assertThat(s.setUp().id()).isEqualTo("out-of-use"));
     confirmSetUps();
+    assertThat(moment().state().setUps()).containsExactly("locked-off", "out-of-use");
     assertThat(step())
         .isEqualTo(new Step.HandOver(Ending.HANDED_OVER, new HandOverReason.Wanted("called away")));
   }

@@ -209,14 +209,21 @@ class RepairOrderTest {
 
   @Test
   void two_covers_that_stay_off() {
-    Scene scene = twoCovers(0, new Stand("k1", 6, 0, List.of(), List.of()), new Stand("k2", 5, 0, List.of(), List.of()));
+    Scene scene =
+        twoCovers(
+            0,
+            new Stand("k1", 6, 0, List.of(), List.of()),
+            new Stand("k2", 5, 0, List.of(), List.of()));
     check(order(scene, 0.30, 0.10, 0.35, 0.25), 13.9, 2, 3, 0, 1);
   }
 
   @Test
   void two_covers_of_which_one_is_off_at_a_time() {
     Scene scene =
-        twoCovers(0, new Stand("k1", 6, 0, List.of(), List.of("k2")), new Stand("k2", 5, 0, List.of(), List.of()));
+        twoCovers(
+            0,
+            new Stand("k1", 6, 0, List.of(), List.of("k2")),
+            new Stand("k2", 5, 0, List.of(), List.of()));
     check(order(scene, 0.30, 0.10, 0.35, 0.25), 13.9, 2, 3, 0, 1);
   }
 

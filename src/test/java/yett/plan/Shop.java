@@ -140,7 +140,8 @@ final class Shop {
       List<String> excludes = random.nextInt(3) == 0 && i > 0 ? List.of("s" + (i - 1)) : List.of();
       boolean inside = i > 0 && excludes.isEmpty() && random.nextInt(3) == 0;
       List<String> within = inside ? List.of("s" + (i - 1)) : List.of();
-      list.add(new Workshop.Stand("s" + i, 1 + random.nextInt(8), random.nextInt(5), within, excludes));
+      list.add(
+          new Workshop.Stand("s" + i, 1 + random.nextInt(8), random.nextInt(5), within, excludes));
     }
     stands = list;
     retest = count > 0 && random.nextBoolean() ? 1 : 0;

@@ -28,8 +28,7 @@ class WorkshopTest {
     for (Workshop.Stand stand : STANDS) {
       Set<String> more = withOuter(stand.id());
       boolean fits =
-          more.stream()
-              .noneMatch(m -> names.stream().anyMatch(n -> exclude(named(n), named(m))));
+          more.stream().noneMatch(m -> names.stream().anyMatch(n -> exclude(named(n), named(m))));
       if (random.nextBoolean() && fits) {
         names.addAll(more);
       }

@@ -124,7 +124,7 @@ class WorkbenchTest {
       if (step instanceof Step.AskDangers) {
         bench.lookForDangers();
       } else if (step instanceof Step.MakeSafe s) {
-        bench.madeSafe(s.stop());
+        bench.madeSafe(s);
       } else if (step instanceof Step.Enter s) {
         assertThat(bench.refused(s.setUp())).isEmpty();
         bench.enter(s.setUp());

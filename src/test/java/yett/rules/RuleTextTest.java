@@ -50,6 +50,7 @@ class RuleTextTest {
           "history", BASE.histories().keySet(),
           "question", BASE.siteQuestions().keySet(),
           "id", CARDS,
+          "setUp", BASE.setUps().keySet(),
           "outcome", OUTCOMES,
           "choice", CHOICES);
 
@@ -58,6 +59,7 @@ class RuleTextTest {
       Map.of(
           "new Odds\\(", BASE.causes().keySet(),
           "new StopNow\\(", BASE.stops().keySet(),
+          "new Forbidden\\(", BASE.setUps().keySet(),
           "new Expectation\\(", CHECKS,
           "new Unavailable\\(", CARDS,
           "new FollowUp\\(", REPAIRS,

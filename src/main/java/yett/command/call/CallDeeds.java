@@ -44,7 +44,7 @@ public final class CallDeeds {
       blocks.add(Block.numbered(desk));
     }
     sitting.show(blocks);
-    questions.madeSafe(step.stop());
+    questions.madeSafe(step);
   }
 
   /** One step at a time: the next is read out when the caller says that the last one is done. */

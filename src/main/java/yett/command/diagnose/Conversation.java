@@ -376,7 +376,7 @@ public final class Conversation {
 
   private void makeSafe(Step.MakeSafe step) {
     sitting.show(sitting.views().stop(step));
-    questions.madeSafe(step.stop());
+    questions.madeSafe(step);
   }
 
   private void handOver(Step.HandOver step) {

@@ -7,9 +7,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import yett.command.common.Words;
-import yett.interview.Event;
 import yett.interview.Moment;
-import yett.knowledge.Stop;
+import yett.interview.Step;
 
 /**
  * Prompts that end in an answer or, because of a wish, in another step: then what they return is
@@ -28,12 +27,12 @@ public final class Questions {
   }
 
   /** Waits until the steps of a stop are done, and records it. */
-  public void madeSafe(Stop stop) {
+  public void madeSafe(Step.MakeSafe step) {
     word(
             "\"done\" when it is done; \"correct\" if the answer was wrong",
             List.of("done"),
             "People first. Type done when these steps are done.")
-        .ifPresent(i -> sitting.record(new Event.MadeSafe(stop.id())));
+        .ifPresent(i -> sitting.record(step.done()));
   }
 
   /** One of a list, by number or by its words. */

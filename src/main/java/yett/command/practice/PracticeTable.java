@@ -211,7 +211,7 @@ public final class PracticeTable {
     while (!line("\"done\" when it is done").equalsIgnoreCase("done")) {
       say("People first. Type done when these steps are done, or save to stop here.");
     }
-    bench.madeSafe(stop.stop());
+    bench.madeSafe(stop);
   }
 
   private void check(Check check) {

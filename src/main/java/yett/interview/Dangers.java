@@ -1,0 +1,121 @@
+package yett.interview;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import yett.knowledge.Check;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SetUp;
+import yett.knowledge.Stop;
+import yett.rules.Conclusion.StopNow;
+
+/**
+ * What comes before all other work: dangers are asked about, made safe, and, where the card lets
+ * this person go on, looked at again after a repair. What they forbid meanwhile, the rules say.
+ */
+final class Dangers {
+  private final Present present;
+  private final RuleBase base;
+  private final List<StopNow> stops;
+
+  Dangers(Present present) {
+    this.present = present;
+    this.base = present.base;
+    List<String> order = List.copyOf(base.stops().keySet()); // people first
+    this.stops =
+        present.judgement.stops().stream()
+            .sorted(Comparator.comparingInt(s -> order.indexOf(s.stop())))
+            .toList();
+  }
+
+  /** Empty if the work may go on. */
+  Optional<Step> step() {
+    Optional<StopNow> first = stops.stream().filter(s -> !isMadeSafe(s)).findFirst();
+    if (first.isPresent()) {
+      return first.map(this::makeSafe);
+    }
+    List<Stop> cards = stops.stream().map(s -> base.stops().get(s.stop())).distinct().toList();
+    if (!cards.stream().allMatch(this::goesOn)) {
+      return Optional.of(new Step.HandOver(Ending.MADE_SAFE, new HandOverReason.Stopped(cards)));
+    }
+    List<Check> due =
+        base.ordinaryChecks()
+            .filter(Check::danger)
+            .filter(c -> !present.unavailable.contains(c.id()))
+            .filter(c -> !isTold(c) || isMendedSince(c))
+            .toList();
+    return due.isEmpty() ? Optional.empty() : Optional.of(new Step.AskDangers(due));
+  }
+
+  /** What a caller did from afar, somebody at the gate does again; and so does new word of it. */
+  private boolean isMadeSafe(StopNow stop) {
+    Entry done = present.state.madeSafe().get(stop.stop());
+    return done != null
+        && done.number() > stop.event()
+        && (done.by() != Role.CALLER || present.isCall());
+  }
+
+  private boolean goesOn(Stop stop) {
+    return stop.goesOn().map(present.role()::may).orElse(false);
+  }
+
+  /** Somebody who can say neither yes nor no has been asked; the rules are the more careful. */
+  private boolean isTold(Check danger) {
+    return present
+        .state
+        .latest(danger.id())
+        .filter(a -> !a.yieldsTo(present.role()))
+        .filter(a -> !a.answer().putOff())
+        .isPresent();
+  }
+
+  /** Whether something was mended after a danger was seen that a look can show to be over. */
+  private boolean isMendedSince(Check danger) {
+    long seen = present.state.latest(danger.id()).map(CaseState.Answered::event).orElse(0L);
+    boolean stands =
+        stops.stream()
+            .filter(s -> s.event() == seen)
+            .map(s -> base.stops().get(s.stop()).leaves())
+            .anyMatch(l -> l.isPresent() && excludesRuns(l.get()));
+    return stands
+        && present.state.deeds().stream()
+            .anyMatch(d -> d.number() > seen && d.event() instanceof Event.Repaired);
+  }
+
+  /** Where the gate may run under watch, its proofs show that it is over. */
+  private boolean excludesRuns(String setUp) {
+    return base.setUps().get(setUp).excludes().contains(SetUp.GATE_RUNNING);
+  }
+
+  private Step makeSafe(StopNow now) {
+    Stop stop = base.stops().get(now.stop());
+    return new Step.MakeSafe(
+        stop, stop.now(present.role()), now.reason().because(), stop.leaves().flatMap(this::after));
+  }
+
+  /** The set-ups in force once this one is; empty if this person may not bring it about. */
+  private Optional<List<String>> after(String safe) {
+    SetUp setUp = base.setUps().get(safe);
+    if (setUp == null || !present.role().may(setUp.who())) {
+      return Optional.empty();
+    }
+    List<String> after = new ArrayList<>();
+    for (String inForce : present.state.setUps()) {
+      boolean stays =
+          base.withOuter(List.of(inForce)).stream()
+              .noneMatch(s -> setUp.excludes().contains(s) || isExcluded(safe, s));
+      if (stays && !inForce.equals(safe)) {
+        after.add(inForce);
+      }
+    }
+    after.add(safe);
+    return Optional.of(List.copyOf(after));
+  }
+
+  private boolean isExcluded(String safe, String by) {
+    SetUp other = base.setUps().get(by);
+    return other != null && other.excludes().contains(safe);
+  }
+}

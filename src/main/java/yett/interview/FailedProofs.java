@@ -1,0 +1,73 @@
+package yett.interview;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import yett.knowledge.Check;
+import yett.knowledge.Repair;
+
+/**
+ * Proofs that failed and have not passed since: the gate is out of use until they do, and what they
+ * point to is mended next.
+ */
+final class FailedProofs {
+  /** A proof points to what makes it fail at least so often (considered judgement). */
+  private static final double POINTS_TO = 0.25;
+
+  private final Present present;
+  private final List<Check> failed;
+  private final SetUpSteps steps;
+
+  /**
+   * @param proofs those that such a gate needs
+   */
+  FailedProofs(Present present, List<Check> proofs, SetUpSteps steps) {
+    this.present = present;
+    this.steps = steps;
+    this.failed =
+        proofs.stream()
+            .filter(p -> latest(p).filter(a -> a.answer().is(Check.FAIL)).isPresent())
+            .toList();
+  }
+
+  boolean isEmpty() {
+    return failed.isEmpty();
+  }
+
+  /** The repair that a failed proof points to most, unless something was mended since. */
+  Optional<Step> repair() {
+    return failed.stream()
+        .filter(p -> !isMendedSince(latest(p).orElseThrow().event()))
+        .flatMap(this::pointsTo)
+        .findFirst()
+        .map(r -> steps.mend(r, Optional.empty(), Occasion.of(Occasion.Kind.FAILED_PROOF)));
+  }
+
+  private Optional<CaseState.Answered> latest(Check proof) {
+    return present.state.latest(proof.id());
+  }
+
+  private boolean isMendedSince(long event) {
+    return present.state.deeds().stream()
+        .anyMatch(d -> d.number() > event && d.event() instanceof Event.Repaired);
+  }
+
+  private Stream<Repair> pointsTo(Check proof) {
+    return present.base.repairs().values().stream()
+        .filter(r -> !present.unavailable.contains(r.id()))
+        .filter(r -> !present.state.declined().containsKey(r.id()))
+        .filter(r -> worth(r, proof) >= POINTS_TO)
+        .sorted(Comparator.comparingDouble((Repair r) -> -worth(r, proof)));
+  }
+
+  /** Chance that the proof failed for what this repair removes, if that is there, and is cured. */
+  private static double worth(Repair repair, Check proof) {
+    int fail = proof.indexOf(Check.FAIL);
+    return repair.removes().entrySet().stream()
+        .filter(e -> proof.likelihood().containsKey(e.getKey()))
+        .mapToDouble(e -> e.getValue() * proof.likelihood().get(e.getKey())[fail])
+        .max()
+        .orElse(0);
+  }
+}
