@@ -9,9 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
-import java.util.regex.MatchResult;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yett.quantity.Unit;
@@ -23,9 +20,6 @@ import yett.quantity.Unit;
 public final class Values {
   /** Standard uncertainties within which 95 of 100 true values lie (JCGM 100, 6.3.3). */
   private static final double COVERAGE = 2;
-
-  /** A name in a sentence, and how it is told. */
-  private static final Pattern NAME = Pattern.compile("\\{([a-z0-9-]+)(?: (typed|u))?}");
 
   private final Worksheet sheet;
   private final Map<String, Given> givens = new LinkedHashMap<>();
@@ -61,12 +55,12 @@ public final class Values {
   /** Whether an input was given, or follows from what is usual, or a result can be told. */
   public boolean has(String id) {
     Output formula = formulas.get(id);
-    return formula == null ? givens.containsKey(id) : formula.when().test(this);
+    return formula == null ? givens.containsKey(input(id)) : formula.when().test(this);
   }
 
   /** Whether somebody typed it. */
   public boolean typed(String id) {
-    return givens.containsKey(id) && !givens.get(id).usual();
+    return has(id) && !given(id).usual();
   }
 
   /** A number in the unit that it is asked for or shown in. */
@@ -164,30 +158,23 @@ public final class Values {
     return (double) value;
   }
 
-  /** A sentence with its names replaced by what they stand for. */
-  String fill(String sentence) {
-    return NAME.matcher(sentence).replaceAll(name -> Matcher.quoteReplacement(replaced(name)));
-  }
-
-  private String replaced(MatchResult name) {
-    String id = name.group(1);
-    if (name.group(2) == null) {
-      return text(id);
-    }
-    return name.group(2).equals("typed")
-        ? asTyped(id)
-        : Tell.told(uncertainties.get(id) / unit(id).differenceToCanonical(1), unit(id));
-  }
-
-  /** The names in a sentence. */
-  static Stream<String> named(String sentence) {
-    return NAME.matcher(sentence).results().map(name -> name.group(1));
+  /** The standard uncertainty of a result, as it stands in a sentence. */
+  String uncertainty(String id) {
+    return Tell.told(uncertainties.get(id) / unit(id).differenceToCanonical(1), unit(id));
   }
 
   private Unit unit(String id) {
     return givens.containsKey(id)
         ? given(id).input().unit()
         : formula(id).unit().orElseThrow(() -> new IllegalStateException(id + " is no number"));
+  }
+
+  /** The name, if it is that of an input. */
+  private String input(String id) {
+    if (sheet.inputs().stream().noneMatch(input -> input.id().equals(id))) {
+      throw new IllegalStateException(sheet + " knows no " + id);
+    }
+    return id;
   }
 
   private Given given(String id) {

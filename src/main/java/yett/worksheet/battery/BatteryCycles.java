@@ -13,7 +13,6 @@ import yett.worksheet.Worksheet;
  * DayOfCycles}, {@link BatteryCapacity}.
  */
 final class BatteryCycles extends Worksheet {
-
   BatteryCycles() {
     super(Subject.BATTERY, "battery-cycles", "cycles that batteries carry without mains");
     asks(

@@ -14,7 +14,6 @@ import yett.worksheet.Worksheet;
  * {@link PairOfBatteries}.
  */
 final class BatteryResistance extends Worksheet {
-
   BatteryResistance() {
     super(Subject.BATTERY, "battery-resistance", "internal resistance from a loaded reading");
     asks(

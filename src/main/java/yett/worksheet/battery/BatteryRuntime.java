@@ -11,7 +11,6 @@ import yett.worksheet.Worksheet;
  * and charge leave. Source: {@link BatteryCapacity#runtime}.
  */
 final class BatteryRuntime extends Worksheet {
-
   BatteryRuntime() {
     super(Subject.BATTERY, "battery-runtime", "how long batteries carry a steady current");
     asks(

@@ -11,7 +11,6 @@ import yett.worksheet.Worksheet;
  * BatteryCapacity}.
  */
 final class CapacityLeft extends Worksheet {
-
   CapacityLeft() {
     super(Subject.BATTERY, "battery-capacity", "capacity left, from a discharge test");
     asks(

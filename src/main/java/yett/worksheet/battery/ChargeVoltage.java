@@ -14,7 +14,6 @@ import yett.worksheet.Worksheet;
  * Source: {@link LeadAcid#compensated}, {@link PairOfBatteries#charging}.
  */
 final class ChargeVoltage extends Worksheet {
-
   ChargeVoltage() {
     super(Subject.BATTERY, "charge-voltage", "float and boost voltage at a temperature");
     asks(

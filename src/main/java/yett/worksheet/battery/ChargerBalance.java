@@ -11,7 +11,6 @@ import yett.worksheet.Worksheet;
  * {@link DayOfCycles}.
  */
 final class ChargerBalance extends Worksheet {
-
   ChargerBalance() {
     super(Subject.BATTERY, "charger-balance", "whether a charger keeps up with a day's cycles");
     asks(

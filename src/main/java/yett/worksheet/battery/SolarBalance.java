@@ -12,7 +12,6 @@ import yett.worksheet.Worksheet;
  * DayOfCycles}.
  */
 final class SolarBalance extends Worksheet {
-
   SolarBalance() {
     super(Subject.BATTERY, "solar-balance", "whether the sun keeps up with a day's cycles");
     asks(

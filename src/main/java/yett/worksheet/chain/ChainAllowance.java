@@ -8,7 +8,6 @@ import yett.worksheet.Worksheet;
 
 /** How far a chain of a span may hang or be moved by hand. Source: {@link ChainSag#usualSag}. */
 final class ChainAllowance extends Worksheet {
-
   ChainAllowance() {
     super(Subject.CHAIN, "chain-allowance", "how far a chain of that span may hang");
     asks(Chains.span());

@@ -14,7 +14,6 @@ import yett.worksheet.Worksheet;
  * reaches. Source: {@link ChainSag#sagAfterChange}.
  */
 final class ChainLinks extends Worksheet {
-
   ChainLinks() {
     super(Subject.CHAIN, "chain-links", "how the chain hangs once links are taken out");
     asks(

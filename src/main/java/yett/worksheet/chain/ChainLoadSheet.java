@@ -10,7 +10,6 @@ import yett.worksheet.Worksheet;
 
 /** What a chain is worked at, against its strength. Source: {@link ChainLoad}. */
 final class ChainLoadSheet extends Worksheet {
-
   ChainLoadSheet() {
     super(Subject.CHAIN, "chain-load", "working load of a chain against its strength");
     asks(

@@ -15,7 +15,6 @@ import yett.worksheet.Worksheet;
  * Source: {@link ChainSag#takeUp}, {@link ChainShortening}.
  */
 final class ChainTakeUp extends Worksheet {
-
   ChainTakeUp() {
     super(Subject.CHAIN, "chain-take-up", "how much to take up, and how many links that is");
     asks(

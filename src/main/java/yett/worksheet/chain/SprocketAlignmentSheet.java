@@ -8,7 +8,6 @@ import yett.worksheet.Worksheet;
 
 /** Whether sprocket, idlers and brackets stand in one line. Source: {@link SprocketAlignment}. */
 final class SprocketAlignmentSheet extends Worksheet {
-
   SprocketAlignmentSheet() {
     super(Subject.CHAIN, "sprocket-alignment", "sprocket, idler or bracket out of line");
     asks(

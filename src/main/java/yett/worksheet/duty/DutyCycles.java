@@ -10,7 +10,6 @@ import yett.worksheet.Worksheet;
 
 /** Cycles an hour against what the operator is rated for. Source: {@link DutyCycle}. */
 final class DutyCycles extends Worksheet {
-
   DutyCycles() {
     super(Subject.DUTY, "duty-cycles", "cycles an hour against the operator's rating");
     asks(

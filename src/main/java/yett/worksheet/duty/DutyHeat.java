@@ -10,7 +10,6 @@ import yett.worksheet.Worksheet;
 
 /** Heat of a motor that runs and rests in turn, against its rating. Source: {@link DutyCycle}. */
 final class DutyHeat extends Worksheet {
-
   DutyHeat() {
     super(Subject.DUTY, "duty-heat", "whether the motor runs too hot at this pace");
     asks(

@@ -6,7 +6,6 @@ import yett.worksheet.Worksheet;
 
 /** A measured earth resistance against the figure that the code names. Source: NEC 250.53. */
 final class EarthReading extends Worksheet {
-
   EarthReading() {
     super(Subject.EARTHING, "earth-reading", "a measured rod against the code's figure");
     asks(

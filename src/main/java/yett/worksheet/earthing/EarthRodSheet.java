@@ -9,7 +9,6 @@ import yett.worksheet.Worksheet;
 
 /** Resistance of one rod: ρ/(2 π L) (ln(4 L/a) - 1). Source: {@link EarthRod}, {@link Soil}. */
 final class EarthRodSheet extends Worksheet {
-
   EarthRodSheet() {
     super(Subject.EARTHING, "earth-rod", "resistance of one earth rod");
     asks(Rod.soil(), Rod.resistivity(), Rod.length(), Rod.diameter(), Rod.limit());

@@ -8,7 +8,6 @@ import yett.worksheet.Worksheet;
 
 /** Resistance of equal rods joined together, from one of them. Source: {@link EarthRod}. */
 final class EarthRods extends Worksheet {
-
   EarthRods() {
     super(Subject.EARTHING, "earth-rods", "resistance of several rods joined");
     asks(

@@ -12,7 +12,6 @@ import yett.worksheet.Worksheet;
  * resistance per length R' (ohm/m) at the wire's temperature. Source: {@link Conductor}.
  */
 final class FeederDrop extends Worksheet {
-
   FeederDrop() {
     super(Subject.FEEDER, "feeder-drop", "voltage lost in a pair of wires");
     asks(

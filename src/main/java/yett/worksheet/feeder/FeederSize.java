@@ -16,7 +16,6 @@ import yett.worksheet.Worksheet;
  * current. Source: {@link Conductor}, {@link WireProtection}.
  */
 final class FeederSize extends Worksheet {
-
   FeederSize() {
     super(
         Subject.FEEDER, "feeder-size", "smallest wire that carries a load and keeps within a loss");

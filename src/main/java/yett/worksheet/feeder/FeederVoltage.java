@@ -11,7 +11,6 @@ import yett.worksheet.Worksheet;
  * Pc)/(η V) follows from the motor current Im. Source: {@link MainsLoad}, {@code Conductor}.
  */
 final class FeederVoltage extends Worksheet {
-
   FeederVoltage() {
     super(Subject.FEEDER, "feeder-voltage", "mains at the operator while the motor runs");
     asks(

@@ -9,7 +9,6 @@ import yett.worksheet.Note;
 import yett.worksheet.Subject;
 import yett.worksheet.Values;
 import yett.worksheet.Worksheet;
-import yett.worksheet.Subject;
 
 /** What a recorded force means at the gate. */
 abstract class ForceMeaning extends Worksheet {

@@ -15,7 +15,6 @@ import yett.worksheet.Worksheet;
  * Source: {@link Leaf}, {@link Wind}.
  */
 final class LeafForce extends Worksheet {
-
   LeafForce() {
     super(Subject.LEAF, "leaf-force", "force that moves the leaf: wheels, grade, wind");
     asks(

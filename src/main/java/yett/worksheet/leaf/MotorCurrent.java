@@ -10,7 +10,6 @@ import yett.worksheet.Worksheet;
 
 /** Motor current to expect for a force: I = I0 + F v/(η V). Source: {@link Leaf}. */
 final class MotorCurrent extends Worksheet {
-
   MotorCurrent() {
     super(Subject.LEAF, "motor-current", "motor current to expect for a force");
     asks(

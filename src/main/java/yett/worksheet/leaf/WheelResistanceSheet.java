@@ -11,7 +11,6 @@ import yett.worksheet.Worksheet;
 
 /** Rolling resistance of the leaf from its wheels. Source: {@link WheelResistance}. */
 final class WheelResistanceSheet extends Worksheet {
-
   WheelResistanceSheet() {
     super(Subject.LEAF, "wheel-resistance", "rolling resistance from the wheels");
     asks(

@@ -8,7 +8,6 @@ import yett.worksheet.Worksheet;
 
 /** How far off a beam lands, and how well it has to be aimed. Source: {@link PhotoBeam}. */
 final class BeamAim extends Worksheet {
-
   BeamAim() {
     super(Subject.SENSING, "beam-aim", "aim of a photo-beam over its distance");
     asks(

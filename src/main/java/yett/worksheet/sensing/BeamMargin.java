@@ -8,7 +8,6 @@ import yett.worksheet.Worksheet;
 
 /** Excess gain of a photo-beam against what its surroundings ask for. Source: {@link PhotoBeam}. */
 final class BeamMargin extends Worksheet {
-
   BeamMargin() {
     super(Subject.SENSING, "beam-margin", "light that a photo-beam has to spare");
     asks(

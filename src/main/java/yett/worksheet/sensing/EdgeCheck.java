@@ -13,7 +13,6 @@ import yett.worksheet.Worksheet;
  * EdgeResistor}.
  */
 final class EdgeCheck extends Worksheet {
-
   EdgeCheck() {
     super(Subject.SENSING, "edge-resistor", "what an idle contact edge ought to read");
     asks(

@@ -10,7 +10,6 @@ import yett.worksheet.Worksheet;
 
 /** Verdict on the insulation of a buried loop or cable. Source: {@link Insulation}. */
 final class LoopInsulation extends Worksheet {
-
   LoopInsulation() {
     super(Subject.SENSING, "insulation", "verdict on the insulation of a loop or buried cable");
     asks(

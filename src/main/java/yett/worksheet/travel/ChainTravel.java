@@ -9,7 +9,6 @@ import yett.worksheet.chain.Chains;
 
 /** Chain travel by turns of the motor: x = n N p/i. Source: {@link MotorTurns}. */
 final class ChainTravel extends Worksheet {
-
   ChainTravel() {
     super(Subject.TRAVEL, "chain-travel", "chain travel by turns of the motor");
     asks(

@@ -12,7 +12,6 @@ import yett.worksheet.chain.Chains;
 
 /** How far off the limits are after links were taken out. Source: {@link Travel#limitShift}. */
 final class LimitShift extends Worksheet {
-
   LimitShift() {
     super(Subject.TRAVEL, "limit-shift", "how far off the limits are after links were taken out");
     asks(

@@ -16,7 +16,6 @@ import yett.worksheet.Worksheet;
  * idlers. Source: {@link Marker}.
  */
 final class MarkerPlace extends Worksheet {
-
   MarkerPlace() {
     super(Subject.TRAVEL, "marker-place", "where the marker sits, and whether it stays clear");
     asks(

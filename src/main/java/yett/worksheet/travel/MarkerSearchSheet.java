@@ -10,7 +10,6 @@ import yett.worksheet.Worksheet;
 
 /** How far the leaf creeps to find its reference. Source: {@link MarkerSearch}. */
 final class MarkerSearchSheet extends Worksheet {
-
   MarkerSearchSheet() {
     super(Subject.TRAVEL, "marker-search", "how far the leaf creeps to find its reference");
     asks(
