@@ -1,8 +1,8 @@
 package yett;
 
+import yett.command.Shell;
+import yett.command.common.Mistakes;
 import yett.console.Output;
-import yett.shell.Mistakes;
-import yett.shell.Shell;
 
 /** Starts the program. */
 public final class Yett {

@@ -3,7 +3,7 @@ package yett;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
-import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
@@ -14,12 +14,12 @@ import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
 import java.io.FileDescriptor;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.springframework.shell.core.command.CommandContext;
 
 /** Which package may know which of the others, and where each library is at home. */
@@ -35,128 +35,41 @@ class ArchitectureTest {
     }
   }
 
-  /** Packages and libraries of which the rules below speak; a wrong name would forbid nothing. */
-  private static final Set<String> OWNERS = new TreeSet<>();
+  /** The house, from the ground up: each floor, and the floors that it may know. */
+  private static final String FLOORS =
+      """
+      files
+      console      files
+      casebook     files
+      quantity
+      calculation  quantity
+      knowledge    quantity calculation
+      saying       knowledge
+      worksheet    quantity calculation knowledge
+      rules        files quantity calculation knowledge
+      belief       knowledge
+      plan         knowledge belief
+      interview    quantity calculation knowledge rules belief plan
+      wording      quantity calculation knowledge rules belief plan interview
+      dispatch     quantity calculation knowledge rules belief plan interview
+      record       quantity calculation knowledge rules belief plan interview wording dispatch
+      figures      calculation knowledge interview
+      review       calculation knowledge rules belief interview
+      replay       quantity calculation knowledge rules belief plan interview wording dispatch record
+      trial        files quantity calculation knowledge rules belief plan interview wording dispatch record replay
+      bench        files quantity calculation knowledge rules belief plan interview wording dispatch record replay
+      practice     files quantity calculation knowledge rules belief plan interview wording dispatch record replay
+      desk         files casebook quantity knowledge rules belief interview wording
+      command      files console casebook quantity calculation knowledge saying worksheet rules belief plan \
+                   interview wording dispatch record figures review replay trial bench practice desk
+      """;
 
+  /** Libraries of which the rules below speak; a wrong name would forbid nothing. */
   private static final Set<String> LIBRARIES = new TreeSet<>();
 
-  /** What it takes to run a case without a person, and whoever builds on that. */
-  private static final String[] TO_REPLAY = {
-    "quantity",
-    "calculation",
-    "knowledge",
-    "rules",
-    "belief",
-    "plan",
-    "interview",
-    "dispatch",
-    "record",
-    "replay"
-  };
-
-  /** The same for those that keep files of their own beside the cards or the casebook. */
-  private static final String[] TO_REPLAY_AND_KEEP =
-      Stream.concat(Stream.of(TO_REPLAY), Stream.of("files")).toArray(String[]::new);
-
   @ArchTest
-  static final ArchRule files_know_nothing =
-      knowsOnly("files").because("a file is whole, and its owner's alone, whatever stands in it");
-
-  @ArchTest
-  static final ArchRule quantities_know_nothing =
-      knowsOnly("quantity").because("a reading means the same wherever it is used");
-
-  @ArchTest
-  static final ArchRule calculations_know_only_quantities =
-      knowsOnly("calculation", "quantity")
-          .because("a formula of the trade is checked against books, not against a rule base");
-
-  @ArchTest
-  static final ArchRule cards_know_only_quantities_and_calculations =
-      knowsOnly("knowledge", "quantity", "calculation")
-          .because("a rule base can be read and checked without reasoning with it");
-
-  @ArchTest
-  static final ArchRule rules_know_only_what_they_judge_with =
-      knowsOnly("rules", "files", "quantity", "calculation", "knowledge")
-          .because("a judgement follows from the answers alone, not from belief or plan");
-
-  @ArchTest
-  static final ArchRule worksheets_know_no_case =
-      knowsOnly("worksheet", "quantity", "calculation", "knowledge")
-          .because("a number of the trade can be worked out without a gate that is broken");
-
-  @ArchTest
-  static final ArchRule belief_knows_only_cards =
-      knowsOnly("belief", "knowledge")
-          .because("the mathematics takes findings as numbers, whoever found them");
-
-  @ArchTest
-  static final ArchRule the_plan_knows_only_belief_and_cards =
-      knowsOnly("plan", "belief", "knowledge")
-          .because("safety is decided before the plan, so the plan has no say in it");
-
-  @ArchTest
-  static final ArchRule the_interview_knows_no_screen_and_no_store =
-      knowsOnly("interview", "quantity", "calculation", "knowledge", "rules", "belief", "plan")
-          .because("the next step is a function of the events, wherever they come from");
-
-  @ArchTest
-  static final ArchRule replays_know_no_screen_and_no_store =
-      knowsOnly("replay", TO_REPLAY)
-          .because("recorded answers stand in for a person, and files for a screen");
-
-  @ArchTest
-  static final ArchRule trials_know_no_screen_and_no_store =
-      knowsOnly("trial", TO_REPLAY_AND_KEEP)
-          .because("what a change to the cards does is worked out before it is shown");
-
-  @ArchTest
-  static final ArchRule the_bench_knows_no_screen_and_no_store =
-      knowsOnly("bench", TO_REPLAY_AND_KEEP)
-          .because("what is wrong with a rule base is found before it is shown");
-
-  @ArchTest
-  static final ArchRule reviews_know_no_screen_and_no_store =
-      knowsOnly("review", "calculation", "knowledge", "rules", "belief", "interview")
-          .because("what cases say against the cards follows from their events");
-
-  @ArchTest
-  static final ArchRule practice_knows_no_screen_and_no_casebook =
-      knowsOnly("practice", TO_REPLAY_AND_KEEP)
-          .because("what was made up must not get among what happened");
-
-  @ArchTest
-  static final ArchRule records_know_no_screen_and_no_store =
-      knowsOnly(
-              "record",
-              "quantity",
-              "calculation",
-              "knowledge",
-              "rules",
-              "belief",
-              "plan",
-              "interview",
-              "dispatch")
-          .because("a record tells what happened, whether it is shown, printed or compared");
-
-  @ArchTest
-  static final ArchRule a_dispatch_knows_no_paper_and_no_screen =
-      knowsOnly(
-              "dispatch",
-              "quantity",
-              "calculation",
-              "knowledge",
-              "rules",
-              "belief",
-              "plan",
-              "interview")
-          .because("what to bring is worked out before it is printed");
-
-  @ArchTest
-  static final ArchRule sayings_know_only_cards =
-      knowsOnly("saying", "knowledge")
-          .because("what a caller's words mean is decided before anything is made of it");
+  static final ArchRule each_floor_knows_only_floors_below =
+      floors().because("one that knows its neighbours or the floors above cannot be tried alone");
 
   @ArchTest
   static final ArchRule text_search_is_for_sayings =
@@ -164,34 +77,12 @@ class ArchitectureTest {
           .because("one package understands words, the others work with complaints");
 
   @ArchTest
-  static final ArchRule figures_know_no_screen_and_no_store =
-      knowsOnly("figures", "calculation", "knowledge", "interview")
-          .because("what cases tell together follows from their events, wherever they come from");
-
-  @ArchTest
-  static final ArchRule the_console_knows_nothing_of_gates =
-      knowsOnly("console", "files").because("text on a screen looks right whatever it says");
-
-  @ArchTest
-  static final ArchRule the_casebook_knows_nothing_of_reasoning =
-      knowsOnly("casebook", "files")
-          .because("events are kept as they came, so that an old case outlives its rule base");
-
-  @ArchTest
-  static final ArchRule packages_form_no_ring =
-      slices()
-          .matching("yett.(*)..")
-          .should()
-          .beFreeOfCycles()
-          .because("one cannot be understood or changed alone when two need each other");
-
-  @ArchTest
-  static final ArchRule spring_leads_only_the_shell =
+  static final ArchRule spring_leads_only_the_commands =
       onlyIn(
               packages("org.springframework..")
                   .and(not("org.springframework.jdbc..", "org.springframework.dao..")),
               "yett",
-              "yett.shell..")
+              "yett.command..")
           .because("reasoning must run, and be tested, without a container");
 
   @ArchTest
@@ -227,7 +118,8 @@ class ArchitectureTest {
               "yett.practice..",
               "yett.record..",
               "yett.dispatch..",
-              "yett.shell..",
+              "yett.desk..",
+              "yett.command..",
               "yett.casebook..")
           .because("text is read and written at the edges; mathematics and rules see records");
 
@@ -258,17 +150,6 @@ class ArchitectureTest {
           .because("what is shown goes through one cleaning, whoever wrote it");
 
   @ArchTest
-  static void every_package_but_the_shell_has_its_rule(JavaClasses classes) {
-    assertThat(
-            classes.stream()
-                .map(c -> c.getPackageName().split("\\."))
-                .filter(names -> names.length > 1 && !names[1].equals("shell"))
-                .map(names -> names[1]))
-        .isNotEmpty()
-        .allMatch(OWNERS::contains);
-  }
-
-  @ArchTest
   static void every_library_that_has_a_home_is_used(JavaClasses classes) {
     assertThat(LIBRARIES)
         .hasSizeGreaterThan(10)
@@ -282,17 +163,25 @@ class ArchitectureTest {
                                     d -> resideInAPackage(library).test(d.getTargetClass()))));
   }
 
-  private static ArchRule knowsOnly(String owner, String... others) {
-    OWNERS.add(owner);
-    String[] allowed =
-        Stream.concat(Stream.of(owner), Stream.of(others))
-            .map(name -> "yett." + name + "..")
-            .toArray(String[]::new);
-    return noClasses()
-        .that()
-        .resideInAPackage("yett." + owner + "..")
-        .should()
-        .dependOnClassesThat(resideInAPackage("yett..").and(not(allowed)));
+  /** A floor without a class, and a class on no floor, break the rule too. */
+  private static LayeredArchitecture floors() {
+    LayeredArchitecture house =
+        layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .ensureAllClassesAreContainedInArchitecture()
+            .layer("program")
+            .definedBy("yett");
+    List<List<String>> floors =
+        FLOORS.lines().map(line -> List.of(line.strip().split(" +"))).toList();
+    for (List<String> floor : floors) {
+      house = house.layer(floor.get(0)).definedBy("yett." + floor.get(0) + "..");
+    }
+    for (List<String> floor : floors) {
+      String[] known = floor.subList(1, floor.size()).toArray(String[]::new);
+      var where = house.whereLayer(floor.get(0));
+      house = known.length == 0 ? where.mayNotAccessAnyLayer() : where.mayOnlyAccessLayers(known);
+    }
+    return house;
   }
 
   private static ArchRule onlyIn(DescribedPredicate<JavaClass> library, String... homes) {

@@ -23,6 +23,7 @@ import yett.interview.SiteFacts;
 import yett.interview.Trail;
 import yett.interview.WorkTime;
 import yett.knowledge.RuleBase;
+import yett.wording.Wording;
 
 /**
  * The record of a case: everything that was said, done and made of it, for the file. Written from

@@ -12,6 +12,7 @@ import yett.interview.Trail;
 import yett.interview.Weight;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
+import yett.wording.Wording;
 
 /** The checks of a record: what was answered, what it meant, how it moved the belief. */
 final class CheckLines {

@@ -31,6 +31,7 @@ import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.plan.Advice;
 import yett.plan.Planner;
+import yett.wording.Wording;
 
 /**
  * What the next level needs to carry on: what is believed, what was asked and tried, what comes

@@ -13,6 +13,7 @@ import yett.knowledge.Caution;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
+import yett.wording.Wording;
 
 /** The work of a record: repairs and tries, proofs, states of the work with their cautions. */
 final class WorkLines {

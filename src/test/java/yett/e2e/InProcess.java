@@ -6,7 +6,7 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
-import yett.shell.Shell;
+import yett.command.Shell;
 
 /**
  * The program in this very process: for scripts of many commands, each of which would otherwise

@@ -1,0 +1,99 @@
+package yett.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.springframework.shell.core.command.Command;
+import org.springframework.shell.core.command.CommandArgument;
+import org.springframework.shell.core.command.CommandOption;
+import org.springframework.shell.core.command.CommandParser;
+import org.springframework.shell.core.command.CommandRegistry;
+import org.springframework.shell.core.command.ParsedInput;
+import yett.command.common.UsageException;
+import yett.command.common.Words;
+import yett.knowledge.Names;
+
+/**
+ * Reads a command line word by word, so that file names keep their blanks and a flag never swallows
+ * the word behind it.
+ */
+public final class CommandLine implements CommandParser {
+  private static final Pattern WORD = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"|(\\S+)");
+
+  private final CommandRegistry commands;
+
+  public CommandLine(CommandRegistry commands) {
+    this.commands = commands;
+  }
+
+  @Override
+  public ParsedInput parse(String line) {
+    List<String> words = new ArrayList<>();
+    Matcher matcher = WORD.matcher(line);
+    while (matcher.find()) {
+      words.add(
+          matcher.group(1) == null
+              ? matcher.group(2)
+              : matcher.group(1).replaceAll("\\\\(.)", "$1"));
+    }
+    return parse(words);
+  }
+
+  /**
+   * @throws UsageException if there is no such command or option
+   */
+  public ParsedInput parse(List<String> words) {
+    int named = longestName(words);
+    String name = String.join(" ", words.subList(0, named));
+    Command command = commands.getCommandByName(name);
+    ParsedInput.Builder parsed = ParsedInput.builder().commandName(name);
+    int argument = 0;
+    boolean onlyArguments = false;
+    for (int i = named; i < words.size(); i++) {
+      String word = words.get(i);
+      if (!onlyArguments && word.equals("--")) {
+        onlyArguments = true;
+      } else if (!onlyArguments && word.startsWith("--")) {
+        String[] parts = word.substring(2).split("=", 2);
+        CommandOption option = option(command, parts[0]);
+        boolean flag = option.type() == boolean.class;
+        if (!flag && parts.length == 1 && i + 1 >= words.size()) {
+          throw new UsageException("--" + parts[0] + " needs a value. " + command.getHelp());
+        }
+        String value = flag ? "true" : parts.length == 2 ? parts[1] : words.get(++i);
+        parsed.addOption(CommandOption.with().longName(parts[0]).value(value).build());
+      } else {
+        parsed.addArgument(new CommandArgument(argument++, word));
+      }
+    }
+    return parsed.build();
+  }
+
+  private int longestName(List<String> words) {
+    for (int length = Math.min(3, words.size()); length > 0; length--) {
+      if (commands.getCommandByName(String.join(" ", words.subList(0, length))) != null) {
+        return length;
+      }
+    }
+    List<String> names = commands.getCommands().stream().map(Command::getName).toList();
+    String typed = words.isEmpty() ? "" : words.get(0);
+    throw new UsageException(
+        "There is no command \"" + Words.shortened(typed) + "\". " + Names.advice(typed, names));
+  }
+
+  private static CommandOption option(Command command, String name) {
+    return command.getOptions().stream()
+        .filter(o -> name.equals(o.longName()))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new UsageException(
+                    "\""
+                        + command.getName()
+                        + "\" has no option --"
+                        + Words.shortened(name)
+                        + ". "
+                        + command.getHelp()));
+  }
+}

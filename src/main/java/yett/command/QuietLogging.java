@@ -1,0 +1,27 @@
+package yett.command;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.logging.LogManager;
+
+/**
+ * What libraries say by way of Java's own logging: only that something is broken, on standard
+ * error. Java makes one when the first library asks for a logger, if any does.
+ */
+public final class QuietLogging {
+  private static final String SETTING = "java.util.logging.config.class";
+  private static final String WORDS =
+      "handlers=java.util.logging.ConsoleHandler\n"
+          + ".level=SEVERE\n"
+          + "java.util.logging.SimpleFormatter.format=%5$s%n";
+
+  public QuietLogging() throws IOException {
+    LogManager.getLogManager()
+        .readConfiguration(new ByteArrayInputStream(WORDS.getBytes(StandardCharsets.UTF_8)));
+  }
+
+  public static void choose() {
+    System.setProperty(SETTING, QuietLogging.class.getName());
+  }
+}

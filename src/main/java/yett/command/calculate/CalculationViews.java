@@ -1,0 +1,247 @@
+package yett.command.calculate;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import yett.command.diagnose.StepViews;
+import yett.console.Block;
+import yett.console.SignalWord;
+import yett.console.Text;
+import yett.quantity.Quantity;
+import yett.quantity.Unit;
+import yett.worksheet.Choice;
+import yett.worksheet.Given;
+import yett.worksheet.Input;
+import yett.worksheet.Note;
+import yett.worksheet.Output;
+import yett.worksheet.Plot;
+import yett.worksheet.Solution;
+import yett.worksheet.Subject;
+import yett.worksheet.Worksheet;
+import yett.worksheet.catalogue.Catalogue;
+
+/** Calculations as text. */
+public final class CalculationViews {
+  /** Longer lists of choices are set in one paragraph. */
+  private static final int SHORT_LIST = 8;
+
+  private CalculationViews() {}
+
+  public static List<Block> list() {
+    List<Block> blocks = new ArrayList<>();
+    for (Subject subject : Subject.values()) {
+      List<Worksheet> sheets = Catalogue.about(subject);
+      if (!sheets.isEmpty()) {
+        blocks.add(Block.heading(subject.title()));
+        blocks.add(new Block.Rows(sheets.stream().map(s -> Block.row(s.id(), s.title())).toList()));
+      }
+    }
+    blocks.add(Block.blank());
+    blocks.add(
+        Block.paragraph(
+            "calculate NAME asks for each input; help calculate NAME tells what it needs and where"
+                + " it comes from."));
+    return blocks;
+  }
+
+  /** All about a calculation but its result. */
+  public static List<Block> about(Worksheet sheet) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Block.heading(StepViews.capital(sheet.title())));
+    sheet.notes().forEach(note -> blocks.add(signal(note)));
+    blocks.add(
+        new Block.Rows(sheet.inputs().stream().map(i -> Block.row(i.id(), described(i))).toList()));
+    blocks.add(Block.heading("It tells"));
+    blocks.add(
+        new Block.Rows(
+            sheet.outputs().stream().map(o -> Block.row(o.id(), described(o))).toList()));
+    blocks.add(Block.heading("How"));
+    blocks.add(background(sheet));
+    blocks.add(Block.paragraph("For example: " + example(sheet)));
+    return blocks;
+  }
+
+  public static String described(Input input) {
+    String usual =
+        input
+            .usual()
+            .map(u -> "; usually " + u)
+            .orElse(input.optional() ? "; may be left out" : "");
+    String choices =
+        input.choices().isEmpty()
+            ? ""
+            : ": " + input.choices().stream().map(Choice::id).collect(Collectors.joining(", "));
+    String range = input.inWords(input.possible()).map(r -> "; " + r).orElse("");
+    return input.words() + inUnit(input) + choices + range + usual;
+  }
+
+  public static String described(Output output) {
+    return output.words()
+        + output.unit().map(u -> u.symbol().isEmpty() ? "" : ", in " + u.symbol()).orElse("");
+  }
+
+  /** {@code , in V} or nothing. */
+  public static String inUnit(Input input) {
+    return input.unit().symbol().isEmpty() ? "" : ", in " + input.unit().symbol();
+  }
+
+  private static String example(Worksheet sheet) {
+    return "calculate "
+        + sheet.id()
+        + sheet.inputs().stream()
+            .filter(Input::needed)
+            .map(i -> " " + i.id() + "=" + placeholder(i))
+            .collect(Collectors.joining());
+  }
+
+  private static String placeholder(Input input) {
+    return switch (input.kind()) {
+      case READING -> "\"… " + input.unit().symbol() + "\"";
+      case WHOLE -> "…";
+      case CHOICE -> input.choices().get(0).id();
+      case FILE -> "curve.csv";
+    };
+  }
+
+  /** What to type where nobody can be asked. */
+  public static String missing(Worksheet sheet, List<Input> missing) {
+    return sheet.id()
+        + " needs "
+        + missing.stream().map(Input::id).collect(Collectors.joining(", "))
+        + ".\n"
+        + missing.stream()
+            .map(i -> "  " + i.id() + "=" + placeholder(i) + "  " + described(i))
+            .collect(Collectors.joining("\n"))
+        + "\nhelp calculate "
+        + sheet.id()
+        + " tells all of its inputs.";
+  }
+
+  public static List<Block> beginning(Worksheet sheet) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Block.heading(StepViews.capital(sheet.title())));
+    sheet.notes().forEach(note -> blocks.add(signal(note)));
+    blocks.add(
+        Block.paragraph(
+            "A bare number takes the unit asked for; limits of error may follow, as in 24.3 V +-"
+                + " 0.2 V. Enter takes what is usual; back, ? and quit work at every prompt."));
+    return blocks;
+  }
+
+  public static List<Block> question(Input input, int number, int of) {
+    List<Block> blocks = new ArrayList<>();
+    String usual =
+        input
+            .usual()
+            .map(u -> " Usually " + u + ".")
+            .orElse(input.optional() ? " Enter leaves it out." : "");
+    String range = input.inWords(input.possible()).map(r -> " Possible: " + r + ".").orElse("");
+    blocks.add(Block.blank());
+    blocks.add(
+        Block.paragraph(
+            Text.strong(
+                    number
+                        + " of "
+                        + of
+                        + ": "
+                        + StepViews.capital(input.words())
+                        + inUnit(input)
+                        + ".")
+                .and(range + usual)));
+    if (!input.choices().isEmpty()) {
+      blocks.add(choices(input));
+    }
+    return blocks;
+  }
+
+  private static Block choices(Input input) {
+    return input.choices().size() <= SHORT_LIST
+        ? new Block.Rows(input.choices().stream().map(c -> Block.row(c.id(), c.words())).toList())
+        : Block.paragraph(
+            input.choices().stream()
+                .map(c -> c.words().replace(' ', '\u00a0'))
+                .collect(Collectors.joining(", ")));
+  }
+
+  public static List<Block> solution(Solution solution) {
+    Worksheet sheet = solution.sheet();
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Block.heading(StepViews.capital(sheet.title())));
+    blocks.add(new Block.Rows(solution.inputs().stream().map(CalculationViews::row).toList()));
+    blocks.add(Block.heading("Result"));
+    blocks.add(new Block.Rows(solution.lines().stream().map(CalculationViews::row).toList()));
+    solution.plot().ifPresent(plot -> blocks.add(drawing(plot)));
+    solution.remarks().forEach(r -> blocks.add(Block.paragraph("Mind: " + r)));
+    blocks.add(Block.heading("At the gate"));
+    // Cautions stand before what somebody may go and do.
+    solution.meaning().notes().forEach(note -> blocks.add(signal(note)));
+    sheet.notes().forEach(note -> blocks.add(signal(note)));
+    blocks.add(Block.paragraph(Text.strong(String.join(" ", solution.meaning().sentences()))));
+    sheet.lastWord().ifPresent(word -> blocks.add(Block.paragraph(word)));
+    blocks.add(Block.heading("How"));
+    blocks.add(background(sheet));
+    return blocks;
+  }
+
+  private static Block drawing(Plot plot) {
+    return new Block.Plot(
+        plot.points().stream().map(p -> new Block.Point(p.across(), p.up())).toList(),
+        plot.levels().stream().map(l -> new Block.Level(l.label(), l.up())).toList(),
+        plot.across(),
+        plot.up());
+  }
+
+  private static Block.Row row(Given given) {
+    String uncertainty =
+        given.standardUncertainty() > 0
+            ? " (u = " + uncertainty(given.input().unit(), given.standardUncertainty()) + ")"
+            : "";
+    String typed =
+        given.typed().equals(given.shown()) || given.usual() ? "" : " as typed: " + given.typed();
+    Text text = Text.of(given.shown() + uncertainty);
+    if (given.usual()) {
+      text = text.and(Text.dim(", the usual"));
+    } else if (given.standardUncertainty() == 0
+        && !typed.isEmpty()
+        && given.input().kind() == Input.Kind.READING) {
+      text = text.and(Text.dim("," + typed));
+    }
+    return new Block.Row(given.input().id(), text);
+  }
+
+  private static Block.Row row(Solution.Line line) {
+    Text text = Text.strong(line.text());
+    if (line.standardUncertainty().isPresent()) {
+      text =
+          text.and(
+              ", u = "
+                  + uncertainty(
+                      line.output().unit().orElseThrow(),
+                      line.standardUncertainty().getAsDouble()));
+    }
+    return new Block.Row(line.output().words(), text);
+  }
+
+  /** A standard uncertainty with two figures (JCGM 100, 7.2.6). */
+  public static String uncertainty(Unit unit, double canonical) {
+    double own = canonical / unit.differenceToCanonical(1);
+    double rounded = BigDecimal.valueOf(own).round(new MathContext(2)).doubleValue();
+    String figures = Quantity.COUNT.show(rounded, Unit.ONE);
+    return unit.symbol().isEmpty() ? figures : figures + " " + unit.symbol();
+  }
+
+  private static Block background(Worksheet sheet) {
+    return Block.rows(
+        Block.row("formula", sheet.formula()),
+        Block.row("good for", sheet.validity()),
+        Block.row("source", sheet.source()));
+  }
+
+  private static Block signal(Note note) {
+    return Block.signal(
+        SignalWord.valueOf(note.word().name().toUpperCase(Locale.ROOT)), note.text());
+  }
+}

@@ -1,0 +1,2 @@
+/** Calculations of the trade. */
+package yett.command.calculate;

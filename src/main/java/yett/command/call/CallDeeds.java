@@ -1,0 +1,201 @@
+package yett.command.call;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import yett.command.diagnose.Questions;
+import yett.command.diagnose.Sitting;
+import yett.command.diagnose.StepViews;
+import yett.console.Block;
+import yett.console.SignalWord;
+import yett.console.Text;
+import yett.desk.RetestAnswers;
+import yett.dispatch.DispatchSheet;
+import yett.dispatch.Dispatcher;
+import yett.interview.Ending;
+import yett.interview.Event;
+import yett.interview.Moment;
+import yett.interview.Step;
+
+/** What a caller does, told to them step by step, and how a call ends. */
+public final class CallDeeds {
+  /** So many parts are named on the screen; the sheet has all. */
+  private static final int SHORT = 6;
+
+  private final Sitting sitting;
+  private final Questions questions;
+
+  public CallDeeds(Sitting sitting, Questions questions) {
+    this.sitting = sitting;
+    this.questions = questions;
+  }
+
+  /** Does a step the way of a call; false if there is nothing special about it. */
+  public boolean takes(Moment moment) {
+    Step step = moment.step();
+    if (step instanceof Step.MakeSafe s) {
+      makeSafe(s);
+    } else if (step instanceof Step.Mend s) {
+      mend(s);
+    } else if (step instanceof Step.Retest) {
+      retest();
+    } else if (step instanceof Step.DecideFailedProof s) {
+      sitting.say("Then something is still wrong with it.");
+      sitting.record(new Event.Reopened(s.proof().id()));
+    } else if (step instanceof Step.CloseSolved s) {
+      solved(s);
+    } else if (step instanceof Step.HandOver s) {
+      dispatch(s, moment);
+    } else {
+      return false;
+    }
+    return true;
+  }
+
+  private void makeSafe(Step.MakeSafe step) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Block.rule());
+    blocks.add(Block.signal(SignalWord.DANGER, step.stop().name() + "."));
+    blocks.add(Block.paragraph(Text.strong("Read out, in this order:")));
+    blocks.add(Block.numbered(step.now()));
+    List<String> desk = sitting.base().telephone().desk().getOrDefault(step.stop().id(), List.of());
+    if (!desk.isEmpty()) {
+      blocks.add(Block.paragraph(Text.strong("You at the desk:")));
+      blocks.add(Block.numbered(desk));
+    }
+    sitting.show(blocks);
+    questions.madeSafe(step.stop());
+  }
+
+  /** One step at a time: the next is read out when the caller says that the last one is done. */
+  private void mend(Step.Mend step) {
+    List<String> steps = step.repair().steps();
+    sitting.show(Block.heading("What the caller can do: " + step.repair().name()));
+    sitting.show(sitting.views().spoken(step.cautions()));
+    for (int i = 0; i < steps.size(); i++) {
+      sitting.show(
+          Block.paragraph(
+              Text.of("Step " + (i + 1) + " of " + steps.size() + ", read out: ")
+                  .and(Text.strong(steps.get(i)))));
+      OptionalInt done =
+          questions.word(
+              "Enter when it is done, \"g\" if they can't",
+              List.of("", "done", "g", "d", "cannot", "unknown", "later"),
+              "Only Enter when it is done; g if they cannot or do not get there; x if the call"
+                  + " dropped.");
+      if (done.isEmpty()) {
+        return;
+      }
+      if (done.getAsInt() > 1) {
+        sitting.record(new Event.Repaired(step.repair().id(), false));
+        return;
+      }
+    }
+    sitting.record(new Event.Repaired(step.repair().id(), true));
+  }
+
+  private void retest() {
+    RetestAnswers ends = new RetestAnswers(sitting.moment().state());
+    sitting.show(
+        Block.heading("Does it run now?"),
+        Block.paragraph(
+            Text.of("Read out: ")
+                .and(
+                    Text.strong(
+                        "Stand to the side, with nobody in the opening. Let it open once and close"
+                            + " once, and watch. Does it run as it should?"))),
+        Block.numbered(ends.texts()));
+    questions
+        .one(
+            "Answer",
+            ends.words(),
+            ends.texts(),
+            ends.refusal() + " Type hand over if nobody can try it.")
+        .ifPresent(answer -> sitting.record(ends.event(answer)));
+  }
+
+  private void solved(Step.CloseSolved step) {
+    List<String> watch = new ArrayList<>(step.watch());
+    watch.add("Watch the next runs from the side, with nobody in the opening.");
+    watch.add(
+        "Call again at once if it does the same again, or anything new, or makes a new noise.");
+    sitting.show(
+        Block.heading("Solved on the telephone"),
+        Block.paragraph(Text.strong("Read out:")),
+        Block.numbered(watch));
+    OptionalInt closed =
+        questions.word(
+            "\"close\" to close the case, or back",
+            List.of("close"),
+            "Type close, or back to take the last answer back.");
+    if (closed.isPresent()) {
+      sitting.record(new Event.Closed(Ending.SOLVED));
+      sitting.say("Closed. The record: record " + sitting.open().id() + ".");
+    }
+  }
+
+  /** The case stays open: whoever is sent goes on with it. */
+  private void dispatch(Step.HandOver step, Moment moment) {
+    String id = sitting.open().id().toString();
+    String gate = moment.state().opened().map(Event.Opened::site).orElse("");
+    DispatchSheet sheet =
+        new Dispatcher(sitting.open().interview().expertise(), ZoneId.systemDefault())
+            .sheet(moment, id, gate);
+    List<Block> blocks = new ArrayList<>();
+    boolean emergency = step.ending() == Ending.MADE_SAFE;
+    blocks.add(Block.heading(emergency ? "Emergency" : "Send somebody"));
+    String urgency =
+        StepViews.capital(sheet.urgency().level())
+            + ": "
+            + String.join("; ", sheet.urgency().reasons())
+            + ".";
+    blocks.add(
+        emergency
+            ? Block.signal(SignalWord.DANGER, urgency)
+            : Block.paragraph(Text.strong(urgency)));
+    if (!emergency) {
+      blocks.add(Block.paragraph(StepViews.capital(step.because()) + "."));
+      blocks.add(sitting.views().bars(moment, 4));
+      blocks.add(
+          Block.rows(
+              Block.row("On site", "about " + sheet.minutesOnSite().likely() + " min"),
+              Block.row("Bring", bring(sheet.bring().names()))));
+    }
+    blocks.add(Block.paragraph(Text.strong("Read out, until somebody comes:")));
+    blocks.add(Block.numbered(sheet.untilThen()));
+    sitting.show(blocks);
+    OptionalInt sent =
+        questions.word(
+            "\"send\" when somebody is told, or back",
+            List.of("send"),
+            "Type send, or back to take the last answer back.");
+    if (sent.isPresent()) {
+      sitting.record(new Event.Noted("Sent for, " + sheet.urgency().level() + "."));
+      sitting.say(
+          "The sheet for whoever goes: dispatch "
+              + id
+              + ". They go on with: resume "
+              + id
+              + " --as technician.");
+      throw new Dispatched();
+    }
+  }
+
+  private static String bring(List<String> parts) {
+    if (parts.isEmpty()) {
+      return "no part";
+    }
+    String first = String.join("; ", parts.subList(0, Math.min(SHORT, parts.size())));
+    return parts.size() <= SHORT
+        ? first
+        : first + "; and " + (parts.size() - SHORT) + " more, on the sheet";
+  }
+
+  /** The call is over and the case goes on elsewhere. */
+  public static final class Dispatched extends RuntimeException {
+    Dispatched() {
+      super("dispatched", null, false, false);
+    }
+  }
+}

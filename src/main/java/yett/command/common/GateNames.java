@@ -1,0 +1,60 @@
+package yett.command.common;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import yett.casebook.SiteName;
+import yett.casebook.SiteRecord;
+import yett.console.Block;
+import yett.console.Console;
+import yett.console.Input;
+
+/**
+ * Which gate somebody means by a name. One gate is told from another by its name to the letter;
+ * where another is called nearly so, the person is asked.
+ */
+public final class GateNames {
+  public static final String NO_NAME = "A name of at most 80 letters, please.";
+  private static final int LONGEST = 80;
+
+  private final Console console;
+  private final List<SiteRecord> known;
+
+  public GateNames(Console console, List<SiteRecord> known) {
+    this.console = console;
+    this.known = known;
+  }
+
+  public static boolean isName(String text) {
+    return text.length() <= LONGEST && text.codePoints().noneMatch(Character::isISOControl);
+  }
+
+  /** Empty if the person leaves. */
+  public Optional<String> meant(String name) {
+    List<String> names = known.stream().map(SiteRecord::id).toList();
+    String letters = SiteName.letters(name);
+    List<String> near =
+        names.stream()
+            .filter(n -> !letters.isEmpty() && SiteName.letters(n).equals(letters))
+            .toList();
+    if (names.contains(name) || near.isEmpty()) {
+      return Optional.of(name);
+    }
+    List<String> choices = new ArrayList<>(near);
+    choices.add("another gate, which is called " + name);
+    console.show(
+        Block.paragraph("There is a gate that is called nearly so. Which do you mean?"),
+        Block.numbered(choices));
+    while (true) {
+      if (!(console.ask("Number> ") instanceof Input.Line line)) {
+        return Optional.empty();
+      }
+      String text = line.text().strip();
+      if (text.matches("[1-9]\\d?") && Integer.parseInt(text) <= choices.size()) {
+        int number = Integer.parseInt(text);
+        return Optional.of(number <= near.size() ? near.get(number - 1) : name);
+      }
+      console.show(Block.paragraph("Type a number from 1 to " + choices.size() + "."));
+    }
+  }
+}

@@ -1,0 +1,203 @@
+package yett.command.common;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import yett.interview.Answer;
+import yett.knowledge.Check;
+import yett.knowledge.Measures;
+import yett.quantity.ReadingException;
+
+/** What a typed line means: an instruction to the program, or an answer. */
+public final class Words {
+  private Words() {}
+
+  /** What a person can say at every prompt besides answering. */
+  public enum Wish {
+    WHY("why", "why this question"),
+    BELIEF("belief", "what is believed now, and what speaks for and against it"),
+    ACCOUNT("belief all", "every answer's weight, with its source"),
+    BACK("back", "take the last answer back"),
+    CORRECT("correct", "change an earlier answer"),
+    UNKNOWN("unknown", "it cannot be told"),
+    LATER("later", "not now"),
+    NOTE("note", "note … keeps a remark for the record"),
+    DANGER("danger", "report a danger"),
+    HANDOVER("hand over", "give the case to the next level"),
+    CUT_OFF("x", "the call dropped: keep what was said"),
+    SAVE("save", "stop here and save"),
+    HELP("help", "these words");
+
+    private final String word;
+    private final String meaning;
+
+    Wish(String word, String meaning) {
+      this.word = word;
+      this.meaning = meaning;
+    }
+
+    public String word() {
+      return word;
+    }
+
+    public String meaning() {
+      return meaning;
+    }
+  }
+
+  /** The wish that a line begins with, if it is one; "?" is a question for help. */
+  public static Optional<Wish> wish(String line) {
+    String text = line.strip().toLowerCase(Locale.ROOT);
+    if (text.equals("?")) {
+      return Optional.of(Wish.HELP);
+    }
+    for (Wish wish : Wish.values()) {
+      boolean note = wish == Wish.NOTE && text.startsWith("note ");
+      if (text.equals(wish.word()) || note) {
+        return Optional.of(wish);
+      }
+    }
+    return switch (text) {
+      case "cannot tell", "can't tell", "dont know", "don't know" -> Optional.of(Wish.UNKNOWN);
+      case "not now" -> Optional.of(Wish.LATER);
+      case "stop", "quit", "exit" -> Optional.of(Wish.SAVE);
+      case "handover" -> Optional.of(Wish.HANDOVER);
+      default -> Optional.empty();
+    };
+  }
+
+  /** Either an answer, or what is wrong with the line. */
+  public record Heard(Optional<Answer> answer, String complaint) {
+    public static Heard of(Answer answer) {
+      return new Heard(Optional.of(answer), "");
+    }
+
+    public static Heard refused(String complaint) {
+      return new Heard(Optional.empty(), complaint);
+    }
+  }
+
+  /** Reads an answer to a check: a number of the list, words of an outcome, or a reading. */
+  public static Heard answer(Check check, String line) {
+    String text = line.strip();
+    if (text.isEmpty()) {
+      return Heard.refused(
+          check.measured()
+              ? "Type a reading such as "
+                  + example(check.measures().get())
+                  + ", or a word from the last line."
+              : "Type a number from the list, or a word from the last line.");
+    }
+    return check.measures().isPresent()
+        ? reading(check.measures().get(), text)
+        : chosen(check, text);
+  }
+
+  private static String example(Measures measures) {
+    double middle =
+        Double.isFinite(measures.least()) && Double.isFinite(measures.most())
+            ? (measures.least() + measures.most()) / 2
+            : 1;
+    return measures.show(middle);
+  }
+
+  public static Heard reading(Measures measures, String text) {
+    try {
+      double value = measures.parse(text);
+      if (!measures.possible(value)) {
+        return Heard.refused(
+            measures.show(value)
+                + " cannot be: readings here lie between "
+                + measures.show(measures.least())
+                + " and "
+                + measures.show(measures.most())
+                + ". Look at the unit and at the point, and type it again.");
+      }
+      return Heard.of(new Answer.Read(text, value));
+    } catch (ReadingException e) {
+      return Heard.refused(e.getMessage());
+    }
+  }
+
+  private static Heard chosen(Check check, String text) {
+    List<Integer> found =
+        pick(
+            text,
+            check.outcomes().stream().map(Check.Outcome::id).toList(),
+            check.outcomes().stream().map(Check.Outcome::text).toList());
+    if (found.size() == 1) {
+      return Heard.of(new Answer.Chosen(check.outcomes().get(found.get(0)).id()));
+    }
+    String list =
+        IntStream.range(0, check.outcomes().size())
+            .mapToObj(i -> (i + 1) + " " + check.outcomes().get(i).text())
+            .reduce((a, b) -> a + "; " + b)
+            .orElse("");
+    return Heard.refused(
+        found.isEmpty()
+            ? "\"" + shortened(text) + "\" is none of the answers: " + list + "."
+            : "\"" + shortened(text) + "\" could be more than one of: " + list + ".");
+  }
+
+  public static String shortened(String text) {
+    return text.length() > 40 ? text.substring(0, 40) + "…" : text;
+  }
+
+  /**
+   * Positions that a line names: by number, by id, or by the beginning of a word of the text.
+   * Several positions mean that it is not clear.
+   */
+  public static List<Integer> pick(String line, List<String> ids, List<String> texts) {
+    String text = line.strip().toLowerCase(Locale.ROOT);
+    if (text.matches("\\d{1,3}")) {
+      int number = Integer.parseInt(text);
+      return number >= 1 && number <= ids.size() ? List.of(number - 1) : List.of();
+    }
+    if (text.isEmpty()) {
+      return List.of();
+    }
+    int exact = ids.indexOf(text.replace(' ', '-'));
+    if (exact >= 0) {
+      return List.of(exact);
+    }
+    List<Integer> same =
+        IntStream.range(0, texts.size())
+            .filter(i -> texts.get(i).toLowerCase(Locale.ROOT).equals(text))
+            .boxed()
+            .toList();
+    if (same.size() == 1) {
+      return same;
+    }
+    List<Integer> beginning =
+        IntStream.range(0, texts.size())
+            .filter(
+                i ->
+                    beginsAWord(texts.get(i).toLowerCase(Locale.ROOT), text)
+                        || ids.get(i).startsWith(text.replace(' ', '-')))
+            .boxed()
+            .toList();
+    return beginning.isEmpty() ? mostWordsInCommon(text, texts) : beginning;
+  }
+
+  /** The texts that share most of the longer words of a line. */
+  private static List<Integer> mostWordsInCommon(String text, List<String> texts) {
+    List<String> words =
+        Arrays.stream(text.split("[^\\p{L}\\p{N}]+")).filter(w -> w.length() >= 4).toList();
+    long[] common =
+        texts.stream()
+            .map(t -> t.toLowerCase(Locale.ROOT))
+            .mapToLong(t -> words.stream().filter(w -> beginsAWord(t, w)).count())
+            .toArray();
+    long most = Arrays.stream(common).max().orElse(0);
+    return IntStream.range(0, common.length)
+        .filter(i -> most > 0 && common[i] == most)
+        .boxed()
+        .toList();
+  }
+
+  private static boolean beginsAWord(String text, String beginning) {
+    return text.startsWith(beginning) || text.contains(" " + beginning);
+  }
+}

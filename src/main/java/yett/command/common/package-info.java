@@ -1,0 +1,2 @@
+/** What every command works with. */
+package yett.command.common;

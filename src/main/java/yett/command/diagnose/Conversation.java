@@ -1,0 +1,353 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import yett.command.call.CallDeeds;
+import yett.command.call.Calling;
+import yett.command.common.Words;
+import yett.console.Block;
+import yett.console.Console;
+import yett.console.SignalWord;
+import yett.desk.OpenCase;
+import yett.desk.RetestAnswers;
+import yett.interview.Answer;
+import yett.interview.Ending;
+import yett.interview.Event;
+import yett.interview.Moment;
+import yett.interview.Step;
+import yett.interview.Trail;
+import yett.knowledge.Check;
+import yett.knowledge.History;
+import yett.knowledge.Role;
+
+/** Leads a person through a case at a console, until it is closed or put aside. */
+public final class Conversation {
+  private final Sitting sitting;
+  private final Wishes wishes;
+  private final Questions questions;
+  private final DangerList dangers;
+  private final SiteForm siteForm;
+  private final Calling calling;
+
+  /**
+   * @param knownSite answers to site questions kept from an earlier case at this gate
+   */
+  public Conversation(Console console, OpenCase open, Map<String, String> knownSite) {
+    this.sitting = new Sitting(console, open);
+    this.wishes = new Wishes(sitting);
+    this.questions = new Questions(sitting, wishes);
+    this.dangers = new DangerList(sitting, wishes);
+    this.siteForm = new SiteForm(sitting, wishes, knownSite);
+    this.calling = new Calling(sitting, wishes, questions, knownSite);
+  }
+
+  /** Goes on until the case is closed or the person leaves; every answer is stored at once. */
+  public void run() {
+    try {
+      while (!(sitting.moment().step() instanceof Step.Finished)) {
+        turn(sitting.moment());
+      }
+    } catch (CallDeeds.Dispatched e) {
+      // Everything was said; whoever is sent goes on with the case.
+    } catch (PutAside e) {
+      sitting.show(
+          Block.blank(),
+          Block.paragraph(
+              "Saved. Go on with: resume "
+                  + sitting.open().id()
+                  + ". Nothing that was answered is lost."
+                  + (isCall()
+                      ? " If they do not ring back: dispatch "
+                          + sitting.open().id()
+                          + " is the sheet for a technician."
+                      : "")));
+    }
+    leave();
+  }
+
+  /** What still waits for the server has one more try; then the next start of the program has. */
+  private void leave() {
+    if (sitting.open().waiting() > 0) {
+      try {
+        sitting.sharing().tell(sitting.open().deliver());
+      } catch (PutAside e) {
+        // Nobody is there to settle two answers: both are in the record.
+      }
+    }
+    if (sitting.open().waiting() > 0) {
+      sitting.say(
+          "They are delivered when Yett is started here and reaches the casebook again. Until then"
+              + " nobody else sees them.");
+    }
+  }
+
+  private void turn(Moment moment) {
+    Step step = moment.step();
+    if (isCall() && calling.takes(moment)) {
+      return;
+    }
+    if (step instanceof Step.AskDangers s) {
+      dangers.ask(s);
+    } else if (step instanceof Step.AskSite) {
+      siteForm.fill();
+    } else if (step instanceof Step.AskComplaints s) {
+      askComplaints(s);
+    } else if (step instanceof Step.AskHistory s) {
+      askHistory(s);
+    } else if (step instanceof Step.Ask s) {
+      ask(s, moment);
+    } else if (step instanceof Step.Enter s) {
+      enter(s);
+    } else if (step instanceof Step.Leave s) {
+      sitting.show(sitting.views().leave(s));
+      confirm(s.setUp().leave().size(), s.done());
+    } else if (step instanceof Step.Mend s) {
+      mend(s, moment);
+    } else if (step instanceof Step.Retest) {
+      retest();
+    } else if (step instanceof Step.Settle s) {
+      settle(s);
+    } else if (step instanceof Step.DecideFailedProof s) {
+      failedProof(s);
+    } else if (step instanceof Step.MakeSafe s) {
+      makeSafe(s);
+    } else if (step instanceof Step.HandOver s) {
+      handOver(s);
+    } else if (step instanceof Step.CloseRepaired) {
+      closeRepaired();
+    }
+  }
+
+  private boolean isCall() {
+    return sitting.moment().state().role() == Role.CALLER;
+  }
+
+  private void askComplaints(Step.AskComplaints step) {
+    List<String> names = step.complaints().stream().map(Check::ask).toList();
+    List<String> ids = step.complaints().stream().map(Check::id).toList();
+    sitting.show(
+        sitting
+            .views()
+            .picking("What is wrong with the gate?", "Pick all that were noticed.", names));
+    Optional<List<Integer>> picked = questions.several("Numbers", ids, names);
+    if (picked.isPresent() && picked.get().isEmpty()) {
+      sitting.say("At least one; if nothing fits, take the nearest and add a note.");
+    } else if (picked.isPresent()) {
+      sitting.record(new Event.Complained(picked.get().stream().map(ids::get).toList()));
+    }
+  }
+
+  private void askHistory(Step.AskHistory step) {
+    List<String> names = step.histories().stream().map(History::name).toList();
+    List<String> ids = step.histories().stream().map(History::id).toList();
+    sitting.show(
+        sitting
+            .views()
+            .picking("What happened lately?", "Pick all that apply in the last weeks.", names));
+    questions
+        .several("0 for none, or numbers", ids, names)
+        .ifPresent(p -> sitting.record(new Event.Happened(p.stream().map(ids::get).toList())));
+  }
+
+  private void ask(Step.Ask step, Moment moment) {
+    Check check = step.check();
+    sitting.show(sitting.views().ask(step, moment, answered(moment) + 1));
+    while (true) {
+      String line = sitting.line(Sitting.prompt(check));
+      Optional<Words.Wish> wish = Words.wish(line);
+      Optional<Answer> answer;
+      if (wish.isPresent() && wish.get() == Words.Wish.UNKNOWN) {
+        answer = Optional.of(new Answer.CannotTell());
+      } else if (wish.isPresent() && wish.get() == Words.Wish.LATER) {
+        answer = Optional.of(new Answer.NotNow());
+      } else if (wishes.grant(line)) {
+        if (sitting.moment() != moment) {
+          return;
+        }
+        continue;
+      } else {
+        Words.Heard heard = Words.answer(check, line);
+        if (heard.answer().isEmpty()) {
+          sitting.say(heard.complaint());
+          continue;
+        }
+        answer = heard.answer();
+      }
+      if (sitting.isSure(moment, check, answer.get())) {
+        sitting.record(new Event.Answered(check.id(), answer.get()));
+        if (Sharing.counts(sitting, check, answer.get())) {
+          sitting.show(sitting.views().taken(moment, sitting.moment(), check));
+        }
+        return;
+      }
+    }
+  }
+
+  private int answered(Moment moment) {
+    return (int)
+        moment.state().answers().stream().filter(a -> !sitting.isDanger(a.check())).count();
+  }
+
+  /** The cautions first, by themselves, so that they are read; then the steps. */
+  private void enter(Step.Enter step) {
+    sitting.show(sitting.views().entering(step));
+    OptionalInt read =
+        questions.word(
+            "Enter when these are read",
+            List.of(""),
+            "Only Enter, when the cautions are read; save stops here.");
+    if (read.isPresent()) {
+      sitting.show(Block.numbered(step.setUp().enter()));
+      confirm(step.setUp().enter().size(), step.done());
+    }
+  }
+
+  /** Steps to confirm: all at once with "done", because each was read in its order. */
+  private void confirm(int steps, Event event) {
+    questions
+        .word(
+            steps == 1
+                ? "\"done\" when it is done"
+                : "\"done\" when all " + steps + " steps are done, in order",
+            List.of("done"),
+            "Type done when it is done; save stops here; hand over gives the case away.")
+        .ifPresent(i -> sitting.record(event));
+  }
+
+  private void mend(Step.Mend step, Moment moment) {
+    sitting.show(sitting.views().mend(step, moment));
+    questions
+        .word(
+            "\"done\" when it is done, \"cannot\" if it cannot be done here",
+            List.of("done", "cannot", "unknown", "later"),
+            "Type done, or cannot if the part, the time or the permission is missing.")
+        .ifPresent(i -> sitting.record(new Event.Repaired(step.repair().id(), i == 0)));
+  }
+
+  private void retest() {
+    RetestAnswers ends = new RetestAnswers(sitting.moment().state());
+    sitting.show(
+        Block.heading("Retest"),
+        Block.paragraph(
+            "Give a command and watch a whole run in both directions. Does the gate run as it "
+                + "should?"),
+        Block.numbered(ends.texts()));
+    OptionalInt answer = questions.one("Answer", ends.words(), ends.texts(), ends.refusal());
+    if (answer.isEmpty()) {
+      return;
+    }
+    Event.Retested tried = ends.event(answer.getAsInt());
+    sitting.record(tried);
+    List<Trail.Move> moves = sitting.moment().trail().moves();
+    if (!tried.cured() && !moves.isEmpty()) {
+      sitting.say(
+          "Not cured. That is evidence too: "
+              + sitting.views().movement(moves.get(moves.size() - 1), sitting.moment()));
+    }
+  }
+
+  private void settle(Step.Settle step) {
+    Corrections corrections = new Corrections(sitting);
+    List<String> texts =
+        List.of(
+            "answer again: " + corrections.told(step.first()),
+            "answer again: " + corrections.told(step.second()),
+            "both are right");
+    sitting.show(
+        Block.heading("Two answers that do not agree"),
+        Block.paragraph(StepViews.capital(step.contradiction().reason().words()) + "."),
+        Block.numbered(texts));
+    OptionalInt answer =
+        questions.one(
+            "Answer",
+            List.of("first", "second", "both"),
+            texts,
+            "Type 1 or 2 to change an answer, 3 to keep both.");
+    if (answer.isEmpty()) {
+      return;
+    }
+    if (answer.getAsInt() == 2) {
+      sitting.record(new Event.Kept(step.contradiction().first(), step.contradiction().second()));
+    } else {
+      corrections.again(answer.getAsInt() == 0 ? step.first() : step.second());
+    }
+  }
+
+  private void failedProof(Step.DecideFailedProof step) {
+    sitting.show(
+        Block.heading("A proof failed"),
+        Block.paragraph(step.proof().ask()),
+        Block.signal(
+            SignalWord.WARNING,
+            "The gate must not run for its users until this proof passes. Keep people away from"
+                + " it."),
+        Block.numbered(
+            List.of(
+                "go on looking for the cause",
+                "leave the gate out of service: locked off, open way closed by other means, "
+                    + "signed")));
+    questions
+        .one(
+            "Answer",
+            List.of("go-on", "leave"),
+            List.of("go on", "leave"),
+            "Type 1 to go on, 2 to leave the gate out of service.")
+        .ifPresent(
+            i ->
+                sitting.record(
+                    i == 0
+                        ? new Event.Reopened(step.proof().id())
+                        : new Event.Closed(Ending.OUT_OF_SERVICE)));
+  }
+
+  private void makeSafe(Step.MakeSafe step) {
+    sitting.show(sitting.views().stop(step));
+    questions.madeSafe(step.stop());
+  }
+
+  private void handOver(Step.HandOver step) {
+    sitting.show(
+        Block.heading("Hand over"), Block.paragraph(StepViews.capital(step.because()) + "."));
+    if (step.ending() != Ending.MADE_SAFE) {
+      sitting.show(sitting.views().bars(sitting.moment(), 4));
+    }
+    if (step.ending() != Ending.HANDED_OVER) {
+      sitting.show(
+          Block.signal(
+              SignalWord.WARNING,
+              "Lock the operator off now, mains and batteries, put up the sign and keep people away"
+                  + " from the leaf: the gate stays out of service."));
+    }
+    close(step.ending());
+  }
+
+  private void closeRepaired() {
+    sitting.show(
+        Block.heading("Back in service"),
+        Block.paragraph("Every proof that this gate needs passed."));
+    close(Ending.REPAIRED);
+  }
+
+  private void close(Ending ending) {
+    OptionalInt closed =
+        questions.word(
+            "\"close\" to close the case as " + ending.words() + ", or back",
+            List.of("close"),
+            "Type close, or back to take the last answer back.");
+    if (closed.isEmpty()) {
+      return;
+    }
+    sitting.record(new Event.Closed(ending));
+    if (sitting.moment().state().closed().isEmpty()) {
+      return; // somebody else had gone on with it
+    }
+    String id = sitting.open().id().toString();
+    String sheet =
+        ending == Ending.REPAIRED
+            ? ""
+            : " The sheet for the next level: record " + id + " --hand-over.";
+    sitting.say("Closed. The record: record " + id + "." + sheet);
+  }
+}

@@ -1,0 +1,92 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import java.util.Optional;
+import yett.command.common.Words;
+import yett.console.Block;
+import yett.console.Text;
+import yett.interview.Answer;
+import yett.interview.CaseState;
+import yett.interview.Event;
+import yett.interview.Moment;
+import yett.knowledge.Check;
+import yett.wording.Wording;
+
+/** Changes earlier answers; each counts where it stood. */
+public final class Corrections {
+  private final Sitting sitting;
+
+  public Corrections(Sitting sitting) {
+    this.sitting = sitting;
+  }
+
+  /** Lets the person pick an answer and give it again. */
+  public void choose() {
+    List<CaseState.Answered> answers =
+        sitting.moment().state().answers().stream()
+            .filter(a -> sitting.base().checks().containsKey(a.check()))
+            .toList();
+    if (answers.isEmpty()) {
+      sitting.say("There is no answer to correct yet; back takes a step back.");
+      return;
+    }
+    List<String> texts = answers.stream().map(this::told).toList();
+    sitting.show(Block.heading("Which answer?"), Block.numbered(texts));
+    while (true) {
+      String line = sitting.line("Number, or Enter for none").strip();
+      if (line.isEmpty()) {
+        return;
+      }
+      List<Integer> found =
+          Words.pick(line, answers.stream().map(CaseState.Answered::check).toList(), texts);
+      if (found.size() == 1) {
+        again(answers.get(found.get(0)));
+        return;
+      }
+      sitting.say("Type a number from 1 to " + answers.size() + ".");
+    }
+  }
+
+  /** A question with the answer that was given to it. */
+  public String told(CaseState.Answered answered) {
+    return sitting.base().checks().get(answered.check()).ask() + " " + shown(answered);
+  }
+
+  private String shown(CaseState.Answered answered) {
+    Check check = sitting.base().checks().get(answered.check());
+    if (answered.answer() instanceof Answer.Chosen chosen) {
+      return "(" + Wording.meaning(check, chosen.outcome()) + ")";
+    }
+    if (answered.answer() instanceof Answer.Read read) {
+      return "(" + read.typed() + ")";
+    }
+    return answered.answer() instanceof Answer.NotNow ? "(not now)" : "(cannot tell)";
+  }
+
+  /** Asks a question that was answered before, for another answer. */
+  public void again(CaseState.Answered answered) {
+    Check check = sitting.base().checks().get(answered.check());
+    sitting.show(Block.paragraph(Text.strong(check.ask())));
+    if (!check.measured()) {
+      sitting.show(Block.numbered(check.outcomes().stream().map(Check.Outcome::text).toList()));
+    }
+    while (true) {
+      String line = sitting.line(Sitting.prompt(check) + ", or Enter to leave it as it was");
+      if (line.isBlank()) {
+        return;
+      }
+      Optional<Words.Wish> wish = Words.wish(line);
+      Words.Heard heard =
+          wish.filter(w -> w == Words.Wish.UNKNOWN).isPresent()
+              ? Words.Heard.of(new Answer.CannotTell())
+              : Words.answer(check, line);
+      if (heard.answer().isPresent()) {
+        Moment before = sitting.moment();
+        sitting.record(new Event.Corrected(answered.event(), heard.answer().get()));
+        sitting.show(sitting.views().taken(before, sitting.moment(), check));
+        return;
+      }
+      sitting.say(heard.complaint());
+    }
+  }
+}

@@ -1,0 +1,133 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import yett.console.Block;
+import yett.interview.Answer;
+import yett.interview.Event;
+import yett.interview.Step;
+import yett.knowledge.Role;
+import yett.saying.DangerSayings;
+import yett.saying.DangerSayings.Danger;
+
+/**
+ * The list of dangers at a prompt. Only 0 and the one word "none" say that there is no danger, and
+ * only numbers say which there are. All other words are read for danger and asked back, because
+ * "none of the men can free him" begins with "none" too.
+ */
+public final class DangerList {
+  private static final Pattern NUMBERS = Pattern.compile("\\d{1,3}([\\s,;]+\\d{1,3})*[\\s,;]*");
+
+  private final Sitting sitting;
+  private final Wishes wishes;
+  private DangerSayings sayings;
+
+  public DangerList(Sitting sitting, Wishes wishes) {
+    this.sitting = sitting;
+    this.wishes = wishes;
+  }
+
+  /** Asks until the list is answered, or a wish leads elsewhere. */
+  public void ask(Step.AskDangers step) {
+    List<Danger> dangers = new ArrayList<>();
+    step.dangers()
+        .forEach(c -> c.outcomes().stream().skip(1).forEach(o -> dangers.add(new Danger(c, o))));
+    sitting.show(sitting.views().dangers(step, role()));
+    List<String> words = new ArrayList<>();
+    List<Danger> heard = List.of();
+    while (true) {
+      String line = sitting.line("0 for none, or the numbers that are so");
+      if (wishes.grant(line)) {
+        return;
+      }
+      String text = line.strip().toLowerCase(Locale.ROOT);
+      if (text.equals("0") || text.equals("none")) {
+        record(step, Set.of(), words);
+        return;
+      }
+      if (text.equals("yes") && !heard.isEmpty()) {
+        record(step, new LinkedHashSet<>(heard), words);
+        return;
+      }
+      if (NUMBERS.matcher(text).matches()) {
+        Optional<Set<Danger>> picked = numbers(text, dangers);
+        if (picked.isPresent()) {
+          record(step, picked.get(), words);
+          return;
+        }
+        sitting.say("Type numbers from 1 to " + dangers.size() + ", or 0 alone for none.");
+      } else if (!text.isEmpty()) {
+        words.add(line.strip());
+        heard = sayings().hear(line).stream().filter(dangers::contains).toList();
+        askBack(heard, dangers);
+      } else {
+        sitting.say("Type 0 only if none of these is so, or the numbers that are.");
+      }
+    }
+  }
+
+  private void askBack(List<Danger> heard, List<Danger> dangers) {
+    if (heard.isEmpty()) {
+      sitting.say(
+          "These words are kept, but they say neither which of these is so nor that none is. Type"
+              + " the numbers that are so; 0 only if none is.");
+      return;
+    }
+    sitting.show(
+        Block.paragraph("That may tell of danger:"),
+        new Block.Numbered(
+            heard.stream()
+                .map(
+                    d ->
+                        Block.item(
+                            Integer.toString(dangers.indexOf(d) + 1),
+                            StepViews.capital(d.outcome().text())))
+                .toList()),
+        Block.paragraph(
+            (heard.size() == 1 ? "Is it so? yes" : "Are all of these so? yes")
+                + ", or the numbers of all that are so; 0 only if nothing of the whole list is."));
+  }
+
+  private static Optional<Set<Danger>> numbers(String text, List<Danger> dangers) {
+    Set<Danger> picked = new LinkedHashSet<>();
+    for (String word : text.split("[\\s,;]+")) {
+      int number = Integer.parseInt(word);
+      if (number < 1 || number > dangers.size()) {
+        return Optional.empty();
+      }
+      picked.add(dangers.get(number - 1));
+    }
+    return Optional.of(picked);
+  }
+
+  /** What was said in words is kept with the answers. */
+  private void record(Step.AskDangers step, Set<Danger> so, List<String> words) {
+    List<Event> events = new ArrayList<>();
+    for (String said : words) {
+      events.add(role() == Role.CALLER ? new Event.Said(said) : new Event.Noted(said));
+    }
+    Map<String, String> answers = new LinkedHashMap<>();
+    step.dangers().forEach(c -> answers.put(c.id(), c.outcomes().get(0).id()));
+    so.forEach(d -> answers.put(d.check().id(), d.outcome().id()));
+    answers.forEach((c, o) -> events.add(new Event.Answered(c, new Answer.Chosen(o))));
+    sitting.record(events.toArray(Event[]::new));
+  }
+
+  private Role role() {
+    return sitting.moment().state().role();
+  }
+
+  private DangerSayings sayings() {
+    if (sayings == null) {
+      sayings = new DangerSayings(sitting.base());
+    }
+    return sayings;
+  }
+}

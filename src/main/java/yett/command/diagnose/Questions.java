@@ -1,0 +1,110 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import yett.command.common.Words;
+import yett.interview.Event;
+import yett.interview.Moment;
+import yett.knowledge.Stop;
+
+/**
+ * Prompts that end in an answer or, because of a wish, in another step: then what they return is
+ * empty and the conversation looks at the case again.
+ */
+public final class Questions {
+  /** The whole line: "no power" and "nothing moves" tell of something. */
+  private static final Set<String> NONE = Set.of("0", "none", "no", "nothing");
+
+  private final Sitting sitting;
+  private final Wishes wishes;
+
+  public Questions(Sitting sitting, Wishes wishes) {
+    this.sitting = sitting;
+    this.wishes = wishes;
+  }
+
+  /** Waits until the steps of a stop are done, and records it. */
+  public void madeSafe(Stop stop) {
+    word(
+            "\"done\" when it is done; \"correct\" if the answer was wrong",
+            List.of("done"),
+            "People first. Type done when these steps are done.")
+        .ifPresent(i -> sitting.record(new Event.MadeSafe(stop.id())));
+  }
+
+  /** One of a list, by number or by its words. */
+  public OptionalInt one(String prompt, List<String> ids, List<String> texts, String refusal) {
+    Moment before = sitting.moment();
+    while (true) {
+      String line = sitting.line(prompt);
+      List<Integer> found = Words.pick(line, ids, texts);
+      if (found.size() == 1) {
+        return OptionalInt.of(found.get(0));
+      }
+      if (!wishes.grant(line)) {
+        sitting.say(refusal);
+      } else if (sitting.moment() != before) {
+        return OptionalInt.empty();
+      }
+    }
+  }
+
+  /** The position of one of some words; an empty word means only Enter. */
+  public OptionalInt word(String prompt, List<String> words, String refusal) {
+    Moment before = sitting.moment();
+    while (true) {
+      String line = sitting.line(prompt);
+      for (int i = 0; i < words.size(); i++) {
+        if (line.strip().equalsIgnoreCase(words.get(i))) {
+          return OptionalInt.of(i);
+        }
+      }
+      if (!wishes.grant(line)) {
+        sitting.say(refusal);
+      } else if (sitting.moment() != before) {
+        return OptionalInt.empty();
+      }
+    }
+  }
+
+  /** Any number of a list from one line; 0 means none. */
+  public Optional<List<Integer>> several(String prompt, List<String> ids, List<String> texts) {
+    while (true) {
+      String line = sitting.line(prompt);
+      if (wishes.grant(line)) {
+        return Optional.empty();
+      }
+      String text = line.strip();
+      if (NONE.contains(text.toLowerCase(Locale.ROOT))) {
+        return Optional.of(List.of());
+      }
+      List<Integer> picked = new ArrayList<>();
+      Optional<String> wrong = text.isEmpty() ? Optional.of("") : unclear(text, ids, texts, picked);
+      if (wrong.isEmpty()) {
+        return Optional.of(picked.stream().distinct().sorted().toList());
+      }
+      sitting.say(
+          (text.isEmpty() ? "T" : "\"" + Words.shortened(wrong.get()) + "\" is not clear: t")
+              + "ype 0 for none, or numbers from 1 to "
+              + ids.size()
+              + " with blanks between.");
+    }
+  }
+
+  /** The first part of a line that names nothing, or more than one thing. */
+  private static Optional<String> unclear(
+      String text, List<String> ids, List<String> texts, List<Integer> picked) {
+    for (String word : text.split(text.matches("[\\d\\s,;]+") ? "[\\s,;]+" : "[,;]")) {
+      List<Integer> found = Words.pick(word, ids, texts);
+      if (found.size() != 1) {
+        return Optional.of(word.strip());
+      }
+      picked.addAll(found);
+    }
+    return Optional.empty();
+  }
+}

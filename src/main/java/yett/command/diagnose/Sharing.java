@@ -1,0 +1,121 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import yett.console.Block;
+import yett.console.SignalWord;
+import yett.desk.Recorded;
+import yett.interview.Answer;
+import yett.interview.Entry;
+import yett.interview.Event;
+import yett.interview.Meanwhile;
+import yett.knowledge.Check;
+import yett.wording.Wording;
+
+/** Tells a person what else happens to a casebook that others use too. */
+public final class Sharing {
+  private final Sitting sitting;
+  private final Wording wording;
+
+  public Sharing(Sitting sitting) {
+    this.sitting = sitting;
+    this.wording = new Wording(sitting.base());
+  }
+
+  /** Says what became of what was entered, where that is not just that it was stored. */
+  public void tell(Recorded recorded) {
+    if (recorded.delivered() > 0) {
+      sitting.say("The shared casebook is back; " + answers(recorded.delivered()) + " delivered.");
+    }
+    if (!recorded.theirs().isEmpty()) {
+      others(recorded);
+    }
+    recorded.clashes().forEach(this::settle);
+    if (recorded.unclosed()) {
+      sitting.say("The case is still open: look at what they entered, and close it again.");
+    }
+    if (recorded.lost().isPresent()) {
+      sitting.show(
+          Block.signal(
+              SignalWord.NOTICE,
+              "The shared casebook cannot be reached. "
+                  + recorded.lost().get()
+                  + " Go on: what is answered is kept on the disk of this computer and delivered"
+                  + " when the casebook is back."));
+    } else if (recorded.waiting() > 0) {
+      sitting.say(
+          "Kept on this computer: " + answers(recorded.waiting()) + " waiting for the casebook.");
+    }
+  }
+
+  private static String answers(int entries) {
+    return entries == 1 ? "1 entry is" : entries + " entries are";
+  }
+
+  private void others(Recorded recorded) {
+    List<String> theirs = new ArrayList<>();
+    for (Entry entry : recorded.theirs()) {
+      theirs.add(StepViews.capital(entry.by().word()) + ": " + wording.event(entry.event()));
+    }
+    boolean all = recorded.added().stream().noneMatch(e -> e.event() instanceof Event.Noted);
+    sitting.show(
+        Block.signal(
+            SignalWord.NOTICE,
+            "Somebody else has gone on with this case meanwhile. What they entered:"));
+    sitting.show(Block.numbered(theirs));
+    sitting.say(
+        recorded.added().isEmpty()
+            ? "What you entered says nothing else than that. Go on from here."
+            : all
+                ? "What you entered stands behind it. Go on from here."
+                : "What you entered stands behind it; what no longer fits is kept as a note. Go on"
+                    + " from here.");
+  }
+
+  /** Both answered the same check: theirs stands, unless they are told otherwise. */
+  private void settle(Meanwhile.Clash clash) {
+    Check check = sitting.base().checks().get(clash.check());
+    if (check == null) {
+      return;
+    }
+    sitting.show(
+        Block.heading("Two answers to one question"),
+        Block.paragraph(check.ask()),
+        Block.numbered(
+            List.of(
+                "theirs: " + wording.answer(clash.check(), clash.theirs()),
+                "yours: " + wording.answer(clash.check(), clash.mine()))));
+    if (asksForMine()) {
+      sitting.record(new Event.Corrected(clash.event(), clash.mine()));
+      sitting.show(sitting.views().taken(sitting.moment(), sitting.moment(), check));
+    }
+  }
+
+  private boolean asksForMine() {
+    while (true) {
+      String line =
+          sitting
+              .line("Which is right? 1 or 2; look again if you can")
+              .strip()
+              .toLowerCase(Locale.ROOT);
+      if (line.equals("1") || line.equals("theirs")) {
+        return false;
+      }
+      if (line.equals("2") || line.equals("yours") || line.equals("mine")) {
+        return true;
+      }
+      sitting.say("Type 1 for theirs, 2 for yours. Both are in the record, whichever counts.");
+    }
+  }
+
+  /** Whether an answer to a check is the one that counts now. */
+  public static boolean counts(Sitting sitting, Check check, Answer answer) {
+    return sitting
+        .moment()
+        .state()
+        .latest(check.id())
+        .filter(a -> a.answer().equals(answer))
+        .isPresent();
+  }
+}

@@ -1,0 +1,104 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import java.util.Map;
+import yett.command.common.Words;
+import yett.interview.Answer;
+import yett.interview.Event;
+import yett.interview.SiteFacts;
+import yett.interview.Step;
+import yett.knowledge.SiteQuestion;
+
+/**
+ * The gate as installed, all on one page: what is usual or known stands there already. Every line
+ * that is changed is stored as soon as it is typed.
+ */
+public final class SiteForm {
+  private final Sitting sitting;
+  private final Wishes wishes;
+  private final Map<String, String> known;
+
+  /**
+   * @param known answers kept from an earlier case at this gate
+   */
+  public SiteForm(Sitting sitting, Wishes wishes, Map<String, String> known) {
+    this.sitting = sitting;
+    this.wishes = wishes;
+    this.known = known;
+  }
+
+  /** Shows the page until it is accepted or a wish leads elsewhere. */
+  public void fill() {
+    take(known);
+    while (sitting.moment().step() instanceof Step.AskSite) {
+      List<SiteQuestion> questions = new SiteFacts(sitting.base()).questions(answers());
+      sitting.show(sitting.views().site(questions, answers()));
+      String line = sitting.line("Enter if all is right, or a number to change");
+      if (line.isBlank()) {
+        sitting.record(new Event.SiteTaken());
+      } else if (!wishes.grant(line)) {
+        List<Integer> found =
+            Words.pick(
+                line,
+                questions.stream().map(SiteQuestion::id).toList(),
+                questions.stream().map(SiteQuestion::name).toList());
+        if (found.size() == 1) {
+          ask(questions.get(found.get(0)));
+        } else {
+          sitting.say("Type a number from 1 to " + questions.size() + ", or only Enter.");
+        }
+      }
+    }
+  }
+
+  /** Takes over what is known and has not been said otherwise in this case. */
+  private void take(Map<String, String> known) {
+    Event[] news =
+        known.entrySet().stream()
+            .filter(e -> sitting.base().siteQuestions().containsKey(e.getKey()))
+            .filter(e -> !answers().containsKey(e.getKey()))
+            .map(e -> new Event.SiteAnswered(e.getKey(), e.getValue()))
+            .toArray(Event[]::new);
+    if (news.length > 0) {
+      sitting.record(news);
+    }
+  }
+
+  private Map<String, String> answers() {
+    return sitting.moment().state().site();
+  }
+
+  private void answer(SiteQuestion question, String answer) {
+    sitting.record(new Event.SiteAnswered(question.id(), answer));
+  }
+
+  private void ask(SiteQuestion question) {
+    sitting.show(
+        sitting
+            .views()
+            .siteQuestion(question, answers().getOrDefault(question.id(), question.usual())));
+    String unit = question.measures().map(m -> " in " + m.unitWord()).orElse("");
+    while (true) {
+      String line = sitting.line("Answer" + unit + ", or Enter to leave it").strip();
+      if (line.isEmpty()) {
+        return;
+      }
+      if (question.measures().isPresent()) {
+        Words.Heard heard = Words.reading(question.measures().get(), line);
+        if (heard.answer().isPresent()) {
+          answer(question, ((Answer.Read) heard.answer().get()).typed());
+          return;
+        }
+        sitting.say(heard.complaint());
+      } else {
+        List<String> ids = List.copyOf(question.choices().keySet());
+        List<Integer> found = Words.pick(line, ids, List.copyOf(question.choices().values()));
+        if (found.size() == 1) {
+          answer(question, ids.get(found.get(0)));
+          return;
+        }
+        sitting.say("Type a number from 1 to " + ids.size() + ", or only Enter.");
+      }
+    }
+  }
+}

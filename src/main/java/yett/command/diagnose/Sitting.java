@@ -1,0 +1,157 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import yett.command.cases.UnusableEvents;
+import yett.command.common.Words;
+import yett.console.Block;
+import yett.console.Console;
+import yett.console.Input;
+import yett.console.SignalWord;
+import yett.console.Text;
+import yett.desk.OpenCase;
+import yett.interview.Answer;
+import yett.interview.Event;
+import yett.interview.Interview;
+import yett.interview.Moment;
+import yett.interview.SetApart;
+import yett.knowledge.Check;
+import yett.knowledge.RuleBase;
+import yett.wording.Figures;
+import yett.wording.Wording;
+
+/** A person at a console with a case on the table: what every part of a conversation works with. */
+public final class Sitting {
+  private static final int ROOM_TO_TYPE = 12;
+
+  private final Console console;
+  private final OpenCase open;
+  private final StepViews views;
+  private final ReasonViews reasons;
+  private final Sharing sharing;
+
+  public Sitting(Console console, OpenCase open) {
+    this.console = console;
+    this.open = open;
+    this.views = new StepViews(base());
+    this.reasons = new ReasonViews(base(), views);
+    this.sharing = new Sharing(this);
+  }
+
+  public RuleBase base() {
+    return open.interview().expertise().base();
+  }
+
+  public OpenCase open() {
+    return open;
+  }
+
+  public Moment moment() {
+    return open.moment();
+  }
+
+  public StepViews views() {
+    return views;
+  }
+
+  public ReasonViews reasons() {
+    return reasons;
+  }
+
+  public void show(Block... blocks) {
+    console.show(blocks);
+  }
+
+  public void show(List<Block> blocks) {
+    console.show(blocks);
+  }
+
+  public void say(String sentence) {
+    console.show(Block.paragraph(sentence));
+  }
+
+  /** A line; "save" is understood at every prompt, also at those inside another. */
+  public String line(String prompt) {
+    String shown = prompt + "> ";
+    if (shown.length() + ROOM_TO_TYPE > console.width()) {
+      console.show(Block.paragraph(prompt + ":"));
+      shown = "> ";
+    }
+    Input input = console.ask(shown);
+    if (input instanceof Input.Line line
+        && Words.wish(line.text()).filter(w -> w == Words.Wish.SAVE).isEmpty()) {
+      return line.text();
+    }
+    throw new PutAside();
+  }
+
+  public boolean yes(String prompt) {
+    while (true) {
+      String text = line(prompt).strip().toLowerCase(Locale.ROOT);
+      if (text.equals("yes") || text.equals("y") || text.equals("1")) {
+        return true;
+      }
+      if (text.equals("no") || text.equals("n") || text.equals("2")) {
+        return false;
+      }
+      say("Type yes or no.");
+    }
+  }
+
+  /** Stores events; tells the person what else came of it than that it was stored. */
+  public void record(Event... events) {
+    List<SetApart> before = moment().apart();
+    sharing.tell(open.record(events));
+    tellApart(moment().apart().stream().filter(a -> !before.contains(a)).toList());
+  }
+
+  /**
+   * What is kept and the reasoning fails on; of what cannot even be read {@link UnusableEvents}
+   * tells.
+   */
+  public void tellApart(List<SetApart> all) {
+    List<SetApart> apart =
+        all.stream().filter(a -> !(a.entry().event() instanceof Event.Unread)).toList();
+    if (!apart.isEmpty()) {
+      console.show(
+          Block.signal(
+              SignalWord.NOTICE,
+              "This is saved, but the program cannot reason with it and goes on without it:"),
+          Block.numbered(apart.stream().map(Wording::apart).toList()));
+    }
+  }
+
+  public Sharing sharing() {
+    return sharing;
+  }
+
+  public boolean isDanger(String check) {
+    return base().checks().containsKey(check) && base().checks().get(check).danger();
+  }
+
+  /** Queries an answer that the present belief calls very unlikely, before it counts. */
+  public boolean isSure(Moment moment, Check check, Answer answer) {
+    Optional<Interview.Hearing> hearing = open.interview().hear(moment, check, answer);
+    if (hearing.isEmpty() || !hearing.get().unlikely()) {
+      return true;
+    }
+    Interview.Hearing heard = hearing.get();
+    show(
+        Block.paragraph(
+            Text.of("That means \"")
+                .and(Text.strong(Wording.meaning(check, heard.finding().outcome())))
+                .and(
+                    "\", which after all so far is rare ("
+                        + Figures.percent(heard.chance())
+                        + "). Is it really so?")));
+    return yes("yes to keep it, no to answer again");
+  }
+
+  public static String prompt(Check check) {
+    return check
+        .measures()
+        .map(m -> m.unitWord().isEmpty() ? "Reading" : "Reading in " + m.unitWord())
+        .orElse("Answer");
+  }
+}

@@ -1,0 +1,105 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import java.util.Optional;
+import yett.command.common.Words;
+import yett.console.Block;
+import yett.desk.Undo;
+import yett.interview.CaseState;
+import yett.interview.Event;
+import yett.interview.Step;
+
+/** Does what a person can wish at every prompt. */
+public final class Wishes {
+  private final Sitting sitting;
+  private final Corrections corrections;
+
+  public Wishes(Sitting sitting) {
+    this.sitting = sitting;
+    this.corrections = new Corrections(sitting);
+  }
+
+  /** Whether a line was a wish; if so, it is done. */
+  public boolean grant(String line) {
+    Optional<Words.Wish> wish = Words.wish(line);
+    wish.ifPresent(w -> grant(w, line));
+    return wish.isPresent();
+  }
+
+  private void grant(Words.Wish wish, String line) {
+    boolean wantsBelief = wish == Words.Wish.BELIEF || wish == Words.Wish.ACCOUNT;
+    if (wantsBelief && sitting.moment().step() instanceof Step.MakeSafe) {
+      sitting.say("People first. What is wrong with the gate does not matter now.");
+      return;
+    }
+    switch (wish) {
+      case WHY -> sitting.show(sitting.reasons().why(sitting.moment()));
+      case BELIEF -> sitting.show(sitting.reasons().belief(sitting.moment()));
+      case ACCOUNT -> sitting.show(sitting.reasons().accounts(sitting.moment()));
+      case BACK -> back();
+      case CORRECT -> corrections.choose();
+      case UNKNOWN, LATER -> sitting.say("This step cannot be left out. Save stops here.");
+      case NOTE -> note(line);
+      case DANGER -> danger();
+      case HANDOVER -> giveUp();
+      case CUT_OFF -> {
+        sitting.record(new Event.Noted("The call dropped."));
+        throw new PutAside();
+      }
+      case SAVE -> throw new PutAside();
+      case HELP -> help();
+    }
+  }
+
+  private void help() {
+    List<Block.Row> rows =
+        List.of(Words.Wish.values()).stream().map(w -> Block.row(w.word(), w.meaning())).toList();
+    sitting.show(
+        Block.heading("At every prompt"),
+        new Block.Rows(rows),
+        Block.paragraph(
+            "Answers: a number of the list, words of an answer, or a reading such as 24.3 V, "
+                + "7 1/2 in, 190 mm; a bare number takes the unit that is asked for."));
+  }
+
+  /** Takes back the last answer; set-ups stay as they are, because they are in the world. */
+  private void back() {
+    if (sitting.moment().state().closed().isPresent()) {
+      return;
+    }
+    List<Long> last = Undo.last(sitting.moment().entries(), sitting::isDanger);
+    if (last.isEmpty()) {
+      sitting.say("There is nothing to take back.");
+      return;
+    }
+    sitting.record(last.stream().map(Event.Retracted::new).toArray(Event[]::new));
+    sitting.say("Taken back.");
+  }
+
+  private void note(String line) {
+    String text = line.strip().length() > 4 ? line.strip().substring(5).strip() : "";
+    if (text.isEmpty()) {
+      text = sitting.line("Note").strip();
+    }
+    if (!text.isEmpty()) {
+      sitting.record(new Event.Noted(text));
+      sitting.say("Noted.");
+    }
+  }
+
+  /** The danger questions again: what was answered before is taken back. */
+  private void danger() {
+    Event[] events =
+        sitting.moment().state().answers().stream()
+            .filter(a -> sitting.isDanger(a.check()))
+            .map(CaseState.Answered::event)
+            .map(Event.Retracted::new)
+            .toArray(Event[]::new);
+    sitting.record(events);
+  }
+
+  private void giveUp() {
+    String why = sitting.line("Why is it handed over? A few words, or Enter").strip();
+    sitting.record(new Event.GaveUp(why.isEmpty() ? "the person at work hands over" : why));
+  }
+}

@@ -1,0 +1,2 @@
+/** The interview at a console: {@code diagnose} and {@code resume}. */
+package yett.command.diagnose;

@@ -1,0 +1,14 @@
+package yett.command.knowledge;
+
+import java.util.List;
+import yett.bench.Known;
+import yett.console.Block;
+
+/** Ids with their words, on a screen. */
+public final class KnownViews {
+  private KnownViews() {}
+
+  public static Block rows(List<Known> known) {
+    return new Block.Rows(known.stream().map(k -> Block.row(k.id(), k.words())).toList());
+  }
+}

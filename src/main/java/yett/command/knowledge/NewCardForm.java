@@ -1,0 +1,232 @@
+package yett.command.knowledge;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import yett.bench.Draft;
+import yett.bench.Known;
+import yett.bench.NewCard;
+import yett.bench.Question;
+import yett.command.common.Words;
+import yett.console.Block;
+import yett.console.Console;
+import yett.console.Input;
+
+/**
+ * Asks at a terminal what a new card needs. Every answer is kept at once; one that was taken back,
+ * or is left from an earlier start, is offered again when its question comes.
+ */
+public final class NewCardForm {
+  /** Taken for an answer that leaves something empty, where Enter means something else. */
+  private static final String NOTHING = "-";
+
+  private final Console console;
+  private final NewCard card;
+  private final Draft draft;
+  private final Map<String, String> given;
+  private final Map<String, String> answers = new LinkedHashMap<>();
+  private final Deque<String> asked = new ArrayDeque<>();
+  private final Map<String, String> earlier = new LinkedHashMap<>();
+
+  /**
+   * @param given answers of the command line, which are not asked for if they will do
+   */
+  public NewCardForm(Console console, NewCard card, Draft draft, Map<String, String> given) {
+    this.console = console;
+    this.card = card;
+    this.draft = draft;
+    this.given = new LinkedHashMap<>(given);
+  }
+
+  /** Answers to every question; empty if the person stopped. */
+  public Optional<Map<String, String>> fill() {
+    say(
+        "? lists what can be answered, ? WORD looks it up; back goes one question back; Ctrl-D stops"
+            + " here and keeps the answers.");
+    if (!draft.answers().isEmpty() && !resume()) {
+      return Optional.empty();
+    }
+    return goOn();
+  }
+
+  /** Asks the last question again, after something was found to be wrong. */
+  public Optional<Map<String, String>> askAgain() {
+    back();
+    return goOn();
+  }
+
+  private Optional<Map<String, String>> goOn() {
+    for (Optional<Question> next = next(); next.isPresent(); next = next()) {
+      Question question = next.get();
+      if (isGiven(question)) {
+        answers.put(question.key(), given.get(question.key()));
+      } else if (!ask(question)) {
+        return stopped();
+      }
+      draft.keep(answers);
+    }
+    return Optional.of(answers);
+  }
+
+  /** Whether the command line has an answer that will do; one that will not is told once. */
+  private boolean isGiven(Question question) {
+    Optional<String> complaint =
+        Optional.ofNullable(given.get(question.key())).flatMap(question.complaint());
+    complaint.ifPresent(this::say);
+    complaint.ifPresent(c -> given.remove(question.key()));
+    return given.containsKey(question.key());
+  }
+
+  private Optional<Map<String, String>> stopped() {
+    say(
+        answers.isEmpty()
+            ? "Nothing was written."
+            : "No card was written. Your answers are kept in "
+                + draft.file()
+                + "; the same command goes on with them.");
+    return Optional.empty();
+  }
+
+  private Optional<Question> next() {
+    return card.questions(answers).stream().filter(q -> !answers.containsKey(q.key())).findFirst();
+  }
+
+  /** Takes up the draft at its last answer, if that is wanted; false if the person stopped. */
+  private boolean resume() {
+    Map<String, String> left = draft.answers();
+    say(
+        "There are "
+            + left.size()
+            + " answers from an earlier start: "
+            + String.join(", ", left.entrySet().stream().limit(3).map(Object::toString).toList())
+            + (left.size() > 3 ? " and so on." : "."));
+    while (true) {
+      if (!(console.ask("Go on with them? yes or no (Enter: yes)> ", List.of("yes", "no"))
+          instanceof Input.Line line)) {
+        return false;
+      }
+      switch (line.text().strip().toLowerCase(java.util.Locale.ROOT)) {
+        case "no", "n" -> {
+          return true;
+        }
+        case "", "yes", "y" -> {
+          take(left);
+          return true;
+        }
+        default -> say("Type yes or no.");
+      }
+    }
+  }
+
+  private void take(Map<String, String> left) {
+    earlier.putAll(left);
+    for (Optional<Question> next = next(); next.isPresent(); next = next()) {
+      String key = next.get().key();
+      boolean goOn = left.containsKey(key) && next.get().complaint().apply(left.get(key)).isEmpty();
+      if (!goOn) {
+        break;
+      }
+      answers.put(key, earlier.remove(key));
+      given.remove(key);
+      asked.push(key);
+    }
+    back();
+  }
+
+  /** Takes the last answer back, with all that was not asked after it. */
+  private void back() {
+    if (asked.isEmpty()) {
+      say("There is no question before this one.");
+      return;
+    }
+    String last = asked.pop();
+    List<String> keys = new ArrayList<>(answers.keySet());
+    keys.subList(keys.indexOf(last), keys.size()).forEach(k -> earlier.put(k, answers.remove(k)));
+  }
+
+  /** Until there is an answer, or the person goes back; false if they stopped. */
+  private boolean ask(Question question) {
+    if (!question.before().isEmpty()) {
+      console.show(Block.blank());
+      question.before().forEach(this::say);
+    }
+    Optional<String> enter = enter(question);
+    while (true) {
+      Input input = console.ask(prompt(question, enter), ids(question));
+      if (!(input instanceof Input.Line line)) {
+        return false;
+      }
+      String text = line.text().strip();
+      Optional<Words.Wish> wish = text.startsWith("?") ? Optional.empty() : Words.wish(text);
+      if (text.startsWith("?")) {
+        list(question, text.substring(1).strip());
+      } else if (wish.equals(Optional.of(Words.Wish.HELP))) {
+        list(question, "");
+      } else if (wish.equals(Optional.of(Words.Wish.SAVE))) {
+        return false;
+      } else if (wish.equals(Optional.of(Words.Wish.BACK))) {
+        back();
+        return true;
+      } else if (answered(question, text.isEmpty() ? enter.orElse("") : text)) {
+        return true;
+      }
+    }
+  }
+
+  private boolean answered(Question question, String text) {
+    String answer = text.equals(NOTHING) && question.mayBeNothing() ? "" : text;
+    Optional<String> complaint = question.complaint().apply(answer);
+    if (complaint.isPresent()) {
+      say(complaint.get() + (question.known().isEmpty() ? "" : " ? lists all, ? WORD some."));
+      return false;
+    }
+    answers.put(question.key(), answer);
+    earlier.remove(question.key());
+    asked.push(question.key());
+    return true;
+  }
+
+  /** What Enter alone stands for. */
+  private Optional<String> enter(Question question) {
+    Optional<String> before = Optional.ofNullable(earlier.get(question.key()));
+    return before.filter(a -> question.complaint().apply(a).isEmpty()).or(question::usual);
+  }
+
+  private static String prompt(Question question, Optional<String> enter) {
+    String nothing = question.mayBeNothing() ? "none" : "";
+    String words = enter.map(e -> e.isEmpty() ? nothing : e).orElse("");
+    boolean other = question.mayBeNothing() && !words.equals(nothing);
+    return question.ask()
+        + (words.isEmpty() ? "" : " (Enter: " + words + (other ? "; - for none" : "") + ")")
+        + "> ";
+  }
+
+  private static List<String> ids(Question question) {
+    return question.known().stream().map(Known::id).toList();
+  }
+
+  /** What can be answered, with its words: all of it, or what has the typed words. */
+  private void list(Question question, String words) {
+    if (question.known().isEmpty()) {
+      say("Answer in your own words.");
+      return;
+    }
+    int all = question.known().size();
+    List<Known> found = words.isEmpty() ? question.known() : Known.with(words, question.known());
+    console.show(KnownViews.rows(found));
+    say(
+        found.isEmpty()
+            ? "Nothing has \"" + Words.shortened(words) + "\"; ? lists all " + all + "."
+            : found.size() == all
+                ? all + " in all. ? WORD looks for a word."
+                : found.size() + " of " + all + "; ? lists all.");
+  }
+
+  private void say(String words) {
+    console.show(Block.paragraph(words));
+  }
+}

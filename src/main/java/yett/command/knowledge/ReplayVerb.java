@@ -1,0 +1,130 @@
+package yett.command.knowledge;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.ExitStatus;
+import yett.command.common.UsageException;
+import yett.command.common.Verb;
+import yett.command.common.Workplace;
+import yett.console.Block;
+import yett.console.Progress;
+import yett.knowledge.Problem;
+import yett.replay.CaseFile;
+import yett.replay.FileReplay;
+import yett.replay.ReplayJson;
+import yett.replay.Replayed;
+import yett.replay.Replays;
+import yett.replay.Score;
+import yett.wording.Figures;
+
+/** {@code replay}: recorded cases without a person. */
+public final class ReplayVerb extends Verb {
+  private final Workplace place;
+
+  public ReplayVerb(Workplace place) {
+    super(
+        "replay",
+        "run recorded cases without a person",
+        "Usage: replay FILE... [--steps] [--json]. A FILE holds cases as docs/replay.md describes; of a"
+            + " folder, all files that end in .case.yaml or .case.json. --steps shows every step:"
+            + " what was asked and answered, the minutes so far and the first causes then; --json"
+            + " the same and more, for programs.",
+        flag("steps", "every step of every case, for people"),
+        flag("json", "every step of every case, as JSON Lines on standard output"));
+    this.place = place;
+  }
+
+  @Override
+  public ExitStatus execute(CommandContext context) {
+    if (words(context).isEmpty()) {
+      throw new UsageException(getHelp());
+    }
+    List<Path> files = CaseFile.among(words(context).stream().map(Path::of).toList());
+    if (files.isEmpty()) {
+      place
+          .console()
+          .show(
+              Block.paragraph(
+                  "There is no case file in " + String.join(", ", words(context)) + "."));
+      return NO_INPUT;
+    }
+    boolean json = has(context, "json");
+    Tally tally = new Tally();
+    try (Progress progress = place.console().start("Replaying", files.size())) {
+      Replays.onAllProcessors(place.desk().trial())
+          .run(
+              files,
+              (count, total) -> progress.step(),
+              result -> {
+                tally.add(result);
+                if (json) {
+                  place.output().json(ReplayJson.lines(result));
+                } else if (has(context, "steps")) {
+                  result.cases().forEach(c -> place.console().show(ReplaySteps.blocks(c)));
+                }
+              });
+    }
+    if (!json) {
+      tally.show();
+    }
+    tally.problems.forEach(p -> place.output().tell(p.toString()));
+    return tally.problems.isEmpty() ? OK : DATA;
+  }
+
+  /** What is told of all cases together when no JSON is wanted. */
+  private final class Tally {
+    private final List<Block.Row> rows = new ArrayList<>();
+    private final List<Problem> problems = new ArrayList<>();
+    private final List<Replayed> cases = new ArrayList<>();
+
+    void add(FileReplay result) {
+      problems.addAll(result.problems());
+      for (Replayed replayed : result.cases()) {
+        rows.add(row(replayed));
+        cases.add(replayed.withoutMoment());
+      }
+    }
+
+    private Block.Row row(Replayed replayed) {
+      String leading =
+          replayed.ranking().isEmpty()
+              ? ""
+              : place.desk().trial().base().causes().get(replayed.ranking().get(0).cause()).name()
+                  + " "
+                  + Figures.percent(replayed.ranking().get(0).chance())
+                  + "; ";
+      return Block.row(
+          replayed.name(),
+          leading
+              + Score.checks(replayed)
+              + " checks, "
+              + Figures.minutes(replayed.spentMinutes())
+              + ", "
+              + replayed.ended().replace('-', ' ')
+              + Score.right(replayed).map(r -> r ? "" : "; not as expected").orElse("")
+              + (replayed.unsafe().isEmpty()
+                  ? ""
+                  : "; UNSAFE: " + String.join("; ", replayed.unsafe())));
+    }
+
+    void show() {
+      if (cases.isEmpty()) {
+        return;
+      }
+      place.console().show(new Block.Rows(rows));
+      List<Block.Row> sums = new ArrayList<>();
+      sums.add(sum("All", cases));
+      if (cases.stream().anyMatch(Replayed::keptAside)) {
+        sums.add(sum("To tune by", cases.stream().filter(c -> !c.keptAside()).toList()));
+        sums.add(sum("Kept aside", cases.stream().filter(Replayed::keptAside).toList()));
+      }
+      place.console().show(Block.blank(), new Block.Rows(sums));
+    }
+
+    private static Block.Row sum(String name, List<Replayed> cases) {
+      return Block.row(name, Score.of(cases).words());
+    }
+  }
+}

@@ -1,0 +1,96 @@
+package yett.command.knowledge;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import yett.bench.Priors;
+import yett.calculation.Range;
+import yett.calculation.SharePosterior;
+import yett.command.diagnose.StepViews;
+import yett.console.Block;
+import yett.knowledge.RuleBase;
+import yett.review.Proposal;
+import yett.wording.Figures;
+
+/** What closed cases say against the cards, as it is shown to a trainer. */
+public final class ReviewViews {
+  private final RuleBase base;
+
+  public ReviewViews(RuleBase base) {
+    this.base = base;
+  }
+
+  public List<Block> proposal(int number, Proposal p) {
+    List<Block.Row> rows = new ArrayList<>();
+    SharePosterior posterior = p.posterior();
+    for (int i = 0; i < shown(p); i++) {
+      Range range = posterior.range(i);
+      rows.add(
+          Block.row(
+              p.outcomes().get(i).replace('-', ' '),
+              posterior.counts()[i]
+                  + " of "
+                  + posterior.cases()
+                  + " cases; the card expects "
+                  + percent(posterior.judged()[i])
+                  + "; both together "
+                  + percent(posterior.mean(i))
+                  + ", in 95 of 100 from "
+                  + percent(range.low())
+                  + " to "
+                  + percent(range.high())));
+    }
+    rows.add(Block.row("On the card", words(p, p.card())));
+    rows.add(Block.row("Instead", words(p, p.instead())));
+    return List.of(
+        Block.heading(number + "  " + p.name()),
+        Block.paragraph(
+            what(p)
+                + ". The cases speak against the card with "
+                + Figures.decibans(posterior.decibansAgainst())
+                + "."),
+        new Block.Rows(rows));
+  }
+
+  /** Of a prior and a complaint one share says both. */
+  private static int shown(Proposal p) {
+    return p.kind() == Proposal.Kind.PRIOR ? 1 : p.outcomes().size();
+  }
+
+  private String what(Proposal p) {
+    return switch (p.kind()) {
+      case PRIOR ->
+          "How often " + StepViews.quoted(base.causes().get(p.cause()).name()) + " arises";
+      case ROW ->
+          StepViews.quoted(base.checks().get(p.check()).ask())
+              + " with "
+              + StepViews.quoted(base.causes().get(p.cause()).name());
+      case OTHERWISE ->
+          StepViews.quoted(base.checks().get(p.check()).ask())
+              + " with none of the causes that show there";
+    };
+  }
+
+  /** Finer than whole percents: what is rare is what a review is about. */
+  private static String percent(double share) {
+    return String.format(Locale.ROOT, share < 0.1 ? "%.1f\u00a0%%" : "%.0f\u00a0%%", 100 * share);
+  }
+
+  private static String words(Proposal p, double[] figures) {
+    if (p.kind() == Proposal.Kind.PRIOR) {
+      return figure(figures[0]) + ": " + Priors.words(figures[0]);
+    }
+    if (figures.length == 1) {
+      return figure(figures[0]);
+    }
+    List<String> all = new ArrayList<>();
+    for (int i = 0; i < figures.length; i++) {
+      all.add(p.outcomes().get(i) + ": " + figure(figures[i]));
+    }
+    return "{" + String.join(", ", all) + "}";
+  }
+
+  private static String figure(double chance) {
+    return String.format(Locale.ROOT, "%.4f", chance).replaceAll("0+$", "").replaceAll("\\.$", "");
+  }
+}

@@ -1,0 +1,2 @@
+/** The trainer's bench: rule bases checked, tried and extended. */
+package yett.command.knowledge;

@@ -1,0 +1,109 @@
+package yett.command.practice;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import yett.knowledge.Card;
+import yett.knowledge.Check;
+import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SetUp;
+import yett.saying.Phrases;
+
+/**
+ * What a trainee can ask for, each under a label: a number for a check, r and a number for a
+ * repair, s for a set-up, p for a proof. With one rule base a label always means the same.
+ */
+public final class Labels {
+  private static final int MOST_FOUND = 5;
+
+  /** Further hits than this share of the best are not worth showing. */
+  private static final double WORTH_SHOWING = 0.3;
+
+  private final Map<String, Thing> things = new LinkedHashMap<>();
+  private final Phrases phrases;
+
+  public Labels(RuleBase base) {
+    int number = 0;
+    for (String area : areas(base)) {
+      for (Check check : base.ordinaryChecks().toList()) {
+        if (check.area().equals(area) && !check.danger()) {
+          add(Integer.toString(++number), check, check.ask(), check.area());
+        }
+      }
+    }
+    number = 0;
+    for (Repair repair : base.repairs().values()) {
+      String area =
+          repair.removes().keySet().stream()
+              .findFirst()
+              .map(c -> base.causes().get(c).area())
+              .orElse("");
+      add("r" + ++number, repair, repair.name(), area);
+    }
+    number = 0;
+    for (SetUp setUp : base.setUps().values()) {
+      if (!setUp.isCondition()) {
+        add("s" + ++number, setUp, setUp.name(), "");
+      }
+    }
+    number = 0;
+    for (Check proof : base.proofs()) {
+      add("p" + ++number, proof, proof.ask(), "");
+    }
+    phrases = new Phrases(ways(), base.telephone().synonyms());
+  }
+
+  /** A check, proof, repair or set-up with its label. */
+  public record Thing(String label, Card card, String words, String area) {}
+
+  private static List<String> areas(RuleBase base) {
+    return base.ordinaryChecks().map(Check::area).distinct().toList();
+  }
+
+  private void add(String label, Card card, String words, String area) {
+    things.put(label, new Thing(label, card, words, area));
+  }
+
+  private Map<String, List<String>> ways() {
+    Map<String, List<String>> ways = new LinkedHashMap<>();
+    for (Thing thing : things.values()) {
+      List<String> all =
+          new ArrayList<>(List.of(thing.words(), thing.card().id().replace('-', ' ')));
+      if (thing.card() instanceof Check check) {
+        all.add(check.lay());
+        check.measures().ifPresent(m -> all.add("measure " + thing.card().id().replace('-', ' ')));
+      }
+      all.removeIf(String::isBlank);
+      ways.put(thing.label(), all);
+    }
+    return ways;
+  }
+
+  public List<Thing> all() {
+    return List.copyOf(things.values());
+  }
+
+  /** What a line names for certain: by its label or by the id of its card. */
+  public Optional<Thing> named(String line) {
+    String text = line.strip().toLowerCase(Locale.ROOT);
+    Optional<Thing> labelled = Optional.ofNullable(things.get(text.replaceAll("\\s+", "")));
+    return labelled.or(
+        () ->
+            things.values().stream()
+                .filter(t -> t.card().id().equals(text.replace(' ', '-')))
+                .findFirst());
+  }
+
+  /** What somebody may have meant, the likeliest first. */
+  public List<Thing> meant(String words) {
+    List<Phrases.Heard> heard = phrases.hear(words, MOST_FOUND);
+    return heard.stream()
+        .filter(h -> h.share() >= WORTH_SHOWING * heard.get(0).share())
+        .map(h -> things.get(h.id()))
+        .toList();
+  }
+}

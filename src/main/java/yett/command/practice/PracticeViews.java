@@ -1,0 +1,226 @@
+package yett.command.practice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import yett.command.diagnose.StepViews;
+import yett.console.Block;
+import yett.console.SignalWord;
+import yett.console.Text;
+import yett.interview.Answer;
+import yett.interview.Moment;
+import yett.interview.SiteFacts;
+import yett.knowledge.Check;
+import yett.knowledge.History;
+import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SetUp;
+import yett.knowledge.SiteQuestion;
+import yett.practice.Refusal;
+import yett.practice.Workbench;
+import yett.replay.RecordedCase;
+import yett.wording.Figures;
+import yett.wording.Wording;
+
+/** The screens of an exercise. */
+public final class PracticeViews {
+  private final RuleBase base;
+  private final StepViews steps;
+
+  public PracticeViews(RuleBase base) {
+    this.base = base;
+    this.steps = new StepViews(base);
+  }
+
+  public StepViews steps() {
+    return steps;
+  }
+
+  /** What is known when the trainee gets there. */
+  public List<Block> outset(Workbench bench) {
+    RecordedCase told = bench.exercise().told();
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Block.heading("Practice · " + StepViews.capital(told.name())));
+    if (!told.story().isEmpty()) {
+      blocks.add(Block.paragraph(told.story()));
+    }
+    List<Block.Row> rows = new ArrayList<>();
+    rows.add(
+        Block.row(
+            "Reported",
+            told.complaints().stream()
+                .map(id -> base.checks().get(id).ask())
+                .collect(Collectors.joining("; "))));
+    if (!told.history().isEmpty()) {
+      rows.add(
+          Block.row(
+              "Lately",
+              told.history().stream()
+                  .map(id -> base.histories().get(id))
+                  .map(History::name)
+                  .collect(Collectors.joining("; "))));
+    }
+    rows.add(Block.row("You", "a " + told.person().word()));
+    blocks.add(new Block.Rows(rows));
+    blocks.add(
+        Block.paragraph(
+            "Type the number or the words of a check. Words: dangers, checks, repairs, set-ups,"
+                + " try, proofs, finish, hand over; gate, usual, so far, hint; save, help."));
+    return blocks;
+  }
+
+  public List<Block> gate(Workbench bench) {
+    List<Block.Row> rows = new ArrayList<>();
+    var sites = new SiteFacts(base);
+    var given = bench.exercise().told().site();
+    var answers = sites.answers(given);
+    for (SiteQuestion question : sites.questions(given)) {
+      String answer = answers.get(question.id());
+      rows.add(Block.row(question.name(), StepViews.siteAnswer(question, answer)));
+    }
+    return List.of(Block.heading("The gate as installed"), new Block.Rows(rows));
+  }
+
+  public List<Block> areas(List<Labels.Thing> things, String word) {
+    String areas =
+        things.stream().map(Labels.Thing::area).distinct().collect(Collectors.joining(", "));
+    return List.of(Block.paragraph("Areas: " + areas + ". Type " + word + " and an area."));
+  }
+
+  public List<Block> list(String heading, List<Labels.Thing> things) {
+    return List.of(
+        Block.heading(heading),
+        new Block.Numbered(
+            things.stream().map(t -> Block.item(t.label(), t.words(), effort(t))).toList()));
+  }
+
+  private String effort(Labels.Thing thing) {
+    if (thing.card() instanceof Check check) {
+      return Figures.minutes(check.minutes())
+          + StepViews.instrument(check).map(i -> ", " + i).orElse("");
+    }
+    if (thing.card() instanceof Repair repair) {
+      String parts = repair.price() > 0 ? ", parts " + money(repair.price()) : "";
+      return Figures.minutes(repair.minutes()) + parts;
+    }
+    SetUp setUp = (SetUp) thing.card();
+    return Figures.minutes(setUp.enterMinutes())
+        + " in, "
+        + Figures.minutes(setUp.leaveMinutes())
+        + " out";
+  }
+
+  public static String money(double amount) {
+    return String.format(Locale.ROOT, "%.0f", amount);
+  }
+
+  public List<Block> refusal(Refusal refusal, List<Labels.Thing> things) {
+    List<Block> blocks = new ArrayList<>();
+    if (refusal.slip()) {
+      blocks.add(Block.signal(SignalWord.WARNING, refusal.why()));
+      blocks.addAll(steps.cautions(refusal.cautions()));
+      blocks.add(Block.paragraph("It was not done; it counts as a slip."));
+    } else {
+      blocks.add(Block.paragraph(refusal.why()));
+    }
+    if (!refusal.leave().isEmpty()) {
+      blocks.add(Block.paragraph("To leave first: " + names(refusal.leave(), things) + "."));
+    }
+    if (!refusal.enter().isEmpty()) {
+      blocks.add(Block.paragraph("To enter first: " + names(refusal.enter(), things) + "."));
+    }
+    return blocks;
+  }
+
+  private static String names(List<SetUp> setUps, List<Labels.Thing> things) {
+    return setUps.stream()
+        .map(
+            s ->
+                things.stream()
+                        .filter(t -> t.card().equals(s))
+                        .map(Labels.Thing::label)
+                        .findFirst()
+                        .orElse("")
+                    + " "
+                    + s.name())
+        .collect(Collectors.joining("; "));
+  }
+
+  /** What a check showed: the reading as the instrument shows it, without what it means. */
+  public List<Block> shown(Check check, Answer answer) {
+    String words = answer(check, answer);
+    String by = StepViews.instrument(check).map(i -> " (" + i + ")").orElse("");
+    return List.of(
+        Block.paragraph(Text.of(check.ask() + " ").and(Text.strong(words)).and(by + ".")));
+  }
+
+  public static String answer(Check check, Answer answer) {
+    if (answer instanceof Answer.Read read) {
+      return read.typed();
+    }
+    return answer instanceof Answer.Chosen chosen
+        ? Wording.meaning(check, chosen.outcome())
+        : "it cannot be told";
+  }
+
+  public List<Block> usual(Moment moment, Optional<Check> last) {
+    Optional<String> range =
+        last.flatMap(
+            c ->
+                moment
+                    .judgement()
+                    .expectation(c.id())
+                    .map(e -> c.ask() + " Usual: " + StepViews.usual(c, e) + "."));
+    return List.of(
+        Block.paragraph(range.orElse("The rules give no usual range for what was measured last.")));
+  }
+
+  /** What was found so far, what is in force, how long it took. */
+  public List<Block> soFar(Workbench bench) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Block.heading("So far · " + Figures.minutes(bench.minutes())));
+    Moment moment = bench.moment();
+    List<Block.Row> rows = new ArrayList<>();
+    Set<String> inForce = moment.state().setUps();
+    rows.add(Block.row("In force", inForce.isEmpty() ? "nothing" : setUps(inForce)));
+    moment.state().answers().stream()
+        .map(a -> Block.row(title(a.check()), answer(base.checks().get(a.check()), a.answer())))
+        .forEach(rows::add);
+    blocks.add(new Block.Rows(rows));
+    return blocks;
+  }
+
+  private static String title(String id) {
+    return StepViews.capital(id.replace('-', ' '));
+  }
+
+  public String setUps(Set<String> inForce) {
+    return inForce.stream()
+        .map(id -> base.setUps().get(id).name())
+        .collect(Collectors.joining("; "));
+  }
+
+  public List<Block> help() {
+    return List.of(
+        Block.heading("Words"),
+        Block.rows(
+            Block.row("dangers", "look for dangers to people; comes first"),
+            Block.row("checks AREA", "the checks of an area with their numbers"),
+            Block.row("repairs AREA", "the repairs of an area: r and a number"),
+            Block.row("set-ups", "states of the work; s and a number enters or leaves one"),
+            Block.row("try", "see whether the gate runs as it should"),
+            Block.row("proofs", "what has to pass before the gate returns to service"),
+            Block.row("finish", "back into service"),
+            Block.row("hand over", "give the gate to the next level"),
+            Block.row("gate", "the gate as installed"),
+            Block.row("usual", "the usual range of what was measured last"),
+            Block.row("so far", "what was found, what is in force"),
+            Block.row("hint", "what the plan would do next, and why; it is counted"),
+            Block.row("save", "stop here and keep everything")),
+        Block.paragraph(
+            "Anything else is looked up: chain sag, measure the batteries, tighten the chain."));
+  }
+}

@@ -1,0 +1,196 @@
+package yett.command.practice;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+import yett.command.diagnose.StepViews;
+import yett.console.Block;
+import yett.console.SignalWord;
+import yett.knowledge.RuleBase;
+import yett.practice.Departure;
+import yett.practice.Progress;
+import yett.practice.Reckoning;
+import yett.practice.Slip;
+import yett.practice.Workbench;
+import yett.wording.Figures;
+
+/** What is told at the end of an exercise, and over many. */
+public final class ReckoningViews {
+  private static final int MOST_DEPARTURES = 3;
+  private static final int MOST_STEPS = 15;
+  private static final Set<String> WAY = Set.of("check", "repair", "retest");
+
+  private final RuleBase base;
+
+  public ReckoningViews(RuleBase base) {
+    this.base = base;
+  }
+
+  public List<Block> blocks(Workbench bench, Reckoning reckoning, OptionalDouble before) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Block.heading("How it went"));
+    slips(bench.slips(), blocks);
+    blocks.add(Block.paragraph(verdict(bench, reckoning)));
+    blocks.add(costs(bench, reckoning, before));
+    departures(bench.departures(), blocks);
+    way(reckoning, blocks);
+    return blocks;
+  }
+
+  private static void slips(List<Slip> slips, List<Block> blocks) {
+    if (slips.isEmpty()) {
+      blocks.add(Block.paragraph("No slip of safety."));
+    }
+    Map<String, Long> often = new LinkedHashMap<>();
+    for (Slip slip : slips) {
+      often.merge(StepViews.quoted(slip.what()) + ": " + slip.why(), 1L, Long::sum);
+    }
+    often.forEach(
+        (words, times) ->
+            blocks.add(
+                Block.signal(
+                    SignalWord.WARNING,
+                    "Slip: " + words + (times > 1 ? " (" + times + " times)" : ""))));
+  }
+
+  private String verdict(Workbench bench, Reckoning reckoning) {
+    String wrong = "What it was: " + names(bench.exercise().truth()) + ". ";
+    if (reckoning.putRight()) {
+      return wrong + "It was put right and proved.";
+    }
+    return bench.remaining().isEmpty()
+        ? wrong + "It was put right, and not proved."
+        : wrong + "Still there at the end: " + names(bench.remaining()) + ".";
+  }
+
+  private String names(Set<String> causes) {
+    return causes.stream()
+        .sorted()
+        .map(id -> base.causes().get(id).name())
+        .collect(Collectors.joining("; "));
+  }
+
+  private Block costs(Workbench bench, Reckoning r, OptionalDouble before) {
+    List<Block.Row> rows = new ArrayList<>();
+    rows.add(Block.row("You", spent(r.minutes(), r.cost()) + hints(bench.hints())));
+    rows.add(
+        Block.row(
+            "The plan",
+            spent(r.planMinutes(), r.planCost())
+                + ", on this very gate, knowing what you knew and no more"));
+    rows.add(
+        Block.row(
+            "On average",
+            "a gate so reported costs the plan "
+                + Figures.minutes(r.expected())
+                + " (time, parts, hazards and handing over weighed in minutes)"));
+    String average =
+        before.isPresent()
+            ? "; " + times(before.getAsDouble()) + " on average in your exercises before"
+            : "";
+    rows.add(
+        Block.row(
+            "Minutes",
+            r.putRight()
+                ? times(r.minutes() / Math.max(1, r.planMinutes())) + " the plan's" + average
+                : "not compared: the gate still waits for somebody. To hand it over is reckoned as "
+                    + Figures.minutes(base.planning().handOver())
+                    + ", and its repair on top"));
+    return new Block.Rows(rows);
+  }
+
+  private static String spent(double minutes, double cost) {
+    return Figures.minutes(minutes) + ", cost " + PracticeViews.money(cost);
+  }
+
+  private static String hints(int hints) {
+    return hints == 0 ? "" : hints == 1 ? ", 1 hint" : ", " + hints + " hints";
+  }
+
+  public static String times(double ratio) {
+    return String.format(Locale.ROOT, "%.1f times", ratio);
+  }
+
+  /** The first one, where the best path was left, and those that cost most. */
+  private static void departures(List<Departure> departures, List<Block> blocks) {
+    if (departures.isEmpty()) {
+      blocks.add(Block.paragraph("You never left the plan's path."));
+      return;
+    }
+    Set<Departure> told = new LinkedHashSet<>(List.of(departures.get(0)));
+    departures.stream()
+        .sorted(Comparator.comparingDouble(d -> -d.lost()))
+        .limit(MOST_DEPARTURES - 1)
+        .forEach(told::add);
+    boolean first = true;
+    for (Departure d : told) {
+      blocks.add(
+          Block.paragraph(
+              (first ? "Here you left the plan's path first, in minute " : "In minute ")
+                  + Math.round(d.minute())
+                  + ": "
+                  + StepViews.quoted(d.chose())
+                  + ". Better: "
+                  + StepViews.quoted(d.best())
+                  + " ("
+                  + reason(d)
+                  + ")."));
+      first = false;
+    }
+  }
+
+  private static String reason(Departure d) {
+    String lost =
+        d.lost() >= Departure.WORTH_TELLING
+            ? "; the difference is " + Figures.minutes(d.lost()) + " on average"
+            : "";
+    return d.reason() + lost;
+  }
+
+  private static void way(Reckoning reckoning, List<Block> blocks) {
+    List<String> steps =
+        reckoning.planSteps().stream()
+            .filter(s -> WAY.contains(s.kind()))
+            .map(s -> s.asked() + " " + s.answer().replace('-', ' '))
+            .toList();
+    blocks.add(Block.paragraph("The plan's own way:"));
+    blocks.add(Block.numbered(steps.subList(0, Math.min(MOST_STEPS, steps.size()))));
+    if (steps.size() > MOST_STEPS) {
+      blocks.add(Block.paragraph("And " + (steps.size() - MOST_STEPS) + " more."));
+    }
+  }
+
+  public List<Block> progress(Progress progress) {
+    if (progress.results().isEmpty()) {
+      return List.of(Block.paragraph("Nothing was practised yet. Begin with: practice"));
+    }
+    List<Block.Row> rows =
+        progress.areas().stream()
+            .map(
+                a ->
+                    Block.row(
+                        a.name(),
+                        a.putRight()
+                            + " of "
+                            + a.exercises()
+                            + " put right, "
+                            + (a.ratio().isPresent()
+                                ? times(a.ratio().getAsDouble()) + " the plan's minutes, "
+                                : "")
+                            + "slips: "
+                            + (a.slips() == 0 ? "none" : a.slips())
+                            + (a.weak() ? "; practise this" : "")))
+            .toList();
+    return List.of(
+        Block.heading("Practice so far · exercises: " + progress.results().size()),
+        new Block.Rows(rows),
+        Block.paragraph("Of each area the latest five count; the weakest stands first."));
+  }
+}

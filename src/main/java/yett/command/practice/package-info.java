@@ -1,0 +1,2 @@
+/** Practice on gates that are made up. */
+package yett.command.practice;

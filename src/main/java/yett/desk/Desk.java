@@ -1,0 +1,228 @@
+package yett.desk;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import yett.casebook.CaseId;
+import yett.casebook.Casebook;
+import yett.casebook.CasebookException;
+import yett.casebook.DataDirectory;
+import yett.casebook.NativeDriver;
+import yett.casebook.Outbox;
+import yett.casebook.Parcel;
+import yett.files.OwnFiles;
+import yett.interview.Expertise;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+
+/**
+ * Where cases are worked on: the casebook, the rule base and what is kept beside them. Each is
+ * opened when it is first needed.
+ */
+public final class Desk implements AutoCloseable {
+  /** A settled choice: so far apart are clocks that nobody sets. */
+  private static final Duration APART = Duration.ofMinutes(10);
+
+  private final Map<String, String> environment;
+  private final DataDirectory directory;
+  private final Clock clock = Clock.systemUTC();
+  private final Consumer<String> notices;
+  private final RuleBases ruleBases;
+
+  /** For the rule base, which is made ready while the casebook is opened. */
+  private final Object knowing = new Object();
+
+  private RuleBaseChoice choice;
+  private boolean looked;
+  private Casebook casebook;
+  private RuleBase base;
+  private Expertise expertise;
+  private Expertise trial;
+
+  /**
+   * @param environment settings: {@code YETT_HOME}, {@code YETT_CASEBOOK}, {@code YETT_KNOWLEDGE},
+   *     {@code YETT_ADD_ONS}
+   * @param notices is told, in a line each, what somebody should know but is not asked
+   */
+  public Desk(Map<String, String> environment, Consent consent, Consumer<String> notices) {
+    this.environment = environment;
+    this.notices = notices;
+    this.directory = DataDirectory.ofUser(environment);
+    this.ruleBases = new RuleBases(directory, consent);
+    this.choice = RuleBaseChoice.of(environment);
+  }
+
+  /** Begins to make the program's own rule base ready, which nobody is asked about. */
+  public void prepare() {
+    if (choice.shipped()) {
+      Thread ahead = new Thread(this::expertiseAhead, "rule base");
+      ahead.setDaemon(true);
+      ahead.start();
+    }
+  }
+
+  private void expertiseAhead() {
+    try {
+      expertise();
+    } catch (RuntimeException e) {
+      // Whoever needs it meets the same and tells it.
+    }
+  }
+
+  public synchronized Casebook casebook() {
+    if (casebook == null) {
+      NativeDriver.share(directory.cache());
+      boolean mayWait = shared().isPresent();
+      casebook = shared().map(Casebook::open).orElseGet(() -> openOwn());
+      if (mayWait) {
+        deliver();
+      }
+    }
+    return casebook;
+  }
+
+  /** The address of the casebook that several share, if this desk is pointed to one. */
+  public Optional<String> shared() {
+    return Optional.ofNullable(environment.get("YETT_CASEBOOK"))
+        .map(String::strip)
+        .filter(url -> !url.isEmpty());
+  }
+
+  /** The cards, for who only needs their words. */
+  public RuleBase base() {
+    synchronized (knowing) {
+      if (base == null) {
+        base = RuleBase.read(choice.source());
+      }
+      return base;
+    }
+  }
+
+  public Expertise expertise() {
+    synchronized (knowing) {
+      if (expertise == null) {
+        expertise = choice.shipped() ? ruleBases.ready(base()) : ruleBases.openForPeople(base());
+      }
+      return expertise;
+    }
+  }
+
+  /**
+   * The rule base for trying and practising, when nobody stands at a gate: one that protects people
+   * otherwise than the program's is looked at without more ado.
+   */
+  public Expertise trial() {
+    synchronized (knowing) {
+      if (expertise != null || choice.shipped()) {
+        return expertise();
+      }
+      if (trial == null) {
+        trial = ruleBases.open(base());
+      }
+      return trial;
+    }
+  }
+
+  /** Which rule base is worked with. */
+  public RuleBaseChoice choice() {
+    return choice;
+  }
+
+  /** Another rule base, for what is opened from now on. */
+  public void choose(RuleBaseChoice other) {
+    synchronized (knowing) {
+      if (!other.equals(choice)) {
+        choice = other;
+        base = null;
+        expertise = null;
+        trial = null;
+      }
+    }
+  }
+
+  /** Opens rule bases besides the one of the program. */
+  public RuleBases ruleBases() {
+    return ruleBases;
+  }
+
+  private Casebook openOwn() {
+    data();
+    return Casebook.open(directory.casebook());
+  }
+
+  /** The folder of what must not be lost. Whoever chose one that others can open is told, once. */
+  public synchronized Path data() {
+    if (!looked && OwnFiles.isOpen(directory.data())) {
+      notices.accept(
+          directory.data()
+              + ": others on this computer can open this folder, in which cases and what is known"
+              + " of people are kept. Shut it with: chmod 700 "
+              + directory.data());
+    }
+    looked = true;
+    return directory.data();
+  }
+
+  public Clock clock() {
+    return clock;
+  }
+
+  /** Nothing is put in order by a clock, but somebody reads the times. */
+  public Optional<Instant> aheadOfClock() {
+    Instant now = clock.instant();
+    return casebook().latest().filter(latest -> latest.isAfter(now.plus(APART)));
+  }
+
+  public OpenCase open(CaseId id, Role role) {
+    Casebook casebook = casebook();
+    return new OpenCase(
+        casebook, id, expertise().newInterview(), role, clock, outbox(casebook).newParcel(id));
+  }
+
+  private Outbox outbox(Casebook casebook) {
+    return new Outbox(data(), casebook.name());
+  }
+
+  /** Brings to the shared casebook what an earlier run could not; standard output stays clean. */
+  private void deliver() {
+    for (Parcel left : outbox(casebook).parcels()) {
+      try (OpenCase open = open(left.caseId(), Role.TECHNICIAN)) {
+        int entries = left.content().events().size();
+        Recorded recorded = open.deliver(left);
+        notices.accept(delivered(open, entries, recorded));
+      } catch (CasebookException | IllegalArgumentException e) {
+        notices.accept(
+            "Case "
+                + left.caseId()
+                + ": what waits on this computer is not delivered. "
+                + e.getMessage());
+      }
+    }
+  }
+
+  private static String delivered(OpenCase open, int entries, Recorded recorded) {
+    return "Case "
+        + open.id()
+        + ": "
+        + (entries == 1 ? "1 entry" : entries + " entries")
+        + " that waited on this computer "
+        + (open.waiting() > 0 ? "still cannot be delivered." : "delivered.")
+        + (recorded.theirs().isEmpty()
+            ? ""
+            : " Somebody else had gone on with it meanwhile; what no longer fitted is kept as a"
+                + " note. Look at it: resume "
+                + open.id()
+                + ".");
+  }
+
+  @Override
+  public synchronized void close() {
+    if (casebook != null) {
+      casebook.close();
+    }
+  }
+}

@@ -1,0 +1,71 @@
+package yett.desk;
+
+import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.type.TypeReference;
+import tools.jackson.databind.json.JsonMapper;
+import yett.casebook.Casebook;
+import yett.casebook.CasebookException;
+import yett.casebook.SiteRecord;
+import yett.interview.SiteFacts;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SiteQuestion;
+
+/** What is known of a gate from one case to the next: only what somebody said of it. */
+public final class GateMemory {
+  private static final JsonMapper JSON = JsonMapper.builder().build();
+
+  private final Casebook casebook;
+  private final Clock clock;
+
+  public GateMemory(Casebook casebook, Clock clock) {
+    this.casebook = casebook;
+    this.clock = clock;
+  }
+
+  /** What is known of a gate, as far as the questions are still such as to have these answers. */
+  public Map<String, String> known(String siteId, RuleBase base) {
+    Map<String, String> known = new LinkedHashMap<>();
+    casebook
+        .site(siteId)
+        .map(GateMemory::answers)
+        .orElse(Map.of())
+        .forEach(
+            (id, answer) -> {
+              SiteQuestion question = base.siteQuestions().get(id);
+              if (question != null && SiteFacts.canBe(question, answer)) {
+                known.put(id, answer);
+              }
+            });
+    return known;
+  }
+
+  public static Map<String, String> answers(SiteRecord site) {
+    try {
+      return JSON.readValue(site.body(), new TypeReference<LinkedHashMap<String, String>>() {});
+    } catch (JacksonException e) {
+      return Map.of(); // written by another version: the questions are asked again
+    }
+  }
+
+  /**
+   * Keeps what was said of a gate, if it is news.
+   *
+   * @return whether it could be kept; if not, it is in the case all the same
+   */
+  public boolean keep(String siteId, String name, Map<String, String> answers) {
+    try {
+      Optional<SiteRecord> before = casebook.site(siteId);
+      if (before.map(GateMemory::answers).filter(answers::equals).isEmpty()) {
+        casebook.saveSite(
+            new SiteRecord(siteId, name, JSON.writeValueAsString(answers), clock.instant()));
+      }
+      return true;
+    } catch (CasebookException e) {
+      return false;
+    }
+  }
+}

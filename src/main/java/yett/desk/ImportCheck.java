@@ -1,0 +1,105 @@
+package yett.desk;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import yett.casebook.CarriedCase;
+import yett.casebook.CarriedSite;
+import yett.casebook.CaseState;
+import yett.casebook.NewEvent;
+import yett.casebook.SiteRecord;
+import yett.casebook.StoredEvent;
+import yett.interview.Entry;
+import yett.interview.Sense;
+import yett.interview.SiteFacts;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SiteQuestion;
+
+/** Whether cases and gates from a file are such as somebody could have entered here. */
+public final class ImportCheck {
+  private static final int MOST_EVENTS = 10_000;
+  private static final Pattern ID = Pattern.compile("[a-z0-9]*(-[a-z0-9]+)*");
+  private static final Pattern LINE = Pattern.compile("[^\\p{Cc}\\p{Zl}\\p{Zp}]{0,300}");
+  private static final Pattern NAME = Pattern.compile("[^\\p{Cc}\\p{Zl}\\p{Zp}]{1,200}");
+  private static final String FORGOTTEN = "-forgotten";
+
+  private final RuleBase base;
+  private final Sense sense;
+
+  public ImportCheck(RuleBase base) {
+    this.base = base;
+    this.sense = new Sense(base);
+  }
+
+  /** Why a case cannot be taken in; empty if it can. Nothing of the file is quoted but numbers. */
+  public Optional<String> against(CarriedCase carried) {
+    List<NewEvent> events = carried.events();
+    if (events.size() > MOST_EVENTS) {
+      return Optional.of("it has more events than a case can have");
+    }
+    if (!NAME.matcher(carried.siteId()).matches()) {
+      return Optional.of("its gate has no name that anybody could have typed");
+    }
+    if (!ID.matcher(carried.summary().cause()).matches()
+        || !LINE.matcher(carried.summary().title()).matches()) {
+      return Optional.of("its title or cause is none that this program writes");
+    }
+    if (carried.people().stream()
+        .anyMatch(p -> !LINE.matcher(p.name()).matches() || !LINE.matcher(p.phone()).matches())) {
+      return Optional.of("what it tells of people is nothing that anybody could have typed");
+    }
+    List<StoredEvent> stored =
+        IntStream.range(0, events.size())
+            .mapToObj(
+                i -> {
+                  NewEvent e = events.get(i);
+                  return new StoredEvent(i + 1L, e.at(), e.by(), e.type(), e.body());
+                })
+            .toList();
+    return unreadable(stored).or(() -> doubtful(carried, stored));
+  }
+
+  private static Optional<String> unreadable(List<StoredEvent> stored) {
+    return stored.stream()
+        .filter(e -> !StoredEntries.unreadable(e).isEmpty())
+        .map(e -> "event " + e.seq() + StoredEntries.unreadable(e))
+        .findFirst();
+  }
+
+  private Optional<String> doubtful(CarriedCase carried, List<StoredEvent> stored) {
+    List<Entry> entries = StoredEntries.whole(stored);
+    for (int i = 0; i < stored.size(); i++) {
+      String type = OpenCase.type(entries.get(i).event());
+      if (!List.of(type, type + FORGOTTEN).contains(stored.get(i).type())) {
+        return Optional.of("event " + (i + 1) + " is not of the kind that it says");
+      }
+    }
+    List<Sense.Doubt> doubts = sense.doubts(entries);
+    if (!doubts.isEmpty()) {
+      return Optional.of("event " + doubts.get(0).event() + ": " + doubts.get(0).words());
+    }
+    boolean closed = yett.interview.CaseState.of(entries).closed().isPresent();
+    return closed == (carried.summary().state() == CaseState.CLOSED)
+        ? Optional.empty()
+        : Optional.of(
+            "it says that it is " + (closed ? "open, and was closed" : "closed, and was not"));
+  }
+
+  /** Why what is known of a gate cannot be taken in; empty if it can. */
+  public Optional<String> against(CarriedSite site) {
+    for (SiteRecord revision : site.revisions()) {
+      if (!NAME.matcher(revision.name()).matches() || !NAME.matcher(site.id()).matches()) {
+        return Optional.of("it has no name that anybody could have typed");
+      }
+      for (Map.Entry<String, String> answer : GateMemory.answers(revision).entrySet()) {
+        SiteQuestion question = base.siteQuestions().get(answer.getKey());
+        if (question != null && !SiteFacts.canBe(question, answer.getValue())) {
+          return Optional.of(question.id() + " has no such answer");
+        }
+      }
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,265 @@
+package yett.desk;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import yett.casebook.CaseId;
+import yett.casebook.CaseMovedOn;
+import yett.casebook.Casebook;
+import yett.casebook.CasebookException;
+import yett.casebook.CasebookUnreachable;
+import yett.casebook.NewEvent;
+import yett.casebook.Parcel;
+import yett.casebook.StoredEvent;
+import yett.casebook.Summary;
+import yett.interview.CaseState;
+import yett.interview.Entry;
+import yett.interview.Event;
+import yett.interview.EventText;
+import yett.interview.Interview;
+import yett.interview.Meanwhile;
+import yett.interview.Moment;
+import yett.knowledge.Role;
+import yett.wording.Figures;
+
+/**
+ * A case on the table: its interview, and its events, each of them on a disk before anything is
+ * made of it. While the server of a shared casebook is away, that is the disk of this computer.
+ */
+public final class OpenCase implements AutoCloseable {
+  private final Casebook casebook;
+  private final CaseId id;
+  private final Interview interview;
+  private final Clock clock;
+  private final Role role;
+  private final Parcel parcel;
+  private final List<Entry> entries = new ArrayList<>();
+
+  /** How many of the entries the casebook has; the others wait in the parcel. */
+  private int stored;
+
+  /** Whether the person knows that the server cannot be reached. */
+  private boolean away;
+
+  private Moment moment;
+
+  /** What this case had told of its gate when that was kept last. */
+  private Told told;
+
+  public OpenCase(
+      Casebook casebook, CaseId id, Interview interview, Role role, Clock clock, Parcel parcel) {
+    this.casebook = casebook;
+    this.id = id;
+    this.interview = interview;
+    this.role = role;
+    this.clock = clock;
+    this.parcel = parcel;
+    holdStored(entries(casebook.events(id)));
+    think();
+    told = Told.of(moment.state());
+  }
+
+  /** The events of a case as the interview reads them; see {@link StoredEntries}. */
+  public static List<Entry> entries(List<StoredEvent> stored) {
+    return StoredEntries.readable(stored);
+  }
+
+  public CaseId id() {
+    return id;
+  }
+
+  public Moment moment() {
+    return moment;
+  }
+
+  public Interview interview() {
+    return interview;
+  }
+
+  /** How many answers wait on this computer for the server. */
+  public int waiting() {
+    return entries.size() - stored;
+  }
+
+  /** Stores events, all under one instant, and goes on from there. */
+  public Recorded record(Event... events) {
+    Instant now = clock.instant();
+    List<Entry> fresh = new ArrayList<>();
+    for (Event event : events) {
+      fresh.add(new Entry(entries.size() + fresh.size() + 1L, now, role, event));
+    }
+    return goOn(send(fresh));
+  }
+
+  /** Tries to bring to the server what waits. */
+  public Recorded deliver() {
+    return waiting() == 0 ? Recorded.stored(0) : goOn(send(List.of()));
+  }
+
+  /** What is stored is thought about; and then the list of cases tells what came of it. */
+  private Recorded goOn(Recorded recorded) {
+    think();
+    nameIt();
+    rememberGate();
+    return recorded;
+  }
+
+  /** What was said of the gate is there for its next case too, whatever becomes of this one. */
+  private void rememberGate() {
+    CaseState state = moment.state();
+    Told now = Told.of(state);
+    if (waiting() > 0 || now.equals(told) || state.opened().isEmpty()) {
+      return;
+    }
+    String siteId = casebook.summary(id).siteId();
+    if (new GateMemory(casebook, clock).keep(siteId, state.opened().get().site(), state.site())) {
+      told = now;
+    }
+  }
+
+  /** What a case tells of its gate. */
+  private record Told(Map<String, String> site, boolean complete) {
+    static Told of(CaseState state) {
+      return new Told(state.site(), state.siteTaken());
+    }
+  }
+
+  /** Brings to the server what waits in a parcel that another run of the program left. */
+  public Recorded deliver(Parcel left) {
+    List<Entry> mine = new ArrayList<>();
+    Parcel.Content content = left.content();
+    for (NewEvent e : content.events()) {
+      mine.add(
+          StoredEntries.entry(
+              new StoredEvent(
+                  content.after() + mine.size() + 1, e.at(), e.by(), e.type(), e.body())));
+    }
+    Recorded recorded = bring(Math.toIntExact(content.after()), mine);
+    left.delivered(); // it is stored, or waits in our own parcel
+    return goOn(recorded);
+  }
+
+  private Recorded send(List<Entry> fresh) {
+    List<Entry> next = new ArrayList<>(entries);
+    next.addAll(fresh);
+    List<Entry> unsent = next.subList(stored, next.size());
+    int waited = waiting();
+    if (unsent.isEmpty()) {
+      parcel.delivered();
+      return Recorded.stored(0);
+    }
+    try {
+      casebook.append(id, stored, texts(unsent).toArray(NewEvent[]::new));
+    } catch (CasebookUnreachable e) {
+      if (!fresh.isEmpty()) {
+        parcel.add(stored, texts(fresh));
+      }
+      hold(next);
+      boolean news = !away;
+      away = true;
+      return Recorded.kept(waiting(), Optional.of(e.getMessage()).filter(m -> news));
+    } catch (CaseMovedOn e) {
+      int known = stored;
+      List<Entry> now = new ArrayList<>(entries.subList(0, stored));
+      now.addAll(entries(e.newer()));
+      holdStored(now);
+      return bring(known, unsent);
+    }
+    holdStored(next);
+    parcel.delivered();
+    boolean wasAway = away;
+    away = false;
+    return Recorded.stored(wasAway ? waited : 0);
+  }
+
+  /**
+   * Adds what was entered without knowledge of the newest events after these, as far as it fits.
+   * All entries are in the casebook when this begins.
+   *
+   * @param known how many of them were known
+   */
+  private Recorded bring(int known, List<Entry> mine) {
+    var together = Meanwhile.of(interview.expertise().base(), entries, known, mine);
+    List<Entry> next = new ArrayList<>(entries);
+    next.addAll(together.added());
+    if (!together.added().isEmpty()) {
+      parcel.replace(stored, texts(together.added()));
+    }
+    hold(next);
+    Recorded sent = send(List.of());
+    return sent.beside(together);
+  }
+
+  private void holdStored(List<Entry> all) {
+    hold(all);
+    stored = entries.size();
+  }
+
+  private void hold(List<Entry> all) {
+    List<Entry> copy = List.copyOf(all);
+    entries.clear();
+    entries.addAll(copy);
+  }
+
+  private void think() {
+    moment = interview.asFarAsPossible(entries, role);
+  }
+
+  /** Says in the list of cases how this one stands; if that fails, the next answer says it. */
+  public void nameIt() {
+    if (waiting() > 0) {
+      return;
+    }
+    try {
+      casebook.summarise(id, stored, summary(moment));
+    } catch (CasebookException e) {
+      // The answers are stored, which is what matters; whoever needs the server is told soon.
+    }
+  }
+
+  private static List<NewEvent> texts(List<Entry> entries) {
+    return entries.stream()
+        .map(e -> new NewEvent(e.at(), e.by().word(), type(e.event()), EventText.write(e.event())))
+        .toList();
+  }
+
+  public static String type(Event event) {
+    if (event instanceof Event.Unread unread) {
+      return unread.kind();
+    }
+    return event
+        .getClass()
+        .getSimpleName()
+        .replaceAll("(?<=[a-z])(?=[A-Z])", "-")
+        .toLowerCase(Locale.ROOT);
+  }
+
+  private Summary summary(Moment then) {
+    boolean closed = then.state().closed().isPresent();
+    var leading =
+        Interview.ranking(then, interview.expertise().base()).stream()
+            .max(Comparator.comparingDouble(Interview.RankedCause::chance))
+            .orElseThrow();
+    String title =
+        then.state().complaints().isEmpty()
+            ? "begun"
+            : leading.cause().name() + ", " + Figures.percent(leading.chance());
+    if (closed) {
+      title = then.state().closed().get().words() + ": " + title;
+    }
+    return new Summary(
+        closed ? yett.casebook.CaseState.CLOSED : yett.casebook.CaseState.OPEN,
+        title,
+        then.state().complaints().isEmpty() ? "" : leading.cause().id());
+  }
+
+  @Override
+  public void close() {
+    interview.close();
+  }
+}

@@ -1,0 +1,114 @@
+package yett.desk;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import yett.casebook.DataDirectory;
+import yett.interview.Expertise;
+import yett.knowledge.KnowledgeSource;
+import yett.knowledge.RuleBase;
+import yett.knowledge.ShippedKnowledge;
+import yett.rules.RuleCache;
+import yett.rules.RuleEngine;
+import yett.rules.TrustedRules;
+
+/** Opens rule bases, of the program or of a folder; rules run only if they are trusted. */
+public final class RuleBases {
+  private static final String FILE = "trusted-rules.txt";
+  private static final String KEY = "compiled-rules.key";
+
+  private final DataDirectory directory;
+  private final Consent consent;
+  private TrustedRules trusted;
+
+  public RuleBases(DataDirectory directory, Consent consent) {
+    this.directory = directory;
+    this.consent = consent;
+  }
+
+  /**
+   * Makes a rule base ready to reason with.
+   *
+   * @throws UntrustedRules if it has rules that may not run
+   */
+  public Expertise open(KnowledgeSource source) {
+    return open(RuleBase.read(source));
+  }
+
+  public Expertise open(RuleBase base) {
+    permit(base.rules());
+    return ready(base);
+  }
+
+  /**
+   * The same for people at a gate: a rule base that protects them less than the one of the program,
+   * or otherwise, is used only if it is trusted.
+   *
+   * @throws UntrustedRules if it is not, or has rules that may not run
+   */
+  public Expertise openForPeople(RuleBase base) {
+    SortedMap<String, String> otherwise = otherSafeguards(base);
+    if (!trusted().untrusted(otherwise).isEmpty()) {
+      Collection<String> lacking = base.safeguards().lacks(shipped().safeguards());
+      if (!consent.toBeLed(lacking)) {
+        throw UntrustedRules.safeguards(lacking);
+      }
+      trusted().trust(otherwise);
+    }
+    return open(base);
+  }
+
+  /** What of a rule base has to be trusted besides its rules, as if it were a file. */
+  public static SortedMap<String, String> otherSafeguards(RuleBase base) {
+    SortedMap<String, String> otherwise = new TreeMap<>();
+    Collection<String> lacking = base.safeguards().lacks(shipped().safeguards());
+    if (!lacking.isEmpty()) {
+      otherwise.put("what protects people", lacking + "\n" + base.safeguards());
+    }
+    return otherwise;
+  }
+
+  private static RuleBase shipped() {
+    return RuleBase.read(ShippedKnowledge::texts);
+  }
+
+  /** The rule base that came with the program, whose rules are its own. */
+  public Expertise ready(RuleBase base) {
+    RuleCache cache =
+        new RuleCache(directory.cache().resolve("rules"), directory.settings().resolve(KEY));
+    if (RuleEngine.needsCompiling(base, cache)) {
+      consent.waits();
+    }
+    return Expertise.of(base, cache);
+  }
+
+  /** Rules that were not allowed before need a person who allows them. */
+  private void permit(SortedMap<String, String> rules) {
+    List<String> untrusted = trusted().untrusted(rules);
+    if (untrusted.isEmpty()) {
+      return;
+    }
+    if (!consent.toRun(untrusted)) {
+      throw UntrustedRules.files(untrusted);
+    }
+    trusted().trust(rules);
+  }
+
+  /** Which rules may run on this computer. */
+  public synchronized TrustedRules trusted() {
+    if (trusted == null) {
+      trusted = new TrustedRules(directory.settings().resolve(FILE), shippedRules());
+    }
+    return trusted;
+  }
+
+  private static Collection<String> shippedRules() {
+    return ShippedKnowledge.texts().entrySet().stream()
+        .filter(e -> e.getKey().endsWith(".drl"))
+        .map(Map.Entry::getValue)
+        .collect(Collectors.toSet());
+  }
+}

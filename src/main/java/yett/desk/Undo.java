@@ -1,0 +1,67 @@
+package yett.desk;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import yett.interview.Entry;
+import yett.interview.Event;
+
+/** Finds what "back" takes back. */
+public final class Undo {
+  private Undo() {}
+
+  /**
+   * Numbers of the events that the last answer consists of; those that were given in one go are
+   * taken back in one go. Set-ups, notes and what was taken back already are passed over.
+   *
+   * @param danger whether a check is one about dangers, which are asked all at once
+   */
+  public static List<Long> last(List<Entry> entries, Predicate<String> danger) {
+    Set<Long> gone = new HashSet<>();
+    for (Entry entry : entries) {
+      if (entry.event() instanceof Event.Retracted retracted) {
+        gone.add(retracted.event());
+      }
+    }
+    List<Long> last = new ArrayList<>();
+    for (int i = entries.size() - 1; i >= 0; i--) {
+      Entry entry = entries.get(i);
+      if (gone.contains(entry.number()) || !answers(entry.event())) {
+        if (!last.isEmpty()) {
+          break;
+        }
+        continue;
+      }
+      if (!last.isEmpty() && !together(entry, entries.get(i + 1), danger)) {
+        break;
+      }
+      last.add(entry.number());
+    }
+    return last;
+  }
+
+  private static boolean answers(Event event) {
+    return !(event instanceof Event.Opened
+        || event instanceof Event.SetUpEntered
+        || event instanceof Event.SetUpLeft
+        || event instanceof Event.Noted
+        || event instanceof Event.Retracted
+        || event instanceof Event.Closed);
+  }
+
+  /** Events recorded by one keystroke: dangers, and what was known of the gate. */
+  private static boolean together(Entry earlier, Entry later, Predicate<String> danger) {
+    boolean site =
+        earlier.event() instanceof Event.SiteAnswered
+            && later.event() instanceof Event.SiteAnswered
+            && earlier.at().equals(later.at());
+    boolean dangers =
+        earlier.event() instanceof Event.Answered a
+            && later.event() instanceof Event.Answered b
+            && danger.test(a.check())
+            && danger.test(b.check());
+    return site || dangers;
+  }
+}

@@ -1,0 +1,45 @@
+package yett.desk;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * Rules, or a rule base without the safeguards of the program, that nobody said may be used; the
+ * message says how to say it.
+ */
+public final class UntrustedRules extends RuntimeException {
+  private static final int MOST = 8;
+
+  private UntrustedRules(String message) {
+    super(message);
+  }
+
+  public static UntrustedRules files(List<String> files) {
+    return new UntrustedRules(
+        "These rules do not run, because nobody said on this computer that they are trusted: "
+            + String.join(", ", files)
+            + ". Rules (DRL) are a program: they can do whatever you can. Once you know who wrote "
+            + "them and have looked at them, say so with: knowledge trust FOLDER. It holds until "
+            + "one of them changes.");
+  }
+
+  /**
+   * @param lacking cards and rules of the program that protect people
+   */
+  public static UntrustedRules safeguards(Collection<String> lacking) {
+    return new UntrustedRules(
+        "Nobody is led by this rule base, because it lacks what protects people in the one of the"
+            + " program, or has it otherwise: "
+            + few(lacking)
+            + ". If that is meant, and you know who did it, say so with: knowledge trust FOLDER. It"
+            + " holds until something of it changes.");
+  }
+
+  /** Some of many names, in words. */
+  public static String few(Collection<String> names) {
+    int more = names.size() - MOST;
+    return names.stream().limit(MOST).collect(Collectors.joining(", "))
+        + (more > 0 ? " and " + more + " more" : "");
+  }
+}

@@ -1,2 +1,0 @@
-/** Commands and screens: where a person meets the interview. */
-package yett.shell;

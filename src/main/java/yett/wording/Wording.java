@@ -1,0 +1,283 @@
+package yett.wording;
+
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import yett.interview.Answer;
+import yett.interview.CaseState.Answered;
+import yett.interview.Entry;
+import yett.interview.Event;
+import yett.interview.EventText;
+import yett.interview.Moment;
+import yett.interview.SetApart;
+import yett.interview.SiteFacts;
+import yett.knowledge.Check;
+import yett.knowledge.Check.Outcome;
+import yett.knowledge.Measures;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SiteQuestion;
+import yett.rules.Conclusion.Finding;
+
+/** How things of a case are called on paper. All of it is plain text. */
+public final class Wording {
+  /** So much is shown of an entry that nobody could put into words. */
+  private static final int LONGEST = 200;
+
+  private static final DateTimeFormatter DAY_AND_TIME =
+      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm").withZone(ZoneOffset.UTC);
+  private static final DateTimeFormatter TIME =
+      DateTimeFormatter.ofPattern("HH:mm").withZone(ZoneOffset.UTC);
+
+  private final RuleBase base;
+
+  public Wording(RuleBase base) {
+    this.base = base;
+  }
+
+  public static String dayAndTime(Instant at) {
+    return DAY_AND_TIME.format(at) + " UTC";
+  }
+
+  public static String time(Instant at) {
+    return TIME.format(at);
+  }
+
+  public static String aPerson(Role role) {
+    String word = role.word();
+    return ("aeiou".indexOf(word.charAt(0)) >= 0 ? "an " : "a ") + word;
+  }
+
+  /** An id as words. */
+  public static String spaced(String id) {
+    return id.replace('-', ' ');
+  }
+
+  /** The question of a check; its id if the rule base has lost it. */
+  public String ask(String check) {
+    Check card = base.checks().get(check);
+    return card == null ? spaced(check) : card.ask();
+  }
+
+  public String repair(String repair) {
+    return base.repairs().containsKey(repair) ? base.repairs().get(repair).name() : spaced(repair);
+  }
+
+  public String setUp(String setUp) {
+    return base.setUps().containsKey(setUp) ? base.setUps().get(setUp).name() : spaced(setUp);
+  }
+
+  public String cause(String cause) {
+    return base.causes().containsKey(cause) ? base.causes().get(cause).name() : spaced(cause);
+  }
+
+  public String stop(String stop) {
+    return base.stops().containsKey(stop) ? base.stops().get(stop).name() : spaced(stop);
+  }
+
+  public String history(String history) {
+    return base.histories().containsKey(history)
+        ? base.histories().get(history).name()
+        : spaced(history);
+  }
+
+  public String complaint(String complaint) {
+    return base.checks().containsKey(complaint)
+        ? base.checks().get(complaint).ask()
+        : spaced(complaint);
+  }
+
+  /** What a person said, in the words of the card. */
+  public String answer(String check, Answer answer) {
+    Check card = base.checks().get(check);
+    if (answer instanceof Answer.Chosen chosen) {
+      return outcome(card, chosen.outcome());
+    }
+    if (answer instanceof Answer.Read read) {
+      return card == null || card.measures().isEmpty()
+          ? read.typed()
+          : reading(card.measures().get(), read);
+    }
+    return answer instanceof Answer.NotNow ? "put off" : "could not be told";
+  }
+
+  private static String outcome(Check check, String outcome) {
+    int at = check == null ? -1 : check.indexOf(outcome);
+    if (at < 0) {
+      return spaced(outcome);
+    }
+    return check.measured() ? spaced(outcome) : check.outcomes().get(at).text();
+  }
+
+  /** As typed, and in the card's unit where that says it otherwise. */
+  private static String reading(Measures measures, Answer.Read read) {
+    String shown = measures.show(read.value());
+    String typed = read.typed().strip();
+    return typed.equals(shown) ? shown : shown + " (typed: " + typed + ")";
+  }
+
+  /** What a reading was taken to mean; an answer in words means itself. */
+  public Optional<String> meaning(Moment moment, Answered answered) {
+    Check check = base.checks().get(answered.check());
+    if (check == null || !check.measured()) {
+      return Optional.empty();
+    }
+    Optional<Finding> finding = moment.judgement().finding(answered.event());
+    if (answered.answer() instanceof Answer.Read && finding.isEmpty()) {
+      return Optional.of("nothing, for want of a usual range on this gate");
+    }
+    return finding.map(
+        f ->
+            spaced(f.outcome())
+                + " ("
+                + check.outcomes().get(check.indexOf(f.outcome())).text()
+                + ")");
+  }
+
+  /** The usual range of a reading on this gate. */
+  public Optional<String> usual(Moment moment, Check check) {
+    if (!check.measured()) {
+      return Optional.empty();
+    }
+    Measures measures = check.measures().get();
+    return moment
+        .judgement()
+        .expectation(check.id())
+        .map(e -> measures.show(e.low()) + " to " + measures.show(e.high()) + ", " + e.how())
+        .or(() -> Optional.of(check.outcomes().get(0)).filter(Wording::fixed).map(Outcome::text));
+  }
+
+  private static boolean fixed(Outcome outcome) {
+    return outcome.band().isPresent() && !outcome.band().get().relative();
+  }
+
+  /** An entry that is kept and not weighed: as it is stored, because its words may not be had. */
+  public static String apart(SetApart apart) {
+    Entry entry = apart.entry();
+    String text = EventText.write(entry.event());
+    return "Entry "
+        + entry.number()
+        + ", "
+        + dayAndTime(entry.at())
+        + ": "
+        + (text.length() > LONGEST ? text.substring(0, LONGEST) + "…" : text)
+        + " ("
+        + apart.why()
+        + ")";
+  }
+
+  /** The answer to a site question in the card's words. */
+  public static String site(SiteQuestion question, String answer) {
+    return question.choices().getOrDefault(answer, answer);
+  }
+
+  /** Proofs that this gate needs and that have not passed since the last repair. */
+  public List<Check> openProofs(Moment moment) {
+    var site = new SiteFacts(base).answers(moment.state().site());
+    return base.proofs().stream()
+        .filter(
+            p ->
+                p.onlyIf().entrySet().stream()
+                    .allMatch(c -> c.getValue().contains(site.get(c.getKey()))))
+        .filter(p -> !passed(moment, p))
+        .toList();
+  }
+
+  private static boolean passed(Moment moment, Check proof) {
+    return moment
+        .state()
+        .answer(proof.id())
+        .filter(a -> a.answer() instanceof Answer.Chosen c && c.outcome().equals(Check.PASS))
+        .isPresent();
+  }
+
+  /** What happened, in a few words. */
+  public String event(Event event) {
+    if (event instanceof Event.Answered e) {
+      return "the answer \"" + answer(e.check(), e.answer()) + "\" to: " + ask(e.check());
+    }
+    if (event instanceof Event.SiteAnswered e) {
+      SiteQuestion question = base.siteQuestions().get(e.question());
+      String answer = question == null ? e.answer() : Wording.site(question, e.answer());
+      return "the site answer \"" + answer + "\" (" + spaced(e.question()) + ")";
+    }
+    if (event instanceof Event.Complained e) {
+      return "the complaint: " + names(e.complaints(), true);
+    }
+    if (event instanceof Event.Said e) {
+      return e.words().isEmpty() ? "words that were forgotten" : "the words \"" + e.words() + "\"";
+    }
+    if (event instanceof Event.Happened e) {
+      return "the history: " + names(e.histories(), false);
+    }
+    if (event instanceof Event.Repaired e) {
+      return "the repair \"" + repair(e.repair()) + "\"";
+    }
+    if (event instanceof Event.Retested e) {
+      return "the try of the gate (it " + e.words() + ")";
+    }
+    if (event instanceof Event.Noted e) {
+      return "the note \"" + e.text() + "\"";
+    }
+    return otherEvent(event);
+  }
+
+  private String otherEvent(Event event) {
+    if (event instanceof Event.Corrected) {
+      return "the change of an answer";
+    }
+    if (event instanceof Event.SetUpEntered e) {
+      return "entering \"" + setUp(e.setUp()) + "\"";
+    }
+    if (event instanceof Event.SetUpLeft e) {
+      return "leaving \"" + setUp(e.setUp()) + "\"";
+    }
+    if (event instanceof Event.MadeSafe e) {
+      return "that it was made safe: " + stop(e.stop());
+    }
+    if (event instanceof Event.Pressed) {
+      return "what makes it urgent";
+    }
+    if (event instanceof Event.GaveUp) {
+      return "the wish to hand over";
+    }
+    if (event instanceof Event.Closed) {
+      return "the closing";
+    }
+    return event instanceof Event.Unread
+        ? "an entry that this version of the program cannot read"
+        : "a step";
+  }
+
+  private String names(List<String> ids, boolean complaints) {
+    return ids.isEmpty()
+        ? "none"
+        : ids.stream()
+            .map(id -> complaints ? complaint(id) : history(id))
+            .collect(Collectors.joining("; "));
+  }
+
+  /** Checks that are asked only to find dangers. */
+  public Set<String> dangers() {
+    return base.ordinaryChecks().filter(Check::danger).map(Check::id).collect(Collectors.toSet());
+  }
+
+  public boolean isProof(String check) {
+    Check card = base.checks().get(check);
+    return card != null && card.kind() == Check.Kind.PROOF;
+  }
+
+  public static boolean told(Answer answer) {
+    return answer instanceof Answer.Chosen || answer instanceof Answer.Read;
+  }
+
+  /** An outcome in words: its text, or for a band its name, because its text is a range. */
+  public static String meaning(Check check, String outcome) {
+    int index = check.indexOf(outcome);
+    return check.measured() || index < 0 ? spaced(outcome) : check.outcomes().get(index).text();
+  }
+}

@@ -1,0 +1,57 @@
+package yett.command.cases;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import yett.casebook.StoredEvent;
+import yett.desk.OpenCase;
+import yett.interview.Event;
+import yett.interview.EventText;
+import yett.interview.Expertise;
+import yett.knowledge.Role;
+import yett.replay.SmallRuleBase;
+
+/** A case goes on without what cannot be read or cannot be meant in it, and says so. */
+class UnusableEventsTest {
+  private static final Instant AT = Instant.parse("2026-11-25T09:30:00Z");
+  private static final Event OPENED =
+      new Event.Opened("Fish dock", Role.TECHNICIAN, SmallRuleBase.base().fingerprint());
+
+  private static final List<StoredEvent> EVENTS =
+      List.of(
+          new StoredEvent(1, AT, "technician", "opened", EventText.write(OPENED)),
+          new StoredEvent(
+              2,
+              AT,
+              "technician",
+              "site-answered",
+              "{\"type\":\"site-answered\",\"question\":\"opening\",\"answer\":\"wide\"}"),
+          new StoredEvent(3, AT, "\u001b[2J", "noted", "{\"type\":\"noted\",\"text\":\"x\"}"),
+          new StoredEvent(4, AT, "technician", "sung", "{\"type\":\"sung\"}"),
+          new StoredEvent(5, AT, "technician", "site-taken", "{\"type\":\"site-taken\"}"));
+
+  @Test
+  void each_is_told_with_its_number_and_the_case_goes_on() {
+    assertThat(new UnusableEvents(SmallRuleBase.base()).of(EVENTS))
+        .containsExactly(
+            "event 3 is by nobody who can answer",
+            "event 4 is nothing that this version of the program knows",
+            "event 2: opening has no such answer");
+
+    Expertise expertise = SmallRuleBase.expertise();
+    try (var interview = expertise.newInterview()) {
+      var moment = interview.asFarAsPossible(OpenCase.entries(EVENTS), Role.TECHNICIAN);
+      assertThat(moment.state().siteTaken()).isTrue();
+      assertThat(moment.apart()).extracting(a -> a.entry().number()).containsExactly(3L, 4L);
+      assertThat(new yett.interview.SiteFacts(expertise.base()).answers(moment.state().site()))
+          .containsEntry("opening", expertise.base().siteQuestions().get("opening").usual());
+    }
+  }
+
+  @Test
+  void nothing_is_told_of_a_case_as_people_enter_it() {
+    assertThat(new UnusableEvents(SmallRuleBase.base()).blocks(EVENTS.subList(0, 1))).isEmpty();
+  }
+}

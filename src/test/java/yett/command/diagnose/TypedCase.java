@@ -1,0 +1,125 @@
+package yett.command.diagnose;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import yett.casebook.CaseId;
+import yett.casebook.Casebook;
+import yett.casebook.Outbox;
+import yett.console.Layout;
+import yett.console.PlainConsole;
+import yett.desk.OpenCase;
+import yett.interview.Entry;
+import yett.interview.Event;
+import yett.interview.Expertise;
+import yett.knowledge.Role;
+
+/** A case in a casebook of its own, and somebody who types lines at it until none is left. */
+final class TypedCase implements AutoCloseable {
+  private static byte[] template;
+
+  private final Expertise expertise;
+  private final Role role;
+  private final Path folder;
+  private final Casebook casebook;
+  private final CaseId id;
+  private final ByteArrayOutputStream screen = new ByteArrayOutputStream();
+
+  TypedCase(Path folder, Expertise expertise, Role role) {
+    this.expertise = expertise;
+    this.role = role;
+    this.folder = folder;
+    this.casebook = Casebook.open(laidOut(folder));
+    this.id = casebook.newCase("Fish dock", Instant.parse("2026-11-25T09:30:00Z"));
+    try (OpenCase open = open()) {
+      open.record(new Event.Opened("Fish dock", role, "f"));
+    }
+  }
+
+  /** A new casebook in a folder: a copy, because to lay out its tables takes longer than a test. */
+  private static synchronized Path laidOut(Path folder) {
+    Path file = folder.resolve("casebook.db");
+    try {
+      if (template == null) {
+        Path first = Files.createTempDirectory("typed-case").resolve("casebook.db");
+        Casebook.open(first).close();
+        template = Files.readAllBytes(first);
+      }
+      Files.createDirectories(folder);
+      Files.write(file, template);
+      return file;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  OpenCase open() {
+    return new OpenCase(
+        casebook,
+        id,
+        expertise.newInterview(),
+        role,
+        Clock.tickMillis(ZoneOffset.UTC),
+        new Outbox(folder, casebook.name()).newParcel(id));
+  }
+
+  /** A sitting at which these lines are typed; it ends, saved, where they end. */
+  void type(String... lines) {
+    type(Map.of(), lines);
+  }
+
+  void type(Map<String, String> knownSite, String... lines) {
+    try (OpenCase open = open()) {
+      new Conversation(console(lines), open, knownSite).run();
+    }
+  }
+
+  /** Nothing is typed at it; what it says is on the screen. */
+  Sitting sitting(OpenCase open) {
+    return new Sitting(console(), open);
+  }
+
+  private PlainConsole console(String... lines) {
+    String typed = String.join("\n", lines) + "\n";
+    PrintStream out = new PrintStream(screen, true, StandardCharsets.UTF_8);
+    return new PlainConsole(
+        new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)),
+        out,
+        out,
+        new Layout(100, false, true),
+        true);
+  }
+
+  /** What was shown so far, with every run of white space as one blank. */
+  String screen() {
+    return screen.toString(StandardCharsets.UTF_8).replaceAll("\\s+", " ");
+  }
+
+  /** What is stored behind the opening. */
+  List<Event> stored() {
+    return OpenCase.entries(casebook.events(id)).stream().skip(1).map(Entry::event).toList();
+  }
+
+  Casebook casebook() {
+    return casebook;
+  }
+
+  CaseId id() {
+    return id;
+  }
+
+  @Override
+  public void close() {
+    casebook.close();
+  }
+}
