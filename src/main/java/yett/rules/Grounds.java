@@ -19,7 +19,7 @@ import yett.rules.Fact.Site;
 public record Grounds(
     Map<String, Accepted> site, List<Set<String>> happened, Set<String> notHappened) {
 
-  /** Whether it rests on this fact, or falls with it. */
+  /** Whether this fact bears on them. */
   boolean concern(Fact fact) {
     if (fact instanceof Site answer) {
       Accepted accepted = site.get(answer.question());
@@ -31,7 +31,7 @@ public record Grounds(
   }
 
   /**
-   * @param concerned all facts that it is concerned with
+   * @param concerned all facts that bear on them
    */
   boolean hold(Set<?> concerned) {
     Set<String> installed = new HashSet<>();

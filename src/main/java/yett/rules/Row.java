@@ -26,13 +26,13 @@ public sealed interface Row {
   /** What follows from it, without its reason. */
   String consequence();
 
-  /** Whether whether it speaks depends on this fact. */
+  /** Whether this fact bears on it. */
   default boolean concerns(Fact fact) {
     return grounds().concern(fact);
   }
 
   /**
-   * @param concerned all facts that it is concerned with
+   * @param concerned all facts that bear on it
    */
   default boolean speaks(Set<?> concerned) {
     return grounds().hold(concerned);

@@ -7,10 +7,10 @@ import java.util.Optional;
 interface RowKind {
   List<RowKind> ALL = List.of(new RangeRows(), new OddsRows(), new ExclusionRows());
 
-  /** The columns that only tables of this kind have, and all of them; the first tells the row. */
+  /** Columns that every table of this kind has, and no other; the first says what a row is on. */
   List<String> columns();
 
-  /** Columns that may be left out. */
+  /** Further columns that it may have. */
   default List<String> possible() {
     return List.of();
   }

@@ -81,6 +81,14 @@ class SwitchedOffRulesTest {
   }
 
   @Test
+  void what_a_row_says_of_a_check_that_is_off_is_no_slip() {
+    Fact works = Rules.said(2, "which-commands", "all-fail");
+    RuleBase without = switchedOff("{check: [near-by, busiest-hour]}");
+    assertThat(DecisionTables.problems(without)).isEmpty();
+    assertThat(judge(without, works).contradictions()).isEmpty();
+  }
+
+  @Test
   void answers_that_cannot_both_be_right_stay_named() {
     for (String row :
         List.of("a parted chain moves no leaf", "no mains at the panel, none at the operator")) {
