@@ -124,7 +124,7 @@ class InterviewTest {
     mend("tighten-chain");
     finishWhatIsAtHand();
     assertThat(step()).isInstanceOf(Step.Retest.class);
-    assertThat(moment().state().setUps()).containsExactly("gate-running");
+    assertThat(moment().state().work().setUps()).containsExactly("gate-running");
   }
 
   @Test
@@ -133,7 +133,7 @@ class InterviewTest {
     confirmSetUps();
     say(new Event.Repaired("tighten-chain", true));
     assertThat(((Step.Ask) step()).check().id()).isEqualTo("chain-sag");
-    assertThat(moment().state().setUps()).containsExactly("locked-off");
+    assertThat(moment().state().work().setUps()).containsExactly("locked-off");
   }
 
   @Test
@@ -189,7 +189,7 @@ class InterviewTest {
     assertThat(order).endsWith(proofs.toArray(String[]::new));
     assertThat(order.subList(0, order.size() - proofs.size()))
         .contains("chain-sag", "teach-limits");
-    assertThat(moment().state().setUps()).isEmpty();
+    assertThat(moment().state().work().setUps()).isEmpty();
   }
 
   @Test

@@ -175,7 +175,7 @@ public final class PracticeTable {
 
   private void setUps() {
     console.show(views.list("States of the work", things("s\\d+", t -> true)));
-    var inForce = bench.moment().state().setUps();
+    var inForce = bench.moment().state().work().setUps();
     say("In force: " + (inForce.isEmpty() ? "nothing." : views.setUps(inForce) + "."));
   }
 
@@ -247,7 +247,7 @@ public final class PracticeTable {
   }
 
   private void setUp(SetUp setUp) {
-    if (bench.moment().state().setUps().contains(setUp.id())) {
+    if (bench.moment().state().work().setUps().contains(setUp.id())) {
       console.show(views.steps().leave(new Step.Leave(setUp, Purpose.of(Purpose.Kind.OPEN))));
       if (done()) {
         bench.leave(setUp);

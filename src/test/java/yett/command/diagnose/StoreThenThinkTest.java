@@ -211,7 +211,7 @@ class StoreThenThinkTest {
     typed.type("0", "chain-span", "9 m", "leaf-mass", "900 kg", "back", "");
 
     try (OpenCase open = typed.open()) {
-      assertThat(open.moment().state().site())
+      assertThat(open.moment().state().told().site())
           .containsEntry("chain-span", "9 m")
           .doesNotContainKey("leaf-mass");
     }
@@ -223,8 +223,8 @@ class StoreThenThinkTest {
     typed.type("");
 
     try (OpenCase open = typed.open()) {
-      assertThat(open.moment().state().site()).containsEntry("chain-span", "8 m").hasSize(2);
-      assertThat(open.moment().state().siteTaken()).isTrue();
+      assertThat(open.moment().state().told().site()).containsEntry("chain-span", "8 m").hasSize(2);
+      assertThat(open.moment().state().told().siteTaken()).isTrue();
     }
   }
 
