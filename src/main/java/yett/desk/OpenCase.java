@@ -254,7 +254,7 @@ public final class OpenCase implements AutoCloseable {
       title = then.state().closed().get().words() + ": " + title;
     }
     return new Summary(
-        closed ? yett.casebook.CaseState.CLOSED : yett.casebook.CaseState.OPEN,
+        closed ? yett.casebook.CaseStatus.CLOSED : yett.casebook.CaseStatus.OPEN,
         title,
         then.state().told().complaints().isEmpty() ? "" : leading.cause().id());
   }

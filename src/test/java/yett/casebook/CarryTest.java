@@ -52,7 +52,7 @@ class CarryTest {
       van.append(
           id,
           n,
-          new Summary(CaseState.OPEN, "Chain slack, 87 %", "chain-slack"),
+          new Summary(CaseStatus.OPEN, "Chain slack, 87 %", "chain-slack"),
           List.of(Writer.event("technician", n)));
     }
     return id;
@@ -161,14 +161,14 @@ class CarryTest {
     van.append(
         id,
         2,
-        new Summary(CaseState.CLOSED, "repaired", "chain-slack"),
+        new Summary(CaseStatus.CLOSED, "repaired", "chain-slack"),
         List.of(Writer.event("technician", 7)));
     file = directory.resolve("later.jsonl");
     write(false, van, id);
 
     assertThat(takeInto(desk)).extracting(Taken::outcome).containsExactly(Taken.Outcome.CONTINUED);
     assertThat(desk.events(id)).isEqualTo(van.events(id));
-    assertThat(desk.summary(id).summary().state()).isEqualTo(CaseState.CLOSED);
+    assertThat(desk.summary(id).summary().state()).isEqualTo(CaseStatus.CLOSED);
 
     file = directory.resolve("cases.jsonl");
     assertThat(takeInto(desk)) // the earlier file knows less

@@ -143,7 +143,7 @@ class CasebookTest {
     casebook.append(
         first,
         0,
-        new Summary(CaseState.CLOSED, "Chain slack; tensioned"),
+        new Summary(CaseStatus.CLOSED, "Chain slack; tensioned"),
         List.of(new NewEvent(AT.plusSeconds(90), "A. Moor", "closed", "{}")));
 
     var line =
@@ -153,11 +153,11 @@ class CasebookTest {
             AT,
             AT.plusSeconds(90),
             1,
-            new Summary(CaseState.CLOSED, "Chain slack; tensioned"));
+            new Summary(CaseStatus.CLOSED, "Chain slack; tensioned"));
     assertThat(casebook.summary(first)).isEqualTo(line);
     assertThat(casebook.cases()).extracting(CaseSummary::id).containsExactly(first, second);
-    assertThat(casebook.cases(CaseState.CLOSED)).containsExactly(line);
-    assertThat(casebook.cases(CaseState.OPEN)).extracting(CaseSummary::id).containsExactly(second);
+    assertThat(casebook.cases(CaseStatus.CLOSED)).containsExactly(line);
+    assertThat(casebook.cases(CaseStatus.OPEN)).extracting(CaseSummary::id).containsExactly(second);
   }
 
   @Test

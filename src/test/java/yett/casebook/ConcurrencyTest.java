@@ -66,10 +66,10 @@ class ConcurrencyTest {
               casebook.append(
                   id,
                   0,
-                  new Summary(CaseState.CLOSED, "Chain replaced"),
+                  new Summary(CaseStatus.CLOSED, "Chain replaced"),
                   List.of(Writer.event("Ben", 1))));
 
-      assertThat(casebook.summary(id).summary()).isEqualTo(new Summary(CaseState.OPEN, ""));
+      assertThat(casebook.summary(id).summary()).isEqualTo(new Summary(CaseStatus.OPEN, ""));
     }
   }
 

@@ -54,18 +54,18 @@ class LostServerTest {
       CaseId id = casebook.newCase("harrow-quay-3", Writer.AT);
       var first = casebook.append(id, 0, Writer.event("Ada", 1), Writer.event("Ada", 2));
       casebook.append(
-          id, 2, new Summary(CaseState.CLOSED, "Chain slack"), List.of(Writer.event("Ben", 3)));
+          id, 2, new Summary(CaseStatus.CLOSED, "Chain slack"), List.of(Writer.event("Ben", 3)));
 
       var again =
           casebook.append(
               id,
               0,
-              new Summary(CaseState.OPEN, "begun"),
+              new Summary(CaseStatus.OPEN, "begun"),
               List.of(Writer.event("Ada", 1), Writer.event("Ada", 2)));
 
       assertThat(again).isEqualTo(first);
       assertThat(casebook.events(id)).hasSize(3);
-      assertThat(casebook.summary(id).summary().state()).isEqualTo(CaseState.CLOSED);
+      assertThat(casebook.summary(id).summary().state()).isEqualTo(CaseStatus.CLOSED);
       assertThatThrownBy(() -> casebook.append(id, 0, Writer.event("Ada", 2)))
           .isInstanceOf(CaseMovedOn.class);
     }

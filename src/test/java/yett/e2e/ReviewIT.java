@@ -12,7 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import yett.casebook.CaseId;
-import yett.casebook.CaseState;
+import yett.casebook.CaseStatus;
 import yett.casebook.Casebook;
 import yett.casebook.NewEvent;
 import yett.casebook.Summary;
@@ -61,7 +61,7 @@ class ReviewIT {
       for (int i = 0; i < 40; i++) {
         CaseId id = casebook.newCase("slipway", Instant.EPOCH);
         casebook.append(
-            id, 0, new Summary(CaseState.CLOSED, "slack", "chain-slack"), List.of(events));
+            id, 0, new Summary(CaseStatus.CLOSED, "slack", "chain-slack"), List.of(events));
       }
     }
   }

@@ -9,7 +9,7 @@ import yett.console.Block;
 import yett.console.Console;
 import yett.console.Consoles;
 import yett.console.NativeTerminal;
-import yett.console.Output;
+import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.desk.RuleBaseChoice;
 
@@ -17,7 +17,7 @@ import yett.desk.RuleBaseChoice;
 public final class Workplace implements AutoCloseable {
   private final Map<String, String> environment;
   private final DataDirectory directory;
-  private final Output output = Output.standard();
+  private final StandardStreams output = StandardStreams.standard();
   private final Desk desk;
   private Console console;
 
@@ -42,7 +42,7 @@ public final class Workplace implements AutoCloseable {
   }
 
   /** The standard streams, for what is no screen. */
-  public Output output() {
+  public StandardStreams output() {
     return output;
   }
 

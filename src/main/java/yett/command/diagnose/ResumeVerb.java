@@ -6,7 +6,7 @@ import java.util.Map;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import yett.casebook.CaseId;
-import yett.casebook.CaseState;
+import yett.casebook.CaseStatus;
 import yett.casebook.CaseSummary;
 import yett.command.cases.UnusableEvents;
 import yett.command.common.UsageException;
@@ -138,7 +138,7 @@ public final class ResumeVerb extends Verb {
     if (!words.isEmpty()) {
       return place.desk().casebook().find(words.get(0));
     }
-    return place.desk().casebook().cases(CaseState.OPEN).stream()
+    return place.desk().casebook().cases(CaseStatus.OPEN).stream()
         .findFirst() // the one written to last
         .map(CaseSummary::id)
         .orElseThrow(() -> new UsageException("No case is open. Begin one with: diagnose."));

@@ -9,7 +9,7 @@ import yett.command.diagnose.PutAside;
 import yett.command.diagnose.StepViews;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Input;
+import yett.console.Reply;
 import yett.interview.Answer;
 import yett.interview.Ending;
 import yett.interview.Event;
@@ -63,8 +63,8 @@ public final class PracticeTable {
   }
 
   private String line(String prompt) {
-    Input input = console.ask(prompt + "> ");
-    if (input instanceof Input.Line line && !isSave(line.text())) {
+    Reply input = console.ask(prompt + "> ");
+    if (input instanceof Reply.Line line && !isSave(line.text())) {
       return line.text().strip();
     }
     throw new PutAside();

@@ -238,12 +238,12 @@ class StoreThenThinkTest {
   @Test
   void a_closing_whose_line_was_never_written_is_told_when_the_case_is_opened_again() {
     write(typed, new Event.Closed(Ending.HANDED_OVER));
-    assertThat(typed.casebook().cases(yett.casebook.CaseState.OPEN)).hasSize(1);
+    assertThat(typed.casebook().cases(yett.casebook.CaseStatus.OPEN)).hasSize(1);
 
     try (OpenCase open = typed.open()) {
       open.nameIt();
     }
 
-    assertThat(typed.casebook().cases(yett.casebook.CaseState.OPEN)).isEmpty();
+    assertThat(typed.casebook().cases(yett.casebook.CaseStatus.OPEN)).isEmpty();
   }
 }
