@@ -2,6 +2,7 @@ package yett.command;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.springframework.shell.core.command.Command;
@@ -29,6 +30,11 @@ public final class CommandLine implements CommandParser {
 
   @Override
   public ParsedInput parse(String line) {
+    return parse(words(line));
+  }
+
+  /** The words of a line; one in quotes keeps its blanks. */
+  public static List<String> words(String line) {
     List<String> words = new ArrayList<>();
     Matcher matcher = WORD.matcher(line);
     while (matcher.find()) {
@@ -37,14 +43,14 @@ public final class CommandLine implements CommandParser {
               ? matcher.group(2)
               : matcher.group(1).replaceAll("\\\\(.)", "$1"));
     }
-    return parse(words);
+    return words;
   }
 
   /**
    * @throws UsageException if there is no such command or option
    */
   public ParsedInput parse(List<String> words) {
-    int named = longestName(words);
+    int named = longestName(words).orElseThrow(() -> noCommand(words));
     String name = String.join(" ", words.subList(0, named));
     Command command = commands.getCommandByName(name);
     ParsedInput.Builder parsed = ParsedInput.builder().commandName(name);
@@ -70,15 +76,26 @@ public final class CommandLine implements CommandParser {
     return parsed.build();
   }
 
-  private int longestName(List<String> words) {
+  /** The command that these words begin with, if there is one. */
+  public Optional<Command> command(List<String> words) {
+    return longestName(words)
+        .map(named -> commands.getCommandByName(String.join(" ", words.subList(0, named))));
+  }
+
+  /** How many of the words make the name of a command. */
+  private Optional<Integer> longestName(List<String> words) {
     for (int length = Math.min(3, words.size()); length > 0; length--) {
       if (commands.getCommandByName(String.join(" ", words.subList(0, length))) != null) {
-        return length;
+        return Optional.of(length);
       }
     }
+    return Optional.empty();
+  }
+
+  private UsageException noCommand(List<String> words) {
     List<String> names = commands.getCommands().stream().map(Command::getName).toList();
     String typed = words.isEmpty() ? "" : words.get(0);
-    throw new UsageException(
+    return new UsageException(
         "There is no command \"" + Words.shortened(typed) + "\". " + Names.advice(typed, names));
   }
 

@@ -81,10 +81,11 @@ public final class Runner {
   }
 
   private int execute(String line) {
+    List<String> words = CommandLine.words(line);
     try {
-      return execute(commandLine.parse(line));
+      return execute(commandLine.parse(words));
     } catch (UsageException e) {
-      return tell(e.getMessage(), Verb.USAGE.code());
+      return refused(words, e);
     }
   }
 
@@ -93,8 +94,14 @@ public final class Runner {
       List<String> words = place.choose(asHelp(typed));
       return execute(commandLine.parse(words));
     } catch (UsageException e) {
-      return tell(e.getMessage(), Verb.USAGE.code());
+      return refused(typed, e);
     }
+  }
+
+  private int refused(List<String> words, UsageException wrong) {
+    boolean told =
+        commandLine.command(words).orElse(null) instanceof Verb verb && verb.tells(wrong, words);
+    return told ? Verb.USAGE.code() : tell(wrong.getMessage(), Verb.USAGE.code());
   }
 
   /** Many are used to ask with --help, before a command or behind it. */

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
+import yett.command.common.UsageException;
 import yett.command.common.Verb;
 import yett.command.common.Words;
 import yett.command.common.Workplace;
@@ -52,6 +53,17 @@ public final class CalculateVerb extends Verb {
       place.output().json(CalculationJson.of(e));
       return USAGE;
     }
+  }
+
+  @Override
+  public boolean tells(UsageException wrong, List<String> words) {
+    boolean json = words.contains("--json");
+    if (json) {
+      place
+          .output()
+          .json(CalculationJson.of(CalculationRefused.whole(Optional.empty(), wrong.getMessage())));
+    }
+    return json;
   }
 
   private ExitStatus calculate(CommandContext context, Order order, boolean json) {

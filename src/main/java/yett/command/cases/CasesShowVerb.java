@@ -6,8 +6,8 @@ import yett.command.common.UsageException;
 import yett.command.common.Verb;
 import yett.command.common.Workplace;
 import yett.command.diagnose.ReasonViews;
-import yett.command.diagnose.Sitting;
 import yett.command.diagnose.StepViews;
+import yett.command.diagnose.UnusableEvents;
 import yett.console.Block;
 import yett.desk.OpenCase;
 import yett.interview.Event;
@@ -41,10 +41,7 @@ public final class CasesShowVerb extends Verb {
                   "Case " + id + " · " + state.opened().map(Event.Opened::site).orElse("")),
               Block.paragraph(
                   state.closed().map(e -> "Closed: " + e.words() + ".").orElse("Open.")));
-      new Sitting(place.console(), open).tellApart(open.moment().apart());
-      place
-          .console()
-          .show(new UnusableEvents(place.desk().base()).blocks(place.desk().casebook().events(id)));
+      place.console().show(new UnusableEvents(place.desk().base()).blocks(open.moment()));
       place
           .console()
           .show(new ReasonViews(place.desk().expertise().base(), views).accounts(open.moment()));

@@ -17,7 +17,9 @@ import yett.casebook.Finding.Kind;
 import yett.command.common.UsageException;
 import yett.command.common.Verb;
 import yett.command.common.Workplace;
+import yett.command.diagnose.UnusableEvents;
 import yett.console.Block;
+import yett.desk.OpenCase;
 
 /** {@code cases verify}: whether everything in the casebook is as it was written. */
 public final class CasesVerifyVerb extends Verb {
@@ -77,7 +79,9 @@ public final class CasesVerifyVerb extends Verb {
     casebook.forEach(
         casebook.cases(),
         (line, events) ->
-            notTaken.of(events).forEach(words -> rows.add(Block.row(line.id().toString(), words))));
+            notTaken
+                .of(OpenCase.entries(events))
+                .forEach(words -> rows.add(Block.row(line.id().toString(), words))));
     return rows;
   }
 

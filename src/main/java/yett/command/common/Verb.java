@@ -85,6 +85,16 @@ public abstract class Verb implements Command {
     console.show(Block.paragraph(description), Block.paragraph(usage));
   }
 
+  /**
+   * Tells in its own way what is wrong with a command line of this command, to other programs.
+   *
+   * @param words as they were typed, the name among them
+   * @return whether it did; if not, people are told
+   */
+  public boolean tells(UsageException wrong, List<String> words) {
+    return false;
+  }
+
   @Override
   public List<CommandOption> getOptions() {
     return options;

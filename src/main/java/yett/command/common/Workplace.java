@@ -1,14 +1,16 @@
 package yett.command.common;
 
-import java.time.temporal.ChronoUnit;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import yett.casebook.DataDirectory;
 import yett.console.Block;
 import yett.console.Console;
 import yett.console.Consoles;
-import yett.console.NativeTerminal;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.desk.RuleBaseChoice;
@@ -34,7 +36,7 @@ public final class Workplace implements AutoCloseable {
   public synchronized Console console() {
     if (console == null) {
       if (Consoles.atTerminal()) {
-        NativeTerminal.share(directory.cache());
+        Consoles.nativeLibrary().share(directory.cache());
       }
       console = Consoles.choose(environment);
     }
@@ -69,12 +71,19 @@ public final class Workplace implements AutoCloseable {
                 console()
                     .show(
                         Block.paragraph(
-                            "By the clock of this computer it is "
-                                + desk.clock().instant().truncatedTo(ChronoUnit.SECONDS)
-                                + ", but the casebook has an entry of "
-                                + latest.truncatedTo(ChronoUnit.SECONDS)
-                                + ". One of the clocks is wrong; look at this one. What is entered"
-                                + " stays in the order in which it is entered.")));
+                            apart(desk.clock().instant(), latest, ZoneId.systemDefault()))));
+  }
+
+  /** In the time of the person, who looks at a clock on the wall. */
+  static String apart(Instant now, Instant latest, ZoneId zone) {
+    DateTimeFormatter time =
+        DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm z", Locale.ENGLISH).withZone(zone);
+    return "By the clock of this computer it is "
+        + time.format(now)
+        + ", but the casebook has an entry of "
+        + time.format(latest)
+        + ". One of the clocks is wrong; look at this one. What is entered stays in the order in"
+        + " which it is entered.";
   }
 
   @Override

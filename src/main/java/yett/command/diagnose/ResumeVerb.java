@@ -3,19 +3,18 @@ package yett.command.diagnose;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import yett.casebook.CaseId;
 import yett.casebook.CaseStatus;
 import yett.casebook.CaseSummary;
-import yett.command.cases.UnusableEvents;
 import yett.command.common.UsageException;
 import yett.command.common.Verb;
 import yett.command.common.Workplace;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.desk.OpenCase;
-import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Interview;
 import yett.knowledge.Role;
@@ -39,10 +38,10 @@ public final class ResumeVerb extends Verb {
   public ExitStatus execute(CommandContext context) {
     place.desk().prepare();
     CaseId id = id(words(context));
-    Role role =
+    Optional<Role> role =
         has(context, "as")
-            ? DiagnoseVerb.role(option(context, "as", ""))
-            : last(OpenCase.entries(place.desk().casebook().events(id)));
+            ? Optional.of(DiagnoseVerb.role(option(context, "as", "")))
+            : Optional.empty();
     try (OpenCase open = place.desk().open(id, role)) {
       open.nameIt(); // a program that was killed may have stored an answer and not said so
       var state = open.moment().state();
@@ -71,12 +70,9 @@ public final class ResumeVerb extends Verb {
             .show(Block.paragraph("The rule base has changed since; the answers are judged anew."));
       }
       place.tellClock();
-      place
-          .console()
-          .show(new UnusableEvents(place.desk().base()).blocks(place.desk().casebook().events(id)));
+      place.console().show(new UnusableEvents(place.desk().base()).blocks(open.moment()));
       place.console().show(Block.paragraph(summary(open)));
-      new Sitting(place.console(), open).tellApart(open.moment().apart());
-      if (role != Role.CALLER) {
+      if (open.role() != Role.CALLER) {
         told(open);
       }
       new Conversation(place.console(), open, Map.of()).run();
@@ -124,14 +120,6 @@ public final class ResumeVerb extends Verb {
         + ", "
         + Figures.percent(leading.chance())
         + ".";
-  }
-
-  private static Role last(List<Entry> entries) {
-    return entries.stream()
-        .filter(e -> !(e.event() instanceof Event.Unread))
-        .map(Entry::by)
-        .reduce((a, b) -> b)
-        .orElse(Role.TECHNICIAN);
   }
 
   private CaseId id(List<String> words) {
