@@ -18,7 +18,6 @@ import yett.interview.Ending;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Expertise;
-import yett.interview.HandOverReason;
 import yett.interview.Interview;
 import yett.interview.Interview.RankedCause;
 import yett.interview.Moment;
@@ -111,7 +110,7 @@ public final class HandOverSheet {
         return ": " + state.gaveUp().get();
       }
       return state.closed().filter(Ending.HANDED_OVER::equals).isPresent()
-          ? ": " + StepWords.because(new HandOverReason.NothingLeft(state.role()))
+          ? ": " + StepWords.nothingLeft(state.role())
           : "";
     }
 
