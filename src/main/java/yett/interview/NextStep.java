@@ -1,16 +1,13 @@
 package yett.interview;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import yett.belief.Belief;
 import yett.knowledge.Check;
 import yett.knowledge.Pressing;
 import yett.knowledge.RuleBase;
-import yett.knowledge.Stop;
 import yett.plan.Advice;
 import yett.plan.Planner;
-import yett.rules.Conclusion.StopNow;
 import yett.rules.Judgement;
 
 /** The order of things: dangers first, then the site, the complaint, checks, repairs, proofs. */
@@ -55,7 +52,7 @@ final class NextStep {
         return new Step.Finished(state.closed().get());
       }
       if (!present.judgement.stops().isEmpty()) {
-        return stopped();
+        return new StopSteps(present).step();
       }
       List<Check> dangers = dangers();
       if (!dangers.isEmpty()) {
@@ -69,29 +66,6 @@ final class NextStep {
 
     private Step handOver(HandOverReason because) {
       return steps.closing(new Step.HandOver(Ending.HANDED_OVER, because));
-    }
-
-    private Step stopped() {
-      for (StopNow now : stopsInOrder()) {
-        if (!state.madeSafe().contains(now.stop())) {
-          Stop stop = base.stops().get(now.stop());
-          return new Step.MakeSafe(stop, stop.now(state.role()), now.reason().because());
-        }
-      }
-      List<Stop> stops =
-          present.judgement.stops().stream()
-              .map(s -> base.stops().get(s.stop()))
-              .distinct()
-              .toList();
-      return new Step.HandOver(Ending.MADE_SAFE, new HandOverReason.Stopped(stops));
-    }
-
-    /** In the order of the cards: people first. */
-    private List<StopNow> stopsInOrder() {
-      List<String> order = List.copyOf(base.stops().keySet());
-      return present.judgement.stops().stream()
-          .sorted(Comparator.comparingInt(s -> order.indexOf(s.stop())))
-          .toList();
     }
 
     private List<Check> dangers() {
