@@ -2,6 +2,7 @@ package yett.command.diagnose;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import yett.command.common.Words;
 import yett.interview.Answer;
 import yett.interview.Event;
@@ -65,7 +66,7 @@ public final class SiteForm {
   }
 
   private Map<String, String> answers() {
-    return sitting.moment().state().site();
+    return sitting.moment().state().told().site();
   }
 
   private void answer(SiteQuestion question, String answer) {
@@ -85,8 +86,9 @@ public final class SiteForm {
       }
       if (question.measures().isPresent()) {
         Words.Heard heard = Words.reading(question.measures().get(), line);
-        if (heard.answer().isPresent()) {
-          answer(question, ((Answer.Read) heard.answer().get()).typed());
+        Optional<Answer.Read> reading = heard.answer().flatMap(Answer::reading);
+        if (reading.isPresent()) {
+          answer(question, reading.get().typed());
           return;
         }
         sitting.say(heard.complaint());

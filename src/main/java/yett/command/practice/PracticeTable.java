@@ -9,10 +9,12 @@ import yett.command.diagnose.PutAside;
 import yett.command.diagnose.StepViews;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Input;
+import yett.console.Reply;
 import yett.interview.Answer;
 import yett.interview.Ending;
 import yett.interview.Event;
+import yett.interview.Occasion;
+import yett.interview.Purpose;
 import yett.interview.Step;
 import yett.knowledge.Check;
 import yett.knowledge.Names;
@@ -61,8 +63,8 @@ public final class PracticeTable {
   }
 
   private String line(String prompt) {
-    Input input = console.ask(prompt + "> ");
-    if (input instanceof Input.Line line && !isSave(line.text())) {
+    Reply input = console.ask(prompt + "> ");
+    if (input instanceof Reply.Line line && !isSave(line.text())) {
       return line.text().strip();
     }
     throw new PutAside();
@@ -173,7 +175,7 @@ public final class PracticeTable {
 
   private void setUps() {
     console.show(views.list("States of the work", things("s\\d+", t -> true)));
-    var inForce = bench.moment().state().setUps();
+    var inForce = bench.moment().state().work().setUps();
     say("In force: " + (inForce.isEmpty() ? "nothing." : views.setUps(inForce) + "."));
   }
 
@@ -230,7 +232,11 @@ public final class PracticeTable {
         views
             .steps()
             .mend(
-                new Step.Mend(repair, base.cautionsFor(repair.hazards()), Optional.empty(), ""),
+                new Step.Mend(
+                    repair,
+                    base.cautionsFor(repair.hazards()),
+                    Optional.empty(),
+                    Occasion.of(Occasion.Kind.WORTH)),
                 bench.moment()));
     if (line("\"done\" to do it, Enter to leave it").equalsIgnoreCase("done")) {
       bench.repair(repair);
@@ -241,8 +247,8 @@ public final class PracticeTable {
   }
 
   private void setUp(SetUp setUp) {
-    if (bench.moment().state().setUps().contains(setUp.id())) {
-      console.show(views.steps().leave(new Step.Leave(setUp, "", "what comes next")));
+    if (bench.moment().state().work().setUps().contains(setUp.id())) {
+      console.show(views.steps().leave(new Step.Leave(setUp, Purpose.of(Purpose.Kind.OPEN))));
       if (done()) {
         bench.leave(setUp);
       }
@@ -255,7 +261,8 @@ public final class PracticeTable {
         views
             .steps()
             .entering(
-                new Step.Enter(setUp, base.cautionsFor(setUp.hazards()), "", "what comes next")));
+                new Step.Enter(
+                    setUp, base.cautionsFor(setUp.hazards()), Purpose.of(Purpose.Kind.OPEN))));
     line("Enter when these are read");
     console.show(Block.numbered(setUp.enter()));
     if (done()) {
