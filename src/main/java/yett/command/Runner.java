@@ -19,7 +19,7 @@ import yett.command.common.UsageException;
 import yett.command.common.Verb;
 import yett.command.common.Workplace;
 import yett.console.Block;
-import yett.console.Input;
+import yett.console.Reply;
 import yett.desk.UntrustedRules;
 import yett.knowledge.KnowledgeException;
 import yett.rules.RuleErrors;
@@ -64,11 +64,11 @@ public final class Runner {
                     + "all commands, quit to leave."));
     List<String> names = commands.getCommands().stream().map(Command::getName).sorted().toList();
     while (true) {
-      Input input = place.console().ask("yett> ", names);
-      if (input instanceof Input.EndOfInput) {
+      Reply input = place.console().ask("yett> ", names);
+      if (input instanceof Reply.EndOfInput) {
         return;
       }
-      if (input instanceof Input.Line line) {
+      if (input instanceof Reply.Line line) {
         String text = line.text().strip();
         if (text.equals("quit") || text.equals("exit")) {
           return;

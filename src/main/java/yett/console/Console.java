@@ -16,7 +16,7 @@ public interface Console {
   }
 
   /** Asks for a line. A line that cannot be used is refused with a reason, and asked for again. */
-  default Input ask(String prompt) {
+  default Reply ask(String prompt) {
     return ask(prompt, List.of());
   }
 
@@ -26,7 +26,7 @@ public interface Console {
    * @param completions whole answers that the Tab key offers, where there is one; any other answer
    *     is as good
    */
-  Input ask(String prompt, List<String> completions);
+  Reply ask(String prompt, List<String> completions);
 
   /** Whether a person sits at a terminal, rather than a file or another program. */
   boolean interactive();

@@ -85,20 +85,20 @@ public final class TerminalConsole implements Console {
   }
 
   @Override
-  public Input ask(String prompt, List<String> completions) {
+  public Reply ask(String prompt, List<String> completions) {
     this.completions = completions;
     while (true) {
       Cleaned line;
       try {
         line = Cleaned.of(reader.readLine(Renderer.inline(prompt, layout())));
       } catch (UserInterruptException e) {
-        return new Input.Interrupted();
+        return new Reply.Interrupted();
       } catch (EndOfFileException | IOError e) {
         // JLine throws IOError when the terminal has gone away.
-        return new Input.EndOfInput();
+        return new Reply.EndOfInput();
       }
       if (line.refusal().isEmpty()) {
-        return new Input.Line(line.text());
+        return new Reply.Line(line.text());
       }
       show(Block.paragraph(line.refusal().get()));
     }

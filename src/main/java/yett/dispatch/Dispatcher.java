@@ -68,7 +68,7 @@ public final class Dispatcher {
    */
   public DispatchSheet sheet(Moment moment, String caseId, String gate) {
     CaseState state = moment.state();
-    Site site = new SiteFacts(base).site(state.site());
+    Site site = new SiteFacts(base).site(state.told().site());
     List<Scenario> scenarios = new Scenarios(base, site).of(moment.belief());
     List<String> stops = moment.judgement().stops().stream().map(s -> s.stop()).distinct().toList();
     List<String> dangers = stops.stream().map(s -> base.stops().get(s).name()).toList();
@@ -86,9 +86,9 @@ public final class Dispatcher {
         electrician(scenarios),
         bring(scenarios),
         instruments(moment, site),
-        state.said(),
-        state.complaints().orElse(List.of()).stream().map(this::complaint).toList(),
-        state.histories().orElse(List.of()).stream().map(this::history).toList(),
+        state.told().said(),
+        state.told().complaints().orElse(List.of()).stream().map(this::complaint).toList(),
+        state.told().histories().orElse(List.of()).stream().map(this::history).toList(),
         asked(moment),
         state.notes().stream().map(e -> ((Event.Noted) e.event()).text()).toList(),
         cautions(scenarios),
@@ -102,7 +102,7 @@ public final class Dispatcher {
   }
 
   private List<Pressing> pressing(CaseState state) {
-    return state.pressing().orElse(List.of()).stream()
+    return state.told().pressing().orElse(List.of()).stream()
         .map(base.telephone().pressing()::get)
         .filter(p -> p != null)
         .toList();
@@ -113,7 +113,7 @@ public final class Dispatcher {
     site.forEach(
         (id, answer) -> {
           SiteQuestion question = base.siteQuestions().get(id);
-          if (state.site().containsKey(id)) {
+          if (state.told().site().containsKey(id)) {
             known.put(question.name(), question.choices().getOrDefault(answer, answer));
           }
         });
@@ -153,7 +153,7 @@ public final class Dispatcher {
             .collect(Collectors.toCollection(LinkedHashSet::new));
     Advice advice =
         planner.advise(
-            moment.belief(), new Planner.Options(checks, repairs, Set.of(), state.cured()));
+            moment.belief(), new Planner.Options(checks, repairs, Set.of(), state.work().cured()));
     return advice.candidates().stream()
         .filter(c -> c.saves() > 0)
         .limit(FIRST)
@@ -254,10 +254,10 @@ public final class Dispatcher {
     List<String> lines = new ArrayList<>();
     stops.forEach(s -> lines.addAll(base.stops().get(s).now(Role.CALLER)));
     pressing(state).forEach(p -> lines.addAll(p.untilThen()));
-    for (String complaint : state.complaints().orElse(List.of())) {
+    for (String complaint : state.told().complaints().orElse(List.of())) {
       lines.addAll(base.telephone().untilThen().getOrDefault(complaint, List.of()));
     }
-    if (!state.cured()) {
+    if (!state.work().cured()) {
       lines.add("Nobody pushes or pulls the gate, opens a cover or reaches into the chain.");
       lines.add("Nobody stands or walks in the opening while the gate may move.");
     }

@@ -24,7 +24,7 @@ final class CallPolicy {
 
   /** Depends on nothing but what was said, so that it can be asked at once. */
   List<Pressing> pressing() {
-    List<String> said = present.state.complaints().orElse(List.of());
+    List<String> said = present.state.told().complaints().orElse(List.of());
     return present.isCall()
         ? present.base.telephone().pressing().values().stream()
             .filter(p -> p.ifSaid().isEmpty() || p.ifSaid().stream().anyMatch(said::contains))
@@ -36,17 +36,17 @@ final class CallPolicy {
    * When nothing that a caller may do will help, a few more questions may still tell what to bring
    * and where to begin: those that save the technician more than they cost.
    */
-  Optional<Step> shortenVisit(Choice choice) {
-    if (!present.isCall() || !choice.hasChecks() || asked() >= MOST_FOR_A_VISIT) {
+  Optional<Step> shortenVisit(BestWork work) {
+    if (!present.isCall() || !work.hasChecks() || asked() >= MOST_FOR_A_VISIT) {
       return Optional.empty();
     }
-    Site site = sites.site(present.state.site());
+    Site site = sites.site(present.state.told().site());
     Set<String> repairs =
         present.base.repairs().values().stream()
             .filter(site::allows)
             .map(Repair::id)
             .collect(Collectors.toCollection(LinkedHashSet::new));
-    return choice.question(repairs);
+    return work.question(repairs);
   }
 
   private long asked() {

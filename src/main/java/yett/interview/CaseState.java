@@ -11,45 +11,60 @@ import yett.knowledge.Role;
  *
  * @param opened the first event, if there is one
  * @param role who answers now: the last person at the keyboard
- * @param site answers to site questions that differ from the usual
- * @param siteTaken whether the site details are complete for whoever answers now: a caller's word
- *     on them is enough for a caller only
- * @param said what a caller said, in their own words
- * @param pressing what makes it urgent, once it was asked
- * @param complaints picked complaints, once they were asked
- * @param histories picked histories, once they were asked
  * @param answers all answers to checks, in order, also those before a repair
- * @param deeds repairs done and retests, in order with the answers by their number
- * @param setUps set-ups in force, in the order of entering
- * @param intent id of the check or repair for which a set-up was just entered or left
- * @param declined repairs that could not be done, with the epoch in which they were declined
- * @param cured whether the last retest succeeded and nothing was repaired or reopened since
  * @param kept confirmed contradictions as pairs of event numbers
  * @param madeSafe stops that were made safe, each with the last event that says so
  */
 public record CaseState(
     Optional<Event.Opened> opened,
     Role role,
-    Map<String, String> site,
-    boolean siteTaken,
-    List<String> said,
-    Optional<List<String>> pressing,
-    Optional<List<String>> complaints,
-    Optional<List<String>> histories,
+    Told told,
     List<Answered> answers,
-    List<Entry> deeds,
-    Set<String> setUps,
-    Optional<String> intent,
-    Map<String, Integer> declined,
-    boolean retestDue,
-    boolean cured,
-    int epoch,
+    Work work,
     Set<List<Long>> kept,
     Map<String, Entry> madeSafe,
     Optional<String> gaveUp,
-    Optional<String> failedProof,
     List<Entry> notes,
     Optional<Ending> closed) {
+
+  /**
+   * What was told before any search.
+   *
+   * @param site answers to site questions that differ from the usual
+   * @param siteTaken whether the site details are complete for whoever answers now: a caller's word
+   *     on them is enough for a caller only
+   * @param said what a caller said, in their own words
+   * @param pressing what makes it urgent, once it was asked
+   * @param complaints picked complaints, once they were asked
+   * @param histories picked histories, once they were asked
+   */
+  public record Told(
+      Map<String, String> site,
+      boolean siteTaken,
+      List<String> said,
+      Optional<List<String>> pressing,
+      Optional<List<String>> complaints,
+      Optional<List<String>> histories) {}
+
+  /**
+   * What was done, and how the work stands.
+   *
+   * @param deeds repairs done and retests, in order with the answers by their number
+   * @param epoch how many repairs were done
+   * @param declined repairs that could not be done, with the epoch in which they were declined
+   * @param setUps set-ups in force, in the order of entering
+   * @param intent id of the check or repair for which a set-up was just entered or left
+   * @param cured whether the last retest succeeded and nothing was repaired or reopened since
+   */
+  public record Work(
+      List<Entry> deeds,
+      int epoch,
+      Map<String, Integer> declined,
+      Set<String> setUps,
+      Optional<String> intent,
+      boolean retestDue,
+      boolean cured,
+      Optional<String> failedProof) {}
 
   /**
    * An answer in its place.
@@ -69,18 +84,18 @@ public record CaseState(
 
   /** Follows the events of a case. */
   public static CaseState of(List<Entry> entries) {
-    return new CaseReader().read(entries, Optional.empty());
+    return new CaseFold().read(entries, Optional.empty());
   }
 
   /** The same when somebody of this role is at the keyboard, who may not have said anything yet. */
   static CaseState of(List<Entry> entries, Role present) {
-    return new CaseReader().read(entries, Optional.of(present));
+    return new CaseFold().read(entries, Optional.of(present));
   }
 
   /** The answer to a check in the present epoch, if it was given. */
   public Optional<Answered> answer(String check) {
     return answers.stream()
-        .filter(a -> a.check().equals(check) && a.epoch() == epoch)
+        .filter(a -> a.check().equals(check) && a.epoch() == work.epoch())
         .reduce((a, b) -> b);
   }
 

@@ -80,7 +80,7 @@ final class Dangers {
             .map(s -> base.stops().get(s.stop()).leaves())
             .anyMatch(l -> l.isPresent() && excludesRuns(l.get()));
     return stands
-        && present.state.deeds().stream()
+        && present.state.work().deeds().stream()
             .anyMatch(d -> d.number() > seen && d.event() instanceof Event.Repaired);
   }
 
@@ -102,7 +102,7 @@ final class Dangers {
       return Optional.empty();
     }
     List<String> after = new ArrayList<>();
-    for (String inForce : present.state.setUps()) {
+    for (String inForce : present.state.work().setUps()) {
       boolean stays =
           base.withOuter(List.of(inForce)).stream()
               .noneMatch(s -> setUp.excludes().contains(s) || isExcluded(safe, s));

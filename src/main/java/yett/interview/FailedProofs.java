@@ -49,14 +49,14 @@ final class FailedProofs {
   }
 
   private boolean isMendedSince(long event) {
-    return present.state.deeds().stream()
+    return present.state.work().deeds().stream()
         .anyMatch(d -> d.number() > event && d.event() instanceof Event.Repaired);
   }
 
   private Stream<Repair> pointsTo(Check proof) {
     return present.base.repairs().values().stream()
         .filter(r -> !present.unavailable.contains(r.id()))
-        .filter(r -> !present.state.declined().containsKey(r.id()))
+        .filter(r -> !present.state.work().declined().containsKey(r.id()))
         .filter(r -> worth(r, proof) >= POINTS_TO)
         .sorted(Comparator.comparingDouble((Repair r) -> -worth(r, proof)));
   }

@@ -40,7 +40,7 @@ final class FollowUps {
   }
 
   private boolean isAtHand(List<String> needs) {
-    Set<String> setUps = present.state.setUps();
+    Set<String> setUps = present.state.work().setUps();
     Planner.Change change = planner.change(setUps, needs);
     return !setUps.contains(SetUp.GATE_RUNNING)
         && setUps.stream().anyMatch(needs::contains)
@@ -50,7 +50,7 @@ final class FollowUps {
 
   private Optional<Step> step(FollowUp followUp) {
     String id = followUp.card();
-    if (present.unavailable.contains(id) || present.state.declined().containsKey(id)) {
+    if (present.unavailable.contains(id) || present.state.work().declined().containsKey(id)) {
       return Optional.empty();
     }
     Occasion occasion = Occasion.after(present.base.repairs().get(followUp.repair()));

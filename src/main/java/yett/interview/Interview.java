@@ -96,21 +96,22 @@ public final class Interview implements AutoCloseable {
   }
 
   private Set<Fact> facts(CaseState state) {
-    Set<Fact> facts = new HashSet<>(sites.facts(state.site()));
+    Set<Fact> facts = new HashSet<>(sites.facts(state.told().site()));
     facts.add(new Fact.Person(state.role()));
     state
+        .told()
         .complaints()
         .ifPresent(
             picked -> {
               facts.add(new Fact.ComplaintsTaken());
               picked.forEach(c -> facts.add(new Fact.Complained(c)));
             });
-    state.histories().ifPresent(h -> h.forEach(id -> facts.add(new Fact.Happened(id))));
+    state.told().histories().ifPresent(h -> h.forEach(id -> facts.add(new Fact.Happened(id))));
     for (CaseState.Answered answered : state.answers()) {
       given(answered).ifPresent(facts::add);
     }
     int epoch = 0;
-    for (Entry deed : state.deeds()) {
+    for (Entry deed : state.work().deeds()) {
       if (deed.event() instanceof Event.Repaired repaired) {
         facts.add(new Fact.Done(repaired.repair(), ++epoch));
       }
@@ -158,7 +159,8 @@ public final class Interview implements AutoCloseable {
     CaseState state = moment.state();
     long event = moment.next();
     Optional<Fact> given =
-        given(new CaseState.Answered(event, state.epoch(), state.role(), check.id(), answer));
+        given(
+            new CaseState.Answered(event, state.work().epoch(), state.role(), check.id(), answer));
     if (given.isEmpty()) {
       return Optional.empty();
     }

@@ -171,13 +171,13 @@ public final class Meanwhile {
 
     @Override
     public Runnable complained(Event.Complained event) {
-      Set<String> all = union(state.complaints(), event.complaints());
+      Set<String> all = union(state.told().complaints(), event.complaints());
       return ifNew(event, () -> add(mine, new Event.Complained(List.copyOf(all))));
     }
 
     @Override
     public Runnable happened(Event.Happened event) {
-      Set<String> all = union(state.histories(), event.histories());
+      Set<String> all = union(state.told().histories(), event.histories());
       return ifNew(event, () -> add(mine, new Event.Happened(List.copyOf(all))));
     }
 
@@ -273,8 +273,8 @@ public final class Meanwhile {
   /** Whether the first one entered just this. */
   private boolean isSaid(Event event) {
     return theirs.stream().anyMatch(t -> t.event().equals(event))
-        || event instanceof Event.SetUpEntered e && state.setUps().contains(e.setUp())
-        || event instanceof Event.SiteTaken && state.siteTaken();
+        || event instanceof Event.SetUpEntered e && state.work().setUps().contains(e.setUp())
+        || event instanceof Event.SiteTaken && state.told().siteTaken();
   }
 
   private boolean otherSite(Event.SiteAnswered mine) {

@@ -46,7 +46,7 @@ final class NextStep {
       this.state = present.state;
       this.steps = new SetUpSteps(present, planner);
       this.calls = new CallPolicy(present, sites);
-      this.failed = new FailedProofs(present, sites.proofs(state.site()), steps);
+      this.failed = new FailedProofs(present, sites.proofs(state.told().site()), steps);
     }
 
     Step step() {
@@ -74,20 +74,20 @@ final class NextStep {
 
     /** What is asked before any search. */
     private Optional<Step> begin() {
-      if (!state.siteTaken()) {
-        return Optional.of(new Step.AskSite(sites.questions(state.site())));
+      if (!state.told().siteTaken()) {
+        return Optional.of(new Step.AskSite(sites.questions(state.told().site())));
       }
-      if (state.complaints().isEmpty()) {
+      if (state.told().complaints().isEmpty()) {
         return Optional.of(
             new Step.AskComplaints(
                 base.complaints().stream()
                     .filter(c -> !present.unavailable.contains(c.id()))
                     .toList()));
       }
-      if (state.histories().isEmpty()) {
+      if (state.told().histories().isEmpty()) {
         List<Pressing> pressing = calls.pressing();
         return Optional.of(
-            state.pressing().isEmpty() && !pressing.isEmpty()
+            state.told().pressing().isEmpty() && !pressing.isEmpty()
                 ? new Step.AskPressing(pressing)
                 : new Step.AskHistory(List.copyOf(base.histories().values())));
       }
@@ -96,7 +96,7 @@ final class NextStep {
 
     /** Somebody else took over in a state of the work that they may not change. */
     private Optional<Step> barred() {
-      return state.setUps().stream()
+      return state.work().setUps().stream()
           .map(base.setUps()::get)
           .filter(s -> s != null && !state.role().may(s.who()))
           .findFirst()
@@ -115,26 +115,26 @@ final class NextStep {
     }
 
     private Step work() {
-      if (state.failedProof().isPresent()) {
-        return new Step.DecideFailedProof(base.checks().get(state.failedProof().get()));
+      if (state.work().failedProof().isPresent()) {
+        return new Step.DecideFailedProof(base.checks().get(state.work().failedProof().get()));
       }
       FollowUps followUps = new FollowUps(present, planner, steps);
-      if (state.retestDue() && !present.isForbidden(SetUp.GATE_RUNNING)) {
+      if (state.work().retestDue() && !present.isForbidden(SetUp.GATE_RUNNING)) {
         return followUps.whileHere().orElseGet(steps::retest);
       }
-      Choice choice = new Choice(present, adviser, steps);
-      if (state.cured()) {
-        return followUps.first().or(() -> choice.best(true)).orElseGet(this::proofs);
+      BestWork work = new BestWork(present, adviser, steps);
+      if (state.work().cured()) {
+        return followUps.first().or(() -> work.best(true)).orElseGet(this::proofs);
       }
       return failed
           .repair()
-          .or(() -> choice.best(false))
-          .or(() -> calls.shortenVisit(choice))
+          .or(() -> work.best(false))
+          .or(() -> calls.shortenVisit(work))
           .orElseGet(() -> handOver(new HandOverReason.NothingLeft(state.role())));
     }
 
     private Step proofs() {
-      return new Proofs(present, sites.proofs(state.site()), planner, steps, calls).step();
+      return new Proofs(present, sites.proofs(state.told().site()), planner, steps, calls).step();
     }
   }
 }

@@ -61,7 +61,7 @@ final class Present {
 
   /** Repairs that were done, in order. */
   Stream<Repair> repairs() {
-    return state.deeds().stream()
+    return state.work().deeds().stream()
         .map(Entry::event)
         .filter(Event.Repaired.class::isInstance)
         .map(e -> base.repairs().get(((Event.Repaired) e).repair()));

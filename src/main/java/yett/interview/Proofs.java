@@ -77,7 +77,8 @@ final class Proofs {
     return checks.stream()
         .min(
             Comparator.comparing(this::isOfGateThatCanRun)
-                .thenComparingDouble(c -> planner.changeOfSetUp(present.state.setUps(), c.needs())))
+                .thenComparingDouble(
+                    c -> planner.changeOfSetUp(present.state.work().setUps(), c.needs())))
         .orElseThrow();
   }
 

@@ -45,9 +45,9 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
     PlainReading plain = new PlainReading(moment.entries());
     entering(moment);
     require(
-        moment.state().setUps().equals(plain.inForce),
+        moment.state().work().setUps().equals(plain.inForce),
         "set-ups %s, confirmed %s",
-        moment.state().setUps(),
+        moment.state().work().setUps(),
         plain.inForce);
     together(plain.inForce);
     stops(moment, plain);

@@ -199,7 +199,8 @@ public final class Sense {
         return () ->
             earlier(event.event())
                 .ifPresentOrElse(
-                    a -> answer(a.check(), event.answer(), by),
+                    // Whoever corrects may know by now what another one measured.
+                    a -> answer(a.check(), event.answer(), Role.ELECTRICIAN),
                     () -> doubt(true, "it corrects what is no earlier answer"));
       }
 
@@ -279,10 +280,11 @@ public final class Sense {
         return;
       }
       CaseState state = CaseState.of(before);
-      doubt(!state.cured(), "it is closed as " + ending.words() + ", and the gate never ran");
+      doubt(
+          !state.work().cured(), "it is closed as " + ending.words() + ", and the gate never ran");
       List<String> proofs =
           ending == Ending.REPAIRED
-              ? sites.proofs(state.site()).stream().map(Check::id).toList()
+              ? sites.proofs(state.told().site()).stream().map(Check::id).toList()
               : proofsOfRepairs(state);
       for (String proof : proofs) {
         doubt(
@@ -296,8 +298,8 @@ public final class Sense {
 
     /** Of what was done; what was not done needs no proof on the telephone. */
     private List<String> proofsOfRepairs(CaseState state) {
-      List<String> here = sites.proofs(state.site()).stream().map(Check::id).toList();
-      return state.deeds().stream()
+      List<String> here = sites.proofs(state.told().site()).stream().map(Check::id).toList();
+      return state.work().deeds().stream()
           .flatMap(d -> d.event() instanceof Event.Repaired r ? repair(r).stream() : null)
           .flatMap(r -> r.proofs().stream())
           .filter(here::contains)

@@ -57,7 +57,7 @@ final class SetUpSteps {
 
   /** Before a case closes, every set-up is left in order, as far as this person may. */
   Step closing(Step then) {
-    return present.state.setUps().stream()
+    return present.state.work().setUps().stream()
         .map(base.setUps()::get)
         .filter(s -> s != null && present.role().may(s.who()))
         .reduce((a, b) -> b)
@@ -81,11 +81,11 @@ final class SetUpSteps {
   }
 
   private Step ready(Collection<String> needs, Purpose purpose, Step then) {
-    boolean left = present.state.setUps().contains(SetUp.OUT_OF_USE);
+    boolean left = present.state.work().setUps().contains(SetUp.OUT_OF_USE);
     if (left && !needs.contains(SetUp.OUT_OF_USE)) { // whoever comes sees first that it still holds
       return new Step.Leave(base.setUps().get(SetUp.OUT_OF_USE), purpose);
     }
-    Planner.Change change = planner.change(present.state.setUps(), needs);
+    Planner.Change change = planner.change(present.state.work().setUps(), needs);
     if (!change.leave().isEmpty()) {
       return new Step.Leave(base.setUps().get(change.leave().get(0)), purpose);
     }

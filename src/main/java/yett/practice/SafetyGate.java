@@ -79,13 +79,16 @@ final class SafetyGate {
   /** Back into service: only a gate that was tried and proved, with nothing left undone. */
   Optional<Refusal> finish(Moment moment) {
     CaseState state = moment.state();
-    if (!state.cured()) {
+    if (!state.work().cured()) {
       return Optional.of(
           Refusal.dangerous(
               "Nobody has seen the gate run as it should since the last repair.", List.of()));
     }
     List<String> open =
-        sites.proofs(state.site()).stream().filter(p -> !passed(state, p)).map(Check::ask).toList();
+        sites.proofs(state.told().site()).stream()
+            .filter(p -> !passed(state, p))
+            .map(Check::ask)
+            .toList();
     if (!open.isEmpty()) {
       return Optional.of(
           Refusal.dangerous(
@@ -115,7 +118,7 @@ final class SafetyGate {
 
   /** Set-ups that are still in force when somebody wants to go. */
   Optional<Refusal> leftBehind(CaseState state) {
-    List<SetUp> inForce = state.setUps().stream().map(base.setUps()::get).toList();
+    List<SetUp> inForce = state.work().setUps().stream().map(base.setUps()::get).toList();
     return inForce.isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -165,7 +168,7 @@ final class SafetyGate {
     return reason(moment, card.id())
         .map(
             why ->
-                sites.site(moment.state().site()).allows(card)
+                sites.site(moment.state().told().site()).allows(card)
                     ? Refusal.dangerous(
                         "Not as this gate is: " + why + ".", base.cautionsFor(hazards))
                     : Refusal.harmless("Not on this gate: " + why + "."));
@@ -183,7 +186,7 @@ final class SafetyGate {
    * The rules speak of checks and repairs only, because the interview enters no set-up for nothing.
    */
   private Optional<Refusal> unsound(Moment moment, SetUp setUp) {
-    Site site = sites.site(moment.state().site());
+    Site site = sites.site(moment.state().told().site());
     Role role = moment.state().role();
     Stream<String> checks =
         base.ordinaryChecks()
@@ -206,7 +209,7 @@ final class SafetyGate {
   }
 
   private static Optional<Refusal> untried(Moment moment, Check check) {
-    return check.kind() == Check.Kind.PROOF && !moment.state().cured()
+    return check.kind() == Check.Kind.PROOF && !moment.state().work().cured()
         ? Optional.of(
             Refusal.harmless("Proofs come when the gate has been seen to run as it should: try."))
         : Optional.empty();
@@ -224,7 +227,7 @@ final class SafetyGate {
    */
   private Optional<Refusal> unready(
       Moment moment, List<String> wanted, List<String> missing, List<String> hazards) {
-    Planner.Change change = planner.change(moment.state().setUps(), wanted);
+    Planner.Change change = planner.change(moment.state().work().setUps(), wanted);
     List<SetUp> leave = cards(change.leave());
     List<SetUp> enter = cards(change.enter().stream().filter(missing::contains).toList());
     if (leave.isEmpty() && enter.isEmpty()) {

@@ -138,7 +138,7 @@ public final class Workbench implements AutoCloseable {
   }
 
   public Optional<Refusal> refused(SetUp setUp) {
-    return moment.state().setUps().contains(setUp.id())
+    return moment.state().work().setUps().contains(setUp.id())
         ? Optional.empty()
         : counted(setUp.name(), safety.enter(moment, setUp));
   }
@@ -269,7 +269,7 @@ public final class Workbench implements AutoCloseable {
   }
 
   public void close(Ending ending) {
-    if (ending == Ending.HANDED_OVER && !moment.state().cured()) {
+    if (ending == Ending.HANDED_OVER && !moment.state().work().cured()) {
       judge(Compass.HAND_OVER, "Hand over");
     }
     record(new Event.Closed(ending));

@@ -135,7 +135,7 @@ public final class CaseRecord {
 
     private void site() {
       page.heading("Site");
-      Map<String, String> given = moment.state().site();
+      Map<String, String> given = moment.state().told().site();
       new SiteFacts(base)
           .answers(given)
           .forEach(
@@ -157,13 +157,16 @@ public final class CaseRecord {
 
     private void reported() {
       page.heading("Complaint and history");
-      if (moment.state().complaints().isEmpty()) {
+      if (moment.state().told().complaints().isEmpty()) {
         page.item("Not asked");
       }
       page.items(
-          moment.state().complaints().orElse(List.of()).stream().map(words::complaint).toList());
+          moment.state().told().complaints().orElse(List.of()).stream()
+              .map(words::complaint)
+              .toList());
       moment
           .state()
+          .told()
           .histories()
           .ifPresent(h -> h.forEach(id -> page.item("Lately: " + words.history(id))));
       Trail trail = moment.trail();

@@ -18,7 +18,6 @@ import yett.interview.Ending;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Expertise;
-import yett.interview.HandOverReason;
 import yett.interview.Interview;
 import yett.interview.Interview.RankedCause;
 import yett.interview.Moment;
@@ -73,7 +72,7 @@ public final class HandOverSheet {
     Page(Moment moment) {
       this.moment = moment;
       this.state = moment.state();
-      this.site = new SiteFacts(base).site(state.site());
+      this.site = new SiteFacts(base).site(state.told().site());
       this.remaining = moment.belief().remaining();
     }
 
@@ -111,7 +110,7 @@ public final class HandOverSheet {
         return ": " + state.gaveUp().get();
       }
       return state.closed().filter(Ending.HANDED_OVER::equals).isPresent()
-          ? ": " + StepWords.because(new HandOverReason.NothingLeft(state.role()))
+          ? ": " + StepWords.nothingLeft(state.role())
           : "";
     }
 
@@ -138,7 +137,7 @@ public final class HandOverSheet {
     private void believed() {
       page.heading("What is believed");
       ToDoubleFunction<RankedCause> left = r -> remaining(r.cause().id());
-      boolean repaired = state.epoch() > 0;
+      boolean repaired = state.work().epoch() > 0;
       // Whoever comes next looks for what is left.
       Comparator<RankedCause> leftFirst =
           Comparator.comparingDouble(
@@ -163,12 +162,16 @@ public final class HandOverSheet {
 
     private void reported() {
       List<String> lines = new ArrayList<>();
-      state.complaints().orElse(List.of()).forEach(c -> lines.add(words.complaint(c)));
-      state.histories().orElse(List.of()).forEach(h -> lines.add("Lately: " + words.history(h)));
+      state.told().complaints().orElse(List.of()).forEach(c -> lines.add(words.complaint(c)));
+      state
+          .told()
+          .histories()
+          .orElse(List.of())
+          .forEach(h -> lines.add("Lately: " + words.history(h)));
       site.answers()
           .forEach(
               (id, answer) -> {
-                if (answer.equals(state.site().get(id))) {
+                if (answer.equals(state.told().site().get(id))) {
                   var question = base.siteQuestions().get(id);
                   lines.add(question.name() + ": " + Wording.site(question, answer));
                 }
@@ -188,10 +191,10 @@ public final class HandOverSheet {
 
     private void tried() {
       List<String> lines = new ArrayList<>();
-      for (Entry deed : state.deeds()) {
+      for (Entry deed : state.work().deeds()) {
         deed.event().accept(deeds).ifPresent(lines::add);
       }
-      state.declined().keySet().stream()
+      state.work().declined().keySet().stream()
           .sorted()
           .forEach(r -> lines.add(words.repair(r) + ": could not be done"));
       page.list("What was tried", lines);
@@ -225,7 +228,8 @@ public final class HandOverSheet {
       Advice advice =
           planner.advise(
               moment.belief(),
-              new Planner.Options(checks, openRepairs(), state.setUps(), state.cured()));
+              new Planner.Options(
+                  checks, openRepairs(), state.work().setUps(), state.work().cured()));
       List<String> lines = new ArrayList<>();
       if (advice.kind() == Advice.Kind.ASK) {
         advice.candidates().stream()
@@ -243,7 +247,7 @@ public final class HandOverSheet {
         lines.add("It may be something that is not in this rule base: " + Chance.of(unknown) + ".");
       }
       words.openProofs(moment).stream()
-          .filter(p -> state.cured())
+          .filter(p -> state.work().cured())
           .forEach(p -> lines.add("Proof to be made: " + p.ask() + here(p.who(), p.id())));
       if (lines.isEmpty()) {
         page.paragraph("Nothing in this rule base is worth its cost any more.");
@@ -276,7 +280,7 @@ public final class HandOverSheet {
 
     private Set<String> openRepairs() {
       Set<String> done = new HashSet<>();
-      for (Entry deed : state.deeds()) {
+      for (Entry deed : state.work().deeds()) {
         if (deed.event() instanceof Event.Repaired e) {
           done.add(e.repair());
         }
@@ -318,7 +322,7 @@ public final class HandOverSheet {
       if (!state.role().may(who)) {
         return " Reserved for " + Wording.aPerson(who) + ".";
       }
-      if (state.declined().containsKey(id)) {
+      if (state.work().declined().containsKey(id)) {
         return " It could not be done here.";
       }
       Optional<Answer> last = state.latest(id).map(Answered::answer);
@@ -333,18 +337,18 @@ public final class HandOverSheet {
 
     private void left() {
       page.heading("How the gate stands");
-      if (state.cured()) {
+      if (state.work().cured()) {
         page.item("It runs.");
       } else {
         page.item(
-            state.deeds().stream().anyMatch(d -> d.event() instanceof Event.Retested)
+            state.work().deeds().stream().anyMatch(d -> d.event() instanceof Event.Retested)
                 ? "It still fails."
                 : "It fails as reported; no repair was tried out.");
       }
-      if (state.setUps().isEmpty()) {
+      if (state.work().setUps().isEmpty()) {
         page.item("No set-up is in force: nothing is locked off, opened or released.");
       }
-      state.setUps().forEach(s -> page.item("In force: " + words.setUp(s)));
+      state.work().setUps().forEach(s -> page.item("In force: " + words.setUp(s)));
       List<Check> open = words.openProofs(moment);
       if (!open.isEmpty()) {
         page.item(

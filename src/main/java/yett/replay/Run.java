@@ -70,7 +70,7 @@ final class Run {
       transcript.finish(moment);
     }
     watch(moment);
-    return new Results(base, recorded, transcript, moment)
+    return new RunSummary(base, recorded, transcript, moment)
         .replayed(because, expected.orElse(0), spent);
   }
 

@@ -44,6 +44,13 @@ public final class StepWords {
     return reason.accept(HandingOver.INSTANCE);
   }
 
+  /** The same of a caller as of anybody else: for whoever comes next. */
+  public static String nothingLeft(Role role) {
+    return "no check or repair that is open to "
+        + Wording.aPerson(role)
+        + " is worth its cost any more";
+  }
+
   private enum HandingOver implements HandOverReason.Visitor<String> {
     INSTANCE;
 
@@ -70,9 +77,7 @@ public final class StepWords {
     public String nothingLeft(HandOverReason.NothingLeft reason) {
       return reason.role() == Role.CALLER
           ? "nothing more that the caller may do or look at is worth its time"
-          : "no check or repair that is open to "
-              + Wording.aPerson(reason.role())
-              + " is worth its cost any more";
+          : StepWords.nothingLeft(reason.role());
     }
 
     @Override

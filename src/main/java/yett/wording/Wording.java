@@ -186,7 +186,7 @@ public final class Wording {
   /** Proofs that this gate needs and that have not passed since the last repair. */
   public List<Check> openProofs(Moment moment) {
     return new SiteFacts(base)
-        .proofs(moment.state().site()).stream().filter(p -> !passed(moment, p)).toList();
+        .proofs(moment.state().told().site()).stream().filter(p -> !passed(moment, p)).toList();
   }
 
   private static boolean passed(Moment moment, Check proof) {

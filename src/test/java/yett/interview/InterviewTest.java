@@ -96,7 +96,7 @@ class InterviewTest {
     beginWork("running-current", "battery-rest-voltage", "replace-motor");
     say(new Event.Corrected(eventOf("danger-burning"), new Answer.Chosen("burning")));
     say(((Step.MakeSafe) step()).done());
-    assertThat(moment().state().setUps()).containsExactly("isolated");
+    assertThat(moment().state().work().setUps()).containsExactly("isolated");
     confirmSetUps(); // nothing that runs the gate or is live comes before the repair
     assertThat(mended()).isEqualTo("replace-motor");
     say(new Event.Repaired("replace-motor", true));
@@ -140,7 +140,7 @@ class InterviewTest {
     mend("tighten-chain");
     finishWhatIsAtHand();
     assertThat(step()).isInstanceOf(Step.Retest.class);
-    assertThat(moment().state().setUps()).containsExactly("gate-running");
+    assertThat(moment().state().work().setUps()).containsExactly("gate-running");
   }
 
   @Test
@@ -149,7 +149,7 @@ class InterviewTest {
     confirmSetUps();
     say(new Event.Repaired("tighten-chain", true));
     assertThat(((Step.Ask) step()).check().id()).isEqualTo("chain-sag");
-    assertThat(moment().state().setUps()).containsExactly("locked-off");
+    assertThat(moment().state().work().setUps()).containsExactly("locked-off");
   }
 
   @Test
@@ -205,7 +205,7 @@ class InterviewTest {
     assertThat(order).endsWith(proofs.toArray(String[]::new));
     assertThat(order.subList(0, order.size() - proofs.size()))
         .contains("chain-sag", "teach-limits");
-    assertThat(moment().state().setUps()).isEmpty();
+    assertThat(moment().state().work().setUps()).isEmpty();
   }
 
   @Test
@@ -335,7 +335,7 @@ class InterviewTest {
     assertThat(step())
         .isInstanceOfSatisfying(
             Step.HandOver.class, s -> assertThat(s.ending()).isEqualTo(Ending.HANDED_OVER));
-    assertThat(moment().state().setUps()).containsExactly("locked-off", "out-of-use");
+    assertThat(moment().state().work().setUps()).containsExactly("locked-off", "out-of-use");
     person = Role.ELECTRICIAN;
     assertThat(step())
         .isInstanceOfSatisfying(
@@ -368,7 +368,7 @@ class InterviewTest {
         .isInstanceOfSatisfying(
             Step.Enter.class, s -> assertThat(s.setUp().id()).isEqualTo("out-of-use"));
     confirmSetUps();
-    assertThat(moment().state().setUps()).containsExactly("locked-off", "out-of-use");
+    assertThat(moment().state().work().setUps()).containsExactly("locked-off", "out-of-use");
     assertThat(step())
         .isEqualTo(new Step.HandOver(Ending.HANDED_OVER, new HandOverReason.Wanted("called away")));
   }

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Input.Line;
+import yett.console.Reply.Line;
 import yett.worksheet.Choice;
 import yett.worksheet.Filling;
 import yett.worksheet.Input;

@@ -77,7 +77,7 @@ public final class Calling {
 
     @Override
     public Runnable askDangers(Step.AskDangers step) {
-      boolean beginning = !wordsAsked && moment.state().said().isEmpty();
+      boolean beginning = !wordsAsked && moment.state().told().said().isEmpty();
       return beginning ? Calling.this::askWords : other(step);
     }
 
@@ -182,7 +182,7 @@ public final class Calling {
   /** Offers what was understood; any other line is heard as further words of the caller. */
   private void askComplaints(Step.AskComplaints step) {
     Set<Check> offered = new LinkedHashSet<>();
-    List<String> said = sitting.moment().state().said();
+    List<String> said = sitting.moment().state().told().said();
     if (!said.isEmpty()) {
       sayings().join().hear(String.join(". ", said), OFFERED).stream()
           .map(Sayings.Heard::complaint)

@@ -11,8 +11,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.CommandOption;
-import yett.casebook.CaseState;
-import yett.casebook.Search;
+import yett.casebook.CaseSearch;
+import yett.casebook.CaseStatus;
 import yett.command.common.UsageException;
 import yett.command.common.Verb;
 import yett.command.common.Words;
@@ -44,8 +44,8 @@ public final class CaseSearchOptions {
     };
   }
 
-  public Search search(RuleBase base, Optional<String> text) {
-    return new Search(
+  public CaseSearch search(RuleBase base, Optional<String> text) {
+    return new CaseSearch(
         text("site"),
         text("cause").map(c -> causes(base, c)).orElse(Set.of()),
         text,
@@ -75,10 +75,10 @@ public final class CaseSearchOptions {
     return found.stream().map(i -> all.get(i).id()).collect(Collectors.toSet());
   }
 
-  private static CaseState state(String typed) {
+  private static CaseStatus state(String typed) {
     return switch (typed.toLowerCase(Locale.ROOT)) {
-      case "open" -> CaseState.OPEN;
-      case "closed" -> CaseState.CLOSED;
+      case "open" -> CaseStatus.OPEN;
+      case "closed" -> CaseStatus.CLOSED;
       default ->
           throw new UsageException(
               "\"" + Words.shortened(typed) + "\" is no state: open or closed.");

@@ -67,7 +67,7 @@ public final class CasesExportVerb extends Verb {
       return casebook.cases();
     }
     if (has(context, "open")) {
-      return casebook.cases(yett.casebook.CaseState.OPEN);
+      return casebook.cases(yett.casebook.CaseStatus.OPEN);
     }
     List<CaseId> ids = words(context).stream().map(casebook::find).distinct().toList();
     return ids.stream().map(casebook::summary).toList();

@@ -32,7 +32,7 @@ public final class CasesVerb extends Verb {
     Subcommands.refuseWords(this, context);
     List<CaseSummary> cases =
         has(context, "open")
-            ? place.desk().casebook().cases(yett.casebook.CaseState.OPEN)
+            ? place.desk().casebook().cases(yett.casebook.CaseStatus.OPEN)
             : place.desk().casebook().cases();
     List<Unreadable> unreadable = place.desk().casebook().unreadable();
     if (cases.isEmpty() && unreadable.isEmpty()) {

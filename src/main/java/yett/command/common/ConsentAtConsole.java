@@ -4,7 +4,7 @@ import java.util.Collection;
 import java.util.function.Supplier;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Input;
+import yett.console.Reply;
 import yett.desk.Consent;
 import yett.desk.UntrustedRules;
 
@@ -45,8 +45,8 @@ final class ConsentAtConsole implements Consent {
       return false;
     }
     say(question);
-    Input input = console.get().ask("Type trust to go on, or Enter to leave it: ");
-    return input instanceof Input.Line line && line.text().strip().equalsIgnoreCase("trust");
+    Reply input = console.get().ask("Type trust to go on, or Enter to leave it: ");
+    return input instanceof Reply.Line line && line.text().strip().equalsIgnoreCase("trust");
   }
 
   private void say(String words) {

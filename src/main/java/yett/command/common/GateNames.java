@@ -7,7 +7,7 @@ import yett.casebook.SiteName;
 import yett.casebook.SiteRecord;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Input;
+import yett.console.Reply;
 
 /**
  * Which gate somebody means by a name. One gate is told from another by its name to the letter;
@@ -46,7 +46,7 @@ public final class GateNames {
         Block.paragraph("There is a gate that is called nearly so. Which do you mean?"),
         Block.numbered(choices));
     while (true) {
-      if (!(console.ask("Number> ") instanceof Input.Line line)) {
+      if (!(console.ask("Number> ") instanceof Reply.Line line)) {
         return Optional.empty();
       }
       String text = line.text().strip();

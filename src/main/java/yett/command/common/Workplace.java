@@ -11,7 +11,7 @@ import yett.casebook.DataDirectory;
 import yett.console.Block;
 import yett.console.Console;
 import yett.console.Consoles;
-import yett.console.Output;
+import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.desk.RuleBaseChoice;
 
@@ -19,7 +19,7 @@ import yett.desk.RuleBaseChoice;
 public final class Workplace implements AutoCloseable {
   private final Map<String, String> environment;
   private final DataDirectory directory;
-  private final Output output = Output.standard();
+  private final StandardStreams output = StandardStreams.standard();
   private final Desk desk;
   private Console console;
 
@@ -44,7 +44,7 @@ public final class Workplace implements AutoCloseable {
   }
 
   /** The standard streams, for what is no screen. */
-  public Output output() {
+  public StandardStreams output() {
     return output;
   }
 

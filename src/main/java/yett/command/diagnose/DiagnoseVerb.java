@@ -17,7 +17,7 @@ import yett.command.common.Words;
 import yett.command.common.Workplace;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Input;
+import yett.console.Reply;
 import yett.desk.GateMemory;
 import yett.desk.OpenCase;
 import yett.interview.Event;
@@ -118,11 +118,11 @@ public final class DiagnoseVerb extends Verb {
       console.show(Block.numbered(sites.stream().map(SiteRecord::id).toList()));
     }
     while (true) {
-      Input input =
+      Reply input =
           console.ask(
               sites.isEmpty() ? "Name of the gate> " : "Number, or the name of another gate> ",
               sites.stream().map(SiteRecord::id).toList());
-      if (!(input instanceof Input.Line line)) {
+      if (!(input instanceof Reply.Line line)) {
         return Optional.empty();
       }
       String text = line.text().strip().replaceAll("\\s+", " ");

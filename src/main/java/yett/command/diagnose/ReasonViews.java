@@ -13,7 +13,7 @@ import yett.console.Block;
 import yett.console.Text;
 import yett.interview.Interview;
 import yett.interview.Moment;
-import yett.interview.Outlook;
+import yett.interview.Prospects;
 import yett.interview.SomeSteps;
 import yett.interview.Step;
 import yett.interview.Trail;
@@ -134,9 +134,9 @@ public final class ReasonViews {
       return blocks;
     }
     Belief belief = moment.belief();
-    List<Outlook.Prospect> prospects = Outlook.of(belief, check, ask.expectation());
+    List<Prospects.Prospect> prospects = Prospects.of(belief, check, ask.expectation());
     String separates =
-        Outlook.separates(belief, prospects, 4).stream()
+        Prospects.separates(belief, prospects, 4).stream()
             .map(c -> base.causes().get(belief.model().causes().get(c)))
             .map(Cause::name)
             .collect(Collectors.joining("; "));
@@ -161,7 +161,7 @@ public final class ReasonViews {
                 + " (time, parts and hazards)"));
     runnersUp(advice).ifPresent(words -> rows.add(Block.row("Next best", words)));
     blocks.add(new Block.Rows(rows));
-    for (Outlook.Prospect prospect : prospects) {
+    for (Prospects.Prospect prospect : prospects) {
       String range = prospect.range().isEmpty() ? "" : prospect.range() + ": ";
       String text = Wording.meaning(check, prospect.outcome().id());
       blocks.add(
@@ -290,7 +290,7 @@ public final class ReasonViews {
     rows.addAll(strongest(moment, c, 1));
     rows.addAll(strongest(moment, c, -1));
     rows.add(Block.row(Figures.percent(now), "now"));
-    Outlook.doubt(moment.belief(), candidates(moment.step()), c)
+    Prospects.doubt(moment.belief(), candidates(moment.step()), c)
         .ifPresent(
             d ->
                 rows.add(

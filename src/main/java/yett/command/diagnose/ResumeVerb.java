@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.ExitStatus;
 import yett.casebook.CaseId;
-import yett.casebook.CaseState;
+import yett.casebook.CaseStatus;
 import yett.casebook.CaseSummary;
 import yett.command.common.UsageException;
 import yett.command.common.Verb;
@@ -126,7 +126,7 @@ public final class ResumeVerb extends Verb {
     if (!words.isEmpty()) {
       return place.desk().casebook().find(words.get(0));
     }
-    return place.desk().casebook().cases(CaseState.OPEN).stream()
+    return place.desk().casebook().cases(CaseStatus.OPEN).stream()
         .findFirst() // the one written to last
         .map(CaseSummary::id)
         .orElseThrow(() -> new UsageException("No case is open. Begin one with: diagnose."));

@@ -66,7 +66,7 @@ public final class SiteForm {
   }
 
   private Map<String, String> answers() {
-    return sitting.moment().state().site();
+    return sitting.moment().state().told().site();
   }
 
   private void answer(SiteQuestion question, String answer) {

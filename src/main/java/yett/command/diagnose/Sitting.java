@@ -6,7 +6,7 @@ import java.util.Optional;
 import yett.command.common.Words;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Input;
+import yett.console.Reply;
 import yett.console.Text;
 import yett.desk.OpenCase;
 import yett.interview.Answer;
@@ -76,8 +76,8 @@ public final class Sitting {
       console.show(Block.paragraph(prompt + ":"));
       shown = "> ";
     }
-    Input input = console.ask(shown);
-    if (input instanceof Input.Line line
+    Reply input = console.ask(shown);
+    if (input instanceof Reply.Line line
         && Words.wish(line.text()).filter(w -> w == Words.Wish.SAVE).isEmpty()) {
       return line.text();
     }

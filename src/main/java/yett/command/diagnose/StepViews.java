@@ -16,7 +16,7 @@ import yett.console.Text;
 import yett.interview.Interview;
 import yett.interview.Moment;
 import yett.interview.Occasion;
-import yett.interview.Outlook;
+import yett.interview.Prospects;
 import yett.interview.SiteFacts;
 import yett.interview.Step;
 import yett.interview.Trail;
@@ -168,7 +168,7 @@ public final class StepViews {
     Check check = step.check();
     List<Block.Item> items = new ArrayList<>();
     int number = 0;
-    for (Outlook.Prospect prospect : Outlook.of(moment.belief(), check, step.expectation())) {
+    for (Prospects.Prospect prospect : Prospects.of(moment.belief(), check, step.expectation())) {
       number++;
       String label = check.measured() ? "·" : Integer.toString(number);
       String words =

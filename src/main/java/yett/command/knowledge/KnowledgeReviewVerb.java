@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.CommandOption;
 import org.springframework.shell.core.command.ExitStatus;
-import yett.casebook.CaseState;
+import yett.casebook.CaseStatus;
 import yett.casebook.CaseSummary;
 import yett.command.cases.CaseSearchOptions;
 import yett.command.common.UsageException;
@@ -26,8 +26,8 @@ import yett.command.common.Verb;
 import yett.command.common.Words;
 import yett.command.common.Workplace;
 import yett.console.Block;
-import yett.console.Input;
 import yett.console.Progress;
+import yett.console.Reply;
 import yett.desk.OpenCase;
 import yett.files.WholeFile;
 import yett.interview.Expertise;
@@ -150,7 +150,7 @@ public final class KnowledgeReviewVerb extends Verb {
             .search(expertise.base(), Optional.empty());
     List<CaseSummary> closed =
         place.desk().casebook().search(search).stream()
-            .filter(c -> c.summary().state() == CaseState.CLOSED)
+            .filter(c -> c.summary().state() == CaseStatus.CLOSED)
             .toList();
     List<SettledCase> settled = new ArrayList<>();
     try (Interview interview = expertise.newInterview();
@@ -234,7 +234,7 @@ public final class KnowledgeReviewVerb extends Verb {
   }
 
   private String line(String prompt) {
-    return place.console().ask(prompt + "> ") instanceof Input.Line line
+    return place.console().ask(prompt + "> ") instanceof Reply.Line line
         ? line.text().strip().toLowerCase(Locale.ROOT)
         : "";
   }

@@ -14,7 +14,7 @@ import yett.bench.Question;
 import yett.command.common.Words;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Input;
+import yett.console.Reply;
 
 /**
  * Asks at a terminal what a new card needs. Every answer is kept at once; one that was taken back,
@@ -106,7 +106,7 @@ public final class NewCardForm {
             + (left.size() > 3 ? " and so on." : "."));
     while (true) {
       if (!(console.ask("Go on with them? yes or no (Enter: yes)> ", List.of("yes", "no"))
-          instanceof Input.Line line)) {
+          instanceof Reply.Line line)) {
         return false;
       }
       switch (line.text().strip().toLowerCase(java.util.Locale.ROOT)) {
@@ -156,8 +156,8 @@ public final class NewCardForm {
     }
     Optional<String> enter = enter(question);
     while (true) {
-      Input input = console.ask(prompt(question, enter), ids(question));
-      if (!(input instanceof Input.Line line)) {
+      Reply input = console.ask(prompt(question, enter), ids(question));
+      if (!(input instanceof Reply.Line line)) {
         return false;
       }
       String text = line.text().strip();

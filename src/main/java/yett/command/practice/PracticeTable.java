@@ -9,7 +9,7 @@ import yett.command.diagnose.PutAside;
 import yett.command.diagnose.StepViews;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Input;
+import yett.console.Reply;
 import yett.interview.Answer;
 import yett.interview.Ending;
 import yett.interview.Event;
@@ -63,8 +63,8 @@ public final class PracticeTable {
   }
 
   private String line(String prompt) {
-    Input input = console.ask(prompt + "> ");
-    if (input instanceof Input.Line line && !isSave(line.text())) {
+    Reply input = console.ask(prompt + "> ");
+    if (input instanceof Reply.Line line && !isSave(line.text())) {
       return line.text().strip();
     }
     throw new PutAside();
@@ -175,7 +175,7 @@ public final class PracticeTable {
 
   private void setUps() {
     console.show(views.list("States of the work", things("s\\d+", t -> true)));
-    var inForce = bench.moment().state().setUps();
+    var inForce = bench.moment().state().work().setUps();
     say("In force: " + (inForce.isEmpty() ? "nothing." : views.setUps(inForce) + "."));
   }
 
@@ -247,7 +247,7 @@ public final class PracticeTable {
   }
 
   private void setUp(SetUp setUp) {
-    if (bench.moment().state().setUps().contains(setUp.id())) {
+    if (bench.moment().state().work().setUps().contains(setUp.id())) {
       console.show(views.steps().leave(new Step.Leave(setUp, Purpose.of(Purpose.Kind.OPEN))));
       if (done()) {
         bench.leave(setUp);

@@ -14,7 +14,7 @@ import yett.command.common.Workplace;
 import yett.command.diagnose.DiagnoseVerb;
 import yett.command.diagnose.PutAside;
 import yett.console.Block;
-import yett.console.Input;
+import yett.console.Reply;
 import yett.knowledge.Names;
 import yett.knowledge.Role;
 import yett.practice.Exercise;
@@ -22,8 +22,8 @@ import yett.practice.Exercises;
 import yett.practice.Jotting;
 import yett.practice.Level;
 import yett.practice.Notebook;
-import yett.practice.Progress;
 import yett.practice.Reckoning;
+import yett.practice.TraineeProgress;
 import yett.practice.Workbench;
 import yett.replay.CaseFile;
 import yett.replay.RecordedCase;
@@ -109,7 +109,7 @@ public final class PracticeVerb extends Verb {
   }
 
   private String line(String prompt) {
-    if (place.console().ask(prompt + "> ") instanceof Input.Line line) {
+    if (place.console().ask(prompt + "> ") instanceof Reply.Line line) {
       return line.text().strip();
     }
     throw new PutAside();
@@ -143,7 +143,7 @@ public final class PracticeVerb extends Verb {
     }
   }
 
-  private Notebook.Begun begun(Wanted wanted, Progress progress) {
+  private Notebook.Begun begun(Wanted wanted, TraineeProgress progress) {
     String fingerprint = place.desk().trial().base().fingerprint();
     String role = wanted.role().word();
     if (wanted.files().isEmpty()) {
@@ -183,10 +183,10 @@ public final class PracticeVerb extends Verb {
   }
 
   /** The area to practise: the weakest is offered first. */
-  private String area(Progress progress) {
+  private String area(TraineeProgress progress) {
     List<String> areas = new Exercises(place.desk().trial()).areas();
     List<String> weak =
-        progress.weak().stream().map(Progress.Area::name).filter(areas::contains).toList();
+        progress.weak().stream().map(TraineeProgress.Area::name).filter(areas::contains).toList();
     say(
         (weak.isEmpty() ? "" : "Weak so far: " + String.join(", ", weak) + ". ")
             + "Areas: "
@@ -248,7 +248,7 @@ public final class PracticeVerb extends Verb {
         say("The plan works on the same gate, to compare.");
       }
       Reckoning reckoning = Reckoning.of(place.desk().trial(), bench);
-      Progress progress = notebook.progress();
+      TraineeProgress progress = notebook.progress();
       notebook.finish(reckoning.result(place.desk().clock().instant(), bench));
       place
           .console()

@@ -183,7 +183,7 @@ public final class PracticeViews {
     blocks.add(Block.heading("So far · " + Figures.minutes(bench.minutes())));
     Moment moment = bench.moment();
     List<Block.Row> rows = new ArrayList<>();
-    Set<String> inForce = moment.state().setUps();
+    Set<String> inForce = moment.state().work().setUps();
     rows.add(Block.row("In force", inForce.isEmpty() ? "nothing" : setUps(inForce)));
     moment.state().answers().stream()
         .map(a -> Block.row(title(a.check()), answer(base.checks().get(a.check()), a.answer())))

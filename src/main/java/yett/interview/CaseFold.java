@@ -15,7 +15,7 @@ import yett.knowledge.Check;
 import yett.knowledge.Role;
 
 /** Follows the events of a case and adds them up. Each kind of event says what it does. */
-final class CaseReader implements Event.Visitor<Runnable> {
+final class CaseFold implements Event.Visitor<Runnable> {
   private Optional<Event.Opened> opened = Optional.empty();
   private Role role = Role.TECHNICIAN;
   private final Map<String, String> site = new LinkedHashMap<>();
@@ -58,31 +58,42 @@ final class CaseReader implements Event.Visitor<Runnable> {
       entry = each;
       each.event().accept(this).run();
     }
+    Role now = present.orElse(role);
     return new CaseState(
         opened,
-        present.orElse(role),
-        Map.copyOf(site),
-        siteTaken || siteTakenByCaller && present.orElse(role) == Role.CALLER,
-        List.copyOf(said),
-        pressing,
-        complaints,
-        histories,
+        now,
+        told(now),
         List.copyOf(answers),
-        List.copyOf(deeds),
-        new LinkedHashSet<>(setUps),
-        intent,
-        Map.copyOf(declined),
-        retestDue,
-        cured,
-        epoch,
+        work(),
         Set.copyOf(kept),
         Map.copyOf(madeSafe),
         gaveUp
-            .filter(g -> g.by() != Role.CALLER || present.orElse(role) == Role.CALLER)
+            .filter(g -> g.by() != Role.CALLER || now == Role.CALLER)
             .map(g -> ((Event.GaveUp) g.event()).why()),
-        failedProof,
         List.copyOf(notes),
         closed);
+  }
+
+  private CaseState.Told told(Role now) {
+    return new CaseState.Told(
+        Map.copyOf(site),
+        siteTaken || siteTakenByCaller && now == Role.CALLER,
+        List.copyOf(said),
+        pressing,
+        complaints,
+        histories);
+  }
+
+  private CaseState.Work work() {
+    return new CaseState.Work(
+        List.copyOf(deeds),
+        epoch,
+        Map.copyOf(declined),
+        new LinkedHashSet<>(setUps),
+        intent,
+        retestDue,
+        cured,
+        failedProof);
   }
 
   /** Changes nothing but what is said of the case. */

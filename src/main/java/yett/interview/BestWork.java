@@ -10,12 +10,12 @@ import yett.plan.Advice;
 import yett.plan.Planner;
 
 /** What the plan is asked to choose among, and how its advice becomes a step. */
-final class Choice {
+final class BestWork {
   private final Present present;
   private final NextStep.Adviser adviser;
   private final SetUpSteps steps;
 
-  Choice(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
+  BestWork(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
     this.present = present;
     this.adviser = adviser;
     this.steps = steps;
@@ -29,7 +29,7 @@ final class Choice {
   /** A check that is worth asking for the sake of these repairs, whoever may do them. */
   Optional<Step> question(Set<String> repairs) {
     Planner.Options options =
-        new Planner.Options(checks(false), repairs, present.state.setUps(), false);
+        new Planner.Options(checks(false), repairs, present.state.work().setUps(), false);
     Advice advice = adviser.advise(present.belief, options);
     return advice.kind() == Advice.Kind.ASK ? step(advice, false) : Optional.empty();
   }
@@ -56,7 +56,7 @@ final class Choice {
     Set<String> repairs =
         present.base.repairs().keySet().stream()
             .filter(id -> !present.unavailable.contains(id))
-            .filter(id -> !present.state.declined().containsKey(id) && !isDone(id))
+            .filter(id -> !present.state.work().declined().containsKey(id) && !isDone(id))
             .collect(Collectors.toCollection(LinkedHashSet::new));
     Advice advice = advise(checks(false), repairs, cured);
     if (advice.kind() == Advice.Kind.NOTHING_LEFT && !cured) {
@@ -68,7 +68,8 @@ final class Choice {
   private Advice advise(Set<String> checks, Set<String> repairs, boolean cured) {
     return adviser.advise(
         present.belief,
-        new Planner.Options(checks, repairs, present.state.setUps(), cured, present.isCall()));
+        new Planner.Options(
+            checks, repairs, present.state.work().setUps(), cured, present.isCall()));
   }
 
   /**
@@ -76,7 +77,7 @@ final class Choice {
    * person to and fro.
    */
   private Advice committed(Advice advice, Set<String> repairs) {
-    String intent = present.state.intent().orElse("");
+    String intent = present.state.work().intent().orElse("");
     if (repairs.contains(intent)) {
       return advice.repairing(intent);
     }
@@ -84,7 +85,7 @@ final class Choice {
   }
 
   private boolean isDone(String repair) {
-    return present.state.deeds().stream()
+    return present.state.work().deeds().stream()
         .anyMatch(d -> d.event() instanceof Event.Repaired r && r.repair().equals(repair));
   }
 
@@ -118,8 +119,8 @@ final class Choice {
 
   /** Whether a repair done after an answer could have changed it. */
   private boolean mayBeOtherwise(Check check, CaseState.Answered last) {
-    return last.epoch() < present.state.epoch()
-        && present.state.deeds().stream()
+    return last.epoch() < present.state.work().epoch()
+        && present.state.work().deeds().stream()
             .filter(d -> d.number() > last.event())
             .map(Entry::event)
             .filter(Event.Repaired.class::isInstance)
