@@ -209,9 +209,11 @@ final class CardAnomalies {
     base.stops().keySet().stream()
         .filter(s -> !ruled(s))
         .forEach(s -> add(Kind.UNREACHABLE, s, "no rule raises this stop"));
-    Set<String> needed = used(Check::needs, Repair::needs);
+    Set<String> needed = new HashSet<>(used(Check::needs, Repair::needs));
+    needed.addAll(List.of(SetUp.GATE_RUNNING, SetUp.OUT_OF_USE));
+    base.stops().values().forEach(s -> s.leaves().ifPresent(needed::add));
     base.setUps().keySet().stream()
-        .filter(s -> !needed.contains(s) && !s.equals(SetUp.GATE_RUNNING))
+        .filter(s -> !needed.contains(s))
         .forEach(s -> add(Kind.UNREACHABLE, s, "nothing needs this set-up"));
     Set<String> hazards = used(Check::hazards, Repair::hazards);
     base.setUps().values().forEach(s -> hazards.addAll(s.hazards()));

@@ -33,6 +33,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
   private boolean retestDue;
   private boolean cured;
   private int epoch;
+  private long takenUp;
   private final Set<List<Long>> kept = new HashSet<>();
   private final Map<String, Entry> madeSafe = new LinkedHashMap<>();
   private Optional<Entry> gaveUp = Optional.empty();
@@ -93,7 +94,8 @@ final class CaseFold implements Event.Visitor<Runnable> {
         intent,
         retestDue,
         cured,
-        failedProof);
+        failedProof,
+        takenUp);
   }
 
   /** Changes nothing but what is said of the case. */
@@ -284,6 +286,16 @@ final class CaseFold implements Event.Visitor<Runnable> {
   @Override
   public Runnable gaveUp(Event.GaveUp event) {
     return on(() -> gaveUp = Optional.of(entry));
+  }
+
+  @Override
+  public Runnable takenUp(Event.TakenUp event) {
+    return on(
+        () -> {
+          closed = Optional.empty();
+          gaveUp = Optional.empty();
+          takenUp = entry.number();
+        });
   }
 
   @Override

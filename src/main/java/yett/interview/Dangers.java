@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
@@ -32,6 +33,10 @@ final class Dangers {
 
   /** Empty if the work may go on. */
   Optional<Step> step() {
+    List<Check> unseen = dangers().filter(c -> isFromBefore(c)).toList();
+    if (!unseen.isEmpty()) {
+      return Optional.of(new Step.AskDangers(unseen));
+    }
     Optional<StopNow> first = stops.stream().filter(s -> !isMadeSafe(s)).findFirst();
     if (first.isPresent()) {
       return first.map(this::makeSafe);
@@ -40,13 +45,23 @@ final class Dangers {
     if (!cards.stream().allMatch(this::goesOn)) {
       return Optional.of(new Step.HandOver(Ending.MADE_SAFE, new HandOverReason.Stopped(cards)));
     }
-    List<Check> due =
-        base.ordinaryChecks()
-            .filter(Check::danger)
-            .filter(c -> !present.unavailable.contains(c.id()))
-            .filter(c -> !isTold(c) || isMendedSince(c))
-            .toList();
+    List<Check> due = dangers().filter(c -> !isTold(c) || isMendedSince(c)).toList();
     return due.isEmpty() ? Optional.empty() : Optional.of(new Step.AskDangers(due));
+  }
+
+  private Stream<Check> dangers() {
+    return base.ordinaryChecks()
+        .filter(Check::danger)
+        .filter(c -> !present.unavailable.contains(c.id()));
+  }
+
+  /** Whoever takes a case up again looks anew, before all else. */
+  private boolean isFromBefore(Check danger) {
+    return present
+        .state
+        .latest(danger.id())
+        .filter(a -> a.event() < present.state.work().takenUp())
+        .isPresent();
   }
 
   /** What a caller did from afar, somebody at the gate does again; and so does new word of it. */

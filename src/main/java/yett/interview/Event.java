@@ -31,7 +31,8 @@ import yett.knowledge.Role;
   @JsonSubTypes.Type(value = Event.Corrected.class, name = "corrected"),
   @JsonSubTypes.Type(value = Event.MadeSafe.class, name = "made-safe"),
   @JsonSubTypes.Type(value = Event.GaveUp.class, name = "gave-up"),
-  @JsonSubTypes.Type(value = Event.Closed.class, name = "closed")
+  @JsonSubTypes.Type(value = Event.Closed.class, name = "closed"),
+  @JsonSubTypes.Type(value = Event.TakenUp.class, name = "taken-up")
 })
 public sealed interface Event {
 
@@ -76,6 +77,8 @@ public sealed interface Event {
     R gaveUp(GaveUp event);
 
     R closed(Closed event);
+
+    R takenUp(TakenUp event);
 
     R unread(Unread event);
   }
@@ -355,6 +358,14 @@ public sealed interface Event {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.closed(this);
+    }
+  }
+
+  /** A case that was handed over or left is taken up again, by whoever came. */
+  record TakenUp() implements Event {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.takenUp(this);
     }
   }
 

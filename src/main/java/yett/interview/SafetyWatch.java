@@ -139,6 +139,11 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
     }
 
     @Override
+    public Runnable askDangers(Step.AskDangers step) {
+      return () -> {};
+    }
+
+    @Override
     public Runnable ask(Step.Ask step) {
       return () -> work(step.check().needs());
     }

@@ -73,7 +73,10 @@ public final class Sense {
             event instanceof Event.Noted
                 || event instanceof Event.Said
                 || event instanceof Event.Unread;
-        doubt(closed && !beside, "the case was closed before it");
+        boolean again = event instanceof Event.TakenUp;
+        doubt(closed && !beside && !again, "the case was closed before it");
+        doubt(again && !closed, "the case was not closed before it");
+        closed &= !again;
         event.accept(new Look(entry.by())).run();
         if (event instanceof Event.Closed c) {
           closed = true;
@@ -212,6 +215,11 @@ public final class Sense {
       @Override
       public Runnable gaveUp(Event.GaveUp event) {
         return () -> text(event.why());
+      }
+
+      @Override
+      public Runnable takenUp(Event.TakenUp event) {
+        return () -> {};
       }
 
       @Override

@@ -78,6 +78,11 @@ record EventWords(Wording words) implements Event.Visitor<String> {
   }
 
   @Override
+  public String takenUp(Event.TakenUp event) {
+    return "that the case was taken up again";
+  }
+
+  @Override
   public String reopened(Event.Reopened event) {
     return "a step";
   }

@@ -46,7 +46,20 @@ class CoreRulesTest {
         example("a check that does not apply to this site", site("batteries", "none")),
         example("a repair that does not apply to this site", site("batteries", "none")),
         example("a cause that cannot be on this site", site("batteries", "none")),
-        example("a repair entails other work", done("replace-chain", 1)));
+        example("a repair entails other work", done("replace-chain", 1)),
+        example(
+            "a danger forbids what its safe state excludes", said(1, "danger-burning", "burning")),
+        example(
+            "a gate that is not run while somebody watches is not run by anybody",
+            said(1, "danger-burning", "burning")),
+        example(
+            "nothing is asked that needs a forbidden state", said(1, "danger-burning", "burning")),
+        example(
+            "nothing is repaired in a forbidden state", said(1, "danger-burning", "burning")),
+        example(
+            "a caller does not make a gate move that must not run",
+            new Fact.Person(Role.CALLER),
+            said(1, "danger-burning", "burning")));
   }
 
   @ParameterizedTest

@@ -9,6 +9,7 @@ import static yett.rules.Rules.said;
 import static yett.rules.Rules.site;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -54,6 +55,14 @@ class StopRulesTest extends ShownByExamples {
             site("leaf-mass", "1000 kg"),
             site("grade", "4 %")),
         example("a leaf without its chain is not run", said(1, "chain-looks", "parted")),
+        example("a gate whose chain lies deep is not run", said(1, "chain-looks", "hangs")),
+        example(
+            "a caller does not run a gate whose chain may be off",
+            new Fact.Person(Role.CALLER),
+            complained("chain-hangs")),
+        example(
+            "a gate of which a danger is not known is not run",
+            new Fact.Untold("danger-leaf", 1)),
         example(
             "batteries with a dead cell are not charged",
             read(1, "battery-block-difference", "2.1 V")),
@@ -202,7 +211,11 @@ class StopRulesTest extends ShownByExamples {
 
   /** Cards closed by the rules on stops, not for lack of qualification or equipment. */
   private static Set<String> forbidden(Fact... facts) {
-    Set<String> own = Rules.of("stops");
+    Set<String> own = new HashSet<>(Rules.of("stops"));
+    own.addAll(
+        Set.of(
+            "nothing is asked that needs a forbidden state",
+            "nothing is repaired in a forbidden state"));
     return Rules.judge(facts).unavailabilities().stream()
         .filter(u -> own.contains(u.reason().rule()))
         .map(Unavailable::card)

@@ -1,0 +1,103 @@
+package yett.interview;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import yett.knowledge.Check;
+import yett.knowledge.KnowledgeSource;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SetUp;
+import yett.plan.Planner;
+import yett.testing.Shipped;
+
+/**
+ * Safety is proved over all states that can be reached, not over random cases: see {@link
+ * SafeStates} for what counts as a state and {@link Invariants} for what holds in each.
+ */
+class SafeStatesTest {
+  /** Everything up to the first check, nothing dangerous. */
+  private static List<Event> begun(Event... then) {
+    List<Event> events = new java.util.ArrayList<>();
+    Shipped.BASE
+        .ordinaryChecks()
+        .filter(Check::danger)
+        .forEach(
+            c ->
+                events.add(
+                    new Event.Answered(c.id(), new Answer.Chosen(c.outcomes().get(0).id()))));
+    events.add(new Event.SiteTaken());
+    events.add(new Event.Complained(List.of("slow")));
+    events.add(new Event.Pressed(List.of()));
+    events.add(new Event.Happened(List.of()));
+    events.addAll(List.of(then));
+    return events;
+  }
+
+  private static Event saw(String check, String outcome) {
+    return new Event.Answered(check, new Answer.Chosen(outcome));
+  }
+
+  @ParameterizedTest
+  @EnumSource(Role.class)
+  void nothing_unsafe_can_be_reached_by_anybody(Role role) {
+    SafeStates states = new SafeStates(Shipped.QUICK);
+    assertThat(states.explore(role, begun())).isEmpty();
+    assertThat(states.states()).isGreaterThan(200);
+    System.getLogger("states").log(System.Logger.Level.DEBUG, role + ": " + states.states());
+  }
+
+  /** Faults that forbid running: the chain off, a wrong tap, a leaf that leans, loose anchors. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "chain-looks parted",
+        "supply-setting wrong",
+        "end-stop-look shifted",
+        "anchor-bolts pulled-out",
+        "pushes-seen pushes-on"
+      })
+  void nothing_unsafe_can_be_reached_with_a_known_fault(String fault) {
+    String[] words = fault.split(" ");
+    SafeStates states = new SafeStates(Shipped.QUICK);
+    assertThat(states.explore(Role.TECHNICIAN, begun(saw(words[0], words[1])))).isEmpty();
+    assertThat(states.states()).isGreaterThan(200);
+  }
+
+  /** What was so before comes to light when it is put back. */
+  @Test
+  void a_leaf_that_may_be_released_under_power_is_found() {
+    RuleBase loose =
+        altered("safety/set-ups.yaml", "within: [locked-off]\nexcludes: [gate-running]", "excludes: [gate-running]");
+    SafeStates states = new SafeStates(quick(loose));
+    assertThat(states.explore(Role.TECHNICIAN, begun()).get(0))
+        .contains("the leaf is released and power is on");
+  }
+
+  @Test
+  void a_gate_that_is_switched_on_again_at_the_hand_over_is_found() {
+    RuleBase before = altered("safety/set-ups.yaml", "set-up: " + SetUp.OUT_OF_USE, "set-up: left");
+    SafeStates states = new SafeStates(quick(before));
+    assertThat(states.explore(Role.TECHNICIAN, begun()).get(0)).contains("left as it is");
+  }
+
+  private static RuleBase altered(String file, String text, String other) {
+    Map<String, String> texts =
+        new LinkedHashMap<>(KnowledgeSource.folder(Path.of("knowledge")).files());
+    assertThat(texts.get(file)).contains(text);
+    texts.put(file, texts.get(file).replace(text, other));
+    return RuleBase.read(() -> new java.util.TreeMap<>(texts));
+  }
+
+  private static Expertise quick(RuleBase base) {
+    return new Expertise(
+        base, Shipped.QUICK.rules(), Shipped.QUICK.model(), new Planner(base));
+  }
+}
