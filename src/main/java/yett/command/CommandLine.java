@@ -10,6 +10,7 @@ import org.springframework.shell.core.command.CommandOption;
 import org.springframework.shell.core.command.CommandParser;
 import org.springframework.shell.core.command.CommandRegistry;
 import org.springframework.shell.core.command.ParsedInput;
+import yett.command.common.CommandHelp;
 import yett.command.common.UsageException;
 import yett.command.common.Words;
 import yett.knowledge.Names;
@@ -43,7 +44,8 @@ public final class CommandLine implements CommandParser {
   /**
    * @throws UsageException if there is no such command or option
    */
-  public ParsedInput parse(List<String> words) {
+  public ParsedInput parse(List<String> typed) {
+    List<String> words = asHelp(typed);
     int named = longestName(words);
     String name = String.join(" ", words.subList(0, named));
     Command command = commands.getCommandByName(name);
@@ -67,7 +69,34 @@ public final class CommandLine implements CommandParser {
         parsed.addArgument(new CommandArgument(argument++, word));
       }
     }
+    if (argument > 0 && command instanceof AnnotatedCommand known && !known.takesWords()) {
+      throw tooMuch(command, words.get(named));
+    }
     return parsed.build();
+  }
+
+  /** Many are used to ask with --help, before a command or behind it. */
+  private static List<String> asHelp(List<String> words) {
+    if (!words.contains("--help") && !words.contains("-h")) {
+      return words;
+    }
+    List<String> help = new ArrayList<>(List.of("help"));
+    words.stream().filter(w -> !w.startsWith("-")).forEach(help::add);
+    return help;
+  }
+
+  /** Where there are commands with one more word, that word may be misspelt. */
+  private UsageException tooMuch(Command command, String word) {
+    List<String> under =
+        CommandHelp.under(command.getName(), commands).stream().map(Command::getName).toList();
+    return under.isEmpty()
+        ? new UsageException(command.getHelp())
+        : noCommand(command.getName() + " " + word, under);
+  }
+
+  private static UsageException noCommand(String typed, List<String> names) {
+    return new UsageException(
+        "There is no command \"" + Words.shortened(typed) + "\". " + Names.advice(typed, names));
   }
 
   private int longestName(List<String> words) {
@@ -76,10 +105,8 @@ public final class CommandLine implements CommandParser {
         return length;
       }
     }
-    List<String> names = commands.getCommands().stream().map(Command::getName).toList();
-    String typed = words.isEmpty() ? "" : words.get(0);
-    throw new UsageException(
-        "There is no command \"" + Words.shortened(typed) + "\". " + Names.advice(typed, names));
+    List<String> names = CommandHelp.listed(commands).stream().map(Command::getName).toList();
+    throw noCommand(words.isEmpty() ? "" : words.get(0), names);
   }
 
   private static CommandOption option(Command command, String name) {

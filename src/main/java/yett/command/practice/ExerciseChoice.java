@@ -1,0 +1,211 @@
+package yett.command.practice;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import yett.command.common.UsageException;
+import yett.command.common.Words;
+import yett.command.diagnose.PutAside;
+import yett.console.Block;
+import yett.console.Console;
+import yett.console.Input;
+import yett.console.Output;
+import yett.desk.Desk;
+import yett.knowledge.Names;
+import yett.knowledge.Role;
+import yett.practice.Exercise;
+import yett.practice.Exercises;
+import yett.practice.Level;
+import yett.practice.Notebook;
+import yett.practice.Progress;
+import yett.replay.CaseFile;
+import yett.replay.RecordedCase;
+
+/** Which exercise it is to be: what was asked for, what was left, or drawn. */
+final class ExerciseChoice {
+  private final Desk desk;
+  private final Console console;
+  private final Output output;
+
+  ExerciseChoice(Desk desk, Console console, Output output) {
+    this.desk = desk;
+    this.console = console;
+    this.output = output;
+  }
+
+  /** What was asked for on the command line. */
+  record Wanted(List<String> files, String name, String area, String level, Role role, long seed) {}
+
+  /**
+   * Sees that what was asked for can be had; what was not said is empty.
+   *
+   * @throws UsageException if it cannot
+   */
+  Wanted wanted(
+      List<String> files, String name, String area, String level, Role role, String seed) {
+    if (role == Role.CALLER) {
+      throw new UsageException("A caller does not work on a gate. " + PracticeCommands.PRACTICE);
+    }
+    String ofLevel = level.toLowerCase(Locale.ROOT);
+    if (!ofLevel.isEmpty() && !Level.words().contains(ofLevel)) {
+      throw new UsageException(
+          "\""
+              + Words.shortened(ofLevel)
+              + "\" is no level. "
+              + Names.advice(ofLevel, Level.words()));
+    }
+    String ofArea = area.toLowerCase(Locale.ROOT);
+    List<String> areas = new Exercises(desk.trial()).areas();
+    if (!ofArea.isEmpty() && !areas.contains(ofArea)) {
+      throw new UsageException(
+          "There is no area \"" + Words.shortened(ofArea) + "\". " + Names.advice(ofArea, areas));
+    }
+    if (!files.isEmpty() && !(ofArea + ofLevel).isEmpty()) {
+      throw new UsageException(
+          "A test case has its own area and level: leave out --area and --level, or the files.");
+    }
+    return new Wanted(files, name, ofArea, ofLevel, role, seed(seed));
+  }
+
+  private long seed(String typed) {
+    if (typed.isEmpty()) {
+      return desk.clock().instant().toEpochMilli() % 1_000_000;
+    }
+    try {
+      return Long.parseLong(typed.strip());
+    } catch (NumberFormatException e) {
+      throw new UsageException(
+          "\"" + Words.shortened(typed) + "\" is no seed: a whole number, such as 4711.");
+    }
+  }
+
+  private String line(String prompt) {
+    if (console.ask(prompt + "> ") instanceof Input.Line line) {
+      return line.text().strip();
+    }
+    throw new PutAside();
+  }
+
+  private void say(String sentence) {
+    console.show(Block.paragraph(sentence));
+  }
+
+  boolean goesOn(Notebook.Left left) {
+    Notebook.Begun begun = left.begun();
+    if (!begun.ruleBase().equals(desk.trial().base().fingerprint())) {
+      say(
+          "An exercise was left, but the cards have changed since, and with them its gate. Seed "
+              + begun.seed()
+              + " begins a like one.");
+      return false;
+    }
+    say(
+        "An exercise was left with "
+            + left.jottings().size()
+            + " things done in it (seed "
+            + begun.seed()
+            + ").");
+    while (true) {
+      String text = line("Enter to go on with it, new for another").toLowerCase(Locale.ROOT);
+      if (text.isEmpty() || text.equals("new")) {
+        return text.isEmpty();
+      }
+      say("Only Enter, or new.");
+    }
+  }
+
+  Notebook.Begun begun(Wanted wanted, Progress progress) {
+    String fingerprint = desk.trial().base().fingerprint();
+    String role = wanted.role().word();
+    if (wanted.files().isEmpty()) {
+      String area = wanted.area().isEmpty() ? area(progress) : wanted.area();
+      return new Notebook.Begun(fingerprint, "", "", area, wanted.level(), role, wanted.seed());
+    }
+    List<RecordedCase> cases = new ArrayList<>();
+    for (Path path : CaseFile.among(wanted.files().stream().map(Path::of).toList())) {
+      cases.addAll(cases(path));
+    }
+    List<RecordedCase> fit =
+        cases.stream()
+            .filter(Exercises::fits)
+            .filter(c -> wanted.name().isEmpty() || c.name().equals(wanted.name()))
+            .toList();
+    if (fit.isEmpty()) {
+      throw new UsageException(
+          wanted.name().isEmpty()
+              ? "No case to practise on: it needs complaints, a truth, and a person who works on"
+                  + " the gate."
+              : "No case \""
+                  + Words.shortened(wanted.name())
+                  + "\" to practise on. "
+                  + Names.advice(wanted.name(), cases.stream().map(RecordedCase::name).toList()));
+    }
+    RecordedCase one = fit.get((int) Math.floorMod(wanted.seed(), (long) fit.size()));
+    String file = Path.of(one.file()).toAbsolutePath().normalize().toString();
+    return new Notebook.Begun(
+        fingerprint, file, one.name(), "", "", one.person().word(), wanted.seed());
+  }
+
+  /** What is wrong in a file is told; its cases are not used. */
+  private List<RecordedCase> cases(Path path) {
+    CaseFile file = CaseFile.read(path, desk.trial().base());
+    file.problems().forEach(p -> output.tell(p.toString()));
+    return file.cases();
+  }
+
+  /** The area to practise: the weakest is offered first. */
+  private String area(Progress progress) {
+    List<String> areas = new Exercises(desk.trial()).areas();
+    List<String> weak =
+        progress.weak().stream().map(Progress.Area::name).filter(areas::contains).toList();
+    say(
+        (weak.isEmpty() ? "" : "Weak so far: " + String.join(", ", weak) + ". ")
+            + "Areas: "
+            + String.join(", ", areas)
+            + ".");
+    String usual = weak.isEmpty() ? "any" : weak.get(0);
+    while (true) {
+      String text = line("Enter for " + usual + ", an area, or any").toLowerCase(Locale.ROOT);
+      String area = text.isEmpty() ? usual : text;
+      if (area.equals("any")) {
+        return "";
+      }
+      if (areas.contains(area)) {
+        return area;
+      }
+      say("No area \"" + Words.shortened(area) + "\". " + Names.advice(area, areas));
+    }
+  }
+
+  Exercise exercise(Notebook.Begun begun) {
+    Exercises exercises = new Exercises(desk.trial());
+    if (!begun.file().isEmpty()) {
+      return cases(Path.of(begun.file())).stream()
+          .filter(c -> c.name().equals(begun.name()))
+          .findFirst()
+          .flatMap(c -> exercises.of(c, begun.seed()))
+          .orElseThrow(
+              () ->
+                  new UsageException(
+                      "\""
+                          + begun.name()
+                          + "\" is not in "
+                          + begun.file()
+                          + " any more. Begin another: practice --new"));
+    }
+    Optional<String> area = Optional.of(begun.area()).filter(a -> !a.isEmpty());
+    Optional<Level> level = Optional.of(begun.level()).filter(l -> !l.isEmpty()).map(Level::named);
+    try {
+      return exercises.drawn(area, level, Role.named(begun.role()), begun.seed());
+    } catch (IllegalArgumentException e) {
+      throw new UsageException(
+          "There is nothing that a "
+              + begun.role()
+              + " may put right in \""
+              + begun.area()
+              + "\". Take another area, or --as technician.");
+    }
+  }
+}
