@@ -149,6 +149,8 @@ public final class CalculateCommands {
   /** What a calculation needs, and where it comes from. */
   @Command(
       name = {"help", "calculate"},
+      description = "what a calculation needs, and where it comes from",
+      help = "Usage: help calculate NAME",
       completionProvider = Completions.CALCULATIONS)
   public void help(CommandContext context, @Arguments List<String> about) {
     console.show(

@@ -94,7 +94,10 @@ public final class NewCommands {
   }
 
   /** Of a kind, all answers by their names. */
-  @Command(name = {"help", "knowledge", "new"})
+  @Command(
+      name = {"help", "knowledge", "new"},
+      description = "the answers about a new card",
+      help = "Usage: help knowledge new cause|check|repair|case")
   public void help(CommandContext context, @Arguments List<String> about) {
     Optional<NewCard> card =
         about.size() == 1 ? NewFiles.card(about.get(0), desk.base()) : Optional.empty();
