@@ -1,19 +1,34 @@
 @echo off
-rem Starts Yett from wherever this folder stands; see the script yett beside this one.
+rem Starts Yett from wherever this folder stands; see the script yett beside this one. Two things it
+rem cannot do: say that Java is being started, and see whether somebody sits at a terminal.
 setlocal
-set "HERE=%~dp0.."
+rem As elsewhere, what lies in the current folder is not run in place of what is installed.
+set "NoDefaultCurrentDirectoryInExePath=1"
+rem Without the dots: the archive of classes is used only if its path is the one it was made for.
+for %%I in ("%~dp0..") do set "HERE=%%~fI"
+
 set "JAVA=java"
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "JAVA=%JAVA_HOME%\bin\java.exe"
 if exist "%HERE%\runtime\bin\java.exe" set "JAVA=%HERE%\runtime\bin\java.exe"
+if "%JAVA%"=="java" (
+  where /q $PATH:java
+  if errorlevel 1 goto nojava
+)
 
+rem Long work pays for Java's second compiler, an interview does not.
 set "COMPILER=-XX:TieredStopAtLevel=1"
-if /i "%~1"=="replay" set "COMPILER="
-if /i "%~1"=="knowledge" for %%C in (anomalies compare cover review test) do if /i "%~2"=="%%C" set "COMPILER="
+if "%~1"=="replay" set "COMPILER="
+if "%~1"=="knowledge" for %%C in (anomalies compare cover review test) do if "%~2"=="%%C" set "COMPILER="
 
-set "ARCHIVE=-XX:+UseSerialGC"
-if exist "%HERE%\yett.jsa" set "ARCHIVE=-XX:SharedArchiveFile=%HERE%\yett.jsa"
-if exist "%HERE%\yett.aot" set "ARCHIVE=-XX:AOTCache=%HERE%\yett.aot"
+rem Java 17 makes one kind of archive and 24 another; each leaves the other's alone.
+set "ARCHIVE="
+if exist "%HERE%\yett.jsa" set ARCHIVE="-XX:SharedArchiveFile=%HERE%\yett.jsa"
+if exist "%HERE%\yett.aot" set ARCHIVE="-XX:AOTCache=%HERE%\yett.aot"
 
-"%JAVA%" -XX:+IgnoreUnrecognizedVMOptions %COMPILER% -XX:+UseSerialGC "%ARCHIVE%" ^
-  -Xlog:disable "-Dorg.sqlite.lib.path=%HERE%\native" -jar "%HERE%\yett.jar" %*
+"%JAVA%" "-Dorg.sqlite.lib.path=%HERE%\native" -XX:+IgnoreUnrecognizedVMOptions ^
+  -XX:+UseSerialGC -Xlog:disable %ARCHIVE% %COMPILER% -jar "%HERE%\yett.jar" %*
 exit /b %ERRORLEVEL%
+
+:nojava
+echo Yett needs Java 17 or newer. Install it, or set JAVA_HOME to where it is. 1>&2
+exit /b 69

@@ -55,7 +55,7 @@ class ArchitectureTest {
       record       quantity calculation knowledge rules belief plan interview wording dispatch
       figures      calculation knowledge interview
       review       calculation knowledge rules belief interview
-      replay       quantity calculation knowledge rules belief plan interview wording dispatch record
+      replay       files quantity calculation knowledge rules belief plan interview wording dispatch record
       trial        files quantity calculation knowledge rules belief plan interview wording dispatch record replay
       bench        files quantity calculation knowledge rules belief plan interview wording dispatch record replay
       practice     files quantity calculation knowledge rules belief plan interview wording dispatch record replay

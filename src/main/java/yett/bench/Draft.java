@@ -6,8 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import yett.files.BoundedFile;
 import yett.files.WholeFile;
-import yett.knowledge.BoundedText;
 
 /**
  * The answers about a card that is not written yet, so that nothing is lost when somebody stops in
@@ -15,6 +15,9 @@ import yett.knowledge.BoundedText;
  * which they were given.
  */
 public final class Draft {
+  /** Bytes; thousands of lines. */
+  private static final int LARGEST = 1 << 20;
+
   private final Path file;
 
   /**
@@ -33,7 +36,7 @@ public final class Draft {
     Map<String, String> answers = new LinkedHashMap<>();
     try {
       if (Files.isRegularFile(file)) {
-        for (String line : BoundedText.read(file, BoundedText.LARGEST).lines().toList()) {
+        for (String line : BoundedFile.text(file, LARGEST).lines().toList()) {
           String[] parts = line.split("=", 2);
           if (parts.length == 2) {
             answers.put(parts[0], parts[1]);

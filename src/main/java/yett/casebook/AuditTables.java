@@ -12,7 +12,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** Reads cases as they stand, and puts right what can be; the caller holds the transaction. */
 final class AuditTables {
-  private static final JsonMapper JSON = JsonMapper.builder().build();
+  private static final JsonMapper JSON = JsonMapper.shared();
 
   private final JdbcClient client;
   private final CaseTables cases;

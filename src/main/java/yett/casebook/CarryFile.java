@@ -1,5 +1,6 @@
 package yett.casebook;
 
+import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.io.Writer;
@@ -16,6 +17,7 @@ import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.json.JsonMapper;
+import yett.files.BoundedFile;
 import yett.files.WholeFile;
 
 /**
@@ -23,6 +25,12 @@ import yett.files.WholeFile;
  * shared/casebook-line.schema.json.
  */
 public final class CarryFile {
+  /** Bytes of a file: about a hundred thousand cases. */
+  private static final long LARGEST = 1L << 30;
+
+  /** Characters of a case whose every event holds a page; far more than anybody types. */
+  private static final int LONGEST = 32 << 20;
+
   /** In the first format a gate was called by the letters of its name only. */
   static final int FORMAT = 2;
 
@@ -121,7 +129,7 @@ public final class CarryFile {
   public static void read(Path file, Reader reader) {
     int number = 0;
     var format = new Format();
-    try (var lines = new BoundedLines(file)) {
+    try (var lines = BoundedFile.lines(file, LARGEST, LONGEST)) {
       number = 1;
       for (String text = lines.next(); text != null; text = lines.next()) {
         if (!text.isBlank()) {
@@ -131,6 +139,22 @@ public final class CarryFile {
       }
     } catch (NoSuchFileException e) {
       throw new CasebookException(file + ": there is no such file.", e);
+    } catch (FileNotFoundException e) {
+      throw new CasebookException(
+          file
+              + ": this is a directory, a device or a pipe. Cases are taken in from a file: write"
+              + " them to one first.",
+          e);
+    } catch (BoundedFile.TooLarge e) {
+      throw new CasebookException(
+          file
+              + ": this file is larger than any that is taken in (1 GiB). Have the cases written to"
+              + " several files.",
+          e);
+    } catch (BoundedFile.LineTooLong e) {
+      throw new CasebookException(
+          file + ", line " + number + ": this line is longer than any that cases export writes.",
+          e);
     } catch (CharacterCodingException e) {
       throw new CasebookException(file + ": this is not a file of cases (not UTF-8).", e);
     } catch (IOException e) {

@@ -15,6 +15,8 @@ import java.util.function.BiConsumer;
 import java.util.function.Function;
 import org.flywaydb.core.api.FlywayException;
 import org.springframework.dao.DataAccessException;
+import org.sqlite.util.LibraryLoaderUtil;
+import yett.files.NativeLibrary;
 import yett.files.OwnFiles;
 
 /**
@@ -44,6 +46,16 @@ public final class Casebook implements AutoCloseable {
     this.where = where;
     this.address = address;
     this.session = session;
+  }
+
+  /**
+   * The native part of the embedded database's driver; to be shared before a casebook is opened.
+   */
+  public static NativeLibrary nativeLibrary() {
+    return new NativeLibrary(
+        "org.sqlite.lib.path",
+        LibraryLoaderUtil.getNativeLibResourcePath(),
+        LibraryLoaderUtil.getNativeLibName());
   }
 
   /** Opens the casebook in a file, and makes the directory, the file and its tables if need be. */
@@ -122,17 +134,6 @@ public final class Casebook implements AutoCloseable {
    */
   public List<StoredEvent> append(CaseId id, long expectedSeq, NewEvent... events) {
     return write(s -> s.cases().append(id, expectedSeq, List.of(events)));
-  }
-
-  /** As {@link #append(CaseId, long, NewEvent...)}, and changes the summary in the same breath. */
-  public List<StoredEvent> append(
-      CaseId id, long expectedSeq, Summary summary, List<NewEvent> events) {
-    return write(
-        s -> {
-          var stored = s.cases().append(id, expectedSeq, events);
-          s.cases().summarise(id, expectedSeq + events.size(), summary);
-          return stored;
-        });
   }
 
   /**

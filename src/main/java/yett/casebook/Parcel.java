@@ -22,7 +22,7 @@ import yett.files.OwnFiles;
  * when the power went, nothing was promised yet; it is passed over.
  */
 public final class Parcel {
-  private static final JsonMapper JSON = JsonMapper.builder().build();
+  private static final JsonMapper JSON = JsonMapper.shared();
 
   private final Path file;
   private final CaseId caseId;

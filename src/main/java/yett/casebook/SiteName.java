@@ -11,7 +11,7 @@ import tools.jackson.databind.json.JsonMapper;
  * of a name without signs and capitals, so that "North+South" and "North/South" were one gate.
  */
 public final class SiteName {
-  private static final JsonMapper JSON = JsonMapper.builder().build();
+  private static final JsonMapper JSON = JsonMapper.shared();
   private static final String OPENED = "opened";
 
   private SiteName() {}

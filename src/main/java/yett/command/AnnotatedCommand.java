@@ -18,6 +18,8 @@ import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Option;
 import org.springframework.shell.core.command.completion.CompletionProvider;
 import org.springframework.shell.core.command.exit.ExitStatusExceptionMapper;
+import yett.command.common.JsonErrors;
+import yett.command.common.UsageException;
 
 /**
  * A command that is a method with Spring Shell's annotations. Spring Shell's own reader of them
@@ -99,6 +101,15 @@ final class AnnotatedCommand implements Command {
     return Arrays.stream(method.getParameters())
         .anyMatch(
             p -> p.isAnnotationPresent(Arguments.class) || p.isAnnotationPresent(Argument.class));
+  }
+
+  /** Tells other programs what is wrong with a command line; false if it is told to people only. */
+  boolean tells(UsageException wrong) {
+    if (subject.get() instanceof JsonErrors json) {
+      json.tell(wrong);
+      return true;
+    }
+    return false;
   }
 
   @Override

@@ -2,6 +2,7 @@ package yett.command;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.springframework.shell.core.command.Command;
@@ -30,6 +31,11 @@ public final class CommandLine implements CommandParser {
 
   @Override
   public ParsedInput parse(String line) {
+    return parse(words(line));
+  }
+
+  /** The words of a line; one in quotes keeps its blanks. */
+  static List<String> words(String line) {
     List<String> words = new ArrayList<>();
     Matcher matcher = WORD.matcher(line);
     while (matcher.find()) {
@@ -38,7 +44,7 @@ public final class CommandLine implements CommandParser {
               ? matcher.group(2)
               : matcher.group(1).replaceAll("\\\\(.)", "$1"));
     }
-    return parse(words);
+    return words;
   }
 
   /**
@@ -46,7 +52,7 @@ public final class CommandLine implements CommandParser {
    */
   public ParsedInput parse(List<String> typed) {
     List<String> words = asHelp(typed);
-    int named = longestName(words);
+    int named = longestName(words).orElseThrow(() -> noCommand(words));
     String name = String.join(" ", words.subList(0, named));
     Command command = commands.getCommandByName(name);
     ParsedInput.Builder parsed = ParsedInput.builder().commandName(name);
@@ -99,14 +105,25 @@ public final class CommandLine implements CommandParser {
         "There is no command \"" + Words.shortened(typed) + "\". " + Names.advice(typed, names));
   }
 
-  private int longestName(List<String> words) {
+  /** The command that these words begin with, if there is one. */
+  Optional<Command> command(List<String> words) {
+    return longestName(words)
+        .map(named -> commands.getCommandByName(String.join(" ", words.subList(0, named))));
+  }
+
+  /** How many of the words make the name of a command. */
+  private Optional<Integer> longestName(List<String> words) {
     for (int length = Math.min(3, words.size()); length > 0; length--) {
       if (commands.getCommandByName(String.join(" ", words.subList(0, length))) != null) {
-        return length;
+        return Optional.of(length);
       }
     }
+    return Optional.empty();
+  }
+
+  private UsageException noCommand(List<String> words) {
     List<String> names = CommandHelp.listed(commands).stream().map(Command::getName).toList();
-    throw noCommand(words.isEmpty() ? "" : words.get(0), names);
+    return noCommand(words.isEmpty() ? "" : words.get(0), names);
   }
 
   private static CommandOption option(Command command, String name) {

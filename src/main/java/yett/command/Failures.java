@@ -2,6 +2,9 @@ package yett.command;
 
 import java.io.UncheckedIOException;
 import java.lang.reflect.InvocationTargetException;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.shell.core.command.Command;
 import org.springframework.shell.core.command.CommandExecutionException;
 import org.springframework.shell.core.command.ExitStatus;
 import org.springframework.shell.core.command.exit.ExitStatusExceptionMapper;
@@ -34,6 +37,20 @@ final class Failures implements ExitStatusExceptionMapper {
   public ExitStatus apply(Exception failure) {
     last = failed(failure);
     return last;
+  }
+
+  /**
+   * A command line that could not be read.
+   *
+   * @param command which it seems to be for
+   */
+  void refused(UsageException wrong, List<String> words, Optional<Command> command) {
+    boolean json = words.contains("--json");
+    if (json && command.orElse(null) instanceof AnnotatedCommand known && known.tells(wrong)) {
+      last = Sysexits.USAGE;
+    } else {
+      apply(wrong);
+    }
   }
 
   /** A command begins: nothing has failed. */

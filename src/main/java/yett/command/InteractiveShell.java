@@ -3,6 +3,7 @@ package yett.command;
 import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.springframework.shell.core.InputProvider;
@@ -75,10 +76,11 @@ final class InteractiveShell extends InteractiveShellRunner {
 
   private static ParsedInput parsed(String line, CommandLine commandLine, Failures failures) {
     failures.clear();
+    List<String> words = CommandLine.words(line);
     try {
-      return commandLine.parse(line);
+      return commandLine.parse(words);
     } catch (UsageException e) {
-      failures.apply(e);
+      failures.refused(e, words, commandLine.command(words));
       throw e;
     }
   }

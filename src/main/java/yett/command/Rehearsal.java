@@ -9,7 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
-import yett.casebook.NativeDriver;
+import yett.casebook.Casebook;
 import yett.console.Consoles;
 
 /**
@@ -28,7 +28,7 @@ public final class Rehearsal {
    * @param arguments a folder for the native library, which every start would unpack otherwise
    */
   public static void main(String[] arguments) throws IOException {
-    NativeDriver.unpack(Path.of(arguments[0]));
+    Casebook.nativeLibrary().unpack(Path.of(arguments[0]));
     Path home = Files.createTempDirectory("yett-rehearsal");
     Map<String, String> environment = new HashMap<>(System.getenv());
     environment.keySet().removeIf(name -> name.startsWith("YETT_"));

@@ -71,13 +71,19 @@ public final class Shell {
   }
 
   private void execute(List<String> words) {
+    ParsedInput parsed;
     try {
-      ParsedInput parsed = commandLine.parse(place.choose(words));
+      parsed = commandLine.parse(place.choose(words));
+    } catch (UsageException e) {
+      failures.refused(e, words, commandLine.command(words));
+      return;
+    }
+    try {
       new CommandExecutor(commands)
           .execute(
               new CommandContext(
                   parsed, commands, InteractiveShell.noWriter(), new InputReader() {}));
-    } catch (UsageException | CommandExecutionException e) {
+    } catch (CommandExecutionException e) {
       failures.apply(e);
     }
   }

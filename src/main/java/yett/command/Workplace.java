@@ -8,7 +8,6 @@ import yett.casebook.DataDirectory;
 import yett.command.common.Mistakes;
 import yett.console.Console;
 import yett.console.Consoles;
-import yett.console.NativeTerminal;
 import yett.console.Output;
 import yett.desk.Desk;
 import yett.desk.RuleBaseChoice;
@@ -34,7 +33,7 @@ final class Workplace implements AutoCloseable {
   public synchronized Console console() {
     if (console == null) {
       if (Consoles.atTerminal()) {
-        NativeTerminal.share(directory.cache());
+        Consoles.nativeLibrary().share(directory.cache());
       }
       console = Consoles.choose(environment);
     }

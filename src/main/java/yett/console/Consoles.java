@@ -9,18 +9,28 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jline.nativ.OSInfo;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
 import org.jline.terminal.TerminalBuilder.SystemOutput;
 import org.jline.terminal.impl.ExternalTerminal;
 import org.jline.terminal.spi.SystemStream;
 import org.jline.terminal.spi.TerminalExt;
+import yett.files.NativeLibrary;
 
 /** Chooses the console that suits where the program runs. */
 public final class Consoles {
   private static final String ANY_TYPE_BUT_DUMB = "ansi";
 
   private Consoles() {}
+
+  /** The native part of the terminal library; to be shared before a console is chosen. */
+  public static NativeLibrary nativeLibrary() {
+    return new NativeLibrary(
+        "library.jline.path",
+        "/org/jline/nativ/" + OSInfo.getNativeLibFolderPathForCurrentOS(),
+        System.mapLibraryName("jlinenative"));
+  }
 
   /**
    * A console on the standard streams: with line editing if a person sits at a terminal that is not

@@ -11,13 +11,13 @@ import yett.casebook.CaseId;
 import yett.casebook.Casebook;
 import yett.casebook.CasebookException;
 import yett.casebook.DataDirectory;
-import yett.casebook.NativeDriver;
 import yett.casebook.Outbox;
 import yett.casebook.Parcel;
 import yett.files.OwnFiles;
 import yett.interview.Expertise;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
+import yett.knowledge.ShippedKnowledge;
 
 /**
  * Where cases are worked on: the casebook, the rule base and what is kept beside them. Each is
@@ -75,7 +75,7 @@ public final class Desk implements AutoCloseable {
 
   public synchronized Casebook casebook() {
     if (casebook == null) {
-      NativeDriver.share(directory.cache());
+      Casebook.nativeLibrary().share(directory.cache());
       boolean mayWait = shared().isPresent();
       casebook = shared().map(Casebook::open).orElseGet(() -> openOwn());
       if (mayWait) {
@@ -96,7 +96,7 @@ public final class Desk implements AutoCloseable {
   public RuleBase base() {
     synchronized (knowing) {
       if (base == null) {
-        base = RuleBase.read(choice.source());
+        base = choice.shipped() ? ShippedKnowledge.ruleBase() : RuleBase.read(choice.source());
       }
       return base;
     }
@@ -178,6 +178,11 @@ public final class Desk implements AutoCloseable {
   }
 
   public OpenCase open(CaseId id, Role role) {
+    return open(id, Optional.of(role));
+  }
+
+  /** A case on the table; if nobody is named, for who answered last. */
+  public OpenCase open(CaseId id, Optional<Role> role) {
     Casebook casebook = casebook();
     return new OpenCase(
         casebook, id, expertise().newInterview(), role, clock, outbox(casebook).newParcel(id));

@@ -16,7 +16,7 @@ import yett.knowledge.SiteQuestion;
 
 /** What is known of a gate from one case to the next: only what somebody said of it. */
 public final class GateMemory {
-  private static final JsonMapper JSON = JsonMapper.builder().build();
+  private static final JsonMapper JSON = JsonMapper.shared();
 
   private final Casebook casebook;
   private final Clock clock;

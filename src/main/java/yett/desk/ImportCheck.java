@@ -12,6 +12,7 @@ import yett.casebook.NewEvent;
 import yett.casebook.SiteRecord;
 import yett.casebook.StoredEvent;
 import yett.interview.Entry;
+import yett.interview.Event;
 import yett.interview.Sense;
 import yett.interview.SiteFacts;
 import yett.knowledge.RuleBase;
@@ -58,18 +59,19 @@ public final class ImportCheck {
                   return new StoredEvent(i + 1L, e.at(), e.by(), e.type(), e.body());
                 })
             .toList();
-    return unreadable(stored).or(() -> doubtful(carried, stored));
+    List<Entry> entries = StoredEntries.readable(stored);
+    return unreadable(entries).or(() -> doubtful(carried, stored, entries));
   }
 
-  private static Optional<String> unreadable(List<StoredEvent> stored) {
-    return stored.stream()
-        .filter(e -> !StoredEntries.unreadable(e).isEmpty())
-        .map(e -> "event " + e.seq() + StoredEntries.unreadable(e))
+  private static Optional<String> unreadable(List<Entry> entries) {
+    return entries.stream()
+        .filter(e -> e.event() instanceof Event.Unread)
+        .map(e -> "event " + e.number() + StoredEntries.unreadable(e))
         .findFirst();
   }
 
-  private Optional<String> doubtful(CarriedCase carried, List<StoredEvent> stored) {
-    List<Entry> entries = StoredEntries.whole(stored);
+  private Optional<String> doubtful(
+      CarriedCase carried, List<StoredEvent> stored, List<Entry> entries) {
     for (int i = 0; i < stored.size(); i++) {
       String type = OpenCase.type(entries.get(i).event());
       if (!List.of(type, type + FORGOTTEN).contains(stored.get(i).type())) {

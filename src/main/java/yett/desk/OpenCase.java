@@ -51,15 +51,23 @@ public final class OpenCase implements AutoCloseable {
   /** What this case had told of its gate when that was kept last. */
   private Told told;
 
+  /**
+   * @param role who answers; who answered last if nobody is named
+   */
   public OpenCase(
-      Casebook casebook, CaseId id, Interview interview, Role role, Clock clock, Parcel parcel) {
+      Casebook casebook,
+      CaseId id,
+      Interview interview,
+      Optional<Role> role,
+      Clock clock,
+      Parcel parcel) {
     this.casebook = casebook;
     this.id = id;
     this.interview = interview;
-    this.role = role;
     this.clock = clock;
     this.parcel = parcel;
     holdStored(entries(casebook.events(id)));
+    this.role = role.orElseGet(this::last);
     think();
     told = Told.of(moment.state());
   }
@@ -69,8 +77,21 @@ public final class OpenCase implements AutoCloseable {
     return StoredEntries.readable(stored);
   }
 
+  private Role last() {
+    return entries.stream()
+        .filter(e -> !(e.event() instanceof Event.Unread))
+        .map(Entry::by)
+        .reduce((a, b) -> b)
+        .orElse(Role.TECHNICIAN);
+  }
+
   public CaseId id() {
     return id;
+  }
+
+  /** Who answers. */
+  public Role role() {
+    return role;
   }
 
   public Moment moment() {

@@ -12,7 +12,6 @@ import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
 import yett.knowledge.ShippedKnowledge;
 import yett.rules.RuleCache;
-import yett.rules.RuleEngine;
 import yett.rules.TrustedRules;
 
 /** Opens rule bases, of the program or of a folder; rules run only if they are trusted. */
@@ -77,12 +76,10 @@ public final class RuleBases {
 
   /** The rule base that came with the program, whose rules are its own. */
   public Expertise ready(RuleBase base) {
-    RuleCache cache =
-        new RuleCache(directory.cache().resolve("rules"), directory.settings().resolve(KEY));
-    if (RuleEngine.needsCompiling(base, cache)) {
-      consent.waits();
-    }
-    return Expertise.of(base, cache);
+    return Expertise.of(
+        base,
+        new RuleCache(
+            directory.cache().resolve("rules"), directory.settings().resolve(KEY), consent::waits));
   }
 
   /** Rules that were not allowed before need a person who allows them. */

@@ -19,41 +19,38 @@ public final class StoredEntries {
 
   /** Whoever is unknown to this version of the program counts as one with the fewest rights. */
   public static Entry entry(StoredEvent e) {
-    return read(e)
-        .orElseGet(
-            () ->
-                new Entry(
-                    e.seq(),
-                    e.at(),
-                    by(e.by()).orElse(Role.CALLER),
-                    new Event.Unread(e.type(), e.body())));
+    Optional<Role> by = by(e.by());
+    Event event =
+        by.flatMap(known -> event(e.body())).orElseGet(() -> new Event.Unread(e.type(), e.body()));
+    return new Entry(e.seq(), e.at(), by.orElse(Role.CALLER), event);
   }
 
   /**
    * @throws IllegalArgumentException if one cannot be read
    */
   public static List<Entry> whole(List<StoredEvent> stored) {
-    return stored.stream()
-        .map(
-            e ->
-                read(e)
-                    .orElseThrow(
-                        () -> new IllegalArgumentException("event " + e.seq() + unreadable(e))))
-        .toList();
-  }
-
-  /** Why an event cannot be read; empty if it can. */
-  public static String unreadable(StoredEvent stored) {
-    if (by(stored.by()).isEmpty()) {
-      return " is by nobody who can answer";
+    List<Entry> entries = readable(stored);
+    for (Entry entry : entries) {
+      if (entry.event() instanceof Event.Unread) {
+        throw new IllegalArgumentException("event " + entry.number() + unreadable(entry));
+      }
     }
-    return read(stored).isPresent() ? "" : " is nothing that this version of the program knows";
+    return entries;
   }
 
-  private static Optional<Entry> read(StoredEvent e) {
+  /** Why an event could not be read; empty if it could. */
+  public static String unreadable(Entry entry) {
+    if (entry.event() instanceof Event.Unread unread) {
+      return event(unread.text()).isPresent()
+          ? " is by nobody who can answer"
+          : " is nothing that this version of the program knows";
+    }
+    return "";
+  }
+
+  private static Optional<Event> event(String body) {
     try {
-      Event event = EventText.read(e.body());
-      return by(e.by()).map(role -> new Entry(e.seq(), e.at(), role, event));
+      return Optional.of(EventText.read(body));
     } catch (IllegalArgumentException another) {
       return Optional.empty();
     }

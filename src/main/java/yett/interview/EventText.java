@@ -5,7 +5,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** Events as JSON, the form in which they are stored. */
 public final class EventText {
-  private static final JsonMapper JSON = JsonMapper.builder().build();
+  private static final JsonMapper JSON = JsonMapper.shared();
 
   private static final String OTHER_VERSION =
       "an event of this case was written by another version of the program";

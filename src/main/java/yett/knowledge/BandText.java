@@ -51,19 +51,27 @@ final class BandText {
 
   /** Whether every reading falls in exactly one band. */
   static boolean coverAll(List<Check.Outcome> outcomes) {
-    Map<Limit, Integer> ends = new HashMap<>();
+    Map<String, Integer> ends = new HashMap<>();
+    ends.put(words(Band.Unbounded.BELOW), -1);
+    ends.put(words(Band.Unbounded.ABOVE), 1);
     for (Check.Outcome outcome : outcomes) {
       if (outcome.band().isEmpty()) {
         return true; // told already as a band that cannot be read
       }
-      ends.merge(outcome.band().get().low(), 1, Integer::sum);
-      ends.merge(outcome.band().get().high(), -1, Integer::sum);
+      ends.merge(words(outcome.band().get().low()), 1, Integer::sum);
+      ends.merge(words(outcome.band().get().high()), -1, Integer::sum);
     }
-    return ends.entrySet().stream()
-        .allMatch(
-            e ->
-                e.getKey() == Band.Unbounded.BELOW
-                    ? e.getValue() == 1
-                    : e.getKey() == Band.Unbounded.ABOVE ? e.getValue() == -1 : e.getValue() == 0);
+    return ends.values().stream().allMatch(left -> left == 0);
+  }
+
+  /** The same for limits that are the same. */
+  private static String words(Limit limit) {
+    if (limit instanceof Band.Fixed fixed) {
+      return Double.toString(fixed.value());
+    }
+    if (limit instanceof Band.Expected expected) {
+      return expected.factor() + (expected.high() ? " x high" : " x low");
+    }
+    return ((Band.Unbounded) limit).name();
   }
 }

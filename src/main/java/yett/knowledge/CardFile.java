@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -46,17 +47,17 @@ public final class CardFile {
   /** Where the parts of a file's documents stand, worked out only when somebody asks. */
   private static final class Places {
     private final String file;
-    private final String text;
+    private final Supplier<String> text;
     private volatile List<Map<String, TokenStreamLocation>> all;
 
-    Places(String file, String text) {
+    Places(String file, Supplier<String> text) {
       this.file = file;
       this.text = text;
     }
 
     Map<String, TokenStreamLocation> of(int document) {
       if (all == null) {
-        all = places(mapper(file), text);
+        all = places(mapper(file), text.get());
       }
       return document < all.size() ? all.get(document) : Map.of();
     }
@@ -124,7 +125,7 @@ public final class CardFile {
   /** Reads all documents; what cannot be parsed is added to the problems. */
   public static List<Document> read(String file, String text, List<Problem> problems) {
     if (!isJson(file)) {
-      Optional<Problem> excess = BoundedText.excess(file, text);
+      Optional<Problem> excess = LineBounds.excess(file, text);
       if (excess.isPresent()) {
         problems.add(excess.get());
         return List.of();
@@ -132,7 +133,7 @@ public final class CardFile {
     }
     ObjectMapper mapper = mapper(file);
     List<Document> documents = new ArrayList<>();
-    Places places = new Places(file, text);
+    Places places = new Places(file, () -> text);
     try {
       try (var parser = mapper.createParser(text)) {
         for (int i = 0; parser.nextToken() != null; i++) {
@@ -174,8 +175,8 @@ public final class CardFile {
     return trees;
   }
 
-  /** The documents that these trees were. */
-  static List<Document> documents(String file, String text, JsonNode trees) {
+  /** The documents of a text that these trees were. */
+  static List<Document> documents(String file, Supplier<String> text, JsonNode trees) {
     List<Document> documents = new ArrayList<>();
     Places places = new Places(file, text);
     for (int i = 0; i < trees.size(); i++) {

@@ -104,7 +104,37 @@ final class CrossCheck {
     return cause == null ? List.of() : cause.bringsAbout().keySet();
   }
 
+  /** A danger is asked first of all; what it tells must not be heard without consequence. */
+  private void danger(Check check) {
+    Set<String> dangers = new LinkedHashSet<>();
+    check.outcomes().stream().skip(1).forEach(o -> dangers.add(o.id()));
+    List<Set<String>> stops =
+        RuleText.of(base.rules().values()).stream()
+            .filter(RuleText::endsTheWork)
+            .map(RuleText::conditions)
+            .filter(names -> names.contains(check.id()))
+            .toList();
+    for (String danger : dangers) {
+      boolean stopped =
+          stops.stream()
+              .anyMatch(
+                  names -> names.contains(danger) || names.stream().noneMatch(dangers::contains));
+      if (!stopped) {
+        problem(
+            "check",
+            check.id(),
+            "danger",
+            "no-stop-rule",
+            "no rule stops the work when \"" + check.id() + "\" is \"" + danger + "\"",
+            "Write a rule (.drl) that concludes StopNow from it, or leave out \"danger\".");
+      }
+    }
+  }
+
   private void check(Check check) {
+    if (check.danger() && !base.rules().isEmpty()) { // cards may be written before any rule
+      danger(check);
+    }
     String kind = check.kind().name().toLowerCase(java.util.Locale.ROOT);
     known(kind, check.id(), "likelihood", check.likelihood().keySet(), base.causes().keySet());
     known(kind, check.id(), "needs", check.needs(), base.setUps().keySet());

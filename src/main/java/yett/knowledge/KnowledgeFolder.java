@@ -19,8 +19,8 @@ import java.util.stream.Stream;
  * and no more than can be held.
  */
 public final class KnowledgeFolder {
-  /** Bytes of a file. */
-  static final int LARGEST = BoundedText.LARGEST;
+  /** Bytes of a file; the largest that ships has a fiftieth of it. */
+  static final int LARGEST = 1 << 20;
 
   static final int MOST_FILES = 5_000;
 
@@ -160,7 +160,7 @@ public final class KnowledgeFolder {
       String text =
           KnowledgeSource.charset(name).newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
       boolean lines = name.endsWith(".drl") || name.endsWith(".csv");
-      Optional<Problem> excess = lines ? BoundedText.excess(name, text) : Optional.empty();
+      Optional<Problem> excess = lines ? LineBounds.excess(name, text) : Optional.empty();
       if (excess.isPresent()) {
         content.refused().put(name, excess.get());
       } else {

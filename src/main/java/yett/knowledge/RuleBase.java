@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
@@ -19,7 +20,8 @@ import java.util.stream.Stream;
  * @param rules rule files (DRL) by path
  * @param tables decision tables by path: text, or the bytes of a workbook one a character
  * @param addOns what is laid over the cards of the rule base itself
- * @param safeguards what keeps people from harm, add-ons included
+ * @param kept gives what keeps people from harm, add-ons included; it is asked for only where two
+ *     rule bases are held against each other
  */
 public record RuleBase(
     String fingerprint,
@@ -36,7 +38,7 @@ public record RuleBase(
     SortedMap<String, String> rules,
     SortedMap<String, String> tables,
     List<AddOn> addOns,
-    Safeguards safeguards) {
+    Supplier<Safeguards> kept) {
 
   /** Whether a cause brings about another one at some gate. */
   @FunctionalInterface
@@ -116,7 +118,7 @@ public record RuleBase(
         otherRules,
         otherTables,
         otherAddOns,
-        safeguards);
+        kept);
   }
 
   /**
@@ -126,6 +128,11 @@ public record RuleBase(
    */
   public static RuleBase read(KnowledgeSource source) {
     return new RuleBaseReader(source.files()).read();
+  }
+
+  /** What keeps people from harm, add-ons included. */
+  public Safeguards safeguards() {
+    return kept.get();
   }
 
   /** Whether an add-on has switched off a card of this id. */

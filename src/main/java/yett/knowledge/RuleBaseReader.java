@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.BiFunction;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** Turns the files of a rule base into cards, collecting every problem on the way. */
@@ -117,38 +118,73 @@ final class RuleBaseReader {
     documents.forEach(document -> PlainText.check(document, problems));
     Layers layers = new Layers(KINDS, rules.values(), tables.values(), problems);
     List<CardFile.Document> cards = layers.apply(documents);
-    cards.stream().takeWhile(c -> problems.size() <= MOST_PROBLEMS).forEach(this::card);
-    new CauseRows(causes, checks, histories, repairs, places).place();
-    Planning planning =
-        plannings.isEmpty()
-            ? new Planning("none", 1, 1, 240, 180, Map.of())
-            : plannings.values().iterator().next();
     SortedMap<String, String> placeless = new TreeMap<>();
     files.forEach((name, text) -> placeless.put(Layers.placeless(name, documents), text));
+    Safeguards safeguards = layers.protection().of(cards);
     RuleBase base =
-        new RuleBase(
+        ruleBase(
             fingerprint(placeless),
-            Collections.unmodifiableMap(causes),
-            Collections.unmodifiableMap(checks),
-            Collections.unmodifiableMap(histories),
-            Collections.unmodifiableMap(repairs),
-            Collections.unmodifiableMap(setUps),
-            Collections.unmodifiableMap(cautions),
-            Collections.unmodifiableMap(stops),
-            Collections.unmodifiableMap(siteQuestions),
-            planning,
-            telephone.read(),
-            Collections.unmodifiableSortedMap(rules),
-            Collections.unmodifiableSortedMap(tables),
+            cards,
+            rules,
+            tables,
             layers.addOns(
                 Stream.concat(rules.keySet().stream(), tables.keySet().stream()).toList()),
-            layers.protection().of(cards));
+            () -> safeguards);
     if (problems.size() <= MOST_PROBLEMS) {
       new CrossCheck(base, places, problems).run();
       new AddedRepairs(base, places).check();
     }
     Consequences.remove(problems, unreadable);
     return base;
+  }
+
+  /**
+   * The rule base of cards in which the build found nothing wrong: here they only become a rule
+   * base.
+   */
+  static RuleBase checked(
+      String fingerprint,
+      List<CardFile.Document> cards,
+      SortedMap<String, String> rules,
+      SortedMap<String, String> tables,
+      Supplier<Safeguards> safeguards) {
+    RuleBaseReader reader = new RuleBaseReader(Collections.emptySortedMap());
+    RuleBase base = reader.ruleBase(fingerprint, cards, rules, tables, List.of(), safeguards);
+    if (!reader.problems.isEmpty()) {
+      throw new KnowledgeException(reader.problems);
+    }
+    return base;
+  }
+
+  private RuleBase ruleBase(
+      String fingerprint,
+      List<CardFile.Document> cards,
+      SortedMap<String, String> rules,
+      SortedMap<String, String> tables,
+      List<AddOn> addOns,
+      Supplier<Safeguards> safeguards) {
+    cards.stream().takeWhile(c -> problems.size() <= MOST_PROBLEMS).forEach(this::card);
+    new CauseRows(causes, checks, histories, repairs, places).place();
+    Planning planning =
+        plannings.isEmpty()
+            ? new Planning("none", 1, 1, 240, 180, Map.of())
+            : plannings.values().iterator().next();
+    return new RuleBase(
+        fingerprint,
+        Collections.unmodifiableMap(causes),
+        Collections.unmodifiableMap(checks),
+        Collections.unmodifiableMap(histories),
+        Collections.unmodifiableMap(repairs),
+        Collections.unmodifiableMap(setUps),
+        Collections.unmodifiableMap(cautions),
+        Collections.unmodifiableMap(stops),
+        Collections.unmodifiableMap(siteQuestions),
+        planning,
+        telephone.read(),
+        Collections.unmodifiableSortedMap(rules),
+        Collections.unmodifiableSortedMap(tables),
+        addOns,
+        safeguards);
   }
 
   /** Whether a file of this name holds cards. */

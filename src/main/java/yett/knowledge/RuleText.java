@@ -30,6 +30,7 @@ record RuleText(String name, String when, String then) {
   private static final Pattern HARMLESS =
       Pattern.compile("\\binsertLogical\\(\\s*new (Expectation|Odds|Remark)\\(");
   private static final Pattern EXPECTS = Pattern.compile("\\bnew Expectation\\(\\s*\"([^\"]*)\"");
+  private static final Pattern ENDS = Pattern.compile("\\bStopNow\\(");
   private static final Pattern STOPS = Pattern.compile("\\b(StopNow|Unavailable)\\(");
 
   /**
@@ -55,6 +56,11 @@ record RuleText(String name, String when, String then) {
   /** Whether it stops the work or forbids a step. */
   boolean stops() {
     return STOPS.matcher(then).find();
+  }
+
+  /** Whether it ends the interview in favour of people's safety. */
+  boolean endsTheWork() {
+    return ENDS.matcher(then).find();
   }
 
   /** The cards and words that its conditions speak of. */

@@ -6,60 +6,100 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * The files of the program's own rule base in one file that is quick to read, made when the program
- * is built: each with its text and, if it holds cards, with what the parser of YAML made of it. A
- * file anywhere else with the same name and the same text is the same file.
+ * The program's own rule base, made quick to read when the program is built: its cards as the
+ * parser of YAML reads them, with a sign that nothing is wrong with them, and apart from them its
+ * texts, which few starts need. A file anywhere else with the same name and the same text is the
+ * same file.
  */
 public final class ShippedKnowledge {
-  private static final JsonMapper JSON = JsonMapper.builder().build();
-  private static final String NAME = "prepared-knowledge.json";
-  private static final String TEXT = "text";
+  private static final JsonMapper JSON = JsonMapper.shared();
+  private static final String PREPARED = "prepared-knowledge.json";
+  private static final String TEXTS = "knowledge-texts.json";
+
+  /** There only if the build read the whole rule base and found nothing wrong with it. */
+  private static final String FINGERPRINT = "fingerprint";
+
+  /** Trees by the path of their file. */
   private static final String CARDS = "cards";
+
+  private static final String RULES = "rules";
+  private static final String TABLES = "tables";
 
   private ShippedKnowledge() {}
 
+  /** Read when it is first needed. */
+  private static final class Prepared {
+    static final JsonNode ALL = ShippedKnowledge.read(PREPARED);
+  }
+
   /** Read when they are first needed. */
-  private static final class Kept {
-    static final Map<String, JsonNode> FILES = read();
+  private static final class Texts {
+    static final SortedMap<String, String> ALL =
+        Collections.unmodifiableSortedMap(strings(ShippedKnowledge.read(TEXTS)));
   }
 
   /** The texts by their path in the rule base. */
   public static SortedMap<String, String> texts() {
-    return Kept.FILES.entrySet().stream()
-        .collect(
-            Collectors.toMap(
-                Map.Entry::getKey,
-                e -> e.getValue().get(TEXT).stringValue(),
-                (a, b) -> a,
-                TreeMap::new));
+    return Texts.ALL;
+  }
+
+  /**
+   * The rule base, as {@link RuleBase#read} makes it of the texts, without the checks that the
+   * build has made.
+   */
+  public static RuleBase ruleBase() {
+    JsonNode all = Prepared.ALL;
+    if (!all.has(FINGERPRINT)) {
+      return whole();
+    }
+    List<CardFile.Document> cards = new ArrayList<>();
+    for (Map.Entry<String, JsonNode> file : all.get(CARDS).properties()) {
+      String name = file.getKey();
+      cards.addAll(CardFile.documents(name, () -> texts().get(name), file.getValue()));
+    }
+    return RuleBaseReader.checked(
+        all.get(FINGERPRINT).stringValue(),
+        cards,
+        strings(all.get(RULES)),
+        strings(all.get(TABLES)),
+        () -> whole().safeguards());
+  }
+
+  /** The rule base read from its texts, with every check. */
+  private static RuleBase whole() {
+    return RuleBase.read(ShippedKnowledge::texts);
   }
 
   /** The cards of a file, if it is one of these, unchanged. */
   static Optional<List<CardFile.Document>> cards(String name, String text) {
-    return Optional.ofNullable(Kept.FILES.get(name))
-        .filter(file -> file.has(CARDS) && file.get(TEXT).stringValue().equals(text))
-        .map(file -> CardFile.documents(name, text, file.get(CARDS)));
+    JsonNode trees = Prepared.ALL.path(CARDS).path(name);
+    return trees.isMissingNode() || !text.equals(texts().get(name))
+        ? Optional.empty()
+        : Optional.of(CardFile.documents(name, () -> text, trees));
   }
 
-  private static Map<String, JsonNode> read() {
-    try (InputStream in = ShippedKnowledge.class.getResourceAsStream("/" + NAME)) {
+  private static SortedMap<String, String> strings(JsonNode texts) {
+    SortedMap<String, String> strings = new TreeMap<>();
+    texts.properties().forEach(e -> strings.put(e.getKey(), e.getValue().stringValue()));
+    return strings;
+  }
+
+  private static JsonNode read(String name) {
+    try (InputStream in = ShippedKnowledge.class.getResourceAsStream("/" + name)) {
       // While the program is being built there is none yet.
-      return in == null
-          ? Map.of()
-          : JSON.readTree(in).properties().stream()
-              .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Map.Entry::getValue));
+      return in == null ? JSON.createObjectNode() : JSON.readTree(in);
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read the rule base of the program", e);
     }
@@ -71,21 +111,34 @@ public final class ShippedKnowledge {
    * @param arguments the folder with the rule base, the folder with the program's classes
    */
   public static void main(String[] arguments) throws IOException {
-    ObjectNode all = JSON.createObjectNode();
-    KnowledgeSource.folder(Path.of(arguments[0]))
-        .files()
-        .forEach((name, text) -> add(all, name, text));
-    Files.write(Path.of(arguments[1]).resolve(NAME), JSON.writeValueAsBytes(all));
+    SortedMap<String, String> files = KnowledgeSource.folder(Path.of(arguments[0])).files();
+    Path program = Path.of(arguments[1]);
+    // What an earlier build left is of no use to this one.
+    Files.deleteIfExists(program.resolve(PREPARED));
+    Files.deleteIfExists(program.resolve(TEXTS));
+    Files.write(program.resolve(PREPARED), JSON.writeValueAsBytes(prepared(files)));
+    Files.write(program.resolve(TEXTS), JSON.writeValueAsBytes(files));
   }
 
-  private static void add(ObjectNode all, String name, String text) {
-    ObjectNode file = all.putObject(name).put(TEXT, text);
-    List<Problem> problems = new ArrayList<>();
-    if (RuleBaseReader.holdsCards(name)) {
-      ArrayNode cards = CardFile.trees(CardFile.read(name, text, problems));
-      if (problems.isEmpty()) { // else whoever reads it shall hear of them
-        file.set(CARDS, cards);
-      }
+  private static ObjectNode prepared(SortedMap<String, String> files) {
+    ObjectNode all = JSON.createObjectNode();
+    RuleBaseFiles.Look look = new RuleBaseFiles().look(files);
+    if (look.problems().isEmpty()) { // else whoever reads it shall hear of them
+      all.put(FINGERPRINT, look.base().fingerprint());
     }
+    all.set(RULES, JSON.valueToTree(look.base().rules()));
+    all.set(TABLES, JSON.valueToTree(look.base().tables()));
+    ObjectNode cards = all.putObject(CARDS);
+    files.forEach(
+        (name, text) -> {
+          List<Problem> problems = new ArrayList<>();
+          if (RuleBaseReader.holdsCards(name)) {
+            ArrayNode trees = CardFile.trees(CardFile.read(name, text, problems));
+            if (problems.isEmpty()) {
+              cards.set(name, trees);
+            }
+          }
+        });
+    return all;
   }
 }

@@ -21,4 +21,11 @@ public record SiteQuestion(
     String why,
     Map<String, List<String>> onlyIf,
     String source)
-    implements Card {}
+    implements Card {
+
+  /** As good as one of all parts, which Java would put together at every start. */
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
+}

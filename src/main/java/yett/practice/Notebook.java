@@ -12,8 +12,8 @@ import java.util.List;
 import java.util.Optional;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
+import yett.files.BoundedFile;
 import yett.files.OwnFiles;
-import yett.knowledge.BoundedText;
 
 /**
  * What is kept of practice, in two files of the user's own (JSON Lines): how past exercises went,
@@ -21,7 +21,7 @@ import yett.knowledge.BoundedText;
  * not in it: what was made up must not count among what happened.
  */
 public final class Notebook {
-  private static final JsonMapper JSON = JsonMapper.builder().build();
+  private static final JsonMapper JSON = JsonMapper.shared();
 
   /** Bytes: more than anybody practises in a life. */
   private static final int LARGEST = 16 << 20;
@@ -117,7 +117,7 @@ public final class Notebook {
   private static List<String> lines(Path file) {
     try {
       return Files.exists(file)
-          ? BoundedText.read(file, LARGEST).lines().filter(l -> !l.isBlank()).toList()
+          ? BoundedFile.text(file, LARGEST).lines().filter(l -> !l.isBlank()).toList()
           : List.of();
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read " + file, e);

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import tools.jackson.databind.JsonNode;
-import yett.knowledge.BoundedText;
+import yett.files.BoundedFile;
 import yett.knowledge.CardFile;
 import yett.knowledge.CardFile.Document;
 import yett.knowledge.Fields;
@@ -47,7 +47,7 @@ public record CaseFile(String name, List<RecordedCase> cases, List<Problem> prob
   public static CaseFile read(Path path, RuleBase base) {
     String name = path.toString().replace('\\', '/');
     try {
-      return read(name, BoundedText.read(path, LARGEST), base);
+      return read(name, BoundedFile.text(path, LARGEST), base);
     } catch (CharacterCodingException e) {
       return broken(name, "not-text", "this is not text in UTF-8", "Save the file as UTF-8.");
     } catch (IOException e) {

@@ -37,10 +37,6 @@ final class KeptRules {
     this.keyFile = keyFile;
   }
 
-  boolean holds(String name) {
-    return Files.isRegularFile(folder.resolve(name));
-  }
-
   /** What was kept under a name, if it is this user's and as it was kept. */
   Optional<byte[]> get(String name) {
     Path file = folder.resolve(name);

@@ -54,27 +54,21 @@ public final class RuleCache {
           Repair.class);
 
   private final KeptRules kept;
+  private final Runnable beforeCompiling;
 
   /**
    * @param folder created when needed; if it cannot be written, rules are compiled at each start
    * @param key file with the secret by which this user's own compiled rules are known
+   * @param beforeCompiling told when rules have to be compiled, which takes seconds
    */
-  public RuleCache(Path folder, Path key) {
+  public RuleCache(Path folder, Path key, Runnable beforeCompiling) {
     this.kept = new KeptRules(folder, key);
+    this.beforeCompiling = beforeCompiling;
   }
 
   /** With the secret in the folder itself: for a folder that nobody else can write to. */
   public RuleCache(Path folder) {
-    this(folder, folder.resolve("rules.key"));
-  }
-
-  /** Whether these rules are compiled already: here, or in the program's own archive. */
-  boolean holds(RuleBase base) {
-    if (empty(base)) {
-      return true;
-    }
-    String key = key(base);
-    return ShippedRules.holds(key) || kept.holds(name(key));
+    this(folder, folder.resolve("rules.key"), () -> {});
   }
 
   private static boolean empty(RuleBase base) {
@@ -102,6 +96,7 @@ public final class RuleCache {
         // Kept by another version of what it runs on: compile again and overwrite it.
       }
     }
+    beforeCompiling.run();
     try {
       byte[] fresh = compile(base);
       kept.put(name(key), fresh);

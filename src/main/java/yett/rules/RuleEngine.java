@@ -30,11 +30,6 @@ public final class RuleEngine {
     return new RuleEngine(base, DecisionTables.ranges(base), cache.load(base));
   }
 
-  /** Whether these rules would have to be compiled first, which takes seconds. */
-  public static boolean needsCompiling(RuleBase base, RuleCache cache) {
-    return !cache.holds(base);
-  }
-
   /** A judge for one case; close it when the case is left. */
   public Judge newJudge() {
     return new Judge(rules.newKieSession(), base, ranges);

@@ -40,10 +40,6 @@ final class ShippedRules {
     }
   }
 
-  static boolean holds(String key) {
-    return ShippedRules.class.getResource("/" + FOLDER + "/" + key + "/" + MODELS) != null;
-  }
-
   /**
    * Compiles the rules of a folder when the program is built; those of an earlier build go.
    *

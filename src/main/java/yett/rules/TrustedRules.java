@@ -18,8 +18,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
+import yett.files.BoundedFile;
 import yett.files.OwnFiles;
-import yett.knowledge.BoundedText;
 
 /**
  * The rule files (DRL) that may run. Rules are a program: they can do what their user can. So those
@@ -27,6 +27,9 @@ import yett.knowledge.BoundedText;
  * that changed by one letter is another file.
  */
 public final class TrustedRules {
+  /** Bytes; thousands of lines. */
+  private static final int LARGEST = 1 << 20;
+
   private final Path file;
   private final Set<String> trusted = new HashSet<>();
 
@@ -50,9 +53,7 @@ public final class TrustedRules {
           new IOException("not ours alone"));
     }
     try {
-      BoundedText.read(file, BoundedText.LARGEST)
-          .lines()
-          .forEach(line -> trusted.add(line.split(" ", 2)[0]));
+      BoundedFile.text(file, LARGEST).lines().forEach(line -> trusted.add(line.split(" ", 2)[0]));
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read which rules are trusted in " + file, e);
     }

@@ -17,8 +17,8 @@ import tools.jackson.core.JacksonException;
 import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.PropertyNamingStrategies;
 import tools.jackson.databind.json.JsonMapper;
+import yett.files.BoundedFile;
 import yett.files.WholeFile;
-import yett.knowledge.BoundedText;
 import yett.knowledge.KnowledgeException;
 import yett.knowledge.Problem;
 import yett.trial.Account.Key;
@@ -60,7 +60,7 @@ public final class AcceptedRun {
     Map<Key, Account> accounts = new LinkedHashMap<>();
     int number = 0;
     try {
-      for (String line : BoundedText.read(file, LARGEST).lines().toList()) {
+      for (String line : BoundedFile.text(file, LARGEST).lines().toList()) {
         number++;
         Account account = MAPPER.readValue(line, Account.class);
         accounts.put(account.key(), account);

@@ -19,7 +19,12 @@ class CheckerTest {
   private static final Path CARDS = Path.of("src/test/resources/every-field");
 
   private static SortedMap<String, String> files() {
-    return new TreeMap<>(KnowledgeSource.folder(CARDS).files());
+    SortedMap<String, String> files = new TreeMap<>(KnowledgeSource.folder(CARDS).files());
+    files.put(
+        "stops.drl",
+        "rule \"hurt\"\nwhen\n  Given(check == \"danger-person\", outcome == \"hurt\")\nthen\n"
+            + "  insertLogical(new StopNow(\"person-trapped\", because(drools)));\nend\n");
+    return files;
   }
 
   private static List<String> problems(Checker checker, SortedMap<String, String> files) {

@@ -49,12 +49,9 @@ class CarryTest {
     CaseId id = van.newCase("fish-dock", Writer.AT);
     van.savePerson(id, CALLER);
     for (int n = 0; n < events; n++) {
-      van.append(
-          id,
-          n,
-          new Summary(CaseState.OPEN, "Chain slack, 87 %", "chain-slack"),
-          List.of(Writer.event("technician", n)));
+      van.append(id, n, Writer.event("technician", n));
     }
+    van.summarise(id, events, new Summary(CaseState.OPEN, "Chain slack, 87 %", "chain-slack"));
     return id;
   }
 
@@ -158,11 +155,8 @@ class CarryTest {
     CaseId id = caseInVan(2);
     write(false, van, id);
     takeInto(desk);
-    van.append(
-        id,
-        2,
-        new Summary(CaseState.CLOSED, "repaired", "chain-slack"),
-        List.of(Writer.event("technician", 7)));
+    van.append(id, 2, Writer.event("technician", 7));
+    van.summarise(id, 3, new Summary(CaseState.CLOSED, "repaired", "chain-slack"));
     file = directory.resolve("later.jsonl");
     write(false, van, id);
 

@@ -136,15 +136,12 @@ class CasebookTest {
   }
 
   @Test
-  void the_summary_changes_with_the_events_that_change_it() {
+  void the_summary_is_changed_after_the_events_that_change_it() {
     CaseId first = casebook.newCase("q1", AT);
     CaseId second = casebook.newCase("q2", AT.plusSeconds(60));
 
-    casebook.append(
-        first,
-        0,
-        new Summary(CaseState.CLOSED, "Chain slack; tensioned"),
-        List.of(new NewEvent(AT.plusSeconds(90), "A. Moor", "closed", "{}")));
+    casebook.append(first, 0, new NewEvent(AT.plusSeconds(90), "A. Moor", "closed", "{}"));
+    casebook.summarise(first, 1, new Summary(CaseState.CLOSED, "Chain slack; tensioned"));
 
     var line =
         new CaseSummary(

@@ -3,7 +3,6 @@ package yett.casebook;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import yett.testing.PostgresServer;
@@ -53,15 +52,11 @@ class LostServerTest {
     try (var casebook = Casebook.open(SERVER.newCasebook())) {
       CaseId id = casebook.newCase("harrow-quay-3", Writer.AT);
       var first = casebook.append(id, 0, Writer.event("Ada", 1), Writer.event("Ada", 2));
-      casebook.append(
-          id, 2, new Summary(CaseState.CLOSED, "Chain slack"), List.of(Writer.event("Ben", 3)));
+      casebook.append(id, 2, Writer.event("Ben", 3));
+      casebook.summarise(id, 3, new Summary(CaseState.CLOSED, "Chain slack"));
 
-      var again =
-          casebook.append(
-              id,
-              0,
-              new Summary(CaseState.OPEN, "begun"),
-              List.of(Writer.event("Ada", 1), Writer.event("Ada", 2)));
+      var again = casebook.append(id, 0, Writer.event("Ada", 1), Writer.event("Ada", 2));
+      casebook.summarise(id, 2, new Summary(CaseState.OPEN, "begun"));
 
       assertThat(again).isEqualTo(first);
       assertThat(casebook.events(id)).hasSize(3);

@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -73,7 +74,7 @@ class OpenCaseTest {
         casebook,
         id,
         SmallRuleBase.expertise().newInterview(),
-        role,
+        Optional.of(role),
         Clock.tickMillis(ZoneOffset.UTC),
         outbox(desk, casebook).newParcel(id));
   }

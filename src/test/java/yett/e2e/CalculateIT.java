@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A calculation on the command line, in a pipe and at a terminal. */
 class CalculateIT {
@@ -95,6 +97,20 @@ class CalculateIT {
     assertThat(prose.exitCode()).isEqualTo(64);
     assertThat(prose.stdout()).isEmpty();
     assertThat(prose.stderr()).startsWith("size: \"10\" may be 10 AWG or 10 mm2");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"--bogus,no option --bogus", "--knowledge,--knowledge needs"})
+  void a_command_line_that_means_nothing_is_told_as_json_too(String option, String told) {
+    Pipe.Result result = run("", "calculate", "feeder-drop", "--json", option);
+
+    assertThat(result.exitCode()).isEqualTo(64);
+    assertThat(result.stderr()).isEmpty();
+    assertThat(result.stdout()).startsWith("{\"problems\":[{\"text\":").contains(told);
+
+    Pipe.Result prose = run("", "calculate", "feeder-drop", option);
+    assertThat(prose.stdout()).isEmpty();
+    assertThat(prose.stderr()).contains(told);
   }
 
   @Test

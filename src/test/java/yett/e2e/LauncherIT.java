@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import yett.knowledge.KnowledgeSource;
 
@@ -37,6 +38,27 @@ class LauncherIT {
         Map.of("YETT_HOME", home.resolve("data").toString()),
         "",
         Visitor.PATIENCE);
+  }
+
+  /** Of a part that brings none, the list names the licence. */
+  @Test
+  void the_texts_of_the_licences_lie_beside_the_parts() throws IOException {
+    Path licences = PROGRAM.resolve("licences");
+    String without = Files.readString(licences.resolve("README.txt"));
+    assertThat(licences.resolve("THIRD-PARTY.txt")).content().contains("postgresql", "sqlite-jdbc");
+    try (Stream<Path> parts = Files.list(PROGRAM.resolve("lib"))) {
+      List<String> names =
+          parts.map(p -> p.getFileName().toString().replaceFirst("\\.jar$", "")).toList();
+      assertThat(names)
+          .allSatisfy(
+              name -> {
+                if (!without.contains("\n" + name + "\n")) {
+                  assertThat(licences.resolve(name)).isNotEmptyDirectory();
+                }
+              });
+      assertThat(names.stream().filter(n -> Files.exists(licences.resolve(n))).count())
+          .isGreaterThan(names.size() / 2);
+    }
   }
 
   /** The same folder elsewhere; the archive of classes is a copy that tests may spoil. */
@@ -204,18 +226,25 @@ class LauncherIT {
   void what_was_deleted_from_the_sources_is_not_in_the_archive() throws IOException {
     try (JarFile jar = new JarFile(PROGRAM.resolve("yett.jar").toFile())) {
       Set<String> packed = jar.stream().map(e -> e.getName()).collect(Collectors.toSet());
-      var cards =
-          JsonMapper.builder()
-              .build()
-              .readTree(jar.getInputStream(jar.getEntry("prepared-knowledge.json")));
-
-      assertThat(new TreeSet<>(cards.propertyNames()))
-          .isEqualTo(KnowledgeSource.folder(Path.of("knowledge")).files().keySet());
+      Set<String> sources = KnowledgeSource.folder(Path.of("knowledge")).files().keySet();
+      assertThat(json(jar, "knowledge-texts.json").propertyNames())
+          .containsExactlyInAnyOrderElementsOf(sources);
+      JsonNode prepared = json(jar, "prepared-knowledge.json");
+      assertThat(prepared.has("fingerprint")).as("the build found nothing wrong").isTrue();
+      assertThat(
+              Stream.of("cards", "rules", "tables")
+                  .flatMap(part -> prepared.get(part).propertyNames().stream()))
+          .containsExactlyInAnyOrderElementsOf(
+              sources.stream().filter(name -> !name.endsWith(".case.yaml")).toList());
       assertThat(packed).noneMatch(name -> name.startsWith("knowledge/"));
       assertThat(below(packed, "shared/")).isEqualTo(files("shared"));
       assertThat(below(packed, "db/")).isEqualTo(files("src/main/resources/db"));
       assertThat(packed.stream().filter(name -> name.endsWith("/models.txt"))).hasSize(1);
     }
+  }
+
+  private static JsonNode json(JarFile jar, String name) throws IOException {
+    return JsonMapper.shared().readTree(jar.getInputStream(jar.getEntry(name)));
   }
 
   private static Set<String> below(Set<String> packed, String folder) {

@@ -60,8 +60,9 @@ class ReviewIT {
     try (Casebook casebook = Casebook.open(home.resolve("casebook.db"))) {
       for (int i = 0; i < 40; i++) {
         CaseId id = casebook.newCase("slipway", Instant.EPOCH);
-        casebook.append(
-            id, 0, new Summary(CaseState.CLOSED, "slack", "chain-slack"), List.of(events));
+        casebook.append(id, 0, events);
+        casebook.summarise(
+            id, events.length, new Summary(CaseState.CLOSED, "slack", "chain-slack"));
       }
     }
   }

@@ -38,6 +38,26 @@ class ShippedKnowledgeTest {
     assertThat(cards).isGreaterThan(300);
   }
 
+  @Test
+  void the_rule_base_made_ready_is_the_one_that_is_read_with_every_check() {
+    RuleBase read = new RuleBaseReader(FILES, ShippedKnowledgeTest::parsed).read();
+
+    RuleBase ready = ShippedKnowledge.ruleBase();
+
+    assertThat(ready.safeguards()).isEqualTo(read.safeguards());
+    assertThat(ready)
+        .usingRecursiveComparison()
+        .withStrictTypeChecking()
+        .ignoringFields("kept")
+        .isEqualTo(read);
+  }
+
+  /** By the parser of YAML, whatever the build has kept. */
+  private static ParsedFile parsed(String name, String text) {
+    List<Problem> problems = new ArrayList<>();
+    return new ParsedFile(text, CardFile.read(name, text, problems), problems, List.of());
+  }
+
   private static List<JsonNode> roots(List<CardFile.Document> cards) {
     return cards.stream().map(CardFile.Document::root).toList();
   }

@@ -158,7 +158,13 @@ public final class DesksLoad {
             "Chain too slack, " + n + " %",
             "chain-slack");
     try {
-      timed("store an answer", () -> casebook.append(id, n, summary, List.of(event)));
+      timed(
+          "store an answer",
+          () -> {
+            var stored = casebook.append(id, n, event);
+            casebook.summarise(id, n + 1, summary);
+            return stored;
+          });
     } catch (CaseMovedOn e) {
       synchronized (this) {
         movedOn++; // nobody else works on this case: it must not happen

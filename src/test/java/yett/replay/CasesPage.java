@@ -1,16 +1,20 @@
 package yett.replay;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import yett.knowledge.RuleBase;
 
 /** The page docs/cases.md: how the cases beside the cards come out, and what none of them tries. */
 record CasesPage(RuleBase base, List<RecordedCase> recorded, List<Replayed> cases) {
-  private static final String HEAD =
+  static final String HEAD =
       """
       # How the shipped cases come out
 
@@ -31,22 +35,10 @@ record CasesPage(RuleBase base, List<RecordedCase> recorded, List<Replayed> case
     text.append(
         "| cases | | first | among the first three | median checks to find | all checks | median minutes |");
     text.append(" unsafe |\n|---|---|---|---|---|---|---|---|\n");
-    row(text, "all", c -> true);
-    row(text, "to tune by", c -> !c.keptAside());
-    row(text, "kept aside", Replayed::keptAside);
-    for (CaseKind kind : CaseKind.values()) {
-      Set<String> names =
-          recorded.stream()
-              .filter(c -> CaseKind.of(c, base).contains(kind))
-              .map(c -> c.file() + " " + c.name())
-              .collect(Collectors.toSet());
-      row(text, kind.words(), c -> names.contains(c.file() + " " + c.name()));
-    }
+    groups().forEach((name, group) -> text.append(row(name, replayed(group))));
     text.append(longest());
     text.append("\n## Not right first, of those to tune by\n\n");
-    cases.stream()
-        .filter(c -> !c.keptAside() && !Score.right(c).orElse(true))
-        .forEach(c -> text.append(missed(c)));
+    cases.stream().filter(CasesPage::isMissed).forEach(c -> text.append(missed(c)));
     Coverage coverage = Coverage.of(base, cases);
     text.append("\n## What no case tries\n\n");
     list(text, "Causes that come first in no case", coverage.causes());
@@ -61,20 +53,81 @@ record CasesPage(RuleBase base, List<RecordedCase> recorded, List<Replayed> case
     return text.toString();
   }
 
-  private void row(StringBuilder text, String name, Predicate<Replayed> which) {
-    Score score = Score.of(cases.stream().filter(which).toList());
-    text.append(
-        String.format(
-            Locale.ROOT,
-            "| %s | %d | %s | %s | %.0f | %.0f | %.0f | %s |%n",
-            name,
-            score.cases(),
-            share(score.first(), score.judged()),
-            share(score.inFirstThree(), score.judged()),
-            score.toFind(),
-            score.checks(),
-            score.minutes(),
-            score.unsafe() == 0 ? "none" : Integer.toString(score.unsafe())));
+  /**
+   * What a page says otherwise than these cases, though they are not all that are recorded: how
+   * many there are of each kind, how the kinds come out of which all were replayed, which of these
+   * are not right first, what they try.
+   */
+  List<String> missingFrom(String page) {
+    List<String> missing = new ArrayList<>();
+    groups()
+        .forEach(
+            (name, group) -> {
+              List<Replayed> replayed = replayed(group);
+              missing.add(
+                  replayed.size() == group.size()
+                      ? row(name, replayed)
+                      : String.format(Locale.ROOT, "%n| %s | %d | ", name, group.size()));
+            });
+    cases.stream().filter(CasesPage::isMissed).forEach(c -> missing.add(missed(c)));
+    missing.removeIf(page::contains);
+    return missing;
+  }
+
+  /** What a page says is missed or untried, though these cases are right first, or try it. */
+  List<String> refuted(String page) {
+    List<String> refuted = new ArrayList<>();
+    cases.stream()
+        .filter(c -> !isMissed(c) && page.contains("\n- `" + c.name() + "` ("))
+        .forEach(c -> refuted.add(c.name()));
+    Coverage coverage = Coverage.of(base, cases);
+    Set<String> untried = new HashSet<>();
+    List.of(coverage.causes(), coverage.checks(), coverage.repairs(), coverage.proofs())
+        .forEach(untried::addAll);
+    page.lines()
+        .filter(line -> line.matches("- \\w+ that .*no case.*: .*"))
+        .flatMap(line -> Stream.of(line.replaceAll("^[^:]*: |\\.$", "").split(", ")))
+        .filter(id -> !id.equals("none") && !untried.contains(id))
+        .forEach(refuted::add);
+    return refuted;
+  }
+
+  private Map<String, List<RecordedCase>> groups() {
+    Map<String, List<RecordedCase>> groups = new LinkedHashMap<>();
+    groups.put("all", recorded);
+    groups.put("to tune by", recorded.stream().filter(c -> !c.keptAside()).toList());
+    groups.put("kept aside", recorded.stream().filter(RecordedCase::keptAside).toList());
+    for (CaseKind kind : CaseKind.values()) {
+      groups.put(
+          kind.words(),
+          recorded.stream().filter(c -> CaseKind.of(c, base).contains(kind)).toList());
+    }
+    return groups;
+  }
+
+  private List<Replayed> replayed(List<RecordedCase> group) {
+    Set<String> names =
+        group.stream().map(c -> c.file() + " " + c.name()).collect(Collectors.toSet());
+    return cases.stream().filter(c -> names.contains(c.file() + " " + c.name())).toList();
+  }
+
+  private static boolean isMissed(Replayed replayed) {
+    return !replayed.keptAside() && !Score.right(replayed).orElse(true);
+  }
+
+  private static String row(String name, List<Replayed> group) {
+    Score score = Score.of(group);
+    return String.format(
+        Locale.ROOT,
+        "| %s | %d | %s | %s | %.0f | %.0f | %.0f | %s |%n",
+        name,
+        score.cases(),
+        share(score.first(), score.judged()),
+        share(score.inFirstThree(), score.judged()),
+        score.toFind(),
+        score.checks(),
+        score.minutes(),
+        score.unsafe() == 0 ? "none" : Integer.toString(score.unsafe()));
   }
 
   private static String share(int right, int of) {

@@ -2,6 +2,7 @@ package yett.replay;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -32,6 +33,8 @@ class ShippedCasesTest {
 
   /** Of the cases without danger one of so many is replayed, or every one. */
   private static final int ONE_OF = WRITE ? 1 : Size.of(12, 1);
+
+  private static final Path PAGE = Path.of("docs/cases.md");
 
   private final RuleBase base = Shipped.BASE;
   private final List<Replayed> cases = new ArrayList<>();
@@ -66,7 +69,7 @@ class ShippedCasesTest {
       untried.add(Cause.NOT_IN_RULE_BASE); // may come first in any of them
     }
     if (WRITE) {
-      Files.writeString(Path.of("docs/cases.md"), new CasesPage(base, recorded, cases).text());
+      Files.writeString(PAGE, new CasesPage(base, recorded, cases).text());
     }
   }
 
@@ -99,6 +102,36 @@ class ShippedCasesTest {
   @Test
   void every_cause_comes_first_in_some_case() {
     assertThat(Coverage.of(base, cases).causes()).allMatch(untried::contains);
+  }
+
+  /** Whole if all cases were replayed, and else as far as some of them can tell. */
+  @Test
+  void the_page_tells_how_the_cases_come_out() throws IOException {
+    String page = Files.readString(PAGE);
+    var here = new CasesPage(base, recorded, cases);
+    if (ONE_OF == 1) {
+      assertThat(page).isEqualTo(here.text());
+    }
+    assertThat(page).startsWith(CasesPage.HEAD);
+    assertThat(here.missingFrom(page)).isEmpty();
+    assertThat(here.refuted(page)).isEmpty();
+  }
+
+  @Test
+  void a_page_of_other_cases_is_told_from_this_one() throws IOException {
+    String page = Files.readString(PAGE);
+    var here = new CasesPage(base, recorded, cases);
+    String tried = cases.get(0).name();
+    String asked = cases.get(0).steps().get(0).id();
+
+    assertThat(here.missingFrom(page.replaceFirst("\\| all \\| \\d+", "| all | 3")))
+        .hasSizeGreaterThan(0);
+    assertThat(here.missingFrom(page.replaceAll("(\\| people in danger .*) none \\|", "$1 2 |")))
+        .hasSize(1);
+    assertThat(here.refuted(page + "\n- `" + tried + "` (3 checks, repaired): x 9 %\n"))
+        .containsExactly(tried);
+    assertThat(here.refuted(page + "\n- Checks that no case is asked: " + asked + ".\n"))
+        .containsExactly(asked);
   }
 
   @Test

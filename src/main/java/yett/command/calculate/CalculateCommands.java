@@ -13,7 +13,9 @@ import org.springframework.shell.core.command.annotation.Option;
 import yett.command.common.CommandHelp;
 import yett.command.common.Completions;
 import yett.command.common.ExitException;
+import yett.command.common.JsonErrors;
 import yett.command.common.Sysexits;
+import yett.command.common.UsageException;
 import yett.command.common.Words;
 import yett.console.Console;
 import yett.console.Output;
@@ -26,7 +28,7 @@ import yett.worksheet.Worksheet;
 import yett.worksheet.catalogue.Catalogue;
 
 /** {@code calculate}: the arithmetic of the trade for the numbers of one gate. */
-public final class CalculateCommands {
+public final class CalculateCommands implements JsonErrors {
   private static final Pattern INPUT =
       Pattern.compile("([A-Za-z][A-Za-z0-9-]*)=(.*)", Pattern.DOTALL);
 
@@ -65,6 +67,11 @@ public final class CalculateCommands {
       output.json(CalculationJson.of(e));
       throw new ExitException(Sysexits.USAGE);
     }
+  }
+
+  @Override
+  public void tell(UsageException wrong) {
+    output.json(CalculationJson.of(CalculationRefused.whole(Optional.empty(), wrong.getMessage())));
   }
 
   private void calculate(Order order, boolean json) {

@@ -22,6 +22,7 @@ import yett.command.common.Completions;
 import yett.command.common.ExitException;
 import yett.command.common.Sysexits;
 import yett.command.common.UsageException;
+import yett.command.diagnose.UnusableEvents;
 import yett.console.Block;
 import yett.console.Console;
 import yett.desk.Desk;
@@ -151,7 +152,9 @@ public final class CasebookCommands {
     casebook.forEach(
         casebook.cases(),
         (line, events) ->
-            notTaken.of(events).forEach(words -> rows.add(Block.row(line.id().toString(), words))));
+            notTaken
+                .of(OpenCase.entries(events))
+                .forEach(words -> rows.add(Block.row(line.id().toString(), words))));
     return rows;
   }
 

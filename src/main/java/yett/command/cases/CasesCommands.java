@@ -12,8 +12,8 @@ import yett.casebook.Unreadable;
 import yett.command.common.Completions;
 import yett.command.common.UsageException;
 import yett.command.diagnose.ReasonViews;
-import yett.command.diagnose.Sitting;
 import yett.command.diagnose.StepViews;
+import yett.command.diagnose.UnusableEvents;
 import yett.console.Block;
 import yett.console.Console;
 import yett.desk.Desk;
@@ -78,8 +78,7 @@ public final class CasesCommands {
       console.show(
           Block.heading("Case " + id + " · " + state.opened().map(Event.Opened::site).orElse("")),
           Block.paragraph(state.closed().map(e -> "Closed: " + e.words() + ".").orElse("Open.")));
-      new Sitting(console, open).tellApart(open.moment().apart());
-      console.show(new UnusableEvents(desk.base()).blocks(desk.casebook().events(id)));
+      console.show(new UnusableEvents(desk.base()).blocks(open.moment()));
       console.show(new ReasonViews(desk.expertise().base(), views).accounts(open.moment()));
     }
   }

@@ -1,6 +1,9 @@
 package yett.command.common;
 
-import java.time.temporal.ChronoUnit;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 import yett.console.Block;
 import yett.console.Console;
 import yett.desk.Desk;
@@ -15,11 +18,18 @@ public final class ClockNotice {
             latest ->
                 console.show(
                     Block.paragraph(
-                        "By the clock of this computer it is "
-                            + desk.clock().instant().truncatedTo(ChronoUnit.SECONDS)
-                            + ", but the casebook has an entry of "
-                            + latest.truncatedTo(ChronoUnit.SECONDS)
-                            + ". One of the clocks is wrong; look at this one. What is entered"
-                            + " stays in the order in which it is entered.")));
+                        apart(desk.clock().instant(), latest, ZoneId.systemDefault()))));
+  }
+
+  /** In the time of the person, who looks at a clock on the wall. */
+  static String apart(Instant now, Instant latest, ZoneId zone) {
+    DateTimeFormatter time =
+        DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm z", Locale.ENGLISH).withZone(zone);
+    return "By the clock of this computer it is "
+        + time.format(now)
+        + ", but the casebook has an entry of "
+        + time.format(latest)
+        + ". One of the clocks is wrong; look at this one. What is entered stays in the order in"
+        + " which it is entered.";
   }
 }

@@ -3,13 +3,13 @@ package yett.command.diagnose;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import org.springframework.shell.core.command.annotation.Option;
 import yett.casebook.CaseId;
 import yett.casebook.CaseState;
 import yett.casebook.CaseSummary;
-import yett.command.cases.UnusableEvents;
 import yett.command.common.ClockNotice;
 import yett.command.common.Completions;
 import yett.command.common.RoleOption;
@@ -19,7 +19,6 @@ import yett.console.Console;
 import yett.console.SignalWord;
 import yett.desk.Desk;
 import yett.desk.OpenCase;
-import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Interview;
 import yett.knowledge.Role;
@@ -71,8 +70,7 @@ public final class DiagnoseCommands {
           String who) {
     desk.prepare();
     CaseId id = id(words);
-    Role role =
-        who != null ? RoleOption.of(who) : last(OpenCase.entries(desk.casebook().events(id)));
+    Optional<Role> role = Optional.ofNullable(who).map(RoleOption::of);
     try (OpenCase open = desk.open(id, role)) {
       open.nameIt(); // a program that was killed may have stored an answer and not said so
       var state = open.moment().state();
@@ -98,10 +96,9 @@ public final class DiagnoseCommands {
             Block.paragraph("The rule base has changed since; the answers are judged anew."));
       }
       ClockNotice.show(desk, console);
-      console.show(new UnusableEvents(desk.base()).blocks(desk.casebook().events(id)));
+      console.show(new UnusableEvents(desk.base()).blocks(open.moment()));
       console.show(Block.paragraph(summary(open)));
-      new Sitting(console, open).tellApart(open.moment().apart());
-      if (role != Role.CALLER) {
+      if (open.role() != Role.CALLER) {
         told(open);
       }
       new Conversation(console, open, Map.of()).run();
@@ -145,14 +142,6 @@ public final class DiagnoseCommands {
         + ", "
         + Figures.percent(leading.chance())
         + ".";
-  }
-
-  private static Role last(List<Entry> entries) {
-    return entries.stream()
-        .filter(e -> !(e.event() instanceof Event.Unread))
-        .map(Entry::by)
-        .reduce((a, b) -> b)
-        .orElse(Role.TECHNICIAN);
   }
 
   private CaseId id(List<String> words) {

@@ -3,12 +3,10 @@ package yett.command.diagnose;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import yett.command.cases.UnusableEvents;
 import yett.command.common.Words;
 import yett.console.Block;
 import yett.console.Console;
 import yett.console.Input;
-import yett.console.SignalWord;
 import yett.console.Text;
 import yett.desk.OpenCase;
 import yett.interview.Answer;
@@ -103,23 +101,9 @@ public final class Sitting {
   public void record(Event... events) {
     List<SetApart> before = moment().apart();
     sharing.tell(open.record(events));
-    tellApart(moment().apart().stream().filter(a -> !before.contains(a)).toList());
-  }
-
-  /**
-   * What is kept and the reasoning fails on; of what cannot even be read {@link UnusableEvents}
-   * tells.
-   */
-  public void tellApart(List<SetApart> all) {
-    List<SetApart> apart =
-        all.stream().filter(a -> !(a.entry().event() instanceof Event.Unread)).toList();
-    if (!apart.isEmpty()) {
-      console.show(
-          Block.signal(
-              SignalWord.NOTICE,
-              "This is saved, but the program cannot reason with it and goes on without it:"),
-          Block.numbered(apart.stream().map(Wording::apart).toList()));
-    }
+    show(
+        UnusableEvents.failing(
+            moment().apart().stream().filter(a -> !before.contains(a)).toList()));
   }
 
   public Sharing sharing() {

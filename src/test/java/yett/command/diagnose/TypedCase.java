@@ -13,6 +13,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import yett.casebook.CaseId;
 import yett.casebook.Casebook;
 import yett.casebook.Outbox;
@@ -68,7 +69,7 @@ final class TypedCase implements AutoCloseable {
         casebook,
         id,
         expertise.newInterview(),
-        role,
+        Optional.of(role),
         Clock.tickMillis(ZoneOffset.UTC),
         new Outbox(folder, casebook.name()).newParcel(id));
   }

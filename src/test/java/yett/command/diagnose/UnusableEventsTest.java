@@ -1,15 +1,24 @@
-package yett.command.cases;
+package yett.command.diagnose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import yett.casebook.StoredEvent;
+import yett.console.Layout;
+import yett.console.PlainConsole;
 import yett.desk.OpenCase;
 import yett.interview.Event;
 import yett.interview.EventText;
 import yett.interview.Expertise;
+import yett.interview.Moment;
+import yett.interview.SetApart;
 import yett.knowledge.Role;
 import yett.replay.SmallRuleBase;
 
@@ -34,7 +43,7 @@ class UnusableEventsTest {
 
   @Test
   void each_is_told_with_its_number_and_the_case_goes_on() {
-    assertThat(new UnusableEvents(SmallRuleBase.base()).of(EVENTS))
+    assertThat(new UnusableEvents(SmallRuleBase.base()).of(OpenCase.entries(EVENTS)))
         .containsExactly(
             "event 3 is by nobody who can answer",
             "event 4 is nothing that this version of the program knows",
@@ -52,6 +61,42 @@ class UnusableEventsTest {
 
   @Test
   void nothing_is_told_of_a_case_as_people_enter_it() {
-    assertThat(new UnusableEvents(SmallRuleBase.base()).blocks(EVENTS.subList(0, 1))).isEmpty();
+    assertThat(new UnusableEvents(SmallRuleBase.base()).blocks(moment(EVENTS.subList(0, 1))))
+        .isEmpty();
+  }
+
+  @Test
+  void what_the_reasoning_fails_on_is_told_with_it_and_nothing_twice() {
+    Moment odd = moment(EVENTS);
+    List<SetApart> apart = new ArrayList<>(odd.apart());
+    apart.add(new SetApart(odd.entries().get(4), "a mistake in a rule"));
+    Moment failing =
+        new Moment(
+            odd.entries(),
+            apart,
+            odd.state(),
+            odd.judgement(),
+            odd.belief(),
+            odd.trail(),
+            odd.conflict(),
+            odd.step());
+
+    var screen = new ByteArrayOutputStream();
+    var out = new PrintStream(screen, true, StandardCharsets.UTF_8);
+    new PlainConsole(InputStream.nullInputStream(), out, out, new Layout(200, false, true), false)
+        .show(new UnusableEvents(SmallRuleBase.base()).blocks(failing));
+
+    assertThat(screen.toString(StandardCharsets.UTF_8))
+        .containsOnlyOnce("event 3 is by nobody who can answer")
+        .containsOnlyOnce("event 4 is")
+        .containsOnlyOnce("cannot reason with it")
+        .contains("Entry 5", "a mistake in a rule")
+        .doesNotContain("Entry 3", "Entry 4");
+  }
+
+  private static Moment moment(List<StoredEvent> events) {
+    try (var interview = SmallRuleBase.expertise().newInterview()) {
+      return interview.asFarAsPossible(OpenCase.entries(events), Role.TECHNICIAN);
+    }
   }
 }
