@@ -1,10 +1,11 @@
 package yett.command;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.function.Supplier;
+import yett.command.common.Prompt;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Input;
 import yett.desk.Consent;
 import yett.desk.UntrustedRules;
 
@@ -45,8 +46,10 @@ final class ConsentAtConsole implements Consent {
       return false;
     }
     say(question);
-    Input input = console.get().ask("Type trust to go on, or Enter to leave it: ");
-    return input instanceof Input.Line line && line.text().strip().equalsIgnoreCase("trust");
+    return Prompt.forWords(console.get())
+        .line("Type trust to go on, or Enter to leave it: ", List.of())
+        .filter("trust"::equalsIgnoreCase)
+        .isPresent();
   }
 
   private void say(String words) {

@@ -8,10 +8,10 @@ import yett.casebook.CaseId;
 import yett.casebook.SiteRecord;
 import yett.command.common.ClockNotice;
 import yett.command.common.GateNames;
+import yett.command.common.Prompt;
 import yett.command.common.UsageException;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Input;
 import yett.desk.Desk;
 import yett.desk.GateMemory;
 import yett.desk.OpenCase;
@@ -71,23 +71,25 @@ public final class NewCase {
     if (!sites.isEmpty()) {
       console.show(Block.numbered(sites.stream().map(SiteRecord::id).toList()));
     }
-    while (true) {
-      Input input =
-          console.ask(
-              sites.isEmpty() ? "Name of the gate> " : "Number, or the name of another gate> ",
-              sites.stream().map(SiteRecord::id).toList());
-      if (!(input instanceof Input.Line line)) {
-        return Optional.empty();
-      }
-      String text = line.text().strip().replaceAll("\\s+", " ");
-      if (text.matches("\\d{1,3}") && Integer.parseInt(text) <= sites.size() && !text.equals("0")) {
-        return Optional.of(sites.get(Integer.parseInt(text) - 1).id());
-      }
-      if (!text.isEmpty() && !GateNames.isName(text)) {
-        console.show(Block.paragraph(GateNames.NO_NAME));
-      } else if (!text.isEmpty()) {
-        return new GateNames(console, sites).meant(text);
-      }
-    }
+    List<String> known = sites.stream().map(SiteRecord::id).toList();
+    return Prompt.forWords(console)
+        .until(
+            sites.isEmpty() ? "Name of the gate> " : "Number, or the name of another gate> ",
+            known,
+            line -> gate(line.replaceAll("\s+", " "), known))
+        .flatMap(
+            gate ->
+                known.contains(gate)
+                    ? Optional.of(gate)
+                    : new GateNames(console, sites).meant(gate));
+  }
+
+  private static Prompt.Reading<String> gate(String text, List<String> known) {
+    Optional<String> numbered = Prompt.number(text, known.size()).map(n -> known.get(n - 1));
+    return numbered.isPresent()
+        ? Prompt.Reading.of(numbered.get())
+        : text.isEmpty() || !GateNames.isName(text)
+            ? Prompt.Reading.again(text.isEmpty() ? "" : GateNames.NO_NAME)
+            : Prompt.Reading.of(text);
   }
 }

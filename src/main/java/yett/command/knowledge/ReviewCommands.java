@@ -5,9 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -26,7 +24,6 @@ import yett.command.common.UsageException;
 import yett.command.common.Words;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Input;
 import yett.console.Progress;
 import yett.desk.Desk;
 import yett.desk.OpenCase;
@@ -35,14 +32,11 @@ import yett.interview.Expertise;
 import yett.interview.Interview;
 import yett.knowledge.AddOn;
 import yett.knowledge.KnowledgeSource;
-import yett.knowledge.Names;
 import yett.review.Acceptance;
 import yett.review.CaseSettler;
 import yett.review.Proposal;
 import yett.review.Reviewer;
 import yett.review.SettledCase;
-import yett.trial.CasesBeside;
-import yett.trial.Comparison;
 
 /** {@code knowledge review}: closed cases against the cards, and what to write instead. */
 public final class ReviewCommands {
@@ -98,8 +92,10 @@ public final class ReviewCommands {
       say("The cases speak against nothing in the cards.");
       return;
     }
+    ProposalChoice choice = new ProposalChoice(console);
+    console.show(new ReviewViews(expertise.base()).proposals(found));
     List<Proposal> accepted =
-        accepted(Objects.requireNonNullElse(accept, "").strip(), expertise, found);
+        choice.accepted(Objects.requireNonNullElse(accept, "").strip(), found);
     if (accepted.isEmpty()) {
       say("Nothing was accepted, and nothing is written.");
       return;
@@ -110,8 +106,8 @@ public final class ReviewCommands {
     if (acceptance.changed().isEmpty()) {
       return;
     }
-    effect(Optional.ofNullable(only), expertise, files, acceptance);
-    if (accept == null && !yes("Write this into the cards? yes or no")) {
+    new ReviewTrial(desk, console).show(Optional.ofNullable(only), expertise, files, acceptance);
+    if (accept == null && !choice.yes("Write this into the cards? yes or no")) {
       say("Nothing is written.");
       return;
     }
@@ -179,114 +175,6 @@ public final class ReviewCommands {
             + settled.size()
             + " tell what was wrong (repaired, and no doubt left of the cause).");
     return settled;
-  }
-
-  private List<Proposal> accepted(String names, Expertise expertise, List<Proposal> found) {
-    ReviewViews views = new ReviewViews(expertise.base());
-    for (int i = 0; i < found.size(); i++) {
-      console.show(views.proposal(i + 1, found.get(i)));
-    }
-    if (names.equals("all")) {
-      return found;
-    }
-    if (!names.isEmpty()) {
-      return Arrays.stream(names.split("[,\\s]+")).map(n -> named(n, found)).toList();
-    }
-    return console.interactive() ? asked(found) : List.of();
-  }
-
-  private static Proposal named(String name, List<Proposal> found) {
-    return found.stream()
-        .filter(p -> p.name().equals(name))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new UsageException(
-                    "\""
-                        + Words.shortened(name)
-                        + "\" is not among what the cases speak against. "
-                        + Names.advice(name, found.stream().map(Proposal::name).toList())));
-  }
-
-  /** At a terminal: which of them, by number. */
-  private List<Proposal> asked(List<Proposal> found) {
-    while (true) {
-      String line = line("Numbers to accept, all, or Enter for none");
-      if (line.isEmpty()) {
-        return List.of();
-      }
-      if (line.equals("all")) {
-        return found;
-      }
-      List<Proposal> chosen = new ArrayList<>();
-      boolean clear = true;
-      for (String word : line.split("[,\\s]+")) {
-        boolean one =
-            word.matches("\\d{1,4}")
-                && Integer.parseInt(word) >= 1
-                && Integer.parseInt(word) <= found.size();
-        clear &= one;
-        if (one) {
-          chosen.add(found.get(Integer.parseInt(word) - 1));
-        }
-      }
-      if (clear) {
-        return chosen.stream().distinct().toList();
-      }
-      say("Type numbers from 1 to " + found.size() + " with blanks between, all, or Enter.");
-    }
-  }
-
-  private String line(String prompt) {
-    return console.ask(prompt + "> ") instanceof Input.Line line
-        ? line.text().strip().toLowerCase(Locale.ROOT)
-        : "";
-  }
-
-  private boolean yes(String prompt) {
-    while (true) {
-      String line = line(prompt);
-      if (line.equals("yes") || line.equals("no") || line.isEmpty()) {
-        return line.equals("yes");
-      }
-      say("Type yes or no.");
-    }
-  }
-
-  /** Runs the cases beside the changed cards before and after. */
-  private void effect(
-      Optional<String> only,
-      Expertise before,
-      SortedMap<String, String> files,
-      Acceptance acceptance) {
-    Expertise after = desk.ruleBases().open(acceptance::files);
-    List<String> parts =
-        only.isPresent()
-            ? List.of(only.get())
-            : acceptance.changed().stream()
-                .map(f -> f.substring(0, f.lastIndexOf('/') + 1))
-                .distinct()
-                .toList();
-    for (String part : parts) {
-      CasesBeside first = CasesBeside.of(files, before.base(), part);
-      CasesBeside second = CasesBeside.of(acceptance.files(), after.base(), part);
-      String where = part.isEmpty() ? "All cases" : "Cases of " + part;
-      if (first.cases().isEmpty()) {
-        say(where + ": there are none to try the change on.");
-        continue;
-      }
-      try (Progress progress = console.start("Replaying", 2 * first.cases().size())) {
-        Comparison comparison = Comparison.of(before, first, after, second, progress::step);
-        List<Block> blocks = new ArrayList<>();
-        comparison.differences().forEach(d -> blocks.addAll(Differences.blocks(d)));
-        blocks.add(Block.heading(where));
-        blocks.add(
-            Block.rows(
-                Block.row("Before", comparison.first().words()),
-                Block.row("After", comparison.second().words())));
-        console.show(blocks);
-      }
-    }
   }
 
   private static void write(Path file, String text) {

@@ -5,12 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
+import yett.command.common.Prompt;
 import yett.command.common.UsageException;
 import yett.command.common.Words;
 import yett.command.diagnose.PutAside;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Input;
 import yett.console.Output;
 import yett.desk.Desk;
 import yett.knowledge.Names;
@@ -81,11 +82,8 @@ final class ExerciseChoice {
     }
   }
 
-  private String line(String prompt) {
-    if (console.ask(prompt + "> ") instanceof Input.Line line) {
-      return line.text().strip();
-    }
-    throw new PutAside();
+  private <T> T until(String prompt, Function<String, Prompt.Reading<T>> reader) {
+    return Prompt.forWords(console).until(prompt + "> ", reader).orElseThrow(PutAside::new);
   }
 
   private void say(String sentence) {
@@ -107,13 +105,12 @@ final class ExerciseChoice {
             + " things done in it (seed "
             + begun.seed()
             + ").");
-    while (true) {
-      String text = line("Enter to go on with it, new for another").toLowerCase(Locale.ROOT);
-      if (text.isEmpty() || text.equals("new")) {
-        return text.isEmpty();
-      }
-      say("Only Enter, or new.");
-    }
+    return until(
+        "Enter to go on with it, new for another",
+        line ->
+            Prompt.word(line, List.of("", "new"))
+                .map(i -> Prompt.Reading.of(i == 0))
+                .orElse(Prompt.Reading.again("Only Enter, or new.")));
   }
 
   Notebook.Begun begun(Wanted wanted, Progress progress) {
@@ -166,17 +163,18 @@ final class ExerciseChoice {
             + String.join(", ", areas)
             + ".");
     String usual = weak.isEmpty() ? "any" : weak.get(0);
-    while (true) {
-      String text = line("Enter for " + usual + ", an area, or any").toLowerCase(Locale.ROOT);
-      String area = text.isEmpty() ? usual : text;
-      if (area.equals("any")) {
-        return "";
-      }
-      if (areas.contains(area)) {
-        return area;
-      }
-      say("No area \"" + Words.shortened(area) + "\". " + Names.advice(area, areas));
-    }
+    return until(
+        "Enter for " + usual + ", an area, or any",
+        line -> {
+          String area = line.isEmpty() ? usual : line.toLowerCase(Locale.ROOT);
+          if (area.equals("any")) {
+            return Prompt.Reading.of("");
+          }
+          return areas.contains(area)
+              ? Prompt.Reading.of(area)
+              : Prompt.Reading.again(
+                  "No area \"" + Words.shortened(area) + "\". " + Names.advice(area, areas));
+        });
   }
 
   Exercise exercise(Notebook.Begun begun) {

@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
+import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.command.diagnose.PutAside;
 import yett.command.diagnose.StepViews;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Input;
 import yett.interview.Answer;
 import yett.interview.Ending;
 import yett.interview.Event;
@@ -61,15 +61,7 @@ public final class PracticeTable {
   }
 
   private String line(String prompt) {
-    Input input = console.ask(prompt + "> ");
-    if (input instanceof Input.Line line && !isSave(line.text())) {
-      return line.text().strip();
-    }
-    throw new PutAside();
-  }
-
-  private static boolean isSave(String text) {
-    return Words.wish(text).filter(w -> w == Words.Wish.SAVE).isPresent();
+    return Prompt.withLeave(console).line(prompt + "> ", List.of()).orElseThrow(PutAside::new);
   }
 
   private void say(String sentence) {
