@@ -55,9 +55,9 @@ final class CaseImport implements CarryFile.Reader {
    * @return whether everything was taken in
    */
   boolean read(Path file) {
-    Looking looked = new Looking();
+    ImportRehearsal looked = new ImportRehearsal();
     CarryFile.read(file, looked);
-    try (Progress shown = console.start("cases", looked.cases)) {
+    try (Progress shown = console.start("cases", looked.cases())) {
       progress = shown;
       CarryFile.read(file, this);
     }
@@ -189,27 +189,5 @@ final class CaseImport implements CarryFile.Reader {
                         + told
                         + " cases: the file seems to be cut short. Have it written again."
                     : "")));
-  }
-
-  /** Sees that a file can be read whole. */
-  private static final class Looking implements CarryFile.Reader {
-    private int cases;
-    private int told;
-
-    @Override
-    public void head(int cases, int sites) {
-      told = cases;
-    }
-
-    @Override
-    public void site(CarriedSite site) {}
-
-    @Override
-    public void carried(CarriedCase carried) {
-      cases++;
-      if (cases > told) {
-        throw new IllegalArgumentException("there are more cases than the first line says.");
-      }
-    }
   }
 }

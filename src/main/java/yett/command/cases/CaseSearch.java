@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yett.casebook.CaseState;
 import yett.casebook.Search;
+import yett.command.common.ListChoice;
 import yett.command.common.UsageException;
 import yett.command.common.Words;
 import yett.knowledge.Cause;
@@ -64,7 +65,7 @@ public record CaseSearch(String site, String cause, String since, String until, 
   private static Set<String> causes(RuleBase base, String typed) {
     List<Cause> all = List.copyOf(base.causes().values());
     List<Integer> found =
-        Words.pick(
+        ListChoice.pick(
             typed, all.stream().map(Cause::id).toList(), all.stream().map(Cause::name).toList());
     if (found.isEmpty() || typed.matches("\\d+")) {
       throw new UsageException(

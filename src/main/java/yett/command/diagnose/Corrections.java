@@ -2,6 +2,7 @@ package yett.command.diagnose;
 
 import java.util.List;
 import java.util.Optional;
+import yett.command.common.ListChoice;
 import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.console.Block;
@@ -38,7 +39,7 @@ public final class Corrections {
         .until(
             "Number, or Enter for none",
             line -> {
-              List<Integer> found = Words.pick(line, checks, texts);
+              List<Integer> found = ListChoice.pick(line, checks, texts);
               return line.isEmpty() || found.size() == 1
                   ? Prompt.Reading.of(found.stream().findFirst().map(answers::get))
                   : Prompt.Reading.again("Type a number from 1 to " + answers.size() + ".");

@@ -3,6 +3,7 @@ package yett.command.diagnose;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import yett.command.common.ListChoice;
 import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.interview.Answer;
@@ -40,7 +41,7 @@ public final class SiteForm {
         sitting.record(new Event.SiteTaken());
       } else if (!wishes.grant(line)) {
         List<Integer> found =
-            Words.pick(
+            ListChoice.pick(
                 line,
                 questions.stream().map(SiteQuestion::id).toList(),
                 questions.stream().map(SiteQuestion::name).toList());
@@ -97,7 +98,7 @@ public final class SiteForm {
           : Prompt.Reading.again(heard.complaint());
     }
     List<String> ids = List.copyOf(question.choices().keySet());
-    List<Integer> found = Words.pick(line, ids, List.copyOf(question.choices().values()));
+    List<Integer> found = ListChoice.pick(line, ids, List.copyOf(question.choices().values()));
     return found.size() == 1
         ? Prompt.Reading.of(Optional.of(ids.get(found.get(0))))
         : Prompt.Reading.again("Type a number from 1 to " + ids.size() + ", or only Enter.");

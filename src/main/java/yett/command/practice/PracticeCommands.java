@@ -66,9 +66,9 @@ public final class PracticeCommands {
           String who,
       @Option(longName = "new", description = "drop an exercise that was left") boolean fresh) {
     ExerciseChoice choice = new ExerciseChoice(desk, console, output);
-    ExerciseChoice.Wanted wanted =
-        choice.wanted(
-            words, typed(name), typed(area), typed(level), RoleOption.of(who), typed(seed));
+    ExerciseOptions.Wanted wanted =
+        new ExerciseOptions(desk)
+            .wanted(words, typed(name), typed(area), typed(level), RoleOption.of(who), typed(seed));
     Notebook notebook = new Notebook(desk.data());
     Optional<Notebook.Left> left = fresh ? Optional.empty() : notebook.left();
     try {

@@ -1,28 +1,19 @@
 package yett.command.knowledge;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
-import org.springframework.shell.core.command.annotation.Option;
 import yett.belief.Lookalikes;
-import yett.bench.Anomalies;
-import yett.bench.Anomaly;
-import yett.bench.SampledRules;
 import yett.command.common.Completions;
 import yett.command.common.ExitException;
 import yett.command.common.Sysexits;
-import yett.command.common.UsageException;
-import yett.command.common.Words;
 import yett.console.Block;
 import yett.console.Console;
 import yett.console.Output;
 import yett.console.Progress;
 import yett.desk.Desk;
-import yett.interview.Expertise;
-import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 import yett.replay.CaseFile;
@@ -30,18 +21,9 @@ import yett.replay.Coverage;
 import yett.replay.RecordedCase;
 import yett.trial.Delicate;
 
-/**
- * {@code knowledge anomalies} and {@code knowledge cover}: weak places of a rule base that are no
- * errors.
- */
-public final class WeakPlacesCommands {
+/** {@code knowledge cover}: what the cases leave untried, and what no check tells apart. */
+public final class CoverCommands {
   private static final int MOST = 20;
-
-  private static final String ANOMALIES =
-      "Usage: knowledge anomalies [FOLDER] [--sample GATES]. What follows from the cards and the"
-          + " text of the rules is told as proved. With --sample the rules are also run on so"
-          + " many gates drawn at random, and what came up on none, or in contradiction, is told"
-          + " as sampled. The exit status is 0 whatever is found: these are places to look at.";
 
   private static final String COVER =
       "Usage: knowledge cover [FILE...]. Runs the cases of the files (of a folder, all that end"
@@ -53,48 +35,10 @@ public final class WeakPlacesCommands {
   private final Console console;
   private final Output output;
 
-  public WeakPlacesCommands(Desk desk, Console console, Output output) {
+  public CoverCommands(Desk desk, Console console, Output output) {
     this.desk = desk;
     this.console = console;
     this.output = output;
-  }
-
-  @Command(
-      name = {"knowledge", "anomalies"},
-      description =
-          "find what is redundant, subsumed, contradictory, circular, unreachable or missing",
-      help = ANOMALIES,
-      completionProvider = Completions.FILES)
-  public void anomalies(
-      @Arguments List<String> words,
-      @Option(
-              longName = "sample",
-              description = "run the rules on so many gates drawn at random, such as 200",
-              defaultValue = "0")
-          String sample) {
-    KnowledgeSource source =
-        words.isEmpty()
-            ? desk.choice().source()
-            : desk.choice().source(Path.of(String.join(" ", words)));
-    int gates = gates(sample);
-    RuleBase base = RuleBase.read(source);
-    List<Anomaly> found = new ArrayList<>(Anomalies.proved(base));
-    if (gates > 0) {
-      found.addAll(sampled(source, gates));
-    }
-    for (Anomaly.Kind kind : Anomaly.Kind.values()) {
-      show(kind, found.stream().filter(a -> a.kind() == kind).toList());
-    }
-    console.show(
-        Block.blank(),
-        Block.paragraph(
-            (gates > 0
-                    ? "Sampled on "
-                        + gates
-                        + " gates: rules that conclude nothing, two usual ranges for one"
-                        + " reading. "
-                    : "Rules were not run; --sample 200 runs them on gates drawn at random. ")
-                + "Not looked for: conditions of rules that mean the same in other words."));
   }
 
   @Command(
@@ -115,36 +59,6 @@ public final class WeakPlacesCommands {
     List<Problem> problems = read.stream().flatMap(f -> f.problems().stream()).toList();
     problems.forEach(p -> output.tell(p.toString()));
     ExitException.unless(problems.isEmpty(), Sysexits.DATA);
-  }
-
-  private int gates(String typed) {
-    if (!typed.matches("\\d{1,5}")) {
-      throw new UsageException(
-          "\"" + Words.shortened(typed) + "\" is no number of gates. " + ANOMALIES);
-    }
-    return Integer.parseInt(typed);
-  }
-
-  private List<Anomaly> sampled(KnowledgeSource source, int gates) {
-    Expertise expertise = desk.ruleBases().open(source);
-    try (Progress progress = console.start("Judging", gates)) {
-      return SampledRules.of(expertise.base(), expertise.rules(), gates, 1, progress::step);
-    }
-  }
-
-  private void show(Anomaly.Kind kind, List<Anomaly> found) {
-    String name =
-        kind.name().charAt(0) + kind.name().substring(1).toLowerCase(java.util.Locale.ROOT);
-    console.show(Block.heading(name + " (" + kind.meaning() + "): " + found.size()));
-    console.show(
-        new Block.Rows(
-            found.stream()
-                .map(
-                    a ->
-                        Block.row(
-                            a.about(),
-                            a.message() + (a.found() == Anomaly.Found.SAMPLED ? " (sampled)" : "")))
-                .toList()));
   }
 
   private Delicate.Study study(List<RecordedCase> cases) {
@@ -198,7 +112,7 @@ public final class WeakPlacesCommands {
     List<Lookalikes.Pair> pairs = Coverage.lookalikes(base);
     show(
         "Pairs of causes that no check tells apart well and no one repair removes together",
-        pairs.stream().map(WeakPlacesCommands::words).toList());
+        pairs.stream().map(CoverCommands::words).toList());
   }
 
   private static String words(Lookalikes.Pair pair) {
