@@ -14,11 +14,12 @@ import java.util.regex.Pattern;
 import yett.bench.Anomaly.Found;
 import yett.bench.Anomaly.Kind;
 import yett.knowledge.RuleBase;
+import yett.rules.DecisionTables;
 
 /**
- * Weak places that show in the text of the rules: the same conditions twice, conditions that
- * another rule's cover, a reading that would have to lie in two places. Conditions that only mean
- * the same are not found this way.
+ * Weak places that show in rules as they are written, and in rows of tables: the same conditions
+ * twice, conditions that another rule's cover, a reading that would have to lie in two places.
+ * Conditions that only mean the same are not found this way.
  */
 final class RuleAnomalies {
   private static final Pattern RULE =
@@ -38,6 +39,9 @@ final class RuleAnomalies {
   private final List<Anomaly> found = new ArrayList<>();
 
   private RuleAnomalies(RuleBase base) {
+    DecisionTables.readable(base).stream()
+        .map(r -> new Text(r.reason().rule(), r.conditions(), r.consequence(), ""))
+        .forEach(rules::add);
     for (String text : base.rules().values()) {
       Matcher rule = RULE.matcher(COMMENT.matcher(text).replaceAll(""));
       while (rule.find()) {

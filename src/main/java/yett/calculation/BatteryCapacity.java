@@ -11,6 +11,9 @@ public final class BatteryCapacity {
   /** Below this it is tested every year: maintenance note of a battery maker's association. */
   public static final double WATCH = 0.9;
 
+  /** Share of the capacity that is used before a battery is charged again. */
+  private static final double USED = 0.8;
+
   private static final double[] TEMPERATURES = {-10, 0, 5, 10, 15, 20, 25, 30, 40};
   private static final double[] LONG = {0.74, 0.84, 0.88, 0.90, 0.94, 0.99, 1.00, 1.03, 1.05};
   private static final double[] SHORT_TEMPERATURES = {0, 10, 25, 40};
@@ -99,5 +102,15 @@ public final class BatteryCapacity {
               LeadAcid.peukertHours(capacity, ratedHours, current, exponent), capacity / current);
     }
     return hours;
+  }
+
+  /**
+   * Time (h) that full batteries last at a small standing current (A), with the last fifth of their
+   * capacity (Ah) left in them. Arithmetic; battery data sheets.
+   *
+   * @throws IllegalArgumentException if the current is not positive
+   */
+  public static double standing(double capacity, double current) {
+    return USED * capacity / Require.positive("current", current);
   }
 }

@@ -7,7 +7,9 @@ package yett.calculation;
  */
 public final class ChainElongation {
   private static final double ORDINARY_LIMIT = 3;
-  private static final double FIXED_CENTRES_LIMIT = 1.5;
+
+  /** Percent at which a chain between fixed centres is worn out: chain handbook. */
+  public static final double FIXED_CENTRES_LIMIT = 1.5;
 
   private ChainElongation() {}
 

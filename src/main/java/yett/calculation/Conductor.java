@@ -51,6 +51,15 @@ public record Conductor(String size, double resistance, double referenceTemperat
   public static final List<Conductor> IEC_CLASS_5 =
       iec(26.0, 19.5, 13.3, 7.98, 4.95, 3.30, 1.91, 1.21, 0.780, 0.554, 0.386);
 
+  /** Share of the nominal voltage below which nobody tells a drop from none. */
+  private static final double LEAST_DROP = 0.01;
+
+  /** Share of the nominal voltage that a branch is advised to lose at most: NFPA 70 210.19(A). */
+  public static final double ADVISED_DROP = 0.03;
+
+  /** Share that is advised from the service to the load: NFPA 70 215.2(A). */
+  public static final double ADVISED_DROP_IN_ALL = 0.05;
+
   /** Copper, 1/K, at 75 degC: note to NEC chapter 9, table 8. */
   private static final double COEFFICIENT_AT_75 = 0.00323;
 
@@ -94,6 +103,17 @@ public record Conductor(String size, double resistance, double referenceTemperat
   }
 
   /**
+   * Resistance (ohm) there and back: 2 L R.
+   *
+   * @param oneWayLength m
+   * @param temperature of the conductor, degC
+   * @throws IllegalArgumentException if the length is negative
+   */
+  public double loop(double oneWayLength, double temperature) {
+    return 2 * Require.notNegative("one-way length", oneWayLength) * at(temperature);
+  }
+
+  /**
    * Voltage lost (V) on the way there and back: 2 I L R. For direct current, and for 50 or 60 Hz up
    * to about 4 AWG, where reactance is small.
    *
@@ -106,6 +126,15 @@ public record Conductor(String size, double resistance, double referenceTemperat
     Require.notNegative("current", current);
     Require.notNegative("one-way length", oneWayLength);
     return 2 * current * oneWayLength * at(temperature);
+  }
+
+  /**
+   * The drop (V) up to which a feeder that loses that much by itself is as it should be: one
+   * percent of the nominal voltage at least, the advised share at most.
+   */
+  public static Range usualDrop(double drop, double nominal) {
+    double most = Math.min(Math.max(drop, LEAST_DROP * nominal), ADVISED_DROP * nominal);
+    return new Range(0, most);
   }
 
   /**

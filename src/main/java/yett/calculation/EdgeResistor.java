@@ -8,9 +8,6 @@ public final class EdgeResistor {
   /** Ohm of the end resistor that is published for closed-circuit edges. */
   public static final double PUBLISHED = 8200;
 
-  /** Ohm of the one that is common practice in North America. */
-  public static final double NORTH_AMERICAN = 10_000;
-
   private EdgeResistor() {}
 
   /**

@@ -116,17 +116,6 @@ public final class LeadAcid {
   }
 
   /**
-   * Boost (equalise) voltage (V) of a string of cells at a temperature: 2.35 V a cell at 25 degC,
-   * less 5 mV a cell for each degree above, constant below 5 and above 40 degC. Source and caution
-   * as for {@link #floatVoltage}; cyclic charging runs higher (2.40 to 2.50 V a cell).
-   *
-   * @throws IllegalArgumentException if cells is not positive or the temperature not finite
-   */
-  public static double boostVoltage(int cells, double temperature) {
-    return compensated(cells, 2.35, 0.005, temperature);
-  }
-
-  /**
    * Charge voltage (V) at a temperature from the battery's own data sheet: n (V25 - k (T - 25)), T
    * held within 5 to 40 degC. Colder is higher.
    *

@@ -29,7 +29,23 @@ public final class Leaf {
   /** Motor, gear and chain together: common practice. */
   public static final Range EFFICIENCY = new Range(0.35, 0.6);
 
+  /** Bow over length: frames are built to about that; considered judgement. */
+  private static final double BOW = 300;
+
+  /** Opening over what the nose of a cantilever sinks by the play of its rollers; likewise. */
+  private static final double NOSE = 200;
+
   private Leaf() {}
+
+  /** How far (m) a leaf of a length (m) may be out of straight. */
+  public static double usualBow(double length) {
+    return length / BOW;
+  }
+
+  /** How far (m) the nose of a cantilevered leaf may hang, by the opening (m). */
+  public static double usualNoseDrop(double opening) {
+    return opening / NOSE;
+  }
 
   /**
    * Force (N) to keep the leaf rolling: m g (c cos a + sin a), tan a = grade. Negative if the leaf

@@ -27,6 +27,24 @@ public final class PairOfBatteries {
   /** A charger without compensation stays at the float voltage of 25 degC. */
   private static final double FLOAT_AT_25 = 27.0;
 
+  /**
+   * V above the highest of {@link #charging} that no sound pair of this kind takes; considered
+   * judgement.
+   */
+  public static final double BOILS = 2;
+
+  /** V of a charged, sound pair that gives 20 A in mild weather; common practice. */
+  private static final Range RUNNING = new Range(23.5, 26);
+
+  /** V that it falls lower for each degree below 15 degC. */
+  private static final double RUNNING_COLDER = 0.02;
+
+  /** V of a fall that a meter can tell from none. */
+  private static final double LEAST_FALL = 0.6;
+
+  /** V that is lost on the way to a controller that draws what it draws at rest. */
+  private static final double TO_CONTROLLER = 0.3;
+
   /** V that the regulation of an ordinary charger leaves; common practice. */
   private static final double REGULATION = 0.4;
 
@@ -86,11 +104,46 @@ public final class PairOfBatteries {
     return Math.min((RESISTANCE - CABLES) / 2, block(capacity)) * colder(temperature);
   }
 
+  /** V that a full pair has at most once it has rested; more is what the last charge left. */
+  public static double highestAtRest(LeadAcid.Build build) {
+    return 2 * build.highestAtRest();
+  }
+
+  /**
+   * Voltage (V) of a charged, sound pair that gives 20 A at a temperature (degC): 25.4 V less 20 A
+   * through 50 to 95 mohm, and 20 mV less for each degree below 15 degC. Common practice.
+   */
+  public static Range running(double temperature) {
+    return new Range(RUNNING.low() - RUNNING_COLDER * below15(temperature), RUNNING.high());
+  }
+
+  /**
+   * How far (V) a sound pair falls while it gives a current (A): through its {@link
+   * #resistance(double)}, and up to 0.6 V in any case.
+   */
+  public static Range fall(double current, double temperature) {
+    return new Range(0, Math.max(LEAST_FALL, current * resistance(temperature)));
+  }
+
+  /** Voltage (V) at the controller of a pair with that at its posts. Considered judgement. */
+  public static Range atController(Range atPosts) {
+    return new Range(atPosts.low() - TO_CONTROLLER, atPosts.high());
+  }
+
+  /** Temperature (degC) of batteries in a closed housing on a day as warm. Common practice. */
+  public static Range warmth(double day) {
+    return new Range(day - 5, day + 10);
+  }
+
   private static double block(double capacity) {
     return BLOCK / Require.positive("capacity", capacity);
   }
 
   private static double colder(double temperature) {
-    return 1 + 0.01 * Math.max(0, 15 - temperature);
+    return 1 + 0.01 * below15(temperature);
+  }
+
+  private static double below15(double temperature) {
+    return Math.max(0, 15 - temperature);
   }
 }

@@ -12,6 +12,11 @@ public record Range(double low, double high) {
     }
   }
 
+  /** The same in a unit of which there go so many into the other. */
+  public Range times(double factor) {
+    return new Range(low * factor, high * factor);
+  }
+
   public boolean contains(double value) {
     return value >= low && value <= high;
   }

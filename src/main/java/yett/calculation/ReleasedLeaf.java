@@ -10,6 +10,9 @@ package yett.calculation;
  * finite.
  */
 public final class ReleasedLeaf {
+  /** N that one person holds walking; considered judgement. */
+  public static final double HELD_BY_ONE = 250;
+
   private ReleasedLeaf() {}
 
   /** Acceleration downhill (m/s²): g (sin a - c cos a), tan a = grade; 0 if the leaf stays put. */

@@ -16,15 +16,6 @@ public final class ServiceVoltage {
   }
 
   /**
-   * ANSI C84.1 Range B, of limited extent and duration: 110 to 127 V at 120 V nominal, in
-   * proportion elsewhere. From memory of its table 1, which rounds 208 V to 191 to 220 V.
-   */
-  public static Range rangeB(double nominal) {
-    Require.positive("nominal voltage", nominal);
-    return new Range(nominal * 110 / 120, nominal * 127 / 120);
-  }
-
-  /**
    * EN 50160: ±10 %, within which 95 % of a week's ten-minute means must lie. One spot reading
    * outside proves nothing yet.
    */

@@ -1,9 +1,9 @@
 package yett.calculation;
 
 import java.util.Arrays;
+import org.apache.commons.math3.stat.interval.IntervalUtils;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
-import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
  * Intervals that admit how little a few cases tell. Each covers what it is about in at least about
@@ -11,8 +11,6 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  */
 public final class SmallNumbers {
   private static final double COVER = 0.95;
-  private static final double Z =
-      NormalDistribution.of(0, 1).inverseCumulativeProbability((1 + COVER) / 2);
 
   private SmallNumbers() {}
 
@@ -23,15 +21,9 @@ public final class SmallNumbers {
    * @throws IllegalArgumentException unless 0 ≤ hits ≤ all and all ≥ 1
    */
   public static Range share(int hits, int all) {
-    if (hits < 0 || all < 1 || hits > all) {
-      throw new IllegalArgumentException("no share: " + hits + " of " + all);
-    }
-    double p = (double) hits / all;
-    double z2n = Z * Z / all;
-    double middle = (p + z2n / 2) / (1 + z2n);
-    double half = Z * Math.sqrt(p * (1 - p) / all + z2n / (4 * all)) / (1 + z2n);
+    var interval = IntervalUtils.getWilsonScoreInterval(all, hits, COVER);
     return new Range(
-        hits == 0 ? 0 : Math.max(0, middle - half), hits == all ? 1 : Math.min(1, middle + half));
+        hits == 0 ? 0 : interval.getLowerBound(), hits == all ? 1 : interval.getUpperBound());
   }
 
   /**

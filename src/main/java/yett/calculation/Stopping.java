@@ -8,6 +8,18 @@ public final class Stopping {
   private Stopping() {}
 
   /**
+   * How far (m) a gate usually coasts from a speed: v t + v²/(2 a), from 0.1 s and 1.5 m/s² for a
+   * brisk stop to 0.3 s and 0.5 m/s² for a soft one. Common practice for delay and deceleration.
+   *
+   * @throws IllegalArgumentException if the speed is negative
+   */
+  public static Range usualCoasting(double speed) {
+    Require.notNegative("speed", speed);
+    return new Range(
+        speed * 0.1 + speed * speed / (2 * 1.5), speed * 0.3 + speed * speed / (2 * 0.5));
+  }
+
+  /**
    * Distance (m) from the command to rest: v t + m v²/(2 F).
    *
    * @param brakingForce of brake and rolling resistance together

@@ -57,4 +57,9 @@ public final class Travel {
     double run = Require.positive("distance", distance) / Require.positive("speed", speed);
     return new Range(run + 2, run + 6);
   }
+
+  /** Speed (m/s) in the middle of the travel: an eighth either way of the one on record. */
+  public static Range usualSpeed(double speed) {
+    return new Range(0.88 * speed, 1.12 * speed);
+  }
 }

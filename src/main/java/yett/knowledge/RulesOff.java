@@ -1,11 +1,13 @@
 package yett.knowledge;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yett.knowledge.AddOn.Manifest;
 
@@ -16,39 +18,67 @@ import yett.knowledge.AddOn.Manifest;
 final class RulesOff {
   static final String KIND = "rule";
 
-  private final List<RuleText> rules;
+  /** The column of a table with the names of its rows. */
+  private static final String RULE = KIND;
 
-  /** Cells of the rows by the first. */
-  private final Map<String, Set<String>> rows = new HashMap<>();
+  /** A cell of a line of a table, with or without quotation marks, and what ends it. */
+  private static final Pattern CELL =
+      Pattern.compile("\\G(?:\"((?:[^\"]|\"\")*+)\"|([^,]*+))(?:,|$)");
+
+  private final List<RuleText> rules;
+  private final Collection<String> tables;
 
   /**
    * @param tables texts of decision tables
    */
   RulesOff(List<RuleText> rules, Collection<String> tables) {
     this.rules = rules;
-    for (String text : tables) {
-      text.lines()
-          .map(row -> row.split(",", -1))
-          .forEach(
-              cells ->
-                  rows.merge(
-                      cells[0].strip(), Set.copyOf(Arrays.asList(cells)), RulesOff::together));
-    }
+    this.tables = tables;
   }
 
-  private static Set<String> together(Set<String> some, Set<String> more) {
-    return Set.copyOf(Stream.concat(some.stream(), more.stream()).toList());
+  /** All rows of all tables, each by the titles of its columns. */
+  private List<Map<String, String>> rows() {
+    List<Map<String, String>> rows = new ArrayList<>();
+    for (String text : tables) {
+      List<List<String>> lines =
+          text.lines().filter(line -> !line.isBlank()).map(RulesOff::cells).toList();
+      for (List<String> line : lines) {
+        Map<String, String> row = new HashMap<>();
+        for (int i = 0; i < Math.min(line.size(), lines.get(0).size()); i++) {
+          row.put(lines.get(0).get(i), line.get(i));
+        }
+        rows.add(row);
+      }
+    }
+    return rows;
+  }
+
+  private static List<String> cells(String line) {
+    return CELL.matcher(line)
+        .results()
+        .map(cell -> cell.group(1) == null ? cell.group(2) : cell.group(1))
+        .map(String::strip)
+        .toList();
+  }
+
+  /** Whether it moves odds, or gives a usual range that does not decide whether work is stopped. */
+  private static boolean onlyInforms(Map<String, String> row, Set<String> guarded) {
+    return row.containsKey("odds")
+        || row.containsKey("check") && !guarded.contains(row.get("check"));
   }
 
   /** Whether a rule may be switched off; if not, the manifest is told why. */
   boolean allows(Manifest manifest, String name, Set<String> guarded) {
     String field = "switches-off/" + KIND;
     List<RuleText> meant = rules.stream().filter(r -> r.name().equals(name)).toList();
-    Set<String> cells = rows.getOrDefault(name, Set.of());
-    if (meant.isEmpty() && cells.isEmpty()) {
+    List<Map<String, String>> all = rows();
+    List<Map<String, String>> rows = all.stream().filter(r -> name.equals(r.get(RULE))).toList();
+    if (meant.isEmpty() && rows.isEmpty()) {
       Set<String> known =
-          Set.copyOf(
-              Stream.concat(rules.stream().map(RuleText::name), rows.keySet().stream()).toList());
+          Stream.concat(
+                  rules.stream().map(RuleText::name),
+                  all.stream().map(r -> r.getOrDefault(RULE, "")))
+              .collect(Collectors.toSet());
       manifest
           .fields()
           .problem(
@@ -59,7 +89,7 @@ final class RulesOff {
       return false;
     }
     if (!meant.stream().allMatch(r -> r.onlyInforms(guarded))
-        || cells.stream().anyMatch(guarded::contains)) {
+        || !rows.stream().allMatch(row -> onlyInforms(row, guarded))) {
       manifest
           .fields()
           .problem(

@@ -5,10 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** Quotes a mistyped word in a message, and guesses which word was meant. */
 final class Spelling {
   private static final int LONGEST_QUOTE = 24;
+  private static final LevenshteinDistance EDITS = LevenshteinDistance.getDefaultInstance();
 
   private Spelling() {}
 
@@ -41,13 +44,15 @@ final class Spelling {
   /** "did you mean ...?" with the nearest of the known words, or nothing if none is near. */
   static Optional<String> didYouMean(String typed, Collection<String> known) {
     int reach = Math.max(1, (typed.length() + 1) / 3);
+    List<String> words =
+        known.stream().filter(w -> Math.abs(w.length() - typed.length()) <= reach).toList();
     int nearest =
-        known.stream().mapToInt(word -> distance(typed, word)).min().orElse(Integer.MAX_VALUE);
+        words.stream().mapToInt(word -> distance(typed, word)).min().orElse(Integer.MAX_VALUE);
     if (nearest > reach || nearest >= typed.length()) {
       return Optional.empty();
     }
     List<String> candidates =
-        known.stream()
+        words.stream()
             .filter(word -> distance(typed, word) == nearest)
             .distinct()
             .limit(3)
@@ -56,24 +61,19 @@ final class Spelling {
         candidates.stream().collect(Collectors.joining(" or ", "did you mean ", "?")));
   }
 
-  /** Edits from one word to the other, a swap of neighbours counting as one; case is free. */
+  /** Edits from one word to the other; a swap of neighbours, two for the library, counts as one. */
   private static int distance(String typed, String word) {
     String a = typed.toLowerCase(Locale.ROOT);
     String b = word.toLowerCase(Locale.ROOT);
-    int[][] d = new int[a.length() + 1][b.length() + 1];
-    for (int i = 0; i <= a.length(); i++) {
-      for (int j = 0; j <= b.length(); j++) {
-        d[i][j] = i == 0 || j == 0 ? i + j : cheapest(a, b, i, j, d);
-      }
-    }
-    return d[a.length()][b.length()];
+    return IntStream.range(1, a.length())
+        .map(i -> 1 + EDITS.apply(swapped(a, i), b))
+        .reduce(EDITS.apply(a, b), Math::min);
   }
 
-  private static int cheapest(String a, String b, int i, int j, int[][] d) {
-    boolean same = a.charAt(i - 1) == b.charAt(j - 1);
-    int edited = Math.min(d[i - 1][j - 1] + (same ? 0 : 1), 1 + Math.min(d[i - 1][j], d[i][j - 1]));
-    boolean swapped =
-        i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
-    return swapped ? Math.min(edited, d[i - 2][j - 2] + 1) : edited;
+  private static String swapped(String word, int at) {
+    return word.substring(0, at - 1)
+        + word.charAt(at)
+        + word.charAt(at - 1)
+        + word.substring(at + 1);
   }
 }

@@ -1,6 +1,7 @@
 package yett.rules;
 
 import java.util.List;
+import yett.calculation.Range;
 
 /** What a rule concluded; withdrawn by truth maintenance when its grounds go. */
 public sealed interface Conclusion {
@@ -17,6 +18,10 @@ public sealed interface Conclusion {
    */
   record Expectation(String check, double low, double high, String how, Reason reason)
       implements Conclusion {
+    public Expectation(String check, Range range, String how, Reason reason) {
+      this(check, range.low(), range.high(), how, reason);
+    }
+
     @Override
     public String about() {
       return check;
@@ -54,6 +59,12 @@ public sealed interface Conclusion {
 
   /** Two answers that cannot both be right; events in the order given. */
   record Contradiction(long first, long second, Reason reason) implements Conclusion {
+    /** Between two answers, whichever was given first. */
+    public static Contradiction between(Fact.Given one, Fact.Given other, Reason reason) {
+      return new Contradiction(
+          Math.min(one.event(), other.event()), Math.max(one.event(), other.event()), reason);
+    }
+
     @Override
     public String about() {
       return first + " " + second;

@@ -18,24 +18,48 @@ public final class DecisionTables {
   /** The kind of problem when two rows give two ranges for one reading at one gate. */
   public static final String CLASH = "table-clash";
 
-  /** Of the rule for all rows; it stands in no file of a rule base. */
+  /** Of the rules for rows, which stand in no file of a rule base. */
   static final String PACKAGE = "yett.rules.tables";
 
-  /** The rule for all rows of all tables. */
-  static final String RULE =
+  /** One rule for all rows of a kind, whatever they say. */
+  static final String RULES =
       """
       package yett.rules.tables
 
       import java.util.Set
-      import yett.rules.Fact.Site
-      import yett.rules.UsualRange
+      import yett.rules.Conclusion.Contradiction
+      import yett.rules.Conclusion.Odds
+      import yett.rules.Fact
+      import yett.rules.Fact.Given
+      import yett.rules.Row.Exclusion
+      import yett.rules.Row.MovedOdds
+      import yett.rules.Row.UsualRange
 
       rule "a row of a table gives a usual range"
       when
-        $row : UsualRange($conditions : conditions)
-        Set(size == $conditions) from accumulate(Site($row.meets(this), $q : question), collectSet($q))
+        $row : UsualRange()
+        Set($row.speaks(this)) from accumulate(Fact($row.concerns(this), $fact : this), collectSet($fact))
       then
         insertLogical($row.expectation());
+      end
+
+      rule "a row of a table moves the odds"
+      when
+        $row : MovedOdds()
+        Set($row.speaks(this)) from accumulate(Fact($row.concerns(this), $fact : this), collectSet($fact))
+        $odds : Odds() from $row.odds()
+      then
+        insertLogical($odds);
+      end
+
+      rule "a row of a table names two answers that cannot both be right"
+      when
+        $row : Exclusion()
+        Set($row.speaks(this)) from accumulate(Fact($row.concerns(this), $fact : this), collectSet($fact))
+        $one : Given($row.one(this), $epoch : epoch)
+        $other : Given(epoch == $epoch, $row.other(this))
+      then
+        insertLogical(Contradiction.between($one, $other, $row.reason()));
       end
       """;
 
@@ -51,18 +75,23 @@ public final class DecisionTables {
     return problems;
   }
 
+  /** The rows that have nothing wrong, whatever is wrong with others. */
+  public static List<Row> readable(RuleBase base) {
+    return rows(base, new ArrayList<>()).stream().map(TableRow::row).toList();
+  }
+
   /**
    * What the tables say, without the rows that an add-on has switched off.
    *
    * @throws KnowledgeException if anything is wrong with one
    */
-  static List<UsualRange> ranges(RuleBase base) {
+  static List<Row> rows(RuleBase base) {
     List<Problem> problems = new ArrayList<>();
     List<TableRow> rows = rows(base, problems);
     if (!problems.isEmpty()) {
       throw new KnowledgeException(problems);
     }
-    return rows.stream().map(TableRow::range).toList();
+    return rows.stream().map(TableRow::row).toList();
   }
 
   private static List<TableRow> rows(RuleBase base, List<Problem> problems) {
@@ -76,7 +105,7 @@ public final class DecisionTables {
                       ? List.of()
                       : sheets(file, content, problems);
               for (TableSheet sheet : sheets) {
-                rows.addAll(new ReadingsTable(file, sheet, base, names, problems).rows());
+                rows.addAll(new TableReader(file, sheet, base, names, problems).rows());
               }
             });
     if (rows.size() > MOST_ROWS) {
@@ -95,11 +124,14 @@ public final class DecisionTables {
   /** Of two rows that clash, the one of an add-on is told, which somebody is working on. */
   private static void clashes(RuleBase base, List<TableRow> all, List<Problem> problems) {
     List<TableRow> rows =
-        all.stream().sorted(Comparator.comparing(row -> isOfAddOn(base, row))).toList();
+        all.stream()
+            .filter(TableRow::givesRange)
+            .sorted(Comparator.comparing(row -> isOfAddOn(base, row)))
+            .toList();
     for (int later = 1; later < rows.size(); later++) {
       TableRow row = rows.get(later);
       rows.subList(0, later).stream()
-          .map(row::clash)
+          .map(earlier -> row.clash(earlier, base.checks()))
           .flatMap(Optional::stream)
           .findFirst()
           .ifPresent(problems::add);

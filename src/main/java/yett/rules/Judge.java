@@ -32,7 +32,7 @@ public final class Judge implements AutoCloseable {
 
   private final Map<Fact, FactHandle> told = new HashMap<>();
 
-  Judge(KieSession session, RuleBase base, List<UsualRange> ranges) {
+  Judge(KieSession session, RuleBase base, List<Row> rows) {
     this.session = session;
     this.base = base;
     this.off =
@@ -48,7 +48,7 @@ public final class Judge implements AutoCloseable {
     base.repairs().values().forEach(session::insert);
     base.setUps().values().forEach(session::insert);
     base.siteQuestions().values().forEach(session::insert);
-    ranges.forEach(session::insert);
+    rows.forEach(session::insert);
   }
 
   /**

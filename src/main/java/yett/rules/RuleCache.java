@@ -7,9 +7,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -45,7 +47,7 @@ public final class RuleCache {
           Conclusion.class,
           Reason.class,
           Interpretation.class,
-          UsualRange.class,
+          Row.class,
           SiteValues.class,
           Say.class,
           Cause.class,
@@ -120,10 +122,10 @@ public final class RuleCache {
     }
   }
 
-  /** All that the compiler sees: rule files as they are, and one rule of the program. */
+  /** All that the compiler sees: rule files as they are, and the program's own for tables. */
   static SortedMap<String, String> sources(RuleBase base) {
     SortedMap<String, String> sources = new TreeMap<>(base.rules());
-    sources.put("/tables.drl", DecisionTables.RULE); // no name in a rule base begins so
+    sources.put("/tables.drl", DecisionTables.RULES); // no name in a rule base begins so
     return sources;
   }
 
@@ -132,16 +134,16 @@ public final class RuleCache {
     ReleaseId release = services.newReleaseId("yett", "rules", "1");
     KieFileSystem files = services.newKieFileSystem();
     files.generateAndWritePomXML(release);
-    sources(base)
-        .forEach(
-            (name, text) -> files.write((SOURCES + folder(text) + name).replace("//", "/"), text));
+    SortedMap<String, String> sources = sources(base);
+    sources.forEach(
+        (name, text) -> files.write((SOURCES + folder(text) + name).replace("//", "/"), text));
     KieBuilder builder =
         services
             .newKieBuilder(files, RuleCache.class.getClassLoader())
             .buildAll(ExecutableModelProject.class);
     List<String> errors =
         builder.getResults().getMessages(Message.Level.ERROR).stream()
-            .map(m -> place(m) + m.getText())
+            .map(m -> place(m, sources.keySet()) + m.getText())
             .distinct()
             .toList();
     if (!errors.isEmpty()) {
@@ -156,9 +158,14 @@ public final class RuleCache {
     return matcher.find() ? matcher.group(1).replace('.', '/') + "/" : "";
   }
 
-  private static String place(Message message) {
+  /** The longest name that the compiler's path ends with is the file's own. */
+  private static String place(Message message, Set<String> files) {
     String path = message.getPath() == null ? "" : message.getPath();
-    String name = path.substring(Math.max(0, path.lastIndexOf("rules/")));
+    String name =
+        files.stream()
+            .filter(path::endsWith)
+            .max(Comparator.comparingInt(String::length))
+            .orElse(path);
     return message.getLine() > 0 ? name + ":" + message.getLine() + ": " : name + ": ";
   }
 

@@ -11,12 +11,12 @@ import yett.knowledge.RuleBase;
 /** The compiled rules of a rule base, shared by all cases. */
 public final class RuleEngine {
   private final RuleBase base;
-  private final List<UsualRange> ranges;
+  private final List<Row> rows;
   private final KieBase rules;
 
-  private RuleEngine(RuleBase base, List<UsualRange> ranges, KieBase rules) {
+  private RuleEngine(RuleBase base, List<Row> rows, KieBase rules) {
     this.base = base;
-    this.ranges = ranges;
+    this.rows = rows;
     this.rules = rules;
   }
 
@@ -27,12 +27,12 @@ public final class RuleEngine {
    * @throws RuleErrors with every error of the compiler
    */
   public static RuleEngine of(RuleBase base, RuleCache cache) {
-    return new RuleEngine(base, DecisionTables.ranges(base), cache.load(base));
+    return new RuleEngine(base, DecisionTables.rows(base), cache.load(base));
   }
 
   /** A judge for one case; close it when the case is left. */
   public Judge newJudge() {
-    return new Judge(rules.newKieSession(), base, ranges);
+    return new Judge(rules.newKieSession(), base, rows);
   }
 
   /** Names of all rules, and of all rows of tables. */
@@ -43,6 +43,6 @@ public final class RuleEngine {
             .map(KiePackage::getRules)
             .flatMap(Collection::stream)
             .map(Rule::getName);
-    return Stream.concat(compiled, ranges.stream().map(r -> r.reason().rule())).sorted().toList();
+    return Stream.concat(compiled, rows.stream().map(r -> r.reason().rule())).sorted().toList();
   }
 }

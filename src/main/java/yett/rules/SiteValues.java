@@ -1,8 +1,12 @@
 package yett.rules;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import yett.calculation.AccessoryLoad;
 import yett.calculation.Conductor;
 import yett.calculation.LeadAcid;
 import yett.calculation.Leaf;
@@ -15,6 +19,19 @@ import yett.calculation.ServiceVoltage;
 public final class SiteValues {
   /** V of the motor and of the pair of batteries. */
   public static final double MOTOR_VOLTS = MainsLoad.MOTOR_VOLTS;
+
+  /** Devices by site question and choice. */
+  private static final Map<String, List<AccessoryLoad>> FITTED =
+      Map.of(
+          "radio fitted", List.of(AccessoryLoad.RADIO),
+          "keypad fitted", List.of(AccessoryLoad.KEYPAD),
+          "telephone-entry fitted", List.of(AccessoryLoad.TELEPHONE_ENTRY),
+          "timer fitted", List.of(AccessoryLoad.TIMER),
+          "beams one", List.of(AccessoryLoad.BEAM),
+          "beams two", List.of(AccessoryLoad.BEAM, AccessoryLoad.BEAM),
+          "loops fitted", List.of(AccessoryLoad.LOOPS),
+          "exit-sensor fitted", List.of(AccessoryLoad.EXIT_SENSOR),
+          "wireless-edge wireless", List.of(AccessoryLoad.EDGE_RECEIVER));
 
   private SiteValues() {}
 
@@ -31,6 +48,19 @@ public final class SiteValues {
         .flatMap(List::stream)
         .filter(c -> c.size().equals(size))
         .findFirst();
+  }
+
+  /** A at 24 V that the devices take together which answers to site questions name. */
+  public static double accessories(Collection<?> answers) {
+    double sum =
+        answers.stream()
+            .map(Fact.Site.class::cast)
+            .map(answer -> FITTED.get(answer.question() + " " + answer.choice()))
+            .filter(Objects::nonNull)
+            .flatMap(List::stream)
+            .mapToDouble(AccessoryLoad::atRest)
+            .sum();
+    return Math.round(1000 * sum) / 1000.0; // devices come in any order, which must not show
   }
 
   /** The sizes among which a choice stands, from the smallest. */
@@ -81,8 +111,33 @@ public final class SiteValues {
       double motorCurrent,
       double nominal) {
     return conductor.drop(
-        mainsCurrent(motorCurrent, nominal),
-        millimetres / 1000,
-        Math.min(Math.max(temperature, -40), 100));
+        mainsCurrent(motorCurrent, nominal), millimetres / 1000, held(temperature));
+  }
+
+  /**
+   * The same in percent of the nominal voltage, of a feeder of a size that can be chosen.
+   *
+   * @param volts nominal, as chosen
+   */
+  public static double feederPercent(
+      String size, double millimetres, double temperature, double motorCurrent, String volts) {
+    double nominal = Double.parseDouble(volts);
+    return 100
+        * feederDrop(conductor(size).orElseThrow(), millimetres, temperature, motorCurrent, nominal)
+        / nominal;
+  }
+
+  /**
+   * Ohm of the feeder, there and back.
+   *
+   * @param millimetres one way
+   * @param temperature degC, held within what the conductor's formula is good for
+   */
+  public static double feederLoop(Conductor conductor, double millimetres, double temperature) {
+    return conductor.loop(millimetres / 1000, held(temperature));
+  }
+
+  private static double held(double temperature) {
+    return Math.min(Math.max(temperature, -40), 100);
   }
 }

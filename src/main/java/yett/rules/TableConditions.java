@@ -1,81 +1,104 @@
 package yett.rules;
 
 import java.util.Arrays;
-import java.util.Collections;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import yett.knowledge.Check;
 import yett.knowledge.Measures;
 import yett.knowledge.Names;
 import yett.knowledge.SiteQuestion;
-import yett.rules.UsualRange.Gates;
+import yett.rules.Accepted.Span;
 
-/** What a cell says of the site, as a condition of a row. */
+/** What a cell asks of an answer. */
 final class TableConditions {
   private static final String ANY = "any";
   private static final String NOT = "not ";
+  private static final double LEAST = Double.NEGATIVE_INFINITY;
+  private static final double MOST = Double.POSITIVE_INFINITY;
 
   private TableConditions() {}
 
-  /** Whether there is a gate of which both speak. */
-  static boolean meet(Gates one, Gates other) {
-    return one.choices().isEmpty() && other.choices().isEmpty()
-        ? Math.max(one.from(), other.from()) < Math.min(one.below(), other.below())
-        : !Collections.disjoint(one.choices(), other.choices());
+  /**
+   * Answers to a site question.
+   *
+   * @throws IllegalArgumentException with what is wrong, and what can be written
+   */
+  static Accepted accepted(SiteQuestion question, String cell) {
+    String choice = "choice of \"" + question.id() + "\"";
+    return accepted(question.measures(), question.choices().keySet(), choice, cell);
   }
 
   /**
+   * Answers to a check.
+   *
    * @throws IllegalArgumentException with what is wrong, and what can be written
    */
-  static Gates gates(SiteQuestion question, String cell) {
-    if (question.measures().isPresent()) {
-      return cell.equals(ANY)
-          ? range(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY)
-          : measured(question.measures().get(), cell);
+  static Accepted accepted(Check check, String cell) {
+    List<String> outcomes = check.outcomes().stream().map(Check.Outcome::id).toList();
+    return accepted(check.measures(), outcomes, "outcome of \"" + check.id() + "\"", cell);
+  }
+
+  /**
+   * @param words that can be answered, if it is not measured
+   * @param asked what a word must be
+   */
+  private static Accepted accepted(
+      Optional<Measures> measures, Collection<String> words, String asked, String cell) {
+    if (measures.isPresent()) {
+      return new Accepted(
+          Set.of(), alternatives(cell).map(range -> span(measures.get(), range)).toList());
     }
-    Set<String> choices = new LinkedHashSet<>(question.choices().keySet());
+    Set<String> accepted = new LinkedHashSet<>(words);
     if (cell.startsWith(NOT)) {
-      choices.removeAll(choices(question, cell.substring(NOT.length())));
+      accepted.removeAll(words(words, asked, cell.substring(NOT.length())));
     } else if (!cell.equals(ANY)) {
-      choices.retainAll(choices(question, cell));
+      accepted.retainAll(words(words, asked, cell));
     }
-    return new Gates(choices, Double.NaN, Double.NaN);
+    return new Accepted(accepted, List.of());
   }
 
-  private static Gates range(double from, double below) {
-    return new Gates(Set.of(), from, below);
+  /** What stands in a cell with "or" between. */
+  static Stream<String> alternatives(String cell) {
+    return Arrays.stream(cell.split("\\s+or\\s+")).map(String::strip);
   }
 
-  private static List<String> choices(SiteQuestion question, String cell) {
-    List<String> choices = Arrays.stream(cell.split("\\s+or\\s+")).map(String::strip).toList();
-    for (String choice : choices) {
-      if (!question.choices().containsKey(choice)) {
+  private static List<String> words(Collection<String> known, String asked, String cell) {
+    List<String> words = alternatives(cell).toList();
+    for (String word : words) {
+      if (!known.contains(word)) {
         throw new IllegalArgumentException(
-            "\""
-                + choice
-                + "\" is no choice of \""
-                + question.id()
-                + "\". "
-                + Names.advice(choice, question.choices().keySet()));
+            "\"" + word + "\" is no " + asked + ". " + Names.advice(word, known));
       }
     }
-    return choices;
+    return words;
   }
 
-  private static Gates measured(Measures measures, String cell) {
+  private static Span span(Measures measures, String cell) {
+    if (cell.equals(ANY)) {
+      return new Span(LEAST, MOST);
+    }
     if (cell.startsWith("below ")) {
-      return range(Double.NEGATIVE_INFINITY, reading(measures, cell.substring(6)));
+      return new Span(LEAST, reading(measures, cell.substring(6)));
+    }
+    if (cell.startsWith("up to ")) {
+      return new Span(LEAST, Math.nextUp(reading(measures, cell.substring(6))));
+    }
+    if (cell.startsWith("from ")) {
+      return new Span(reading(measures, cell.substring(5)), MOST);
     }
     if (cell.startsWith("above ")) {
-      double above = Math.nextUp(reading(measures, cell.substring(6)));
-      return range(above, Double.POSITIVE_INFINITY);
+      return new Span(Math.nextUp(reading(measures, cell.substring(6))), MOST);
     }
     String[] ends = cell.split("\\s+to\\s+");
     if (ends.length != 2) {
       throw new IllegalArgumentException(
           "\"" + cell + "\" is no range; write \"below 6 m\", \"6 m to 9 m\" or \"above 9 m\"");
     }
-    return range(reading(measures, ends[0]), reading(measures, ends[1]));
+    return new Span(reading(measures, ends[0]), reading(measures, ends[1]));
   }
 
   /** A reading with its unit, in the canonical unit. */

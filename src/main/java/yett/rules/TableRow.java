@@ -10,32 +10,35 @@ import java.util.Set;
 import yett.knowledge.Check;
 import yett.knowledge.Problem;
 import yett.knowledge.SiteQuestion;
-import yett.rules.UsualRange.Gates;
+import yett.rules.Row.UsualRange;
 
 /**
  * A row of a table with the place where it stands.
  *
  * @param line in a file of text, 0 in a workbook
- * @param place where its check stands, as people find it
+ * @param place where its subject stands, as people find it
  * @param gates what it says of the site, by question
  */
-record TableRow(
-    UsualRange range,
-    String file,
-    int line,
-    String place,
-    Check check,
-    Map<SiteQuestion, Gates> gates) {
+record TableRow(Row row, String file, int line, String place, Map<SiteQuestion, Accepted> gates) {
 
   /** Its name, by which an add-on can switch it off. */
   String rule() {
-    return range.reason().rule();
+    return row.reason().rule();
+  }
+
+  boolean givesRange() {
+    return row instanceof UsualRange;
   }
 
   /** What is wrong if an earlier row gives another range for the same reading at the same gate. */
-  Optional<Problem> clash(TableRow earlier) {
-    boolean other = range.low() != earlier.range.low() || range.high() != earlier.range.high();
-    if (!check.id().equals(earlier.check.id()) || !other || !together(earlier)) {
+  Optional<Problem> clash(TableRow earlier, Map<String, Check> checks) {
+    boolean clashes =
+        row instanceof UsualRange range
+            && earlier.row instanceof UsualRange other
+            && range.check().equals(other.check())
+            && (range.low() != other.low() || range.high() != other.high())
+            && together(earlier, checks.get(range.check()));
+    if (!clashes) {
       return Optional.empty();
     }
     String where = earlier.file.equals(file) ? earlier.place : earlier.file + ", " + earlier.place;
@@ -49,7 +52,7 @@ record TableRow(
                 + ": there are gates for which "
                 + where
                 + " gives another usual range for \""
-                + check.id()
+                + ((UsualRange) row).check()
                 + "\"",
             "Change the conditions of one, so that no gate meets both. An add-on can switch the other"
                 + " off: rule: [\""
@@ -58,24 +61,24 @@ record TableRow(
   }
 
   /** Whether one gate can meet the conditions of both, and be asked all that they speak of. */
-  private boolean together(TableRow other) {
+  private boolean together(TableRow other, Check check) {
     boolean meet =
         gates.entrySet().stream()
             .filter(e -> other.gates.containsKey(e.getKey()))
-            .allMatch(e -> TableConditions.meet(e.getValue(), other.gates.get(e.getKey())));
-    return meet && canBeAsked(other);
+            .allMatch(e -> e.getValue().meets(other.gates.get(e.getKey())));
+    return meet && canBeAsked(other, check);
   }
 
   /** Whether at one gate all questions are asked that the two speak of. */
-  private boolean canBeAsked(TableRow other) {
+  private boolean canBeAsked(TableRow other, Check check) {
     Map<String, Set<String>> left = new LinkedHashMap<>();
-    for (TableRow row : List.of(this, other)) {
-      row.check.onlyIf().forEach((question, choices) -> keep(left, question, choices));
-      row.gates.forEach(
-          (question, gates) -> {
+    check.onlyIf().forEach((question, choices) -> keep(left, question, choices));
+    for (TableRow one : List.of(this, other)) {
+      one.gates.forEach(
+          (question, accepted) -> {
             question.onlyIf().forEach((asked, choices) -> keep(left, asked, choices));
             if (question.measures().isEmpty()) {
-              keep(left, question.id(), gates.choices());
+              keep(left, question.id(), accepted.words());
             }
           });
     }

@@ -27,7 +27,8 @@ public final class Cautions {
       Note.warning(
           "A released leaf on a slope runs by itself, and a leaf without sound end stops or guides"
               + " comes off its track. Crushing, death. See that stops and guides are sound, find"
-              + " the downhill side, clear it of people, and chock the leaf before it is released.");
+              + " the downhill side, clear it of people, and chock the leaf before it is"
+              + " released.");
 
   /** Where the force of the drive is measured. */
   public static final Note NEVER_A_BODY =

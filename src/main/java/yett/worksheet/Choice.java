@@ -1,8 +1,10 @@
 package yett.worksheet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 
 /**
  * One of the things that an input may be.
@@ -32,6 +34,13 @@ public record Choice(String id, String words, List<String> spellings) {
             : List.of(number + " sq mm", number + " mm sq"));
     String id = parts[1] + "-" + number.replace('.', '-').replace('/', '-');
     return new Choice(id.toLowerCase(Locale.ROOT), size, spellings);
+  }
+
+  /** One for each constant of an enum, with its name in lower case and hyphens for its id. */
+  public static <E extends Enum<E>> List<Choice> each(Class<E> of, Function<E, String> words) {
+    return Arrays.stream(of.getEnumConstants())
+        .map(e -> new Choice(e.name().toLowerCase(Locale.ROOT).replace('_', '-'), words.apply(e)))
+        .toList();
   }
 
   boolean isMeantBy(String typed) {

@@ -88,6 +88,6 @@ public final class Filling {
         all.add(InputReader.usual(input));
       }
     }
-    return Solver.solve(sheet, new Entries(all));
+    return Solver.solve(sheet, List.copyOf(all));
   }
 }

@@ -1,41 +1,91 @@
 package yett.worksheet;
 
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import yett.quantity.Unit;
-import yett.quantity.Units;
 
 /**
- * One thing that a calculation tells.
+ * One thing that a calculation tells, or works out on the way.
+ *
+ * <pre>{@code
+ * number("left", Unit.VOLT, "left at the end").by(v -> v.of("supply") - v.of("drop"))
+ * text("verdict", "verdict").by(v -> v.of("share") < 80 ? "worn out" : "good")
+ * }</pre>
  *
  * @param unit the metric one that it is shown in; empty for a result in words
- * @param customary the US customary one, the same where that system has no other
+ * @param when whether these inputs can give it; it is left out otherwise
+ * @param number in the canonical unit; not a number for words
+ * @param text as it stands in a sentence
  */
-public record Output(String id, String words, Optional<Unit> unit, Optional<Unit> customary) {
+public record Output(
+    String id,
+    String words,
+    Optional<Unit> unit,
+    Predicate<Values> when,
+    ToDoubleFunction<Values> number,
+    Function<Values, String> text) {
 
-  public static Output reading(String id, Unit unit, String words) {
-    Unit customary =
-        unit == Unit.METRE || unit == Unit.FOOT
-            ? Unit.FOOT
-            : Units.US.preferred(unit.quantity()) == unit.quantity().canonical()
-                ? unit
-                : Units.US.preferred(unit.quantity());
-    return reading(id, unit, customary, words);
+  /** Smaller in any unit of a result is what rounding leaves of nothing. */
+  private static final double NOTHING = 1e-9;
+
+  /** A number without its formula. */
+  public record Measure(String id, Unit unit, String words) {
+    /** Worked out in the unit that it is shown in. */
+    public Output by(ToDoubleFunction<Values> formula) {
+      return by(unit, formula);
+    }
+
+    /** Worked out in another unit than it is shown in. */
+    public Output by(Unit worked, ToDoubleFunction<Values> formula) {
+      return new Output(
+          id,
+          words,
+          Optional.of(unit),
+          values -> true,
+          values -> worked.toCanonical(rounded(formula.applyAsDouble(values))),
+          values -> Tell.told(values.of(id), unit));
+    }
+
+    private static double rounded(double value) {
+      return Math.abs(value) < NOTHING ? 0 : value;
+    }
   }
 
-  public static Output reading(String id, Unit unit, Unit customary, String words) {
-    return new Output(id, words, Optional.of(unit), Optional.of(customary));
+  /** Words that are not said yet. */
+  public record Wording(String id, String words) {
+    public Output by(Function<Values, String> text) {
+      return new Output(id, words, Optional.empty(), values -> true, values -> Double.NaN, text);
+    }
   }
 
-  public static Output text(String id, String words) {
-    return new Output(id, words, Optional.empty(), Optional.empty());
+  /** Left out where the condition does not hold. */
+  public Output when(Predicate<Values> condition) {
+    return new Output(id, words, unit, when.and(condition), number, text);
+  }
+
+  /** Left out where one of these inputs was left out, or one of these results. */
+  public Output given(String... needed) {
+    Predicate<Values> all = values -> true;
+    for (String name : needed) {
+      all = all.and(values -> values.has(name));
+    }
+    return when(all);
+  }
+
+  /** The US customary unit, the same where that system has no other. */
+  public Optional<Unit> customary() {
+    return unit.map(Tell::customary);
   }
 
   /** A value in the canonical unit in both systems, or in one where they do not differ. */
   public String show(double canonical) {
     Unit metric = unit.orElseThrow();
+    Unit customary = Tell.customary(metric);
     String shown = metric.quantity().show(canonical, metric);
-    return customary.get() == metric
+    return customary == metric
         ? shown
-        : shown + " (" + metric.quantity().show(canonical, customary.get()) + ")";
+        : shown + " (" + metric.quantity().show(canonical, customary) + ")";
   }
 }

@@ -14,27 +14,27 @@ final class Solver {
 
   private Solver() {}
 
-  static Solution solve(Worksheet sheet, Entries entries) {
+  static Solution solve(Worksheet sheet, List<Given> givens) {
+    Values values = new Values(sheet, givens);
     try {
-      Results results = sheet.work(entries);
-      double[] uncertainties = uncertainties(sheet, entries);
+      double[] numbers = sheet.work(values);
+      double[] uncertainties = uncertainties(sheet, values);
       List<Line> lines = new ArrayList<>();
-      for (int i = 0; i < sheet.outputs().size(); i++) {
+      for (int i = 0; i < numbers.length; i++) {
         Output output = sheet.outputs().get(i);
-        if (results.has(output.id())) {
-          Line line = line(output, results, uncertainties[i]);
-          line.standardUncertainty().ifPresent(u -> results.uncertain(output.id(), u));
+        if (values.has(output.id())) {
+          Line line = line(output, values, numbers[i], uncertainties[i]);
+          line.standardUncertainty().ifPresent(u -> values.uncertain(output.id(), u));
           lines.add(line);
         }
       }
       return new Solution(
           sheet,
-          entries.all(),
+          givens,
           List.copyOf(lines),
-          results.plot(),
-          Stream.concat(remarks(entries).stream(), sheet.remarks(entries, results).stream())
-              .toList(),
-          sheet.meaning(entries, results));
+          sheet.plot.map(drawing -> drawing.apply(values)),
+          Stream.concat(givens.stream().flatMap(Solver::remark), sheet.remarks(values)).toList(),
+          sheet.meaning(values));
     } catch (InputException e) {
       throw e;
     } catch (IllegalArgumentException e) {
@@ -42,47 +42,39 @@ final class Solver {
     }
   }
 
-  private static Line line(Output output, Results results, double uncertainty) {
-    OptionalDouble value = results.number(output.id());
-    String text =
-        value.isPresent()
-            ? output.show(value.getAsDouble())
-            : results.text(output.id()).orElseThrow();
+  private static Line line(Output output, Values values, double number, double uncertainty) {
+    if (output.unit().isEmpty()) {
+      String words = values.text(output.id());
+      return new Line(output, OptionalDouble.empty(), OptionalDouble.empty(), words);
+    }
     return new Line(
         output,
-        value,
-        value.isPresent() && uncertainty > ROUNDING * Math.abs(value.getAsDouble())
+        OptionalDouble.of(number),
+        uncertainty > ROUNDING * Math.abs(number)
             ? OptionalDouble.of(uncertainty)
             : OptionalDouble.empty(),
-        text);
+        output.show(number));
   }
 
-  private static double[] uncertainties(Worksheet sheet, Entries entries) {
+  private static double[] uncertainties(Worksheet sheet, Values values) {
     List<Given> uncertain =
-        entries.all().stream().filter(g -> g.standardUncertainty() > 0).toList();
+        values.givens().stream().filter(g -> g.standardUncertainty() > 0).toList();
     return Propagation.standardUncertainties(
-        values -> numbers(sheet, sheet.work(entries.moved(uncertain, values))),
+        moved -> sheet.work(values.moved(uncertain, moved)),
         uncertain.stream().mapToDouble(Given::value).toArray(),
         uncertain.stream().mapToDouble(Given::standardUncertainty).toArray());
   }
 
-  private static double[] numbers(Worksheet sheet, Results results) {
-    return sheet.outputs().stream()
-        .mapToDouble(output -> results.number(output.id()).orElse(Double.NaN))
-        .toArray();
-  }
-
-  private static List<String> remarks(Entries entries) {
-    return entries.all().stream()
-        .filter(g -> !g.input().good().contains(g.input().unit().fromCanonical(g.value())))
-        .map(
-            g ->
-                g.shown()
-                    + " for "
-                    + g.input().id()
-                    + " is outside what the formula is good for ("
-                    + g.input().inWords(g.input().good()).orElse("")
-                    + "); take the result as a rough guide.")
-        .toList();
+  private static Stream<String> remark(Given given) {
+    Input input = given.input();
+    return input.good().contains(input.unit().fromCanonical(given.value()))
+        ? Stream.empty()
+        : Stream.of(
+            given.shown()
+                + " for "
+                + input.id()
+                + " is outside what the formula is good for ("
+                + input.inWords(input.good()).orElse("")
+                + "); take the result as a rough guide.");
   }
 }

@@ -3,6 +3,7 @@ package yett.worksheet;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import yett.quantity.Unit;
+import yett.quantity.Units;
 
 /** Numbers as they stand in a sentence: three figures, number and unit on one line. */
 public final class Tell {
@@ -10,42 +11,42 @@ public final class Tell {
 
   private Tell() {}
 
+  /** The US customary unit for what is told in a unit, the same where that system has no other. */
+  static Unit customary(Unit unit) {
+    Unit preferred = Units.US.preferred(unit.quantity());
+    return switch (unit) {
+      case METRE, FOOT -> Unit.FOOT;
+      case WATT_HOUR -> unit;
+      default -> preferred == unit.quantity().canonical() ? unit : preferred;
+    };
+  }
+
   /**
-   * A value with its unit.
+   * A value with its unit, and in brackets in the US customary one where that is another.
    *
    * @throws IllegalArgumentException if the value is not finite
    */
-  public static String tell(double value, Unit unit) {
-    double rounded = BigDecimal.valueOf(value).round(FIGURES).doubleValue();
-    return unit.quantity().show(unit.toCanonical(rounded), unit).replace(' ', '\u00a0');
+  public static String told(double value, Unit unit) {
+    Unit other = customary(unit);
+    String own = shown(value, unit);
+    return other == unit
+        ? own
+        : own + " (" + shown(other.fromCanonical(unit.toCanonical(value)), other) + ")";
   }
 
-  /** A value in one unit, and in brackets in another. */
-  public static String both(double value, Unit unit, Unit other) {
-    return tell(value, unit)
-        + " ("
-        + tell(other.fromCanonical(unit.toCanonical(value)), other)
-        + ")";
+  private static String shown(double value, Unit unit) {
+    double rounded = BigDecimal.valueOf(value).round(FIGURES).doubleValue();
+    return unit.quantity().show(unit.toCanonical(rounded), unit).replace(' ', '\u00a0');
   }
 
   /** A number of things, one of them without the s: {@code 1 turn}, {@code 3 turns}. */
   public static String count(double number, String things) {
     String one = things.substring(0, things.length() - 1);
-    return tell(number, Unit.ONE) + " " + (number == 1 ? one : things);
+    return told(number, Unit.ONE) + " " + (number == 1 ? one : things);
   }
 
   /** From one text to another, {@code 10 N to 12 N}; one of them where they read the same. */
   public static String range(String low, String high) {
     return low.equals(high) ? low : low + " to " + high;
-  }
-
-  /** A length in m, in metres and feet. */
-  public static String metres(double metres) {
-    return tell(metres, Unit.METRE) + " (" + tell(metres / 0.3048, Unit.FOOT) + ")";
-  }
-
-  /** A fraction in percent. */
-  public static String percent(double fraction) {
-    return tell(100 * fraction, Unit.PERCENT);
   }
 }

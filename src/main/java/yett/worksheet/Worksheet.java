@@ -2,12 +2,29 @@ package yett.worksheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * A calculation that a person can ask for: what it needs, what it tells, and how that is meant. The
- * formula itself is a class of {@code yett.calculation}, which the rules may use as well.
+ * A calculation that a person can ask for: what it needs, what it tells, and how that is meant. A
+ * subclass declares it in its constructor; asking, reading, units, uncertainties and printing
+ * follow from that. The formula itself is a class of {@code yett.calculation}, which the rules may
+ * use as well.
+ *
+ * <pre>{@code
+ * final class LeafWeight extends Worksheet {
+ *   LeafWeight() {
+ *     super(Subject.LEAF, "leaf-weight", "weight of the leaf");
+ *     asks(reading("mass", Unit.KILOGRAM, "mass of the leaf").possible(5, 20_000));
+ *     tells(number("weight", Unit.NEWTON, "weight").by(v -> v.of("mass") * Gravity.STANDARD));
+ *     formula("F = m g; m mass");
+ *     validity("Any leaf.");
+ *     source("mechanics textbooks");
+ *     says(when(v -> v.of("weight") > 9000, "It weighs {weight}: a crane."), otherwise("A jack."));
+ *   }
+ * }
+ * }</pre>
  */
-public abstract class Worksheet {
+public abstract class Worksheet extends Spec {
   private final Subject subject;
   private final String id;
   private final String title;
@@ -35,43 +52,69 @@ public abstract class Worksheet {
   }
 
   /** In the order in which they are asked for. */
-  public abstract List<Input> inputs();
+  public final List<Input> inputs() {
+    return inputs;
+  }
 
   /** In the order in which they are told. */
-  public abstract List<Output> outputs();
+  public final List<Output> outputs() {
+    return outputs;
+  }
 
-  /** The formula as text, with its symbols. */
-  public abstract String formula();
+  public final String formula() {
+    return formula;
+  }
 
-  /** What it is good for, and what it leaves out. */
-  public abstract String validity();
+  public final String validity() {
+    return validity;
+  }
 
-  /** Where formula and figures come from; common practice and memory are called that. */
-  public abstract String source();
+  public final String source() {
+    return source;
+  }
 
-  /** Who or what has the last word: a code, a licence, a data sheet. A sentence. */
-  public abstract Optional<String> lastWord();
+  public final Optional<String> lastWord() {
+    return lastWord;
+  }
 
-  /** What to mind before anything is measured for it. */
-  public List<Note> notes() {
-    return List.of();
+  public final List<Note> notes() {
+    return notes;
   }
 
   /**
-   * Works it out. Results that these inputs cannot give are left out.
+   * Every result in its canonical unit; no number for one that is not told or told in words.
    *
    * @throws InputException if inputs that are possible one by one do not go together
    * @throws IllegalArgumentException if a formula refuses a value
    */
-  protected abstract Results work(Entries entries);
+  final double[] work(Values values) {
+    for (Say refusal : refusals) {
+      if (refusal.when().test(values)) {
+        throw new InputException(refusal.said(values).get(0));
+      }
+    }
+    return outputs.stream()
+        .mapToDouble(o -> values.has(o.id()) ? values.canonical(o.id()) : Double.NaN)
+        .toArray();
+  }
 
   /** Where these inputs together leave what the formula is good for; sentences. */
-  protected List<String> remarks(Entries entries, Results results) {
-    return List.of();
+  final Stream<String> remarks(Values values) {
+    return remarks.stream()
+        .filter(remark -> remark.when().test(values))
+        .flatMap(remark -> remark.said(values).stream());
   }
 
   /** What these results mean; their uncertainties are known by then. */
-  protected abstract Meaning meaning(Entries entries, Results results);
+  final Meaning meaning(Values values) {
+    List<Say> said =
+        says.stream()
+            .flatMap(group -> group.stream().filter(say -> say.when().test(values)).limit(1))
+            .toList();
+    return new Meaning(
+        said.stream().flatMap(say -> say.said(values).stream()).toList(),
+        said.stream().flatMap(say -> say.note().stream()).toList());
+  }
 
   @Override
   public final String toString() {

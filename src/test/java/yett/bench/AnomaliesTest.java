@@ -92,6 +92,22 @@ class AnomaliesTest {
         .containsExactly("two.table.csv:2 " + told);
   }
 
+  @Test
+  void a_row_that_says_what_another_says_already_is_told() {
+    SortedMap<String, String> files = new TreeMap<>(KnowledgeSource.folder(CARDS).files());
+    files.put(
+        "odds.table.csv",
+        "rule,if opening,if battery-age,odds,because,source\n"
+            + "a,from 8 m,,charger-dead 2,so,from memory\n"
+            + "b,from 8 m,,charger-dead 2,so,from memory\n"
+            + "c,from 8 m,any,charger-dead 2,so,from memory\n"
+            + "d,from 8 m,any,charger-dead 3,so,from memory\n");
+    assertThat(found(RuleBase.read(() -> files)))
+        .contains("REDUNDANT rule \"a\": says the same as the rule \"b\"\n")
+        .contains("SUBSUMED rule \"c\": whenever it holds, the rule \"a\" has concluded the same\n")
+        .doesNotContain("rule \"d\"");
+  }
+
   private static final String CAUSE =
       "cause: CAUSE\n"
           + "name: Relay sticks\n"

@@ -169,14 +169,9 @@ class ElectricalTest {
     assertRange(ServiceVoltage.rangeA(208), 197.6, 218.4);
     assertRange(ServiceVoltage.rangeA(240), 228, 252);
     assertRange(ServiceVoltage.rangeA(480), 456, 504);
-    // ANSI C84.1 Range B, from memory: 110 to 127 V, 220 to 254 V; 208 V 190.7 to 220.1.
-    assertRange(ServiceVoltage.rangeB(120), 110, 127);
-    assertRange(ServiceVoltage.rangeB(208), 190.67, 220.13);
-    assertRange(ServiceVoltage.rangeB(240), 220, 254);
     // EN 50160: 207 to 253 V at 230 V.
     assertRange(ServiceVoltage.en50160(230), 207, 253);
     assertThat(ServiceVoltage.rangeA(120).contains(112)).isFalse();
-    assertThat(ServiceVoltage.rangeB(120).contains(112)).isTrue();
   }
 
   private static void assertRange(Range range, double low, double high) {

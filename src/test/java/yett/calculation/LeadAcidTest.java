@@ -76,7 +76,7 @@ class LeadAcidTest {
   @ParameterizedTest
   @CsvSource({"25, 14.10", "30, 13.95", "5, 14.70", "-20, 14.70"})
   void boost_voltage_follows_the_formula_not_the_misprint(double temperature, double volts) {
-    assertThat(LeadAcid.boostVoltage(6, temperature)).isCloseTo(volts, within(1e-9));
+    assertThat(LeadAcid.compensated(6, 2.35, 0.005, temperature)).isCloseTo(volts, within(1e-9));
   }
 
   // Worked by hand at 2.275 V a cell. At 0 degC a formula without the hold below 5 degC would give

@@ -218,7 +218,7 @@ class ProtectionTest {
   void another_folder_lacks_what_it_leaves_out_or_weakens() {
     SortedMap<String, String> files = new TreeMap<>(SHIPPED);
     files.replaceAll((name, text) -> text.replaceAll("(?m)^danger: true$", "danger: false"));
-    files.remove("rules/stops-electrical.drl");
+    files.remove("battery/stops.drl");
     files.replaceAll(
         (name, text) -> name.endsWith("beam-dirty.yaml") ? text.replace("moving-leaf", "") : text);
     RuleBase other = new RuleBaseFiles().look(files).base();

@@ -7,7 +7,6 @@ import static yett.rules.Rules.read;
 import static yett.rules.Rules.said;
 import static yett.rules.Rules.site;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -181,13 +180,6 @@ class ContradictionRulesTest {
             last.check(), last.outcome(), last.value(), last.measured(), last.by(), 8, 1));
     facts.add(done("clean-terminals", 1));
     assertThat(contradictions(facts)).isEmpty();
-  }
-
-  @Test
-  void every_rule_is_shown_by_an_example() throws IOException {
-    Set<String> rules = Rules.of("contradictions.drl");
-    assertThat(rules).hasSizeGreaterThanOrEqualTo(12);
-    assertThat(Rules.speaking(examples())).containsAll(rules);
   }
 
   @Test

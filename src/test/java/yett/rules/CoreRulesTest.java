@@ -10,9 +10,6 @@ import static yett.rules.Rules.read;
 import static yett.rules.Rules.said;
 import static yett.rules.Rules.site;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -63,38 +60,6 @@ class CoreRulesTest {
   void what_was_taken_back_leaves_nothing_behind(Example example) {
     assertThat(Rules.afterTakingBack(example)).isEqualTo(Rules.judgeAfresh());
     assertThat(Rules.afterTakingBackEverything(example).conclusions()).isEmpty();
-  }
-
-  @Test
-  void every_rule_is_shown_by_an_example() throws IOException {
-    assertThat(Rules.speaking(examples())).containsAll(Rules.of("core.drl"));
-  }
-
-  /** Each file has its own test beside this one; names are shared by all, so they must differ. */
-  @Test
-  void every_rule_stands_once_in_one_of_the_known_files() throws IOException {
-    List<String> files;
-    try (Stream<Path> listed = Files.list(Path.of("knowledge/rules"))) {
-      files = listed.map(p -> p.getFileName().toString()).toList();
-    }
-    assertThat(files)
-        .contains(
-            "contradictions.drl",
-            "core.drl",
-            "expectations.drl",
-            "follow-ups.drl",
-            "odds.drl",
-            "stops.drl")
-        .allMatch(
-            f ->
-                f.matches(
-                    "(contradictions|core|expectations|follow-ups|odds|stops)(-[a-z]+)?.drl"
-                        + "|usual-readings.table.csv"));
-    List<String> inFiles = new ArrayList<>();
-    for (String file : files) {
-      inFiles.addAll(Rules.of(file));
-    }
-    assertThat(Rules.names()).doesNotHaveDuplicates().containsExactlyInAnyOrderElementsOf(inFiles);
   }
 
   @Test

@@ -2,6 +2,8 @@ package yett.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static yett.rules.Rules.example;
+import static yett.rules.Rules.site;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -16,6 +18,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
@@ -31,9 +34,11 @@ import yett.knowledge.KnowledgeException;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 import yett.rules.Conclusion.Expectation;
+import yett.rules.Row.UsualRange;
+import yett.rules.Rules.Example;
 import yett.testing.Size;
 
-class DecisionTablesTest {
+class DecisionTablesTest extends ShownByExamples {
   private static final String HEADING =
       "rule,check,if usage-class,if opening,low,high,how,because,source\n";
   private static final String ROW =
@@ -86,17 +91,22 @@ class DecisionTablesTest {
     assertThat(DecisionTables.problems(Rules.BASE)).isEmpty();
   }
 
-  @Test
-  void every_row_speaks_somewhere() throws IOException {
-    assertThat(
-            Rules.speaking(
-                java.util.stream.Stream.of(
-                    Rules.example("", Rules.site("usage-class", "class-i")),
-                    Rules.example("", Rules.site("usage-class", "class-ii")),
-                    Rules.example("", Rules.site("usage-class", "class-iv")),
-                    Rules.example("", Rules.site("supply", "solar")),
-                    Rules.example("", Rules.site("supply", "mains")))))
-        .containsAll(Rules.of("usual-readings.table.csv"));
+  static Stream<Example> examples() {
+    return Stream.of(
+        example(
+            "how often a gate for a few homes opens in its busiest hour",
+            site("usage-class", "class-i")),
+        example(
+            "how often a gate for the public opens in its busiest hour",
+            site("usage-class", "class-ii")),
+        example(
+            "how often a gate for industry opens in its busiest hour",
+            site("usage-class", "class-iv")),
+        example("what a solar gate may draw standing", site("supply", "solar")),
+        example("what a gate on mains draws standing", site("supply", "mains")),
+        example("what a receiver is fed with", site("supply", "mains")),
+        example("what a beam is fed with", site("beams", "two")),
+        example("what accessories are fed with", site("supply", "mains")));
   }
 
   @Test
@@ -121,20 +131,20 @@ class DecisionTablesTest {
   void a_workbook_says_the_same_as_the_text() {
     String csv =
         HEADING + ROW + "s,busiest-hour,not class-i,4 m to 6 m,1,20,so,it is so,from memory\n";
-    List<UsualRange> text = DecisionTables.ranges(with("x.table.csv", csv));
-    assertThat(DecisionTables.ranges(with("x.table.xlsx", workbook(csv)))).isEqualTo(text);
-    UsualRange second = text.get(1);
+    List<yett.rules.Row> text = DecisionTables.rows(with("x.table.csv", csv));
+    assertThat(DecisionTables.rows(with("x.table.xlsx", workbook(csv)))).isEqualTo(text);
+    UsualRange second = (UsualRange) text.get(1);
     assertThat(second.expectation())
         .isEqualTo(
             new Expectation(
                 "busiest-hour", 1, 20, "so", new Reason("s", "it is so", "from memory")));
-    assertThat(second.conditions()).isEqualTo(2);
-    assertThat(second.meets(Fact.Site.chosen("usage-class", "class-ii"))).isTrue();
-    assertThat(second.meets(Fact.Site.chosen("usage-class", "class-i"))).isFalse();
-    assertThat(second.meets(Fact.Site.chosen("supply", "mains"))).isFalse();
-    assertThat(second.meets(Fact.Site.measured("opening", 4000))).isTrue();
-    assertThat(second.meets(Fact.Site.measured("opening", 3999))).isFalse();
-    assertThat(second.meets(Fact.Site.measured("opening", 6000))).isFalse();
+    assertThat(second.conditions()).hasSize(2);
+    assertThat(second.concerns(Fact.Site.chosen("usage-class", "class-ii"))).isTrue();
+    assertThat(second.concerns(Fact.Site.chosen("usage-class", "class-i"))).isFalse();
+    assertThat(second.concerns(Fact.Site.chosen("supply", "mains"))).isFalse();
+    assertThat(second.concerns(Fact.Site.measured("opening", 4000))).isTrue();
+    assertThat(second.concerns(Fact.Site.measured("opening", 3999))).isFalse();
+    assertThat(second.concerns(Fact.Site.measured("opening", 6000))).isFalse();
   }
 
   @ParameterizedTest
@@ -307,7 +317,7 @@ class DecisionTablesTest {
       cells[column] = quoted;
       String csv = HEADING + String.join(",", cells) + "\n";
       assertThat(problems("x.table.csv", csv)).as(csv).isNotEmpty();
-      assertThatThrownBy(() -> DecisionTables.ranges(with("x.table.csv", csv)))
+      assertThatThrownBy(() -> DecisionTables.rows(with("x.table.csv", csv)))
           .isInstanceOf(KnowledgeException.class);
     }
   }
@@ -326,15 +336,16 @@ class DecisionTablesTest {
           .setCellFormula("WEBSERVICE(\"http://127.0.0.1:9/\")");
       workbook.write(bytes);
       String content = bytes.toString(StandardCharsets.ISO_8859_1);
-      assertThat(DecisionTables.ranges(with("x.table.xlsx", content)))
-          .isEqualTo(DecisionTables.ranges(with("x.table.csv", HEADING + ROW)));
+      assertThat(DecisionTables.rows(with("x.table.xlsx", content)))
+          .isEqualTo(DecisionTables.rows(with("x.table.csv", HEADING + ROW)));
     }
   }
 
   @Test
   void a_table_of_an_add_on_says_where_it_comes_from() {
     AddOn quay = new AddOn("quay", "The \"quay\"", "quay/", List.of(), List.of(), List.of());
-    UsualRange range = DecisionTables.ranges(with("quay/x.table.csv", HEADING + ROW, quay)).get(0);
+    UsualRange range =
+        (UsualRange) DecisionTables.rows(with("quay/x.table.csv", HEADING + ROW, quay)).get(0);
     assertThat(range.reason().source()).isEqualTo("common practice; add-on The \"quay\"");
   }
 

@@ -10,7 +10,6 @@ import static yett.rules.Rules.read;
 import static yett.rules.Rules.said;
 import static yett.rules.Rules.site;
 
-import java.io.IOException;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -19,7 +18,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
 import yett.rules.Conclusion.Contradiction;
@@ -178,12 +176,6 @@ class ElectricalRulesTest extends ShownByExamples {
             "a trouble of the weather is looked for in that weather",
             said(1, "when-it-fails", "rain")),
         example("a block that is older than its fellow", said(1, "block-labels", "other-kind")));
-  }
-
-  @ParameterizedTest
-  @ValueSource(strings = {"expectations", "odds", "contradictions", "stops", "follow-ups"})
-  void every_rule_is_shown_by_an_example(String file) throws IOException {
-    assertThat(Rules.speaking(examples())).containsAll(Rules.of(file + "-electrical.drl"));
   }
 
   @ParameterizedTest

@@ -6,7 +6,6 @@ import static yett.rules.Rules.example;
 import static yett.rules.Rules.read;
 import static yett.rules.Rules.site;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -44,11 +43,6 @@ class ExpectationRulesTest extends ShownByExamples {
         List.of(site("leaf-mass", "60 kg"), site("leaf-speed", "0.9 m/s"), site("grade", "5 %")),
         List.of(site("marker", "none"), site("beams", "none"), site("chain-size", "10b")),
         List.of(site("feeder-length", "450 m"), site("feeder-size", "mm2-1-5")));
-  }
-
-  @Test
-  void every_rule_is_shown_by_an_example() throws IOException {
-    assertThat(Rules.speaking(examples())).containsAll(Rules.of("expectations.drl"));
   }
 
   @ParameterizedTest

@@ -9,7 +9,6 @@ import static yett.rules.Rules.read;
 import static yett.rules.Rules.said;
 import static yett.rules.Rules.site;
 
-import java.io.IOException;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -98,11 +97,6 @@ class FollowUpRulesTest extends ShownByExamples {
             "a complaint of danger that was not confirmed",
             complained("moves-alone"),
             said(1, "danger-movement", "neither")));
-  }
-
-  @Test
-  void every_rule_is_shown_by_an_example() throws IOException {
-    assertThat(Rules.speaking(examples())).containsAll(Rules.of("follow-ups.drl"));
   }
 
   @ParameterizedTest

@@ -33,9 +33,18 @@ class HostileFieldsTest {
   private static final YAMLMapper YAML = new YAMLMapper();
   private static final SortedMap<String, String> CARDS =
       KnowledgeSource.folder(Path.of("src/test/resources/every-field")).files();
-  private static final String TABLE =
-      "rule,check,if supply,low,high,how,because,source\n"
-          + "r,charging-voltage,mains,26 V,29 V,so,it is so,common practice\n";
+  private static final SortedMap<String, String> TABLES =
+      new TreeMap<>(
+          Map.of(
+              "quay/ranges.table.csv",
+              "rule,check,if supply,low,high,how,because,source\n"
+                  + "r,charging-voltage,mains,26 V,29 V,so,it is so,common practice\n",
+              "quay/odds.table.csv",
+              "rule,if supply,happened,not happened,odds,because,source\n"
+                  + "s,mains,thunderstorm,thunderstorm,charger-dead 2,it is so,common practice\n",
+              "quay/contradictions.table.csv",
+              "rule,first check,first answer,second check,second answer,because,source\n"
+                  + "t,charging-voltage,below 2 V,battery-rest-voltage,from 3 V,so,from memory\n"));
   private static final String RULE =
       "package own\nimport yett.rules.Fact.Site\nrule \"own\"\nwhen\n  Site()\nthen\nend\n";
 
@@ -69,7 +78,7 @@ class HostileFieldsTest {
     SortedMap<String, String> files = new TreeMap<>(CARDS);
     files.put("own.drl", RULE);
     files.put("quay/add-on.yaml", "add-on: quay\nname: Quay\nsource: test\n");
-    files.put("quay/ranges.table.csv", TABLE);
+    files.putAll(TABLES);
     return files;
   }
 
@@ -88,18 +97,21 @@ class HostileFieldsTest {
         }
       }
     }
-    String[] cells = TABLE.split("[,\n]");
-    for (int i = 0; i < cells.length; i++) {
-      String[] changed = cells.clone();
-      changed[i] = "\"" + text.replace("\"", "\"\"") + "\"";
-      int row = cells.length / 2;
-      String table =
-          String.join(",", Arrays.copyOf(changed, row))
-              + "\n"
-              + String.join(",", Arrays.copyOfRange(changed, row, cells.length))
-              + "\n";
-      deed.accept("quay/ranges.table.csv", () -> table);
-    }
+    TABLES.forEach(
+        (name, table) -> {
+          String[] cells = table.split("[,\n]");
+          for (int i = 0; i < cells.length; i++) {
+            String[] changed = cells.clone();
+            changed[i] = "\"" + text.replace("\"", "\"\"") + "\"";
+            int row = cells.length / 2;
+            String other =
+                String.join(",", Arrays.copyOf(changed, row))
+                    + "\n"
+                    + String.join(",", Arrays.copyOfRange(changed, row, cells.length))
+                    + "\n";
+            deed.accept(name, () -> other);
+          }
+        });
   }
 
   private static List<JsonNode> cards(String text) {

@@ -9,7 +9,6 @@ import static yett.rules.Rules.read;
 import static yett.rules.Rules.said;
 import static yett.rules.Rules.site;
 
-import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -90,16 +89,6 @@ class MechanicalRulesTest extends ShownByExamples {
         example("where the limit may stand", read(7, "coasting", "300 mm")),
         example("more runs than the operator is built for", read(7, "busiest-hour", "55")),
         example("what slope the track has", read(7, "track-fall", "1.4 deg")));
-  }
-
-  @Test
-  void every_rule_is_shown_by_an_example() throws IOException {
-    assertThat(Rules.speaking(examples()))
-        .containsAll(Rules.of("expectations-mechanical.drl"))
-        .containsAll(Rules.of("odds-mechanical.drl"))
-        .containsAll(Rules.of("stops-mechanical.drl"))
-        .containsAll(Rules.of("contradictions-mechanical.drl"))
-        .containsAll(Rules.of("follow-ups-mechanical.drl"));
   }
 
   /** Numbers in the canonical unit: runs, A, mm, deg. */

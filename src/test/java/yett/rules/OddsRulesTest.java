@@ -5,7 +5,6 @@ import static yett.rules.Rules.example;
 import static yett.rules.Rules.happened;
 import static yett.rules.Rules.site;
 
-import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -75,11 +74,6 @@ class OddsRulesTest extends ShownByExamples {
         example("a fast leaf strikes harder", site("leaf-speed", "0.5 m/s")),
         example("two beams get dirty more often than one", site("beams", "two")),
         example("the public pulls at things", site("usage-class", "class-ii")));
-  }
-
-  @Test
-  void every_rule_is_shown_by_an_example() throws IOException {
-    assertThat(Rules.speaking(examples())).containsAll(Rules.of("odds.drl"));
   }
 
   /** Odds that are moved; a cause that cannot be on the site is another matter. */

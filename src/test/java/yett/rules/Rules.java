@@ -2,9 +2,6 @@ package yett.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashSet;
@@ -12,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -34,6 +32,7 @@ final class Rules {
   private static final Judgement AFRESH = afresh();
 
   private static final Pattern NAME = Pattern.compile("^rule \"([^\"]+)\"", Pattern.MULTILINE);
+  private static final Pattern FIRST_CELL = Pattern.compile("^(?:\"([^\"]*)\"|([^,]*)),.*$");
 
   /** A situation in which a rule speaks. */
   record Example(String rule, List<Fact> facts) {
@@ -144,15 +143,30 @@ final class Rules {
         .collect(Collectors.toCollection(TreeSet::new));
   }
 
-  /** Names of the rules in a file of {@code knowledge/rules/}; all of them were compiled. */
-  static Set<String> of(String file) throws IOException {
-    String text = Files.readString(Path.of("knowledge/rules", file));
-    Set<String> names =
-        file.endsWith(".csv")
-            ? text.lines().skip(1).map(row -> row.split(",")[0]).collect(Collectors.toSet())
-            : NAME.matcher(text).results().map(r -> r.group(1)).collect(Collectors.toSet());
+  /** Names of the rules of a kind, of whatever area; all of them were compiled. */
+  static Set<String> of(String kind) {
+    Set<String> names = new TreeSet<>();
+    files(kind).values().forEach(names::addAll);
     assertThat(ENGINE.ruleNames()).containsAll(names);
-    return new TreeSet<>(names);
+    return names;
+  }
+
+  /** Names of the rules and rows in each file of a kind, by its path. */
+  static Map<String, List<String>> files(String kind) {
+    Map<String, List<String>> files = new TreeMap<>();
+    Pattern named = Pattern.compile("[a-z]+/" + kind + "(\\.drl|\\.table\\.csv)");
+    Stream.of(BASE.rules(), BASE.tables())
+        .flatMap(texts -> texts.entrySet().stream())
+        .filter(file -> named.matcher(file.getKey()).matches())
+        .forEach(file -> files.put(file.getKey(), names(file.getKey(), file.getValue())));
+    assertThat(files).isNotEmpty();
+    return files;
+  }
+
+  private static List<String> names(String file, String text) {
+    return file.endsWith(".drl")
+        ? NAME.matcher(text).results().map(r -> r.group(1)).toList()
+        : text.lines().skip(1).map(row -> FIRST_CELL.matcher(row).replaceFirst("$1$2")).toList();
   }
 
   /** Names of all compiled rules, as often as they occur. */

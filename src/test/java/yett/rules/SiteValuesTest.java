@@ -3,6 +3,7 @@ package yett.rules;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -55,5 +56,18 @@ class SiteValuesTest {
     assertThat(
             SiteValues.feederDrop(SiteValues.conductor("awg-14").orElseThrow(), 45720, 75, 5, 120))
         .isCloseTo(2.512, within(0.001));
+  }
+
+  @Test
+  void devices_add_up_by_what_is_fitted() {
+    // a radio 40 mA, two beams 160 mA, loops 120 mA; what is not fitted takes nothing
+    assertThat(
+            SiteValues.accessories(
+                List.of(
+                    Rules.site("radio", "fitted"),
+                    Rules.site("beams", "two"),
+                    Rules.site("loops", "fitted"),
+                    Rules.site("keypad", "none"))))
+        .isEqualTo(0.32);
   }
 }

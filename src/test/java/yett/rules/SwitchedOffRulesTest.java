@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -67,6 +66,37 @@ class SwitchedOffRulesTest {
   }
 
   @Test
+  void nor_does_a_row_that_moves_odds() {
+    Fact lorry = Rules.site("leaf-mass", "1200 kg");
+    assertThat(judge(Rules.BASE, lorry).oddsFactors()).containsKey("gearbox-worn");
+    assertThat(judge(without("a heavy leaf tries its drive"), lorry).oddsFactors())
+        .doesNotContainKey("gearbox-worn")
+        .containsKey("chain-slack");
+  }
+
+  @Test
+  void a_row_is_not_kept_for_a_word_that_a_stop_has_as_well() {
+    String row = "what a gate on mains draws standing"; // "mains" is a hazard, too
+    assertThat(without(row).addOns().get(0).switchesOff()).containsExactly("rule " + row);
+  }
+
+  @Test
+  void what_a_row_says_of_a_check_that_is_off_is_no_slip() {
+    Fact works = Rules.said(2, "which-commands", "all-fail");
+    RuleBase without = switchedOff("{check: [near-by, busiest-hour]}");
+    assertThat(DecisionTables.problems(without)).isEmpty();
+    assertThat(judge(without, works).contradictions()).isEmpty();
+  }
+
+  @Test
+  void answers_that_cannot_both_be_right_stay_named() {
+    for (String row :
+        List.of("a parted chain moves no leaf", "no mains at the panel, none at the operator")) {
+      assertThatThrownBy(() -> without(row)).hasMessageContaining("protects people");
+    }
+  }
+
+  @Test
   void what_a_rule_says_of_a_cause_that_is_off_is_not_heard() {
     Fact old = Rules.site("battery-age", "7 years");
     assertThat(judge(Rules.BASE, old).oddsFactors()).containsKey("batteries-worn");
@@ -75,8 +105,8 @@ class SwitchedOffRulesTest {
   }
 
   @Test
-  void rules_that_protect_people_stay_on() throws IOException {
-    List<String> rules = new ArrayList<>(Rules.of("stops.drl"));
+  void rules_that_protect_people_stay_on() {
+    List<String> rules = new ArrayList<>(Rules.of("stops"));
     rules.add("an answer in words means the outcome that it names");
     assertThat(rules).hasSizeGreaterThan(5);
     String all = rules.stream().collect(Collectors.joining("\", \"", "{rule: [\"", "\"]}"));

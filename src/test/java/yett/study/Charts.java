@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import yett.calculation.Range;
+import yett.calculation.SmallNumbers;
 
 /** The figures of the study as SVG, in shades that also print in black and white. */
 final class Charts {
@@ -91,14 +93,14 @@ final class Charts {
     int shade = 0;
     for (Scores scores : kinds.values()) {
       for (Scores.Group g : scores.groups()) {
-        double[] interval = Scores.wilson(g.hits(), g.count());
+        Range interval = SmallNumbers.share(g.hits(), g.count());
         double x = left + size * g.forecast() + (shade == 0 ? -2 : 2);
         svg.append(
             line(
                 x,
-                top + size * (1 - interval[0]),
+                top + size * (1 - interval.low()),
                 x,
-                top + size * (1 - interval[1]),
+                top + size * (1 - interval.high()),
                 SHADES.get(shade),
                 1.5));
         svg.append(

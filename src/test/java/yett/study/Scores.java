@@ -74,14 +74,4 @@ record Scores(
   double left() {
     return brier - (reliability - resolution + uncertainty);
   }
-
-  /** 95 % interval of a share (Wilson 1927). */
-  static double[] wilson(int hits, int of) {
-    double z = Sample.Z;
-    double p = hits / (double) of;
-    double middle = p + z * z / (2 * of);
-    double reach = z * Math.sqrt(p * (1 - p) / of + z * z / (4.0 * of * of));
-    double scale = 1 + z * z / of;
-    return new double[] {(middle - reach) / scale, (middle + reach) / scale};
-  }
 }

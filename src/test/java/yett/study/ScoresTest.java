@@ -55,15 +55,6 @@ class ScoresTest {
     assertThat(scores.left()).isCloseTo(0.0016 - 0.04, within(1e-12));
   }
 
-  /** Newcombe, Statistics in Medicine 17 (1998), table I. */
-  @Test
-  void the_interval_of_a_share_is_wilsons() {
-    assertThat(Scores.wilson(81, 263)).containsExactly(new double[] {0.2553, 0.3662}, within(5e-5));
-    assertThat(Scores.wilson(15, 148)).containsExactly(new double[] {0.0624, 0.1605}, within(5e-5));
-    assertThat(Scores.wilson(0, 20)).containsExactly(new double[] {0, 0.1611}, within(5e-5));
-    assertThat(Scores.wilson(1, 29)).containsExactly(new double[] {0.0061, 0.1718}, within(5e-5));
-  }
-
   @Test
   void nine_in_ten_do_not_exceed_the_ninetieth_percentile() {
     Sample ten = new Sample(new double[] {10, 2, 3, 9, 5, 6, 7, 8, 4, 1});

@@ -2,6 +2,8 @@ package yett.study;
 
 import java.util.List;
 import java.util.Locale;
+import yett.calculation.Range;
+import yett.calculation.SmallNumbers;
 
 /** Numbers in words, and tables in Markdown. */
 final class Text {
@@ -35,7 +37,8 @@ final class Text {
     if (of == 0) {
       return "–";
     }
-    double[] interval = Scores.wilson((int) hits, (int) of);
-    return words("%.1f %% (%.0f–%.0f)", 100.0 * hits / of, 100 * interval[0], 100 * interval[1]);
+    Range interval = SmallNumbers.share((int) hits, (int) of);
+    return words(
+        "%.1f %% (%.0f–%.0f)", 100.0 * hits / of, 100 * interval.low(), 100 * interval.high());
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -68,5 +69,26 @@ class CatalogueTest {
       assertThat(output.id()).matches(NAME);
       assertThat(output.words()).isNotBlank().doesNotEndWith(".").hasSizeLessThanOrEqualTo(24);
     }
+  }
+
+  @ParameterizedTest
+  @MethodSource("all")
+  void every_name_is_used_once_and_its_sentences_name_only_those(Worksheet sheet) {
+    List<String> names =
+        Stream.of(
+                sheet.inputs().stream().map(Input::id),
+                sheet.outputs().stream().map(Output::id),
+                sheet.steps.stream().map(Output::id))
+            .flatMap(ids -> ids)
+            .toList();
+    assertThat(names).doesNotHaveDuplicates();
+    assertThat(
+            Stream.of(
+                    sheet.refusals.stream(),
+                    sheet.remarks.stream(),
+                    sheet.says.stream().flatMap(List::stream))
+                .flatMap(says -> says)
+                .flatMap(Say::names))
+        .isSubsetOf(names);
   }
 }

@@ -2,10 +2,9 @@ package yett.worksheet.battery;
 
 import yett.calculation.BatteryCapacity;
 import yett.quantity.Unit;
-import yett.worksheet.Entries;
 import yett.worksheet.Input;
-import yett.worksheet.InputException;
 import yett.worksheet.Note;
+import yett.worksheet.Values;
 
 /** Inputs that several battery calculations share. */
 final class Battery {
@@ -16,6 +15,10 @@ final class Battery {
   static final String DATA_SHEET =
       "The data sheet of the batteries goes first: kinds differ. Replace blocks in pairs, of one"
           + " kind and date.";
+
+  static final String NOTHING_LEFT =
+      "By the rule of thumb batteries of that age hold nothing any more; test them, or give their"
+          + " age as 0 and their capacity as measured.";
 
   private Battery() {}
 
@@ -58,22 +61,13 @@ final class Battery {
         .good(1.05, 1.6);
   }
 
-  /** What age and charge leave of the rated capacity. */
-  static double left(Entries entries) {
-    double aged =
-        BatteryCapacity.aged(
-            entries.in("age", Unit.YEAR), entries.in("design-life", Unit.YEAR), 25);
-    double left = aged * entries.fraction("charge");
-    if (left <= 0) {
-      throw new InputException(
-          "By the rule of thumb batteries of that age hold nothing any more; test them, or give"
-              + " their age as 0 and their capacity as measured.");
-    }
-    return left;
+  /** What age and charge leave of the rated capacity; nothing where {@link #NOTHING_LEFT}. */
+  static double left(Values v) {
+    return BatteryCapacity.aged(v.of("age"), v.of("design-life"), 25) * v.fraction("charge");
   }
 
-  /** Held below the end of the table, which the input's remark says. */
-  static double held(Entries entries) {
-    return Math.min(entries.in("battery-temperature", Unit.CELSIUS), 40);
+  /** degC, held below the end of the table, which the input's remark says. */
+  static double held(Values v) {
+    return Math.min(v.of("battery-temperature"), 40);
   }
 }

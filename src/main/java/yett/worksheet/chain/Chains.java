@@ -3,17 +3,18 @@ package yett.worksheet.chain;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import yett.calculation.ChainHang;
 import yett.calculation.RollerChain;
 import yett.quantity.Unit;
 import yett.worksheet.Choice;
-import yett.worksheet.Entries;
 import yett.worksheet.Input;
+import yett.worksheet.Values;
 
 /** The inputs that say which chain it is and how it hangs. */
 public final class Chains {
   static final String SIZES =
-      "ASME B29.1 (pitch, minimum strength), ISO 606 for 08B and 10B (strength from memory), mass of"
-          + " a chain catalogue";
+      "ASME B29.1 (pitch, minimum strength), ISO 606 for 08B and 10B (strength from memory), mass"
+          + " of a chain catalogue";
   static final String PARABOLA =
       "statics textbooks, cable under its own weight, supports at one height";
   static final String DECIDES =
@@ -36,8 +37,17 @@ public final class Chains {
   }
 
   /** The chain of the input {@link #size}. */
-  public static RollerChain chosen(Entries entries) {
-    return RollerChain.numbered(entries.choice("chain").id()).orElseThrow();
+  public static RollerChain chosen(Values v) {
+    return RollerChain.numbered(v.choice("chain").id()).orElseThrow();
+  }
+
+  /** m, of the chain of the input {@link #size}. */
+  public static double pitch(Values v) {
+    return chosen(v).pitch();
+  }
+
+  static ChainHang hang(Values v) {
+    return new ChainHang(chosen(v), v.of("span"));
   }
 
   /** A digit first, so that 40 is never taken for a place in the list. */

@@ -1,15 +1,12 @@
 package yett.worksheet.earthing;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
+import yett.calculation.EarthRod;
 import yett.calculation.Soil;
 import yett.quantity.Unit;
 import yett.worksheet.Choice;
-import yett.worksheet.Entries;
 import yett.worksheet.Input;
-import yett.worksheet.InputException;
 import yett.worksheet.Note;
+import yett.worksheet.Values;
 
 /** Inputs that the calculations of earth rods share. */
 final class Rod {
@@ -25,14 +22,18 @@ final class Rod {
   /** m from rod to rod, 6 ft: NEC 250.53(A)(3), from memory. */
   static final double LEAST_SPACING = 6 * 0.3048;
 
+  static final String TOO_THICK =
+      "A rod is far longer than thick; look at the units of length and diameter.";
+  static final String WHICH_SOIL =
+      "Give soil or resistivity, such as soil=clay or resistivity=100 ohm m.";
+
   private Rod() {}
 
   static Input soil() {
-    List<Choice> soils = new ArrayList<>();
-    for (Soil soil : Soil.values()) {
-      soils.add(new Choice(soil.name().toLowerCase(Locale.ROOT).replace('_', '-'), soil.words()));
-    }
-    return Input.choice("soil", "kind of soil, unless its resistivity is known", soils)
+    return Input.choice(
+            "soil",
+            "kind of soil, unless its resistivity is known",
+            Choice.each(Soil.class, Soil::words))
         .mayBeLeftOut();
   }
 
@@ -60,32 +61,26 @@ final class Rod {
         .possible(0.1, 1000);
   }
 
-  static double length(Entries entries) {
-    return entries.in("length", Unit.METRE);
+  /** m. */
+  static double radius(Values v) {
+    return v.in("diameter", Unit.METRE) / 2;
   }
 
-  static double radius(Entries entries) {
-    double radius = entries.in("diameter", Unit.METRE) / 2;
-    if (length(entries) <= 10 * radius) {
-      throw new InputException(
-          "A rod is far longer than thick; look at the units of length and diameter.");
-    }
-    return radius;
+  static boolean isThick(Values v) {
+    return v.of("length") <= 10 * radius(v);
   }
 
-  static Soil soil(Entries entries) {
-    return Soil.valueOf(entries.choice("soil").id().toUpperCase(Locale.ROOT).replace('-', '_'));
+  static Soil soil(Values v) {
+    return v.choice("soil", Soil.class);
   }
 
   /** ohm m: as measured, or what is usual in that soil. */
-  static double resistivity(Entries entries) {
-    if (entries.has("resistivity")) {
-      return entries.in("resistivity", Unit.OHM_METRE);
-    }
-    if (!entries.has("soil")) {
-      throw new InputException(
-          "Give soil or resistivity, such as soil=clay or resistivity=100 ohm m.");
-    }
-    return soil(entries).usual();
+  static double resistivity(Values v) {
+    return v.has("resistivity") ? v.of("resistivity") : soil(v).usual();
+  }
+
+  /** Ohm, of one rod in soil of a resistivity (ohm m). */
+  static double single(Values v, double resistivity) {
+    return EarthRod.single(resistivity, v.of("length"), radius(v));
   }
 }

@@ -1,19 +1,8 @@
 package yett.worksheet.feeder;
 
-import static yett.worksheet.Tell.percent;
-import static yett.worksheet.Tell.tell;
-
-import java.util.List;
-import java.util.Optional;
 import yett.calculation.MainsLoad;
 import yett.quantity.Unit;
-import yett.worksheet.Entries;
-import yett.worksheet.Input;
-import yett.worksheet.InputException;
-import yett.worksheet.Meaning;
 import yett.worksheet.Note;
-import yett.worksheet.Output;
-import yett.worksheet.Results;
 import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
 
@@ -24,136 +13,79 @@ import yett.worksheet.Worksheet;
 final class FeederVoltage extends Worksheet {
   FeederVoltage() {
     super(Subject.FEEDER, "feeder-voltage", "mains at the operator while the motor runs");
-  }
-
-  @Override
-  public List<Input> inputs() {
-    return List.of(
-        Input.reading("supply", Unit.VOLT, "mains where the feeder begins, or at standstill")
+    asks(
+        reading("supply", Unit.VOLT, "mains where the feeder begins, or at standstill")
             .possible(80, 500),
-        Input.reading("motor-current", Unit.AMPERE, "current of the 24 V motor while it runs")
+        reading("motor-current", Unit.AMPERE, "current of the 24 V motor while it runs")
             .possible(0, 60),
         Wire.length(),
         Wire.size(),
         Wire.strands(),
         Wire.temperature(),
-        Input.reading("charging", Unit.WATT, "power that charging takes meanwhile")
+        reading("charging", Unit.WATT, "power that charging takes meanwhile")
             .usually("120 W")
             .possible(0, 1000),
-        Input.reading("efficiency", Unit.PERCENT, "efficiency of the supply, power factor included")
+        reading("efficiency", Unit.PERCENT, "efficiency of the supply, power factor included")
             .usually("75 %")
             .possible(10, 100)
             .good(50, 95),
-        Input.reading("measured", Unit.VOLT, "mains read at the operator under that load")
+        reading("measured", Unit.VOLT, "mains read at the operator under that load")
             .mayBeLeftOut()
             .possible(0, 500));
-  }
-
-  @Override
-  public List<Output> outputs() {
-    return List.of(
-        Output.reading("mains-current", Unit.AMPERE, "current in the feeder"),
-        Output.reading("drop", Unit.VOLT, "voltage lost in the wire"),
-        Output.reading("share", Unit.PERCENT, "share of the supply"),
-        Output.reading("terminals", Unit.VOLT, "voltage at the operator"),
-        Output.reading("unexplained", Unit.VOLT, "lost beyond the wire"),
-        Output.reading("joints", Unit.OHM, "resistance of joints"));
-  }
-
-  @Override
-  public String formula() {
-    return "V - 2 I L R', I = (24 V Im + Pc)/(e V); Im motor current, Pc charging power, e"
-        + " efficiency, L length one way, R' resistance per length";
-  }
-
-  @Override
-  public String validity() {
-    return "One phase; wire only. The efficiency is a considered judgement: a clamp meter around one"
-        + " conductor of the feeder tells the current better (feeder-drop takes it).";
-  }
-
-  @Override
-  public String source() {
-    return Wire.SOURCE
-        + "; fuse by "
-        + Wire.FLOOR
-        + "; power balance of the supply, with 120 W and 75 % from common practice";
-  }
-
-  @Override
-  public Optional<String> lastWord() {
-    return Optional.of(Wire.DECIDES);
-  }
-
-  @Override
-  public List<Note> notes() {
-    return List.of(
+    refuses(
+        v -> v.of("drop") >= v.of("supply"),
+        "The wire would lose more than the whole voltage; look at length and size.");
+    tells(
+        number("mains-current", Unit.AMPERE, "current in the feeder")
+            .by(
+                v ->
+                    MainsLoad.current(
+                        v.of("motor-current"),
+                        v.of("charging"),
+                        v.fraction("efficiency"),
+                        v.of("supply"))),
+        number("drop", Unit.VOLT, "voltage lost in the wire")
+            .by(v -> Wire.drop(v, Wire.chosen(v), v.of("mains-current"))),
+        number("share", Unit.PERCENT, "share of the supply")
+            .by(v -> 100 * v.of("drop") / v.of("supply")),
+        number("terminals", Unit.VOLT, "voltage at the operator")
+            .by(v -> v.of("supply") - v.of("drop")),
+        number("unexplained", Unit.VOLT, "lost beyond the wire")
+            .by(v -> v.of("terminals") - v.of("measured"))
+            .given("measured"),
+        number("joints", Unit.OHM, "resistance of joints")
+            .by(v -> v.of("unexplained") / v.of("mains-current"))
+            .when(v -> v.has("measured") && v.of("unexplained") > 0 && v.of("mains-current") > 0));
+    works(step("carried", Unit.AMPERE).by(v -> v.of("mains-current")), Wire.allowed());
+    formula(
+        "V - 2 I L R', I = (24 V Im + Pc)/(e V); Im motor current, Pc charging power, e efficiency,"
+            + " L length one way, R' resistance per length");
+    validity(
+        "One phase; wire only. The efficiency is a considered judgement: a clamp meter around one"
+            + " conductor of the feeder tells the current better (feeder-drop takes it).");
+    source(
+        Wire.SOURCE
+            + "; fuse by "
+            + Wire.FLOOR
+            + "; power balance of the supply, with 120 W and 75 % from common practice");
+    lastWord(Wire.DECIDES);
+    notes(
         Note.danger(
             "The mains terminals are live while this is read. Shock or arc can kill. Only an"
                 + " electrician reads there, with the leaf clear of people."));
-  }
-
-  @Override
-  protected Results work(Entries entries) {
-    double supply = entries.in("supply", Unit.VOLT);
-    double current =
-        MainsLoad.current(
-            entries.in("motor-current", Unit.AMPERE),
-            entries.in("charging", Unit.WATT),
-            entries.fraction("efficiency"),
-            supply);
-    double drop =
-        Wire.chosen(entries)
-            .drop(
-                current,
-                entries.in("length", Unit.METRE),
-                entries.in("wire-temperature", Unit.CELSIUS));
-    if (drop >= supply) {
-      throw new InputException(
-          "The wire would lose more than the whole voltage; look at length and size.");
-    }
-    Results results =
-        new Results()
-            .with("mains-current", current, Unit.AMPERE)
-            .with("drop", drop, Unit.VOLT)
-            .with("share", 100 * drop / supply, Unit.PERCENT)
-            .with("terminals", supply - drop, Unit.VOLT);
-    if (entries.has("measured")) {
-      double unexplained = supply - drop - entries.in("measured", Unit.VOLT);
-      results.with("unexplained", unexplained, Unit.VOLT);
-      if (unexplained > 0 && current > 0) {
-        results.with("joints", unexplained / current, Unit.OHM);
-      }
-    }
-    return results;
-  }
-
-  @Override
-  protected Meaning meaning(Entries entries, Results results) {
-    double share = results.in("share", Unit.PERCENT) / 100;
-    Meaning meaning =
-        Meaning.of(
-            share > 0.03
-                ? "The feeder itself loses "
-                    + percent(share)
-                    + ", more than the advised 3 %: the operator is starved whenever it works."
-                : "The feeder loses little: " + percent(share) + " while it works.");
-    meaning =
-        Wire.thickEnough(
-            Wire.chosen(entries),
-            entries.in("supply", Unit.VOLT),
-            results.in("mains-current", Unit.AMPERE),
-            meaning);
-    if (!entries.has("measured")) {
-      return meaning;
-    }
-    double unexplained = results.in("unexplained", Unit.VOLT);
-    double supply = entries.in("supply", Unit.VOLT);
-    return meaning.and(
-        unexplained > 0.01 * supply
-            ? tell(unexplained, Unit.VOLT)
-                + " more is lost than wire explains: look for a hot or corroded joint, or a weak"
-                + " service that sags before the feeder."
-            : "The reading fits the wire; there is no sign of a bad joint.");
+    says(Wire.tooThin());
+    says(
+        when(
+            v -> v.of("share") > 3,
+            "The feeder itself loses {share}, more than the advised 3 %: the operator is starved"
+                + " whenever it works."),
+        otherwise("The feeder loses little: {share} while it works."));
+    says(
+        when(v -> !v.has("measured")),
+        when(
+            v -> v.of("unexplained") > 0.01 * v.of("supply"),
+            "{unexplained} more is lost than wire explains: look for a hot or corroded joint, or a"
+                + " weak service that sags before the feeder."),
+        otherwise("The reading fits the wire; there is no sign of a bad joint."));
   }
 }

@@ -1,6 +1,6 @@
 package yett.worksheet.feeder;
 
-import static yett.worksheet.Tell.tell;
+import static yett.worksheet.Say.when;
 
 import java.util.List;
 import java.util.stream.Stream;
@@ -8,11 +8,13 @@ import yett.calculation.Conductor;
 import yett.calculation.WireProtection;
 import yett.quantity.Unit;
 import yett.worksheet.Choice;
-import yett.worksheet.Entries;
 import yett.worksheet.Input;
 import yett.worksheet.InputException;
-import yett.worksheet.Meaning;
 import yett.worksheet.Note;
+import yett.worksheet.Output;
+import yett.worksheet.Say;
+import yett.worksheet.Tell;
+import yett.worksheet.Values;
 
 /** The inputs that say which wire it is. */
 final class Wire {
@@ -21,8 +23,8 @@ final class Wire {
           + " temperatures; IEC 60228, plain copper, maximum at 20 degC";
   static final String FLOOR =
       "NEC 240.4(D) for 18 to 10 AWG; larger ones by the 60 degC column of NEC table 310.16, mm2 by"
-          + " IEC 60364-5-52 (two loaded wires, PVC, conduit on a wall), least sizes over 50 V 14 AWG"
-          + " and 1.5 mm2, all three from memory";
+          + " IEC 60364-5-52 (two loaded wires, PVC, conduit on a wall), least sizes over 50 V 14"
+          + " AWG and 1.5 mm2, all three from memory";
   static final Note TOO_THIN =
       Note.warning(
           "A wire that is too thin for its fuse or breaker overheats before that trips. Fire. Fit"
@@ -65,35 +67,54 @@ final class Wire {
         .possible(0.5, 1000);
   }
 
+  static Input supply() {
+    return Input.reading("supply", Unit.VOLT, "voltage where the wire begins").possible(1, 690);
+  }
+
+  static Input current() {
+    return Input.reading("current", Unit.AMPERE, "current under load").possible(0.001, 400);
+  }
+
+  static Input limit() {
+    return Input.reading("limit", Unit.PERCENT, "largest loss wanted")
+        .usually("3 %")
+        .possible(0.1, 50);
+  }
+
   /** What the wire has to carry (A): the load, or all that its breaker lets through. */
-  static double carried(Entries entries, double load) {
-    return entries.has("breaker") ? Math.max(load, entries.in("breaker", Unit.AMPERE)) : load;
+  static double carried(Values v) {
+    return v.has("breaker") ? Math.max(v.of("current"), v.of("breaker")) : v.of("current");
+  }
+
+  /** V lost in both wires. */
+  static double drop(Values v, Conductor wire, double current) {
+    return wire.drop(current, v.of("length"), v.of("wire-temperature"));
   }
 
   /** What a wire may stand behind, for a sentence. */
   static String allowed(Conductor wire) {
     return wire.size()
         + " may stand behind "
-        + tell(WireProtection.largest(wire), Unit.AMPERE)
+        + Tell.told(WireProtection.largest(wire), Unit.AMPERE)
         + " at most";
   }
 
-  /** The meaning, with a sentence before it if the wire is too thin whatever it loses. */
-  static Meaning thickEnough(Conductor wire, double volts, double carried, Meaning meaning) {
-    boolean carries = WireProtection.carries(wire, carried);
-    if (carries && WireProtection.mayBeLaid(wire, volts)) {
-      return meaning;
-    }
-    String thin =
-        carries
-            ? wire.size() + " is thinner than any wire that is laid for more than 50 V."
-            : "Too thin for "
-                + tell(carried, Unit.AMPERE)
-                + ", however little it loses: "
-                + allowed(wire)
-                + ".";
-    List<String> sentences = Stream.concat(Stream.of(thin), meaning.sentences().stream()).toList();
-    return new Meaning(sentences, meaning.notes()).with(TOO_THIN);
+  static Output allowed() {
+    return new Output.Wording("allowed", "").by(v -> allowed(chosen(v)));
+  }
+
+  /** Says where a wire is too thin for what is {@code carried}, whatever it loses. */
+  static Say[] tooThin() {
+    return new Say[] {
+      when(
+              v -> !WireProtection.carries(chosen(v), v.of("carried")),
+              "Too thin for {carried}, however little it loses: {allowed}.")
+          .warning(TOO_THIN),
+      when(
+              v -> !WireProtection.mayBeLaid(chosen(v), v.of("supply")),
+              "{size} is thinner than any wire that is laid for more than 50 V.")
+          .warning(TOO_THIN)
+    };
   }
 
   static Input temperature() {
@@ -103,9 +124,9 @@ final class Wire {
         .possible(COLDEST, HOTTEST);
   }
 
-  static Conductor chosen(Entries entries) {
-    String size = entries.choice("size").words();
-    String strands = entries.choice("strands").id();
+  static Conductor chosen(Values v) {
+    String size = v.text("size");
+    String strands = v.choice("strands").id();
     return sizes(size.endsWith("AWG"), strands).stream()
         .filter(c -> c.size().equals(size))
         .findFirst()

@@ -1,12 +1,11 @@
 package yett.worksheet.leaf;
 
-import java.util.Optional;
 import yett.calculation.Leaf;
 import yett.calculation.Range;
 import yett.quantity.Unit;
 import yett.worksheet.Choice;
-import yett.worksheet.Entries;
 import yett.worksheet.Input;
+import yett.worksheet.Values;
 
 /** The inputs that say what leaf it is and what it stands on. */
 final class Leaves {
@@ -14,13 +13,9 @@ final class Leaves {
   static final String RESISTANCE =
       "rolling resistance common practice: clean track 1 % to 3 % of the weight, cantilever rollers"
           + " 1 % to 5 %";
-  static final Optional<String> DECIDES =
-      Optional.of(
-          "Force limits, entrapment protection and proofs are for UL 325, ASTM F2200 or EN 12453 as"
-              + " local law takes them, and for the maker's instructions.");
-
-  private static final Choice TRACK = new Choice("track", "wheels in a track");
-  private static final Choice CANTILEVER = new Choice("cantilever", "rollers beside the opening");
+  static final String DECIDES =
+      "Force limits, entrapment protection and proofs are for UL 325, ASTM F2200 or EN 12453 as"
+          + " local law takes them, and for the maker's instructions.";
 
   private Leaves() {}
 
@@ -43,13 +38,16 @@ final class Leaves {
   }
 
   static Input support() {
-    return Input.choice("support", "what carries the leaf", TRACK, CANTILEVER).usually("track");
+    return Input.choice(
+            "support",
+            "what carries the leaf",
+            new Choice("track", "wheels in a track"),
+            new Choice("cantilever", "rollers beside the opening"))
+        .usually("track");
   }
 
   /** Usual rolling resistance of what carries it. */
-  static Range resistance(Entries entries) {
-    return entries.choice("support").equals(TRACK)
-        ? Leaf.TRACK_RESISTANCE
-        : Leaf.CANTILEVER_RESISTANCE;
+  static Range resistance(Values v) {
+    return v.chose("support", "track") ? Leaf.TRACK_RESISTANCE : Leaf.CANTILEVER_RESISTANCE;
   }
 }

@@ -1,97 +1,77 @@
 package yett.worksheet.sensing;
 
-import static yett.worksheet.Tell.count;
-import static yett.worksheet.Tell.metres;
-
-import java.util.List;
-import java.util.Optional;
 import yett.calculation.VehicleLoop;
 import yett.quantity.Unit;
-import yett.worksheet.Entries;
-import yett.worksheet.Input;
-import yett.worksheet.Meaning;
-import yett.worksheet.Output;
-import yett.worksheet.Results;
 import yett.worksheet.Subject;
+import yett.worksheet.Tell;
+import yett.worksheet.Values;
 import yett.worksheet.Worksheet;
 
 /** Turns that a loop needs for an inductance. Source: {@link VehicleLoop}. */
 final class LoopTurns extends Worksheet {
-  private static final double PITCH = 0.00381;
+  /** m, of 14 AWG. */
   private static final double RADIUS = 0.000814;
 
   LoopTurns() {
     super(Subject.SENSING, "loop-turns", "turns of wire for a vehicle loop");
-  }
-
-  @Override
-  public List<Input> inputs() {
-    return List.of(
-        Input.reading("long-side", Unit.METRE, "longer side of the loop").possible(0.3, 30),
-        Input.reading("short-side", Unit.METRE, "shorter side of the loop").possible(0.3, 30),
-        Input.reading("wanted", Unit.MICROHENRY, "least inductance wanted")
+    asks(
+        reading("long-side", Unit.METRE, "longer side of the loop").possible(0.3, 30),
+        reading("short-side", Unit.METRE, "shorter side of the loop").possible(0.3, 30),
+        reading("wanted", Unit.MICROHENRY, "least inductance wanted")
             .usually("60 uH")
             .possible(10, 1000));
+    tells(
+        number("perimeter", Unit.METRE, "perimeter")
+            .by(v -> 2 * (v.of("long-side") + v.of("short-side"))),
+        number("turns", Unit.ONE, "turns needed")
+            .by(v -> v.of("laid"))
+            .when(v -> inductance(v, v.whole("laid")) >= v.of("wanted")),
+        number("inductance", Unit.MICROHENRY, "inductance with them")
+            .by(v -> inductance(v, v.whole("laid")))
+            .given("turns"),
+        number("wire", Unit.METRE, "wire for the loop")
+            .by(v -> v.of("turns") * v.of("perimeter"))
+            .given("turns"),
+        text("rule", "by the rule of thumb").by(v -> rule(v.in("perimeter", Unit.FOOT))));
+    works(
+        step("laid", Unit.ONE).by(LoopTurns::laid),
+        phrase("count").by(v -> Tell.count(v.of("turns"), "turns")));
+    formula(
+        "the fewest turns whose inductance (loop-inductance, 14 AWG, 3.8 mm from turn to turn)"
+            + " reaches what is wanted; rule of thumb: perimeter 10 to 13 ft 4 turns, 14 to 26 ft"
+            + " 3, 27 to 80 ft 2");
+    validity(
+        "No steel near. Over reinforcement add a turn. Two loops side by side on one detector:"
+            + " other turns for the one than for the other, or they talk to each other.");
+    source(
+        "inductance of a rectangle, textbook (Grover); 60 to 100 uH is a published window of one"
+            + " road agency; rule of thumb and the extra turn from common practice");
+    lastWord("The detector's instructions go first; their turns tables differ.");
+    says(
+        when(
+            v -> !v.has("turns"),
+            "So small a loop does not get there with the turns that it has room for; make it"
+                + " larger."),
+        otherwise(
+            "Lay {count}, all in one direction, {wire} of wire beside the lead-in, which is twisted"
+                + " up to the detector."));
   }
 
-  @Override
-  public List<Output> outputs() {
-    return List.of(
-        Output.reading("perimeter", Unit.METRE, "perimeter"),
-        Output.reading("turns", Unit.ONE, "turns needed"),
-        Output.reading("inductance", Unit.MICROHENRY, "inductance with them"),
-        Output.reading("wire", Unit.METRE, "wire for the loop"),
-        Output.text("rule", "by the rule of thumb"));
+  private static double inductance(Values v, int turns) {
+    return VehicleLoop.inductance(
+        v.of("long-side"), v.of("short-side"), turns, RADIUS, LoopInductance.PITCH);
   }
 
-  @Override
-  public String formula() {
-    return "the fewest turns whose inductance (loop-inductance, 14 AWG, 3.8 mm from turn to turn)"
-        + " reaches what is wanted; rule of thumb: perimeter 10 to 13 ft 4 turns, 14 to 26"
-        + " ft 3, 27 to 80 ft 2";
-  }
-
-  @Override
-  public String validity() {
-    return "No steel near. Over reinforcement add a turn. Two loops side by side on one detector:"
-        + " other turns for the one than for the other, or they talk to each other.";
-  }
-
-  @Override
-  public String source() {
-    return "inductance of a rectangle, textbook (Grover); 60 to 100 uH is a published window of one"
-        + " road agency; rule of thumb and the extra turn from common practice";
-  }
-
-  @Override
-  public Optional<String> lastWord() {
-    return Optional.of("The detector's instructions go first; their turns tables differ.");
-  }
-
-  @Override
-  protected Results work(Entries entries) {
-    double x = entries.in("long-side", Unit.METRE);
-    double y = entries.in("short-side", Unit.METRE);
-    double wanted = entries.in("wanted", Unit.MICROHENRY);
-    double perimeter = 2 * (x + y);
+  /** The fewest that reach what is wanted, or as many as there is room for. */
+  private static int laid(Values v) {
     int turns = 1;
     while (turns < 20
-        && VehicleLoop.hasRoom(x, y, turns + 1, PITCH)
-        && VehicleLoop.inductance(x, y, turns, RADIUS, PITCH) < wanted) {
+        && VehicleLoop.hasRoom(
+            v.of("long-side"), v.of("short-side"), turns + 1, LoopInductance.PITCH)
+        && inductance(v, turns) < v.of("wanted")) {
       turns++;
     }
-    double inductance = VehicleLoop.inductance(x, y, turns, RADIUS, PITCH);
-    Results results =
-        new Results()
-            .with("perimeter", perimeter, Unit.METRE)
-            .with("rule", rule(perimeter / 0.3048));
-    if (inductance >= wanted) {
-      results
-          .with("turns", turns, Unit.ONE)
-          .with("inductance", inductance, Unit.MICROHENRY)
-          .with("wire", turns * perimeter, Unit.METRE);
-    }
-    return results;
+    return turns;
   }
 
   private static String rule(double feet) {
@@ -99,20 +79,5 @@ final class LoopTurns extends Worksheet {
       return "outside it";
     }
     return feet < 13.5 ? "4 turns" : feet < 26.5 ? "3 turns" : "2 turns";
-  }
-
-  @Override
-  protected Meaning meaning(Entries entries, Results results) {
-    if (!results.has("turns")) {
-      return Meaning.of(
-          "So small a loop does not get there with the turns that it has room for; make it"
-              + " larger.");
-    }
-    return Meaning.of(
-        "Lay "
-            + count(results.in("turns", Unit.ONE), "turns")
-            + ", all in one direction, "
-            + metres(results.in("wire", Unit.METRE))
-            + " of wire beside the lead-in, which is twisted up to the detector.");
   }
 }

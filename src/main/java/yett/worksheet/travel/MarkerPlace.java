@@ -1,21 +1,14 @@
 package yett.worksheet.travel;
 
-import static yett.worksheet.Tell.both;
-import static yett.worksheet.Tell.metres;
-
-import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import yett.calculation.Marker;
-import yett.calculation.Range;
 import yett.quantity.Unit;
 import yett.worksheet.Cautions;
-import yett.worksheet.Entries;
-import yett.worksheet.Input;
-import yett.worksheet.Meaning;
-import yett.worksheet.Note;
-import yett.worksheet.Output;
-import yett.worksheet.Results;
 import yett.worksheet.Subject;
+import yett.worksheet.Tell;
+import yett.worksheet.Values;
 import yett.worksheet.Worksheet;
 
 /**
@@ -25,149 +18,94 @@ import yett.worksheet.Worksheet;
 final class MarkerPlace extends Worksheet {
   MarkerPlace() {
     super(Subject.TRAVEL, "marker-place", "where the marker sits, and whether it stays clear");
-  }
-
-  @Override
-  public List<Input> inputs() {
-    return List.of(
-        Input.reading("run", Unit.METRE, "gate closed: from the far bracket to the first idler")
+    asks(
+        reading("run", Unit.METRE, "gate closed: from the far bracket to the first idler")
             .possible(0.3, 40),
-        Input.reading("marker", Unit.METRE, "from the far bracket to the marker, along the chain")
+        reading("marker", Unit.METRE, "from the far bracket to the marker, along the chain")
             .possible(0, 60),
         Ways.opening(),
-        Input.reading("wheels", Unit.MILLIMETRE, "chain from the first idler to the last")
+        reading("wheels", Unit.MILLIMETRE, "chain from the first idler to the last")
             .usually("300 mm")
             .possible(20, 3000),
-        Input.reading(
+        reading(
                 "sensor",
                 Unit.MILLIMETRE,
                 "from the first idler to the sensor, along the chain; before it negative")
             .usually("150 mm")
             .possible(-3000, 3000),
-        Input.reading("keep-clear", Unit.MILLIMETRE, "room to keep from the wheels at rest")
+        reading("keep-clear", Unit.MILLIMETRE, "room to keep from the wheels at rest")
             .usually("50 mm")
             .possible(0, 1000));
-  }
-
-  @Override
-  public List<Output> outputs() {
-    return List.of(
-        Output.text("closed", "gate closed, it sits"),
-        Output.text("open", "gate open, it sits"),
-        Output.reading("at-sensor", Unit.METRE, "passes the sensor at"),
-        Output.reading("wheels-from", Unit.METRE, "runs onto wheels at"),
-        Output.reading("wheels-to", Unit.METRE, "leaves the wheels at"),
-        Output.reading("clearance", Unit.MILLIMETRE, "nearest to the wheels"));
-  }
-
-  @Override
-  public String formula() {
-    return "place = d - (r - m), counted from the first idler towards the last; d leaf open by, r run"
-        + " with the gate closed, m marker from the far bracket; at the sensor d = q + r - m";
-  }
-
-  @Override
-  public String validity() {
-    return "Tape along the chain, from the bracket at the leading edge. Slack moves it by a few"
-        + " centimetres. Where the leaf goes past its limits on the stops, it goes that much further.";
-  }
-
-  @Override
-  public String source() {
-    return Ways.GEOMETRY;
-  }
-
-  @Override
-  public Optional<String> lastWord() {
-    return Optional.of(
+    tells(
+        text("closed", "gate closed, it sits").by(v -> place(v, marker(v).whenClosed())),
+        text("open", "gate open, it sits").by(v -> place(v, marker(v).whenOpen())),
+        number("at-sensor", Unit.METRE, "passes the sensor at")
+            .by(v -> atSensor(v).get())
+            .when(v -> atSensor(v).isPresent()),
+        number("wheels-from", Unit.METRE, "runs onto wheels at")
+            .by(v -> marker(v).onWheels().get().low())
+            .when(v -> marker(v).onWheels().isPresent()),
+        number("wheels-to", Unit.METRE, "leaves the wheels at")
+            .by(v -> marker(v).onWheels().get().high())
+            .given("wheels-from"),
+        number("clearance", Unit.MILLIMETRE, "nearest to the wheels")
+            .by(Unit.METRE, v -> marker(v).clearance()));
+    works(phrase("at-rest").by(MarkerPlace::nearAtRest));
+    formula(
+        "place = d - (r - m), counted from the first idler towards the last; d leaf open by, r run"
+            + " with the gate closed, m marker from the far bracket; at the sensor d = q + r - m");
+    validity(
+        "Tape along the chain, from the bracket at the leading edge. Slack moves it by a few"
+            + " centimetres. Where the leaf goes past its limits on the stops, it goes that much"
+            + " further.");
+    source(Ways.GEOMETRY);
+    lastWord(
         "Where the marker belongs, and whether it may run over the wheels, is for the maker's"
             + " drawing or the record of the gate.");
+    notes(Cautions.CHAIN);
+    says(
+        when(
+            v -> v.has("at-sensor"),
+            "The marker passes the sensor when the leaf is {at-sensor} open, of {opening}."),
+        otherwise(
+            "The marker never passes the sensor between closed and open: the controller cannot find"
+                + " its position again. Move the marker."));
+    says(
+        when(
+            v -> v.has("wheels-from"),
+            "It runs over the wheels from {wheels-from} to {wheels-to} open: only a marker flat on"
+                + " the side of its link, clear of teeth, idlers and sensor, may do that."),
+        otherwise("It never comes nearer to the wheels than {clearance}."));
+    says(
+        when(
+            v -> !v.text("at-rest").isEmpty(),
+            "With the gate {at-rest} it rests nearer than {keep-clear} to the wheels, or on them:"
+                + " move it, or a little coasting jams it."));
   }
 
-  @Override
-  public List<Note> notes() {
-    return List.of(Cautions.CHAIN);
+  private static Marker marker(Values v) {
+    return new Marker(v.of("run"), v.of("marker"), v.metres("wheels"), v.of("opening"));
   }
 
-  private static Marker marker(Entries entries) {
-    return new Marker(
-        entries.in("run", Unit.METRE),
-        entries.in("marker", Unit.METRE),
-        entries.in("wheels", Unit.METRE),
-        entries.in("opening", Unit.METRE));
+  private static Optional<Double> atSensor(Values v) {
+    return marker(v).openAt(v.metres("sensor"));
   }
 
-  @Override
-  protected Results work(Entries entries) {
-    Marker marker = marker(entries);
-    Results results =
-        new Results()
-            .with("closed", place(marker.whenClosed(), entries))
-            .with("open", place(marker.whenOpen(), entries))
-            .with("clearance", marker.clearance(), Unit.METRE);
-    marker
-        .openAt(entries.in("sensor", Unit.METRE))
-        .ifPresent(open -> results.with("at-sensor", open, Unit.METRE));
-    marker
-        .onWheels()
-        .ifPresent(
-            range ->
-                results
-                    .with("wheels-from", range.low(), Unit.METRE)
-                    .with("wheels-to", range.high(), Unit.METRE));
-    return results;
-  }
-
-  private static String place(double place, Entries entries) {
-    double wheels = entries.in("wheels", Unit.METRE);
+  private static String place(Values v, double place) {
+    double wheels = v.metres("wheels");
     if (place < 0) {
-      return metres(-place) + " before the first idler";
+      return Tell.told(-place, Unit.METRE) + " before the first idler";
     }
     return place > wheels
-        ? metres(place - wheels) + " behind the last idler"
-        : "on the wheels, " + metres(place) + " from the first idler";
+        ? Tell.told(place - wheels, Unit.METRE) + " behind the last idler"
+        : "on the wheels, " + Tell.told(place, Unit.METRE) + " from the first idler";
   }
 
-  @Override
-  protected Meaning meaning(Entries entries, Results results) {
-    Marker marker = marker(entries);
-    double keep = entries.in("keep-clear", Unit.METRE);
-    Meaning meaning = Meaning.of(sensorSentence(entries, results), wheelSentence(marker));
-    boolean closed = marker.clearanceClosed() < keep;
-    boolean open = marker.clearanceOpen() < keep;
-    if (closed || open) {
-      return meaning.and(
-          "With the gate "
-              + (closed && open ? "closed and open" : closed ? "closed" : "open")
-              + " it rests nearer than "
-              + both(1000 * keep, Unit.MILLIMETRE, Unit.INCH)
-              + " to the wheels, or on them: move it, or a little coasting jams it.");
-    }
-    return meaning;
-  }
-
-  private static String sensorSentence(Entries entries, Results results) {
-    return results.has("at-sensor")
-        ? "The marker passes the sensor when the leaf is "
-            + metres(results.in("at-sensor", Unit.METRE))
-            + " open, of "
-            + metres(entries.in("opening", Unit.METRE))
-            + "."
-        : "The marker never passes the sensor between closed and open: the controller cannot find"
-            + " its position again. Move the marker.";
-  }
-
-  private static String wheelSentence(Marker marker) {
-    Optional<Range> over = marker.onWheels();
-    return over.isPresent()
-        ? "It runs over the wheels from "
-            + metres(over.get().low())
-            + " to "
-            + metres(over.get().high())
-            + " open: only a marker flat on the side of its link, clear of teeth, idlers and sensor,"
-            + " may do that."
-        : "It never comes nearer to the wheels than "
-            + both(1000 * marker.clearance(), Unit.MILLIMETRE, Unit.INCH)
-            + ".";
+  /** Where it rests too near to the wheels: closed, open, both or nowhere. */
+  private static String nearAtRest(Values v) {
+    double keep = v.metres("keep-clear");
+    Stream<String> closed = Stream.of("closed").filter(c -> marker(v).clearanceClosed() < keep);
+    Stream<String> open = Stream.of("open").filter(o -> marker(v).clearanceOpen() < keep);
+    return Stream.concat(closed, open).collect(Collectors.joining(" and "));
   }
 }

@@ -2,9 +2,8 @@ package yett.worksheet.travel;
 
 import yett.quantity.Unit;
 import yett.worksheet.Input;
-import yett.worksheet.Output;
 
-/** Inputs and results that several calculations of travel share. */
+/** Inputs that several calculations of travel share. */
 final class Ways {
   static final String GEOMETRY = "geometry of chain and sprocket";
   static final String DECIDES =
@@ -25,9 +24,5 @@ final class Ways {
 
   static Input teeth() {
     return Input.whole("teeth", "teeth of the drive sprocket").usually("12").possible(6, 60);
-  }
-
-  static Output turns(String id, String words) {
-    return Output.reading(id, Unit.ONE, words);
   }
 }

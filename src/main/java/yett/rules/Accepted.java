@@ -1,0 +1,34 @@
+package yett.rules;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What a row of a table asks of an answer: one of these words, or a reading in one of these ranges.
+ */
+public record Accepted(Set<String> words, List<Span> spans) {
+  /**
+   * @param from lower end, which belongs to it; canonical unit
+   * @param below upper end, which does not
+   */
+  public record Span(double from, double below) {
+    private boolean holds(double reading) {
+      return reading >= from && reading < below;
+    }
+
+    private boolean meets(Span other) {
+      return Math.max(from, other.from) < Math.min(below, other.below);
+    }
+  }
+
+  boolean admits(String word, double reading) {
+    return words.contains(word) || spans.stream().anyMatch(s -> s.holds(reading));
+  }
+
+  /** Whether there is an answer that both accept. */
+  boolean meets(Accepted other) {
+    return !Collections.disjoint(words, other.words)
+        || spans.stream().anyMatch(s -> other.spans.stream().anyMatch(s::meets));
+  }
+}

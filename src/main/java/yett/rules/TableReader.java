@@ -1,0 +1,181 @@
+package yett.rules;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import yett.knowledge.Names;
+import yett.knowledge.Problem;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SiteQuestion;
+
+/** Makes rows of a sheet: what its kind says, where it is so, and why. */
+final class TableReader {
+  /** Column of histories, with "or" between those of which one is enough, with "and" else. */
+  static final String HAPPENED = "happened";
+
+  /** Column of histories, with "or" between, none of which may have happened. */
+  static final String NOT_HAPPENED = "not happened";
+
+  private static final String IF = "if ";
+  private static final String RULE = "rule";
+
+  private final String file;
+  private final TableSheet sheet;
+  private final RuleBase base;
+  private final Set<String> names;
+  private final List<Problem> problems;
+  private final RowKind kind;
+  private final List<String> needed;
+  private final Map<String, Integer> columns = new LinkedHashMap<>();
+  private final Map<SiteQuestion, String> conditions = new LinkedHashMap<>();
+
+  /**
+   * @param names of the rules of all tables so far
+   */
+  TableReader(
+      String file, TableSheet sheet, RuleBase base, Set<String> names, List<Problem> problems) {
+    this.file = file;
+    this.sheet = sheet;
+    this.base = base;
+    this.names = names;
+    this.problems = problems;
+    this.kind = kind(sheet);
+    this.needed =
+        Stream.of(List.of(RULE), kind.columns(), List.of("because", "source"))
+            .flatMap(List::stream)
+            .toList();
+  }
+
+  /** The kind that has most of these columns; the first of several. */
+  private static RowKind kind(TableSheet sheet) {
+    int row = sheet.rows().get(0);
+    List<String> titles =
+        sheet.columns(row).stream().map(c -> sheet.cell(row, c).orElse("")).toList();
+    return RowKind.ALL.stream()
+        .sorted(Comparator.comparing(k -> -k.columns().stream().filter(titles::contains).count()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** The rows that have nothing wrong. */
+  List<TableRow> rows() {
+    List<Integer> rows = sheet.rows();
+    heading(rows.get(0));
+    return columns.keySet().containsAll(needed)
+        ? rows.stream().skip(1).map(this::row).flatMap(Optional::stream).toList()
+        : List.of();
+  }
+
+  private void heading(int row) {
+    for (int column : sheet.columns(row)) {
+      String title = sheet.cell(row, column).orElse("");
+      columns.put(title, column);
+      if (title.startsWith(IF)) {
+        condition(title, cells(row));
+      } else if (!needed.contains(title) && !kind.possible().contains(title)) {
+        cells(row)
+            .problem(
+                title,
+                "\"" + title + "\" is no column of such a table",
+                Names.advice(title, needed) + " Or \"if\" and a site question.");
+      }
+    }
+    needed.stream()
+        .filter(c -> !columns.containsKey(c))
+        .forEach(c -> cells(row).problem(c, "the column \"" + c + "\" is missing", "Add it."));
+  }
+
+  private void condition(String title, Cells heading) {
+    String id = title.substring(IF.length()).strip();
+    SiteQuestion question = base.siteQuestions().get(id);
+    if (question == null) {
+      heading.problem(
+          title,
+          "\"" + id + "\" is no site question",
+          Names.advice(id, base.siteQuestions().keySet()));
+    } else {
+      conditions.put(question, title);
+    }
+  }
+
+  private Cells cells(int row) {
+    return new Cells(file, sheet, row, columns, base, problems);
+  }
+
+  private Optional<TableRow> row(int row) {
+    int before = problems.size();
+    Cells cells = cells(row);
+    String name = cells.plain(RULE);
+    if (!names.add(name)) {
+      cells.problem(RULE, "there are two rules \"" + name + "\"", "Rename one.");
+    }
+    Map<SiteQuestion, Accepted> gates = gates(cells);
+    Map<String, Accepted> site = new LinkedHashMap<>();
+    gates.forEach((question, accepted) -> site.put(question.id(), accepted));
+    Grounds grounds = new Grounds(site, happened(cells), notHappened(cells));
+    if (kind.needsGrounds() && grounds.conditions().isEmpty() && problems.size() == before) {
+      cells.problem(
+          RULE,
+          "this row has no condition",
+          "Write \"any\" below a site question that is asked at every gate.");
+    }
+    Reason reason = new Reason(name, cells.plain("because"), cells.plain("source") + from());
+    Optional<Row> made = kind.row(cells, grounds, reason);
+    String place = cells.place(kind.columns().get(0));
+    return problems.size() > before
+        ? Optional.empty()
+        : made.map(m -> new TableRow(m, file, cells.line(), place, gates));
+  }
+
+  /** Which add-on the table comes from, as the source of its rules tells. */
+  private String from() {
+    return base.addOns().stream()
+        .filter(a -> file.startsWith(a.folder()))
+        .map(a -> "; add-on " + a.name())
+        .findFirst()
+        .orElse("");
+  }
+
+  private Map<SiteQuestion, Accepted> gates(Cells cells) {
+    Map<SiteQuestion, Accepted> gates = new LinkedHashMap<>();
+    conditions.forEach(
+        (question, title) -> {
+          if (!cells.text(title).isEmpty()) {
+            cells
+                .parsed(title, cell -> TableConditions.accepted(question, cell))
+                .ifPresent(accepted -> gates.put(question, accepted));
+          }
+        });
+    return gates;
+  }
+
+  private List<Set<String>> happened(Cells cells) {
+    return cells.text(HAPPENED).isEmpty()
+        ? List.of()
+        : Stream.of(cells.text(HAPPENED).split("\\s+and\\s+"))
+            .map(some -> histories(cells, HAPPENED, some))
+            .toList();
+  }
+
+  private Set<String> notHappened(Cells cells) {
+    return cells.text(NOT_HAPPENED).isEmpty()
+        ? Set.of()
+        : histories(cells, NOT_HAPPENED, cells.text(NOT_HAPPENED));
+  }
+
+  private Set<String> histories(Cells cells, String title, String text) {
+    Set<String> histories = new LinkedHashSet<>();
+    TableConditions.alternatives(text).forEach(histories::add);
+    Set<String> known = base.histories().keySet();
+    histories.stream()
+        .filter(id -> !known.contains(id) && !base.switchedOff(id))
+        .forEach(
+            id -> cells.problem(title, "\"" + id + "\" is no history", Names.advice(id, known)));
+    return histories;
+  }
+}

@@ -1,0 +1,60 @@
+package yett.worksheet;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * What to say of some numbers. A sentence names a number, a choice or words by their id: {@code
+ * {drop}} becomes {@code 1.2 V}, {@code {length typed}} the length in the unit in which it was
+ * typed, and {@code {drop u}} the uncertainty.
+ *
+ * @param when of which numbers it is said
+ * @param sentences with names in braces
+ * @param note a safety note that those numbers ask for
+ */
+public record Say(Predicate<Values> when, List<String> sentences, Optional<Note> note) {
+  private static final Pattern NAME = Pattern.compile("\\{([a-z0-9-]+)(?: (typed|u))?}");
+
+  public Say {
+    sentences = List.copyOf(sentences);
+  }
+
+  public static Say when(Predicate<Values> when, String... sentences) {
+    return new Say(when, List.of(sentences), Optional.empty());
+  }
+
+  /** With a safety note. */
+  public Say warning(Note of) {
+    return new Say(when, sentences, Optional.of(of));
+  }
+
+  /** The sentences, with each name replaced by what it stands for. */
+  List<String> said(Values values) {
+    return sentences.stream()
+        .map(NAME::matcher)
+        .map(names -> names.replaceAll(name -> Matcher.quoteReplacement(told(name, values))))
+        .toList();
+  }
+
+  private static String told(MatchResult name, Values values) {
+    String id = name.group(1);
+    return switch (Objects.requireNonNullElse(name.group(2), "")) {
+      case "typed" -> values.asTyped(id);
+      case "u" -> values.uncertainty(id);
+      default -> values.text(id);
+    };
+  }
+
+  /** The names in the sentences. */
+  Stream<String> names() {
+    return sentences.stream()
+        .flatMap(sentence -> NAME.matcher(sentence).results())
+        .map(name -> name.group(1));
+  }
+}
