@@ -154,16 +154,19 @@ public final class NewCardForm {
     Optional<String> enter = enter(question);
     while (true) {
       Optional<String> line =
-          Prompt.withLeave(console).line(prompt(question, enter), ids(question));
+          Prompt.withLeave(console)
+              .line(
+                  QuestionViews.prompt(question, enter),
+                  question.known().stream().map(Known::id).toList());
       if (line.isEmpty()) {
         return false;
       }
       String text = line.get();
       Optional<Words.Wish> wish = text.startsWith("?") ? Optional.empty() : Words.wish(text);
       if (text.startsWith("?")) {
-        list(question, text.substring(1).strip());
+        console.show(QuestionViews.known(question, text.substring(1).strip()));
       } else if (wish.equals(Optional.of(Words.Wish.HELP))) {
-        list(question, "");
+        console.show(QuestionViews.known(question, ""));
       } else if (wish.equals(Optional.of(Words.Wish.BACK))) {
         back();
         return true;
@@ -190,36 +193,6 @@ public final class NewCardForm {
   private Optional<String> enter(Question question) {
     Optional<String> before = Optional.ofNullable(earlier.get(question.key()));
     return before.filter(a -> question.complaint().apply(a).isEmpty()).or(question::usual);
-  }
-
-  private static String prompt(Question question, Optional<String> enter) {
-    String nothing = question.mayBeNothing() ? "none" : "";
-    String words = enter.map(e -> e.isEmpty() ? nothing : e).orElse("");
-    boolean other = question.mayBeNothing() && !words.equals(nothing);
-    return question.ask()
-        + (words.isEmpty() ? "" : " (Enter: " + words + (other ? "; - for none" : "") + ")")
-        + "> ";
-  }
-
-  private static List<String> ids(Question question) {
-    return question.known().stream().map(Known::id).toList();
-  }
-
-  /** What can be answered, with its words: all of it, or what has the typed words. */
-  private void list(Question question, String words) {
-    if (question.known().isEmpty()) {
-      say("Answer in your own words.");
-      return;
-    }
-    int all = question.known().size();
-    List<Known> found = words.isEmpty() ? question.known() : Known.with(words, question.known());
-    console.show(KnownViews.rows(found));
-    say(
-        found.isEmpty()
-            ? "Nothing has \"" + Words.shortened(words) + "\"; ? lists all " + all + "."
-            : found.size() == all
-                ? all + " in all. ? WORD looks for a word."
-                : found.size() + " of " + all + "; ? lists all.");
   }
 
   private void say(String words) {
