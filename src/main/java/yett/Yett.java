@@ -2,7 +2,7 @@ package yett;
 
 import yett.command.Shell;
 import yett.command.common.Mistakes;
-import yett.console.Output;
+import yett.console.StandardStreams;
 
 /** Starts the program. */
 public final class Yett {
@@ -11,7 +11,7 @@ public final class Yett {
   private Yett() {}
 
   public static void main(String[] words) {
-    Output.keepForOwnWords(line -> Mistakes.ofUser().printed(line));
+    StandardStreams.keepForOwnWords(line -> Mistakes.ofUser().printed(line));
     Thread.setDefaultUncaughtExceptionHandler((thread, mistake) -> tell(mistake));
     System.exit(run(words));
   }
@@ -26,6 +26,6 @@ public final class Yett {
   }
 
   private static void tell(Throwable mistake) {
-    Output.standard().tell(Mistakes.ofUser().told(mistake));
+    StandardStreams.standard().tell(Mistakes.ofUser().told(mistake));
   }
 }

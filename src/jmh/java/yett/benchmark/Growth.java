@@ -130,8 +130,8 @@ public class Growth {
             new Planner.Options(
                 open.get(moment),
                 expertise.base().repairs().keySet(),
-                state.setUps(),
-                state.cured()));
+                state.work().setUps(),
+                state.work().cured()));
   }
 
   @Benchmark

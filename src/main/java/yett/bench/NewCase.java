@@ -100,8 +100,8 @@ final class NewCase implements NewCard {
 
   @Override
   public SortedMap<String, String> files(Map<String, String> answers) {
-    CardText text =
-        new CardText()
+    CardLines text =
+        new CardLines()
             .line("case", answers.get("id"))
             .words("story", answers.get("story"))
             .line("person", answers.get("person"))

@@ -163,8 +163,8 @@ final class NewCause implements NewCard {
 
   private String card(Map<String, String> answers) {
     String id = answers.get("id");
-    CardText text =
-        new CardText()
+    CardLines text =
+        new CardLines()
             .line("cause", id)
             .words("name", answers.get("name"))
             .line("area", Asked.areaOf(answers))
@@ -191,7 +191,7 @@ final class NewCause implements NewCard {
   }
 
   /** The new rows, each below those that it must be told from. */
-  private void shows(CardText text, Map<String, String> answers) {
+  private void shows(CardLines text, Map<String, String> answers) {
     Neighbours like = neighbours(answers);
     StringBuilder rows = new StringBuilder();
     RowAnswer.parts(answers.get("complaints"))
@@ -211,8 +211,8 @@ final class NewCause implements NewCard {
   }
 
   private String testCase(Map<String, String> answers) {
-    CardText text =
-        new CardText()
+    CardLines text =
+        new CardLines()
             .line("case", answers.get("id") + "-first-met")
             .words("story", answers.get("story"))
             .line("person", "technician")

@@ -149,8 +149,8 @@ final class NewCheck implements NewCard {
 
   @Override
   public SortedMap<String, String> files(Map<String, String> answers) {
-    CardText text =
-        new CardText()
+    CardLines text =
+        new CardLines()
             .line("check", answers.get("id"))
             .words("ask", answers.get("ask"))
             .words("how", answers.get("how"))
@@ -171,7 +171,7 @@ final class NewCheck implements NewCard {
                 + measures[2]
                 + "}\nbands:\n");
     for (String[] part : outcomeParts(answers.get("outcomes"))) {
-      text.raw("  " + part[0] + ": " + CardText.quoted(part[1]) + "\n");
+      text.raw("  " + part[0] + ": " + CardLines.quoted(part[1]) + "\n");
     }
     List<String> causes = Lists.ids(answers.get("causes"));
     text.raw(causes.isEmpty() ? "" : "likelihood:\n");

@@ -81,7 +81,7 @@ public final class NewFiles {
     List<String> advice = new ArrayList<>(checked.remarks());
     advice.removeAll(remarks);
     if (cause) {
-      advice.addAll(0, Advice.on(id, Lists.ids(answers.get("like")), checked.base()));
+      advice.addAll(0, CauseAdvice.on(id, Lists.ids(answers.get("like")), checked.base()));
     }
     return advice;
   }

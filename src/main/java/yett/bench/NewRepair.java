@@ -62,7 +62,7 @@ final class NewRepair implements NewCard {
 
   @Override
   public SortedMap<String, String> files(Map<String, String> answers) {
-    CardText text = new CardText();
+    CardLines text = new CardLines();
     card(text, answers, "", answers.get("id"), answers.get("name"), answers.get("removes"));
     SortedMap<String, String> files = new TreeMap<>();
     files.put(Asked.areaOf(answers) + "/" + answers.get("id") + ".yaml", text.toString());
@@ -75,7 +75,7 @@ final class NewRepair implements NewCard {
    * @param removes causes, each with a word or without
    */
   static void card(
-      CardText text,
+      CardLines text,
       Map<String, String> answers,
       String prefix,
       String id,

@@ -62,7 +62,7 @@ public final class CarryFile {
       String id,
       String site,
       Instant opened,
-      CaseState state,
+      CaseStatus state,
       String title,
       String cause,
       List<NewEvent> events,

@@ -52,7 +52,7 @@ record CaseRow(
                 Instant.parse(openedAt),
                 Instant.parse(lastEventAt),
                 lastSeq,
-                new Summary(CaseState.valueOf(state), title, cause)))
+                new Summary(CaseStatus.valueOf(state), title, cause)))
         : Optional.empty();
   }
 
@@ -68,7 +68,7 @@ record CaseRow(
     if (!Storable.isTime(lastEventAt)) {
       wrong.add("its last entry is of " + Shown.quoted(lastEventAt));
     }
-    if (Arrays.stream(CaseState.values()).noneMatch(s -> s.name().equals(state))) {
+    if (Arrays.stream(CaseStatus.values()).noneMatch(s -> s.name().equals(state))) {
       wrong.add("its state is " + Shown.quoted(state));
     }
     return String.join(", ", wrong);

@@ -103,7 +103,7 @@ final class CaseTables {
             siteId,
             Storable.written(at),
             Storable.written(at),
-            CaseState.OPEN.name())
+            CaseStatus.OPEN.name())
         .update();
   }
 

@@ -242,12 +242,12 @@ public final class Casebook implements AutoCloseable {
   }
 
   /** The cases in one state, the one last written to first. */
-  public List<CaseSummary> cases(CaseState state) {
+  public List<CaseSummary> cases(CaseStatus state) {
     return cases().stream().filter(line -> line.summary().state() == state).toList();
   }
 
   /** The cases that are sought, the one last written to first. */
-  public List<CaseSummary> search(Search search) {
+  public List<CaseSummary> search(CaseSearch search) {
     return read(
         s -> {
           var lines = s.cases().all().stream().filter(search::fits).toList();

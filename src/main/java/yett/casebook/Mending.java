@@ -50,7 +50,8 @@ record Mending(CaseRow line, List<StoredEvent> events, List<String> done) {
       if (done.isEmpty()) {
         done.add("it was sealed anew as it stands");
       }
-      boolean known = Arrays.stream(CaseState.values()).anyMatch(s -> s.name().equals(row.state()));
+      boolean known =
+          Arrays.stream(CaseStatus.values()).anyMatch(s -> s.name().equals(row.state()));
       return new Mending(
           new CaseRow(
               row.id(),
@@ -59,7 +60,7 @@ record Mending(CaseRow line, List<StoredEvent> events, List<String> done) {
               Storable.written(opened),
               Storable.written(at),
               events.size(),
-              known ? row.state() : CaseState.OPEN.name(),
+              known ? row.state() : CaseStatus.OPEN.name(),
               row.title(),
               row.cause(),
               "",

@@ -23,7 +23,7 @@ import yett.command.knowledge.ReviewCommands;
 import yett.command.knowledge.TrialCommands;
 import yett.command.practice.PracticeCommands;
 import yett.console.Console;
-import yett.console.Output;
+import yett.console.StandardStreams;
 import yett.desk.Desk;
 
 /** The classes with the commands. An object of one is made when one of its commands is run. */
@@ -81,7 +81,7 @@ final class AllCommands {
     return place.console();
   }
 
-  private Output output() {
+  private StandardStreams output() {
     return place.output();
   }
 }

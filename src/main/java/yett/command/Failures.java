@@ -14,7 +14,7 @@ import yett.command.common.ExitException;
 import yett.command.common.Mistakes;
 import yett.command.common.Sysexits;
 import yett.command.common.UsageException;
-import yett.console.Output;
+import yett.console.StandardStreams;
 import yett.desk.UntrustedRules;
 import yett.knowledge.KnowledgeException;
 import yett.rules.RuleErrors;
@@ -24,11 +24,11 @@ import yett.rules.RuleErrors;
  * an exit status.
  */
 final class Failures implements ExitStatusExceptionMapper {
-  private final Output output;
+  private final StandardStreams output;
   private final Mistakes mistakes;
   private ExitStatus last = Sysexits.OK;
 
-  Failures(Output output, Mistakes mistakes) {
+  Failures(StandardStreams output, Mistakes mistakes) {
     this.output = output;
     this.mistakes = mistakes;
   }

@@ -15,7 +15,7 @@ import yett.command.common.UsageException;
 import yett.console.CommandHistory;
 import yett.console.Completer;
 import yett.console.Console;
-import yett.console.Input;
+import yett.console.Reply;
 
 /**
  * Asks for commands at a prompt until the person has enough. What commands show and what they fail
@@ -49,11 +49,11 @@ final class InteractiveShell extends InteractiveShellRunner {
   private static InputProvider lines(
       Console console, Completer completer, CommandHistory history, Failures failures) {
     return () -> {
-      Input input = ask(console, completer, history, failures);
-      if (input instanceof Input.Interrupted) {
+      Reply input = ask(console, completer, history, failures);
+      if (input instanceof Reply.Interrupted) {
         return "";
       }
-      if (!(input instanceof Input.Line line) || ENOUGH.contains(line.text())) {
+      if (!(input instanceof Reply.Line line) || ENOUGH.contains(line.text())) {
         throw new Left();
       }
       if (!line.text().isEmpty() && !OF_PEOPLE.matcher(line.text()).matches()) {
@@ -64,13 +64,13 @@ final class InteractiveShell extends InteractiveShellRunner {
   }
 
   /** Spring Shell would keep to itself that there is nothing to read from. */
-  private static Input ask(
+  private static Reply ask(
       Console console, Completer completer, CommandHistory history, Failures failures) {
     try {
       return console.askCommand("yett> ", completer, history);
     } catch (RuntimeException e) {
       failures.apply(e);
-      return new Input.EndOfInput();
+      return new Reply.EndOfInput();
     }
   }
 

@@ -8,7 +8,7 @@ import yett.casebook.DataDirectory;
 import yett.command.common.Mistakes;
 import yett.console.Console;
 import yett.console.Consoles;
-import yett.console.Output;
+import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.desk.RuleBaseChoice;
 
@@ -16,7 +16,7 @@ import yett.desk.RuleBaseChoice;
 final class Workplace implements AutoCloseable {
   private final Map<String, String> environment;
   private final DataDirectory directory;
-  private final Output output = Output.standard();
+  private final StandardStreams output = StandardStreams.standard();
   private final Desk desk;
   private Console console;
 
@@ -41,7 +41,7 @@ final class Workplace implements AutoCloseable {
   }
 
   /** The standard streams, for what is no screen. */
-  public Output output() {
+  public StandardStreams output() {
     return output;
   }
 

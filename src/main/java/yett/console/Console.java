@@ -16,7 +16,7 @@ public interface Console {
   }
 
   /** Asks for a line. A line that cannot be used is refused with a reason, and asked for again. */
-  default Input ask(String prompt) {
+  default Reply ask(String prompt) {
     return ask(prompt, List.of());
   }
 
@@ -26,7 +26,7 @@ public interface Console {
    * @param completions whole answers that the Tab key offers, where there is one; any other answer
    *     is as good
    */
-  Input ask(String prompt, List<String> completions);
+  Reply ask(String prompt, List<String> completions);
 
   /**
    * Asks for a command of the program.
@@ -34,7 +34,7 @@ public interface Console {
    * @param completer what the Tab key offers, where there is one
    * @param history what the arrow keys bring back, where there are any; the caller adds to it
    */
-  default Input askCommand(String prompt, Completer completer, CommandHistory history) {
+  default Reply askCommand(String prompt, Completer completer, CommandHistory history) {
     return ask(prompt);
   }
 

@@ -79,7 +79,7 @@ public final class Consoles {
 
   /** How far a job is, is for somebody who waits; a log or a pipe gets the result. */
   private static PrintStream progress(boolean watched) {
-    return watched ? utf8(Output.err()) : new PrintStream(OutputStream.nullOutputStream());
+    return watched ? utf8(StandardStreams.err()) : new PrintStream(OutputStream.nullOutputStream());
   }
 
   /** Whether a terminal with this environment may be sent colours (see no-color.org). */
@@ -135,7 +135,7 @@ public final class Consoles {
     PrintStream progress = progress(watched);
     progress.print(Starting.cleared());
     progress.flush();
-    return new PlainConsole(System.in, utf8(Output.out()), progress, layout, interactive);
+    return new PlainConsole(System.in, utf8(StandardStreams.out()), progress, layout, interactive);
   }
 
   private static int columns(Map<String, String> environment) {

@@ -46,21 +46,21 @@ public final class PlainConsole implements Console {
   }
 
   @Override
-  public Input ask(String prompt, List<String> completions) {
+  public Reply ask(String prompt, List<String> completions) {
     while (true) {
       out.print(Renderer.inline(prompt, layout));
       out.flush();
       Optional<String> raw = read();
       if (raw.isEmpty()) {
         out.println();
-        return new Input.EndOfInput();
+        return new Reply.EndOfInput();
       }
       Cleaned line = Cleaned.of(raw.get());
       if (!interactive) {
         out.println(Renderer.inline(line.text(), layout));
       }
       if (line.refusal().isEmpty()) {
-        return new Input.Line(line.text());
+        return new Reply.Line(line.text());
       }
       show(Block.paragraph(line.refusal().get()));
     }

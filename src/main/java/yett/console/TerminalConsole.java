@@ -90,14 +90,14 @@ public final class TerminalConsole implements Console {
   }
 
   @Override
-  public Input ask(String prompt, List<String> completions) {
+  public Reply ask(String prompt, List<String> completions) {
     this.completions = completions;
     return read(reader, prompt);
   }
 
   /** By a reader of its own: what is answered in between is no command, and in no history. */
   @Override
-  public Input askCommand(String prompt, Completer completer, CommandHistory history) {
+  public Reply askCommand(String prompt, Completer completer, CommandHistory history) {
     if (commandReader == null) {
       commandReader =
           reader(
@@ -121,19 +121,19 @@ public final class TerminalConsole implements Console {
         completion.whole());
   }
 
-  private Input read(LineReader from, String prompt) {
+  private Reply read(LineReader from, String prompt) {
     while (true) {
       Cleaned line;
       try {
         line = Cleaned.of(from.readLine(Renderer.inline(prompt, layout())));
       } catch (UserInterruptException e) {
-        return new Input.Interrupted();
+        return new Reply.Interrupted();
       } catch (EndOfFileException | IOError e) {
         // JLine throws IOError when the terminal has gone away.
-        return new Input.EndOfInput();
+        return new Reply.EndOfInput();
       }
       if (line.refusal().isEmpty()) {
-        return new Input.Line(line.text());
+        return new Reply.Line(line.text());
       }
       show(Block.paragraph(line.refusal().get()));
     }

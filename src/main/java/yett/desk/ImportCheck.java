@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import yett.casebook.CarriedCase;
 import yett.casebook.CarriedSite;
-import yett.casebook.CaseState;
+import yett.casebook.CaseStatus;
 import yett.casebook.NewEvent;
 import yett.casebook.SiteRecord;
 import yett.casebook.StoredEvent;
@@ -83,7 +83,7 @@ public final class ImportCheck {
       return Optional.of("event " + doubts.get(0).event() + ": " + doubts.get(0).words());
     }
     boolean closed = yett.interview.CaseState.of(entries).closed().isPresent();
-    return closed == (carried.summary().state() == CaseState.CLOSED)
+    return closed == (carried.summary().state() == CaseStatus.CLOSED)
         ? Optional.empty()
         : Optional.of(
             "it says that it is " + (closed ? "open, and was closed" : "closed, and was not"));

@@ -138,7 +138,8 @@ public final class OpenCase implements AutoCloseable {
       return;
     }
     String siteId = casebook.summary(id).siteId();
-    if (new GateMemory(casebook, clock).keep(siteId, state.opened().get().site(), state.site())) {
+    if (new GateMemory(casebook, clock)
+        .keep(siteId, state.opened().get().site(), state.told().site())) {
       told = now;
     }
   }
@@ -146,7 +147,7 @@ public final class OpenCase implements AutoCloseable {
   /** What a case tells of its gate. */
   private record Told(Map<String, String> site, boolean complete) {
     static Told of(CaseState state) {
-      return new Told(state.site(), state.siteTaken());
+      return new Told(state.told().site(), state.told().siteTaken());
     }
   }
 
@@ -267,16 +268,16 @@ public final class OpenCase implements AutoCloseable {
             .max(Comparator.comparingDouble(Interview.RankedCause::chance))
             .orElseThrow();
     String title =
-        then.state().complaints().isEmpty()
+        then.state().told().complaints().isEmpty()
             ? "begun"
             : leading.cause().name() + ", " + Figures.percent(leading.chance());
     if (closed) {
       title = then.state().closed().get().words() + ": " + title;
     }
     return new Summary(
-        closed ? yett.casebook.CaseState.CLOSED : yett.casebook.CaseState.OPEN,
+        closed ? yett.casebook.CaseStatus.CLOSED : yett.casebook.CaseStatus.OPEN,
         title,
-        then.state().complaints().isEmpty() ? "" : leading.cause().id());
+        then.state().told().complaints().isEmpty() ? "" : leading.cause().id());
   }
 
   @Override

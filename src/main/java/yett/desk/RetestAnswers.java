@@ -15,7 +15,7 @@ public final class RetestAnswers {
   /** A gate of which nobody complained cannot do what was complained of. */
   public RetestAnswers(CaseState state) {
     ends.add(new End("yes", "it runs as it should", new Event.Retested(true)));
-    if (state.complaints().filter(c -> !c.isEmpty()).isPresent()) {
+    if (state.told().complaints().filter(c -> !c.isEmpty()).isPresent()) {
       ends.add(new End("same", "it still does what was complained of", failed(true)));
       ends.add(new End("other", "it fails in another way now", failed(false)));
       ends.add(new End("no", "it still fails, hard to say how", new Event.Retested(false)));

@@ -1,7 +1,6 @@
 package yett.desk;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -19,16 +18,11 @@ public final class Undo {
    * @param danger whether a check is one about dangers, which are asked all at once
    */
   public static List<Long> last(List<Entry> entries, Predicate<String> danger) {
-    Set<Long> gone = new HashSet<>();
-    for (Entry entry : entries) {
-      if (entry.event() instanceof Event.Retracted retracted) {
-        gone.add(retracted.event());
-      }
-    }
+    Set<Long> gone = Entry.takenBack(entries);
     List<Long> last = new ArrayList<>();
     for (int i = entries.size() - 1; i >= 0; i--) {
       Entry entry = entries.get(i);
-      if (gone.contains(entry.number()) || !answers(entry.event())) {
+      if (gone.contains(entry.number()) || !(entry.event() instanceof Event.Undoable)) {
         if (!last.isEmpty()) {
           break;
         }
@@ -40,15 +34,6 @@ public final class Undo {
       last.add(entry.number());
     }
     return last;
-  }
-
-  private static boolean answers(Event event) {
-    return !(event instanceof Event.Opened
-        || event instanceof Event.SetUpEntered
-        || event instanceof Event.SetUpLeft
-        || event instanceof Event.Noted
-        || event instanceof Event.Retracted
-        || event instanceof Event.Closed);
   }
 
   /** Events recorded by one keystroke: dangers, and what was known of the gate. */

@@ -25,6 +25,7 @@ import yett.interview.Event;
 import yett.interview.Expertise;
 import yett.interview.Interview;
 import yett.interview.Moment;
+import yett.interview.Site;
 import yett.interview.SiteFacts;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
@@ -67,7 +68,7 @@ public final class Dispatcher {
    */
   public DispatchSheet sheet(Moment moment, String caseId, String gate) {
     CaseState state = moment.state();
-    Map<String, String> site = new SiteFacts(base).answers(state.site());
+    Site site = new SiteFacts(base).site(state.told().site());
     List<Scenario> scenarios = new Scenarios(base, site).of(moment.belief());
     List<String> stops = moment.judgement().stops().stream().map(s -> s.stop()).distinct().toList();
     List<String> dangers = stops.stream().map(s -> base.stops().get(s).name()).toList();
@@ -78,16 +79,16 @@ public final class Dispatcher {
         at.toString(),
         state.closed().map(e -> e.words()).orElse("open"),
         Urgencies.of(dangers, pressing(state), at, zone),
-        siteKnown(state, site),
+        siteKnown(state, site.answers()),
         dangers,
         believed(moment),
         new VisitTime(base, first(moment, site), proofs(site)).of(scenarios),
         electrician(scenarios),
         bring(scenarios),
         instruments(moment, site),
-        state.said(),
-        state.complaints().orElse(List.of()).stream().map(this::complaint).toList(),
-        state.histories().orElse(List.of()).stream().map(this::history).toList(),
+        state.told().said(),
+        state.told().complaints().orElse(List.of()).stream().map(this::complaint).toList(),
+        state.told().histories().orElse(List.of()).stream().map(this::history).toList(),
         asked(moment),
         state.notes().stream().map(e -> ((Event.Noted) e.event()).text()).toList(),
         cautions(scenarios),
@@ -101,7 +102,7 @@ public final class Dispatcher {
   }
 
   private List<Pressing> pressing(CaseState state) {
-    return state.pressing().orElse(List.of()).stream()
+    return state.told().pressing().orElse(List.of()).stream()
         .map(base.telephone().pressing()::get)
         .filter(p -> p != null)
         .toList();
@@ -112,7 +113,7 @@ public final class Dispatcher {
     site.forEach(
         (id, answer) -> {
           SiteQuestion question = base.siteQuestions().get(id);
-          if (state.site().containsKey(id)) {
+          if (state.told().site().containsKey(id)) {
             known.put(question.name(), question.choices().getOrDefault(answer, answer));
           }
         });
@@ -137,22 +138,22 @@ public final class Dispatcher {
     return new Believed(id, name, of, Chance.of(of).words());
   }
 
-  private List<Check> first(Moment moment, Map<String, String> site) {
+  private List<Check> first(Moment moment, Site site) {
     CaseState state = moment.state();
     Set<String> checks =
         base.ordinaryChecks()
-            .filter(c -> !c.danger() && isHere(c.onlyIf(), site))
+            .filter(c -> !c.danger() && site.allows(c))
             .filter(c -> state.latest(c.id()).map(a -> a.yieldsTo(Role.TECHNICIAN)).orElse(true))
             .map(Check::id)
             .collect(Collectors.toCollection(LinkedHashSet::new));
     Set<String> repairs =
         base.repairs().values().stream()
-            .filter(r -> isHere(r.onlyIf(), site))
+            .filter(r -> site.allows(r))
             .map(Repair::id)
             .collect(Collectors.toCollection(LinkedHashSet::new));
     Advice advice =
         planner.advise(
-            moment.belief(), new Planner.Options(checks, repairs, Set.of(), state.cured()));
+            moment.belief(), new Planner.Options(checks, repairs, Set.of(), state.work().cured()));
     return advice.candidates().stream()
         .filter(c -> c.saves() > 0)
         .limit(FIRST)
@@ -160,12 +161,8 @@ public final class Dispatcher {
         .toList();
   }
 
-  private List<Check> proofs(Map<String, String> site) {
-    return base.proofs().stream().filter(p -> isHere(p.onlyIf(), site)).toList();
-  }
-
-  private static boolean isHere(Map<String, List<String>> onlyIf, Map<String, String> site) {
-    return onlyIf.entrySet().stream().allMatch(c -> c.getValue().contains(site.get(c.getKey())));
+  private List<Check> proofs(Site site) {
+    return base.proofs().stream().filter(p -> site.allows(p)).toList();
   }
 
   private static double electrician(List<Scenario> scenarios) {
@@ -178,11 +175,11 @@ public final class Dispatcher {
   }
 
   /** An instrument is needed where a cause is there that a reading with it would show. */
-  private List<Item> instruments(Moment moment, Map<String, String> site) {
+  private List<Item> instruments(Moment moment, Site site) {
     List<String> ids = moment.belief().model().positions();
     Map<String, Set<String>> shown = new HashMap<>();
     base.ordinaryChecks()
-        .filter(c -> c.measured() && isHere(c.onlyIf(), site))
+        .filter(c -> c.measured() && site.allows(c))
         .forEach(
             c ->
                 c.likelihood()
@@ -227,14 +224,14 @@ public final class Dispatcher {
   }
 
   private static String answer(Check check, Answer answer) {
-    if (answer instanceof Answer.Chosen chosen) {
-      int at = check.indexOf(chosen.outcome());
-      return at < 0 ? chosen.outcome() : check.outcomes().get(at).text();
-    }
-    if (answer instanceof Answer.Read read) {
-      return read.typed();
-    }
-    return answer instanceof Answer.NotNow ? "could not get there" : "could not tell";
+    return answer.map(
+        chosen -> {
+          int at = check.indexOf(chosen.outcome());
+          return at < 0 ? chosen.outcome() : check.outcomes().get(at).text();
+        },
+        Answer.Read::typed,
+        () -> "could not tell",
+        () -> "could not get there");
   }
 
   private List<String> cautions(List<Scenario> scenarios) {
@@ -257,10 +254,10 @@ public final class Dispatcher {
     List<String> lines = new ArrayList<>();
     stops.forEach(s -> lines.addAll(base.stops().get(s).now(Role.CALLER)));
     pressing(state).forEach(p -> lines.addAll(p.untilThen()));
-    for (String complaint : state.complaints().orElse(List.of())) {
+    for (String complaint : state.told().complaints().orElse(List.of())) {
       lines.addAll(base.telephone().untilThen().getOrDefault(complaint, List.of()));
     }
-    if (!state.cured()) {
+    if (!state.work().cured()) {
       lines.add("Nobody pushes or pulls the gate, opens a cover or reaches into the chain.");
       lines.add("Nobody stands or walks in the opening while the gate may move.");
     }

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import yett.belief.Belief;
 import yett.belief.Support;
+import yett.interview.Site;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 
@@ -26,13 +27,13 @@ final class Scenarios {
   private static final double RARE = 0.02;
 
   private final RuleBase base;
-  private final Map<String, String> site;
+  private final Site site;
   private final Map<String, List<Scenario>> ways = new HashMap<>();
 
   /**
-   * @param site answer to every site question that applies
+   * @param site the gate as it is installed
    */
-  Scenarios(RuleBase base, Map<String, String> site) {
+  Scenarios(RuleBase base, Site site) {
     this.base = base;
     this.site = site;
   }
@@ -64,7 +65,7 @@ final class Scenarios {
   private List<Scenario> ways(String cause) {
     List<Repair> repairs =
         base.repairs().values().stream()
-            .filter(r -> r.removes().getOrDefault(cause, 0.0) > 0 && isHere(r))
+            .filter(r -> r.removes().getOrDefault(cause, 0.0) > 0 && site.allows(r))
             .sorted(
                 Comparator.comparingDouble((Repair r) -> -r.removes().get(cause) / cost(r))
                     .thenComparing(Repair::id))
@@ -96,10 +97,5 @@ final class Scenarios {
             .mapToDouble(s -> s.enterMinutes() + s.leaveMinutes())
             .sum();
     return 1 + repair.minutes() + setUps + repair.price() / base.planning().minute();
-  }
-
-  private boolean isHere(Repair repair) {
-    return repair.onlyIf().entrySet().stream()
-        .allMatch(c -> c.getValue().contains(site.get(c.getKey())));
   }
 }

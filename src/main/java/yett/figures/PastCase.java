@@ -2,14 +2,11 @@ package yett.figures;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import yett.interview.CaseState;
 import yett.interview.Ending;
 import yett.interview.Entry;
-import yett.interview.Event;
 import yett.interview.WorkTime;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
@@ -46,7 +43,7 @@ public record PastCase(
   /** Follows the events of a case. */
   public static PastCase of(
       String id, String site, Instant opened, String cause, List<Entry> entries, RuleBase base) {
-    List<Entry> counting = withoutRetracted(entries);
+    List<Entry> counting = Entry.valid(entries);
     List<Entry> onSite = counting.stream().filter(e -> e.by().may(Role.TRAINEE)).toList();
     int visits = onSite.isEmpty() ? 0 : 1;
     double spent = 0;
@@ -68,16 +65,6 @@ public record PastCase(
         visits,
         spent,
         WorkTime.minutes(onSite, base));
-  }
-
-  private static List<Entry> withoutRetracted(List<Entry> entries) {
-    Set<Long> retracted = new HashSet<>();
-    for (Entry entry : entries) {
-      if (entry.event() instanceof Event.Retracted e) {
-        retracted.add(e.event());
-      }
-    }
-    return entries.stream().filter(e -> !retracted.contains(e.number())).toList();
   }
 
   /** Whether the gate ran again at the end of it. */

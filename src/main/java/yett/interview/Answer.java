@@ -4,6 +4,9 @@ import static java.util.Objects.requireNonNull;
 
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** What the person said to a check. */
 @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
@@ -15,10 +18,57 @@ import com.fasterxml.jackson.annotation.JsonTypeInfo;
 })
 public sealed interface Answer {
 
+  /** What each kind of answer comes to; none is forgotten, because all are asked for. */
+  <R> R map(
+      Function<Chosen, R> chosen,
+      Function<Read, R> read,
+      Supplier<R> cannotTell,
+      Supplier<R> notNow);
+
+  /** Whether it says something of the gate: an outcome or a reading. */
+  default boolean tells() {
+    return map(c -> true, r -> true, () -> false, () -> false);
+  }
+
+  /** The outcome that was chosen, by its id; a reading is none. */
+  default Optional<String> choice() {
+    return map(
+        c -> Optional.of(c.outcome()), r -> Optional.empty(), Optional::empty, Optional::empty);
+  }
+
+  /** Whether this outcome was chosen. */
+  default boolean is(String outcome) {
+    return choice().filter(outcome::equals).isPresent();
+  }
+
+  /** The reading, if it is one. */
+  default Optional<Read> reading() {
+    return map(c -> Optional.empty(), Optional::of, Optional::empty, Optional::empty);
+  }
+
+  /** Whether it is that it cannot be found out. */
+  default boolean hopeless() {
+    return map(c -> false, r -> false, () -> true, () -> false);
+  }
+
+  /** Whether it is put off. */
+  default boolean putOff() {
+    return map(c -> false, r -> false, () -> false, () -> true);
+  }
+
   /** An outcome by its id. */
   record Chosen(String outcome) implements Answer {
     public Chosen {
       requireNonNull(outcome, "outcome");
+    }
+
+    @Override
+    public <R> R map(
+        Function<Chosen, R> chosen,
+        Function<Read, R> read,
+        Supplier<R> cannotTell,
+        Supplier<R> notNow) {
+      return chosen.apply(this);
     }
   }
 
@@ -32,11 +82,38 @@ public sealed interface Answer {
     public Read {
       requireNonNull(typed, "typed");
     }
+
+    @Override
+    public <R> R map(
+        Function<Chosen, R> chosen,
+        Function<Read, R> read,
+        Supplier<R> cannotTell,
+        Supplier<R> notNow) {
+      return read.apply(this);
+    }
   }
 
   /** It cannot be found out; the check is not asked again. */
-  record CannotTell() implements Answer {}
+  record CannotTell() implements Answer {
+    @Override
+    public <R> R map(
+        Function<Chosen, R> chosen,
+        Function<Read, R> read,
+        Supplier<R> cannotTell,
+        Supplier<R> notNow) {
+      return cannotTell.get();
+    }
+  }
 
   /** Later perhaps; the check comes again when little else is left. */
-  record NotNow() implements Answer {}
+  record NotNow() implements Answer {
+    @Override
+    public <R> R map(
+        Function<Chosen, R> chosen,
+        Function<Read, R> read,
+        Supplier<R> cannotTell,
+        Supplier<R> notNow) {
+      return notNow.get();
+    }
+  }
 }

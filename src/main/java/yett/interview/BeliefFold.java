@@ -173,13 +173,16 @@ final class BeliefFold {
     findings.stream().filter(f -> f.event() == 0).map(this::learn).forEach(all::add);
     Stream<long[]> told =
         findings.stream().filter(f -> f.event() > 0).map(f -> new long[] {f.event(), 0});
-    Stream<long[]> done = state.deeds().stream().map(d -> new long[] {d.number(), 1});
+    Stream<long[]> done = state.work().deeds().stream().map(d -> new long[] {d.number(), 1});
     for (long[] at :
         Stream.concat(told, done).sorted((a, b) -> Long.compare(a[0], b[0])).toList()) {
       if (at[1] == 0) {
         all.add(learn(judgement.finding(at[0]).orElseThrow()));
       } else {
-        state.deeds().stream().filter(d -> d.number() == at[0]).map(this::deed).forEach(all::add);
+        state.work().deeds().stream()
+            .filter(d -> d.number() == at[0])
+            .map(this::deed)
+            .forEach(all::add);
       }
     }
     return all;

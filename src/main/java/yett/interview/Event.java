@@ -35,6 +35,59 @@ import yett.knowledge.Role;
 })
 public sealed interface Event {
 
+  /** What each kind of event comes to: a new kind has to be thought of wherever all are. */
+  interface Visitor<R> {
+    R opened(Opened event);
+
+    R siteAnswered(SiteAnswered event);
+
+    R siteTaken(SiteTaken event);
+
+    R said(Said event);
+
+    R complained(Complained event);
+
+    R pressed(Pressed event);
+
+    R happened(Happened event);
+
+    R answered(Answered event);
+
+    R setUpEntered(SetUpEntered event);
+
+    R setUpLeft(SetUpLeft event);
+
+    R repaired(Repaired event);
+
+    R retested(Retested event);
+
+    R reopened(Reopened event);
+
+    R kept(Kept event);
+
+    R noted(Noted event);
+
+    R retracted(Retracted event);
+
+    R corrected(Corrected event);
+
+    R madeSafe(MadeSafe event);
+
+    R gaveUp(GaveUp event);
+
+    R closed(Closed event);
+
+    R unread(Unread event);
+  }
+
+  <R> R accept(Visitor<R> visitor);
+
+  /**
+   * What "back" takes back. Whatever is not of this kind stands: a set-up is in the world, a note
+   * is not an answer, and what is new has to say that it can be undone.
+   */
+  sealed interface Undoable extends Event {}
+
   /**
    * @param site id of the gate
    * @param ruleBase fingerprint of the rule base at the time
@@ -45,49 +98,89 @@ public sealed interface Event {
       requireNonNull(role, "role");
       requireNonNull(ruleBase, "ruleBase");
     }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.opened(this);
+    }
   }
 
   /** Another answer to a site question than the usual one: a choice's id, or a reading as typed. */
-  record SiteAnswered(String question, String answer) implements Event {
+  record SiteAnswered(String question, String answer) implements Undoable {
     public SiteAnswered {
       requireNonNull(question, "question");
       requireNonNull(answer, "answer");
     }
-  }
 
-  /** The site details are complete. */
-  record SiteTaken() implements Event {}
-
-  /** What a caller said in their own words. It is kept, and weighs nothing. */
-  record Said(String words) implements Event {
-    public Said {
-      requireNonNull(words, "words");
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.siteAnswered(this);
     }
   }
 
-  record Complained(List<String> complaints) implements Event {
+  /** The site details are complete. */
+  record SiteTaken() implements Undoable {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.siteTaken(this);
+    }
+  }
+
+  /** What a caller said in their own words. It is kept, and weighs nothing. */
+  record Said(String words) implements Undoable {
+    public Said {
+      requireNonNull(words, "words");
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.said(this);
+    }
+  }
+
+  record Complained(List<String> complaints) implements Undoable {
     public Complained {
       complaints = List.copyOf(complaints);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.complained(this);
     }
   }
 
   /** What makes a visit urgent, of all that was asked for: none, one or several. */
-  record Pressed(List<String> pressing) implements Event {
+  record Pressed(List<String> pressing) implements Undoable {
     public Pressed {
       pressing = List.copyOf(pressing);
     }
-  }
 
-  record Happened(List<String> histories) implements Event {
-    public Happened {
-      histories = List.copyOf(histories);
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.pressed(this);
     }
   }
 
-  record Answered(String check, Answer answer) implements Event {
+  record Happened(List<String> histories) implements Undoable {
+    public Happened {
+      histories = List.copyOf(histories);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.happened(this);
+    }
+  }
+
+  record Answered(String check, Answer answer) implements Undoable {
     public Answered {
       requireNonNull(check, "check");
       requireNonNull(answer, "answer");
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.answered(this);
     }
   }
 
@@ -100,6 +193,11 @@ public sealed interface Event {
     public SetUpEntered {
       requireNonNull(setUp, "setUp");
     }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.setUpEntered(this);
+    }
   }
 
   /**
@@ -109,14 +207,24 @@ public sealed interface Event {
     public SetUpLeft {
       requireNonNull(setUp, "setUp");
     }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.setUpLeft(this);
+    }
   }
 
   /**
    * @param done false if it could not be done
    */
-  record Repaired(String repair, boolean done) implements Event {
+  record Repaired(String repair, boolean done) implements Undoable {
     public Repaired {
       requireNonNull(repair, "repair");
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.repaired(this);
     }
   }
 
@@ -128,7 +236,7 @@ public sealed interface Event {
    */
   record Retested(
       boolean cured, @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Boolean> same)
-      implements Event {
+      implements Undoable {
     public Retested {
       same = cured || same == null ? Optional.empty() : same; // events before this was kept: null
     }
@@ -145,51 +253,96 @@ public sealed interface Event {
       return same.map(s -> s ? "still did what was complained of" : "failed in another way")
           .orElse("still failed");
     }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.retested(this);
+    }
   }
 
   /** A proof failed and the search goes on. */
-  record Reopened(String proof) implements Event {
+  record Reopened(String proof) implements Undoable {
     public Reopened {
       requireNonNull(proof, "proof");
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.reopened(this);
     }
   }
 
   /** Two answers that contradict each other, both confirmed. */
-  record Kept(long first, long second) implements Event {}
+  record Kept(long first, long second) implements Undoable {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.kept(this);
+    }
+  }
 
   record Noted(String text) implements Event {
     public Noted {
       requireNonNull(text, "text");
     }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.noted(this);
+    }
   }
 
   /** An earlier event does not count any more. */
-  record Retracted(long event) implements Event {}
+  record Retracted(long event) implements Event {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.retracted(this);
+    }
+  }
 
   /** An earlier answer was another one; it counts where it stood. */
-  record Corrected(long event, Answer answer) implements Event {
+  record Corrected(long event, Answer answer) implements Undoable {
     public Corrected {
       requireNonNull(answer, "answer");
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.corrected(this);
     }
   }
 
   /** What a stop asks for was done or passed on. */
-  record MadeSafe(String stop) implements Event {
+  record MadeSafe(String stop) implements Undoable {
     public MadeSafe {
       requireNonNull(stop, "stop");
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.madeSafe(this);
     }
   }
 
   /** The person wants to hand over. */
-  record GaveUp(String why) implements Event {
+  record GaveUp(String why) implements Undoable {
     public GaveUp {
       requireNonNull(why, "why");
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.gaveUp(this);
     }
   }
 
   record Closed(Ending ending) implements Event {
     public Closed {
       requireNonNull(ending, "ending");
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.closed(this);
     }
   }
 
@@ -199,5 +352,10 @@ public sealed interface Event {
    * @param kind as it is stored
    * @param text as it is stored
    */
-  record Unread(String kind, String text) implements Event {}
+  record Unread(String kind, String text) implements Undoable {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.unread(this);
+    }
+  }
 }

@@ -96,21 +96,22 @@ public final class Interview implements AutoCloseable {
   }
 
   private Set<Fact> facts(CaseState state) {
-    Set<Fact> facts = new HashSet<>(sites.facts(state.site()));
+    Set<Fact> facts = new HashSet<>(sites.facts(state.told().site()));
     facts.add(new Fact.Person(state.role()));
     state
+        .told()
         .complaints()
         .ifPresent(
             picked -> {
               facts.add(new Fact.ComplaintsTaken());
               picked.forEach(c -> facts.add(new Fact.Complained(c)));
             });
-    state.histories().ifPresent(h -> h.forEach(id -> facts.add(new Fact.Happened(id))));
+    state.told().histories().ifPresent(h -> h.forEach(id -> facts.add(new Fact.Happened(id))));
     for (CaseState.Answered answered : state.answers()) {
       given(answered).ifPresent(facts::add);
     }
     int epoch = 0;
-    for (Entry deed : state.deeds()) {
+    for (Entry deed : state.work().deeds()) {
       if (deed.event() instanceof Event.Repaired repaired) {
         facts.add(new Fact.Done(repaired.repair(), ++epoch));
       }
@@ -122,16 +123,16 @@ public final class Interview implements AutoCloseable {
     if (!expertise.base().checks().containsKey(a.check())) {
       return Optional.empty(); // the check has left the rule base since the case was begun
     }
-    if (a.answer() instanceof Answer.Chosen chosen) {
-      return Optional.of(
-          new Fact.Given(
-              a.check(), chosen.outcome(), Double.NaN, false, a.by(), a.event(), a.epoch()));
-    }
-    if (a.answer() instanceof Answer.Read read) {
-      return Optional.of(
-          new Fact.Given(a.check(), "", read.value(), true, a.by(), a.event(), a.epoch()));
-    }
-    return Optional.empty();
+    return a.answer()
+        .map(
+            c -> Optional.of(fact(a, c.outcome(), Double.NaN, false)),
+            r -> Optional.of(fact(a, "", r.value(), true)),
+            Optional::empty,
+            Optional::empty);
+  }
+
+  private static Fact fact(CaseState.Answered a, String outcome, double value, boolean measured) {
+    return new Fact.Given(a.check(), outcome, value, measured, a.by(), a.event(), a.epoch());
   }
 
   /**
@@ -151,7 +152,8 @@ public final class Interview implements AutoCloseable {
     CaseState state = moment.state();
     long event = moment.next();
     Optional<Fact> given =
-        given(new CaseState.Answered(event, state.epoch(), state.role(), check.id(), answer));
+        given(
+            new CaseState.Answered(event, state.work().epoch(), state.role(), check.id(), answer));
     if (given.isEmpty()) {
       return Optional.empty();
     }

@@ -83,49 +83,137 @@ public final class Meanwhile {
     Optional<Entry> arrived = find(mine, newer);
     if (arrived.isPresent()) {
       numbers.put(mine.number(), arrived.get().number());
-    } else if (event instanceof Event.Noted || event instanceof Event.Said) {
-      add(mine, event);
     } else if (state.closed().isPresent()) {
-      note(mine, event instanceof Event.Closed ? "" : "After the closing: " + told(event));
-    } else if (event instanceof Event.Answered e) {
-      answered(mine, e);
-    } else if (event instanceof Event.Retracted e) {
-      number(e.event())
-          .map(Event.Retracted::new)
-          .filter(r -> !said(r))
-          .ifPresent(r -> add(mine, r));
-    } else if (event instanceof Event.Corrected e) {
-      corrected(mine, e);
-    } else if (event instanceof Event.Kept e) {
-      kept(mine, e);
-    } else if (event instanceof Event.Closed e) {
-      unclosed = Optional.of(e.ending());
-      note(mine, "Closed as " + e.ending().words() + " before the other's answers were seen");
-    } else if (!said(event)) {
-      others(mine, event);
+      event.accept(new Afterwards(mine)).run();
+    } else {
+      event.accept(new Bringing(mine)).run();
     }
   }
 
-  private void others(Entry mine, Event event) {
-    if (event instanceof Event.Complained e) {
-      Set<String> all = union(state.complaints(), e.complaints());
-      add(mine, new Event.Complained(List.copyOf(all)));
-    } else if (event instanceof Event.Happened e) {
-      Set<String> all = union(state.histories(), e.histories());
-      add(mine, new Event.Happened(List.copyOf(all)));
-    } else if (event instanceof Event.Pressed e) {
+  /** What is done with an event that comes after the first one's closing. */
+  private final class Afterwards implements SomeEvents<Runnable> {
+    private final Entry mine;
+
+    Afterwards(Entry mine) {
+      this.mine = mine;
+    }
+
+    @Override
+    public Runnable noted(Event.Noted event) {
+      return () -> add(mine, event);
+    }
+
+    @Override
+    public Runnable said(Event.Said event) {
+      return () -> add(mine, event);
+    }
+
+    @Override
+    public Runnable closed(Event.Closed event) {
+      return () -> {};
+    }
+
+    @Override
+    public Runnable other(Event event) {
+      return () -> note(mine, "After the closing: " + told(event));
+    }
+  }
+
+  /** What is done with an event while the case is open. */
+  private final class Bringing implements SomeEvents<Runnable> {
+    private final Entry mine;
+
+    Bringing(Entry mine) {
+      this.mine = mine;
+    }
+
+    @Override
+    public Runnable noted(Event.Noted event) {
+      return () -> add(mine, event);
+    }
+
+    @Override
+    public Runnable said(Event.Said event) {
+      return () -> add(mine, event);
+    }
+
+    @Override
+    public Runnable answered(Event.Answered event) {
+      return () -> Meanwhile.this.answered(mine, event);
+    }
+
+    @Override
+    public Runnable retracted(Event.Retracted event) {
+      return () ->
+          number(event.event())
+              .map(Event.Retracted::new)
+              .filter(r -> !isSaid(r))
+              .ifPresent(r -> add(mine, r));
+    }
+
+    @Override
+    public Runnable corrected(Event.Corrected event) {
+      return () -> Meanwhile.this.corrected(mine, event);
+    }
+
+    @Override
+    public Runnable kept(Event.Kept event) {
+      return () -> Meanwhile.this.kept(mine, event);
+    }
+
+    @Override
+    public Runnable closed(Event.Closed event) {
+      return () -> {
+        unclosed = Optional.of(event.ending());
+        note(mine, "Closed as " + event.ending().words() + " before the other's answers were seen");
+      };
+    }
+
+    @Override
+    public Runnable complained(Event.Complained event) {
+      Set<String> all = union(state.told().complaints(), event.complaints());
+      return ifNew(event, () -> add(mine, new Event.Complained(List.copyOf(all))));
+    }
+
+    @Override
+    public Runnable happened(Event.Happened event) {
+      Set<String> all = union(state.told().histories(), event.histories());
+      return ifNew(event, () -> add(mine, new Event.Happened(List.copyOf(all))));
+    }
+
+    @Override
+    public Runnable pressed(Event.Pressed event) {
       Optional<List<String>> other =
           theirs.stream()
               .filter(t -> t.event() instanceof Event.Pressed)
               .map(t -> ((Event.Pressed) t.event()).pressing())
               .reduce((a, b) -> b);
-      add(mine, new Event.Pressed(List.copyOf(union(other, e.pressing()))));
-    } else if (event instanceof Event.SiteAnswered e && otherSite(e)) {
+      return ifNew(
+          event, () -> add(mine, new Event.Pressed(List.copyOf(union(other, event.pressing())))));
+    }
+
+    @Override
+    public Runnable siteAnswered(Event.SiteAnswered event) {
+      return otherSite(event) ? ifNew(event, () -> besides(event)) : other(event);
+    }
+
+    @Override
+    public Runnable retested(Event.Retested event) {
+      boolean stillFails = event.cured() && isRetested();
+      return stillFails ? ifNew(event, () -> besides(event)) : other(event);
+    }
+
+    @Override
+    public Runnable other(Event event) {
+      return ifNew(event, () -> add(mine, event));
+    }
+
+    private Runnable ifNew(Event event, Runnable then) {
+      return isSaid(event) ? () -> {} : then;
+    }
+
+    private void besides(Event event) {
       note(mine, "At the same time: " + told(event));
-    } else if (event instanceof Event.Retested e && e.cured() && retested()) {
-      note(mine, "At the same time: " + told(event)); // that it still fails, stands
-    } else {
-      add(mine, event);
     }
   }
 
@@ -143,11 +231,11 @@ public final class Meanwhile {
       return;
     }
     CaseState.Answered stands = other.get();
-    if (stands.answer().equals(e.answer()) || !tells(e.answer())) {
+    if (stands.answer().equals(e.answer()) || !e.answer().tells()) {
       numbers.put(mine.number(), stands.event());
       return;
     }
-    if (!tells(stands.answer())) {
+    if (!stands.answer().tells()) {
       add(mine, new Event.Corrected(stands.event(), e.answer()));
       return;
     }
@@ -167,7 +255,7 @@ public final class Meanwhile {
     Optional<Event.Corrected> fits = number(e.event()).map(n -> new Event.Corrected(n, e.answer()));
     if (fits.isEmpty()) {
       note(mine, "At the same time changed to: " + told(null, e.answer()));
-    } else if (!said(fits.get())) {
+    } else if (!isSaid(fits.get())) {
       add(mine, fits.get());
     }
   }
@@ -183,10 +271,10 @@ public final class Meanwhile {
   }
 
   /** Whether the first one entered just this. */
-  private boolean said(Event event) {
+  private boolean isSaid(Event event) {
     return theirs.stream().anyMatch(t -> t.event().equals(event))
-        || event instanceof Event.SetUpEntered e && state.setUps().contains(e.setUp())
-        || event instanceof Event.SiteTaken && state.siteTaken();
+        || event instanceof Event.SetUpEntered e && state.work().setUps().contains(e.setUp())
+        || event instanceof Event.SiteTaken && state.told().siteTaken();
   }
 
   private boolean otherSite(Event.SiteAnswered mine) {
@@ -195,7 +283,7 @@ public final class Meanwhile {
             t -> t.event() instanceof Event.SiteAnswered s && s.question().equals(mine.question()));
   }
 
-  private boolean retested() {
+  private boolean isRetested() {
     return theirs.stream().anyMatch(t -> t.event() instanceof Event.Retested);
   }
 
@@ -203,10 +291,6 @@ public final class Meanwhile {
     Set<String> all = new LinkedHashSet<>(theirs.orElse(List.of()));
     all.addAll(mine);
     return all;
-  }
-
-  private static boolean tells(Answer answer) {
-    return answer instanceof Answer.Chosen || answer instanceof Answer.Read;
   }
 
   private void note(Entry mine, String text) {
@@ -227,32 +311,50 @@ public final class Meanwhile {
   }
 
   private String told(Event event) {
-    if (event instanceof Event.Answered e) {
-      Check check = base.checks().get(e.check());
-      return (check == null ? e.check() : check.ask()) + " " + told(check, e.answer());
-    }
-    if (event instanceof Event.SiteAnswered e) {
-      return e.question().replace('-', ' ') + ": " + e.answer();
-    }
-    if (event instanceof Event.Repaired e) {
-      return e.repair().replace('-', ' ') + (e.done() ? ": done" : ": could not be done");
-    }
-    if (event instanceof Event.Retested e) {
-      return "the gate " + e.words();
-    }
-    return EventText.write(event);
+    return event.accept(telling);
   }
 
+  private final SomeEvents<String> telling =
+      new SomeEvents<>() {
+        @Override
+        public String answered(Event.Answered event) {
+          Check check = base.checks().get(event.check());
+          String asked = check == null ? event.check() : check.ask();
+          return asked + " " + told(check, event.answer());
+        }
+
+        @Override
+        public String siteAnswered(Event.SiteAnswered event) {
+          return event.question().replace('-', ' ') + ": " + event.answer();
+        }
+
+        @Override
+        public String repaired(Event.Repaired event) {
+          return event.repair().replace('-', ' ')
+              + (event.done() ? ": done" : ": could not be done");
+        }
+
+        @Override
+        public String retested(Event.Retested event) {
+          return "the gate " + event.words();
+        }
+
+        @Override
+        public String other(Event event) {
+          return EventText.write(event);
+        }
+      };
+
   private static String told(Check check, Answer answer) {
-    if (answer instanceof Answer.Read read) {
-      return read.typed();
-    }
-    if (answer instanceof Answer.Chosen chosen) {
-      boolean known = check != null && check.indexOf(chosen.outcome()) >= 0;
-      return known
-          ? check.outcomes().get(check.indexOf(chosen.outcome())).text()
-          : chosen.outcome();
-    }
-    return "cannot be told";
+    return answer.map(
+        chosen -> {
+          boolean known = check != null && check.indexOf(chosen.outcome()) >= 0;
+          return known
+              ? check.outcomes().get(check.indexOf(chosen.outcome())).text()
+              : chosen.outcome();
+        },
+        Answer.Read::typed,
+        () -> "cannot be told",
+        () -> "cannot be told");
   }
 }

@@ -20,8 +20,7 @@ final class PlainReading {
   record Told(String check, Answer answer, int epoch, Role by) {
     /** What a caller could not tell, somebody at the gate may be asked. */
     boolean yieldsTo(Role role) {
-      boolean open = answer instanceof Answer.CannotTell || answer instanceof Answer.NotNow;
-      return open && by == Role.CALLER && role != Role.CALLER;
+      return !answer.tells() && by == Role.CALLER && role != Role.CALLER;
     }
   }
 
@@ -47,36 +46,84 @@ final class PlainReading {
     }
     for (Entry e : entries) {
       if (!gone.contains(e.number())) {
-        follow(e, corrections);
+        e.event().accept(new Adding(e, corrections)).run();
       }
     }
   }
 
-  private void follow(Entry entry, Map<Long, Entry> corrections) {
-    Event event = entry.event();
-    boolean saysSomething =
-        !(event instanceof Event.MadeSafe
-            || event instanceof Event.Noted
-            || event instanceof Event.Said
-            || event instanceof Event.Closed);
-    if (saysSomething) {
-      madeSafe.clear();
+  /** What an event adds; whatever says something asks for a stop to be made safe again. */
+  private final class Adding implements SomeEvents<Runnable> {
+    private final Entry entry;
+    private final Map<Long, Entry> corrections;
+
+    Adding(Entry entry, Map<Long, Entry> corrections) {
+      this.entry = entry;
+      this.corrections = corrections;
     }
-    if (event instanceof Event.Answered e) {
+
+    @Override
+    public Runnable answered(Event.Answered event) {
       Entry last = corrections.getOrDefault(entry.number(), entry);
-      Answer answer = last.event() instanceof Event.Corrected c ? c.answer() : e.answer();
-      told.add(new Told(e.check(), answer, epoch, last.by()));
-    } else if (event instanceof Event.SiteAnswered e) {
-      site.put(e.question(), e.answer());
-    } else if (event instanceof Event.Repaired e && e.done()) {
-      epoch++;
-      repairs.add(e.repair());
-    } else if (event instanceof Event.SetUpEntered e) {
-      inForce.add(e.setUp());
-    } else if (event instanceof Event.SetUpLeft e) {
-      inForce.remove(e.setUp());
-    } else if (event instanceof Event.MadeSafe e) {
-      madeSafe.add(e.stop());
+      Answer answer = last.event() instanceof Event.Corrected c ? c.answer() : event.answer();
+      return says(() -> told.add(new Told(event.check(), answer, epoch, last.by())));
+    }
+
+    @Override
+    public Runnable siteAnswered(Event.SiteAnswered event) {
+      return says(() -> site.put(event.question(), event.answer()));
+    }
+
+    @Override
+    public Runnable repaired(Event.Repaired event) {
+      return says(
+          () -> {
+            if (event.done()) {
+              epoch++;
+              repairs.add(event.repair());
+            }
+          });
+    }
+
+    @Override
+    public Runnable setUpEntered(Event.SetUpEntered event) {
+      return says(() -> inForce.add(event.setUp()));
+    }
+
+    @Override
+    public Runnable setUpLeft(Event.SetUpLeft event) {
+      return says(() -> inForce.remove(event.setUp()));
+    }
+
+    @Override
+    public Runnable madeSafe(Event.MadeSafe event) {
+      return () -> madeSafe.add(event.stop());
+    }
+
+    @Override
+    public Runnable noted(Event.Noted event) {
+      return () -> {};
+    }
+
+    @Override
+    public Runnable said(Event.Said event) {
+      return () -> {};
+    }
+
+    @Override
+    public Runnable closed(Event.Closed event) {
+      return () -> {};
+    }
+
+    @Override
+    public Runnable other(Event event) {
+      return says(() -> {});
+    }
+
+    private Runnable says(Runnable what) {
+      return () -> {
+        madeSafe.clear();
+        what.run();
+      };
     }
   }
 
@@ -94,7 +141,7 @@ final class PlainReading {
   long putOff(String check, Role role) {
     return told.stream()
         .filter(t -> t.check().equals(check) && t.epoch() == epoch)
-        .filter(t -> t.answer() instanceof Answer.NotNow && !t.yieldsTo(role))
+        .filter(t -> t.answer().putOff() && !t.yieldsTo(role))
         .count();
   }
 }

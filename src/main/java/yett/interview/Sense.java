@@ -74,7 +74,7 @@ public final class Sense {
                 || event instanceof Event.Said
                 || event instanceof Event.Unread;
         doubt(closed && !beside, "the case was closed before it");
-        look(entry);
+        event.accept(new Look(entry.by())).run();
         if (event instanceof Event.Closed c) {
           closed = true;
           if (doubts.isEmpty()) {
@@ -91,54 +91,136 @@ public final class Sense {
       }
     }
 
-    private void look(Entry entry) {
-      Event event = entry.event();
-      if (event instanceof Event.SiteAnswered e) {
-        siteAnswer(e);
-      } else if (event instanceof Event.Complained e) {
-        known(e.complaints(), base.complaints().stream().map(Check::id).toList(), "complaint");
-      } else if (event instanceof Event.Happened e) {
-        known(e.histories(), base.histories().keySet(), "history");
-      } else if (event instanceof Event.Pressed e) {
-        known(e.pressing(), base.telephone().pressing().keySet(), "reason to hurry");
-      } else if (event instanceof Event.Answered e) {
-        answer(e.check(), e.answer(), entry.by());
-      } else if (event instanceof Event.Corrected e) {
-        earlier(e.event())
-            .ifPresentOrElse(
-                a -> answer(a.check(), e.answer(), entry.by()),
-                () -> doubt(true, "it corrects what is no earlier answer"));
-      } else if (event instanceof Event.Kept e) {
-        doubt(
-            earlier(e.first()).isEmpty() || earlier(e.second()).isEmpty(),
-            "it is about what is no earlier answer");
-      } else if (event instanceof Event.Retracted e) {
-        doubt(e.event() < 1 || e.event() >= at, "it takes back what was not entered before it");
-      } else if (event instanceof Event.Repaired e) {
-        repair(e, entry.by());
-      } else {
-        lookFurther(event);
-      }
-    }
+    /** Looks at one event. */
+    private final class Look implements Event.Visitor<Runnable> {
+      private final Role by;
 
-    private void lookFurther(Event event) {
-      if (event instanceof Event.SetUpEntered e) {
-        known(List.of(e.setUp()), base.setUps().keySet(), "set-up");
-      } else if (event instanceof Event.SetUpLeft e) {
-        known(List.of(e.setUp()), base.setUps().keySet(), "set-up");
-      } else if (event instanceof Event.MadeSafe e) {
-        known(List.of(e.stop()), base.stops().keySet(), "stop");
-      } else if (event instanceof Event.Reopened e) {
-        known(List.of(e.proof()), base.proofs().stream().map(Check::id).toList(), "proof");
-      } else if (event instanceof Event.Noted e) {
-        text(e.text());
-      } else if (event instanceof Event.Said e) {
-        text(e.words());
-      } else if (event instanceof Event.GaveUp e) {
-        text(e.why());
-      } else if (event instanceof Event.Opened e) {
-        text(e.site());
-        doubt(e.site().isBlank(), "the gate has no name");
+      Look(Role by) {
+        this.by = by;
+      }
+
+      @Override
+      public Runnable opened(Event.Opened event) {
+        return () -> {
+          text(event.site());
+          doubt(event.site().isBlank(), "the gate has no name");
+        };
+      }
+
+      @Override
+      public Runnable siteAnswered(Event.SiteAnswered event) {
+        return () -> siteAnswer(event);
+      }
+
+      @Override
+      public Runnable siteTaken(Event.SiteTaken event) {
+        return () -> {};
+      }
+
+      @Override
+      public Runnable said(Event.Said event) {
+        return () -> text(event.words());
+      }
+
+      @Override
+      public Runnable complained(Event.Complained event) {
+        return () ->
+            known(
+                event.complaints(),
+                base.complaints().stream().map(Check::id).toList(),
+                "complaint");
+      }
+
+      @Override
+      public Runnable pressed(Event.Pressed event) {
+        return () ->
+            known(event.pressing(), base.telephone().pressing().keySet(), "reason to hurry");
+      }
+
+      @Override
+      public Runnable happened(Event.Happened event) {
+        return () -> known(event.histories(), base.histories().keySet(), "history");
+      }
+
+      @Override
+      public Runnable answered(Event.Answered event) {
+        return () -> answer(event.check(), event.answer(), by);
+      }
+
+      @Override
+      public Runnable setUpEntered(Event.SetUpEntered event) {
+        return () -> known(List.of(event.setUp()), base.setUps().keySet(), "set-up");
+      }
+
+      @Override
+      public Runnable setUpLeft(Event.SetUpLeft event) {
+        return () -> known(List.of(event.setUp()), base.setUps().keySet(), "set-up");
+      }
+
+      @Override
+      public Runnable repaired(Event.Repaired event) {
+        return () -> repair(event, by);
+      }
+
+      @Override
+      public Runnable retested(Event.Retested event) {
+        return () -> {};
+      }
+
+      @Override
+      public Runnable reopened(Event.Reopened event) {
+        return () ->
+            known(List.of(event.proof()), base.proofs().stream().map(Check::id).toList(), "proof");
+      }
+
+      @Override
+      public Runnable kept(Event.Kept event) {
+        return () ->
+            doubt(
+                earlier(event.first()).isEmpty() || earlier(event.second()).isEmpty(),
+                "it is about what is no earlier answer");
+      }
+
+      @Override
+      public Runnable noted(Event.Noted event) {
+        return () -> text(event.text());
+      }
+
+      @Override
+      public Runnable retracted(Event.Retracted event) {
+        return () ->
+            doubt(
+                event.event() < 1 || event.event() >= at,
+                "it takes back what was not entered before it");
+      }
+
+      @Override
+      public Runnable corrected(Event.Corrected event) {
+        return () ->
+            earlier(event.event())
+                .ifPresentOrElse(
+                    a -> answer(a.check(), event.answer(), by),
+                    () -> doubt(true, "it corrects what is no earlier answer"));
+      }
+
+      @Override
+      public Runnable madeSafe(Event.MadeSafe event) {
+        return () -> known(List.of(event.stop()), base.stops().keySet(), "stop");
+      }
+
+      @Override
+      public Runnable gaveUp(Event.GaveUp event) {
+        return () -> text(event.why());
+      }
+
+      @Override
+      public Runnable closed(Event.Closed event) {
+        return () -> {};
+      }
+
+      @Override
+      public Runnable unread(Event.Unread event) {
+        return () -> {};
       }
     }
 
@@ -169,13 +251,10 @@ public final class Sense {
         return;
       }
       doubt(ourCards && !by.may(check.who()), id + " is not for a " + by.word());
-      if (answer instanceof Answer.Chosen chosen) {
-        doubt(check.indexOf(chosen.outcome()) < 0, id + " has no such outcome");
-      } else if (answer instanceof Answer.Read read) {
-        doubt(
-            check.measures().isEmpty() || !isReading(check.measures().get(), read),
-            "it is no reading that " + id + " can have");
-      }
+      answer.choice().ifPresent(c -> doubt(check.indexOf(c) < 0, id + " has no such outcome"));
+      answer
+          .reading()
+          .ifPresent(r -> doubt(!isReading(check, r), "it is no reading that " + id + " can have"));
     }
 
     private void repair(Event.Repaired e, Role by) {
@@ -200,10 +279,11 @@ public final class Sense {
         return;
       }
       CaseState state = CaseState.of(before);
-      doubt(!state.cured(), "it is closed as " + ending.words() + ", and the gate never ran");
+      doubt(
+          !state.work().cured(), "it is closed as " + ending.words() + ", and the gate never ran");
       List<String> proofs =
           ending == Ending.REPAIRED
-              ? sites.proofs(state.site()).stream().map(Check::id).toList()
+              ? sites.proofs(state.told().site()).stream().map(Check::id).toList()
               : proofsOfRepairs(state);
       for (String proof : proofs) {
         doubt(
@@ -217,8 +297,8 @@ public final class Sense {
 
     /** Of what was done; what was not done needs no proof on the telephone. */
     private List<String> proofsOfRepairs(CaseState state) {
-      List<String> here = sites.proofs(state.site()).stream().map(Check::id).toList();
-      return state.deeds().stream()
+      List<String> here = sites.proofs(state.told().site()).stream().map(Check::id).toList();
+      return state.work().deeds().stream()
           .flatMap(d -> d.event() instanceof Event.Repaired r ? repair(r).stream() : null)
           .flatMap(r -> r.proofs().stream())
           .filter(here::contains)
@@ -240,9 +320,11 @@ public final class Sense {
   }
 
   /** The number counts and the text is shown: they must say the same. */
-  private static boolean isReading(Measures measures, Answer.Read read) {
+  private static boolean isReading(Check check, Answer.Read read) {
     return Double.isFinite(read.value())
-        && typed(measures, read.typed())
+        && check
+            .measures()
+            .flatMap(m -> typed(m, read.typed()))
             .filter(v -> Math.abs(v - read.value()) <= SAME * Math.max(1, Math.abs(v)))
             .isPresent();
   }

@@ -29,18 +29,21 @@ public final class SiteFacts {
     return base.siteQuestions().values().stream().filter(q -> all.containsKey(q.id())).toList();
   }
 
+  /** The gate as these answers tell of it, with the usual where they do not. */
+  public Site site(Map<String, String> answers) {
+    return new Site(answers(answers));
+  }
+
   /** The answer to every question that applies: a choice's id, or a reading as typed. */
   public Map<String, String> answers(Map<String, String> answers) {
     Map<String, String> all = new LinkedHashMap<>();
+    Site site = new Site(all);
     for (SiteQuestion question : base.siteQuestions().values()) {
       String answer = answers.get(question.id());
       all.put(question.id(), canBe(question, answer) ? answer : question.usual());
     }
     for (SiteQuestion question : base.siteQuestions().values()) {
-      boolean applies =
-          question.onlyIf().entrySet().stream()
-              .allMatch(c -> c.getValue().contains(all.get(c.getKey())));
-      if (!applies) {
+      if (!site.allows(question)) {
         all.remove(question.id());
       }
     }
@@ -66,12 +69,6 @@ public final class SiteFacts {
     }
   }
 
-  /** Whether a card with these conditions belongs to a gate of these answers. */
-  public boolean fits(Map<String, List<String>> onlyIf, Map<String, String> answers) {
-    Map<String, String> all = answers(answers);
-    return onlyIf.entrySet().stream().allMatch(c -> c.getValue().contains(all.get(c.getKey())));
-  }
-
   /** The answers, changed where a card with these conditions could not be on such a gate. */
   public Map<String, String> allowing(
       Map<String, List<String>> onlyIf, Map<String, String> answers) {
@@ -93,7 +90,7 @@ public final class SiteFacts {
 
   /** Proofs that such a gate needs before it returns to service, whoever is there. */
   public List<Check> proofs(Map<String, String> answers) {
-    return base.proofs().stream().filter(p -> fits(p.onlyIf(), answers)).toList();
+    return base.proofs().stream().filter(site(answers)::allows).toList();
   }
 
   List<Fact.Site> facts(Map<String, String> answers) {

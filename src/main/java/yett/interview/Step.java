@@ -17,17 +17,91 @@ import yett.rules.Conclusion.Expectation;
 /** What the person is asked or told next. */
 public sealed interface Step {
 
+  /** What each kind of step comes to: a new kind has to be thought of wherever all are. */
+  interface Visitor<R> {
+    R askDangers(AskDangers step);
+
+    R askSite(AskSite step);
+
+    R askComplaints(AskComplaints step);
+
+    R askPressing(AskPressing step);
+
+    R askHistory(AskHistory step);
+
+    R ask(Ask step);
+
+    R enter(Enter step);
+
+    R leave(Leave step);
+
+    R mend(Mend step);
+
+    R retest(Retest step);
+
+    R settle(Settle step);
+
+    R decideFailedProof(DecideFailedProof step);
+
+    R makeSafe(MakeSafe step);
+
+    R handOver(HandOver step);
+
+    R closeSolved(CloseSolved step);
+
+    R closeRepaired(CloseRepaired step);
+
+    R finished(Finished step);
+  }
+
+  <R> R accept(Visitor<R> visitor);
+
+  /** Id of the check or repair that it is about; empty for any other step. */
+  default String card() {
+    return "";
+  }
+
+  /** What the choice was between, where the plan chose it. */
+  default Optional<Advice> advice() {
+    return Optional.empty();
+  }
+
   /** Is any of these so? One answer for all of them: dangers come before everything else. */
-  record AskDangers(List<Check> dangers) implements Step {}
+  record AskDangers(List<Check> dangers) implements Step {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.askDangers(this);
+    }
+  }
 
-  record AskSite(List<SiteQuestion> questions) implements Step {}
+  record AskSite(List<SiteQuestion> questions) implements Step {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.askSite(this);
+    }
+  }
 
-  record AskComplaints(List<Check> complaints) implements Step {}
+  record AskComplaints(List<Check> complaints) implements Step {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.askComplaints(this);
+    }
+  }
 
   /** Does anything at the site make it urgent? Asked of callers only. */
-  record AskPressing(List<Pressing> pressing) implements Step {}
+  record AskPressing(List<Pressing> pressing) implements Step {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.askPressing(this);
+    }
+  }
 
-  record AskHistory(List<History> histories) implements Step {}
+  record AskHistory(List<History> histories) implements Step {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.askHistory(this);
+    }
+  }
 
   /**
    * @param cautions those of the check's own hazards
@@ -39,69 +113,142 @@ public sealed interface Step {
       List<Caution> cautions,
       Optional<Expectation> expectation,
       Optional<Advice> advice,
-      String occasion)
-      implements Step {}
+      Occasion occasion)
+      implements Step {
+    @Override
+    public String card() {
+      return check.id();
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.ask(this);
+    }
+  }
 
   /**
    * A set-up to enter: its cautions, then its steps to confirm in order.
    *
-   * @param next id of the check or repair it is entered for; empty if for none
-   * @param purpose the same in a few words
+   * @param purpose what it is entered for
    */
-  record Enter(SetUp setUp, List<Caution> cautions, String next, String purpose) implements Step {
+  record Enter(SetUp setUp, List<Caution> cautions, Purpose purpose) implements Step {
     /** The event that says that it was entered. */
     public Event done() {
-      return new Event.SetUpEntered(setUp.id(), next);
+      return new Event.SetUpEntered(setUp.id(), purpose.card());
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.enter(this);
     }
   }
 
   /**
    * A set-up to leave; its steps are confirmed in order.
    *
-   * @param next id of the check or repair it is left for; empty if for none
-   * @param purpose the same in a few words
+   * @param purpose what it is left for
    */
-  record Leave(SetUp setUp, String next, String purpose) implements Step {
+  record Leave(SetUp setUp, Purpose purpose) implements Step {
     /** The event that says that it was left. */
     public Event done() {
-      return new Event.SetUpLeft(setUp.id(), next);
+      return new Event.SetUpLeft(setUp.id(), purpose.card());
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.leave(this);
     }
   }
 
   /**
    * @param plan the repairs in order, this one first; empty for work that a repair entails
    */
-  record Mend(Repair repair, List<Caution> cautions, Optional<Advice> plan, String occasion)
-      implements Step {}
+  record Mend(Repair repair, List<Caution> cautions, Optional<Advice> plan, Occasion occasion)
+      implements Step {
+    @Override
+    public String card() {
+      return repair.id();
+    }
 
-  record Retest() implements Step {}
+    @Override
+    public Optional<Advice> advice() {
+      return plan;
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.mend(this);
+    }
+  }
+
+  record Retest() implements Step {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.retest(this);
+    }
+  }
 
   /** Two answers that cannot both be right. */
   record Settle(CaseState.Answered first, CaseState.Answered second, Contradiction contradiction)
-      implements Step {}
+      implements Step {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.settle(this);
+    }
+  }
 
   /** A proof failed: go on looking, or leave the gate out of service. */
-  record DecideFailedProof(Check proof) implements Step {}
+  record DecideFailedProof(Check proof) implements Step {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.decideFailedProof(this);
+    }
+  }
 
   /** A danger to people: nothing else is offered but to make safe and hand over. */
-  record MakeSafe(Stop stop, List<String> now, String because) implements Step {}
+  record MakeSafe(Stop stop, List<String> now, String because) implements Step {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.makeSafe(this);
+    }
+  }
 
   /**
    * Nothing is left to do here.
    *
    * @param ending how the case would close
    */
-  record HandOver(Ending ending, String because) implements Step {}
+  record HandOver(Ending ending, HandOverReason because) implements Step {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.handOver(this);
+    }
+  }
 
   /**
    * It runs as usual after something that a caller may do.
    *
    * @param watch what the caller watches for, and when to call again
    */
-  record CloseSolved(List<String> watch) implements Step {}
+  record CloseSolved(List<String> watch) implements Step {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.closeSolved(this);
+    }
+  }
 
   /** Every proof passed: the case can close as repaired. */
-  record CloseRepaired() implements Step {}
+  record CloseRepaired() implements Step {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.closeRepaired(this);
+    }
+  }
 
-  record Finished(Ending ending) implements Step {}
+  record Finished(Ending ending) implements Step {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.finished(this);
+    }
+  }
 }

@@ -1,8 +1,7 @@
 package yett.interview;
 
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
@@ -18,36 +17,43 @@ public final class WorkTime {
 
   /** Minutes of one event. */
   public static double minutes(Event event, RuleBase base) {
-    if (event instanceof Event.Answered e) {
-      Check check = base.checks().get(e.check());
-      return check == null || e.answer() instanceof Answer.NotNow ? 0 : check.minutes();
-    }
-    if (event instanceof Event.Repaired e) {
-      Repair repair = base.repairs().get(e.repair());
-      return repair == null || !e.done() ? 0 : repair.minutes();
-    }
-    if (event instanceof Event.SetUpEntered e) {
-      SetUp setUp = base.setUps().get(e.setUp());
-      return setUp == null ? 0 : setUp.enterMinutes();
-    }
-    if (event instanceof Event.SetUpLeft e) {
-      SetUp setUp = base.setUps().get(e.setUp());
-      return setUp == null ? 0 : setUp.leaveMinutes();
-    }
-    return 0;
+    return event.accept(new Minutes(base));
   }
 
   /** Minutes of a case, without what was retracted. */
   public static double minutes(List<Entry> entries, RuleBase base) {
-    Set<Long> retracted = new HashSet<>();
-    for (Entry entry : entries) {
-      if (entry.event() instanceof Event.Retracted e) {
-        retracted.add(e.event());
-      }
+    return Entry.valid(entries).stream().mapToDouble(e -> minutes(e.event(), base)).sum();
+  }
+
+  private record Minutes(RuleBase base) implements SomeEvents<Double> {
+    @Override
+    public Double answered(Event.Answered event) {
+      return event.answer().putOff() ? 0 : of(base.checks().get(event.check()), Check::minutes);
     }
-    return entries.stream()
-        .filter(e -> !retracted.contains(e.number()))
-        .mapToDouble(e -> minutes(e.event(), base))
-        .sum();
+
+    @Override
+    public Double repaired(Event.Repaired event) {
+      return event.done() ? of(base.repairs().get(event.repair()), Repair::minutes) : 0;
+    }
+
+    @Override
+    public Double setUpEntered(Event.SetUpEntered event) {
+      return of(base.setUps().get(event.setUp()), SetUp::enterMinutes);
+    }
+
+    @Override
+    public Double setUpLeft(Event.SetUpLeft event) {
+      return of(base.setUps().get(event.setUp()), SetUp::leaveMinutes);
+    }
+
+    @Override
+    public Double other(Event event) {
+      return 0.0;
+    }
+
+    /** A card may have left the rule base since. */
+    private static <C> double of(C card, ToDoubleFunction<C> minutes) {
+      return card == null ? 0 : minutes.applyAsDouble(card);
+    }
   }
 }

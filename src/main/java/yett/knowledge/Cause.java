@@ -22,7 +22,7 @@ public record Cause(
     String arises,
     String prevent,
     String source)
-    implements Card {
+    implements SiteCard {
 
   /** A setting, a use, an obstruction or expected behaviour: nothing on the machine is broken. */
   public static final String NOTHING_WRONG = "nothing-wrong";

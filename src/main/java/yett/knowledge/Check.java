@@ -37,7 +37,7 @@ public record Check(
     boolean danger,
     double unmentioned,
     String source)
-    implements Card {
+    implements SiteCard {
 
   /** What a check is for. */
   public enum Kind {

@@ -24,7 +24,7 @@ public record Repair(
     List<String> proofs,
     Map<String, List<String>> onlyIf,
     String source)
-    implements Card {
+    implements SiteCard {
 
   /** A part by its trade description, with the trainer's price. */
   public record Part(String part, double price) {}

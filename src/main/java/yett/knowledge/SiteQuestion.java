@@ -21,7 +21,7 @@ public record SiteQuestion(
     String why,
     Map<String, List<String>> onlyIf,
     String source)
-    implements Card {
+    implements SiteCard {
 
   /** As good as one of all parts, which Java would put together at every start. */
   @Override

@@ -7,9 +7,11 @@ import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Interview;
 import yett.interview.Moment;
+import yett.interview.SomeSteps;
 import yett.interview.Step;
 import yett.plan.Advice;
 import yett.replay.Reasons;
+import yett.wording.StepWords;
 
 /** Tells what the plan would do next, knowing what the trainee knows. */
 final class Compass {
@@ -39,50 +41,80 @@ final class Compass {
     Moment moment = now;
     List<Entry> entries = new ArrayList<>(now.entries());
     for (int i = 0; i < MOST_CHANGES; i++) {
-      Optional<Event> change = change(moment.step());
+      Optional<Event> change = moment.step().accept(CHANGE);
       if (change.isEmpty()) {
         break;
       }
       entries.add(new Entry(entries.size() + 1L, Opening.START, now.state().role(), change.get()));
       moment = interview.at(entries);
     }
-    return best(moment.step());
+    return moment.step().accept(BEST);
   }
 
-  private static Optional<Event> change(Step step) {
-    if (step instanceof Step.Enter e) {
-      return Optional.of(e.done());
-    }
-    return step instanceof Step.Leave l ? Optional.of(l.done()) : Optional.empty();
-  }
+  /** Changes of the state of the work. */
+  private static final SomeSteps<Optional<Event>> CHANGE =
+      new SomeSteps<>() {
+        @Override
+        public Optional<Event> enter(Step.Enter step) {
+          return Optional.of(step.done());
+        }
 
-  private static Best best(Step step) {
-    if (step instanceof Step.Ask ask) {
-      return new Best(
-          ask.check().id(), ask.check().ask(), Reasons.withoutRunnerUp(ask), ask.advice());
-    }
-    if (step instanceof Step.Mend mend) {
-      return new Best(
-          mend.repair().id(), mend.repair().name(), Reasons.of(mend).words(), mend.plan());
-    }
-    if (step instanceof Step.Retest) {
-      return new Best(
-          RETEST,
-          "Try the gate",
-          "whether it runs tells more than any check now",
-          Optional.empty());
-    }
-    if (step instanceof Step.HandOver h) {
-      return new Best(HAND_OVER, "Hand over", h.because(), Optional.empty());
-    }
-    if (step instanceof Step.AskDangers) {
-      return new Best(DANGERS, "Look for dangers", "people come first", Optional.empty());
-    }
-    if (step instanceof Step.CloseRepaired) {
-      return new Best(FINISH, "Back into service", "every proof passed", Optional.empty());
-    }
-    return new Best("", "", "", Optional.empty());
-  }
+        @Override
+        public Optional<Event> leave(Step.Leave step) {
+          return Optional.of(step.done());
+        }
+
+        @Override
+        public Optional<Event> other(Step step) {
+          return Optional.empty();
+        }
+      };
+
+  /** Steps that a trainee can choose. */
+  private static final SomeSteps<Best> BEST =
+      new SomeSteps<>() {
+        @Override
+        public Best ask(Step.Ask step) {
+          return new Best(
+              step.card(), step.check().ask(), Reasons.withoutRunnerUp(step), step.advice());
+        }
+
+        @Override
+        public Best mend(Step.Mend step) {
+          return new Best(
+              step.card(), step.repair().name(), Reasons.of(step).words(), step.advice());
+        }
+
+        @Override
+        public Best retest(Step.Retest step) {
+          return new Best(
+              RETEST,
+              "Try the gate",
+              "whether it runs tells more than any check now",
+              Optional.empty());
+        }
+
+        @Override
+        public Best handOver(Step.HandOver step) {
+          return new Best(
+              HAND_OVER, "Hand over", StepWords.because(step.because()), Optional.empty());
+        }
+
+        @Override
+        public Best askDangers(Step.AskDangers step) {
+          return new Best(DANGERS, "Look for dangers", "people come first", Optional.empty());
+        }
+
+        @Override
+        public Best closeRepaired(Step.CloseRepaired step) {
+          return new Best(FINISH, "Back into service", "every proof passed", Optional.empty());
+        }
+
+        @Override
+        public Best other(Step step) {
+          return new Best("", "", "", Optional.empty());
+        }
+      };
 
   /** How a choice differs from the best; empty if it is as good. */
   Optional<Departure> departure(Moment now, String card, String words, double minute) {

@@ -61,7 +61,7 @@ final class Draw {
     if (two && noise.even("second") < SECOND) {
       List<Cause> others =
           known.stream()
-              .filter(c -> !c.area().equals(first.area()) && sites.fits(c.onlyIf(), site))
+              .filter(c -> !c.area().equals(first.area()) && sites.site(site).allows(c))
               .toList();
       if (!others.isEmpty()) {
         roots.add(pick(others, 2).id());
@@ -100,7 +100,7 @@ final class Draw {
     return base.withConsequences(
         roots,
         (cause, to, chance) ->
-            sites.fits(base.causes().get(to).onlyIf(), site)
+            sites.site(site).allows(base.causes().get(to))
                 && noise.even(cause + " brings about " + to) < chance);
   }
 
@@ -112,7 +112,7 @@ final class Draw {
   /** What people say; somebody called, so if chance has nobody say anything, the likeliest. */
   private List<String> complaints(Set<String> truth, Map<String, String> site) {
     List<Check> possible =
-        base.complaints().stream().filter(c -> sites.fits(c.onlyIf(), site)).toList();
+        base.complaints().stream().filter(c -> sites.site(site).allows(c)).toList();
     List<String> said =
         possible.stream()
             .filter(c -> shows.outcome(c, truth, 0) == c.indexOf(Check.SAID))

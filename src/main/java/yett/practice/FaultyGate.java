@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import yett.interview.Answer;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
@@ -62,17 +63,20 @@ public final class FaultyGate implements Respondent {
   }
 
   private Answer reading(Check check, Said said, Optional<Expectation> usual, int time) {
-    if (said.answer() instanceof Answer.Read read) {
-      return time == 0 ? read : readings.around(check, read.value(), time);
-    }
-    if (said.answer() instanceof Answer.Chosen chosen) {
-      return shown(check, check.indexOf(chosen.outcome()), usual, time);
-    }
-    if (!said.assumed()) {
-      return said.answer(); // the file wants it so: it cannot be told
-    }
-    int world = worlds.getOrDefault(check.id(), 0);
-    return shown(check, shows.outcome(check, remaining(), world), usual, time);
+    Supplier<Answer> untold =
+        () -> {
+          if (!said.assumed()) {
+            return said.answer(); // the file wants it so: it cannot be told
+          }
+          int world = worlds.getOrDefault(check.id(), 0);
+          return shown(check, shows.outcome(check, remaining(), world), usual, time);
+        };
+    return said.answer()
+        .map(
+            chosen -> shown(check, check.indexOf(chosen.outcome()), usual, time),
+            read -> time == 0 ? read : readings.around(check, read.value(), time),
+            untold,
+            untold);
   }
 
   private Answer shown(Check check, int outcome, Optional<Expectation> usual, int time) {

@@ -97,8 +97,8 @@ public final class Notebook {
     }
   }
 
-  public Progress progress() {
-    return new Progress(read(lines(results), Result.class));
+  public TraineeProgress progress() {
+    return new TraineeProgress(read(lines(results), Result.class));
   }
 
   /** Lines that can be read: the last one may be cut off, when the power went. */

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import yett.interview.Answer;
 import yett.interview.CaseState;
 import yett.interview.Moment;
+import yett.interview.Site;
 import yett.interview.SiteFacts;
 import yett.interview.Step;
 import yett.knowledge.Check;
@@ -18,6 +18,7 @@ import yett.knowledge.Repair;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
+import yett.knowledge.SiteCard;
 import yett.plan.Planner;
 
 /**
@@ -42,7 +43,7 @@ final class SafetyGate {
     return stopped(moment)
         .or(() -> blind(moment, !check.hazards().isEmpty() || !check.needs().isEmpty()))
         .or(() -> reserved(moment, check.who(), check.hazards()))
-        .or(() -> unavailable(moment, check.id(), check.onlyIf(), check.hazards()))
+        .or(() -> unavailable(moment, check, check.hazards()))
         .or(() -> untried(moment, check))
         .or(() -> unready(moment, check.needs(), check.hazards()));
   }
@@ -51,7 +52,7 @@ final class SafetyGate {
     return stopped(moment)
         .or(() -> blind(moment, true))
         .or(() -> reserved(moment, repair.who(), repair.hazards()))
-        .or(() -> unavailable(moment, repair.id(), repair.onlyIf(), repair.hazards()))
+        .or(() -> unavailable(moment, repair, repair.hazards()))
         .or(() -> unready(moment, repair.needs(), repair.hazards()));
   }
 
@@ -78,13 +79,16 @@ final class SafetyGate {
   /** Back into service: only a gate that was tried and proved, with nothing left undone. */
   Optional<Refusal> finish(Moment moment) {
     CaseState state = moment.state();
-    if (!state.cured()) {
+    if (!state.work().cured()) {
       return Optional.of(
           Refusal.dangerous(
               "Nobody has seen the gate run as it should since the last repair.", List.of()));
     }
     List<String> open =
-        sites.proofs(state.site()).stream().filter(p -> !passed(state, p)).map(Check::ask).toList();
+        sites.proofs(state.told().site()).stream()
+            .filter(p -> !passed(state, p))
+            .map(Check::ask)
+            .toList();
     if (!open.isEmpty()) {
       return Optional.of(
           Refusal.dangerous(
@@ -114,7 +118,7 @@ final class SafetyGate {
 
   /** Set-ups that are still in force when somebody wants to go. */
   Optional<Refusal> leftBehind(CaseState state) {
-    List<SetUp> inForce = state.setUps().stream().map(base.setUps()::get).toList();
+    List<SetUp> inForce = state.work().setUps().stream().map(base.setUps()::get).toList();
     return inForce.isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -160,12 +164,11 @@ final class SafetyGate {
   }
 
   /** What this gate does not have, or what the rules call unsafe after what was seen of it. */
-  private Optional<Refusal> unavailable(
-      Moment moment, String card, Map<String, List<String>> onlyIf, List<String> hazards) {
-    return reason(moment, card)
+  private Optional<Refusal> unavailable(Moment moment, SiteCard card, List<String> hazards) {
+    return reason(moment, card.id())
         .map(
             why ->
-                sites.fits(onlyIf, moment.state().site())
+                sites.site(moment.state().told().site()).allows(card)
                     ? Refusal.dangerous(
                         "Not as this gate is: " + why + ".", base.cautionsFor(hazards))
                     : Refusal.harmless("Not on this gate: " + why + "."));
@@ -183,17 +186,17 @@ final class SafetyGate {
    * The rules speak of checks and repairs only, because the interview enters no set-up for nothing.
    */
   private Optional<Refusal> unsound(Moment moment, SetUp setUp) {
-    Map<String, String> site = moment.state().site();
+    Site site = sites.site(moment.state().told().site());
     Role role = moment.state().role();
     Stream<String> checks =
         base.ordinaryChecks()
             .filter(c -> c.needs().contains(setUp.id()))
-            .filter(c -> role.may(c.who()) && sites.fits(c.onlyIf(), site))
+            .filter(c -> role.may(c.who()) && site.allows(c))
             .map(Check::id);
     Stream<String> repairs =
         base.repairs().values().stream()
             .filter(r -> r.needs().contains(setUp.id()) && !setUp.id().equals(SetUp.GATE_RUNNING))
-            .filter(r -> role.may(r.who()) && sites.fits(r.onlyIf(), site))
+            .filter(r -> role.may(r.who()) && site.allows(r))
             .map(Repair::id);
     List<Optional<String>> reasons =
         Stream.concat(checks, repairs).map(card -> reason(moment, card)).toList();
@@ -206,7 +209,7 @@ final class SafetyGate {
   }
 
   private static Optional<Refusal> untried(Moment moment, Check check) {
-    return check.kind() == Check.Kind.PROOF && !moment.state().cured()
+    return check.kind() == Check.Kind.PROOF && !moment.state().work().cured()
         ? Optional.of(
             Refusal.harmless("Proofs come when the gate has been seen to run as it should: try."))
         : Optional.empty();
@@ -224,7 +227,7 @@ final class SafetyGate {
    */
   private Optional<Refusal> unready(
       Moment moment, List<String> wanted, List<String> missing, List<String> hazards) {
-    Planner.Change change = planner.change(moment.state().setUps(), wanted);
+    Planner.Change change = planner.change(moment.state().work().setUps(), wanted);
     List<SetUp> leave = cards(change.leave());
     List<SetUp> enter = cards(change.enter().stream().filter(missing::contains).toList());
     if (leave.isEmpty() && enter.isEmpty()) {

@@ -13,6 +13,7 @@ import yett.interview.Event;
 import yett.interview.Expertise;
 import yett.interview.Interview;
 import yett.interview.Moment;
+import yett.interview.SomeEvents;
 import yett.interview.WorkTime;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
@@ -62,14 +63,8 @@ public final class Workbench implements AutoCloseable {
 
   private void again(Jotting jotting) {
     if (jotting.event() != null) {
-      Event event = jotting.event();
-      if (event instanceof Event.Answered a && base.checks().containsKey(a.check())) {
-        gate.asked(base.checks().get(a.check()));
-      }
-      if (event instanceof Event.Repaired r && base.repairs().containsKey(r.repair())) {
-        gate.repaired(base.repairs().get(r.repair()));
-      }
-      add(event);
+      jotting.event().accept(followed).run();
+      add(jotting.event());
     } else if (jotting.slip() != null) {
       slips.add(jotting.slip());
     } else if (jotting.departure() != null) {
@@ -78,6 +73,26 @@ public final class Workbench implements AutoCloseable {
       hints++;
     }
   }
+
+  /** What an event of before did to the gate; a card may have left the rule base since. */
+  private final SomeEvents<Runnable> followed =
+      new SomeEvents<>() {
+        @Override
+        public Runnable answered(Event.Answered event) {
+          return () -> Optional.ofNullable(base.checks().get(event.check())).ifPresent(gate::asked);
+        }
+
+        @Override
+        public Runnable repaired(Event.Repaired event) {
+          return () ->
+              Optional.ofNullable(base.repairs().get(event.repair())).ifPresent(gate::repaired);
+        }
+
+        @Override
+        public Runnable other(Event event) {
+          return () -> {};
+        }
+      };
 
   public Exercise exercise() {
     return exercise;
@@ -123,7 +138,7 @@ public final class Workbench implements AutoCloseable {
   }
 
   public Optional<Refusal> refused(SetUp setUp) {
-    return moment.state().setUps().contains(setUp.id())
+    return moment.state().work().setUps().contains(setUp.id())
         ? Optional.empty()
         : counted(setUp.name(), safety.enter(moment, setUp));
   }
@@ -254,7 +269,7 @@ public final class Workbench implements AutoCloseable {
   }
 
   public void close(Ending ending) {
-    if (ending == Ending.HANDED_OVER && !moment.state().cured()) {
+    if (ending == Ending.HANDED_OVER && !moment.state().work().cured()) {
       judge(Compass.HAND_OVER, "Hand over");
     }
     record(new Event.Closed(ending));

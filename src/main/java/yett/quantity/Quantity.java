@@ -98,7 +98,7 @@ public enum Quantity {
    * @throws IllegalArgumentException if the value is not finite, or the unit is another quantity's
    */
   public String show(double canonical, Unit shownUnit) {
-    String figures = Figures.of(requireOwn(shownUnit).fromCanonical(canonical));
+    String figures = PlainNumber.of(requireOwn(shownUnit).fromCanonical(canonical));
     return shownUnit.symbol().isEmpty() ? figures : figures + " " + shownUnit.symbol();
   }
 

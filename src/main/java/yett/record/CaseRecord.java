@@ -4,14 +4,12 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import yett.interview.Answer;
 import yett.interview.CaseState.Answered;
 import yett.interview.Chance;
 import yett.interview.Entry;
@@ -20,6 +18,7 @@ import yett.interview.Interview;
 import yett.interview.Interview.RankedCause;
 import yett.interview.Moment;
 import yett.interview.SiteFacts;
+import yett.interview.SomeEvents;
 import yett.interview.Trail;
 import yett.interview.WorkTime;
 import yett.knowledge.RuleBase;
@@ -58,15 +57,9 @@ public final class CaseRecord {
   private final class Page {
     private final Moment moment;
     private final Markdown page = new Markdown();
-    private final Set<Long> retracted = new HashSet<>();
 
     Page(Moment moment) {
       this.moment = moment;
-      for (Entry entry : moment.entries()) {
-        if (entry.event() instanceof Event.Retracted e) {
-          retracted.add(e.event());
-        }
-      }
     }
 
     String write(String caseId, String siteName) {
@@ -77,7 +70,7 @@ public final class CaseRecord {
       reported();
       dangers();
       new CheckLines(base, words, moment, page).write();
-      new WorkLines(base, words, moment, page, valid()).write();
+      new WorkLines(base, words, moment, page, Entry.valid(moment.entries())).write();
       open();
       page.list(
           "Remarks", moment.judgement().remarks().stream().map(r -> r.text()).distinct().toList());
@@ -89,10 +82,6 @@ public final class CaseRecord {
           "Kept, and left out of the reasoning",
           moment.apart().stream().map(Wording::apart).toList());
       return page.toString();
-    }
-
-    private List<Entry> valid() {
-      return moment.entries().stream().filter(e -> !retracted.contains(e.number())).toList();
     }
 
     private void head() {
@@ -113,7 +102,7 @@ public final class CaseRecord {
               + minutes(WorkTime.minutes(entries, base)));
       page.item(
           "Answered by: "
-              + valid().stream()
+              + Entry.valid(moment.entries()).stream()
                   .map(e -> e.by().word())
                   .distinct()
                   .collect(Collectors.joining(", ")));
@@ -146,7 +135,7 @@ public final class CaseRecord {
 
     private void site() {
       page.heading("Site");
-      Map<String, String> given = moment.state().site();
+      Map<String, String> given = moment.state().told().site();
       new SiteFacts(base)
           .answers(given)
           .forEach(
@@ -168,13 +157,16 @@ public final class CaseRecord {
 
     private void reported() {
       page.heading("Complaint and history");
-      if (moment.state().complaints().isEmpty()) {
+      if (moment.state().told().complaints().isEmpty()) {
         page.item("Not asked");
       }
       page.items(
-          moment.state().complaints().orElse(List.of()).stream().map(words::complaint).toList());
+          moment.state().told().complaints().orElse(List.of()).stream()
+              .map(words::complaint)
+              .toList());
       moment
           .state()
+          .told()
           .histories()
           .ifPresent(h -> h.forEach(id -> page.item("Lately: " + words.history(id))));
       Trail trail = moment.trail();
@@ -220,10 +212,9 @@ public final class CaseRecord {
     private void open() {
       List<String> lines = new ArrayList<>();
       for (Answered a : moment.state().answers()) {
-        if (!Wording.told(a.answer()) && !words.isProof(a.check())) {
+        if (!a.answer().tells() && !words.isProof(a.check())) {
           lines.add(
-              (a.answer() instanceof Answer.NotNow ? "Put off: " : "Could not be told: ")
-                  + words.ask(a.check()));
+              (a.answer().putOff() ? "Put off: " : "Could not be told: ") + words.ask(a.check()));
         }
       }
       moment
@@ -276,15 +267,31 @@ public final class CaseRecord {
     private void corrections() {
       List<String> lines = new ArrayList<>();
       for (Entry entry : moment.entries()) {
-        String time = Wording.time(entry.at());
-        if (entry.event() instanceof Event.Retracted e) {
-          lines.add(time + " Taken back: " + was(e.event()));
-        } else if (entry.event() instanceof Event.Corrected e) {
-          lines.add(time + " Changed: " + was(e.event()) + " Now: " + now(e));
-        }
+        entry
+            .event()
+            .accept(correction)
+            .ifPresent(words -> lines.add(Wording.time(entry.at()) + words));
       }
       page.list("Corrections", lines);
     }
+
+    private final SomeEvents<Optional<String>> correction =
+        new SomeEvents<>() {
+          @Override
+          public Optional<String> retracted(Event.Retracted event) {
+            return Optional.of(" Taken back: " + was(event.event()));
+          }
+
+          @Override
+          public Optional<String> corrected(Event.Corrected event) {
+            return Optional.of(" Changed: " + was(event.event()) + " Now: " + now(event));
+          }
+
+          @Override
+          public Optional<String> other(Event event) {
+            return Optional.empty();
+          }
+        };
 
     private Optional<Entry> entry(long number) {
       return moment.entries().stream().filter(x -> x.number() == number).findFirst();

@@ -36,7 +36,7 @@ final class CheckLines {
     List<Answered> answers =
         moment.state().answers().stream()
             .filter(a -> !dangers.contains(a.check()) && !words.isProof(a.check()))
-            .filter(a -> Wording.told(a.answer()))
+            .filter(a -> a.answer().tells())
             .toList();
     if (answers.isEmpty()) {
       return;

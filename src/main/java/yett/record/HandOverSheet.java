@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
@@ -22,7 +21,9 @@ import yett.interview.Expertise;
 import yett.interview.Interview;
 import yett.interview.Interview.RankedCause;
 import yett.interview.Moment;
+import yett.interview.Site;
 import yett.interview.SiteFacts;
+import yett.interview.SomeEvents;
 import yett.interview.Step;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
@@ -31,6 +32,7 @@ import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.plan.Advice;
 import yett.plan.Planner;
+import yett.wording.StepWords;
 import yett.wording.Wording;
 
 /**
@@ -63,14 +65,14 @@ public final class HandOverSheet {
   private final class Page {
     private final Moment moment;
     private final CaseState state;
-    private final Map<String, String> site;
+    private final Site site;
     private final double[] remaining;
     private final Markdown page = new Markdown();
 
     Page(Moment moment) {
       this.moment = moment;
       this.state = moment.state();
-      this.site = new SiteFacts(base).answers(state.site());
+      this.site = new SiteFacts(base).site(state.told().site());
       this.remaining = moment.belief().remaining();
     }
 
@@ -102,15 +104,13 @@ public final class HandOverSheet {
     /** As it was said when the case closed, or as it would be now. */
     private String because() {
       if (moment.step() instanceof Step.HandOver step) {
-        return ": " + step.because();
+        return ": " + StepWords.because(step.because());
       }
       if (state.gaveUp().isPresent()) {
         return ": " + state.gaveUp().get();
       }
       return state.closed().filter(Ending.HANDED_OVER::equals).isPresent()
-          ? ": no check or repair that is open to "
-              + Wording.aPerson(state.role())
-              + " is worth its cost any more"
+          ? ": " + StepWords.nothingLeft(state.role())
           : "";
     }
 
@@ -137,7 +137,7 @@ public final class HandOverSheet {
     private void believed() {
       page.heading("What is believed");
       ToDoubleFunction<RankedCause> left = r -> remaining(r.cause().id());
-      boolean repaired = state.epoch() > 0;
+      boolean repaired = state.work().epoch() > 0;
       // Whoever comes next looks for what is left.
       Comparator<RankedCause> leftFirst =
           Comparator.comparingDouble(
@@ -162,15 +162,20 @@ public final class HandOverSheet {
 
     private void reported() {
       List<String> lines = new ArrayList<>();
-      state.complaints().orElse(List.of()).forEach(c -> lines.add(words.complaint(c)));
-      state.histories().orElse(List.of()).forEach(h -> lines.add("Lately: " + words.history(h)));
-      site.forEach(
-          (id, answer) -> {
-            if (answer.equals(state.site().get(id))) {
-              var question = base.siteQuestions().get(id);
-              lines.add(question.name() + ": " + Wording.site(question, answer));
-            }
-          });
+      state.told().complaints().orElse(List.of()).forEach(c -> lines.add(words.complaint(c)));
+      state
+          .told()
+          .histories()
+          .orElse(List.of())
+          .forEach(h -> lines.add("Lately: " + words.history(h)));
+      site.answers()
+          .forEach(
+              (id, answer) -> {
+                if (answer.equals(state.told().site().get(id))) {
+                  var question = base.siteQuestions().get(id);
+                  lines.add(question.name() + ": " + Wording.site(question, answer));
+                }
+              });
       page.list("What was reported", lines);
     }
 
@@ -186,18 +191,32 @@ public final class HandOverSheet {
 
     private void tried() {
       List<String> lines = new ArrayList<>();
-      for (Entry deed : state.deeds()) {
-        if (deed.event() instanceof Event.Repaired e) {
-          lines.add(words.repair(e.repair()) + ": done");
-        } else if (deed.event() instanceof Event.Retested e) {
-          lines.add("Then the gate " + e.words() + ".");
-        }
+      for (Entry deed : state.work().deeds()) {
+        deed.event().accept(deeds).ifPresent(lines::add);
       }
-      state.declined().keySet().stream()
+      state.work().declined().keySet().stream()
           .sorted()
           .forEach(r -> lines.add(words.repair(r) + ": could not be done"));
       page.list("What was tried", lines);
     }
+
+    private final SomeEvents<Optional<String>> deeds =
+        new SomeEvents<>() {
+          @Override
+          public Optional<String> repaired(Event.Repaired event) {
+            return Optional.of(words.repair(event.repair()) + ": done");
+          }
+
+          @Override
+          public Optional<String> retested(Event.Retested event) {
+            return Optional.of("Then the gate " + event.words() + ".");
+          }
+
+          @Override
+          public Optional<String> other(Event event) {
+            return Optional.empty();
+          }
+        };
 
     private void next() {
       page.heading("What comes next");
@@ -209,7 +228,8 @@ public final class HandOverSheet {
       Advice advice =
           planner.advise(
               moment.belief(),
-              new Planner.Options(checks, openRepairs(), state.setUps(), state.cured()));
+              new Planner.Options(
+                  checks, openRepairs(), state.work().setUps(), state.work().cured()));
       List<String> lines = new ArrayList<>();
       if (advice.kind() == Advice.Kind.ASK) {
         advice.candidates().stream()
@@ -227,7 +247,7 @@ public final class HandOverSheet {
         lines.add("It may be something that is not in this rule base: " + Chance.of(unknown) + ".");
       }
       words.openProofs(moment).stream()
-          .filter(p -> state.cured())
+          .filter(p -> state.work().cured())
           .forEach(p -> lines.add("Proof to be made: " + p.ask() + here(p.who(), p.id())));
       if (lines.isEmpty()) {
         page.paragraph("Nothing in this rule base is worth its cost any more.");
@@ -243,10 +263,10 @@ public final class HandOverSheet {
 
     private Set<String> openChecks() {
       return base.ordinaryChecks()
-          .filter(c -> !c.danger() && onSite(c.onlyIf()))
+          .filter(c -> !c.danger() && site.allows(c))
           .filter(
               c ->
-                  state.latest(c.id()).map(a -> a.answer() instanceof Answer.NotNow).orElse(true)
+                  state.latest(c.id()).map(a -> a.answer().putOff()).orElse(true)
                       || couldNotHere(c))
           .map(Check::id)
           .collect(Collectors.toCollection(LinkedHashSet::new));
@@ -254,28 +274,21 @@ public final class HandOverSheet {
 
     /** Somebody better qualified may find out what this person could not. */
     private boolean couldNotHere(Check check) {
-      return state
-              .latest(check.id())
-              .map(a -> a.answer() instanceof Answer.CannotTell)
-              .orElse(false)
+      return state.latest(check.id()).map(a -> a.answer().hopeless()).orElse(false)
           && state.role() == Role.CALLER;
     }
 
     private Set<String> openRepairs() {
       Set<String> done = new HashSet<>();
-      for (Entry deed : state.deeds()) {
+      for (Entry deed : state.work().deeds()) {
         if (deed.event() instanceof Event.Repaired e) {
           done.add(e.repair());
         }
       }
       return base.repairs().values().stream()
-          .filter(r -> !done.contains(r.id()) && onSite(r.onlyIf()))
+          .filter(r -> !done.contains(r.id()) && site.allows(r))
           .map(Repair::id)
           .collect(Collectors.toCollection(LinkedHashSet::new));
-    }
-
-    private boolean onSite(Map<String, List<String>> onlyIf) {
-      return onlyIf.entrySet().stream().allMatch(c -> c.getValue().contains(site.get(c.getKey())));
     }
 
     private String check(Check check) {
@@ -309,14 +322,14 @@ public final class HandOverSheet {
       if (!state.role().may(who)) {
         return " Reserved for " + Wording.aPerson(who) + ".";
       }
-      if (state.declined().containsKey(id)) {
+      if (state.work().declined().containsKey(id)) {
         return " It could not be done here.";
       }
       Optional<Answer> last = state.latest(id).map(Answered::answer);
-      if (last.filter(Answer.NotNow.class::isInstance).isPresent()) {
+      if (last.filter(Answer::putOff).isPresent()) {
         return " It was put off here.";
       }
-      if (last.filter(Answer.CannotTell.class::isInstance).isPresent()) {
+      if (last.filter(Answer::hopeless).isPresent()) {
         return " It could not be told here.";
       }
       return " It was not reached here.";
@@ -324,18 +337,18 @@ public final class HandOverSheet {
 
     private void left() {
       page.heading("How the gate stands");
-      if (state.cured()) {
+      if (state.work().cured()) {
         page.item("It runs.");
       } else {
         page.item(
-            state.deeds().stream().anyMatch(d -> d.event() instanceof Event.Retested)
+            state.work().deeds().stream().anyMatch(d -> d.event() instanceof Event.Retested)
                 ? "It still fails."
                 : "It fails as reported; no repair was tried out.");
       }
-      if (state.setUps().isEmpty()) {
+      if (state.work().setUps().isEmpty()) {
         page.item("No set-up is in force: nothing is locked off, opened or released.");
       }
-      state.setUps().forEach(s -> page.item("In force: " + words.setUp(s)));
+      state.work().setUps().forEach(s -> page.item("In force: " + words.setUp(s)));
       List<Check> open = words.openProofs(moment);
       if (!open.isEmpty()) {
         page.item(

@@ -3,12 +3,13 @@ package yett.record;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
-import yett.interview.Answer;
 import yett.interview.CaseState.Answered;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Moment;
+import yett.interview.SomeEvents;
 import yett.knowledge.Caution;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
@@ -43,27 +44,44 @@ final class WorkLines {
   private void repairs() {
     List<String> lines = new ArrayList<>();
     for (Entry entry : valid) {
-      if (entry.event() instanceof Event.Repaired e) {
-        lines.add(
-            Wording.time(entry.at())
-                + " "
-                + words.repair(e.repair())
-                + (e.done() ? ": done" : ": could not be done"));
-      } else if (entry.event() instanceof Event.Retested e) {
-        lines.add(Wording.time(entry.at()) + " The gate " + e.words() + ".");
-      }
+      entry
+          .event()
+          .accept(work)
+          .ifPresent(line -> lines.add(Wording.time(entry.at()) + " " + line));
     }
     page.list("Repairs", lines);
   }
+
+  private final SomeEvents<Optional<String>> work =
+      new SomeEvents<>() {
+        @Override
+        public Optional<String> repaired(Event.Repaired event) {
+          String done = event.done() ? ": done" : ": could not be done";
+          return Optional.of(words.repair(event.repair()) + done);
+        }
+
+        @Override
+        public Optional<String> retested(Event.Retested event) {
+          return Optional.of("The gate " + event.words() + ".");
+        }
+
+        @Override
+        public Optional<String> other(Event event) {
+          return Optional.empty();
+        }
+      };
 
   private void proofs() {
     List<String> lines = new ArrayList<>();
     for (Answered a : moment.state().answers()) {
       if (words.isProof(a.check())) {
         String result =
-            a.answer() instanceof Answer.Chosen c
-                ? c.outcome().equals(Check.PASS) ? "PASSED: " : "FAILED: "
-                : "OPEN: ";
+            a.answer()
+                .map(
+                    c -> c.outcome().equals(Check.PASS) ? "PASSED: " : "FAILED: ",
+                    r -> "OPEN: ",
+                    () -> "OPEN: ",
+                    () -> "OPEN: ");
         lines.add(result + words.ask(a.check()) + " " + words.answer(a.check(), a.answer()));
       }
     }
@@ -71,26 +89,37 @@ final class WorkLines {
   }
 
   private void setUps() {
-    List<Entry> changes =
-        valid.stream()
-            .filter(
-                e ->
-                    e.event() instanceof Event.SetUpEntered || e.event() instanceof Event.SetUpLeft)
-            .toList();
+    List<Entry> changes = valid.stream().filter(e -> e.event().accept(change).isPresent()).toList();
     if (changes.isEmpty()) {
       return;
     }
     page.heading("States of the work");
     Set<String> before = new HashSet<>();
     for (Entry entry : changes) {
+      page.item(Wording.time(entry.at()) + entry.event().accept(change).orElseThrow());
       if (entry.event() instanceof Event.SetUpEntered e) {
-        page.item(Wording.time(entry.at()) + " Entered: " + words.setUp(e.setUp()));
         entered(base.setUps().get(e.setUp()), !before.add(e.setUp()));
-      } else if (entry.event() instanceof Event.SetUpLeft e) {
-        page.item(Wording.time(entry.at()) + " Left: " + words.setUp(e.setUp()));
       }
     }
   }
+
+  private final SomeEvents<Optional<String>> change =
+      new SomeEvents<>() {
+        @Override
+        public Optional<String> setUpEntered(Event.SetUpEntered event) {
+          return Optional.of(" Entered: " + words.setUp(event.setUp()));
+        }
+
+        @Override
+        public Optional<String> setUpLeft(Event.SetUpLeft event) {
+          return Optional.of(" Left: " + words.setUp(event.setUp()));
+        }
+
+        @Override
+        public Optional<String> other(Event event) {
+          return Optional.empty();
+        }
+      };
 
   private void entered(SetUp setUp, boolean again) {
     if (setUp == null) {

@@ -29,7 +29,7 @@ import yett.quantity.ReadingException;
 final class CaseReader {
   private static final String RETEST = "retest";
   private static final List<String> ENDS =
-      Arrays.stream(Ending.values()).map(Results::word).toList();
+      Arrays.stream(Ending.values()).map(RunSummary::word).toList();
   private static final String CURED = "cured";
   private static final String FAILS = "fails";
   private static final String CANNOT_TELL = "cannot-tell";

@@ -9,6 +9,7 @@ import yett.plan.Advice;
 import yett.plan.Advice.Candidate;
 import yett.replay.Replayed.RunnerUp;
 import yett.replay.Replayed.Why;
+import yett.wording.StepWords;
 
 /** Why a check or a repair is the next step, from the plan's advice. */
 public final class Reasons {
@@ -16,7 +17,7 @@ public final class Reasons {
 
   public static Why of(Step.Ask ask) {
     if (ask.advice().isEmpty()) {
-      return Why.of(ask.occasion());
+      return Why.of(StepWords.occasion(ask.occasion()));
     }
     Advice advice = ask.advice().get();
     Optional<Candidate> second = advice.candidates().stream().skip(1).findFirst();
@@ -32,7 +33,7 @@ public final class Reasons {
   /** The same in words, without the check that came second. */
   public static String withoutRunnerUp(Step.Ask ask) {
     return Stream.concat(
-            Stream.of(ask.occasion()).filter(occasion -> !occasion.isEmpty()),
+            Stream.of(StepWords.occasion(ask.occasion())).filter(occasion -> !occasion.isEmpty()),
             ask.advice().map(Reasons::worth).stream())
         .collect(Collectors.joining("; "));
   }
@@ -53,14 +54,15 @@ public final class Reasons {
   }
 
   public static Why of(Step.Mend mend) {
+    String occasion = StepWords.occasion(mend.occasion());
     if (mend.plan().isEmpty()) {
-      return Why.of(mend.occasion());
+      return Why.of(occasion);
     }
     Advice advice = mend.plan().get();
     Optional<Candidate> best = advice.candidates().stream().findFirst();
     String words = "no check is worth its minutes before this repair";
     return new Why(
-        mend.occasion().isEmpty() ? words : mend.occasion() + "; " + words,
+        occasion.isEmpty() ? words : occasion + "; " + words,
         Optional.empty(),
         best.map(c -> new RunnerUp(c.check(), Rounded.minutes(c.saves()))),
         advice.jobs().stream().map(Advice.Job::repair).toList());

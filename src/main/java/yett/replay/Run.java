@@ -12,18 +12,22 @@ import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Interview;
 import yett.interview.Moment;
+import yett.interview.Purpose;
 import yett.interview.SafetyWatch;
 import yett.interview.Step;
 import yett.interview.UnsafeStep;
 import yett.interview.WorkTime;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
+import yett.knowledge.SetUp;
+import yett.knowledge.Stop;
 import yett.plan.Advice;
 import yett.replay.Replayed.Kept;
 import yett.replay.Replayed.Mended;
 import yett.replay.Replayed.Proved;
 import yett.replay.Replayed.Why;
 import yett.rules.Conclusion.Contradiction;
+import yett.wording.StepWords;
 
 /** One run of one case: asks, hears the witness, writes down. */
 final class Run {
@@ -58,7 +62,7 @@ final class Run {
     OptionalDouble expected = OptionalDouble.empty();
     for (int i = 0; i < MOST_STEPS && !(moment.step() instanceof Step.Finished); i++) {
       if (expected.isEmpty()) {
-        expected = advice(moment.step()).stream().mapToDouble(Advice::expected).findFirst();
+        expected = moment.step().advice().stream().mapToDouble(Advice::expected).findFirst();
       }
       watch(moment);
       take(moment);
@@ -66,7 +70,7 @@ final class Run {
       transcript.finish(moment);
     }
     watch(moment);
-    return new Results(base, recorded, transcript, moment)
+    return new RunSummary(base, recorded, transcript, moment)
         .replayed(because, expected.orElse(0), spent);
   }
 
@@ -76,13 +80,6 @@ final class Run {
     } catch (UnsafeStep e) {
       transcript.unsafe(e.getMessage());
     }
-  }
-
-  private static Optional<Advice> advice(Step step) {
-    if (step instanceof Step.Ask ask) {
-      return ask.advice();
-    }
-    return step instanceof Step.Mend mend ? mend.plan() : Optional.empty();
   }
 
   private double happen(Event event) {
@@ -100,33 +97,147 @@ final class Run {
   }
 
   private void take(Moment moment) {
-    Step step = moment.step();
-    if (step instanceof Step.AskDangers s) {
-      answer(moment, "danger", s.dangers().get(0), Why.of("dangers come before everything else"));
-    } else if (step instanceof Step.AskSite) {
-      site();
-    } else if (step instanceof Step.AskComplaints) {
-      List<String> said = recorded.complaints();
-      Why why = Why.of("the search begins with what people noticed");
-      String asked = "What is wrong with the gate?";
-      begin("complaints", "complaints", asked, why, list(said), false, new Event.Complained(said));
-    } else if (step instanceof Step.AskPressing) {
-      List<String> pressing = recorded.call().pressing();
-      Why why = Why.of("how soon somebody has to be there depends on the site");
-      String asked = "What makes it urgent?";
-      Event event = new Event.Pressed(pressing);
-      begin("pressing", "pressing", asked, why, list(pressing), false, event);
-    } else if (step instanceof Step.AskHistory) {
-      List<String> history = recorded.history();
-      Why why = Why.of("what happened lately moves the odds");
-      String asked = "What happened at the gate lately?";
-      begin("history", "history", asked, why, list(history), false, new Event.Happened(history));
-    } else if (step instanceof Step.Ask s) {
-      String kind = s.check().kind() == Check.Kind.PROOF ? "proof" : "check";
-      answer(moment, kind, s.check(), Reasons.of(s));
-    } else {
-      work(step);
+    moment.step().accept(new Taking(moment)).run();
+  }
+
+  /** What the run does at each kind of step. */
+  private final class Taking implements Step.Visitor<Runnable> {
+    private final Moment moment;
+
+    Taking(Moment moment) {
+      this.moment = moment;
     }
+
+    @Override
+    public Runnable askDangers(Step.AskDangers step) {
+      return () -> {
+        Why why = Why.of("dangers come before everything else");
+        answer(moment, "danger", step.dangers().get(0), why);
+      };
+    }
+
+    @Override
+    public Runnable askSite(Step.AskSite step) {
+      return () -> site();
+    }
+
+    @Override
+    public Runnable askComplaints(Step.AskComplaints step) {
+      return () -> {
+        List<String> said = recorded.complaints();
+        Why why = Why.of("the search begins with what people noticed");
+        String asked = "What is wrong with the gate?";
+        Event event = new Event.Complained(said);
+        begin("complaints", "complaints", asked, why, list(said), false, event);
+      };
+    }
+
+    @Override
+    public Runnable askPressing(Step.AskPressing step) {
+      return () -> {
+        List<String> pressing = recorded.call().pressing();
+        Why why = Why.of("how soon somebody has to be there depends on the site");
+        String asked = "What makes it urgent?";
+        Event event = new Event.Pressed(pressing);
+        begin("pressing", "pressing", asked, why, list(pressing), false, event);
+      };
+    }
+
+    @Override
+    public Runnable askHistory(Step.AskHistory step) {
+      return () -> {
+        List<String> history = recorded.history();
+        Why why = Why.of("what happened lately moves the odds");
+        String asked = "What happened at the gate lately?";
+        Event event = new Event.Happened(history);
+        begin("history", "history", asked, why, list(history), false, event);
+      };
+    }
+
+    @Override
+    public Runnable ask(Step.Ask step) {
+      return () -> {
+        String kind = step.check().kind() == Check.Kind.PROOF ? "proof" : "check";
+        answer(moment, kind, step.check(), Reasons.of(step));
+      };
+    }
+
+    @Override
+    public Runnable enter(Step.Enter step) {
+      return () -> setUp("enter", step.setUp(), step.purpose(), step.done());
+    }
+
+    @Override
+    public Runnable leave(Step.Leave step) {
+      return () -> setUp("leave", step.setUp(), step.purpose(), step.done());
+    }
+
+    @Override
+    public Runnable mend(Step.Mend step) {
+      return () -> {
+        String id = step.repair().id();
+        witness.repaired(step.repair());
+        transcript.mended(new Mended(id, Optional.empty()));
+        Event event = new Event.Repaired(id, true);
+        begin("repair", id, step.repair().name(), Reasons.of(step), "done", false, event);
+      };
+    }
+
+    @Override
+    public Runnable retest(Step.Retest step) {
+      return () -> Run.this.retest();
+    }
+
+    @Override
+    public Runnable settle(Step.Settle step) {
+      return () -> Run.this.settle(step);
+    }
+
+    @Override
+    public Runnable decideFailedProof(Step.DecideFailedProof step) {
+      return () -> {
+        Check proof = step.proof();
+        Why why = Why.of("the proof failed: the search goes on");
+        Event event = new Event.Reopened(proof.id());
+        begin("failed-proof", proof.id(), proof.ask(), why, "go on", true, event);
+      };
+    }
+
+    @Override
+    public Runnable makeSafe(Step.MakeSafe step) {
+      return () -> {
+        Stop stop = step.stop();
+        Why why = Why.of(step.because());
+        Event event = new Event.MadeSafe(stop.id());
+        begin("make-safe", stop.id(), stop.name(), why, "confirmed", false, event);
+      };
+    }
+
+    @Override
+    public Runnable handOver(Step.HandOver step) {
+      return () -> close(step.ending(), StepWords.because(step.because()));
+    }
+
+    @Override
+    public Runnable closeSolved(Step.CloseSolved step) {
+      return () ->
+          close(Ending.SOLVED, "it runs as usual, and nothing was done that needs further proofs");
+    }
+
+    @Override
+    public Runnable closeRepaired(Step.CloseRepaired step) {
+      return () -> close(Ending.REPAIRED, "every proof passed");
+    }
+
+    @Override
+    public Runnable finished(Step.Finished step) {
+      return () -> {};
+    }
+  }
+
+  private void setUp(String kind, SetUp setUp, Purpose purpose, Event event) {
+    Why why = Why.of("next: " + new StepWords(base).purpose(purpose));
+    begin(kind, setUp.id(), setUp.name(), why, "confirmed", false, event);
   }
 
   private void site() {
@@ -160,40 +271,8 @@ final class Run {
   }
 
   private static String words(Answer answer) {
-    if (answer instanceof Answer.Chosen chosen) {
-      return chosen.outcome();
-    }
-    if (answer instanceof Answer.Read read) {
-      return read.typed();
-    }
-    return answer instanceof Answer.NotNow ? "not-now" : "cannot-tell";
-  }
-
-  private void work(Step step) {
-    if (step instanceof Step.Enter s) {
-      Why why = Why.of("next: " + s.purpose());
-      Event event = s.done();
-      begin("enter", s.setUp().id(), s.setUp().name(), why, "confirmed", false, event);
-    } else if (step instanceof Step.Leave s) {
-      Why why = Why.of("next: " + s.purpose());
-      Event event = s.done();
-      begin("leave", s.setUp().id(), s.setUp().name(), why, "confirmed", false, event);
-    } else if (step instanceof Step.Mend s) {
-      witness.repaired(s.repair());
-      transcript.mended(new Mended(s.repair().id(), Optional.empty()));
-      Event event = new Event.Repaired(s.repair().id(), true);
-      begin("repair", s.repair().id(), s.repair().name(), Reasons.of(s), "done", false, event);
-    } else if (step instanceof Step.Retest) {
-      retest();
-    } else if (step instanceof Step.Settle s) {
-      settle(s);
-    } else if (step instanceof Step.DecideFailedProof s) {
-      Why why = Why.of("the proof failed: the search goes on");
-      Event event = new Event.Reopened(s.proof().id());
-      begin("failed-proof", s.proof().id(), s.proof().ask(), why, "go on", true, event);
-    } else {
-      end(step);
-    }
+    return answer.map(
+        Answer.Chosen::outcome, Answer.Read::typed, () -> "cannot-tell", () -> "not-now");
   }
 
   private void retest() {
@@ -232,26 +311,8 @@ final class Run {
     begin("settle", first, second, Why.of(reason), "both kept", true, event);
   }
 
-  private void end(Step step) {
-    if (step instanceof Step.MakeSafe s) {
-      Why why = Why.of(s.because());
-      Event event = new Event.MadeSafe(s.stop().id());
-      begin("make-safe", s.stop().id(), s.stop().name(), why, "confirmed", false, event);
-    } else if (step instanceof Step.HandOver s) {
-      because = s.because();
-      close(s.ending(), s.because());
-    } else if (step instanceof Step.CloseSolved) {
-      because = "it runs as usual, and nothing was done that needs further proofs";
-      close(Ending.SOLVED, because);
-    } else if (step instanceof Step.CloseRepaired) {
-      because = "every proof passed";
-      close(Ending.REPAIRED, because);
-    } else {
-      throw new IllegalStateException("no answer to " + step);
-    }
-  }
-
   private void close(Ending ending, String why) {
+    because = why;
     begin(
         "close",
         "close",

@@ -42,7 +42,7 @@ public final class CaseSettler {
     CaseState state = CaseState.of(entries);
     boolean cured =
         state.closed().filter(e -> e == Ending.REPAIRED || e == Ending.SOLVED).isPresent()
-            && state.deeds().stream().anyMatch(d -> d.event() instanceof Event.Repaired);
+            && state.work().deeds().stream().anyMatch(d -> d.event() instanceof Event.Repaired);
     if (!cured) {
       return Optional.empty();
     }
@@ -85,7 +85,7 @@ public final class CaseSettler {
             .ifPresent(i -> seen.put(check.id(), i));
       }
     }
-    List<String> said = moment.state().complaints().orElse(List.of());
+    List<String> said = moment.state().told().complaints().orElse(List.of());
     base.complaints().stream()
         .filter(c -> !moment.judgement().unavailable().contains(c.id()))
         .forEach(c -> seen.put(c.id(), said.contains(c.id()) ? c.indexOf(Check.SAID) : 0));

@@ -46,7 +46,7 @@ public final class Phrases {
   private final Directory directory = new ByteBuffersDirectory();
   private final Analyzer analyzer;
   private final IndexSearcher searcher;
-  private final Spelling spelling;
+  private final SpellingCorrector spelling;
 
   /**
    * @param ways for each thing by its id, what it may be called
@@ -55,11 +55,12 @@ public final class Phrases {
   public Phrases(Map<String, List<String>> ways, Map<String, List<String>> synonyms) {
     SpokenAnalyzer spoken = new SpokenAnalyzer(synonyms);
     this.analyzer =
-        new PerFieldAnalyzerWrapper(spoken, Map.of(Spelling.WRITTEN, new SimpleAnalyzer()));
+        new PerFieldAnalyzerWrapper(
+            spoken, Map.of(SpellingCorrector.WRITTEN, new SimpleAnalyzer()));
     try {
       write(ways, synonyms);
       this.searcher = new IndexSearcher(DirectoryReader.open(directory));
-      this.spelling = new Spelling(searcher.getIndexReader(), spoken);
+      this.spelling = new SpellingCorrector(searcher.getIndexReader(), spoken);
     } catch (IOException e) {
       throw new UncheckedIOException(e); // the index is in memory
     }
@@ -84,7 +85,7 @@ public final class Phrases {
       for (Map.Entry<String, List<String>> same : synonyms.entrySet()) {
         Document words = new Document();
         String text = same.getKey() + " " + String.join(" ", same.getValue());
-        words.add(new TextField(Spelling.WRITTEN, text, Field.Store.NO));
+        words.add(new TextField(SpellingCorrector.WRITTEN, text, Field.Store.NO));
         writer.addDocument(words);
       }
     }
@@ -95,7 +96,7 @@ public final class Phrases {
     document.add(new StringField(ID, id, Field.Store.YES));
     document.add(new TextField(field, text, Field.Store.NO));
     if (field.equals(SAID)) {
-      document.add(new TextField(Spelling.WRITTEN, text, Field.Store.NO));
+      document.add(new TextField(SpellingCorrector.WRITTEN, text, Field.Store.NO));
     }
     return document;
   }

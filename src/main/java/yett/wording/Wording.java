@@ -34,6 +34,7 @@ public final class Wording {
       DateTimeFormatter.ofPattern("HH:mm").withZone(ZoneOffset.UTC);
 
   private final RuleBase base;
+  private final EventWords events = new EventWords(this);
 
   public Wording(RuleBase base) {
     this.base = base;
@@ -94,15 +95,14 @@ public final class Wording {
   /** What a person said, in the words of the card. */
   public String answer(String check, Answer answer) {
     Check card = base.checks().get(check);
-    if (answer instanceof Answer.Chosen chosen) {
-      return outcome(card, chosen.outcome());
-    }
-    if (answer instanceof Answer.Read read) {
-      return card == null || card.measures().isEmpty()
-          ? read.typed()
-          : reading(card.measures().get(), read);
-    }
-    return answer instanceof Answer.NotNow ? "put off" : "could not be told";
+    return answer.map(
+        chosen -> outcome(card, chosen.outcome()),
+        read ->
+            card == null || card.measures().isEmpty()
+                ? read.typed()
+                : reading(card.measures().get(), read),
+        () -> "could not be told",
+        () -> "put off");
   }
 
   private static String outcome(Check check, String outcome) {
@@ -127,7 +127,7 @@ public final class Wording {
       return Optional.empty();
     }
     Optional<Finding> finding = moment.judgement().finding(answered.event());
-    if (answered.answer() instanceof Answer.Read && finding.isEmpty()) {
+    if (answered.answer().reading().isPresent() && finding.isEmpty()) {
       return Optional.of("nothing, for want of a usual range on this gate");
     }
     return finding.map(
@@ -170,6 +170,14 @@ public final class Wording {
         + ")";
   }
 
+  /**
+   * The answer to a site question in the card's words; as it was given if there is no such card.
+   */
+  public String site(String question, String answer) {
+    SiteQuestion card = base.siteQuestions().get(question);
+    return card == null ? answer : site(card, answer);
+  }
+
   /** The answer to a site question in the card's words. */
   public static String site(SiteQuestion question, String answer) {
     return question.choices().getOrDefault(answer, answer);
@@ -177,88 +185,17 @@ public final class Wording {
 
   /** Proofs that this gate needs and that have not passed since the last repair. */
   public List<Check> openProofs(Moment moment) {
-    var site = new SiteFacts(base).answers(moment.state().site());
-    return base.proofs().stream()
-        .filter(
-            p ->
-                p.onlyIf().entrySet().stream()
-                    .allMatch(c -> c.getValue().contains(site.get(c.getKey()))))
-        .filter(p -> !passed(moment, p))
-        .toList();
+    return new SiteFacts(base)
+        .proofs(moment.state().told().site()).stream().filter(p -> !passed(moment, p)).toList();
   }
 
   private static boolean passed(Moment moment, Check proof) {
-    return moment
-        .state()
-        .answer(proof.id())
-        .filter(a -> a.answer() instanceof Answer.Chosen c && c.outcome().equals(Check.PASS))
-        .isPresent();
+    return moment.state().answer(proof.id()).filter(a -> a.answer().is(Check.PASS)).isPresent();
   }
 
   /** What happened, in a few words. */
   public String event(Event event) {
-    if (event instanceof Event.Answered e) {
-      return "the answer \"" + answer(e.check(), e.answer()) + "\" to: " + ask(e.check());
-    }
-    if (event instanceof Event.SiteAnswered e) {
-      SiteQuestion question = base.siteQuestions().get(e.question());
-      String answer = question == null ? e.answer() : Wording.site(question, e.answer());
-      return "the site answer \"" + answer + "\" (" + spaced(e.question()) + ")";
-    }
-    if (event instanceof Event.Complained e) {
-      return "the complaint: " + names(e.complaints(), true);
-    }
-    if (event instanceof Event.Said e) {
-      return e.words().isEmpty() ? "words that were forgotten" : "the words \"" + e.words() + "\"";
-    }
-    if (event instanceof Event.Happened e) {
-      return "the history: " + names(e.histories(), false);
-    }
-    if (event instanceof Event.Repaired e) {
-      return "the repair \"" + repair(e.repair()) + "\"";
-    }
-    if (event instanceof Event.Retested e) {
-      return "the try of the gate (it " + e.words() + ")";
-    }
-    if (event instanceof Event.Noted e) {
-      return "the note \"" + e.text() + "\"";
-    }
-    return otherEvent(event);
-  }
-
-  private String otherEvent(Event event) {
-    if (event instanceof Event.Corrected) {
-      return "the change of an answer";
-    }
-    if (event instanceof Event.SetUpEntered e) {
-      return "entering \"" + setUp(e.setUp()) + "\"";
-    }
-    if (event instanceof Event.SetUpLeft e) {
-      return "leaving \"" + setUp(e.setUp()) + "\"";
-    }
-    if (event instanceof Event.MadeSafe e) {
-      return "that it was made safe: " + stop(e.stop());
-    }
-    if (event instanceof Event.Pressed) {
-      return "what makes it urgent";
-    }
-    if (event instanceof Event.GaveUp) {
-      return "the wish to hand over";
-    }
-    if (event instanceof Event.Closed) {
-      return "the closing";
-    }
-    return event instanceof Event.Unread
-        ? "an entry that this version of the program cannot read"
-        : "a step";
-  }
-
-  private String names(List<String> ids, boolean complaints) {
-    return ids.isEmpty()
-        ? "none"
-        : ids.stream()
-            .map(id -> complaints ? complaint(id) : history(id))
-            .collect(Collectors.joining("; "));
+    return event.accept(events);
   }
 
   /** Checks that are asked only to find dangers. */
@@ -269,10 +206,6 @@ public final class Wording {
   public boolean isProof(String check) {
     Check card = base.checks().get(check);
     return card != null && card.kind() == Check.Kind.PROOF;
-  }
-
-  public static boolean told(Answer answer) {
-    return answer instanceof Answer.Chosen || answer instanceof Answer.Read;
   }
 
   /** An outcome in words: its text, or for a band its name, because its text is a range. */

@@ -51,7 +51,7 @@ class CarryTest {
     for (int n = 0; n < events; n++) {
       van.append(id, n, Writer.event("technician", n));
     }
-    van.summarise(id, events, new Summary(CaseState.OPEN, "Chain slack, 87 %", "chain-slack"));
+    van.summarise(id, events, new Summary(CaseStatus.OPEN, "Chain slack, 87 %", "chain-slack"));
     return id;
   }
 
@@ -156,13 +156,13 @@ class CarryTest {
     write(false, van, id);
     takeInto(desk);
     van.append(id, 2, Writer.event("technician", 7));
-    van.summarise(id, 3, new Summary(CaseState.CLOSED, "repaired", "chain-slack"));
+    van.summarise(id, 3, new Summary(CaseStatus.CLOSED, "repaired", "chain-slack"));
     file = directory.resolve("later.jsonl");
     write(false, van, id);
 
     assertThat(takeInto(desk)).extracting(Taken::outcome).containsExactly(Taken.Outcome.CONTINUED);
     assertThat(desk.events(id)).isEqualTo(van.events(id));
-    assertThat(desk.summary(id).summary().state()).isEqualTo(CaseState.CLOSED);
+    assertThat(desk.summary(id).summary().state()).isEqualTo(CaseStatus.CLOSED);
 
     file = directory.resolve("cases.jsonl");
     assertThat(takeInto(desk)) // the earlier file knows less

@@ -141,7 +141,7 @@ class CasebookTest {
     CaseId second = casebook.newCase("q2", AT.plusSeconds(60));
 
     casebook.append(first, 0, new NewEvent(AT.plusSeconds(90), "A. Moor", "closed", "{}"));
-    casebook.summarise(first, 1, new Summary(CaseState.CLOSED, "Chain slack; tensioned"));
+    casebook.summarise(first, 1, new Summary(CaseStatus.CLOSED, "Chain slack; tensioned"));
 
     var line =
         new CaseSummary(
@@ -150,11 +150,11 @@ class CasebookTest {
             AT,
             AT.plusSeconds(90),
             1,
-            new Summary(CaseState.CLOSED, "Chain slack; tensioned"));
+            new Summary(CaseStatus.CLOSED, "Chain slack; tensioned"));
     assertThat(casebook.summary(first)).isEqualTo(line);
     assertThat(casebook.cases()).extracting(CaseSummary::id).containsExactly(first, second);
-    assertThat(casebook.cases(CaseState.CLOSED)).containsExactly(line);
-    assertThat(casebook.cases(CaseState.OPEN)).extracting(CaseSummary::id).containsExactly(second);
+    assertThat(casebook.cases(CaseStatus.CLOSED)).containsExactly(line);
+    assertThat(casebook.cases(CaseStatus.OPEN)).extracting(CaseSummary::id).containsExactly(second);
   }
 
   @Test

@@ -60,9 +60,9 @@ class ConcurrencyTest {
       CaseId id = casebook.newCase("harrow-quay-3", Writer.AT);
       casebook.append(id, 0, Writer.event("Ada", 1));
 
-      casebook.summarise(id, 0, new Summary(CaseState.CLOSED, "Chain replaced"));
+      casebook.summarise(id, 0, new Summary(CaseStatus.CLOSED, "Chain replaced"));
 
-      assertThat(casebook.summary(id).summary()).isEqualTo(new Summary(CaseState.OPEN, ""));
+      assertThat(casebook.summary(id).summary()).isEqualTo(new Summary(CaseStatus.OPEN, ""));
     }
   }
 

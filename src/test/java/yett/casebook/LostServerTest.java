@@ -53,14 +53,14 @@ class LostServerTest {
       CaseId id = casebook.newCase("harrow-quay-3", Writer.AT);
       var first = casebook.append(id, 0, Writer.event("Ada", 1), Writer.event("Ada", 2));
       casebook.append(id, 2, Writer.event("Ben", 3));
-      casebook.summarise(id, 3, new Summary(CaseState.CLOSED, "Chain slack"));
+      casebook.summarise(id, 3, new Summary(CaseStatus.CLOSED, "Chain slack"));
 
       var again = casebook.append(id, 0, Writer.event("Ada", 1), Writer.event("Ada", 2));
-      casebook.summarise(id, 2, new Summary(CaseState.OPEN, "begun"));
+      casebook.summarise(id, 2, new Summary(CaseStatus.OPEN, "begun"));
 
       assertThat(again).isEqualTo(first);
       assertThat(casebook.events(id)).hasSize(3);
-      assertThat(casebook.summary(id).summary().state()).isEqualTo(CaseState.CLOSED);
+      assertThat(casebook.summary(id).summary().state()).isEqualTo(CaseStatus.CLOSED);
       assertThatThrownBy(() -> casebook.append(id, 0, Writer.event("Ada", 2)))
           .isInstanceOf(CaseMovedOn.class);
     }

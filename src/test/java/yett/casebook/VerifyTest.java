@@ -210,7 +210,7 @@ class VerifyTest {
         .isInstanceOf(CasebookException.class)
         .hasMessageContaining("Case 2026-0001, event 2: its time was changed");
     var search =
-        new Search(
+        new CaseSearch(
             java.util.Optional.empty(),
             java.util.Set.of(),
             java.util.Optional.of("\"n\":1"),

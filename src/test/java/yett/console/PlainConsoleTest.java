@@ -27,7 +27,7 @@ class PlainConsoleTest {
   void what_follows_a_line_is_left_for_the_next_reader() throws IOException {
     InputStream in = utf8("0.4 Ω\nthe next line\n");
 
-    assertThat(console(in).ask("? ")).isEqualTo(new Input.Line("0.4 Ω"));
+    assertThat(console(in).ask("? ")).isEqualTo(new Reply.Line("0.4 Ω"));
     assertThat(new String(in.readAllBytes(), StandardCharsets.UTF_8)).isEqualTo("the next line\n");
   }
 
@@ -35,15 +35,15 @@ class PlainConsoleTest {
   void the_end_stays_the_end() {
     Console console = console(utf8(""));
 
-    assertThat(console.ask("? ")).isEqualTo(new Input.EndOfInput());
-    assertThat(console.ask("? ")).isEqualTo(new Input.EndOfInput());
+    assertThat(console.ask("? ")).isEqualTo(new Reply.EndOfInput());
+    assertThat(console.ask("? ")).isEqualTo(new Reply.EndOfInput());
   }
 
   @Test
   void a_runaway_line_is_refused_and_the_next_one_answers() {
     Console console = console(utf8("x".repeat(1_000_000) + "\nok\n"));
 
-    assertThat(console.ask("? ")).isEqualTo(new Input.Line("ok"));
+    assertThat(console.ask("? ")).isEqualTo(new Reply.Line("ok"));
   }
 
   @Test

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import yett.casebook.CarriedCase;
 import yett.casebook.CarriedSite;
 import yett.casebook.CaseId;
-import yett.casebook.CaseState;
+import yett.casebook.CaseStatus;
 import yett.casebook.NewEvent;
 import yett.casebook.Person;
 import yett.casebook.SiteRecord;
@@ -31,7 +31,7 @@ class ImportCheckTest {
     return new NewEvent(AT, "technician", "opened", EventText.write(opened));
   }
 
-  private static CarriedCase carried(CaseState state, String title, NewEvent... more) {
+  private static CarriedCase carried(CaseStatus state, String title, NewEvent... more) {
     List<NewEvent> events = new ArrayList<>(List.of(opened()));
     events.addAll(List.of(more));
     return new CarriedCase(
@@ -73,15 +73,15 @@ class ImportCheckTest {
       String by, String type, String body, String why) {
     NewEvent event = new NewEvent(AT, by, type, body.replace('\'', '"'));
 
-    assertThat(against(carried(CaseState.OPEN, "begun", event))).isEqualTo(why);
+    assertThat(against(carried(CaseStatus.OPEN, "begun", event))).isEqualTo(why);
   }
 
   @Test
   void what_stands_in_the_list_is_held_to_what_this_program_writes() {
-    assertThat(against(carried(CaseState.CLOSED, "begun"))).contains("closed, and was not");
-    assertThat(against(carried(CaseState.OPEN, "\u009b2J"))).contains("title");
-    assertThat(against(carried(CaseState.OPEN, "x".repeat(301)))).contains("title");
-    CarriedCase plain = carried(CaseState.OPEN, "begun");
+    assertThat(against(carried(CaseStatus.CLOSED, "begun"))).contains("closed, and was not");
+    assertThat(against(carried(CaseStatus.OPEN, "\u009b2J"))).contains("title");
+    assertThat(against(carried(CaseStatus.OPEN, "x".repeat(301)))).contains("title");
+    CarriedCase plain = carried(CaseStatus.OPEN, "begun");
     assertThat(
             against(
                 new CarriedCase(
@@ -96,7 +96,7 @@ class ImportCheckTest {
     NewEvent[] many = new NewEvent[10_000];
     java.util.Arrays.fill(
         many, new NewEvent(AT, "caller", "noted", "{\"type\":\"noted\",\"text\":\"x\"}"));
-    assertThat(against(carried(CaseState.OPEN, "begun", many))).contains("more events");
+    assertThat(against(carried(CaseStatus.OPEN, "begun", many))).contains("more events");
   }
 
   @ParameterizedTest

@@ -7,8 +7,8 @@ import static yett.console.Block.signal;
 import java.util.List;
 import yett.console.Console;
 import yett.console.Consoles;
-import yett.console.Input;
 import yett.console.Progress;
+import yett.console.Reply;
 import yett.console.SignalWord;
 
 /** Says back what it is told, to try the consoles on. */
@@ -23,15 +23,15 @@ final class EchoProgram {
             "width " + console.width() + (console.interactive() ? ", a person" : ", no person")),
         rule());
     while (true) {
-      Input input = console.ask("Say: ", List.of("cannot tell", "not now"));
-      if (input instanceof Input.Line line) {
+      Reply input = console.ask("Say: ", List.of("cannot tell", "not now"));
+      if (input instanceof Reply.Line line) {
         switch (line.text()) {
           case "quit" -> System.exit(0);
           case "work" -> work(console);
           case "width" -> console.show(paragraph("width " + console.width()));
           default -> console.show(paragraph("Heard [" + line.text() + "]"));
         }
-      } else if (input instanceof Input.Interrupted) {
+      } else if (input instanceof Reply.Interrupted) {
         console.show(paragraph("Interrupted."));
       } else {
         console.show(paragraph("End of input."));

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import yett.casebook.CaseId;
-import yett.casebook.CaseState;
+import yett.casebook.CaseStatus;
 import yett.casebook.Casebook;
 import yett.casebook.NewEvent;
 import yett.casebook.Summary;
@@ -62,7 +62,7 @@ class ReviewIT {
         CaseId id = casebook.newCase("slipway", Instant.EPOCH);
         casebook.append(id, 0, events);
         casebook.summarise(
-            id, events.length, new Summary(CaseState.CLOSED, "slack", "chain-slack"));
+            id, events.length, new Summary(CaseStatus.CLOSED, "slack", "chain-slack"));
       }
     }
   }

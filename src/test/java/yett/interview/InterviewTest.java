@@ -124,7 +124,7 @@ class InterviewTest {
     mend("tighten-chain");
     finishWhatIsAtHand();
     assertThat(step()).isInstanceOf(Step.Retest.class);
-    assertThat(moment().state().setUps()).containsExactly("gate-running");
+    assertThat(moment().state().work().setUps()).containsExactly("gate-running");
   }
 
   @Test
@@ -133,7 +133,7 @@ class InterviewTest {
     confirmSetUps();
     say(new Event.Repaired("tighten-chain", true));
     assertThat(((Step.Ask) step()).check().id()).isEqualTo("chain-sag");
-    assertThat(moment().state().setUps()).containsExactly("locked-off");
+    assertThat(moment().state().work().setUps()).containsExactly("locked-off");
   }
 
   @Test
@@ -189,7 +189,7 @@ class InterviewTest {
     assertThat(order).endsWith(proofs.toArray(String[]::new));
     assertThat(order.subList(0, order.size() - proofs.size()))
         .contains("chain-sag", "teach-limits");
-    assertThat(moment().state().setUps()).isEmpty();
+    assertThat(moment().state().work().setUps()).isEmpty();
   }
 
   @Test
@@ -220,7 +220,10 @@ class InterviewTest {
       }
     }
     assertThat(((Step.HandOver) step()).ending()).isEqualTo(Ending.OUT_OF_SERVICE);
-    assertThat(((Step.HandOver) step()).because()).contains(base().get("edge-reverses").ask());
+    assertThat(((Step.HandOver) step()).because())
+        .isInstanceOfSatisfying(
+            HandOverReason.Unproved.class,
+            r -> assertThat(r.proofs()).contains(base().get("edge-reverses")));
   }
 
   @Test
@@ -325,7 +328,11 @@ class InterviewTest {
     assertThat(step())
         .isInstanceOfSatisfying(
             Step.HandOver.class,
-            s -> assertThat(s.because()).contains("locked off", "only a technician may change"));
+            s ->
+                assertThat(s.because())
+                    .isInstanceOfSatisfying(
+                        HandOverReason.Barred.class,
+                        r -> assertThat(r.setUp().id()).isEqualTo("locked-off")));
   }
 
   @Test
@@ -337,7 +344,8 @@ class InterviewTest {
         .isInstanceOfSatisfying(
             Step.Leave.class, s -> assertThat(s.setUp().id()).isEqualTo("locked-off"));
     confirmSetUps();
-    assertThat(step()).isEqualTo(new Step.HandOver(Ending.HANDED_OVER, "called away"));
+    assertThat(step())
+        .isEqualTo(new Step.HandOver(Ending.HANDED_OVER, new HandOverReason.Wanted("called away")));
   }
 
   private Map<String, Check> base() {

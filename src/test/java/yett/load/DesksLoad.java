@@ -14,7 +14,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.ThreadLocalRandom;
 import yett.casebook.CaseId;
 import yett.casebook.CaseMovedOn;
-import yett.casebook.CaseState;
+import yett.casebook.CaseStatus;
 import yett.casebook.Casebook;
 import yett.casebook.NewEvent;
 import yett.casebook.Person;
@@ -154,7 +154,7 @@ public final class DesksLoad {
                 + "\"outcome\":\"steady\"}}");
     var summary =
         new Summary(
-            n == ANSWERS - 1 ? CaseState.CLOSED : CaseState.OPEN,
+            n == ANSWERS - 1 ? CaseStatus.CLOSED : CaseStatus.OPEN,
             "Chain too slack, " + n + " %",
             "chain-slack");
     try {

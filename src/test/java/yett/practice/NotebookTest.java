@@ -51,11 +51,11 @@ class NotebookTest {
     notebook.finish(result("chain", true, 30, 20, 0));
     notebook.finish(result("battery", false, 10, 20, 2));
     assertThat(notebook.left()).isEmpty();
-    Progress progress = notebook.progress();
+    TraineeProgress progress = notebook.progress();
     assertThat(progress.areas())
-        .extracting(Progress.Area::name)
+        .extracting(TraineeProgress.Area::name)
         .containsExactly("battery", "chain");
-    assertThat(progress.weak()).extracting(Progress.Area::name).containsExactly("battery");
+    assertThat(progress.weak()).extracting(TraineeProgress.Area::name).containsExactly("battery");
     assertThat(progress.ratio()).hasValue(1.5);
   }
 
@@ -69,8 +69,8 @@ class NotebookTest {
             result("chain", true, 20, 20, 0),
             result("chain", true, 20, 20, 0),
             result("chain", true, 20, 20, 0));
-    assertThat(new Progress(results).weak()).isEmpty();
-    assertThat(new Progress(results.subList(0, 2)).weak()).isNotEmpty();
+    assertThat(new TraineeProgress(results).weak()).isEmpty();
+    assertThat(new TraineeProgress(results.subList(0, 2)).weak()).isNotEmpty();
   }
 
   @Test

@@ -128,10 +128,10 @@ class WorkbenchTest {
       } else if (step instanceof Step.Enter s) {
         assertThat(bench.refused(s.setUp())).isEmpty();
         bench.enter(s.setUp());
-        intend(bench, s.next());
+        intend(bench, s.purpose().card());
       } else if (step instanceof Step.Leave s) {
         bench.leave(s.setUp());
-        intend(bench, s.next());
+        intend(bench, s.purpose().card());
       } else if (step instanceof Step.Ask s) {
         assertThat(bench.refused(s.check())).isEmpty();
         bench.ask(s.check());
@@ -155,7 +155,7 @@ class WorkbenchTest {
   private static void intend(Workbench bench, String card) {
     Check check = BASE.checks().get(card);
     Repair repair = BASE.repairs().get(card);
-    Set<String> inForce = bench.moment().state().setUps();
+    Set<String> inForce = bench.moment().state().work().setUps();
     if (check != null && inForce.containsAll(check.needs())) {
       bench.ask(check);
     } else if (repair != null && inForce.containsAll(repair.needs())) {
@@ -183,7 +183,7 @@ class WorkbenchTest {
       assertThat(bench.minutes()).isEqualTo(minutes);
       assertThat(bench.slips()).hasSize(1);
       assertThat(bench.hints()).isEqualTo(1);
-      assertThat(bench.moment().state().setUps()).containsExactly("cover-off");
+      assertThat(bench.moment().state().work().setUps()).containsExactly("cover-off");
       assertThat(bench.ask(check("battery-rest-voltage"))).isEqualTo(next);
     }
   }
@@ -260,7 +260,7 @@ class WorkbenchTest {
     } else if (card instanceof Repair repair && bench.refused(repair).isEmpty()) {
       bench.repair(repair);
     } else if (card instanceof SetUp setUp && !setUp.isCondition()) {
-      if (bench.moment().state().setUps().contains(setUp.id())) {
+      if (bench.moment().state().work().setUps().contains(setUp.id())) {
         bench.leave(setUp);
       } else if (bench.refused(setUp).isEmpty()) {
         bench.enter(setUp);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import yett.interview.Occasion;
 import yett.interview.Step;
 import yett.knowledge.RuleBase;
 import yett.plan.Advice;
@@ -14,7 +15,7 @@ import yett.testing.Shipped;
 class ReasonsTest {
   private static final RuleBase BASE = Shipped.BASE;
 
-  private static Step.Ask ask(String occasion, boolean findingOut, Candidate... candidates) {
+  private static Step.Ask ask(Occasion.Kind occasion, boolean findingOut, Candidate... candidates) {
     var advice =
         new Advice(Advice.Kind.ASK, List.of(candidates), List.of(), 300, 342.5, findingOut);
     return new Step.Ask(
@@ -22,13 +23,17 @@ class ReasonsTest {
         List.of(),
         Optional.empty(),
         Optional.of(advice),
-        occasion);
+        Occasion.of(occasion));
   }
 
   @Test
   void what_a_check_saves_is_set_against_the_one_that_came_second() {
     var step =
-        ask("", false, new Candidate("fault-shown", 6, 42.5), new Candidate("beam-path", 4, 40));
+        ask(
+            Occasion.Kind.WORTH,
+            false,
+            new Candidate("fault-shown", 6, 42.5),
+            new Candidate("beam-path", 4, 40));
 
     assertThat(Reasons.of(step).words())
         .isEqualTo(
@@ -42,21 +47,22 @@ class ReasonsTest {
   void while_no_repair_is_worth_trying_nothing_is_said_of_minutes_saved() {
     var step =
         ask(
-            "work for it has begun",
+            Occasion.Kind.BEHIND,
             true,
             new Candidate("fault-shown", 6, 40),
             new Candidate("beam-path", 4, 42.5));
 
     assertThat(Reasons.of(step).words())
         .isEqualTo(
-            "work for it has begun; resolves most for its cost, while no repair is worth trying;"
-                + " \"beam-path\" came second");
+            "the gate runs; this is to find what may lie behind; resolves most for its cost, while"
+                + " no repair is worth trying; \"beam-path\" came second");
     assertThat(Reasons.withoutRunnerUp(step)).doesNotContain("beam-path");
   }
 
   @Test
   void a_check_without_a_rival_says_so() {
-    assertThat(Reasons.of(ask("", false, new Candidate("fault-shown", 6, 1))).words())
+    assertThat(
+            Reasons.of(ask(Occasion.Kind.WORTH, false, new Candidate("fault-shown", 6, 1))).words())
         .endsWith("; no other check tells anything");
   }
 }

@@ -253,7 +253,7 @@ class ReplayerTest {
     assertThat(open.because())
         .isEqualTo("the file does not say whether the gate runs after the repair");
     assertThat(open.repairs()).containsExactly(new Mended("tighten-chain", Optional.empty()));
-    assertThat(open.moment().state().setUps()).isEmpty();
+    assertThat(open.moment().state().work().setUps()).isEmpty();
   }
 
   @Test

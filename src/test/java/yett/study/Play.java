@@ -25,6 +25,7 @@ import yett.knowledge.Repair;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.testing.Advices;
+import yett.wording.StepWords;
 
 /** Plays one simulated fault under one policy, in the interview that keeps everybody safe. */
 final class Play {
@@ -211,7 +212,7 @@ final class Play {
     } else if (step instanceof Step.MakeSafe s) {
       happen(new Event.MadeSafe(s.stop().id()));
     } else if (step instanceof Step.HandOver s) {
-      why = s.because();
+      why = StepWords.because(s.because());
       happen(new Event.Closed(s.ending()));
     } else if (step instanceof Step.CloseRepaired) {
       happen(new Event.Closed(Ending.REPAIRED));

@@ -18,7 +18,7 @@ import yett.command.common.Sysexits;
 import yett.command.common.UsageException;
 import yett.command.common.Words;
 import yett.console.Console;
-import yett.console.Output;
+import yett.console.StandardStreams;
 import yett.knowledge.Names;
 import yett.worksheet.Filling;
 import yett.worksheet.Input;
@@ -39,9 +39,9 @@ public final class CalculateCommands implements JsonErrors {
           + "and where it comes from.";
 
   private final Console console;
-  private final Output output;
+  private final StandardStreams output;
 
-  public CalculateCommands(Console console, Output output) {
+  public CalculateCommands(Console console, StandardStreams output) {
     this.console = console;
     this.output = output;
   }

@@ -10,7 +10,7 @@ import yett.command.common.Completions;
 import yett.command.common.UsageException;
 import yett.command.diagnose.NewCase;
 import yett.console.Console;
-import yett.console.Output;
+import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.desk.OpenCase;
 import yett.dispatch.DispatchJson;
@@ -32,9 +32,9 @@ public final class CallCommands {
 
   private final Desk desk;
   private final Console console;
-  private final Output output;
+  private final StandardStreams output;
 
-  public CallCommands(Desk desk, Console console, Output output) {
+  public CallCommands(Desk desk, Console console, StandardStreams output) {
     this.desk = desk;
     this.console = console;
     this.output = output;

@@ -17,6 +17,7 @@ import yett.interview.Ending;
 import yett.interview.Event;
 import yett.interview.Moment;
 import yett.interview.Step;
+import yett.wording.StepWords;
 
 /** What a caller does, told to them step by step, and how a call ends. */
 public final class CallDeeds {
@@ -31,29 +32,7 @@ public final class CallDeeds {
     this.questions = questions;
   }
 
-  /** Does a step the way of a call; false if there is nothing special about it. */
-  public boolean takes(Moment moment) {
-    Step step = moment.step();
-    if (step instanceof Step.MakeSafe s) {
-      makeSafe(s);
-    } else if (step instanceof Step.Mend s) {
-      mend(s);
-    } else if (step instanceof Step.Retest) {
-      retest();
-    } else if (step instanceof Step.DecideFailedProof s) {
-      sitting.say("Then something is still wrong with it.");
-      sitting.record(new Event.Reopened(s.proof().id()));
-    } else if (step instanceof Step.CloseSolved s) {
-      solved(s);
-    } else if (step instanceof Step.HandOver s) {
-      dispatch(s, moment);
-    } else {
-      return false;
-    }
-    return true;
-  }
-
-  private void makeSafe(Step.MakeSafe step) {
+  void makeSafe(Step.MakeSafe step) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.rule());
     blocks.add(Block.signal(SignalWord.DANGER, step.stop().name() + "."));
@@ -69,7 +48,7 @@ public final class CallDeeds {
   }
 
   /** One step at a time: the next is read out when the caller says that the last one is done. */
-  private void mend(Step.Mend step) {
+  void mend(Step.Mend step) {
     List<String> steps = step.repair().steps();
     sitting.show(Block.heading("What the caller can do: " + step.repair().name()));
     sitting.show(sitting.views().spoken(step.cautions()));
@@ -95,7 +74,7 @@ public final class CallDeeds {
     sitting.record(new Event.Repaired(step.repair().id(), true));
   }
 
-  private void retest() {
+  void retest() {
     RetestAnswers ends = new RetestAnswers(sitting.moment().state());
     sitting.show(
         Block.heading("Does it run now?"),
@@ -115,7 +94,12 @@ public final class CallDeeds {
         .ifPresent(answer -> sitting.record(ends.event(answer)));
   }
 
-  private void solved(Step.CloseSolved step) {
+  void failedProof(Step.DecideFailedProof step) {
+    sitting.say("Then something is still wrong with it.");
+    sitting.record(new Event.Reopened(step.proof().id()));
+  }
+
+  void solved(Step.CloseSolved step) {
     List<String> watch = new ArrayList<>(step.watch());
     watch.add("Watch the next runs from the side, with nobody in the opening.");
     watch.add(
@@ -136,7 +120,7 @@ public final class CallDeeds {
   }
 
   /** The case stays open: whoever is sent goes on with it. */
-  private void dispatch(Step.HandOver step, Moment moment) {
+  void dispatch(Step.HandOver step, Moment moment) {
     String id = sitting.open().id().toString();
     String gate = moment.state().opened().map(Event.Opened::site).orElse("");
     DispatchSheet sheet =
@@ -155,7 +139,7 @@ public final class CallDeeds {
             ? Block.signal(SignalWord.DANGER, urgency)
             : Block.paragraph(Text.strong(urgency)));
     if (!emergency) {
-      blocks.add(Block.paragraph(StepViews.capital(step.because()) + "."));
+      blocks.add(Block.paragraph(StepViews.capital(StepWords.because(step.because())) + "."));
       blocks.add(sitting.views().bars(moment, 4));
       blocks.add(
           Block.rows(

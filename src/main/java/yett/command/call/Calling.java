@@ -19,6 +19,7 @@ import yett.desk.HistoryWorth;
 import yett.interview.Answer;
 import yett.interview.Event;
 import yett.interview.Moment;
+import yett.interview.SomeSteps;
 import yett.interview.Step;
 import yett.knowledge.Check;
 import yett.knowledge.History;
@@ -56,25 +57,89 @@ public final class Calling {
     this.knownSite = knownSite;
   }
 
-  /** Does a step the way of a call; false if there is nothing special about it. */
-  public boolean takes(Moment moment) {
-    Step step = moment.step();
-    if (step instanceof Step.AskDangers && !wordsAsked && moment.state().said().isEmpty()) {
-      askWords();
-    } else if (step instanceof Step.AskSite) {
-      takeSite();
-    } else if (step instanceof Step.AskComplaints s) {
-      askComplaints(s);
-    } else if (step instanceof Step.AskPressing s) {
-      askPressing(s);
-    } else if (step instanceof Step.AskHistory s) {
-      askHistory(s, moment);
-    } else if (step instanceof Step.Ask s) {
-      ask(s, moment);
-    } else {
-      return deeds.takes(moment);
+  /**
+   * What is done at a step on a call.
+   *
+   * @param otherwise for steps of which a call has nothing special
+   */
+  public Step.Visitor<Runnable> turn(Moment moment, Step.Visitor<Runnable> otherwise) {
+    return new Turn(moment, otherwise);
+  }
+
+  private final class Turn implements SomeSteps<Runnable> {
+    private final Moment moment;
+    private final Step.Visitor<Runnable> otherwise;
+
+    Turn(Moment moment, Step.Visitor<Runnable> otherwise) {
+      this.moment = moment;
+      this.otherwise = otherwise;
     }
-    return true;
+
+    @Override
+    public Runnable askDangers(Step.AskDangers step) {
+      boolean beginning = !wordsAsked && moment.state().told().said().isEmpty();
+      return beginning ? Calling.this::askWords : other(step);
+    }
+
+    @Override
+    public Runnable askSite(Step.AskSite step) {
+      return () -> takeSite();
+    }
+
+    @Override
+    public Runnable askComplaints(Step.AskComplaints step) {
+      return () -> Calling.this.askComplaints(step);
+    }
+
+    @Override
+    public Runnable askPressing(Step.AskPressing step) {
+      return () -> Calling.this.askPressing(step);
+    }
+
+    @Override
+    public Runnable askHistory(Step.AskHistory step) {
+      return () -> Calling.this.askHistory(step, moment);
+    }
+
+    @Override
+    public Runnable ask(Step.Ask step) {
+      return () -> Calling.this.ask(step, moment);
+    }
+
+    @Override
+    public Runnable makeSafe(Step.MakeSafe step) {
+      return () -> deeds.makeSafe(step);
+    }
+
+    @Override
+    public Runnable mend(Step.Mend step) {
+      return () -> deeds.mend(step);
+    }
+
+    @Override
+    public Runnable retest(Step.Retest step) {
+      return () -> deeds.retest();
+    }
+
+    @Override
+    public Runnable decideFailedProof(Step.DecideFailedProof step) {
+      return () -> deeds.failedProof(step);
+    }
+
+    @Override
+    public Runnable closeSolved(Step.CloseSolved step) {
+      return () -> deeds.solved(step);
+    }
+
+    @Override
+    public Runnable handOver(Step.HandOver step) {
+      return () -> deeds.dispatch(step, moment);
+    }
+
+    @Override
+    public Runnable other(Step step) {
+      return step.accept(otherwise);
+    }
   }
 
   private void askWords() {
@@ -117,7 +182,7 @@ public final class Calling {
   /** Offers what was understood; any other line is heard as further words of the caller. */
   private void askComplaints(Step.AskComplaints step) {
     Set<Check> offered = new LinkedHashSet<>();
-    List<String> said = sitting.moment().state().said();
+    List<String> said = sitting.moment().state().told().said();
     if (!said.isEmpty()) {
       sayings().join().hear(String.join(". ", said), OFFERED).stream()
           .map(Sayings.Heard::complaint)

@@ -31,7 +31,7 @@ public final class CasesCommands {
       "Usage: cases show CASE. CASE is its number, such as 2026-0007 or 7.";
 
   private static final String FIND =
-      "Usage: cases find [TEXT] " + CaseSearch.WORDS + " TEXT stands somewhere in the case.";
+      "Usage: cases find [TEXT] " + CaseSearchOptions.WORDS + " TEXT stands somewhere in the case.";
 
   private final Desk desk;
   private final Console console;
@@ -45,7 +45,7 @@ public final class CasesCommands {
   public void cases(
       @Option(longName = "open", description = "only those that are not closed") boolean open) {
     List<CaseSummary> cases =
-        open ? desk.casebook().cases(yett.casebook.CaseState.OPEN) : desk.casebook().cases();
+        open ? desk.casebook().cases(yett.casebook.CaseStatus.OPEN) : desk.casebook().cases();
     List<Unreadable> unreadable = desk.casebook().unreadable();
     if (cases.isEmpty() && unreadable.isEmpty()) {
       console.show(Block.paragraph("The casebook holds no case yet. Begin one with: diagnose."));
@@ -89,12 +89,12 @@ public final class CasesCommands {
       help = FIND)
   public void find(
       @Arguments List<String> words,
-      @Option(longName = "site", description = CaseSearch.SITE) String site,
-      @Option(longName = "cause", description = CaseSearch.CAUSE) String cause,
-      @Option(longName = "since", description = CaseSearch.SINCE) String since,
-      @Option(longName = "until", description = CaseSearch.UNTIL) String until,
-      @Option(longName = "state", description = CaseSearch.STATE) String state) {
-    CaseSearch search = new CaseSearch(site, cause, since, until, state);
+      @Option(longName = "site", description = CaseSearchOptions.SITE) String site,
+      @Option(longName = "cause", description = CaseSearchOptions.CAUSE) String cause,
+      @Option(longName = "since", description = CaseSearchOptions.SINCE) String since,
+      @Option(longName = "until", description = CaseSearchOptions.UNTIL) String until,
+      @Option(longName = "state", description = CaseSearchOptions.STATE) String state) {
+    CaseSearchOptions search = new CaseSearchOptions(site, cause, since, until, state);
     String text = String.join(" ", words).strip();
     if (text.isEmpty() && search.isEmpty()) {
       throw new UsageException(FIND);

@@ -20,7 +20,7 @@ import yett.figures.PastCase;
 public final class FiguresCommands {
 
   private static final String FIGURES =
-      "Usage: cases figures " + CaseSearch.WORDS + " Every figure comes with its range.";
+      "Usage: cases figures " + CaseSearchOptions.WORDS + " Every figure comes with its range.";
 
   private final Desk desk;
   private final Console console;
@@ -35,12 +35,13 @@ public final class FiguresCommands {
       description = "what fails, where, how often, and how the work went",
       help = FIGURES)
   public void figures(
-      @Option(longName = "site", description = CaseSearch.SITE) String site,
-      @Option(longName = "cause", description = CaseSearch.CAUSE) String cause,
-      @Option(longName = "since", description = CaseSearch.SINCE) String since,
-      @Option(longName = "until", description = CaseSearch.UNTIL) String until,
-      @Option(longName = "state", description = CaseSearch.STATE) String state) {
-    var search = new CaseSearch(site, cause, since, until, state).in(desk.base(), Optional.empty());
+      @Option(longName = "site", description = CaseSearchOptions.SITE) String site,
+      @Option(longName = "cause", description = CaseSearchOptions.CAUSE) String cause,
+      @Option(longName = "since", description = CaseSearchOptions.SINCE) String since,
+      @Option(longName = "until", description = CaseSearchOptions.UNTIL) String until,
+      @Option(longName = "state", description = CaseSearchOptions.STATE) String state) {
+    var search =
+        new CaseSearchOptions(site, cause, since, until, state).in(desk.base(), Optional.empty());
     List<CaseSummary> lines = desk.casebook().search(search);
     if (lines.isEmpty()) {
       console.show(Block.paragraph("There is no such case, so there are no figures."));

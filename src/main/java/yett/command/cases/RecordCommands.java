@@ -7,7 +7,7 @@ import org.springframework.shell.core.command.annotation.Option;
 import yett.casebook.CaseId;
 import yett.command.common.Completions;
 import yett.command.common.UsageException;
-import yett.console.Output;
+import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.desk.OpenCase;
 import yett.interview.Event;
@@ -23,9 +23,9 @@ public final class RecordCommands {
           + "goes to standard output: record 7 > case.md keeps it in a file.";
 
   private final Desk desk;
-  private final Output output;
+  private final StandardStreams output;
 
-  public RecordCommands(Desk desk, Output output) {
+  public RecordCommands(Desk desk, StandardStreams output) {
     this.desk = desk;
     this.output = output;
   }

@@ -10,7 +10,7 @@ import org.springframework.shell.core.command.annotation.Command;
 import org.springframework.shell.core.command.annotation.Option;
 import yett.casebook.CarryFile;
 import yett.casebook.CaseId;
-import yett.casebook.CaseState;
+import yett.casebook.CaseStatus;
 import yett.casebook.CaseSummary;
 import yett.casebook.Casebook;
 import yett.command.common.Completions;
@@ -69,7 +69,9 @@ public final class TransferCommands {
     }
     Casebook casebook = desk.casebook();
     List<CaseSummary> cases =
-        all ? casebook.cases() : open ? casebook.cases(CaseState.OPEN) : summaries(casebook, words);
+        all
+            ? casebook.cases()
+            : open ? casebook.cases(CaseStatus.OPEN) : summaries(casebook, words);
     CarryFile.writeTo(file, writer -> write(writer, cases, people));
     console.show(
         Block.paragraph(

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Input;
+import yett.console.Reply;
 
 /** Reads typed lines, and asks again until a line can be understood. */
 public final class Prompt {
@@ -41,7 +41,7 @@ public final class Prompt {
 
   /** A line without blanks at its ends; empty if the person leaves or no more will come. */
   public Optional<String> line(String prompt, List<String> completions) {
-    if (!(console.ask(prompt, completions) instanceof Input.Line line)
+    if (!(console.ask(prompt, completions) instanceof Reply.Line line)
         || leaves && Words.wish(line.text()).filter(w -> w == Words.Wish.SAVE).isPresent()) {
       return Optional.empty();
     }

@@ -21,6 +21,7 @@ import yett.interview.Trail;
 import yett.knowledge.Check;
 import yett.knowledge.History;
 import yett.knowledge.Role;
+import yett.wording.StepWords;
 
 /** Leads a person through a case at a console, until it is closed or put aside. */
 public final class Conversation {
@@ -84,39 +85,105 @@ public final class Conversation {
   }
 
   private void turn(Moment moment) {
-    Step step = moment.step();
-    if (isCall() && calling.takes(moment)) {
-      return;
+    Step.Visitor<Runnable> turn = new Turn(moment);
+    moment.step().accept(isCall() ? calling.turn(moment, turn) : turn).run();
+  }
+
+  /** What is done at each kind of step. */
+  private final class Turn implements Step.Visitor<Runnable> {
+    private final Moment moment;
+
+    Turn(Moment moment) {
+      this.moment = moment;
     }
-    if (step instanceof Step.AskDangers s) {
-      dangers.ask(s);
-    } else if (step instanceof Step.AskSite) {
-      siteForm.fill();
-    } else if (step instanceof Step.AskComplaints s) {
-      askComplaints(s);
-    } else if (step instanceof Step.AskHistory s) {
-      askHistory(s);
-    } else if (step instanceof Step.Ask s) {
-      ask(s, moment);
-    } else if (step instanceof Step.Enter s) {
-      enter(s);
-    } else if (step instanceof Step.Leave s) {
-      sitting.show(sitting.views().leave(s));
-      confirm(s.setUp().leave().size(), s.done());
-    } else if (step instanceof Step.Mend s) {
-      mend(s, moment);
-    } else if (step instanceof Step.Retest) {
-      retest();
-    } else if (step instanceof Step.Settle s) {
-      settle(s);
-    } else if (step instanceof Step.DecideFailedProof s) {
-      failedProof(s);
-    } else if (step instanceof Step.MakeSafe s) {
-      makeSafe(s);
-    } else if (step instanceof Step.HandOver s) {
-      handOver(s);
-    } else if (step instanceof Step.CloseRepaired) {
-      closeRepaired();
+
+    @Override
+    public Runnable askDangers(Step.AskDangers step) {
+      return () -> dangers.ask(step);
+    }
+
+    @Override
+    public Runnable askSite(Step.AskSite step) {
+      return () -> siteForm.fill();
+    }
+
+    @Override
+    public Runnable askComplaints(Step.AskComplaints step) {
+      return () -> Conversation.this.askComplaints(step);
+    }
+
+    @Override
+    public Runnable askPressing(Step.AskPressing step) {
+      throw onlyOnCalls(step);
+    }
+
+    @Override
+    public Runnable askHistory(Step.AskHistory step) {
+      return () -> Conversation.this.askHistory(step);
+    }
+
+    @Override
+    public Runnable ask(Step.Ask step) {
+      return () -> Conversation.this.ask(step, moment);
+    }
+
+    @Override
+    public Runnable enter(Step.Enter step) {
+      return () -> Conversation.this.enter(step);
+    }
+
+    @Override
+    public Runnable leave(Step.Leave step) {
+      return () -> Conversation.this.leave(step);
+    }
+
+    @Override
+    public Runnable mend(Step.Mend step) {
+      return () -> Conversation.this.mend(step, moment);
+    }
+
+    @Override
+    public Runnable retest(Step.Retest step) {
+      return () -> Conversation.this.retest();
+    }
+
+    @Override
+    public Runnable settle(Step.Settle step) {
+      return () -> Conversation.this.settle(step);
+    }
+
+    @Override
+    public Runnable decideFailedProof(Step.DecideFailedProof step) {
+      return () -> failedProof(step);
+    }
+
+    @Override
+    public Runnable makeSafe(Step.MakeSafe step) {
+      return () -> Conversation.this.makeSafe(step);
+    }
+
+    @Override
+    public Runnable handOver(Step.HandOver step) {
+      return () -> Conversation.this.handOver(step);
+    }
+
+    @Override
+    public Runnable closeSolved(Step.CloseSolved step) {
+      throw onlyOnCalls(step);
+    }
+
+    @Override
+    public Runnable closeRepaired(Step.CloseRepaired step) {
+      return () -> Conversation.this.closeRepaired();
+    }
+
+    @Override
+    public Runnable finished(Step.Finished step) {
+      return () -> {};
+    }
+
+    private static IllegalStateException onlyOnCalls(Step step) {
+      return new IllegalStateException("a step of calls only: " + step);
     }
   }
 
@@ -216,6 +283,11 @@ public final class Conversation {
         .ifPresent(i -> sitting.record(event));
   }
 
+  private void leave(Step.Leave step) {
+    sitting.show(sitting.views().leave(step));
+    confirm(step.setUp().leave().size(), step.done());
+  }
+
   private void mend(Step.Mend step, Moment moment) {
     sitting.show(sitting.views().mend(step, moment));
     questions
@@ -309,7 +381,8 @@ public final class Conversation {
 
   private void handOver(Step.HandOver step) {
     sitting.show(
-        Block.heading("Hand over"), Block.paragraph(StepViews.capital(step.because()) + "."));
+        Block.heading("Hand over"),
+        Block.paragraph(StepViews.capital(StepWords.because(step.because())) + "."));
     if (step.ending() != Ending.MADE_SAFE) {
       sitting.show(sitting.views().bars(sitting.moment(), 4));
     }

@@ -54,13 +54,15 @@ public final class Corrections {
 
   private String shown(CaseState.Answered answered) {
     Check check = sitting.base().checks().get(answered.check());
-    if (answered.answer() instanceof Answer.Chosen chosen) {
-      return "(" + Wording.meaning(check, chosen.outcome()) + ")";
-    }
-    if (answered.answer() instanceof Answer.Read read) {
-      return "(" + read.typed() + ")";
-    }
-    return answered.answer() instanceof Answer.NotNow ? "(not now)" : "(cannot tell)";
+    String shown =
+        answered
+            .answer()
+            .map(
+                chosen -> Wording.meaning(check, chosen.outcome()),
+                Answer.Read::typed,
+                () -> "cannot tell",
+                () -> "not now");
+    return "(" + shown + ")";
   }
 
   /** Asks a question that was answered before, for another answer. */

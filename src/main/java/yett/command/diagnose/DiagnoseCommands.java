@@ -8,7 +8,7 @@ import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import org.springframework.shell.core.command.annotation.Option;
 import yett.casebook.CaseId;
-import yett.casebook.CaseState;
+import yett.casebook.CaseStatus;
 import yett.casebook.CaseSummary;
 import yett.command.common.ClockNotice;
 import yett.command.common.Completions;
@@ -148,7 +148,7 @@ public final class DiagnoseCommands {
     if (!words.isEmpty()) {
       return desk.casebook().find(words.get(0));
     }
-    return desk.casebook().cases(CaseState.OPEN).stream()
+    return desk.casebook().cases(CaseStatus.OPEN).stream()
         .findFirst() // the one written to last
         .map(CaseSummary::id)
         .orElseThrow(() -> new UsageException("No case is open. Begin one with: diagnose."));

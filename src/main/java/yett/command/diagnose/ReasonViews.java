@@ -13,7 +13,8 @@ import yett.console.Block;
 import yett.console.Text;
 import yett.interview.Interview;
 import yett.interview.Moment;
-import yett.interview.Outlook;
+import yett.interview.Prospects;
+import yett.interview.SomeSteps;
 import yett.interview.Step;
 import yett.interview.Trail;
 import yett.knowledge.Cause;
@@ -23,6 +24,7 @@ import yett.knowledge.RuleBase;
 import yett.plan.Advice;
 import yett.rules.Conclusion.Odds;
 import yett.wording.Figures;
+import yett.wording.StepWords;
 import yett.wording.Wording;
 
 /** Why this question, what is believed, and how it came to that. */
@@ -40,39 +42,83 @@ public final class ReasonViews {
   }
 
   public List<Block> why(Moment moment) {
-    Step step = moment.step();
-    if (step instanceof Step.Ask ask) {
-      return whyCheck(ask, moment);
-    }
-    if (step instanceof Step.Mend mend) {
-      return whyRepair(mend, moment);
-    }
-    return List.of(Block.paragraph(plain(step)));
+    return moment.step().accept(new Why(moment));
   }
 
-  private static String plain(Step step) {
-    if (step instanceof Step.AskDangers) {
-      return "People come first: what endangers them ends the interview.";
+  private final class Why implements SomeSteps<List<Block>> {
+    private final Moment moment;
+
+    Why(Moment moment) {
+      this.moment = moment;
     }
-    if (step instanceof Step.AskSite) {
-      return "Usual ranges, and what can be wrong at all, follow from what is installed here.";
+
+    @Override
+    public List<Block> ask(Step.Ask step) {
+      return whyCheck(step, moment);
     }
-    if (step instanceof Step.AskPressing) {
-      return "How soon somebody has to be there follows from the site, whatever is wrong.";
+
+    @Override
+    public List<Block> mend(Step.Mend step) {
+      return whyRepair(step, moment);
     }
-    if (step instanceof Step.AskComplaints || step instanceof Step.AskHistory) {
-      return "What people noticed and what happened lately tells most for least time.";
+
+    @Override
+    public List<Block> askDangers(Step.AskDangers step) {
+      return because("People come first: what endangers them ends the interview.");
     }
-    if (step instanceof Step.Enter || step instanceof Step.Leave) {
-      return "The next step needs this state of the work; its steps are confirmed once, in order.";
+
+    @Override
+    public List<Block> askSite(Step.AskSite step) {
+      return because(
+          "Usual ranges, and what can be wrong at all, follow from what is installed here.");
     }
-    if (step instanceof Step.Retest) {
-      return "A repair that cured, or did not, tells what was wrong.";
+
+    @Override
+    public List<Block> askPressing(Step.AskPressing step) {
+      return because("How soon somebody has to be there follows from the site, whatever is wrong.");
     }
-    if (step instanceof Step.Settle settle) {
-      return "Both answers cannot be right: " + settle.contradiction().reason().words() + ".";
+
+    @Override
+    public List<Block> askComplaints(Step.AskComplaints step) {
+      return because("What people noticed and what happened lately tells most for least time.");
     }
-    return "This follows from the answers so far.";
+
+    @Override
+    public List<Block> askHistory(Step.AskHistory step) {
+      return because("What people noticed and what happened lately tells most for least time.");
+    }
+
+    @Override
+    public List<Block> enter(Step.Enter step) {
+      return because(
+          "The next step needs this state of the work; its steps are confirmed once, in order.");
+    }
+
+    @Override
+    public List<Block> leave(Step.Leave step) {
+      return because(
+          "The next step needs this state of the work; its steps are confirmed once, in order.");
+    }
+
+    @Override
+    public List<Block> retest(Step.Retest step) {
+      return because("A repair that cured, or did not, tells what was wrong.");
+    }
+
+    @Override
+    public List<Block> settle(Step.Settle step) {
+      return because(
+          "Both answers cannot be right: " + step.contradiction().reason().words() + ".");
+    }
+
+    @Override
+    public List<Block> other(Step step) {
+      return because("This follows from the answers so far.");
+    }
+
+    private static List<Block> because(String words) {
+      return List.of(Block.paragraph(words));
+    }
   }
 
   private List<Block> whyCheck(Step.Ask ask, Moment moment) {
@@ -84,13 +130,13 @@ public final class ReasonViews {
           Block.paragraph(
               check.kind() == Check.Kind.PROOF
                   ? "No gate returns to service before this is proved (" + check.source() + ")."
-                  : StepViews.capital(ask.occasion()) + "."));
+                  : StepViews.capital(StepWords.occasion(ask.occasion())) + "."));
       return blocks;
     }
     Belief belief = moment.belief();
-    List<Outlook.Prospect> prospects = Outlook.of(belief, check, ask.expectation());
+    List<Prospects.Prospect> prospects = Prospects.of(belief, check, ask.expectation());
     String separates =
-        Outlook.separates(belief, prospects, 4).stream()
+        Prospects.separates(belief, prospects, 4).stream()
             .map(c -> base.causes().get(belief.model().causes().get(c)))
             .map(Cause::name)
             .collect(Collectors.joining("; "));
@@ -115,7 +161,7 @@ public final class ReasonViews {
                 + " (time, parts and hazards)"));
     runnersUp(advice).ifPresent(words -> rows.add(Block.row("Next best", words)));
     blocks.add(new Block.Rows(rows));
-    for (Outlook.Prospect prospect : prospects) {
+    for (Prospects.Prospect prospect : prospects) {
       String range = prospect.range().isEmpty() ? "" : prospect.range() + ": ";
       String text = Wording.meaning(check, prospect.outcome().id());
       blocks.add(
@@ -159,7 +205,7 @@ public final class ReasonViews {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading("Why this repair"));
     if (mend.plan().isEmpty()) {
-      blocks.add(Block.paragraph(StepViews.capital(mend.occasion()) + "."));
+      blocks.add(Block.paragraph(StepViews.capital(StepWords.occasion(mend.occasion())) + "."));
       return blocks;
     }
     Advice plan = mend.plan().get();
@@ -244,7 +290,7 @@ public final class ReasonViews {
     rows.addAll(strongest(moment, c, 1));
     rows.addAll(strongest(moment, c, -1));
     rows.add(Block.row(Figures.percent(now), "now"));
-    Outlook.doubt(moment.belief(), candidates(moment.step()), c)
+    Prospects.doubt(moment.belief(), candidates(moment.step()), c)
         .ifPresent(
             d ->
                 rows.add(
@@ -276,11 +322,7 @@ public final class ReasonViews {
 
   /** The checks that the plan thinks best. */
   private List<Check> candidates(Step step) {
-    Optional<Advice> advice =
-        step instanceof Step.Ask ask
-            ? ask.advice()
-            : step instanceof Step.Mend mend ? mend.plan() : Optional.empty();
-    return advice.map(Advice::candidates).orElse(List.of()).stream()
+    return step.advice().map(Advice::candidates).orElse(List.of()).stream()
         .limit(CANDIDATES)
         .map(c -> base.checks().get(c.check()))
         .toList();

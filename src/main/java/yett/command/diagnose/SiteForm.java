@@ -68,7 +68,7 @@ public final class SiteForm {
   }
 
   private Map<String, String> answers() {
-    return sitting.moment().state().site();
+    return sitting.moment().state().told().site();
   }
 
   private void answer(SiteQuestion question, String answer) {
@@ -93,8 +93,9 @@ public final class SiteForm {
     }
     if (question.measures().isPresent()) {
       Words.Heard heard = Words.reading(question.measures().get(), line);
-      return heard.answer().isPresent()
-          ? Prompt.Reading.of(Optional.of(((Answer.Read) heard.answer().get()).typed()))
+      Optional<Answer.Read> reading = heard.answer().flatMap(Answer::reading);
+      return reading.isPresent()
+          ? Prompt.Reading.of(reading.map(Answer.Read::typed))
           : Prompt.Reading.again(heard.complaint());
     }
     List<String> ids = List.copyOf(question.choices().keySet());

@@ -13,11 +13,10 @@ import yett.belief.Decibans;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.console.Text;
-import yett.interview.Answer;
-import yett.interview.CaseState;
 import yett.interview.Interview;
 import yett.interview.Moment;
-import yett.interview.Outlook;
+import yett.interview.Occasion;
+import yett.interview.Prospects;
 import yett.interview.SiteFacts;
 import yett.interview.Step;
 import yett.interview.Trail;
@@ -32,16 +31,19 @@ import yett.knowledge.SiteQuestion;
 import yett.plan.Advice;
 import yett.rules.Conclusion.Expectation;
 import yett.wording.Figures;
+import yett.wording.StepWords;
 import yett.wording.Wording;
 
 /** Each step of an interview as blocks of text, in the order in which it is best read or heard. */
 public final class StepViews {
   private final RuleBase base;
+  private final StepWords reasons;
 
   /** Cautions shown in full at this sitting; from then on a reminder is enough. */
   private final Set<String> cautioned = new HashSet<>();
 
   public StepViews(RuleBase base) {
+    this.reasons = new StepWords(base);
     this.base = base;
   }
 
@@ -113,8 +115,8 @@ public final class StepViews {
     boolean proof = check.kind() == Check.Kind.PROOF;
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading((proof ? "Proof" : "Check " + number) + effort(check)));
-    if (!step.occasion().isEmpty() && !proof) {
-      blocks.add(Block.paragraph(Text.dim(capital(step.occasion()) + ".")));
+    if (!proof) {
+      occasion(step.occasion()).ifPresent(blocks::add);
     }
     blocks.add(Block.paragraph(Text.strong(check.ask())));
     List<Block.Row> rows = new ArrayList<>();
@@ -126,6 +128,13 @@ public final class StepViews {
     blocks.addAll(cautions(step.cautions()));
     blocks.add(answers(step, moment));
     return blocks;
+  }
+
+  /** Why it comes up, where that is more than its worth. */
+  private static Optional<Block> occasion(Occasion occasion) {
+    return Optional.of(StepWords.occasion(occasion))
+        .filter(words -> !words.isEmpty())
+        .map(words -> Block.paragraph(Text.dim(capital(words) + ".")));
   }
 
   private static String effort(Check check) {
@@ -159,7 +168,7 @@ public final class StepViews {
     Check check = step.check();
     List<Block.Item> items = new ArrayList<>();
     int number = 0;
-    for (Outlook.Prospect prospect : Outlook.of(moment.belief(), check, step.expectation())) {
+    for (Prospects.Prospect prospect : Prospects.of(moment.belief(), check, step.expectation())) {
       number++;
       String label = check.measured() ? "·" : Integer.toString(number);
       String words =
@@ -224,7 +233,7 @@ public final class StepViews {
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         Block.heading("Set-up: " + setUp.name() + " · " + Figures.minutes(setUp.enterMinutes())));
-    blocks.add(Block.rows(Block.row("For", step.purpose())));
+    blocks.add(Block.rows(Block.row("For", reasons.purpose(step.purpose()))));
     blocks.addAll(cautions(step.cautions()));
     return blocks;
   }
@@ -233,7 +242,7 @@ public final class StepViews {
     SetUp setUp = step.setUp();
     return List.of(
         Block.heading("Leave: " + setUp.name() + " · " + Figures.minutes(setUp.leaveMinutes())),
-        Block.rows(Block.row("For", step.purpose())),
+        Block.rows(Block.row("For", reasons.purpose(step.purpose()))),
         Block.numbered(setUp.leave()));
   }
 
@@ -244,9 +253,7 @@ public final class StepViews {
     Repair repair = step.repair();
     blocks.add(
         Block.heading("Repair: " + repair.name() + " · " + Figures.minutes(repair.minutes())));
-    if (!step.occasion().isEmpty()) {
-      blocks.add(Block.paragraph(Text.dim(capital(step.occasion()) + ".")));
-    }
+    occasion(step.occasion()).ifPresent(blocks::add);
     blocks.addAll(cautions(step.cautions()));
     if (!repair.parts().isEmpty()) {
       String parts =
@@ -352,9 +359,8 @@ public final class StepViews {
     return moment
         .state()
         .latest(check.id())
-        .map(CaseState.Answered::answer)
-        .filter(Answer.Read.class::isInstance)
-        .map(a -> check.measures().orElseThrow().show(((Answer.Read) a).value()) + ", ")
+        .flatMap(a -> a.answer().reading())
+        .map(r -> check.measures().orElseThrow().show(r.value()) + ", ")
         .orElse("");
   }
 

@@ -11,8 +11,8 @@ import yett.command.common.ExitException;
 import yett.command.common.Sysexits;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Output;
 import yett.console.Progress;
+import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
@@ -33,9 +33,9 @@ public final class CoverCommands {
 
   private final Desk desk;
   private final Console console;
-  private final Output output;
+  private final StandardStreams output;
 
-  public CoverCommands(Desk desk, Console console, Output output) {
+  public CoverCommands(Desk desk, Console console, StandardStreams output) {
     this.desk = desk;
     this.console = console;
     this.output = output;

@@ -19,7 +19,7 @@ import yett.command.common.Words;
 import yett.command.diagnose.StepViews;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Output;
+import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.desk.RuleBases;
 import yett.knowledge.KnowledgeSource;
@@ -53,9 +53,9 @@ public final class KnowledgeCommands {
 
   private final Desk desk;
   private final Console console;
-  private final Output output;
+  private final StandardStreams output;
 
-  public KnowledgeCommands(Desk desk, Console console, Output output) {
+  public KnowledgeCommands(Desk desk, Console console, StandardStreams output) {
     this.desk = desk;
     this.console = console;
     this.output = output;

@@ -23,7 +23,7 @@ import yett.command.common.UsageException;
 import yett.command.common.Words;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Output;
+import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Names;
@@ -40,9 +40,9 @@ public final class NewCommands {
 
   private final Desk desk;
   private final Console console;
-  private final Output output;
+  private final StandardStreams output;
 
-  public NewCommands(Desk desk, Console console, Output output) {
+  public NewCommands(Desk desk, Console console, StandardStreams output) {
     this.desk = desk;
     this.console = console;
     this.output = output;

@@ -12,8 +12,8 @@ import yett.command.common.Sysexits;
 import yett.command.common.UsageException;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Output;
 import yett.console.Progress;
+import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.knowledge.Problem;
 import yett.replay.CaseFile;
@@ -34,9 +34,9 @@ public final class ReplayCommands {
 
   private final Desk desk;
   private final Console console;
-  private final Output output;
+  private final StandardStreams output;
 
-  public ReplayCommands(Desk desk, Console console, Output output) {
+  public ReplayCommands(Desk desk, Console console, StandardStreams output) {
     this.desk = desk;
     this.console = console;
     this.output = output;

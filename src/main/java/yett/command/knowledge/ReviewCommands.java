@@ -16,9 +16,9 @@ import java.util.stream.Stream;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import org.springframework.shell.core.command.annotation.Option;
-import yett.casebook.CaseState;
+import yett.casebook.CaseStatus;
 import yett.casebook.CaseSummary;
-import yett.command.cases.CaseSearch;
+import yett.command.cases.CaseSearchOptions;
 import yett.command.common.Completions;
 import yett.command.common.UsageException;
 import yett.command.common.Words;
@@ -76,16 +76,17 @@ public final class ReviewCommands {
               description = "so many cases a card's judgement weighs; usually 20",
               defaultValue = "20")
           String weight,
-      @Option(longName = "site", description = CaseSearch.SITE) String site,
-      @Option(longName = "since", description = CaseSearch.SINCE) String since,
-      @Option(longName = "until", description = CaseSearch.UNTIL) String until) {
+      @Option(longName = "site", description = CaseSearchOptions.SITE) String site,
+      @Option(longName = "since", description = CaseSearchOptions.SINCE) String since,
+      @Option(longName = "until", description = CaseSearchOptions.UNTIL) String until) {
     if (words.isEmpty()) {
       throw new UsageException(REVIEW);
     }
     Path folder = Path.of(String.join(" ", words));
     SortedMap<String, String> files = desk.choice().source(folder).files();
     Expertise expertise = desk.ruleBases().open(() -> files);
-    List<SettledCase> cases = settled(new CaseSearch(site, null, since, until, null), expertise);
+    List<SettledCase> cases =
+        settled(new CaseSearchOptions(site, null, since, until, null), expertise);
     List<Proposal> found =
         new Reviewer(expertise.base(), expertise.model(), weight(weight)).review(cases);
     if (found.isEmpty()) {
@@ -150,11 +151,11 @@ public final class ReviewCommands {
     console.show(Block.paragraph(sentence));
   }
 
-  private List<SettledCase> settled(CaseSearch sought, Expertise expertise) {
+  private List<SettledCase> settled(CaseSearchOptions sought, Expertise expertise) {
     var search = sought.in(expertise.base(), Optional.empty());
     List<CaseSummary> closed =
         desk.casebook().search(search).stream()
-            .filter(c -> c.summary().state() == CaseState.CLOSED)
+            .filter(c -> c.summary().state() == CaseStatus.CLOSED)
             .toList();
     List<SettledCase> settled = new ArrayList<>();
     try (Interview interview = expertise.newInterview();

@@ -12,7 +12,7 @@ import yett.command.common.Words;
 import yett.command.diagnose.PutAside;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Output;
+import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.knowledge.Names;
 import yett.knowledge.Role;
@@ -20,7 +20,7 @@ import yett.practice.Exercise;
 import yett.practice.Exercises;
 import yett.practice.Level;
 import yett.practice.Notebook;
-import yett.practice.Progress;
+import yett.practice.TraineeProgress;
 import yett.replay.CaseFile;
 import yett.replay.RecordedCase;
 
@@ -28,9 +28,9 @@ import yett.replay.RecordedCase;
 final class ExerciseChoice {
   private final Desk desk;
   private final Console console;
-  private final Output output;
+  private final StandardStreams output;
 
-  ExerciseChoice(Desk desk, Console console, Output output) {
+  ExerciseChoice(Desk desk, Console console, StandardStreams output) {
     this.desk = desk;
     this.console = console;
     this.output = output;
@@ -67,7 +67,7 @@ final class ExerciseChoice {
                 .orElse(Prompt.Reading.again("Only Enter, or new.")));
   }
 
-  Notebook.Begun begun(ExerciseOptions.Wanted wanted, Progress progress) {
+  Notebook.Begun begun(ExerciseOptions.Wanted wanted, TraineeProgress progress) {
     String fingerprint = desk.trial().base().fingerprint();
     String role = wanted.role().word();
     if (wanted.files().isEmpty()) {
@@ -107,10 +107,10 @@ final class ExerciseChoice {
   }
 
   /** The area to practise: the weakest is offered first. */
-  private String area(Progress progress) {
+  private String area(TraineeProgress progress) {
     List<String> areas = new Exercises(desk.trial()).areas();
     List<String> weak =
-        progress.weak().stream().map(Progress.Area::name).filter(areas::contains).toList();
+        progress.weak().stream().map(TraineeProgress.Area::name).filter(areas::contains).toList();
     say(
         (weak.isEmpty() ? "" : "Weak so far: " + String.join(", ", weak) + ". ")
             + "Areas: "

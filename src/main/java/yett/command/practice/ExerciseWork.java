@@ -9,6 +9,8 @@ import yett.console.Console;
 import yett.interview.Answer;
 import yett.interview.Ending;
 import yett.interview.Event;
+import yett.interview.Occasion;
+import yett.interview.Purpose;
 import yett.interview.Step;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
@@ -101,7 +103,11 @@ final class ExerciseWork {
         views
             .steps()
             .mend(
-                new Step.Mend(repair, base.cautionsFor(repair.hazards()), Optional.empty(), ""),
+                new Step.Mend(
+                    repair,
+                    base.cautionsFor(repair.hazards()),
+                    Optional.empty(),
+                    Occasion.of(Occasion.Kind.WORTH)),
                 bench.moment()));
     if (line("\"done\" to do it, Enter to leave it").equalsIgnoreCase("done")) {
       bench.repair(repair);
@@ -112,8 +118,8 @@ final class ExerciseWork {
   }
 
   private void setUp(SetUp setUp) {
-    if (bench.moment().state().setUps().contains(setUp.id())) {
-      console.show(views.steps().leave(new Step.Leave(setUp, "", "what comes next")));
+    if (bench.moment().state().work().setUps().contains(setUp.id())) {
+      console.show(views.steps().leave(new Step.Leave(setUp, Purpose.of(Purpose.Kind.OPEN))));
       if (done()) {
         bench.leave(setUp);
       }
@@ -126,7 +132,8 @@ final class ExerciseWork {
         views
             .steps()
             .entering(
-                new Step.Enter(setUp, base.cautionsFor(setUp.hazards()), "", "what comes next")));
+                new Step.Enter(
+                    setUp, base.cautionsFor(setUp.hazards()), Purpose.of(Purpose.Kind.OPEN))));
     line("Enter when these are read");
     console.show(Block.numbered(setUp.enter()));
     if (done()) {

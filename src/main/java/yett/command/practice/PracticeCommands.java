@@ -11,14 +11,14 @@ import yett.command.common.RoleOption;
 import yett.command.diagnose.PutAside;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Output;
+import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.knowledge.Role;
 import yett.practice.Exercise;
 import yett.practice.Jotting;
 import yett.practice.Notebook;
-import yett.practice.Progress;
 import yett.practice.Reckoning;
+import yett.practice.TraineeProgress;
 import yett.practice.Workbench;
 
 /** {@code practice}: a gate that is made up, for somebody to learn on. */
@@ -34,9 +34,9 @@ public final class PracticeCommands {
 
   private final Desk desk;
   private final Console console;
-  private final Output output;
+  private final StandardStreams output;
 
-  public PracticeCommands(Desk desk, Console console, Output output) {
+  public PracticeCommands(Desk desk, Console console, StandardStreams output) {
     this.desk = desk;
     this.console = console;
     this.output = output;
@@ -110,7 +110,7 @@ public final class PracticeCommands {
         say("The plan works on the same gate, to compare.");
       }
       Reckoning reckoning = Reckoning.of(desk.trial(), bench);
-      Progress progress = notebook.progress();
+      TraineeProgress progress = notebook.progress();
       notebook.finish(reckoning.result(desk.clock().instant(), bench));
       console.show(
           new ReckoningViews(desk.trial().base()).blocks(bench, reckoning, progress.ratio()));

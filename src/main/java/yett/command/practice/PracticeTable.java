@@ -160,7 +160,7 @@ public final class PracticeTable {
 
   private void setUps() {
     console.show(views.list("States of the work", things("s\\d+", t -> true)));
-    var inForce = bench.moment().state().setUps();
+    var inForce = bench.moment().state().work().setUps();
     say("In force: " + (inForce.isEmpty() ? "nothing." : views.setUps(inForce) + "."));
   }
 }

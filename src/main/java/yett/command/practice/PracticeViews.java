@@ -124,12 +124,11 @@ public final class PracticeViews {
   }
 
   public static String answer(Check check, Answer answer) {
-    if (answer instanceof Answer.Read read) {
-      return read.typed();
-    }
-    return answer instanceof Answer.Chosen chosen
-        ? Wording.meaning(check, chosen.outcome())
-        : "it cannot be told";
+    return answer.map(
+        chosen -> Wording.meaning(check, chosen.outcome()),
+        Answer.Read::typed,
+        () -> "it cannot be told",
+        () -> "it cannot be told");
   }
 
   public List<Block> usual(Moment moment, Optional<Check> last) {
@@ -150,7 +149,7 @@ public final class PracticeViews {
     blocks.add(Block.heading("So far · " + Figures.minutes(bench.minutes())));
     Moment moment = bench.moment();
     List<Block.Row> rows = new ArrayList<>();
-    Set<String> inForce = moment.state().setUps();
+    Set<String> inForce = moment.state().work().setUps();
     rows.add(Block.row("In force", inForce.isEmpty() ? "nothing" : setUps(inForce)));
     moment.state().answers().stream()
         .map(a -> Block.row(title(a.check()), answer(base.checks().get(a.check()), a.answer())))

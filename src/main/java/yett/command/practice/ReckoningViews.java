@@ -15,9 +15,9 @@ import yett.console.Block;
 import yett.console.SignalWord;
 import yett.knowledge.RuleBase;
 import yett.practice.Departure;
-import yett.practice.Progress;
 import yett.practice.Reckoning;
 import yett.practice.Slip;
+import yett.practice.TraineeProgress;
 import yett.practice.Workbench;
 import yett.wording.Figures;
 
@@ -167,7 +167,7 @@ public final class ReckoningViews {
     }
   }
 
-  public List<Block> progress(Progress progress) {
+  public List<Block> progress(TraineeProgress progress) {
     if (progress.results().isEmpty()) {
       return List.of(Block.paragraph("Nothing was practised yet. Begin with: practice"));
     }

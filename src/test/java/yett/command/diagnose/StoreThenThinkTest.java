@@ -211,7 +211,7 @@ class StoreThenThinkTest {
     typed.type("0", "chain-span", "9 m", "leaf-mass", "900 kg", "back", "");
 
     try (OpenCase open = typed.open()) {
-      assertThat(open.moment().state().site())
+      assertThat(open.moment().state().told().site())
           .containsEntry("chain-span", "9 m")
           .doesNotContainKey("leaf-mass");
     }
@@ -223,8 +223,8 @@ class StoreThenThinkTest {
     typed.type("");
 
     try (OpenCase open = typed.open()) {
-      assertThat(open.moment().state().site()).containsEntry("chain-span", "8 m").hasSize(2);
-      assertThat(open.moment().state().siteTaken()).isTrue();
+      assertThat(open.moment().state().told().site()).containsEntry("chain-span", "8 m").hasSize(2);
+      assertThat(open.moment().state().told().siteTaken()).isTrue();
     }
   }
 
@@ -238,12 +238,12 @@ class StoreThenThinkTest {
   @Test
   void a_closing_whose_line_was_never_written_is_told_when_the_case_is_opened_again() {
     write(typed, new Event.Closed(Ending.HANDED_OVER));
-    assertThat(typed.casebook().cases(yett.casebook.CaseState.OPEN)).hasSize(1);
+    assertThat(typed.casebook().cases(yett.casebook.CaseStatus.OPEN)).hasSize(1);
 
     try (OpenCase open = typed.open()) {
       open.nameIt();
     }
 
-    assertThat(typed.casebook().cases(yett.casebook.CaseState.OPEN)).isEmpty();
+    assertThat(typed.casebook().cases(yett.casebook.CaseStatus.OPEN)).isEmpty();
   }
 }

@@ -52,9 +52,10 @@ class UnusableEventsTest {
     Expertise expertise = SmallRuleBase.expertise();
     try (var interview = expertise.newInterview()) {
       var moment = interview.asFarAsPossible(OpenCase.entries(EVENTS), Role.TECHNICIAN);
-      assertThat(moment.state().siteTaken()).isTrue();
+      assertThat(moment.state().told().siteTaken()).isTrue();
       assertThat(moment.apart()).extracting(a -> a.entry().number()).containsExactly(3L, 4L);
-      assertThat(new yett.interview.SiteFacts(expertise.base()).answers(moment.state().site()))
+      assertThat(
+              new yett.interview.SiteFacts(expertise.base()).answers(moment.state().told().site()))
           .containsEntry("opening", expertise.base().siteQuestions().get("opening").usual());
     }
   }

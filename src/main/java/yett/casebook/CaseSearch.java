@@ -13,15 +13,15 @@ import java.util.Optional;
  * @param since opened then or later
  * @param until opened before
  */
-public record Search(
+public record CaseSearch(
     Optional<String> site,
     java.util.Set<String> causes,
     Optional<String> text,
     Optional<Instant> since,
     Optional<Instant> until,
-    Optional<CaseState> state) {
+    Optional<CaseStatus> state) {
 
-  public Search {
+  public CaseSearch {
     causes = java.util.Set.copyOf(causes);
   }
 

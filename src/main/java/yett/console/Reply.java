@@ -1,7 +1,7 @@
 package yett.console;
 
 /** What came back from a prompt. */
-public sealed interface Input {
+public sealed interface Reply {
 
   /**
    * A line the person gave: at most {@value Cleaned#LONGEST} characters in Unicode's composed form
@@ -9,11 +9,11 @@ public sealed interface Input {
    *
    * @param text may be empty (the person only pressed Enter)
    */
-  record Line(String text) implements Input {}
+  record Line(String text) implements Reply {}
 
   /** No more will come: Ctrl-D on an empty line, the end of a file or pipe, a closed terminal. */
-  record EndOfInput() implements Input {}
+  record EndOfInput() implements Reply {}
 
   /** The person pressed Ctrl-C at the prompt; what was typed so far is dropped. */
-  record Interrupted() implements Input {}
+  record Interrupted() implements Reply {}
 }

@@ -5,12 +5,12 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** Writes a number for a person: no noise digits, no locale, no grouping. */
-final class Figures {
+final class PlainNumber {
   private static final MathContext SIGNIFICANT = new MathContext(4, RoundingMode.HALF_EVEN);
   private static final double LARGEST_PLAIN = 1e7;
   private static final double SMALLEST_PLAIN = 1e-4;
 
-  private Figures() {}
+  private PlainNumber() {}
 
   static String of(double value) {
     if (!Double.isFinite(value)) {

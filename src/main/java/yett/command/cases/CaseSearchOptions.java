@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import yett.casebook.CaseState;
-import yett.casebook.Search;
+import yett.casebook.CaseSearch;
+import yett.casebook.CaseStatus;
 import yett.command.common.ListChoice;
 import yett.command.common.UsageException;
 import yett.command.common.Words;
@@ -28,7 +28,8 @@ import yett.knowledge.RuleBase;
  * @param until a day, which is included
  * @param state open or closed
  */
-public record CaseSearch(String site, String cause, String since, String until, String state) {
+public record CaseSearchOptions(
+    String site, String cause, String since, String until, String state) {
   public static final String WORDS =
       "[--site GATE] [--cause CAUSE] [--since DAY] [--until DAY] [--state open|closed]. DAY is such"
           + " as 2026-11-25; --until includes it.";
@@ -48,14 +49,14 @@ public record CaseSearch(String site, String cause, String since, String until, 
    *
    * @throws UsageException if a cause, a day or a state is none
    */
-  public Search in(RuleBase base, Optional<String> text) {
-    return new Search(
+  public CaseSearch in(RuleBase base, Optional<String> text) {
+    return new CaseSearch(
         text(site),
         text(cause).map(c -> causes(base, c)).orElse(Set.of()),
         text,
         text(since).map(d -> start(day(d))),
         text(until).map(d -> start(day(d).plusDays(1))),
-        text(state).map(CaseSearch::state));
+        text(state).map(CaseSearchOptions::state));
   }
 
   private static Optional<String> text(String option) {
@@ -77,10 +78,10 @@ public record CaseSearch(String site, String cause, String since, String until, 
     return found.stream().map(i -> all.get(i).id()).collect(Collectors.toSet());
   }
 
-  private static CaseState state(String typed) {
+  private static CaseStatus state(String typed) {
     return switch (typed.toLowerCase(Locale.ROOT)) {
-      case "open" -> CaseState.OPEN;
-      case "closed" -> CaseState.CLOSED;
+      case "open" -> CaseStatus.OPEN;
+      case "closed" -> CaseStatus.CLOSED;
       default ->
           throw new UsageException(
               "\"" + Words.shortened(typed) + "\" is no state: open or closed.");

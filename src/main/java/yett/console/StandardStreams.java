@@ -9,20 +9,20 @@ import java.util.stream.Collectors;
  * The two standard streams. With the {@link Console}, the only way out of the program: whatever a
  * card, a file or a caller wrote is cleaned here, so that it can steer no terminal.
  */
-public final class Output {
+public final class StandardStreams {
   private static PrintStream ownOut;
   private static PrintStream ownErr;
 
   private final PrintStream out;
   private final PrintStream err;
 
-  Output(PrintStream out, PrintStream err) {
+  StandardStreams(PrintStream out, PrintStream err) {
     this.out = new PrintStream(out, true, StandardCharsets.UTF_8);
     this.err = new PrintStream(err, true, StandardCharsets.UTF_8);
   }
 
-  public static Output standard() {
-    return new Output(out(), err());
+  public static StandardStreams standard() {
+    return new StandardStreams(out(), err());
   }
 
   /**

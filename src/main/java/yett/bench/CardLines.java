@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 
 /** Text of a card (YAML), line by line. */
-final class CardText {
+final class CardLines {
   private static final Pattern PLAIN =
       Pattern.compile("[\\p{L}(][^\\x00-\\x1f]*", Pattern.UNICODE_CHARACTER_CLASS);
   private static final Pattern OTHER_THAN_TEXT =
@@ -12,23 +12,23 @@ final class CardText {
 
   private final StringBuilder text = new StringBuilder();
 
-  CardText line(String field, String value) {
+  CardLines line(String field, String value) {
     text.append(field).append(": ").append(value).append('\n');
     return this;
   }
 
   /** A field of words; left out if there are none. */
-  CardText words(String field, String words) {
+  CardLines words(String field, String words) {
     return words.isBlank() ? this : line(field, quoted(words));
   }
 
   /** A field of ids on one line; left out if there are none. */
-  CardText ids(String field, List<String> ids) {
+  CardLines ids(String field, List<String> ids) {
     return ids.isEmpty() ? this : line(field, "[" + String.join(", ", ids) + "]");
   }
 
   /** A field of lines, each in its own; left out if there are none. */
-  CardText lines(String field, List<String> lines) {
+  CardLines lines(String field, List<String> lines) {
     if (!lines.isEmpty()) {
       text.append(field).append(":\n");
       lines.forEach(l -> text.append("  - ").append(quoted(l)).append('\n'));
@@ -36,12 +36,12 @@ final class CardText {
     return this;
   }
 
-  CardText raw(String lines) {
+  CardLines raw(String lines) {
     text.append(lines);
     return this;
   }
 
-  CardText divider() {
+  CardLines divider() {
     text.append("---\n");
     return this;
   }

@@ -13,10 +13,10 @@ import yett.rules.Conclusion.Expectation;
 import yett.rules.Interpretation;
 
 /** What a check could show, and where each outcome would leave the belief. */
-public final class Outlook {
+public final class Prospects {
   private static final double NOT_TOO_RARE = 0.02;
 
-  private Outlook() {}
+  private Prospects() {}
 
   /**
    * @param chance of this outcome, as things stand

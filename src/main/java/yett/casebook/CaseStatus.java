@@ -1,7 +1,7 @@
 package yett.casebook;
 
 /** Whether anything remains to be done on a case. */
-public enum CaseState {
+public enum CaseStatus {
   OPEN,
   CLOSED
 }

@@ -8,14 +8,14 @@ import java.util.Map;
 import java.util.OptionalDouble;
 
 /** How somebody gets on, area by area. */
-public record Progress(List<Result> results) {
+public record TraineeProgress(List<Result> results) {
   /** Of an area, no more than these are looked at: what was weak once may be strong now. */
   private static final int LATEST = 5;
 
   /** An area in which more was put right, in fewer minutes, is not offered first. */
   private static final double STRONG = 1.5;
 
-  public Progress {
+  public TraineeProgress {
     results = List.copyOf(results);
   }
 

@@ -9,13 +9,13 @@ import yett.belief.Observation;
 import yett.knowledge.Check;
 import yett.testing.Shipped;
 
-class OutlookTest {
+class ProspectsTest {
   @Test
   void what_would_turn_a_belief_is_the_outcome_that_leaves_the_cause_least_probable() {
     Belief belief = Belief.atReport(Shipped.QUICK.model());
     List<Check> checks = Shipped.QUICK.base().ordinaryChecks().limit(30).toList();
     int cause = belief.model().indexOf("chain-slack");
-    Outlook.Doubt doubt = Outlook.doubt(belief, checks, cause).orElseThrow();
+    Prospects.Doubt doubt = Prospects.doubt(belief, checks, cause).orElseThrow();
     Check check = doubt.check();
     int outcome = check.outcomes().indexOf(doubt.outcome());
     Observation seen = Observation.of(check.id(), outcome, check.outcomes().size());
@@ -29,6 +29,6 @@ class OutlookTest {
             .isTrue();
       }
     }
-    assertThat(Outlook.doubt(belief, List.of(), cause)).isEmpty();
+    assertThat(Prospects.doubt(belief, List.of(), cause)).isEmpty();
   }
 }

@@ -21,7 +21,7 @@ import yett.rules.Conclusion.Remark;
 import yett.rules.Conclusion.StopNow;
 
 /** Sums up a run and judges it by what its file says is right. */
-final class Results {
+final class RunSummary {
   private final RuleBase base;
   private final RecordedCase recorded;
   private final Transcript transcript;
@@ -29,7 +29,7 @@ final class Results {
   private final List<Ranked> ranking;
   private final List<String> stops;
 
-  Results(RuleBase base, RecordedCase recorded, Transcript transcript, Moment moment) {
+  RunSummary(RuleBase base, RecordedCase recorded, Transcript transcript, Moment moment) {
     this.base = base;
     this.recorded = recorded;
     this.transcript = transcript;
@@ -53,7 +53,7 @@ final class Results {
         transcript.repairs(),
         stops,
         transcript.proofs(),
-        moment.state().closed().map(Results::word).orElse("unfinished"),
+        moment.state().closed().map(RunSummary::word).orElse("unfinished"),
         because,
         Rounded.minutes(expected),
         Rounded.minutes(spent),

@@ -20,7 +20,7 @@ import org.apache.lucene.search.spell.WordBreakSpellChecker;
 import org.apache.lucene.util.BytesRef;
 
 /** Puts words right that nobody knows here, if they are nearly ones that somebody does. */
-final class Spelling {
+final class SpellingCorrector {
   /** Field with every word of the cards and synonyms as it is written. */
   static final String WRITTEN = "written";
 
@@ -33,7 +33,7 @@ final class Spelling {
   /**
    * @param stems brings a word to its stem, so that other forms of known words are known too
    */
-  Spelling(IndexReader reader, Analyzer stems) throws IOException {
+  SpellingCorrector(IndexReader reader, Analyzer stems) throws IOException {
     this.reader = reader;
     this.stems = stems;
     slips.setMinQueryLength(3);

@@ -6,14 +6,14 @@ import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
 /** What the writer of a new cause ought to know next: whether a check tells it, and from what. */
-final class Advice {
+final class CauseAdvice {
   /** Two causes that no check tells apart by more than this look alike (total variation). */
   private static final double TOLD_APART = 0.35;
 
   private static final String UNSAID =
       " There you said nothing, so it counts as on a sound gate; if that is not so, give it a row.";
 
-  private Advice() {}
+  private CauseAdvice() {}
 
   static List<String> on(String cause, List<String> like, RuleBase base) {
     List<Check> checks = ToldApart.checks(base);

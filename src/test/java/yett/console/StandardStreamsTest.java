@@ -14,10 +14,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.json.JsonMapper;
 
-class OutputTest {
+class StandardStreamsTest {
   private final ByteArrayOutputStream out = new ByteArrayOutputStream();
   private final ByteArrayOutputStream err = new ByteArrayOutputStream();
-  private final Output output = new Output(new PrintStream(out), new PrintStream(err));
+  private final StandardStreams output =
+      new StandardStreams(new PrintStream(out), new PrintStream(err));
 
   @ParameterizedTest
   @ValueSource(
@@ -82,7 +83,7 @@ class OutputTest {
             throw new IOException("No space left on device");
           }
         };
-    Output lossy = new Output(new PrintStream(full), new PrintStream(err));
+    StandardStreams lossy = new StandardStreams(new PrintStream(full), new PrintStream(err));
     assertThat(lossy.lost()).isFalse();
     lossy.print("a record");
     assertThat(lossy.lost()).isTrue();

@@ -1,0 +1,131 @@
+package yett.interview;
+
+import java.util.LinkedHashSet;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import yett.knowledge.Check;
+import yett.knowledge.Repair;
+import yett.plan.Advice;
+import yett.plan.Planner;
+
+/** What the plan is asked to choose among, and how its advice becomes a step. */
+final class BestWork {
+  private final Present present;
+  private final NextStep.Adviser adviser;
+  private final SetUpSteps steps;
+
+  BestWork(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
+    this.present = present;
+    this.adviser = adviser;
+    this.steps = steps;
+  }
+
+  /** What is worth doing; empty if nothing is. */
+  Optional<Step> best(boolean cured) {
+    return step(advise(cured), cured);
+  }
+
+  /** A check that is worth asking for the sake of these repairs, whoever may do them. */
+  Optional<Step> question(Set<String> repairs) {
+    Planner.Options options =
+        new Planner.Options(checks(false), repairs, present.state.work().setUps(), false);
+    Advice advice = adviser.advise(present.belief, options);
+    return advice.kind() == Advice.Kind.ASK ? step(advice, false) : Optional.empty();
+  }
+
+  private Optional<Step> step(Advice advice, boolean cured) {
+    return switch (advice.kind()) {
+      case ASK ->
+          Optional.of(
+              steps.ask(
+                  present.base.checks().get(advice.candidates().get(0).check()),
+                  Optional.of(advice),
+                  Occasion.of(cured ? Occasion.Kind.BEHIND : Occasion.Kind.WORTH)));
+      case REPAIR ->
+          Optional.of(
+              steps.mend(
+                  present.base.repairs().get(advice.jobs().get(0).repair()),
+                  Optional.of(advice),
+                  Occasion.of(cured ? Occasion.Kind.LASTING : Occasion.Kind.WORTH)));
+      case NOTHING_LEFT -> Optional.empty();
+    };
+  }
+
+  private Advice advise(boolean cured) {
+    Set<String> repairs =
+        present.base.repairs().keySet().stream()
+            .filter(id -> !present.unavailable.contains(id))
+            .filter(id -> !present.state.work().declined().containsKey(id) && !isDone(id))
+            .collect(Collectors.toCollection(LinkedHashSet::new));
+    Advice advice = advise(checks(false), repairs, cured);
+    if (advice.kind() == Advice.Kind.NOTHING_LEFT && !cured) {
+      advice = advise(checks(true), repairs, false);
+    }
+    return committed(advice, repairs);
+  }
+
+  private Advice advise(Set<String> checks, Set<String> repairs, boolean cured) {
+    return adviser.advise(
+        present.belief,
+        new Planner.Options(
+            checks, repairs, present.state.work().setUps(), cured, present.isCall()));
+  }
+
+  /**
+   * What a set-up was entered or left for comes next: changing one's mind half way would send a
+   * person to and fro.
+   */
+  private Advice committed(Advice advice, Set<String> repairs) {
+    String intent = present.state.work().intent().orElse("");
+    if (repairs.contains(intent)) {
+      return advice.repairing(intent);
+    }
+    return checks(true).contains(intent) ? advice.asking(intent) : advice;
+  }
+
+  private boolean isDone(String repair) {
+    return present.state.work().deeds().stream()
+        .anyMatch(d -> d.event() instanceof Event.Repaired r && r.repair().equals(repair));
+  }
+
+  /** Whether there is anything to ask that was not put off. */
+  boolean hasChecks() {
+    return !checks(false).isEmpty();
+  }
+
+  private Set<String> checks(boolean alsoPutOff) {
+    return present
+        .base
+        .ordinaryChecks()
+        .filter(c -> !c.danger() && !present.unavailable.contains(c.id()))
+        .filter(c -> isAskable(c, alsoPutOff))
+        .map(Check::id)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  private boolean isAskable(Check check, boolean alsoPutOff) {
+    Optional<CaseState.Answered> last = present.state.latest(check.id());
+    return last.isEmpty()
+        || last.get().yieldsTo(present.role())
+        || last.get()
+            .answer()
+            .map(
+                c -> mayBeOtherwise(check, last.get()),
+                r -> mayBeOtherwise(check, last.get()),
+                () -> false,
+                () -> alsoPutOff);
+  }
+
+  /** Whether a repair done after an answer could have changed it. */
+  private boolean mayBeOtherwise(Check check, CaseState.Answered last) {
+    return last.epoch() < present.state.work().epoch()
+        && present.state.work().deeds().stream()
+            .filter(d -> d.number() > last.event())
+            .map(Entry::event)
+            .filter(Event.Repaired.class::isInstance)
+            .map(e -> present.base.repairs().get(((Event.Repaired) e).repair()))
+            .map(Repair::removes)
+            .anyMatch(r -> r.keySet().stream().anyMatch(check.likelihood()::containsKey));
+  }
+}

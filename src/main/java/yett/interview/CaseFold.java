@@ -1,0 +1,294 @@
+package yett.interview;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import yett.interview.CaseState.Answered;
+import yett.knowledge.Check;
+import yett.knowledge.Role;
+
+/** Follows the events of a case and adds them up. Each kind of event says what it does. */
+final class CaseFold implements Event.Visitor<Runnable> {
+  private Optional<Event.Opened> opened = Optional.empty();
+  private Role role = Role.TECHNICIAN;
+  private final Map<String, String> site = new LinkedHashMap<>();
+  private boolean siteTaken;
+  private boolean siteTakenByCaller;
+  private final List<String> said = new ArrayList<>();
+  private Optional<List<String>> pressing = Optional.empty();
+  private Optional<List<String>> complaints = Optional.empty();
+  private Optional<List<String>> histories = Optional.empty();
+  private final List<Answered> answers = new ArrayList<>();
+  private final List<Entry> deeds = new ArrayList<>();
+  private final Set<String> setUps = new LinkedHashSet<>();
+  private Optional<String> intent = Optional.empty();
+  private final Map<String, Integer> declined = new LinkedHashMap<>();
+  private boolean retestDue;
+  private boolean cured;
+  private int epoch;
+  private final Set<List<Long>> kept = new HashSet<>();
+  private final Set<String> madeSafe = new LinkedHashSet<>();
+  private Optional<Entry> gaveUp = Optional.empty();
+  private Optional<String> failedProof = Optional.empty();
+  private final List<Entry> notes = new ArrayList<>();
+  private Optional<Ending> closed = Optional.empty();
+  private final Map<Long, Entry> corrections = new HashMap<>();
+
+  /** The one that is being followed. */
+  private Entry entry;
+
+  /**
+   * @param present who is at the keyboard now; empty for whoever was there last
+   */
+  CaseState read(List<Entry> entries, Optional<Role> present) {
+    List<Entry> valid = Entry.valid(entries);
+    for (Entry each : valid) {
+      if (each.event() instanceof Event.Corrected c) {
+        corrections.put(c.event(), each);
+      }
+    }
+    for (Entry each : valid) {
+      entry = each;
+      each.event().accept(this).run();
+    }
+    Role now = present.orElse(role);
+    return new CaseState(
+        opened,
+        now,
+        told(now),
+        List.copyOf(answers),
+        work(),
+        Set.copyOf(kept),
+        Set.copyOf(madeSafe),
+        gaveUp
+            .filter(g -> g.by() != Role.CALLER || now == Role.CALLER)
+            .map(g -> ((Event.GaveUp) g.event()).why()),
+        List.copyOf(notes),
+        closed);
+  }
+
+  private CaseState.Told told(Role now) {
+    return new CaseState.Told(
+        Map.copyOf(site),
+        siteTaken || siteTakenByCaller && now == Role.CALLER,
+        List.copyOf(said),
+        pressing,
+        complaints,
+        histories);
+  }
+
+  private CaseState.Work work() {
+    return new CaseState.Work(
+        List.copyOf(deeds),
+        epoch,
+        Map.copyOf(declined),
+        new LinkedHashSet<>(setUps),
+        intent,
+        retestDue,
+        cured,
+        failedProof);
+  }
+
+  /** Changes nothing but what is said of the case. */
+  private Runnable beside(Runnable then) {
+    return () -> {
+      role = entry.by();
+      then.run();
+    };
+  }
+
+  /** Is about something earlier; a stop that applies after new word is made safe again. */
+  private Runnable about(Runnable then) {
+    return beside(
+        () -> {
+          madeSafe.clear();
+          then.run();
+        });
+  }
+
+  /** Leads on: what a set-up was entered or left for is done with. */
+  private Runnable on(Runnable then) {
+    return beside(
+        () -> {
+          intent = Optional.empty();
+          then.run();
+        });
+  }
+
+  /** Both: new word, and the case goes on from it. */
+  private Runnable news(Runnable then) {
+    return about(on(then));
+  }
+
+  @Override
+  public Runnable opened(Event.Opened event) {
+    return news(
+        () -> {
+          opened = Optional.of(event);
+          role = event.role();
+        });
+  }
+
+  @Override
+  public Runnable siteAnswered(Event.SiteAnswered event) {
+    return news(() -> site.put(event.question(), event.answer()));
+  }
+
+  @Override
+  public Runnable siteTaken(Event.SiteTaken event) {
+    return news(
+        () -> {
+          siteTaken |= entry.by() != Role.CALLER;
+          siteTakenByCaller = true;
+        });
+  }
+
+  @Override
+  public Runnable said(Event.Said event) {
+    return beside(
+        () -> {
+          if (!event.words().isEmpty()) { // they may have been forgotten
+            said.add(event.words());
+          }
+        });
+  }
+
+  @Override
+  public Runnable complained(Event.Complained event) {
+    return news(() -> complaints = Optional.of(event.complaints()));
+  }
+
+  @Override
+  public Runnable pressed(Event.Pressed event) {
+    return news(() -> pressing = Optional.of(event.pressing()));
+  }
+
+  @Override
+  public Runnable happened(Event.Happened event) {
+    return news(() -> histories = Optional.of(event.histories()));
+  }
+
+  @Override
+  public Runnable answered(Event.Answered event) {
+    return news(() -> answer(event));
+  }
+
+  private void answer(Event.Answered event) {
+    Predicate<Answered> same = a -> a.check().equals(event.check()) && a.epoch() == epoch;
+    Entry last = corrections.getOrDefault(entry.number(), entry);
+    Answer given = last.event() instanceof Event.Corrected c ? c.answer() : event.answer();
+    boolean putOffBefore =
+        answers.stream().anyMatch(same.and(a -> a.answer().putOff() && !a.yieldsTo(role)));
+    answers.removeIf(same);
+    Answer answer =
+        putOffBefore && given.putOff()
+            ? new Answer.CannotTell() // put off twice: it will not be had
+            : given;
+    answers.add(new Answered(entry.number(), epoch, last.by(), event.check(), answer));
+    if (answer.is(Check.FAIL) && cured) {
+      failedProof = Optional.of(event.check());
+    }
+  }
+
+  @Override
+  public Runnable setUpEntered(Event.SetUpEntered event) {
+    return news(
+        () -> {
+          setUps.add(event.setUp());
+          intent = Optional.ofNullable(event.next()); // events before this was kept have none
+        });
+  }
+
+  @Override
+  public Runnable setUpLeft(Event.SetUpLeft event) {
+    return news(
+        () -> {
+          setUps.remove(event.setUp());
+          intent = Optional.ofNullable(event.next()); // events before this was kept have none
+        });
+  }
+
+  @Override
+  public Runnable repaired(Event.Repaired event) {
+    return news(() -> repair(event));
+  }
+
+  private void repair(Event.Repaired event) {
+    if (!event.done()) {
+      declined.put(event.repair(), epoch);
+      return;
+    }
+    deeds.add(entry);
+    epoch++;
+    retestDue = !cured;
+    // A repair after the cure (work that the first one entailed) keeps the cure, but not the
+    // proofs.
+  }
+
+  @Override
+  public Runnable retested(Event.Retested event) {
+    return news(
+        () -> {
+          deeds.add(entry);
+          retestDue = false;
+          cured = event.cured();
+        });
+  }
+
+  @Override
+  public Runnable reopened(Event.Reopened event) {
+    return news(
+        () -> {
+          cured = false;
+          failedProof = Optional.empty();
+        });
+  }
+
+  @Override
+  public Runnable kept(Event.Kept event) {
+    return news(() -> kept.add(List.of(event.first(), event.second())));
+  }
+
+  @Override
+  public Runnable noted(Event.Noted event) {
+    return beside(() -> notes.add(entry));
+  }
+
+  @Override
+  public Runnable retracted(Event.Retracted event) {
+    return about(() -> {});
+  }
+
+  @Override
+  public Runnable corrected(Event.Corrected event) {
+    return about(() -> kept.removeIf(pair -> pair.contains(event.event())));
+  }
+
+  @Override
+  public Runnable madeSafe(Event.MadeSafe event) {
+    return on(() -> madeSafe.add(event.stop()));
+  }
+
+  @Override
+  public Runnable gaveUp(Event.GaveUp event) {
+    return news(() -> gaveUp = Optional.of(entry));
+  }
+
+  @Override
+  public Runnable closed(Event.Closed event) {
+    return on(() -> closed = Optional.of(event.ending()));
+  }
+
+  /** Not even who wrote it is known for sure. */
+  @Override
+  public Runnable unread(Event.Unread event) {
+    return () -> {};
+  }
+}

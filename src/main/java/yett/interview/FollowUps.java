@@ -1,0 +1,66 @@
+package yett.interview;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import yett.knowledge.Repair;
+import yett.knowledge.SetUp;
+import yett.plan.Planner;
+import yett.rules.Conclusion.FollowUp;
+
+/** Work that a repair entails. */
+final class FollowUps {
+  private final Present present;
+  private final Planner planner;
+  private final SetUpSteps steps;
+
+  FollowUps(Present present, Planner planner, SetUpSteps steps) {
+    this.present = present;
+    this.planner = planner;
+    this.steps = steps;
+  }
+
+  Optional<Step> first() {
+    return first(present.judgement.followUps().stream());
+  }
+
+  /** What the set-ups in force allow is done before they are left for the retest. */
+  Optional<Step> whileHere() {
+    return first(present.judgement.followUps().stream().filter(f -> isAtHand(needs(f.card()))));
+  }
+
+  private Optional<Step> first(Stream<FollowUp> due) {
+    return due.map(this::step).flatMap(Optional::stream).findFirst();
+  }
+
+  private List<String> needs(String card) {
+    Repair repair = present.base.repairs().get(card);
+    return repair != null ? repair.needs() : present.base.checks().get(card).needs();
+  }
+
+  private boolean isAtHand(List<String> needs) {
+    Set<String> setUps = present.state.work().setUps();
+    Planner.Change change = planner.change(setUps, needs);
+    return !setUps.contains(SetUp.GATE_RUNNING)
+        && setUps.stream().anyMatch(needs::contains)
+        && change.leave().isEmpty()
+        && change.enter().isEmpty();
+  }
+
+  private Optional<Step> step(FollowUp followUp) {
+    String id = followUp.card();
+    if (present.unavailable.contains(id) || present.state.work().declined().containsKey(id)) {
+      return Optional.empty();
+    }
+    Occasion occasion = Occasion.after(present.base.repairs().get(followUp.repair()));
+    Repair repair = present.base.repairs().get(id);
+    if (repair != null) {
+      return Optional.of(steps.mend(repair, Optional.empty(), occasion));
+    }
+    boolean isHad = present.answer(id).isPresent() || present.isHopeless(id);
+    return isHad
+        ? Optional.empty()
+        : Optional.of(steps.ask(present.base.checks().get(id), Optional.empty(), occasion));
+  }
+}

@@ -1,0 +1,66 @@
+package yett.interview;
+
+import java.util.List;
+import yett.knowledge.Check;
+import yett.knowledge.Role;
+import yett.knowledge.SetUp;
+import yett.knowledge.Stop;
+
+/** Why a case is handed over. */
+public sealed interface HandOverReason {
+
+  /** What each kind of reason comes to. */
+  interface Visitor<R> {
+    R wanted(Wanted reason);
+
+    R barred(Barred reason);
+
+    R stopped(Stopped reason);
+
+    R nothingLeft(NothingLeft reason);
+
+    R unproved(Unproved reason);
+  }
+
+  <R> R accept(Visitor<R> visitor);
+
+  /** The person wants it, and said why in their own words. */
+  record Wanted(String why) implements HandOverReason {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.wanted(this);
+    }
+  }
+
+  /** The work stands in a set-up that this person may not change. */
+  record Barred(SetUp setUp) implements HandOverReason {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.barred(this);
+    }
+  }
+
+  /** A danger to people ended it. */
+  record Stopped(List<Stop> stops) implements HandOverReason {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.stopped(this);
+    }
+  }
+
+  /** No check or repair that is open to somebody of this role is worth its cost. */
+  record NothingLeft(Role role) implements HandOverReason {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.nothingLeft(this);
+    }
+  }
+
+  /** The gate runs, and these proofs are still to be made. */
+  record Unproved(List<Check> proofs) implements HandOverReason {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.unproved(this);
+    }
+  }
+}

@@ -1,0 +1,64 @@
+package yett.interview;
+
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import yett.belief.Belief;
+import yett.knowledge.Check;
+import yett.knowledge.Repair;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+import yett.rules.Judgement;
+
+/** A case before its next step is known: what was said and done, concluded and believed. */
+final class Present {
+  final RuleBase base;
+  final CaseState state;
+  final Judgement judgement;
+  final Belief belief;
+
+  /** Checks and repairs that the rules allow nobody now. */
+  final Set<String> unavailable;
+
+  Present(RuleBase base, CaseState state, Judgement judgement, Belief belief) {
+    this.base = base;
+    this.state = state;
+    this.judgement = judgement;
+    this.belief = belief;
+    this.unavailable = judgement.unavailable();
+  }
+
+  Role role() {
+    return state.role();
+  }
+
+  boolean isCall() {
+    return role() == Role.CALLER;
+  }
+
+  /** The answer to a check since the last repair, as far as this person is not asked anew. */
+  Optional<Answer> answer(String check) {
+    return state.answer(check).filter(a -> !a.yieldsTo(role())).map(CaseState.Answered::answer);
+  }
+
+  /** Whether somebody said once that it cannot be told. */
+  boolean isHopeless(String check) {
+    return state
+        .latest(check)
+        .filter(a -> !a.yieldsTo(role()))
+        .map(a -> a.answer().hopeless())
+        .orElse(false);
+  }
+
+  boolean isOpenTo(Check check) {
+    return role().may(check.who()) && !unavailable.contains(check.id());
+  }
+
+  /** Repairs that were done, in order. */
+  Stream<Repair> repairs() {
+    return state.work().deeds().stream()
+        .map(Entry::event)
+        .filter(Event.Repaired.class::isInstance)
+        .map(e -> base.repairs().get(((Event.Repaired) e).repair()));
+  }
+}

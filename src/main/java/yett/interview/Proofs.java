@@ -1,0 +1,87 @@
+package yett.interview;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yett.knowledge.Check;
+import yett.knowledge.SetUp;
+import yett.plan.Planner;
+
+/** The proofs that a gate which runs still needs, and how the case closes after them. */
+final class Proofs {
+  private final Present present;
+  private final List<Check> proofs;
+  private final Planner planner;
+  private final SetUpSteps steps;
+  private final CallPolicy calls;
+
+  /**
+   * @param proofs those that such a gate needs
+   */
+  Proofs(Present present, List<Check> proofs, Planner planner, SetUpSteps steps, CallPolicy calls) {
+    this.present = present;
+    this.proofs = proofs;
+    this.planner = planner;
+    this.steps = steps;
+    this.calls = calls;
+  }
+
+  Step step() {
+    List<Check> open = new ArrayList<>();
+    List<Check> due = new ArrayList<>();
+    List<Check> putOff = new ArrayList<>();
+    for (Check proof : proofs) {
+      Optional<Answer> answer = present.answer(proof.id());
+      if (answer.filter(a -> a.is(Check.FAIL)).isPresent()) {
+        return new Step.DecideFailedProof(proof);
+      }
+      if (answer.filter(a -> a.is(Check.PASS)).isEmpty()) {
+        if (answer.isEmpty() && !present.isHopeless(proof.id()) && present.isOpenTo(proof)) {
+          due.add(proof);
+        } else if (answer.filter(Answer::putOff).isPresent() && present.isOpenTo(proof)) {
+          putOff.add(proof);
+        } else {
+          open.add(proof);
+        }
+      }
+    }
+    List<Check> next = due.isEmpty() ? putOff : due;
+    return next.isEmpty()
+        ? steps.closing(ending(open))
+        : steps.ask(nearest(next), Optional.empty(), Occasion.of(Occasion.Kind.PROOF));
+  }
+
+  private Step ending(List<Check> open) {
+    if (open.isEmpty()) {
+      return new Step.CloseRepaired();
+    }
+    if (calls.isSolved(open)) {
+      return new Step.CloseSolved(calls.watch());
+    }
+    // Whoever may make no proof leaves them to somebody who may; whoever could not make one
+    // leaves a gate that nobody has proved. A caller locks nothing off: somebody is sent.
+    boolean reserved = open.stream().noneMatch(present::isOpenTo);
+    return new Step.HandOver(
+        reserved || present.isCall() ? Ending.HANDED_OVER : Ending.OUT_OF_SERVICE,
+        new HandOverReason.Unproved(open));
+  }
+
+  /**
+   * The one for which the state of the work changes least; those in which the gate cannot run come
+   * first, so that the last thing proved is a gate that runs.
+   */
+  private Check nearest(List<Check> checks) {
+    return checks.stream()
+        .min(
+            Comparator.comparing(this::isOfGateThatCanRun)
+                .thenComparingDouble(
+                    c -> planner.changeOfSetUp(present.state.work().setUps(), c.needs())))
+        .orElseThrow();
+  }
+
+  private boolean isOfGateThatCanRun(Check proof) {
+    return planner.change(Set.copyOf(proof.needs()), List.of(SetUp.GATE_RUNNING)).leave().isEmpty();
+  }
+}

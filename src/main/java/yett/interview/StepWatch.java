@@ -1,0 +1,301 @@
+package yett.interview;
+
+import static yett.interview.SafetyWatch.require;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yett.knowledge.Caution;
+import yett.knowledge.Check;
+import yett.knowledge.Repair;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SetUp;
+
+/** What each kind of step must not be for this person, in this state of the work. */
+final class StepWatch implements Step.Visitor<Runnable> {
+  /** A caller may stand aside of the opening and watch the leaf run; nothing nearer than that. */
+  private static final Set<String> HAZARDS_FOR_A_CALLER = Set.of("moving-leaf");
+
+  private final RuleBase base;
+  private final PlainReading plain;
+  private final Role role;
+
+  StepWatch(RuleBase base, PlainReading plain, Role role) {
+    this.base = base;
+    this.plain = plain;
+    this.role = role;
+  }
+
+  /** Nobody is asked to do what is reserved for better qualified people. */
+  @Override
+  public Runnable askDangers(Step.AskDangers step) {
+    return () -> step.dangers().forEach(c -> may(c.who(), c.id()));
+  }
+
+  @Override
+  public Runnable askSite(Step.AskSite step) {
+    return () -> {};
+  }
+
+  @Override
+  public Runnable askComplaints(Step.AskComplaints step) {
+    return () -> {};
+  }
+
+  @Override
+  public Runnable askPressing(Step.AskPressing step) {
+    return () -> {};
+  }
+
+  @Override
+  public Runnable askHistory(Step.AskHistory step) {
+    return () -> {};
+  }
+
+  @Override
+  public Runnable settle(Step.Settle step) {
+    return () -> {};
+  }
+
+  @Override
+  public Runnable decideFailedProof(Step.DecideFailedProof step) {
+    return () -> {};
+  }
+
+  @Override
+  public Runnable makeSafe(Step.MakeSafe step) {
+    return () -> {};
+  }
+
+  @Override
+  public Runnable ask(Step.Ask step) {
+    Check check = step.check();
+    return () -> {
+      may(check.who(), check.id());
+      ready(check.needs());
+      cautioned(check.hazards(), step.cautions());
+      if (isCaller()) {
+        require(
+            check.needs().stream().allMatch(this::isCondition), "%s needs a set-up", check.id());
+        require(
+            check.measures().map(m -> m.instrument().equals("eye")).orElse(true),
+            "%s needs an instrument",
+            check.id());
+        hazards(check.hazards());
+      }
+      askedOnce(check.id());
+    };
+  }
+
+  private void askedOnce(String id) {
+    require(
+        plain.now(id).map(t -> t.answer().putOff() || t.yieldsTo(role)).orElse(true),
+        "%s was answered already",
+        id);
+    require(plain.putOff(id, role) < 2, "%s was put off twice", id);
+    require(
+        plain.last(id).map(t -> !t.answer().hopeless() || t.yieldsTo(role)).orElse(true),
+        "%s cannot be told",
+        id);
+  }
+
+  @Override
+  public Runnable mend(Step.Mend step) {
+    Repair repair = step.repair();
+    return () -> {
+      may(repair.who(), repair.id());
+      ready(repair.needs());
+      cautioned(repair.hazards(), step.cautions());
+      if (isCaller()) {
+        require(repair.needs().isEmpty(), "%s needs a set-up", repair.id());
+        hazards(repair.hazards());
+      }
+    };
+  }
+
+  @Override
+  public Runnable enter(Step.Enter step) {
+    SetUp setUp = step.setUp();
+    return () -> {
+      may(setUp.who(), setUp.id());
+      plain.inForce.forEach(
+          other ->
+              require(
+                  !setUp.excludes().contains(other)
+                      && !base.setUps().get(other).excludes().contains(setUp.id()),
+                  "%s is entered beside %s",
+                  setUp.id(),
+                  other));
+      cautioned(setUp.hazards(), step.cautions());
+      require(!step.cautions().isEmpty(), "no caution before %s", setUp.id());
+      require(!setUp.enter().isEmpty(), "nothing to confirm for %s", setUp.id());
+      require(!isCaller(), "a caller changes the state of the work: %s", step);
+    };
+  }
+
+  @Override
+  public Runnable leave(Step.Leave step) {
+    SetUp setUp = step.setUp();
+    return () -> {
+      may(setUp.who(), setUp.id());
+      require(plain.inForce.contains(setUp.id()), "%s is not in force", setUp.id());
+      require(!isCaller(), "a caller changes the state of the work: %s", step);
+    };
+  }
+
+  @Override
+  public Runnable retest(Step.Retest step) {
+    return this::tried;
+  }
+
+  @Override
+  public Runnable handOver(Step.HandOver step) {
+    return () -> {
+      if (step.ending() != Ending.MADE_SAFE) {
+        plain.inForce.forEach(
+            s -> require(!role.may(base.setUps().get(s).who()), "the case ends in %s", s));
+      }
+    };
+  }
+
+  @Override
+  public Runnable closeSolved(Step.CloseSolved step) {
+    return () -> {
+      solved();
+      nothingInForce();
+    };
+  }
+
+  @Override
+  public Runnable closeRepaired(Step.CloseRepaired step) {
+    return () -> {
+      repaired();
+      nothingInForce();
+    };
+  }
+
+  @Override
+  public Runnable finished(Step.Finished step) {
+    return () -> {
+      if (step.ending() == Ending.REPAIRED) {
+        repaired();
+      }
+    };
+  }
+
+  private boolean isCaller() {
+    return role == Role.CALLER;
+  }
+
+  private void tried() {
+    SetUp running = base.setUps().get(SetUp.GATE_RUNNING);
+    require(
+        !role.may(running.who()) || plain.inForce.contains(running.id()),
+        "the gate is tried without %s",
+        running.id());
+    canRun();
+  }
+
+  private void canRun() {
+    base.setUps()
+        .get(SetUp.GATE_RUNNING)
+        .excludes()
+        .forEach(o -> require(!plain.inForce.contains(o), "the gate is tried in %s", o));
+  }
+
+  private void may(Role least, String what) {
+    require(role.may(least), "%s is for a %s, proposed to a %s", what, least.word(), role.word());
+  }
+
+  private void ready(List<String> needs) {
+    for (String need : needs) {
+      if (isCondition(need)) {
+        base.setUps()
+            .get(need)
+            .excludes()
+            .forEach(o -> require(!plain.inForce.contains(o), "%s does not go with %s", need, o));
+      } else {
+        require(plain.inForce.contains(need), "%s is not in force", need);
+      }
+      may(base.setUps().get(need).who(), need);
+    }
+    for (String other : plain.inForce) {
+      may(base.setUps().get(other).who(), "work in " + other);
+    }
+  }
+
+  /** A set-up with nothing to do on the way in only says what must not be in force. */
+  private boolean isCondition(String setUp) {
+    return base.setUps().get(setUp).enter().isEmpty();
+  }
+
+  private void cautioned(Collection<String> hazards, List<Caution> cautions) {
+    for (String hazard : hazards) {
+      require(
+          cautions.stream().anyMatch(c -> c.hazard().equals(hazard) && !c.text().isBlank()),
+          "no caution for %s",
+          hazard);
+    }
+  }
+
+  private void hazards(List<String> hazards) {
+    require(HAZARDS_FOR_A_CALLER.containsAll(hazards), "a caller meets %s", hazards);
+  }
+
+  private void nothingInForce() {
+    require(plain.inForce.isEmpty(), "the case ends in %s", plain.inForce);
+  }
+
+  private void repaired() {
+    for (Check proof : proofs()) {
+      require(
+          plain.now(proof.id()).map(PlainReading.Told::answer).equals(passed()),
+          "closed as repaired, and %s is %s",
+          proof.id(),
+          plain.now(proof.id()));
+    }
+  }
+
+  /** Solved is what a caller did and saw pass; nothing of it calls for somebody else's proof. */
+  private void solved() {
+    require(role == Role.CALLER, "solved on the telephone by a %s", role.word());
+    require(!plain.repairs.isEmpty(), "solved by nothing");
+    for (String id : plain.repairs) {
+      require(base.repairs().get(id).who() == Role.CALLER, "%s is not for a caller", id);
+      for (String proof : base.repairs().get(id).proofs()) {
+        boolean here = proofs().stream().anyMatch(p -> p.id().equals(proof));
+        require(
+            !here || plain.now(proof).map(PlainReading.Told::answer).equals(passed()),
+            "solved, and %s is %s",
+            proof,
+            plain.now(proof));
+      }
+    }
+  }
+
+  private static Optional<Answer> passed() {
+    return Optional.of(new Answer.Chosen(Check.PASS));
+  }
+
+  /** Proofs that a site needs, worked out from the cards alone. */
+  private List<Check> proofs() {
+    List<Check> proofs = new ArrayList<>();
+    for (Check check : base.checks().values()) {
+      boolean here =
+          check.onlyIf().entrySet().stream()
+              .allMatch(
+                  c ->
+                      c.getValue()
+                          .contains(
+                              plain.site.getOrDefault(
+                                  c.getKey(), base.siteQuestions().get(c.getKey()).usual())));
+      if (check.kind() == Check.Kind.PROOF && here) {
+        proofs.add(check);
+      }
+    }
+    return proofs;
+  }
+}

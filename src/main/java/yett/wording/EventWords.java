@@ -1,0 +1,128 @@
+package yett.wording;
+
+import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import yett.interview.Event;
+
+/** What happened in a case, in a few words each. */
+record EventWords(Wording words) implements Event.Visitor<String> {
+
+  @Override
+  public String opened(Event.Opened event) {
+    return "a step";
+  }
+
+  @Override
+  public String siteAnswered(Event.SiteAnswered event) {
+    return "the site answer \""
+        + words.site(event.question(), event.answer())
+        + "\" ("
+        + Wording.spaced(event.question())
+        + ")";
+  }
+
+  @Override
+  public String siteTaken(Event.SiteTaken event) {
+    return "a step";
+  }
+
+  @Override
+  public String said(Event.Said event) {
+    return event.words().isEmpty()
+        ? "words that were forgotten"
+        : "the words \"" + event.words() + "\"";
+  }
+
+  @Override
+  public String complained(Event.Complained event) {
+    return "the complaint: " + names(event.complaints(), words::complaint);
+  }
+
+  @Override
+  public String pressed(Event.Pressed event) {
+    return "what makes it urgent";
+  }
+
+  @Override
+  public String happened(Event.Happened event) {
+    return "the history: " + names(event.histories(), words::history);
+  }
+
+  @Override
+  public String answered(Event.Answered event) {
+    return "the answer \""
+        + words.answer(event.check(), event.answer())
+        + "\" to: "
+        + words.ask(event.check());
+  }
+
+  @Override
+  public String setUpEntered(Event.SetUpEntered event) {
+    return "entering \"" + words.setUp(event.setUp()) + "\"";
+  }
+
+  @Override
+  public String setUpLeft(Event.SetUpLeft event) {
+    return "leaving \"" + words.setUp(event.setUp()) + "\"";
+  }
+
+  @Override
+  public String repaired(Event.Repaired event) {
+    return "the repair \"" + words.repair(event.repair()) + "\"";
+  }
+
+  @Override
+  public String retested(Event.Retested event) {
+    return "the try of the gate (it " + event.words() + ")";
+  }
+
+  @Override
+  public String reopened(Event.Reopened event) {
+    return "a step";
+  }
+
+  @Override
+  public String kept(Event.Kept event) {
+    return "a step";
+  }
+
+  @Override
+  public String noted(Event.Noted event) {
+    return "the note \"" + event.text() + "\"";
+  }
+
+  @Override
+  public String retracted(Event.Retracted event) {
+    return "a step";
+  }
+
+  @Override
+  public String corrected(Event.Corrected event) {
+    return "the change of an answer";
+  }
+
+  @Override
+  public String madeSafe(Event.MadeSafe event) {
+    return "that it was made safe: " + words.stop(event.stop());
+  }
+
+  @Override
+  public String gaveUp(Event.GaveUp event) {
+    return "the wish to hand over";
+  }
+
+  @Override
+  public String closed(Event.Closed event) {
+    return "the closing";
+  }
+
+  @Override
+  public String unread(Event.Unread event) {
+    return "an entry that this version of the program cannot read";
+  }
+
+  private static String names(List<String> ids, UnaryOperator<String> name) {
+    return ids.isEmpty() ? "none" : ids.stream().map(name).collect(Collectors.joining("; "));
+  }
+}

@@ -1,0 +1,88 @@
+package yett.wording;
+
+import java.util.stream.Collectors;
+import yett.interview.HandOverReason;
+import yett.interview.Occasion;
+import yett.interview.Purpose;
+import yett.knowledge.Check;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+import yett.knowledge.Stop;
+
+/** Why a step comes now, as sentences without a capital and a full stop. */
+public final class StepWords {
+  private final Wording words;
+
+  public StepWords(RuleBase base) {
+    this.words = new Wording(base);
+  }
+
+  /** Why a check or repair comes up, besides what it is worth; empty if for that only. */
+  public static String occasion(Occasion occasion) {
+    return switch (occasion.kind()) {
+      case WORTH -> "";
+      case AFTER_REPAIR -> "after \"" + occasion.after().orElseThrow().name() + "\"";
+      case PROOF -> "proof before the gate returns to service";
+      case BEHIND -> "the gate runs; this is to find what may lie behind";
+      case LASTING -> "the gate runs; this is to keep the fault from coming back";
+    };
+  }
+
+  /** What a set-up is for. */
+  public String purpose(Purpose purpose) {
+    return switch (purpose.kind()) {
+      case CHECK -> words.ask(purpose.card());
+      case REPAIR -> words.repair(purpose.card());
+      case TRIAL -> "the gate is tried";
+      case CLOSING -> "the case closes";
+      case OPEN -> "what comes next";
+    };
+  }
+
+  public static String because(HandOverReason reason) {
+    return reason.accept(HandingOver.INSTANCE);
+  }
+
+  /** The same of a caller as of anybody else: for whoever comes next. */
+  public static String nothingLeft(Role role) {
+    return "no check or repair that is open to "
+        + Wording.aPerson(role)
+        + " is worth its cost any more";
+  }
+
+  private enum HandingOver implements HandOverReason.Visitor<String> {
+    INSTANCE;
+
+    @Override
+    public String wanted(HandOverReason.Wanted reason) {
+      return reason.why();
+    }
+
+    @Override
+    public String barred(HandOverReason.Barred reason) {
+      return "the work stands at \""
+          + reason.setUp().name()
+          + "\", which only "
+          + Wording.aPerson(reason.setUp().who())
+          + " may change";
+    }
+
+    @Override
+    public String stopped(HandOverReason.Stopped reason) {
+      return reason.stops().stream().map(Stop::name).distinct().collect(Collectors.joining("; "));
+    }
+
+    @Override
+    public String nothingLeft(HandOverReason.NothingLeft reason) {
+      return reason.role() == Role.CALLER
+          ? "nothing more that the caller may do or look at is worth its time"
+          : StepWords.nothingLeft(reason.role());
+    }
+
+    @Override
+    public String unproved(HandOverReason.Unproved reason) {
+      return "proofs still to be made: "
+          + reason.proofs().stream().map(Check::ask).collect(Collectors.joining(" "));
+    }
+  }
+}

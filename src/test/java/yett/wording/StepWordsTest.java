@@ -1,0 +1,62 @@
+package yett.wording;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import yett.interview.HandOverReason;
+import yett.interview.Occasion;
+import yett.interview.Purpose;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+import yett.testing.Shipped;
+
+class StepWordsTest {
+  private static final RuleBase BASE = Shipped.BASE;
+
+  @Test
+  void whoever_may_not_change_the_state_of_the_work_is_told_who_may() {
+    var barred = new HandOverReason.Barred(BASE.setUps().get("locked-off"));
+
+    assertThat(StepWords.because(barred))
+        .startsWith("the work stands at \"")
+        .contains(BASE.setUps().get("locked-off").name())
+        .endsWith("\", which only a technician may change");
+  }
+
+  @Test
+  void nothing_left_is_said_to_each_person_in_their_own_way() {
+    assertThat(StepWords.because(new HandOverReason.NothingLeft(Role.CALLER)))
+        .isEqualTo("nothing more that the caller may do or look at is worth its time");
+    assertThat(StepWords.because(new HandOverReason.NothingLeft(Role.ELECTRICIAN)))
+        .isEqualTo("no check or repair that is open to an electrician is worth its cost any more");
+  }
+
+  @Test
+  void proofs_that_are_left_are_named_by_their_questions() {
+    var proof = BASE.checks().get("edge-reverses");
+
+    assertThat(StepWords.because(new HandOverReason.Unproved(List.of(proof))))
+        .isEqualTo("proofs still to be made: " + proof.ask());
+  }
+
+  @Test
+  void an_occasion_says_more_than_worth_or_nothing() {
+    var repair = BASE.repairs().get("tighten-chain");
+
+    assertThat(StepWords.occasion(Occasion.after(repair)))
+        .isEqualTo("after \"" + repair.name() + "\"");
+    assertThat(StepWords.occasion(Occasion.of(Occasion.Kind.WORTH))).isEmpty();
+  }
+
+  @Test
+  void a_purpose_is_said_in_the_words_of_its_card() {
+    StepWords words = new StepWords(BASE);
+
+    assertThat(words.purpose(new Purpose(Purpose.Kind.REPAIR, "tighten-chain")))
+        .isEqualTo(BASE.repairs().get("tighten-chain").name());
+    assertThat(words.purpose(new Purpose(Purpose.Kind.CHECK, "chain-sag")))
+        .isEqualTo(BASE.checks().get("chain-sag").ask());
+    assertThat(words.purpose(Purpose.of(Purpose.Kind.TRIAL))).isEqualTo("the gate is tried");
+  }
+}
