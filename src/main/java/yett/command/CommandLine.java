@@ -11,6 +11,7 @@ import org.springframework.shell.core.command.CommandOption;
 import org.springframework.shell.core.command.CommandParser;
 import org.springframework.shell.core.command.CommandRegistry;
 import org.springframework.shell.core.command.ParsedInput;
+import yett.command.common.CommandHelp;
 import yett.command.common.UsageException;
 import yett.command.common.Words;
 import yett.knowledge.Names;
@@ -34,7 +35,7 @@ public final class CommandLine implements CommandParser {
   }
 
   /** The words of a line; one in quotes keeps its blanks. */
-  public static List<String> words(String line) {
+  static List<String> words(String line) {
     List<String> words = new ArrayList<>();
     Matcher matcher = WORD.matcher(line);
     while (matcher.find()) {
@@ -49,7 +50,8 @@ public final class CommandLine implements CommandParser {
   /**
    * @throws UsageException if there is no such command or option
    */
-  public ParsedInput parse(List<String> words) {
+  public ParsedInput parse(List<String> typed) {
+    List<String> words = asHelp(typed);
     int named = longestName(words).orElseThrow(() -> noCommand(words));
     String name = String.join(" ", words.subList(0, named));
     Command command = commands.getCommandByName(name);
@@ -73,11 +75,38 @@ public final class CommandLine implements CommandParser {
         parsed.addArgument(new CommandArgument(argument++, word));
       }
     }
+    if (argument > 0 && command instanceof AnnotatedCommand known && !known.takesWords()) {
+      throw tooMuch(command, words.get(named));
+    }
     return parsed.build();
   }
 
+  /** Many are used to ask with --help, before a command or behind it. */
+  private static List<String> asHelp(List<String> words) {
+    if (!words.contains("--help") && !words.contains("-h")) {
+      return words;
+    }
+    List<String> help = new ArrayList<>(List.of("help"));
+    words.stream().filter(w -> !w.startsWith("-")).forEach(help::add);
+    return help;
+  }
+
+  /** Where there are commands with one more word, that word may be misspelt. */
+  private UsageException tooMuch(Command command, String word) {
+    List<String> under =
+        CommandHelp.under(command.getName(), commands).stream().map(Command::getName).toList();
+    return under.isEmpty()
+        ? new UsageException(command.getHelp())
+        : noCommand(command.getName() + " " + word, under);
+  }
+
+  private static UsageException noCommand(String typed, List<String> names) {
+    return new UsageException(
+        "There is no command \"" + Words.shortened(typed) + "\". " + Names.advice(typed, names));
+  }
+
   /** The command that these words begin with, if there is one. */
-  public Optional<Command> command(List<String> words) {
+  Optional<Command> command(List<String> words) {
     return longestName(words)
         .map(named -> commands.getCommandByName(String.join(" ", words.subList(0, named))));
   }
@@ -93,10 +122,8 @@ public final class CommandLine implements CommandParser {
   }
 
   private UsageException noCommand(List<String> words) {
-    List<String> names = commands.getCommands().stream().map(Command::getName).toList();
-    String typed = words.isEmpty() ? "" : words.get(0);
-    return new UsageException(
-        "There is no command \"" + Words.shortened(typed) + "\". " + Names.advice(typed, names));
+    List<String> names = CommandHelp.listed(commands).stream().map(Command::getName).toList();
+    return noCommand(words.isEmpty() ? "" : words.get(0), names);
   }
 
   private static CommandOption option(Command command, String name) {

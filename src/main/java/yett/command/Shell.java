@@ -1,97 +1,90 @@
 package yett.command;
 
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import org.springframework.shell.core.command.Command;
+import org.springframework.shell.core.InputReader;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.CommandExecutionException;
+import org.springframework.shell.core.command.CommandExecutor;
 import org.springframework.shell.core.command.CommandRegistry;
-import yett.command.calculate.CalculateVerb;
-import yett.command.call.DispatchVerb;
-import yett.command.cases.CasesExportVerb;
-import yett.command.cases.CasesFiguresVerb;
-import yett.command.cases.CasesFindVerb;
-import yett.command.cases.CasesForgetVerb;
-import yett.command.cases.CasesImportVerb;
-import yett.command.cases.CasesPeopleVerb;
-import yett.command.cases.CasesRepairVerb;
-import yett.command.cases.CasesShowVerb;
-import yett.command.cases.CasesUpgradeVerb;
-import yett.command.cases.CasesVerb;
-import yett.command.cases.CasesVerifyVerb;
-import yett.command.cases.RecordVerb;
-import yett.command.common.Workplace;
-import yett.command.diagnose.DiagnoseVerb;
-import yett.command.diagnose.ResumeVerb;
-import yett.command.knowledge.KnowledgeAnomaliesVerb;
-import yett.command.knowledge.KnowledgeCheckVerb;
-import yett.command.knowledge.KnowledgeCompareVerb;
-import yett.command.knowledge.KnowledgeCoverVerb;
-import yett.command.knowledge.KnowledgeFindVerb;
-import yett.command.knowledge.KnowledgeNewVerb;
-import yett.command.knowledge.KnowledgeReviewVerb;
-import yett.command.knowledge.KnowledgeShowVerb;
-import yett.command.knowledge.KnowledgeTestVerb;
-import yett.command.knowledge.KnowledgeTrustVerb;
-import yett.command.knowledge.KnowledgeVerb;
-import yett.command.knowledge.ReplayVerb;
-import yett.command.practice.PracticeProgressVerb;
-import yett.command.practice.PracticeVerb;
+import org.springframework.shell.core.command.ParsedInput;
+import yett.command.common.Sysexits;
+import yett.command.common.UsageException;
+import yett.console.Block;
 
-/**
- * The parts of the program, put together by hand: there are three, and no container is as quick.
- */
+/** Runs the command of the command line, or asks for commands until the person has enough. */
 public final class Shell {
-  private Shell() {}
+  private final Workplace place;
+  private final Failures failures;
+  private final CommandRegistry commands;
+  private final CommandLine commandLine;
+
+  private Shell(Workplace place) {
+    this.place = place;
+    this.failures = new Failures(place.output(), place.mistakes());
+    this.commands = new AllCommands(place, failures).registry();
+    this.commandLine = new CommandLine(commands);
+  }
 
   /**
    * Runs the command that the words make, or asks for commands if there are none.
    *
    * @param environment settings: {@code YETT_HOME} and others, {@code TERM}, {@code COLUMNS}
-   * @return the exit status, after the BSD list sysexits
+   * @return the exit status of the command, or of the last one, after the BSD list sysexits
    */
   public static int run(Map<String, String> environment, String... words) {
     QuietLogging.choose();
     try (Workplace place = new Workplace(environment)) {
-      return new Runner(place, commands(place)).run(words);
+      return new Shell(place).run(List.of(words));
     }
   }
 
-  private static CommandRegistry commands(Workplace place) {
-    return new CommandRegistry(
-        // The registry adds to the set it is given.
-        new HashSet<Command>(
-            List.of(
-                DiagnoseVerb.diagnose(place),
-                DiagnoseVerb.call(place),
-                new DispatchVerb(place),
-                new ResumeVerb(place),
-                new CasesVerb(place),
-                new CasesShowVerb(place),
-                new CasesFindVerb(place),
-                new CasesFiguresVerb(place),
-                new CasesPeopleVerb(place),
-                new CasesForgetVerb(place),
-                new CasesExportVerb(place),
-                new CasesImportVerb(place),
-                new CasesVerifyVerb(place),
-                new CasesRepairVerb(place),
-                new CasesUpgradeVerb(place),
-                new RecordVerb(place),
-                new ReplayVerb(place),
-                new KnowledgeVerb(place),
-                new KnowledgeCheckVerb(place),
-                new KnowledgeNewVerb(place),
-                new KnowledgeFindVerb(place),
-                new KnowledgeShowVerb(place),
-                new KnowledgeAnomaliesVerb(place),
-                new KnowledgeCoverVerb(place),
-                new KnowledgeTestVerb(place),
-                new KnowledgeCompareVerb(place),
-                new KnowledgeTrustVerb(place),
-                new PracticeVerb(place),
-                new PracticeProgressVerb(place),
-                new KnowledgeReviewVerb(place),
-                new CalculateVerb(place),
-                new HelpVerb(place))));
+  private int run(List<String> words) {
+    if (words.isEmpty()) {
+      converse();
+    } else {
+      execute(words);
+    }
+    boolean well = failures.last() == Sysexits.OK;
+    if (well && place.output().lost()) {
+      place
+          .output()
+          .tell("Not all of the output could be written: the disk is full, or nobody reads it.");
+      return Sysexits.IO.code();
+    }
+    return failures.last().code();
+  }
+
+  private void converse() {
+    place
+        .console()
+        .show(
+            Block.paragraph(
+                "Yett finds out why a sliding gate will not run. Type diagnose to begin, help for "
+                    + "all commands, quit to leave."));
+    try {
+      new InteractiveShell(place.console(), commandLine, commands, failures, place.history())
+          .run(new String[0]);
+    } catch (Exception e) {
+      failures.apply(e);
+    }
+  }
+
+  private void execute(List<String> words) {
+    ParsedInput parsed;
+    try {
+      parsed = commandLine.parse(place.choose(words));
+    } catch (UsageException e) {
+      failures.refused(e, words, commandLine.command(words));
+      return;
+    }
+    try {
+      new CommandExecutor(commands)
+          .execute(
+              new CommandContext(
+                  parsed, commands, InteractiveShell.noWriter(), new InputReader() {}));
+    } catch (CommandExecutionException e) {
+      failures.apply(e);
+    }
   }
 }

@@ -28,6 +28,16 @@ public interface Console {
    */
   Reply ask(String prompt, List<String> completions);
 
+  /**
+   * Asks for a command of the program.
+   *
+   * @param completer what the Tab key offers, where there is one
+   * @param history what the arrow keys bring back, where there are any; the caller adds to it
+   */
+  default Reply askCommand(String prompt, Completer completer, CommandHistory history) {
+    return ask(prompt);
+  }
+
   /** Whether a person sits at a terminal, rather than a file or another program. */
   boolean interactive();
 

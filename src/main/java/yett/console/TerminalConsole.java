@@ -24,6 +24,7 @@ public final class TerminalConsole implements Console {
   private final boolean colour;
   private final LineReader reader;
   private List<String> completions = List.of();
+  private LineReader commandReader;
 
   /**
    * @param err where progress goes: that terminal, or nowhere
@@ -37,22 +38,26 @@ public final class TerminalConsole implements Console {
       terminal.setSize(new Size(Layout.USUAL, Layout.USUAL_ROWS));
     }
     this.reader =
-        LineReaderBuilder.builder()
-            .terminal(terminal)
-            .parser((line, cursor, context) -> new WholeLine(line, cursor))
-            .completer(
-                (r, line, candidates) ->
-                    offered(line.line().substring(0, line.cursor()), completions).stream()
-                        .map(Candidate::new)
-                        .forEach(candidates::add))
-            // An answer is taken as typed: "!" and "\" mean nothing.
-            .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
-            // A plain list below the prompt: the menu would be drawn in colours of its own.
-            .option(LineReader.Option.AUTO_MENU, false)
-            .variable(LineReader.COMPLETION_STYLE_STARTING, "")
-            .variable(LineReader.COMPLETION_STYLE_LIST_STARTING, "")
-            .variable(LineReader.BELL_STYLE, "none")
-            .build();
+        reader(
+            (r, line, candidates) ->
+                offered(line.line().substring(0, line.cursor()), completions).stream()
+                    .map(Candidate::new)
+                    .forEach(candidates::add));
+  }
+
+  private LineReader reader(org.jline.reader.Completer completer) {
+    return LineReaderBuilder.builder()
+        .terminal(terminal)
+        .parser((line, cursor, context) -> new WholeLine(line, cursor))
+        .completer(completer)
+        // An answer is taken as typed: "!" and "\\" mean nothing.
+        .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
+        // A plain list below the prompt: the menu would be drawn in colours of its own.
+        .option(LineReader.Option.AUTO_MENU, false)
+        .variable(LineReader.COMPLETION_STYLE_STARTING, "")
+        .variable(LineReader.COMPLETION_STYLE_LIST_STARTING, "")
+        .variable(LineReader.BELL_STYLE, "none")
+        .build();
   }
 
   /** Whole answers, and behind a comma each of them as the next part of a list. */
@@ -87,10 +92,40 @@ public final class TerminalConsole implements Console {
   @Override
   public Reply ask(String prompt, List<String> completions) {
     this.completions = completions;
+    return read(reader, prompt);
+  }
+
+  /** By a reader of its own: what is answered in between is no command, and in no history. */
+  @Override
+  public Reply askCommand(String prompt, Completer completer, CommandHistory history) {
+    if (commandReader == null) {
+      commandReader =
+          reader(
+              (r, line, candidates) ->
+                  completer.after(line.line().substring(0, line.cursor())).stream()
+                      .map(TerminalConsole::candidate)
+                      .forEach(candidates::add));
+      history.lines().forEach(commandReader.getHistory()::add);
+    }
+    return read(commandReader, prompt);
+  }
+
+  private static Candidate candidate(Completer.Completion completion) {
+    return new Candidate(
+        Characters.forScreen(completion.line()),
+        Characters.forScreen(completion.shown()),
+        null,
+        null,
+        null,
+        null,
+        completion.whole());
+  }
+
+  private Reply read(LineReader from, String prompt) {
     while (true) {
       Cleaned line;
       try {
-        line = Cleaned.of(reader.readLine(Renderer.inline(prompt, layout())));
+        line = Cleaned.of(from.readLine(Renderer.inline(prompt, layout())));
       } catch (UserInterruptException e) {
         return new Reply.Interrupted();
       } catch (EndOfFileException | IOError e) {

@@ -185,7 +185,7 @@ final class CrossCheck {
           "set-up",
           setUp.id(),
           "within",
-          "within-itself",
+          "links-loop",
           "it would have to be entered before itself",
           "Take away the line on the set-up that is entered first.");
     }

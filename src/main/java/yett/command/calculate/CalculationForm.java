@@ -3,9 +3,9 @@ package yett.command.calculate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import yett.command.common.Prompt;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Reply.Line;
 import yett.worksheet.Choice;
 import yett.worksheet.Filling;
 import yett.worksheet.Input;
@@ -63,15 +63,14 @@ public final class CalculationForm {
     Input input = open.get(at);
     console.show(CalculationViews.question(input, at + 1, open.size()));
     while (true) {
-      if (!(console.ask(input.id() + "> ", input.choices().stream().map(Choice::id).toList())
-          instanceof Line line)) {
+      Optional<String> line =
+          Prompt.withLeave(console)
+              .line(input.id() + "> ", input.choices().stream().map(Choice::id).toList());
+      if (line.isEmpty()) {
         return Optional.empty();
       }
-      String text = line.text().strip();
+      String text = line.get();
       switch (text.toLowerCase(Locale.ROOT)) {
-        case "quit", "exit", "stop", "save" -> {
-          return Optional.empty();
-        }
         case "back" -> {
           return Optional.of(Math.max(0, at - 1));
         }

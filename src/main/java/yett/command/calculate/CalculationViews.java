@@ -1,7 +1,5 @@
 package yett.command.calculate;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -10,14 +8,10 @@ import yett.command.diagnose.StepViews;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.console.Text;
-import yett.quantity.Quantity;
-import yett.quantity.Unit;
 import yett.worksheet.Choice;
-import yett.worksheet.Given;
 import yett.worksheet.Input;
 import yett.worksheet.Note;
 import yett.worksheet.Output;
-import yett.worksheet.Plot;
 import yett.worksheet.Solution;
 import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
@@ -170,10 +164,10 @@ public final class CalculationViews {
     Worksheet sheet = solution.sheet();
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading(StepViews.capital(sheet.title())));
-    blocks.add(new Block.Rows(solution.inputs().stream().map(CalculationViews::row).toList()));
+    blocks.add(new Block.Rows(solution.inputs().stream().map(SolutionRows::row).toList()));
     blocks.add(Block.heading("Result"));
-    blocks.add(new Block.Rows(solution.lines().stream().map(CalculationViews::row).toList()));
-    solution.plot().ifPresent(plot -> blocks.add(drawing(plot)));
+    blocks.add(new Block.Rows(solution.lines().stream().map(SolutionRows::row).toList()));
+    solution.plot().ifPresent(plot -> blocks.add(SolutionRows.drawing(plot)));
     solution.remarks().forEach(r -> blocks.add(Block.paragraph("Mind: " + r)));
     blocks.add(Block.heading("At the gate"));
     // Cautions stand before what somebody may go and do.
@@ -184,53 +178,6 @@ public final class CalculationViews {
     blocks.add(Block.heading("How"));
     blocks.add(background(sheet));
     return blocks;
-  }
-
-  private static Block drawing(Plot plot) {
-    return new Block.Plot(
-        plot.points().stream().map(p -> new Block.Point(p.across(), p.up())).toList(),
-        plot.levels().stream().map(l -> new Block.Level(l.label(), l.up())).toList(),
-        plot.across(),
-        plot.up());
-  }
-
-  private static Block.Row row(Given given) {
-    String uncertainty =
-        given.standardUncertainty() > 0
-            ? " (u = " + uncertainty(given.input().unit(), given.standardUncertainty()) + ")"
-            : "";
-    String typed =
-        given.typed().equals(given.shown()) || given.usual() ? "" : " as typed: " + given.typed();
-    Text text = Text.of(given.shown() + uncertainty);
-    if (given.usual()) {
-      text = text.and(Text.dim(", the usual"));
-    } else if (given.standardUncertainty() == 0
-        && !typed.isEmpty()
-        && given.input().kind() == Input.Kind.READING) {
-      text = text.and(Text.dim("," + typed));
-    }
-    return new Block.Row(given.input().id(), text);
-  }
-
-  private static Block.Row row(Solution.Line line) {
-    Text text = Text.strong(line.text());
-    if (line.standardUncertainty().isPresent()) {
-      text =
-          text.and(
-              ", u = "
-                  + uncertainty(
-                      line.output().unit().orElseThrow(),
-                      line.standardUncertainty().getAsDouble()));
-    }
-    return new Block.Row(line.output().words(), text);
-  }
-
-  /** A standard uncertainty with two figures (JCGM 100, 7.2.6). */
-  public static String uncertainty(Unit unit, double canonical) {
-    double own = canonical / unit.differenceToCanonical(1);
-    double rounded = BigDecimal.valueOf(own).round(new MathContext(2)).doubleValue();
-    String figures = Quantity.COUNT.show(rounded, Unit.ONE);
-    return unit.symbol().isEmpty() ? figures : figures + " " + unit.symbol();
   }
 
   private static Block background(Worksheet sheet) {

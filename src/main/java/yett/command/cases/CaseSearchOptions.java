@@ -9,61 +9,64 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.springframework.shell.core.command.CommandContext;
-import org.springframework.shell.core.command.CommandOption;
+import java.util.stream.Stream;
 import yett.casebook.CaseSearch;
 import yett.casebook.CaseStatus;
+import yett.command.common.ListChoice;
 import yett.command.common.UsageException;
-import yett.command.common.Verb;
 import yett.command.common.Words;
 import yett.knowledge.Cause;
 import yett.knowledge.Names;
 import yett.knowledge.RuleBase;
 
-/** Reads from a command line which cases are sought. */
-public final class CaseSearchOptions {
+/**
+ * Which cases are sought, as a command line says it; what it does not say is null.
+ *
+ * @param site the name of a gate, or a part of it
+ * @param cause by name or id
+ * @param since a day, such as 2026-11-25
+ * @param until a day, which is included
+ * @param state open or closed
+ */
+public record CaseSearchOptions(
+    String site, String cause, String since, String until, String state) {
   public static final String WORDS =
       "[--site GATE] [--cause CAUSE] [--since DAY] [--until DAY] [--state open|closed]. DAY is such"
           + " as 2026-11-25; --until includes it.";
 
-  private final CommandContext context;
-  private final ZoneId zone;
+  public static final String SITE = "the name of a gate, or a part of it";
+  public static final String CAUSE = "a cause, by name or id";
+  public static final String SINCE = "opened on that day or later";
+  public static final String UNTIL = "opened on that day or earlier";
+  public static final String STATE = "open or closed";
 
-  public CaseSearchOptions(CommandContext context, ZoneId zone) {
-    this.context = context;
-    this.zone = zone;
+  public boolean isEmpty() {
+    return Stream.of(site, cause, since, until, state).allMatch(o -> o == null);
   }
 
-  public static CommandOption[] options() {
-    return new CommandOption[] {
-      Verb.value("site", "the name of a gate, or a part of it"),
-      Verb.value("cause", "a cause, by name or id"),
-      Verb.value("since", "opened on that day or later"),
-      Verb.value("until", "opened on that day or earlier"),
-      Verb.value("state", "open or closed"),
-    };
-  }
-
-  public CaseSearch search(RuleBase base, Optional<String> text) {
+  /**
+   * What the casebook looks for.
+   *
+   * @throws UsageException if a cause, a day or a state is none
+   */
+  public CaseSearch in(RuleBase base, Optional<String> text) {
     return new CaseSearch(
-        text("site"),
-        text("cause").map(c -> causes(base, c)).orElse(Set.of()),
+        text(site),
+        text(cause).map(c -> causes(base, c)).orElse(Set.of()),
         text,
-        text("since").map(d -> start(day(d))),
-        text("until").map(d -> start(day(d).plusDays(1))),
-        text("state").map(CaseSearchOptions::state));
+        text(since).map(d -> start(day(d))),
+        text(until).map(d -> start(day(d).plusDays(1))),
+        text(state).map(CaseSearchOptions::state));
   }
 
-  private Optional<String> text(String option) {
-    return Verb.has(context, option)
-        ? Optional.of(Verb.option(context, option, "").strip())
-        : Optional.empty();
+  private static Optional<String> text(String option) {
+    return Optional.ofNullable(option).map(String::strip);
   }
 
   private static Set<String> causes(RuleBase base, String typed) {
     List<Cause> all = List.copyOf(base.causes().values());
     List<Integer> found =
-        Words.pick(
+        ListChoice.pick(
             typed, all.stream().map(Cause::id).toList(), all.stream().map(Cause::name).toList());
     if (found.isEmpty() || typed.matches("\\d+")) {
       throw new UsageException(
@@ -94,7 +97,7 @@ public final class CaseSearchOptions {
     }
   }
 
-  private Instant start(LocalDate day) {
-    return day.atStartOfDay(zone).toInstant();
+  private static Instant start(LocalDate day) {
+    return day.atStartOfDay(ZoneId.systemDefault()).toInstant();
   }
 }

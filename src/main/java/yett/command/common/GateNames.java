@@ -7,7 +7,6 @@ import yett.casebook.SiteName;
 import yett.casebook.SiteRecord;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Reply;
 
 /**
  * Which gate somebody means by a name. One gate is told from another by its name to the letter;
@@ -45,16 +44,13 @@ public final class GateNames {
     console.show(
         Block.paragraph("There is a gate that is called nearly so. Which do you mean?"),
         Block.numbered(choices));
-    while (true) {
-      if (!(console.ask("Number> ") instanceof Reply.Line line)) {
-        return Optional.empty();
-      }
-      String text = line.text().strip();
-      if (text.matches("[1-9]\\d?") && Integer.parseInt(text) <= choices.size()) {
-        int number = Integer.parseInt(text);
-        return Optional.of(number <= near.size() ? near.get(number - 1) : name);
-      }
-      console.show(Block.paragraph("Type a number from 1 to " + choices.size() + "."));
-    }
+    return Prompt.forWords(console)
+        .until(
+            "Number> ",
+            line ->
+                Prompt.number(line, choices.size())
+                    .map(n -> Prompt.Reading.of(n <= near.size() ? near.get(n - 1) : name))
+                    .orElse(
+                        Prompt.Reading.again("Type a number from 1 to " + choices.size() + ".")));
   }
 }

@@ -1,6 +1,5 @@
 package yett.command.common;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -123,7 +122,7 @@ public final class Words {
 
   private static Heard chosen(Check check, String text) {
     List<Integer> found =
-        pick(
+        ListChoice.pick(
             text,
             check.outcomes().stream().map(Check.Outcome::id).toList(),
             check.outcomes().stream().map(Check.Outcome::text).toList());
@@ -143,61 +142,5 @@ public final class Words {
 
   public static String shortened(String text) {
     return text.length() > 40 ? text.substring(0, 40) + "…" : text;
-  }
-
-  /**
-   * Positions that a line names: by number, by id, or by the beginning of a word of the text.
-   * Several positions mean that it is not clear.
-   */
-  public static List<Integer> pick(String line, List<String> ids, List<String> texts) {
-    String text = line.strip().toLowerCase(Locale.ROOT);
-    if (text.matches("\\d{1,3}")) {
-      int number = Integer.parseInt(text);
-      return number >= 1 && number <= ids.size() ? List.of(number - 1) : List.of();
-    }
-    if (text.isEmpty()) {
-      return List.of();
-    }
-    int exact = ids.indexOf(text.replace(' ', '-'));
-    if (exact >= 0) {
-      return List.of(exact);
-    }
-    List<Integer> same =
-        IntStream.range(0, texts.size())
-            .filter(i -> texts.get(i).toLowerCase(Locale.ROOT).equals(text))
-            .boxed()
-            .toList();
-    if (same.size() == 1) {
-      return same;
-    }
-    List<Integer> beginning =
-        IntStream.range(0, texts.size())
-            .filter(
-                i ->
-                    beginsAWord(texts.get(i).toLowerCase(Locale.ROOT), text)
-                        || ids.get(i).startsWith(text.replace(' ', '-')))
-            .boxed()
-            .toList();
-    return beginning.isEmpty() ? mostWordsInCommon(text, texts) : beginning;
-  }
-
-  /** The texts that share most of the longer words of a line. */
-  private static List<Integer> mostWordsInCommon(String text, List<String> texts) {
-    List<String> words =
-        Arrays.stream(text.split("[^\\p{L}\\p{N}]+")).filter(w -> w.length() >= 4).toList();
-    long[] common =
-        texts.stream()
-            .map(t -> t.toLowerCase(Locale.ROOT))
-            .mapToLong(t -> words.stream().filter(w -> beginsAWord(t, w)).count())
-            .toArray();
-    long most = Arrays.stream(common).max().orElse(0);
-    return IntStream.range(0, common.length)
-        .filter(i -> most > 0 && common[i] == most)
-        .boxed()
-        .toList();
-  }
-
-  private static boolean beginsAWord(String text, String beginning) {
-    return text.startsWith(beginning) || text.contains(" " + beginning);
   }
 }

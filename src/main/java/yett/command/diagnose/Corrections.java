@@ -2,6 +2,8 @@ package yett.command.diagnose;
 
 import java.util.List;
 import java.util.Optional;
+import yett.command.common.ListChoice;
+import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.console.Block;
 import yett.console.Text;
@@ -32,19 +34,17 @@ public final class Corrections {
     }
     List<String> texts = answers.stream().map(this::told).toList();
     sitting.show(Block.heading("Which answer?"), Block.numbered(texts));
-    while (true) {
-      String line = sitting.line("Number, or Enter for none").strip();
-      if (line.isEmpty()) {
-        return;
-      }
-      List<Integer> found =
-          Words.pick(line, answers.stream().map(CaseState.Answered::check).toList(), texts);
-      if (found.size() == 1) {
-        again(answers.get(found.get(0)));
-        return;
-      }
-      sitting.say("Type a number from 1 to " + answers.size() + ".");
-    }
+    List<String> checks = answers.stream().map(CaseState.Answered::check).toList();
+    sitting
+        .until(
+            "Number, or Enter for none",
+            line -> {
+              List<Integer> found = ListChoice.pick(line, checks, texts);
+              return line.isEmpty() || found.size() == 1
+                  ? Prompt.Reading.of(found.stream().findFirst().map(answers::get))
+                  : Prompt.Reading.again("Type a number from 1 to " + answers.size() + ".");
+            })
+        .ifPresent(this::again);
   }
 
   /** A question with the answer that was given to it. */
@@ -72,23 +72,27 @@ public final class Corrections {
     if (!check.measured()) {
       sitting.show(Block.numbered(check.outcomes().stream().map(Check.Outcome::text).toList()));
     }
-    while (true) {
-      String line = sitting.line(Sitting.prompt(check) + ", or Enter to leave it as it was");
-      if (line.isBlank()) {
-        return;
-      }
-      Optional<Words.Wish> wish = Words.wish(line);
-      Words.Heard heard =
-          wish.filter(w -> w == Words.Wish.UNKNOWN).isPresent()
-              ? Words.Heard.of(new Answer.CannotTell())
-              : Words.answer(check, line);
-      if (heard.answer().isPresent()) {
-        Moment before = sitting.moment();
-        sitting.record(new Event.Corrected(answered.event(), heard.answer().get()));
-        sitting.show(sitting.views().taken(before, sitting.moment(), check));
-        return;
-      }
-      sitting.say(heard.complaint());
+    sitting
+        .until(
+            Sitting.prompt(check) + ", or Enter to leave it as it was", line -> read(check, line))
+        .ifPresent(
+            answer -> {
+              Moment before = sitting.moment();
+              sitting.record(new Event.Corrected(answered.event(), answer));
+              sitting.show(sitting.views().taken(before, sitting.moment(), check));
+            });
+  }
+
+  /** Empty to leave it as it was. */
+  private static Prompt.Reading<Optional<Answer>> read(Check check, String line) {
+    if (line.isEmpty()) {
+      return Prompt.Reading.of(Optional.empty());
     }
+    boolean unknown = Words.wish(line).filter(w -> w == Words.Wish.UNKNOWN).isPresent();
+    Words.Heard heard =
+        unknown ? Words.Heard.of(new Answer.CannotTell()) : Words.answer(check, line);
+    return heard.answer().isPresent()
+        ? Prompt.Reading.of(heard.answer())
+        : Prompt.Reading.again(heard.complaint());
   }
 }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import yett.command.common.ListChoice;
 import yett.command.common.Words;
 import yett.interview.Moment;
 import yett.interview.Step;
@@ -40,7 +41,7 @@ public final class Questions {
     Moment before = sitting.moment();
     while (true) {
       String line = sitting.line(prompt);
-      List<Integer> found = Words.pick(line, ids, texts);
+      List<Integer> found = ListChoice.pick(line, ids, texts);
       if (found.size() == 1) {
         return OptionalInt.of(found.get(0));
       }
@@ -98,7 +99,7 @@ public final class Questions {
   private static Optional<String> unclear(
       String text, List<String> ids, List<String> texts, List<Integer> picked) {
     for (String word : text.split(text.matches("[\\d\\s,;]+") ? "[\\s,;]+" : "[,;]")) {
-      List<Integer> found = Words.pick(word, ids, texts);
+      List<Integer> found = ListChoice.pick(word, ids, texts);
       if (found.size() != 1) {
         return Optional.of(word.strip());
       }

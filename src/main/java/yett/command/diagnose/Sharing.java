@@ -2,7 +2,7 @@ package yett.command.diagnose;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import yett.command.common.Prompt;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.desk.Recorded;
@@ -93,20 +93,15 @@ public final class Sharing {
   }
 
   private boolean asksForMine() {
-    while (true) {
-      String line =
-          sitting
-              .line("Which is right? 1 or 2; look again if you can")
-              .strip()
-              .toLowerCase(Locale.ROOT);
-      if (line.equals("1") || line.equals("theirs")) {
-        return false;
-      }
-      if (line.equals("2") || line.equals("yours") || line.equals("mine")) {
-        return true;
-      }
-      sitting.say("Type 1 for theirs, 2 for yours. Both are in the record, whichever counts.");
-    }
+    return sitting.until(
+        "Which is right? 1 or 2; look again if you can",
+        line ->
+            Prompt.word(line, List.of("1", "theirs", "2", "yours", "mine"))
+                .map(i -> Prompt.Reading.of(i > 1))
+                .orElse(
+                    Prompt.Reading.again(
+                        "Type 1 for theirs, 2 for yours. Both are in the record, whichever"
+                            + " counts.")));
   }
 
   /** Whether an answer to a check is the one that counts now. */

@@ -3,6 +3,8 @@ package yett.command.diagnose;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import yett.command.common.ListChoice;
+import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.interview.Answer;
 import yett.interview.Event;
@@ -39,7 +41,7 @@ public final class SiteForm {
         sitting.record(new Event.SiteTaken());
       } else if (!wishes.grant(line)) {
         List<Integer> found =
-            Words.pick(
+            ListChoice.pick(
                 line,
                 questions.stream().map(SiteQuestion::id).toList(),
                 questions.stream().map(SiteQuestion::name).toList());
@@ -79,28 +81,27 @@ public final class SiteForm {
             .views()
             .siteQuestion(question, answers().getOrDefault(question.id(), question.usual())));
     String unit = question.measures().map(m -> " in " + m.unitWord()).orElse("");
-    while (true) {
-      String line = sitting.line("Answer" + unit + ", or Enter to leave it").strip();
-      if (line.isEmpty()) {
-        return;
-      }
-      if (question.measures().isPresent()) {
-        Words.Heard heard = Words.reading(question.measures().get(), line);
-        Optional<Answer.Read> reading = heard.answer().flatMap(Answer::reading);
-        if (reading.isPresent()) {
-          answer(question, reading.get().typed());
-          return;
-        }
-        sitting.say(heard.complaint());
-      } else {
-        List<String> ids = List.copyOf(question.choices().keySet());
-        List<Integer> found = Words.pick(line, ids, List.copyOf(question.choices().values()));
-        if (found.size() == 1) {
-          answer(question, ids.get(found.get(0)));
-          return;
-        }
-        sitting.say("Type a number from 1 to " + ids.size() + ", or only Enter.");
-      }
+    sitting
+        .until("Answer" + unit + ", or Enter to leave it", line -> read(question, line))
+        .ifPresent(answer -> answer(question, answer));
+  }
+
+  /** Empty to leave it as it is. */
+  private static Prompt.Reading<Optional<String>> read(SiteQuestion question, String line) {
+    if (line.isEmpty()) {
+      return Prompt.Reading.of(Optional.empty());
     }
+    if (question.measures().isPresent()) {
+      Words.Heard heard = Words.reading(question.measures().get(), line);
+      Optional<Answer.Read> reading = heard.answer().flatMap(Answer::reading);
+      return reading.isPresent()
+          ? Prompt.Reading.of(reading.map(Answer.Read::typed))
+          : Prompt.Reading.again(heard.complaint());
+    }
+    List<String> ids = List.copyOf(question.choices().keySet());
+    List<Integer> found = ListChoice.pick(line, ids, List.copyOf(question.choices().values()));
+    return found.size() == 1
+        ? Prompt.Reading.of(Optional.of(ids.get(found.get(0))))
+        : Prompt.Reading.again("Type a number from 1 to " + ids.size() + ", or only Enter.");
   }
 }

@@ -1,12 +1,11 @@
 package yett.command.diagnose;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import yett.command.common.Words;
+import java.util.function.Function;
+import yett.command.common.Prompt;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Reply;
 import yett.console.Text;
 import yett.desk.OpenCase;
 import yett.interview.Answer;
@@ -76,25 +75,27 @@ public final class Sitting {
       console.show(Block.paragraph(prompt + ":"));
       shown = "> ";
     }
-    Reply input = console.ask(shown);
-    if (input instanceof Reply.Line line
-        && Words.wish(line.text()).filter(w -> w == Words.Wish.SAVE).isEmpty()) {
-      return line.text();
+    return Prompt.withLeave(console).line(shown, List.of()).orElseThrow(PutAside::new);
+  }
+
+  /** Asks until a line can be read. */
+  public <T> T until(String prompt, Function<String, Prompt.Reading<T>> reader) {
+    while (true) {
+      Prompt.Reading<T> reading = reader.apply(line(prompt));
+      if (reading.value().isPresent()) {
+        return reading.value().get();
+      }
+      say(reading.complaint());
     }
-    throw new PutAside();
   }
 
   public boolean yes(String prompt) {
-    while (true) {
-      String text = line(prompt).strip().toLowerCase(Locale.ROOT);
-      if (text.equals("yes") || text.equals("y") || text.equals("1")) {
-        return true;
-      }
-      if (text.equals("no") || text.equals("n") || text.equals("2")) {
-        return false;
-      }
-      say("Type yes or no.");
-    }
+    return until(
+        prompt,
+        line ->
+            Prompt.word(line, List.of("yes", "y", "1", "no", "n", "2"))
+                .map(i -> Prompt.Reading.of(i < 3))
+                .orElse(Prompt.Reading.again("Type yes or no.")));
   }
 
   /** Stores events; tells the person what else came of it than that it was stored. */

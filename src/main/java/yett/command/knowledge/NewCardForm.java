@@ -11,10 +11,10 @@ import yett.bench.Draft;
 import yett.bench.Known;
 import yett.bench.NewCard;
 import yett.bench.Question;
+import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Reply;
 
 /**
  * Asks at a terminal what a new card needs. Every answer is kept at once; one that was taken back,
@@ -104,22 +104,19 @@ public final class NewCardForm {
             + " answers from an earlier start: "
             + String.join(", ", left.entrySet().stream().limit(3).map(Object::toString).toList())
             + (left.size() > 3 ? " and so on." : "."));
-    while (true) {
-      if (!(console.ask("Go on with them? yes or no (Enter: yes)> ", List.of("yes", "no"))
-          instanceof Reply.Line line)) {
-        return false;
-      }
-      switch (line.text().strip().toLowerCase(java.util.Locale.ROOT)) {
-        case "no", "n" -> {
-          return true;
-        }
-        case "", "yes", "y" -> {
-          take(left);
-          return true;
-        }
-        default -> say("Type yes or no.");
-      }
+    Optional<Boolean> goOn =
+        Prompt.forWords(console)
+            .until(
+                "Go on with them? yes or no (Enter: yes)> ",
+                List.of("yes", "no"),
+                line ->
+                    Prompt.word(line, List.of("", "yes", "y", "no", "n"))
+                        .map(i -> Prompt.Reading.of(i < 3))
+                        .orElse(Prompt.Reading.again("Type yes or no.")));
+    if (goOn.orElse(false)) {
+      take(left);
     }
+    return goOn.isPresent();
   }
 
   private void take(Map<String, String> left) {
@@ -156,18 +153,20 @@ public final class NewCardForm {
     }
     Optional<String> enter = enter(question);
     while (true) {
-      Reply input = console.ask(prompt(question, enter), ids(question));
-      if (!(input instanceof Reply.Line line)) {
+      Optional<String> line =
+          Prompt.withLeave(console)
+              .line(
+                  QuestionViews.prompt(question, enter),
+                  question.known().stream().map(Known::id).toList());
+      if (line.isEmpty()) {
         return false;
       }
-      String text = line.text().strip();
+      String text = line.get();
       Optional<Words.Wish> wish = text.startsWith("?") ? Optional.empty() : Words.wish(text);
       if (text.startsWith("?")) {
-        list(question, text.substring(1).strip());
+        console.show(QuestionViews.known(question, text.substring(1).strip()));
       } else if (wish.equals(Optional.of(Words.Wish.HELP))) {
-        list(question, "");
-      } else if (wish.equals(Optional.of(Words.Wish.SAVE))) {
-        return false;
+        console.show(QuestionViews.known(question, ""));
       } else if (wish.equals(Optional.of(Words.Wish.BACK))) {
         back();
         return true;
@@ -194,36 +193,6 @@ public final class NewCardForm {
   private Optional<String> enter(Question question) {
     Optional<String> before = Optional.ofNullable(earlier.get(question.key()));
     return before.filter(a -> question.complaint().apply(a).isEmpty()).or(question::usual);
-  }
-
-  private static String prompt(Question question, Optional<String> enter) {
-    String nothing = question.mayBeNothing() ? "none" : "";
-    String words = enter.map(e -> e.isEmpty() ? nothing : e).orElse("");
-    boolean other = question.mayBeNothing() && !words.equals(nothing);
-    return question.ask()
-        + (words.isEmpty() ? "" : " (Enter: " + words + (other ? "; - for none" : "") + ")")
-        + "> ";
-  }
-
-  private static List<String> ids(Question question) {
-    return question.known().stream().map(Known::id).toList();
-  }
-
-  /** What can be answered, with its words: all of it, or what has the typed words. */
-  private void list(Question question, String words) {
-    if (question.known().isEmpty()) {
-      say("Answer in your own words.");
-      return;
-    }
-    int all = question.known().size();
-    List<Known> found = words.isEmpty() ? question.known() : Known.with(words, question.known());
-    console.show(KnownViews.rows(found));
-    say(
-        found.isEmpty()
-            ? "Nothing has \"" + Words.shortened(words) + "\"; ? lists all " + all + "."
-            : found.size() == all
-                ? all + " in all. ? WORD looks for a word."
-                : found.size() + " of " + all + "; ? lists all.");
   }
 
   private void say(String words) {

@@ -20,7 +20,15 @@ public final class ReviewViews {
     this.base = base;
   }
 
-  public List<Block> proposal(int number, Proposal p) {
+  public List<Block> proposals(List<Proposal> all) {
+    List<Block> blocks = new ArrayList<>();
+    for (int i = 0; i < all.size(); i++) {
+      blocks.addAll(proposal(i + 1, all.get(i)));
+    }
+    return blocks;
+  }
+
+  private List<Block> proposal(int number, Proposal p) {
     List<Block.Row> rows = new ArrayList<>();
     SharePosterior posterior = p.posterior();
     for (int i = 0; i < shown(p); i++) {

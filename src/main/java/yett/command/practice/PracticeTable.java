@@ -4,24 +4,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
+import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.command.diagnose.PutAside;
 import yett.command.diagnose.StepViews;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Reply;
-import yett.interview.Answer;
 import yett.interview.Ending;
-import yett.interview.Event;
-import yett.interview.Occasion;
-import yett.interview.Purpose;
 import yett.interview.Step;
-import yett.knowledge.Check;
 import yett.knowledge.Names;
-import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
-import yett.knowledge.SetUp;
-import yett.practice.Refusal;
 import yett.practice.Workbench;
 
 /** Leads a trainee through an exercise at a console, until it is over or put aside. */
@@ -31,7 +23,7 @@ public final class PracticeTable {
   private final RuleBase base;
   private final Labels labels;
   private final PracticeViews views;
-  private Optional<Check> last = Optional.empty();
+  private final ExerciseWork work;
 
   public PracticeTable(Console console, Workbench bench, RuleBase base) {
     this.console = console;
@@ -39,6 +31,7 @@ public final class PracticeTable {
     this.base = base;
     this.labels = new Labels(base);
     this.views = new PracticeViews(base);
+    this.work = new ExerciseWork(console, bench, base, labels, views);
   }
 
   /**
@@ -49,7 +42,7 @@ public final class PracticeTable {
     try {
       while (!bench.over()) {
         if (bench.moment().step() instanceof Step.MakeSafe stop) {
-          makeSafe(stop);
+          work.makeSafe(stop);
         } else if (!bench.moment().judgement().stops().isEmpty()) {
           bench.close(Ending.MADE_SAFE);
         } else {
@@ -63,15 +56,7 @@ public final class PracticeTable {
   }
 
   private String line(String prompt) {
-    Reply input = console.ask(prompt + "> ");
-    if (input instanceof Reply.Line line && !isSave(line.text())) {
-      return line.text().strip();
-    }
-    throw new PutAside();
-  }
-
-  private static boolean isSave(String text) {
-    return Words.wish(text).filter(w -> w == Words.Wish.SAVE).isPresent();
+    return Prompt.withLeave(console).line(prompt + "> ", List.of()).orElseThrow(PutAside::new);
   }
 
   private void say(String sentence) {
@@ -82,14 +67,14 @@ public final class PracticeTable {
     String text = line.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
     switch (text) {
       case "" -> say("Type a number, some words, or help.");
-      case "dangers", "danger" -> dangers();
+      case "dangers", "danger" -> work.dangers();
       case "set-ups", "set ups", "setups" -> setUps();
       case "proofs" -> console.show(views.list("Proofs", things("p\\d+", t -> true)));
-      case "try" -> tryOut();
-      case "finish" -> finish();
-      case "hand over", "handover" -> handOver();
+      case "try" -> work.tryOut();
+      case "finish" -> work.finish();
+      case "hand over", "handover" -> work.handOver();
       case "gate" -> console.show(views.gate(bench));
-      case "usual" -> console.show(views.usual(bench.moment(), last));
+      case "usual" -> console.show(views.usual(bench.moment(), work.last()));
       case "so far" -> console.show(views.soFar(bench));
       case "hint" -> hint();
       case "help", "?" -> console.show(views.help());
@@ -108,7 +93,7 @@ public final class PracticeTable {
         say("There is no " + text + ". See checks, repairs, set-ups or proofs.");
         return;
       }
-      named.or(() -> meant(text)).ifPresent(this::use);
+      named.or(() -> meant(text)).ifPresent(work::take);
     }
   }
 
@@ -177,123 +162,5 @@ public final class PracticeTable {
     console.show(views.list("States of the work", things("s\\d+", t -> true)));
     var inForce = bench.moment().state().work().setUps();
     say("In force: " + (inForce.isEmpty() ? "nothing." : views.setUps(inForce) + "."));
-  }
-
-  private void use(Labels.Thing thing) {
-    if (thing.card() instanceof Check check) {
-      check(check);
-    } else if (thing.card() instanceof Repair repair) {
-      repair(repair);
-    } else {
-      setUp((SetUp) thing.card());
-    }
-  }
-
-  /** Whether something is refused; then it was said why. */
-  private boolean told(Optional<Refusal> refusal) {
-    refusal.ifPresent(r -> console.show(views.refusal(r, labels.all())));
-    return refusal.isPresent();
-  }
-
-  private void dangers() {
-    if (!(bench.moment().step() instanceof Step.AskDangers)) {
-      say("You have looked already.");
-      return;
-    }
-    bench.lookForDangers();
-    if (bench.moment().judgement().stops().isEmpty()) {
-      say("You look from two metres away and touch nothing: no danger to people.");
-    }
-  }
-
-  private void makeSafe(Step.MakeSafe stop) {
-    console.show(views.steps().stop(stop));
-    while (!line("\"done\" when it is done").equalsIgnoreCase("done")) {
-      say("People first. Type done when these steps are done, or save to stop here.");
-    }
-    bench.madeSafe(stop);
-  }
-
-  private void check(Check check) {
-    if (told(bench.refused(check))) {
-      return;
-    }
-    console.show(views.steps().cautions(base.cautionsFor(check.hazards())));
-    Answer answer = bench.ask(check);
-    last = Optional.of(check);
-    console.show(views.shown(check, answer));
-  }
-
-  private void repair(Repair repair) {
-    if (told(bench.refused(repair))) {
-      return;
-    }
-    console.show(
-        views
-            .steps()
-            .mend(
-                new Step.Mend(
-                    repair,
-                    base.cautionsFor(repair.hazards()),
-                    Optional.empty(),
-                    Occasion.of(Occasion.Kind.WORTH)),
-                bench.moment()));
-    if (line("\"done\" to do it, Enter to leave it").equalsIgnoreCase("done")) {
-      bench.repair(repair);
-      say("Done. Whether it helped shows when the gate is tried.");
-    } else {
-      say("Left as it is.");
-    }
-  }
-
-  private void setUp(SetUp setUp) {
-    if (bench.moment().state().work().setUps().contains(setUp.id())) {
-      console.show(views.steps().leave(new Step.Leave(setUp, Purpose.of(Purpose.Kind.OPEN))));
-      if (done()) {
-        bench.leave(setUp);
-      }
-      return;
-    }
-    if (told(bench.refused(setUp))) {
-      return;
-    }
-    console.show(
-        views
-            .steps()
-            .entering(
-                new Step.Enter(
-                    setUp, base.cautionsFor(setUp.hazards()), Purpose.of(Purpose.Kind.OPEN))));
-    line("Enter when these are read");
-    console.show(Block.numbered(setUp.enter()));
-    if (done()) {
-      bench.enter(setUp);
-    }
-  }
-
-  private boolean done() {
-    boolean done = line("\"done\" when all is done, in order; Enter to leave it").equals("done");
-    if (!done) {
-      say("Left as it was.");
-    }
-    return done;
-  }
-
-  private void tryOut() {
-    if (!told(bench.tryRefused())) {
-      Event.Retested tried = bench.tryOut();
-      say(tried.cured() ? "It runs as it should." : "It " + tried.words() + ".");
-    }
-  }
-
-  private void finish() {
-    if (!told(bench.finishRefused())) {
-      bench.close(Ending.REPAIRED);
-    }
-  }
-
-  private void handOver() {
-    if (!told(bench.handOverRefused())) {
-      bench.close(Ending.HANDED_OVER);
-    }
   }
 }

@@ -8,7 +8,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import yett.command.diagnose.StepViews;
 import yett.console.Block;
-import yett.console.SignalWord;
 import yett.console.Text;
 import yett.interview.Answer;
 import yett.interview.Moment;
@@ -19,7 +18,6 @@ import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.knowledge.SiteQuestion;
-import yett.practice.Refusal;
 import yett.practice.Workbench;
 import yett.replay.RecordedCase;
 import yett.wording.Figures;
@@ -115,38 +113,6 @@ public final class PracticeViews {
 
   public static String money(double amount) {
     return String.format(Locale.ROOT, "%.0f", amount);
-  }
-
-  public List<Block> refusal(Refusal refusal, List<Labels.Thing> things) {
-    List<Block> blocks = new ArrayList<>();
-    if (refusal.slip()) {
-      blocks.add(Block.signal(SignalWord.WARNING, refusal.why()));
-      blocks.addAll(steps.cautions(refusal.cautions()));
-      blocks.add(Block.paragraph("It was not done; it counts as a slip."));
-    } else {
-      blocks.add(Block.paragraph(refusal.why()));
-    }
-    if (!refusal.leave().isEmpty()) {
-      blocks.add(Block.paragraph("To leave first: " + names(refusal.leave(), things) + "."));
-    }
-    if (!refusal.enter().isEmpty()) {
-      blocks.add(Block.paragraph("To enter first: " + names(refusal.enter(), things) + "."));
-    }
-    return blocks;
-  }
-
-  private static String names(List<SetUp> setUps, List<Labels.Thing> things) {
-    return setUps.stream()
-        .map(
-            s ->
-                things.stream()
-                        .filter(t -> t.card().equals(s))
-                        .map(Labels.Thing::label)
-                        .findFirst()
-                        .orElse("")
-                    + " "
-                    + s.name())
-        .collect(Collectors.joining("; "));
   }
 
   /** What a check showed: the reading as the instrument shows it, without what it means. */

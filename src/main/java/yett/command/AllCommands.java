@@ -1,0 +1,87 @@
+package yett.command;
+
+import java.util.function.Supplier;
+import org.springframework.shell.core.command.CommandRegistry;
+import org.springframework.shell.core.command.completion.CompletionProvider;
+import yett.command.calculate.CalculateCommands;
+import yett.command.call.CallCommands;
+import yett.command.cases.CasebookCommands;
+import yett.command.cases.CasesCommands;
+import yett.command.cases.FiguresCommands;
+import yett.command.cases.PeopleCommands;
+import yett.command.cases.RecordCommands;
+import yett.command.cases.TransferCommands;
+import yett.command.cases.VerifyCommands;
+import yett.command.diagnose.DiagnoseCommands;
+import yett.command.knowledge.AnomaliesCommands;
+import yett.command.knowledge.CheckCommands;
+import yett.command.knowledge.CoverCommands;
+import yett.command.knowledge.KnowledgeCommands;
+import yett.command.knowledge.NewCommands;
+import yett.command.knowledge.ReplayCommands;
+import yett.command.knowledge.ReviewCommands;
+import yett.command.knowledge.TrialCommands;
+import yett.command.practice.PracticeCommands;
+import yett.console.Console;
+import yett.console.StandardStreams;
+import yett.desk.Desk;
+
+/** The classes with the commands. An object of one is made when one of its commands is run. */
+final class AllCommands {
+  private final Workplace place;
+  private final Failures failures;
+  private final CommandRegistry registry = new CommandRegistry();
+  private WordCompletions completions;
+
+  AllCommands(Workplace place, Failures failures) {
+    this.place = place;
+    this.failures = failures;
+    add(DiagnoseCommands.class, () -> new DiagnoseCommands(desk(), console()));
+    add(CallCommands.class, () -> new CallCommands(desk(), console(), output()));
+    add(CasesCommands.class, () -> new CasesCommands(desk(), console()));
+    add(RecordCommands.class, () -> new RecordCommands(desk(), output()));
+    add(FiguresCommands.class, () -> new FiguresCommands(desk(), console()));
+    add(PeopleCommands.class, () -> new PeopleCommands(desk(), console()));
+    add(TransferCommands.class, () -> new TransferCommands(desk(), console()));
+    add(VerifyCommands.class, () -> new VerifyCommands(desk(), console()));
+    add(CasebookCommands.class, () -> new CasebookCommands(desk(), console()));
+    add(KnowledgeCommands.class, () -> new KnowledgeCommands(desk(), console(), output()));
+    add(CheckCommands.class, () -> new CheckCommands(desk(), console(), output()));
+    add(NewCommands.class, () -> new NewCommands(desk(), console(), output()));
+    add(AnomaliesCommands.class, () -> new AnomaliesCommands(desk(), console()));
+    add(CoverCommands.class, () -> new CoverCommands(desk(), console(), output()));
+    add(TrialCommands.class, () -> new TrialCommands(desk(), console(), output()));
+    add(ReplayCommands.class, () -> new ReplayCommands(desk(), console(), output()));
+    add(ReviewCommands.class, () -> new ReviewCommands(desk(), console()));
+    add(PracticeCommands.class, () -> new PracticeCommands(desk(), console(), output()));
+    add(CalculateCommands.class, () -> new CalculateCommands(console(), output()));
+    add(HelpCommands.class, () -> new HelpCommands(console()));
+  }
+
+  CommandRegistry registry() {
+    return registry;
+  }
+
+  private <T> void add(Class<T> type, Supplier<T> made) {
+    AnnotatedCommand.of(type, made, failures, this::completions).forEach(registry::registerCommand);
+  }
+
+  private CompletionProvider completions(String name) {
+    if (completions == null) {
+      completions = new WordCompletions(place.desk(), registry);
+    }
+    return completions.named(name);
+  }
+
+  private Desk desk() {
+    return place.desk();
+  }
+
+  private Console console() {
+    return place.console();
+  }
+
+  private StandardStreams output() {
+    return place.output();
+  }
+}

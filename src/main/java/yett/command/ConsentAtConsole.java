@@ -1,0 +1,58 @@
+package yett.command;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.function.Supplier;
+import yett.command.common.Prompt;
+import yett.console.Block;
+import yett.console.Console;
+import yett.desk.Consent;
+import yett.desk.UntrustedRules;
+
+/** Asks a person at a terminal; in a pipe nobody is asked. */
+final class ConsentAtConsole implements Consent {
+  private final Supplier<Console> console;
+
+  ConsentAtConsole(Supplier<Console> console) {
+    this.console = console;
+  }
+
+  @Override
+  public boolean toRun(Collection<String> files) {
+    return given(
+        "These rules are new here or were changed: "
+            + String.join(", ", files)
+            + ". Rules (DRL) are a program and can do whatever you can. Run them only if you know "
+            + "who wrote them and have looked at them.");
+  }
+
+  @Override
+  public boolean toBeLed(Collection<String> lacking) {
+    return given(
+        "This rule base lacks what protects people in the one of the program, or has it otherwise: "
+            + UntrustedRules.few(lacking)
+            + ". Go on only if you know who did it and why.");
+  }
+
+  @Override
+  public void waits() {
+    if (console.get().interactive()) {
+      say("Preparing the rules. This takes some seconds, the first time only.");
+    }
+  }
+
+  private boolean given(String question) {
+    if (!console.get().interactive()) {
+      return false;
+    }
+    say(question);
+    return Prompt.forWords(console.get())
+        .line("Type trust to go on, or Enter to leave it: ", List.of())
+        .filter("trust"::equalsIgnoreCase)
+        .isPresent();
+  }
+
+  private void say(String words) {
+    console.get().show(Block.paragraph(words));
+  }
+}

@@ -1,0 +1,98 @@
+package yett.command;
+
+import java.io.UncheckedIOException;
+import java.lang.reflect.InvocationTargetException;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.shell.core.command.Command;
+import org.springframework.shell.core.command.CommandExecutionException;
+import org.springframework.shell.core.command.ExitStatus;
+import org.springframework.shell.core.command.exit.ExitStatusExceptionMapper;
+import yett.casebook.CaseNotFound;
+import yett.casebook.CasebookException;
+import yett.command.common.ExitException;
+import yett.command.common.Mistakes;
+import yett.command.common.Sysexits;
+import yett.command.common.UsageException;
+import yett.console.StandardStreams;
+import yett.desk.UntrustedRules;
+import yett.knowledge.KnowledgeException;
+import yett.rules.RuleErrors;
+
+/**
+ * What becomes of a command that fails: a line on standard error, so that output can be piped, and
+ * an exit status.
+ */
+final class Failures implements ExitStatusExceptionMapper {
+  private final StandardStreams output;
+  private final Mistakes mistakes;
+  private ExitStatus last = Sysexits.OK;
+
+  Failures(StandardStreams output, Mistakes mistakes) {
+    this.output = output;
+    this.mistakes = mistakes;
+  }
+
+  @Override
+  public ExitStatus apply(Exception failure) {
+    last = failed(failure);
+    return last;
+  }
+
+  /**
+   * A command line that could not be read.
+   *
+   * @param command which it seems to be for
+   */
+  void refused(UsageException wrong, List<String> words, Optional<Command> command) {
+    boolean json = words.contains("--json");
+    if (json && command.orElse(null) instanceof AnnotatedCommand known && known.tells(wrong)) {
+      last = Sysexits.USAGE;
+    } else {
+      apply(wrong);
+    }
+  }
+
+  /** A command begins: nothing has failed. */
+  void clear() {
+    last = Sysexits.OK;
+  }
+
+  /** The status of the command that began last. */
+  ExitStatus last() {
+    return last;
+  }
+
+  private ExitStatus failed(Throwable failure) {
+    if (failure instanceof InvocationTargetException
+        || failure instanceof CommandExecutionException) {
+      return failed(failure.getCause());
+    }
+    if (failure instanceof ExitException ended) {
+      return ended.status(); // it has told why
+    }
+    ExitStatus status = status(failure);
+    boolean ours = status == Sysexits.SOFTWARE;
+    output.tell(ours ? mistakes.told(failure) : failure.getMessage());
+    return status;
+  }
+
+  private static ExitStatus status(Throwable failure) {
+    if (failure instanceof UsageException) {
+      return Sysexits.USAGE;
+    }
+    if (failure instanceof KnowledgeException || failure instanceof RuleErrors) {
+      return Sysexits.DATA;
+    }
+    if (failure instanceof UntrustedRules) {
+      return Sysexits.NO_PERMISSION;
+    }
+    if (failure instanceof CaseNotFound) {
+      return Sysexits.NO_INPUT;
+    }
+    if (failure instanceof CasebookException || failure instanceof UncheckedIOException) {
+      return Sysexits.IO;
+    }
+    return Sysexits.SOFTWARE;
+  }
+}

@@ -1,0 +1,72 @@
+package yett.command;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import yett.casebook.DataDirectory;
+import yett.command.common.Mistakes;
+import yett.console.Console;
+import yett.console.Consoles;
+import yett.console.StandardStreams;
+import yett.desk.Desk;
+import yett.desk.RuleBaseChoice;
+
+/** What commands work with: a desk, and a person or a pipe before it. */
+final class Workplace implements AutoCloseable {
+  private final Map<String, String> environment;
+  private final DataDirectory directory;
+  private final StandardStreams output = StandardStreams.standard();
+  private final Desk desk;
+  private Console console;
+
+  Workplace(Map<String, String> environment) {
+    this.environment = environment;
+    this.directory = DataDirectory.ofUser(environment);
+    this.desk = new Desk(environment, new ConsentAtConsole(this::console), output::tell);
+  }
+
+  public Desk desk() {
+    return desk;
+  }
+
+  public synchronized Console console() {
+    if (console == null) {
+      if (Consoles.atTerminal()) {
+        Consoles.nativeLibrary().share(directory.cache());
+      }
+      console = Consoles.choose(environment);
+    }
+    return console;
+  }
+
+  /** The standard streams, for what is no screen. */
+  public StandardStreams output() {
+    return output;
+  }
+
+  /** The file of commands that were typed. */
+  Path history() {
+    return directory.data().resolve("commands.history");
+  }
+
+  /** Where mistakes of the program are noted. */
+  public Mistakes mistakes() {
+    return new Mistakes(directory.data());
+  }
+
+  /**
+   * Takes the options that choose a rule base, for this command line alone; returns the other
+   * words.
+   */
+  public List<String> choose(List<String> typed) {
+    List<String> words = new ArrayList<>();
+    desk.choose(RuleBaseOptions.take(RuleBaseChoice.of(environment), typed, words));
+    return words;
+  }
+
+  @Override
+  public void close() {
+    desk.close();
+  }
+}

@@ -1,0 +1,76 @@
+package yett.command.call;
+
+import java.time.ZoneId;
+import java.util.List;
+import org.springframework.shell.core.command.annotation.Arguments;
+import org.springframework.shell.core.command.annotation.Command;
+import org.springframework.shell.core.command.annotation.Option;
+import yett.casebook.CaseId;
+import yett.command.common.Completions;
+import yett.command.common.UsageException;
+import yett.command.diagnose.NewCase;
+import yett.console.Console;
+import yett.console.StandardStreams;
+import yett.desk.Desk;
+import yett.desk.OpenCase;
+import yett.dispatch.DispatchJson;
+import yett.dispatch.DispatchSheet;
+import yett.dispatch.Dispatcher;
+import yett.interview.Event;
+import yett.knowledge.Role;
+import yett.record.DispatchPage;
+
+/** {@code call} and {@code dispatch}: somebody on the telephone, and whoever is sent. */
+public final class CallCommands {
+  private static final String CALL =
+      "Usage: call [GATE]. GATE is the name of the gate; what is known of it from earlier cases "
+          + "is taken over. What is on the screen is to be read out, one thing at a time.";
+
+  private static final String DISPATCH =
+      "Usage: dispatch CASE [--json]. CASE is its number, such as 2026-0007 or 7. The sheet goes "
+          + "to standard output as Markdown; its JSON keeps to shared/dispatch.schema.json.";
+
+  private final Desk desk;
+  private final Console console;
+  private final StandardStreams output;
+
+  public CallCommands(Desk desk, Console console, StandardStreams output) {
+    this.desk = desk;
+    this.console = console;
+    this.output = output;
+  }
+
+  @Command(
+      name = "call",
+      description = "lead somebody on the telephone, and send a technician if need be",
+      help = CALL,
+      completionProvider = Completions.GATES)
+  public void call(@Arguments List<String> words) {
+    new NewCase(desk, console).begin(words, Role.CALLER);
+  }
+
+  @Command(
+      name = "dispatch",
+      description = "the sheet for whoever is sent to a gate",
+      help = DISPATCH,
+      completionProvider = Completions.CASES)
+  public void dispatch(
+      @Arguments List<String> words,
+      @Option(longName = "json", description = "JSON instead of Markdown") boolean json) {
+    if (words.size() != 1) {
+      throw new UsageException(DISPATCH);
+    }
+    CaseId id = desk.casebook().find(words.get(0));
+    try (OpenCase open = desk.open(id, Role.CALLER)) {
+      String gate = open.moment().state().opened().map(Event.Opened::site).orElse("");
+      DispatchSheet sheet =
+          new Dispatcher(desk.expertise(), ZoneId.systemDefault())
+              .sheet(open.moment(), id.toString(), gate);
+      if (json) {
+        output.json(DispatchJson.write(sheet));
+      } else {
+        output.print(DispatchPage.markdown(sheet));
+      }
+    }
+  }
+}

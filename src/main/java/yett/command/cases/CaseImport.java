@@ -1,0 +1,193 @@
+package yett.command.cases;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import yett.casebook.CarriedCase;
+import yett.casebook.CarriedSite;
+import yett.casebook.CarryFile;
+import yett.casebook.Casebook;
+import yett.casebook.StoredEvent;
+import yett.casebook.Taken;
+import yett.console.Block;
+import yett.console.Console;
+import yett.console.Progress;
+import yett.desk.Desk;
+import yett.desk.ImportCheck;
+import yett.desk.OpenCase;
+import yett.interview.Entry;
+import yett.wording.Wording;
+
+/** Takes in the cases that another casebook wrote to a file. */
+final class CaseImport implements CarryFile.Reader {
+
+  private static final int SHOWN = 6;
+
+  private final Desk desk;
+  private final Console console;
+  private final Casebook casebook;
+  private final boolean apart;
+  private final ImportCheck sense;
+  private Progress progress;
+  private final List<Block> blocks = new ArrayList<>();
+  private int told;
+  private int read;
+  private int fresh;
+  private int continued;
+  private int left;
+  private boolean conflicts;
+
+  /**
+   * @param apart whether what went on elsewhere in another way becomes a case of its own
+   */
+  CaseImport(Desk desk, Console console, boolean apart) {
+    this.desk = desk;
+    this.console = console;
+    this.casebook = desk.casebook();
+    this.apart = apart;
+    this.sense = new ImportCheck(desk.base());
+  }
+
+  /**
+   * Takes in a file, after all of it could be read, and tells what came of it.
+   *
+   * @return whether everything was taken in
+   */
+  boolean read(Path file) {
+    ImportRehearsal looked = new ImportRehearsal();
+    CarryFile.read(file, looked);
+    try (Progress shown = console.start("cases", looked.cases())) {
+      progress = shown;
+      CarryFile.read(file, this);
+    }
+    tell();
+    return isWhole();
+  }
+
+  @Override
+  public void head(int cases, int sites) {
+    told = cases;
+  }
+
+  @Override
+  public void site(CarriedSite site) {
+    Optional<String> against = sense.against(site);
+    if (against.isPresent()) {
+      conflicts = true;
+      blocks.add(
+          Block.paragraph("What the file tells of a gate is left out: " + against.get() + "."));
+    } else if (!casebook.take(site)) {
+      conflicts = true;
+      blocks.add(
+          Block.paragraph(
+              "Gate "
+                  + site.revisions().get(site.revisions().size() - 1).name()
+                  + " was described anew here and elsewhere, not in the same way. The description"
+                  + " here stays. Ask those who were there, and change it in the next case."));
+    }
+  }
+
+  @Override
+  public void carried(CarriedCase carried) {
+    read++;
+    progress.step();
+    Optional<String> against = sense.against(carried);
+    if (against.isPresent()) {
+      left++;
+      blocks.add(
+          Block.paragraph(
+              "Case " + carried.id() + " of the file is left out: " + against.get() + "."));
+    } else {
+      take(carried);
+    }
+  }
+
+  private void take(CarriedCase carried) {
+    Taken taken = casebook.take(carried);
+    if (taken.outcome() == Taken.Outcome.CONFLICT) {
+      if (apart) {
+        Taken own = casebook.takeApart(carried);
+        blocks.add(
+            Block.paragraph(
+                "Case " + taken.id() + " went on elsewhere in another way: see " + own.id() + "."));
+      } else {
+        conflict(carried, taken);
+      }
+    } else if (taken.outcome() == Taken.Outcome.NEW) {
+      fresh++;
+      if (!taken.id().equals(carried.id())) {
+        blocks.add(
+            Block.paragraph("Case " + carried.id() + " of the file is " + taken.id() + " here."));
+      }
+    } else if (taken.outcome() == Taken.Outcome.CONTINUED) {
+      continued++;
+    }
+  }
+
+  private boolean isWhole() {
+    return !conflicts && left == 0 && read == told;
+  }
+
+  private void conflict(CarriedCase carried, Taken taken) {
+    conflicts = true;
+    long common = taken.here().get(0).seq() - 1;
+    blocks.add(Block.heading("Conflict: case " + taken.id()));
+    blocks.add(
+        Block.paragraph(
+            "It went on here and elsewhere after event "
+                + common
+                + ". It was left as it is here."));
+    blocks.add(Block.paragraph("Here:"));
+    blocks.add(Block.numbered(told(taken.here())));
+    blocks.add(Block.paragraph("In the file (there: " + carried.id() + "):"));
+    blocks.add(Block.numbered(told(taken.there())));
+    blocks.add(
+        Block.paragraph(
+            "Enter what is missing with: resume "
+                + taken.id()
+                + ". Or keep both courses: cases import FILE --apart."));
+  }
+
+  private List<String> told(List<StoredEvent> events) {
+    var wording = new Wording(desk.base());
+    List<String> lines = new ArrayList<>();
+    for (StoredEvent e : events.subList(0, Math.min(SHOWN, events.size()))) {
+      lines.add(e.by() + ": " + event(e, wording));
+    }
+    if (events.size() > SHOWN) {
+      lines.add((events.size() - SHOWN) + " more");
+    }
+    return lines;
+  }
+
+  /** Here may stand what a newer program wrote. */
+  private static String event(StoredEvent e, Wording wording) {
+    Entry entry = OpenCase.entries(List.of(e)).get(0);
+    return wording.event(entry.event());
+  }
+
+  private void tell() {
+    console.show(blocks);
+    console.show(
+        Block.paragraph(
+            read
+                + (read == 1 ? " case" : " cases")
+                + " read: "
+                + fresh
+                + " new, "
+                + continued
+                + " continued, "
+                + (left > 0 ? left + " left out, " : "")
+                + "the others unchanged."
+                + (left > 0
+                    ? " If what is left out was made with other cards, take it in with these:"
+                        + " --knowledge FOLDER, or --add-on FOLDER."
+                    : "")
+                + (read < told
+                    ? " The first line says "
+                        + told
+                        + " cases: the file seems to be cut short. Have it written again."
+                    : "")));
+  }
+}

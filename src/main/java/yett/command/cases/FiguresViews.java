@@ -1,0 +1,138 @@
+package yett.command.cases;
+
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import yett.calculation.Range;
+import yett.console.Block;
+import yett.figures.CaseFigures;
+import yett.figures.PastCase;
+import yett.knowledge.RuleBase;
+
+/** What many cases tell together, on a screen: every figure with its range. */
+final class FiguresViews {
+  private static final DateTimeFormatter DAY = DateTimeFormatter.ISO_LOCAL_DATE;
+
+  private final RuleBase base;
+
+  FiguresViews(RuleBase base) {
+    this.base = base;
+  }
+
+  List<Block> blocks(CaseFigures figures, int unread) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        Block.heading(
+            count(figures.cases(), "case")
+                + ", "
+                + DAY.format(figures.from().atZone(ZoneId.systemDefault()))
+                + " to "
+                + DAY.format(figures.until().atZone(ZoneId.systemDefault()))));
+    blocks.add(
+        Block.paragraph(
+            "Behind each figure, in brackets, the range that holds the true one in 95 of 100 such"
+                + " casebooks. A wide range says: too few cases to tell."));
+    part(blocks, "What was wrong, of the cured cases", causes(figures));
+    part(blocks, "Where, and how many in a year", sites(figures));
+    part(blocks, "How the work went", work(figures));
+    part(blocks, "Came back within 90 days: same gate, same cause", repeats(figures));
+    if (unread > 0) {
+      blocks.add(
+          Block.paragraph(
+              count(unread, "case") + " of a newer Yett could not be read and is left out."));
+    }
+    return blocks;
+  }
+
+  private static void part(List<Block> blocks, String heading, List<Block.Row> rows) {
+    blocks.add(Block.heading(heading));
+    blocks.add(rows.isEmpty() ? Block.paragraph("None.") : new Block.Rows(rows));
+  }
+
+  private List<Block.Row> causes(CaseFigures figures) {
+    return figures.causes().stream()
+        .map(share -> Block.row(cause(share.name()), words(share)))
+        .toList();
+  }
+
+  private static List<Block.Row> sites(CaseFigures figures) {
+    List<Block.Row> rows = new ArrayList<>();
+    figures.sites().forEach(rate -> rows.add(Block.row(rate.name(), words(rate))));
+    if (rows.size() > 1) {
+      rows.add(Block.row("all gates", words(figures.all())));
+    }
+    return rows;
+  }
+
+  private static List<Block.Row> work(CaseFigures figures) {
+    List<Block.Row> rows = new ArrayList<>();
+    rows.add(Block.row("cured by the first visit", words(figures.atOnce())));
+    rows.add(Block.row("cured on the telephone", words(figures.onTelephone())));
+    rows.add(Block.row("came back within 90 days", words(figures.repeated())));
+    var minutes = figures.minutes();
+    rows.add(
+        Block.row(
+            "minutes, spent to expected",
+            minutes.cases() == 0
+                ? "no cured visit yet"
+                : String.format(Locale.ROOT, "median %.2f", minutes.median())
+                    + (Double.isFinite(minutes.range().low())
+                        ? String.format(
+                            Locale.ROOT,
+                            " (%.2f to %.2f), ",
+                            minutes.range().low(),
+                            minutes.range().high())
+                        : " (too few to give a range), ")
+                    + count(minutes.cases(), "case")));
+    return rows;
+  }
+
+  private List<Block.Row> repeats(CaseFigures figures) {
+    return figures.repeats().stream()
+        .map(
+            r ->
+                Block.row(
+                    r.site(),
+                    cause(r.cause())
+                        + ": "
+                        + r.cases().stream().map(PastCase::id).collect(Collectors.joining(", "))))
+        .toList();
+  }
+
+  private String cause(String id) {
+    var card = base.causes().get(id);
+    return card != null ? card.name() : id.isEmpty() ? "not told" : id;
+  }
+
+  private static String words(CaseFigures.Share share) {
+    if (share.all() == 0) {
+      return "no such case yet";
+    }
+    Range range = share.range();
+    return String.format(
+        Locale.ROOT,
+        "%d of %d, %.0f %% (%.0f to %.0f %%)",
+        share.hits(),
+        share.all(),
+        100.0 * share.hits() / share.all(),
+        100 * range.low(),
+        100 * range.high());
+  }
+
+  private static String words(CaseFigures.Rate rate) {
+    return String.format(
+        Locale.ROOT,
+        "%s, %.1f a year (%.1f to %.1f)",
+        count(rate.count(), "case"),
+        rate.aYear(),
+        rate.range().low(),
+        rate.range().high());
+  }
+
+  private static String count(int number, String what) {
+    return number + " " + what + (number == 1 ? "" : "s");
+  }
+}

@@ -1,0 +1,128 @@
+package yett.command.cases;
+
+import java.io.IOException;
+import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.springframework.shell.core.command.annotation.Arguments;
+import org.springframework.shell.core.command.annotation.Command;
+import org.springframework.shell.core.command.annotation.Option;
+import yett.casebook.CarryFile;
+import yett.casebook.CaseId;
+import yett.casebook.CaseStatus;
+import yett.casebook.CaseSummary;
+import yett.casebook.Casebook;
+import yett.command.common.Completions;
+import yett.command.common.ExitException;
+import yett.command.common.Sysexits;
+import yett.command.common.UsageException;
+import yett.console.Block;
+import yett.console.Console;
+import yett.console.Progress;
+import yett.desk.Desk;
+
+/**
+ * {@code cases export} and {@code cases import}: cases in a file, to be carried to another
+ * casebook.
+ */
+public final class TransferCommands {
+  private static final String EXPORT =
+      "Usage: cases export CASE... --to FILE, or --all or --open instead of the cases. The other"
+          + " casebook takes the file in with: cases import FILE. Names and telephone numbers"
+          + " stay here, unless you add --people.";
+
+  private static final String IMPORT =
+      "Usage: cases import FILE [--apart]. A file taken in again changes nothing. A case that"
+          + " went on here and elsewhere is shown and left as it is here; with --apart, elsewhere's"
+          + " course of it becomes a case of its own.";
+
+  private final Desk desk;
+  private final Console console;
+
+  public TransferCommands(Desk desk, Console console) {
+    this.desk = desk;
+    this.console = console;
+  }
+
+  @Command(
+      name = {"cases", "export"},
+      description = "write cases to a file, to be carried to another casebook",
+      help = EXPORT,
+      completionProvider = Completions.CASES)
+  public void export(
+      @Arguments List<String> words,
+      @Option(longName = "all", description = "every case") boolean all,
+      @Option(longName = "open", description = "every case that is not closed") boolean open,
+      @Option(
+              longName = "people",
+              description = "with the names and telephone numbers that are kept with the cases")
+          boolean people,
+      @Option(longName = "to", description = "the file to write; it must not be there yet")
+          String to) {
+    if (words.isEmpty() != (all || open) || to == null) {
+      throw new UsageException(EXPORT);
+    }
+    Path file = Path.of(to);
+    if (Files.exists(file)) {
+      throw new UsageException(file + " is there already. Name another file, or move it away.");
+    }
+    Casebook casebook = desk.casebook();
+    List<CaseSummary> cases =
+        all
+            ? casebook.cases()
+            : open ? casebook.cases(CaseStatus.OPEN) : summaries(casebook, words);
+    CarryFile.writeTo(file, writer -> write(writer, cases, people));
+    console.show(
+        Block.paragraph(
+            file
+                + " holds "
+                + (cases.size() == 1 ? "1 case" : cases.size() + " cases")
+                + (people
+                    ? ", with what is known of people."
+                    : ", without what is known of people.")));
+  }
+
+  @Command(
+      name = {"cases", "import"},
+      description = "take in cases from a file that another casebook wrote",
+      help = IMPORT,
+      completionProvider = Completions.FILES)
+  public void importCases(
+      @Arguments List<String> words,
+      @Option(
+              longName = "apart",
+              description = "what went on elsewhere in another way becomes a case of its own")
+          boolean apart) {
+    if (words.isEmpty()) {
+      throw new UsageException(IMPORT);
+    }
+    boolean whole = new CaseImport(desk, console, apart).read(Path.of(String.join(" ", words)));
+    ExitException.unless(whole, Sysexits.DATA);
+  }
+
+  private static List<CaseSummary> summaries(Casebook casebook, List<String> words) {
+    List<CaseId> ids = words.stream().map(casebook::find).distinct().toList();
+    return ids.stream().map(casebook::summary).toList();
+  }
+
+  private void write(Writer to, List<CaseSummary> cases, boolean people) throws IOException {
+    Casebook casebook = desk.casebook();
+    var sites =
+        cases.stream()
+            .map(CaseSummary::siteId)
+            .distinct()
+            .flatMap(id -> casebook.carry(id).stream())
+            .toList();
+    CarryFile.writeHead(to, desk.clock().instant(), cases.size(), sites.size());
+    for (var site : sites) {
+      CarryFile.write(to, site);
+    }
+    try (Progress progress = console.start("cases", cases.size())) {
+      for (CaseSummary line : cases) {
+        CarryFile.write(to, casebook.carry(line.id(), people));
+        progress.step();
+      }
+    }
+  }
+}

@@ -1,0 +1,130 @@
+package yett.command.cases;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.springframework.shell.core.command.annotation.Command;
+import org.springframework.shell.core.command.annotation.Option;
+import yett.casebook.CarryFile;
+import yett.casebook.Casebook;
+import yett.casebook.Finding;
+import yett.casebook.Finding.Kind;
+import yett.command.common.ExitException;
+import yett.command.common.Sysexits;
+import yett.command.common.UsageException;
+import yett.command.diagnose.UnusableEvents;
+import yett.console.Block;
+import yett.console.Console;
+import yett.desk.Desk;
+import yett.desk.OpenCase;
+
+/** {@code cases verify}: whether everything in the casebook is as it was written. */
+public final class VerifyCommands {
+  private static final int SHOWN = 200;
+
+  private static final String VERIFY =
+      "Usage: cases verify [--to FILE]. Nothing is changed. Each event is sealed when it is written;"
+          + " what was changed or taken away since by another program is told, and what cannot"
+          + " be read or cannot be meant. With --to, the cases that are not in order are written"
+          + " to a file just as they stand. cases repair puts right what can be.";
+
+  private final Desk desk;
+  private final Console console;
+
+  public VerifyCommands(Desk desk, Console console) {
+    this.desk = desk;
+    this.console = console;
+  }
+
+  @Command(
+      name = {"cases", "verify"},
+      description = "see whether everything in the casebook is as it was written",
+      help = VERIFY)
+  public void verify(
+      @Option(longName = "to", description = "the file to write; it must not be there yet")
+          String to) {
+    Casebook casebook = desk.casebook();
+    List<Finding> findings = casebook.verify();
+    Set<String> defect =
+        findings.stream()
+            .filter(Finding::isDefect)
+            .map(Finding::caseId)
+            .collect(Collectors.toCollection(TreeSet::new));
+    List<Block.Row> rows =
+        new ArrayList<>(
+            findings.stream()
+                .filter(f -> f.kind() != Kind.SEALED_LATER)
+                .map(f -> row(f.caseId(), f.event(), f.words()))
+                .toList());
+    rows.addAll(doubts(casebook));
+    rows.sort(Comparator.comparing(Block.Row::name));
+    if (rows.size() > SHOWN) {
+      int more = rows.size() - SHOWN;
+      rows = new ArrayList<>(rows.subList(0, SHOWN));
+      rows.add(Block.row("", more + " more"));
+    }
+    if (!rows.isEmpty()) {
+      console.show(new Block.Rows(rows));
+    }
+    console.show(Block.paragraph(sum(defect.size(), findings)));
+    write(to, casebook, defect);
+    ExitException.unless(defect.isEmpty(), Sysexits.DATA);
+  }
+
+  /** What can be read and cannot be meant: the interview passes over it. */
+  private List<Block.Row> doubts(Casebook casebook) {
+    var notTaken = new UnusableEvents(desk.base());
+    List<Block.Row> rows = new ArrayList<>();
+    casebook.forEach(
+        casebook.cases(),
+        (line, events) ->
+            notTaken
+                .of(OpenCase.entries(events))
+                .forEach(words -> rows.add(Block.row(line.id().toString(), words))));
+    return rows;
+  }
+
+  private static Block.Row row(String caseId, long event, String words) {
+    return Block.row(caseId, event == 0 ? words : "event " + event + ": " + words);
+  }
+
+  private static String sum(int defect, List<Finding> findings) {
+    long later = findings.stream().filter(f -> f.kind() == Kind.SEALED_LATER).count();
+    return (defect == 0
+            ? "Every event is as it was sealed."
+            : defect
+                + (defect == 1 ? " case is not as it was" : " cases are not as they were")
+                + " written. Ask who else writes to the casebook. What can be put"
+                + " right: cases repair.")
+        + (later == 0
+            ? ""
+            : " Of "
+                + later
+                + (later == 1 ? " case" : " cases")
+                + " the seal was made later than the events, by an upgrade or a repair: whether they"
+                + " were changed before, it cannot tell.");
+  }
+
+  private void write(String to, Casebook casebook, Set<String> defect) {
+    if (to == null || defect.isEmpty()) {
+      return;
+    }
+    Path file = Path.of(to);
+    if (Files.exists(file)) {
+      throw new UsageException(file + " is there already. Name another file, or move it away.");
+    }
+    CarryFile.writeTo(
+        file,
+        writer -> {
+          for (String id : defect) {
+            writer.write(casebook.asItStands(id) + "\n");
+          }
+        });
+    console.show(Block.paragraph(file + " holds them as they stand, one a line, without people."));
+  }
+}

@@ -1,0 +1,63 @@
+package yett.command.common;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Predicate;
+import org.springframework.shell.core.command.Command;
+import org.springframework.shell.core.command.CommandRegistry;
+import yett.console.Block;
+
+/** What the program says of its commands. */
+public final class CommandHelp {
+  private CommandHelp() {}
+
+  /**
+   * The commands that people are told of, by name: not those that only tell of another. (Spring
+   * Shell does not run what is hidden.)
+   */
+  public static List<Command> listed(CommandRegistry commands) {
+    return sorted(commands, c -> !c.getName().startsWith("help "));
+  }
+
+  /** The commands whose names begin with another's. */
+  public static List<Command> under(String name, CommandRegistry commands) {
+    return sorted(commands, c -> c.getName().startsWith(name + " "));
+  }
+
+  private static List<Command> sorted(CommandRegistry commands, Predicate<Command> which) {
+    return commands.getCommands().stream()
+        .filter(which)
+        .sorted(Comparator.comparing(Command::getName))
+        .toList();
+  }
+
+  /** A line each. */
+  public static Block rows(List<Command> commands) {
+    return new Block.Rows(
+        commands.stream().map(c -> Block.row(c.getName(), c.getDescription())).toList());
+  }
+
+  /**
+   * What a command is for, its words, and the commands under it.
+   *
+   * @param behind further words that were typed
+   * @throws UsageException if there are any, or no such command
+   */
+  public static List<Block> of(String name, List<String> behind, CommandRegistry commands) {
+    if (!behind.isEmpty() || commands.getCommandByName(name) == null) {
+      String typed = (name + " " + String.join(" ", behind)).strip();
+      throw new UsageException("There is no command \"" + Words.shortened(typed) + "\".");
+    }
+    Command command = commands.getCommandByName(name);
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Block.paragraph(command.getDescription()));
+    blocks.add(Block.paragraph(command.getHelp()));
+    List<Command> under = under(name, commands);
+    if (!under.isEmpty()) {
+      blocks.add(Block.heading("With one more word"));
+      blocks.add(rows(under));
+    }
+    return blocks;
+  }
+}

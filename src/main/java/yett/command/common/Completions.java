@@ -1,0 +1,13 @@
+package yett.command.common;
+
+/** Names of what the Tab key offers for the words of a command, for use in its annotation. */
+public final class Completions {
+  public static final String COMMANDS = "commands";
+  public static final String CASES = "cases";
+  public static final String CARDS = "cards";
+  public static final String GATES = "gates";
+  public static final String FILES = "files";
+  public static final String CALCULATIONS = "calculations";
+
+  private Completions() {}
+}

@@ -1,0 +1,91 @@
+package yett.command.common;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import yett.console.Block;
+import yett.console.Console;
+import yett.console.Reply;
+
+/** Reads typed lines, and asks again until a line can be understood. */
+public final class Prompt {
+  private final Console console;
+  private final boolean leaves;
+
+  private Prompt(Console console, boolean leaves) {
+    this.console = console;
+    this.leaves = leaves;
+  }
+
+  /** One at which every word is an answer. */
+  public static Prompt forWords(Console console) {
+    return new Prompt(console, false);
+  }
+
+  /** One that a person can also leave with "save", "stop", "quit" or "exit". */
+  public static Prompt withLeave(Console console) {
+    return new Prompt(console, true);
+  }
+
+  /** What a line comes to: a value, or what is to be said before it is asked for again. */
+  public record Reading<T>(Optional<T> value, String complaint) {
+    public static <T> Reading<T> of(T value) {
+      return new Reading<>(Optional.of(value), "");
+    }
+
+    /** To be asked for again; an empty complaint says nothing. */
+    public static <T> Reading<T> again(String complaint) {
+      return new Reading<>(Optional.empty(), complaint);
+    }
+  }
+
+  /** A line without blanks at its ends; empty if the person leaves or no more will come. */
+  public Optional<String> line(String prompt, List<String> completions) {
+    if (!(console.ask(prompt, completions) instanceof Reply.Line line)
+        || leaves && Words.wish(line.text()).filter(w -> w == Words.Wish.SAVE).isPresent()) {
+      return Optional.empty();
+    }
+    return Optional.of(line.text().strip());
+  }
+
+  /** Asks until a line can be read; empty if the person leaves or no more will come. */
+  public <T> Optional<T> until(
+      String prompt, List<String> completions, Function<String, Reading<T>> reader) {
+    while (true) {
+      Optional<String> line = line(prompt, completions);
+      if (line.isEmpty()) {
+        return Optional.empty();
+      }
+      Reading<T> reading = reader.apply(line.get());
+      if (reading.value().isPresent()) {
+        return reading.value();
+      }
+      if (!reading.complaint().isEmpty()) {
+        console.show(Block.paragraph(reading.complaint()));
+      }
+    }
+  }
+
+  /** The same without anything for the Tab key. */
+  public <T> Optional<T> until(String prompt, Function<String, Reading<T>> reader) {
+    return until(prompt, List.of(), reader);
+  }
+
+  /** Which of some words a line is, by its number among them; the case does not matter. */
+  public static Optional<Integer> word(String line, List<String> words) {
+    for (int i = 0; i < words.size(); i++) {
+      if (words.get(i).equalsIgnoreCase(line)) {
+        return Optional.of(i);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** A number from 1 on, of a list of so many. */
+  public static Optional<Integer> number(String line, int most) {
+    return Optional.of(line)
+        .filter(l -> l.matches("\\d{1,3}"))
+        .map(Integer::valueOf)
+        .filter(n -> n >= 1 && n <= most);
+  }
+}

@@ -1,0 +1,26 @@
+package yett.command.common;
+
+import java.util.Locale;
+import yett.knowledge.Names;
+import yett.knowledge.Role;
+
+/** The option that says who answers. */
+public final class RoleOption {
+  private RoleOption() {}
+
+  /**
+   * The role of that name.
+   *
+   * @throws UsageException if there is none
+   */
+  public static Role of(String word) {
+    if (!Role.words().contains(word.toLowerCase(Locale.ROOT))) {
+      throw new UsageException(
+          "\""
+              + Words.shortened(word)
+              + "\" is nobody who can answer. "
+              + Names.advice(word, Role.words()));
+    }
+    return Role.named(word);
+  }
+}

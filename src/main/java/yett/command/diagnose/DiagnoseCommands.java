@@ -1,0 +1,156 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.springframework.shell.core.command.annotation.Arguments;
+import org.springframework.shell.core.command.annotation.Command;
+import org.springframework.shell.core.command.annotation.Option;
+import yett.casebook.CaseId;
+import yett.casebook.CaseStatus;
+import yett.casebook.CaseSummary;
+import yett.command.common.ClockNotice;
+import yett.command.common.Completions;
+import yett.command.common.RoleOption;
+import yett.command.common.UsageException;
+import yett.console.Block;
+import yett.console.Console;
+import yett.console.SignalWord;
+import yett.desk.Desk;
+import yett.desk.OpenCase;
+import yett.interview.Event;
+import yett.interview.Interview;
+import yett.knowledge.Role;
+import yett.wording.Figures;
+
+/** {@code diagnose} and {@code resume}: a new case, and one that goes on where it was left. */
+public final class DiagnoseCommands {
+  private static final String DIAGNOSE =
+      "Usage: diagnose [GATE] [--as caller|trainee|technician|electrician]. GATE is the name of "
+          + "the gate; what is known of it from earlier cases is taken over.";
+
+  private static final String RESUME =
+      "Usage: resume [CASE] [--as caller|trainee|technician|electrician]. CASE is its number, "
+          + "such as 2026-0007 or 7; without it, the case that was left last.";
+
+  private final Desk desk;
+  private final Console console;
+
+  public DiagnoseCommands(Desk desk, Console console) {
+    this.desk = desk;
+    this.console = console;
+  }
+
+  @Command(
+      name = "diagnose",
+      description = "find out why a gate will not run",
+      help = DIAGNOSE,
+      completionProvider = Completions.GATES)
+  public void diagnose(
+      @Arguments List<String> words,
+      @Option(
+              longName = "as",
+              description = "who answers; a technician if it is not said",
+              defaultValue = "technician")
+          String who) {
+    new NewCase(desk, console).begin(words, RoleOption.of(who));
+  }
+
+  @Command(
+      name = "resume",
+      description = "go on with a case where it was left",
+      help = RESUME,
+      completionProvider = Completions.CASES)
+  public void resume(
+      @Arguments List<String> words,
+      @Option(
+              longName = "as",
+              description = "who answers from now on; the same person as before if it is not said")
+          String who) {
+    desk.prepare();
+    CaseId id = id(words);
+    Optional<Role> role = Optional.ofNullable(who).map(RoleOption::of);
+    try (OpenCase open = desk.open(id, role)) {
+      open.nameIt(); // a program that was killed may have stored an answer and not said so
+      var state = open.moment().state();
+      String gate = state.opened().map(Event.Opened::site).orElse("");
+      console.show(Block.heading("Case " + id + " · " + gate));
+      if (state.closed().isPresent()) {
+        console.show(
+            Block.paragraph(
+                "This case is closed: "
+                    + state.closed().get().words()
+                    + ". Its record: record "
+                    + id
+                    + "."));
+        return;
+      }
+      boolean sameRules =
+          state
+              .opened()
+              .map(o -> o.ruleBase().equals(desk.expertise().base().fingerprint()))
+              .orElse(true);
+      if (!sameRules) {
+        console.show(
+            Block.paragraph("The rule base has changed since; the answers are judged anew."));
+      }
+      ClockNotice.show(desk, console);
+      console.show(new UnusableEvents(desk.base()).blocks(open.moment()));
+      console.show(Block.paragraph(summary(open)));
+      if (open.role() != Role.CALLER) {
+        told(open);
+      }
+      new Conversation(console, open, Map.of()).run();
+    }
+  }
+
+  /** What came by telephone, and that danger is looked for again by whoever is there. */
+  private void told(OpenCase open) {
+    Corrections corrections = new Corrections(new Sitting(console, open));
+    List<String> told =
+        open.moment().state().answers().stream()
+            .filter(a -> a.by() == Role.CALLER && !a.yieldsTo(Role.TECHNICIAN))
+            .filter(a -> desk.expertise().base().checks().containsKey(a.check()))
+            .map(a -> corrections.told(a) + worth(a.check()))
+            .toList();
+    if (!told.isEmpty()) {
+      console.show(
+          Block.heading("Told on the telephone"),
+          Block.numbered(told),
+          Block.signal(
+              SignalWord.WARNING,
+              "This was said from afar, and some time ago. Look for each danger of the list"
+                  + " again before you touch anything; \"danger\" goes through them,"
+                  + " \"correct\" changes what was told."));
+    }
+  }
+
+  /** How far an answer from the telephone is taken to be right, so that it can be checked again. */
+  private String worth(String check) {
+    Double right = desk.expertise().base().checks().get(check).reliability().get(Role.CALLER);
+    return right == null ? "" : " · callers see this right in " + Figures.percent(right);
+  }
+
+  private String summary(OpenCase open) {
+    int answers = open.moment().state().answers().size();
+    var leading = Interview.ranking(open.moment(), desk.expertise().base()).get(0);
+    return answers
+        + (answers == 1 ? " answer" : " answers")
+        + " so far; most probable: "
+        + leading.cause().name().toLowerCase(Locale.ROOT)
+        + ", "
+        + Figures.percent(leading.chance())
+        + ".";
+  }
+
+  private CaseId id(List<String> words) {
+    if (!words.isEmpty()) {
+      return desk.casebook().find(words.get(0));
+    }
+    return desk.casebook().cases(CaseStatus.OPEN).stream()
+        .findFirst() // the one written to last
+        .map(CaseSummary::id)
+        .orElseThrow(() -> new UsageException("No case is open. Begin one with: diagnose."));
+  }
+}

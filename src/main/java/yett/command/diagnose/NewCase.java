@@ -1,0 +1,95 @@
+package yett.command.diagnose;
+
+import java.text.Normalizer;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import yett.casebook.CaseId;
+import yett.casebook.SiteRecord;
+import yett.command.common.ClockNotice;
+import yett.command.common.GateNames;
+import yett.command.common.Prompt;
+import yett.command.common.UsageException;
+import yett.console.Block;
+import yett.console.Console;
+import yett.desk.Desk;
+import yett.desk.GateMemory;
+import yett.desk.OpenCase;
+import yett.interview.Event;
+import yett.knowledge.Role;
+
+/** A new case, from the name of the gate on. */
+public final class NewCase {
+  private final Desk desk;
+  private final Console console;
+
+  public NewCase(Desk desk, Console console) {
+    this.desk = desk;
+    this.console = console;
+  }
+
+  /**
+   * Opens a case and leads through it, unless the person leaves before the gate has a name.
+   *
+   * @param words the name of the gate, if it was said with the command
+   */
+  public void begin(List<String> words, Role role) {
+    desk.prepare();
+    String typed = Normalizer.normalize(String.join(" ", words), Normalizer.Form.NFC);
+    gate(typed.strip().replaceAll("\\s+", " ")).ifPresent(gate -> begin(gate, role));
+  }
+
+  private void begin(String gate, Role role) {
+    Map<String, String> known =
+        new GateMemory(desk.casebook(), desk.clock()).known(gate, desk.base());
+    ClockNotice.show(desk, console);
+    CaseId id = desk.casebook().newCase(gate, desk.clock().instant());
+    try (OpenCase open = desk.open(id, role)) {
+      open.record(new Event.Opened(gate, role, desk.expertise().base().fingerprint()));
+      console.show(
+          Block.heading("Case " + id + " · " + gate),
+          Block.paragraph(
+              "Every answer is saved at once. At every prompt: why, belief, back, correct, "
+                  + "unknown, later, note, danger, hand over, save, help."));
+      if (role == Role.TRAINEE) {
+        console.show(Block.paragraph("A trainee works under the eyes of a technician."));
+      }
+      new Conversation(console, open, known).run();
+    }
+  }
+
+  /** The gate's name: from the command line, from those known, or typed. */
+  private Optional<String> gate(String typed) {
+    List<SiteRecord> sites = desk.casebook().sites();
+    if (!typed.isEmpty()) {
+      if (!GateNames.isName(typed)) {
+        throw new UsageException(GateNames.NO_NAME);
+      }
+      return new GateNames(console, sites).meant(typed);
+    }
+    console.show(Block.heading("Which gate?"));
+    if (!sites.isEmpty()) {
+      console.show(Block.numbered(sites.stream().map(SiteRecord::id).toList()));
+    }
+    List<String> known = sites.stream().map(SiteRecord::id).toList();
+    return Prompt.forWords(console)
+        .until(
+            sites.isEmpty() ? "Name of the gate> " : "Number, or the name of another gate> ",
+            known,
+            line -> gate(line.replaceAll("\s+", " "), known))
+        .flatMap(
+            gate ->
+                known.contains(gate)
+                    ? Optional.of(gate)
+                    : new GateNames(console, sites).meant(gate));
+  }
+
+  private static Prompt.Reading<String> gate(String text, List<String> known) {
+    Optional<String> numbered = Prompt.number(text, known.size()).map(n -> known.get(n - 1));
+    return numbered.isPresent()
+        ? Prompt.Reading.of(numbered.get())
+        : text.isEmpty() || !GateNames.isName(text)
+            ? Prompt.Reading.again(text.isEmpty() ? "" : GateNames.NO_NAME)
+            : Prompt.Reading.of(text);
+  }
+}

@@ -1,0 +1,143 @@
+package yett.command.knowledge;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.SortedMap;
+import org.springframework.shell.core.command.annotation.Arguments;
+import org.springframework.shell.core.command.annotation.Command;
+import org.springframework.shell.core.command.annotation.Option;
+import yett.bench.Checked;
+import yett.bench.Checker;
+import yett.bench.Laid;
+import yett.bench.WatchedFolder;
+import yett.command.common.Completions;
+import yett.command.common.ExitException;
+import yett.command.common.ProblemText;
+import yett.command.common.Sysexits;
+import yett.command.common.UsageException;
+import yett.console.Block;
+import yett.console.Console;
+import yett.console.StandardStreams;
+import yett.desk.Desk;
+import yett.knowledge.KnowledgeSource;
+import yett.knowledge.Problem;
+import yett.knowledge.RuleBase;
+
+/** {@code knowledge check}: reads a rule base and tells everything that is wrong with it. */
+public final class CheckCommands {
+  private static final String CHECK =
+      "Usage: knowledge check [FOLDER] [--watch]. Without a folder, the rule base in use; an"
+          + " add-on is looked at as it lies over that. Cards and cases are read; rules (DRL) are"
+          + " not run, only the names in them are looked at. A repair without a proof is remarked on."
+          + " The exit status is 0 if nothing is wrong, 65 otherwise.";
+
+  private final Desk desk;
+  private final Console console;
+  private final StandardStreams output;
+
+  public CheckCommands(Desk desk, Console console, StandardStreams output) {
+    this.desk = desk;
+    this.console = console;
+    this.output = output;
+  }
+
+  @Command(
+      name = {"knowledge", "check"},
+      description = "find what is wrong with the cards of a rule base",
+      help = CHECK,
+      completionProvider = Completions.FILES)
+  public void check(
+      @Arguments List<String> words,
+      @Option(
+              longName = "watch",
+              description =
+                  "look again whenever a file of the folder is saved, until Ctrl-C or Ctrl-D")
+          boolean watch) {
+    Path folder = Path.of(String.join(" ", words));
+    if (watch) {
+      if (words.isEmpty()) {
+        throw new UsageException("Say which folder to watch. " + CHECK);
+      }
+      ExitException.unless(watch(folder), Sysexits.DATA);
+      return;
+    }
+    KnowledgeSource source =
+        words.isEmpty() ? desk.choice().source() : desk.choice().source(folder);
+    SortedMap<String, String> files = source.files();
+    ExitException.unless(tell(new Checker().check(files), files), Sysexits.DATA);
+  }
+
+  private boolean watch(Path folder) {
+    Checker checker = new Checker();
+    SortedMap<String, String> all = desk.choice().source(folder).files();
+    try (WatchedFolder watched = new WatchedFolder(folder)) {
+      endWithInput(watched);
+      Laid laid = Laid.of(folder, all, watched.files());
+      boolean well = tell(checker.check(all), all);
+      while (true) {
+        output.print("Watching " + folder + ". Ctrl-C ends it.");
+        List<String> changed = watched.await();
+        if (changed.isEmpty()) {
+          return well;
+        }
+        output.print("\nSaved: " + String.join(", ", changed));
+        SortedMap<String, String> files = laid.with(watched.files());
+        List<Problem> refused = watched.refused().stream().map(laid::placed).toList();
+        well = tell(checker.check(files).with(refused), files);
+      }
+    }
+  }
+
+  /** Nobody types here: the end of the input means that nobody looks any more. */
+  private static void endWithInput(WatchedFolder watched) {
+    Thread reader =
+        new Thread(
+            () -> {
+              try {
+                while (System.in.read() >= 0) {
+                  // whatever is typed means nothing
+                }
+              } catch (IOException e) {
+                // as good as the end
+              }
+              watched.close();
+            },
+            "end of input");
+    reader.setDaemon(true);
+    reader.start();
+  }
+
+  /** Returns whether nothing is wrong. */
+  private boolean tell(Checked checked, SortedMap<String, String> files) {
+    checked.problems().forEach(p -> output.print(ProblemText.of(p, files)));
+    if (!checked.problems().isEmpty()) {
+      long broken = checked.problems().stream().map(p -> p.file()).distinct().count();
+      output.print(
+          counted(checked.problems().size(), "problem")
+              + " in "
+              + counted(broken, "file")
+              + ". Ids are looked up with: knowledge find WORD.");
+      return false;
+    }
+    RuleBase base = checked.base();
+    console.show(
+        Block.paragraph(
+            "No problem found: "
+                + base.causes().size()
+                + " causes, "
+                + base.ordinaryChecks().count()
+                + " checks, "
+                + base.repairs().size()
+                + " repairs, "
+                + checked.cases()
+                + " cases."));
+    checked.remarks().forEach(r -> console.show(Block.paragraph(r)));
+    base.addOns().forEach(a -> console.show(Block.paragraph("Add-on " + a.words() + ".")));
+    return true;
+  }
+
+  private static String counted(long count, String word) {
+    return count + " " + word + (count == 1 ? "" : "s");
+  }
+}

@@ -1,0 +1,157 @@
+package yett.command.knowledge;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.annotation.Arguments;
+import org.springframework.shell.core.command.annotation.Command;
+import yett.bench.CardView;
+import yett.bench.Known;
+import yett.bench.Vocabulary;
+import yett.command.common.CommandHelp;
+import yett.command.common.Completions;
+import yett.command.common.ExitException;
+import yett.command.common.Sysexits;
+import yett.command.common.UsageException;
+import yett.command.common.Words;
+import yett.command.diagnose.StepViews;
+import yett.console.Block;
+import yett.console.Console;
+import yett.console.StandardStreams;
+import yett.desk.Desk;
+import yett.desk.RuleBases;
+import yett.knowledge.KnowledgeSource;
+import yett.knowledge.LikelihoodWords;
+import yett.knowledge.Names;
+import yett.knowledge.RuleBase;
+import yett.rules.TrustedRules;
+
+/** {@code knowledge}: cards looked up and shown, and rules trusted. */
+public final class KnowledgeCommands {
+  private static final String KNOWLEDGE =
+      "Usage: knowledge COMMAND ... . Alone it lists its commands; the way through them is"
+          + " docs/trainer.md.";
+
+  private static final String FIND =
+      "Usage: knowledge find [WORD...]. Lists ids with what they stand for, by kind: those with"
+          + " all of the words (their beginnings will do) in id or name, or, where there are"
+          + " none, with any; without a word everything.";
+
+  private static final String SHOW =
+      "Usage: knowledge show ID [FOLDER]. Words for likelihoods are shown as the figures that"
+          + " they stand for, rows of all files together; of a cause what it shows, what removes"
+          + " it and what looks like it. \"knowledge show words\" tells the words.";
+
+  private static final String TRUST =
+      "Usage: knowledge trust FOLDER. Cards and tables are data; rules are a program and can do "
+          + "whatever you can. Say it of rules whose author you know and that you have looked at. "
+          + "A folder in place of the rule base of the program that protects people otherwise "
+          + "needs it too before anybody is led by it. It holds on this computer until one of them "
+          + "changes.";
+
+  private final Desk desk;
+  private final Console console;
+  private final StandardStreams output;
+
+  public KnowledgeCommands(Desk desk, Console console, StandardStreams output) {
+    this.desk = desk;
+    this.console = console;
+    this.output = output;
+  }
+
+  @Command(
+      name = "knowledge",
+      description = "what a trainer can do with a rule base",
+      help = KNOWLEDGE)
+  public void knowledge(CommandContext context) {
+    console.show(
+        CommandHelp.rows(CommandHelp.under("knowledge", context.commandRegistry())),
+        Block.paragraph("help knowledge COMMAND tells the words of one."));
+  }
+
+  @Command(
+      name = {"knowledge", "find"},
+      description = "look up the ids of causes, checks, repairs and the rest",
+      help = FIND)
+  public void find(@Arguments List<String> words) {
+    String typed = String.join(" ", words);
+    Map<String, List<Known>> all = new Vocabulary(desk.base()).all();
+    List<Known> found =
+        Known.with(typed, all.values().stream().flatMap(List::stream).distinct().toList());
+    all.forEach((kind, known) -> show(kind, known.stream().filter(found::contains).toList()));
+    if (found.isEmpty()) {
+      output.tell(
+          "Nothing has \""
+              + Words.shortened(typed)
+              + "\" in id or name. Try another word, or none.");
+      throw new ExitException(Sysexits.NO_INPUT);
+    }
+  }
+
+  @Command(
+      name = {"knowledge", "show"},
+      description = "show a cause, check or repair with its figures",
+      help = SHOW,
+      completionProvider = Completions.CARDS)
+  public void show(@Arguments List<String> words) {
+    if (words.isEmpty() || words.size() > 2) {
+      throw new UsageException(SHOW);
+    }
+    if (words.get(0).equals("words")) {
+      show(LikelihoodWords.all());
+      return;
+    }
+    KnowledgeSource source =
+        words.size() == 1 ? desk.choice().source() : desk.choice().source(Path.of(words.get(1)));
+    RuleBase base = RuleBase.read(source);
+    Map<String, String> lines = CardView.of(words.get(0), base);
+    if (lines.isEmpty()) {
+      output.tell(
+          "There is no card \""
+              + Words.shortened(words.get(0))
+              + "\". "
+              + Names.advice(words.get(0), CardView.ids(base))
+              + " \"knowledge find WORD\" looks up ids.");
+      throw new ExitException(Sysexits.NO_INPUT);
+    }
+    show(lines);
+  }
+
+  @Command(
+      name = {"knowledge", "trust"},
+      description = "say that the rules (DRL) of a folder may run",
+      help = TRUST,
+      completionProvider = Completions.FILES)
+  public void trust(@Arguments List<String> words) {
+    if (words.size() != 1) {
+      throw new UsageException(TRUST);
+    }
+    RuleBase base = RuleBase.read(desk.choice().source(Path.of(words.get(0))));
+    TrustedRules trusted = desk.ruleBases().trusted();
+    SortedMap<String, String> all = RuleBases.otherSafeguards(base);
+    all.putAll(base.rules());
+    List<String> untrusted = trusted.untrusted(all);
+    trusted.trust(all);
+    console.show(
+        Block.paragraph(
+            untrusted.isEmpty()
+                ? "All rules of this folder are trusted already."
+                : "Trusted from now on: " + String.join(", ", untrusted) + "."));
+  }
+
+  private void show(String kind, List<Known> known) {
+    if (!known.isEmpty()) {
+      console.show(Block.heading(StepViews.capital(kind)), KnownViews.rows(known));
+    }
+  }
+
+  private void show(Map<String, ?> lines) {
+    List<Block.Row> rows =
+        lines.entrySet().stream()
+            .map(e -> Block.row(e.getKey(), String.valueOf(e.getValue())))
+            .toList();
+    console.show(new Block.Rows(rows));
+  }
+}

@@ -1,0 +1,39 @@
+package yett.command.knowledge;
+
+import java.util.List;
+import java.util.Optional;
+import yett.bench.Known;
+import yett.bench.Question;
+import yett.command.common.Words;
+import yett.console.Block;
+
+/** A question about a new card, at a prompt. */
+final class QuestionViews {
+  private QuestionViews() {}
+
+  static String prompt(Question question, Optional<String> enter) {
+    String nothing = question.mayBeNothing() ? "none" : "";
+    String words = enter.map(e -> e.isEmpty() ? nothing : e).orElse("");
+    boolean other = question.mayBeNothing() && !words.equals(nothing);
+    return question.ask()
+        + (words.isEmpty() ? "" : " (Enter: " + words + (other ? "; - for none" : "") + ")")
+        + "> ";
+  }
+
+  /** What can be answered, with its words: all of it, or what has the typed words. */
+  static List<Block> known(Question question, String words) {
+    if (question.known().isEmpty()) {
+      return List.of(Block.paragraph("Answer in your own words."));
+    }
+    int all = question.known().size();
+    List<Known> found = words.isEmpty() ? question.known() : Known.with(words, question.known());
+    return List.of(
+        KnownViews.rows(found),
+        Block.paragraph(
+            found.isEmpty()
+                ? "Nothing has \"" + Words.shortened(words) + "\"; ? lists all " + all + "."
+                : found.size() == all
+                    ? all + " in all. ? WORD looks for a word."
+                    : found.size() + " of " + all + "; ? lists all."));
+  }
+}

@@ -1,0 +1,169 @@
+package yett.command.knowledge;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import org.springframework.shell.core.command.annotation.Arguments;
+import org.springframework.shell.core.command.annotation.Command;
+import org.springframework.shell.core.command.annotation.Option;
+import yett.command.common.Completions;
+import yett.command.common.ExitException;
+import yett.command.common.Sysexits;
+import yett.command.common.UsageException;
+import yett.console.Block;
+import yett.console.Console;
+import yett.console.Progress;
+import yett.console.StandardStreams;
+import yett.desk.Desk;
+import yett.interview.Expertise;
+import yett.knowledge.KnowledgeSource;
+import yett.trial.AcceptedRun;
+import yett.trial.CasesBeside;
+import yett.trial.Comparison;
+import yett.trial.Tested;
+
+/**
+ * {@code knowledge test} and {@code knowledge compare}: what a change to the cards does to cases.
+ */
+public final class TrialCommands {
+  private static final String TEST =
+      "Usage: knowledge test FOLDER [--only PART] [--accept]. Runs the cases beside the cards of"
+          + " the folder and shows those that differ from the run that was accepted last, and"
+          + " why. The accepted run is the file "
+          + AcceptedRun.FILE
+          + " in the folder; keep it under version control. The exit status is 1 if anything"
+          + " differs, or, while nothing was accepted yet, if a case does not come out as its"
+          + " file says.";
+
+  private static final String COMPARE =
+      "Usage: knowledge compare [FIRST] SECOND [--only PART] [--sums] [--near]. Runs the cases beside the"
+          + " cards of the two folders under each, and shows by case where they part: the"
+          + " question asked, the first cause, the belief, the repairs, the minutes; then the"
+          + " sums. Without FIRST, SECOND is held against the rule base in use. An add-on stands"
+          + " for the rule base in use with the add-on laid over it. Cases in which all was asked,"
+          + " concluded and done as before, and no chance moved by 5 points, are only counted;"
+          + " --near shows them as well.";
+
+  private final Desk desk;
+  private final Console console;
+  private final StandardStreams output;
+
+  public TrialCommands(Desk desk, Console console, StandardStreams output) {
+    this.desk = desk;
+    this.console = console;
+    this.output = output;
+  }
+
+  @Command(
+      name = {"knowledge", "test"},
+      description = "run the cases beside the cards and tell what changed",
+      help = TEST,
+      completionProvider = Completions.FILES)
+  public void test(
+      @Arguments List<String> words,
+      @Option(
+              longName = "only",
+              description =
+                  "a part: the beginning of a path such as chain/, or the name of one case")
+          String only,
+      @Option(
+              longName = "accept",
+              description = "accept this run: from now on it is what others are held against")
+          boolean accept) {
+    if (words.size() != 1) {
+      throw new UsageException(TEST);
+    }
+    Path folder = Path.of(words.get(0));
+    String part = Objects.requireNonNullElse(only, "");
+    KnowledgeSource source = desk.choice().source(folder);
+    Expertise expertise = desk.ruleBases().open(source);
+    CasesBeside beside = CasesBeside.of(source.files(), expertise.base(), part);
+    beside.problems().forEach(p -> output.tell(p.toString()));
+    if (beside.cases().isEmpty()) {
+      output.tell(
+          part.isEmpty()
+              ? "There is no case beside these cards. A case is a file such as new.case.yaml."
+              : "No case's path begins with \"" + part + "\", nor is one named so.");
+      throw new ExitException(beside.problems().isEmpty() ? Sysexits.NO_INPUT : Sysexits.DATA);
+    }
+    Tested test = run(expertise, folder, beside, part.isEmpty());
+    console.show(TrialViews.tested(test));
+    if (!beside.skipped().isEmpty()) {
+      say(
+          "Not run, for they speak of what is switched off: "
+              + String.join(", ", beside.skipped())
+              + ".");
+    }
+    if (accept && beside.problems().isEmpty()) {
+      test.accept().run();
+      say("Accepted; kept in " + folder.resolve(AcceptedRun.FILE) + ".");
+    }
+    if (!beside.problems().isEmpty()) {
+      throw new ExitException(Sysexits.DATA);
+    }
+    boolean good = accept ? test.unsafe().isEmpty() : test.good();
+    ExitException.unless(good, Sysexits.DIFFERENT);
+  }
+
+  @Command(
+      name = {"knowledge", "compare"},
+      description = "tell two rule bases apart by what they ask and conclude",
+      help = COMPARE,
+      completionProvider = Completions.FILES)
+  public void compare(
+      @Arguments List<String> words,
+      @Option(
+              longName = "only",
+              description =
+                  "a part: the beginning of a path such as chain/, or the name of one case")
+          String only,
+      @Option(longName = "sums", description = "the sums only") boolean sums,
+      @Option(
+              longName = "near",
+              description = "also cases in which chances moved a little and nothing else")
+          boolean near) {
+    if (words.isEmpty() || words.size() > 2) {
+      throw new UsageException(COMPARE);
+    }
+    String part = Objects.requireNonNullElse(only, "");
+    KnowledgeSource last = desk.choice().source(Path.of(words.get(words.size() - 1)));
+    Side first =
+        side(
+            words.size() == 2
+                ? desk.choice().source(Path.of(words.get(0)))
+                : desk.choice().source(),
+            part);
+    Side second = side(last, part);
+    console.show(TrialViews.compared(compare(first, second), sums, near));
+    ExitException.unless(
+        first.cases().problems().isEmpty() && second.cases().problems().isEmpty(), Sysexits.DATA);
+  }
+
+  private Tested run(Expertise expertise, Path folder, CasesBeside beside, boolean whole) {
+    try (Progress progress = console.start("Replaying", beside.cases().size())) {
+      return Tested.run(expertise, folder, beside.cases(), whole, progress::step);
+    }
+  }
+
+  private void say(String words) {
+    console.show(Block.paragraph(words));
+  }
+
+  /** A rule base, its cases, and its name in messages. */
+  private record Side(Expertise expertise, CasesBeside cases) {}
+
+  private Side side(KnowledgeSource source, String only) {
+    Expertise expertise = desk.ruleBases().open(source);
+    CasesBeside cases = CasesBeside.of(source.files(), expertise.base(), only);
+    cases.problems().forEach(p -> output.tell(p.toString()));
+    return new Side(expertise, cases);
+  }
+
+  private Comparison compare(Side first, Side second) {
+    int runs = first.cases().cases().size() + second.cases().cases().size();
+    try (Progress progress = console.start("Replaying", runs)) {
+      return Comparison.of(
+          first.expertise(), first.cases(), second.expertise(), second.cases(), progress::step);
+    }
+  }
+}

@@ -1,0 +1,163 @@
+package yett.command.practice;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import yett.command.common.Prompt;
+import yett.command.common.UsageException;
+import yett.command.common.Words;
+import yett.command.diagnose.PutAside;
+import yett.console.Block;
+import yett.console.Console;
+import yett.console.StandardStreams;
+import yett.desk.Desk;
+import yett.knowledge.Names;
+import yett.knowledge.Role;
+import yett.practice.Exercise;
+import yett.practice.Exercises;
+import yett.practice.Level;
+import yett.practice.Notebook;
+import yett.practice.TraineeProgress;
+import yett.replay.CaseFile;
+import yett.replay.RecordedCase;
+
+/** Which exercise it is to be: what was asked for, what was left, or drawn. */
+final class ExerciseChoice {
+  private final Desk desk;
+  private final Console console;
+  private final StandardStreams output;
+
+  ExerciseChoice(Desk desk, Console console, StandardStreams output) {
+    this.desk = desk;
+    this.console = console;
+    this.output = output;
+  }
+
+  private <T> T until(String prompt, Function<String, Prompt.Reading<T>> reader) {
+    return Prompt.forWords(console).until(prompt + "> ", reader).orElseThrow(PutAside::new);
+  }
+
+  private void say(String sentence) {
+    console.show(Block.paragraph(sentence));
+  }
+
+  boolean goesOn(Notebook.Left left) {
+    Notebook.Begun begun = left.begun();
+    if (!begun.ruleBase().equals(desk.trial().base().fingerprint())) {
+      say(
+          "An exercise was left, but the cards have changed since, and with them its gate. Seed "
+              + begun.seed()
+              + " begins a like one.");
+      return false;
+    }
+    say(
+        "An exercise was left with "
+            + left.jottings().size()
+            + " things done in it (seed "
+            + begun.seed()
+            + ").");
+    return until(
+        "Enter to go on with it, new for another",
+        line ->
+            Prompt.word(line, List.of("", "new"))
+                .map(i -> Prompt.Reading.of(i == 0))
+                .orElse(Prompt.Reading.again("Only Enter, or new.")));
+  }
+
+  Notebook.Begun begun(ExerciseOptions.Wanted wanted, TraineeProgress progress) {
+    String fingerprint = desk.trial().base().fingerprint();
+    String role = wanted.role().word();
+    if (wanted.files().isEmpty()) {
+      String area = wanted.area().isEmpty() ? area(progress) : wanted.area();
+      return new Notebook.Begun(fingerprint, "", "", area, wanted.level(), role, wanted.seed());
+    }
+    List<RecordedCase> cases = new ArrayList<>();
+    for (Path path : CaseFile.among(wanted.files().stream().map(Path::of).toList())) {
+      cases.addAll(cases(path));
+    }
+    List<RecordedCase> fit =
+        cases.stream()
+            .filter(Exercises::fits)
+            .filter(c -> wanted.name().isEmpty() || c.name().equals(wanted.name()))
+            .toList();
+    if (fit.isEmpty()) {
+      throw new UsageException(
+          wanted.name().isEmpty()
+              ? "No case to practise on: it needs complaints, a truth, and a person who works on"
+                  + " the gate."
+              : "No case \""
+                  + Words.shortened(wanted.name())
+                  + "\" to practise on. "
+                  + Names.advice(wanted.name(), cases.stream().map(RecordedCase::name).toList()));
+    }
+    RecordedCase one = fit.get((int) Math.floorMod(wanted.seed(), (long) fit.size()));
+    String file = Path.of(one.file()).toAbsolutePath().normalize().toString();
+    return new Notebook.Begun(
+        fingerprint, file, one.name(), "", "", one.person().word(), wanted.seed());
+  }
+
+  /** What is wrong in a file is told; its cases are not used. */
+  private List<RecordedCase> cases(Path path) {
+    CaseFile file = CaseFile.read(path, desk.trial().base());
+    file.problems().forEach(p -> output.tell(p.toString()));
+    return file.cases();
+  }
+
+  /** The area to practise: the weakest is offered first. */
+  private String area(TraineeProgress progress) {
+    List<String> areas = new Exercises(desk.trial()).areas();
+    List<String> weak =
+        progress.weak().stream().map(TraineeProgress.Area::name).filter(areas::contains).toList();
+    say(
+        (weak.isEmpty() ? "" : "Weak so far: " + String.join(", ", weak) + ". ")
+            + "Areas: "
+            + String.join(", ", areas)
+            + ".");
+    String usual = weak.isEmpty() ? "any" : weak.get(0);
+    return until(
+        "Enter for " + usual + ", an area, or any",
+        line -> {
+          String area = line.isEmpty() ? usual : line.toLowerCase(Locale.ROOT);
+          if (area.equals("any")) {
+            return Prompt.Reading.of("");
+          }
+          return areas.contains(area)
+              ? Prompt.Reading.of(area)
+              : Prompt.Reading.again(
+                  "No area \"" + Words.shortened(area) + "\". " + Names.advice(area, areas));
+        });
+  }
+
+  Exercise exercise(Notebook.Begun begun) {
+    Exercises exercises = new Exercises(desk.trial());
+    if (!begun.file().isEmpty()) {
+      return cases(Path.of(begun.file())).stream()
+          .filter(c -> c.name().equals(begun.name()))
+          .findFirst()
+          .flatMap(c -> exercises.of(c, begun.seed()))
+          .orElseThrow(
+              () ->
+                  new UsageException(
+                      "\""
+                          + begun.name()
+                          + "\" is not in "
+                          + begun.file()
+                          + " any more. Begin another: practice --new"));
+    }
+    Optional<String> area = Optional.of(begun.area()).filter(a -> !a.isEmpty());
+    Optional<Level> level = Optional.of(begun.level()).filter(l -> !l.isEmpty()).map(Level::named);
+    try {
+      return exercises.drawn(area, level, Role.named(begun.role()), begun.seed());
+    } catch (IllegalArgumentException e) {
+      throw new UsageException(
+          "There is nothing that a "
+              + begun.role()
+              + " may put right in \""
+              + begun.area()
+              + "\". Take another area, or --as technician.");
+    }
+  }
+}

@@ -1,0 +1,170 @@
+package yett.command.practice;
+
+import java.util.List;
+import java.util.Optional;
+import yett.command.common.Prompt;
+import yett.command.diagnose.PutAside;
+import yett.console.Block;
+import yett.console.Console;
+import yett.interview.Answer;
+import yett.interview.Ending;
+import yett.interview.Event;
+import yett.interview.Occasion;
+import yett.interview.Purpose;
+import yett.interview.Step;
+import yett.knowledge.Check;
+import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SetUp;
+import yett.practice.Refusal;
+import yett.practice.Workbench;
+
+/** What a trainee does to the gate of an exercise. */
+final class ExerciseWork {
+  private final Console console;
+  private final Workbench bench;
+  private final RuleBase base;
+  private final Labels labels;
+  private final PracticeViews views;
+  private Optional<Check> last = Optional.empty();
+
+  ExerciseWork(
+      Console console, Workbench bench, RuleBase base, Labels labels, PracticeViews views) {
+    this.console = console;
+    this.bench = bench;
+    this.base = base;
+    this.labels = labels;
+    this.views = views;
+  }
+
+  /** The check that was done last. */
+  Optional<Check> last() {
+    return last;
+  }
+
+  void take(Labels.Thing thing) {
+    if (thing.card() instanceof Check check) {
+      check(check);
+    } else if (thing.card() instanceof Repair repair) {
+      repair(repair);
+    } else {
+      setUp((SetUp) thing.card());
+    }
+  }
+
+  private String line(String prompt) {
+    return Prompt.withLeave(console).line(prompt + "> ", List.of()).orElseThrow(PutAside::new);
+  }
+
+  private void say(String sentence) {
+    console.show(Block.paragraph(sentence));
+  }
+
+  /** Whether something is refused; then it was said why. */
+  private boolean told(Optional<Refusal> refusal) {
+    refusal.ifPresent(r -> console.show(new RefusalViews(base).refusal(r, labels.all())));
+    return refusal.isPresent();
+  }
+
+  void dangers() {
+    if (!(bench.moment().step() instanceof Step.AskDangers)) {
+      say("You have looked already.");
+      return;
+    }
+    bench.lookForDangers();
+    if (bench.moment().judgement().stops().isEmpty()) {
+      say("You look from two metres away and touch nothing: no danger to people.");
+    }
+  }
+
+  void makeSafe(Step.MakeSafe stop) {
+    console.show(views.steps().stop(stop));
+    while (!line("\"done\" when it is done").equalsIgnoreCase("done")) {
+      say("People first. Type done when these steps are done, or save to stop here.");
+    }
+    bench.madeSafe(stop);
+  }
+
+  private void check(Check check) {
+    if (told(bench.refused(check))) {
+      return;
+    }
+    console.show(views.steps().cautions(base.cautionsFor(check.hazards())));
+    Answer answer = bench.ask(check);
+    last = Optional.of(check);
+    console.show(views.shown(check, answer));
+  }
+
+  private void repair(Repair repair) {
+    if (told(bench.refused(repair))) {
+      return;
+    }
+    console.show(
+        views
+            .steps()
+            .mend(
+                new Step.Mend(
+                    repair,
+                    base.cautionsFor(repair.hazards()),
+                    Optional.empty(),
+                    Occasion.of(Occasion.Kind.WORTH)),
+                bench.moment()));
+    if (line("\"done\" to do it, Enter to leave it").equalsIgnoreCase("done")) {
+      bench.repair(repair);
+      say("Done. Whether it helped shows when the gate is tried.");
+    } else {
+      say("Left as it is.");
+    }
+  }
+
+  private void setUp(SetUp setUp) {
+    if (bench.moment().state().work().setUps().contains(setUp.id())) {
+      console.show(views.steps().leave(new Step.Leave(setUp, Purpose.of(Purpose.Kind.OPEN))));
+      if (done()) {
+        bench.leave(setUp);
+      }
+      return;
+    }
+    if (told(bench.refused(setUp))) {
+      return;
+    }
+    console.show(
+        views
+            .steps()
+            .entering(
+                new Step.Enter(
+                    setUp, base.cautionsFor(setUp.hazards()), Purpose.of(Purpose.Kind.OPEN))));
+    line("Enter when these are read");
+    console.show(Block.numbered(setUp.enter()));
+    if (done()) {
+      bench.enter(setUp);
+    }
+  }
+
+  private boolean done() {
+    boolean done = line("\"done\" when all is done, in order; Enter to leave it").equals("done");
+    if (!done) {
+      say("Left as it was.");
+    }
+    return done;
+  }
+
+  void tryOut() {
+    if (!told(bench.tryRefused())) {
+      Event.Retested tried = bench.tryOut();
+      say(tried.cured() ? "It runs as it should." : "It " + tried.words() + ".");
+    }
+  }
+
+  void finish() {
+    if (!told(bench.finishRefused())) {
+      bench.close(Ending.REPAIRED);
+    }
+  }
+
+  void handOver() {
+    if (!told(bench.handOverRefused())) {
+      bench.close(Ending.HANDED_OVER);
+    }
+  }
+}

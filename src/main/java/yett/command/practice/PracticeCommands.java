@@ -1,0 +1,139 @@
+package yett.command.practice;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.springframework.shell.core.command.annotation.Arguments;
+import org.springframework.shell.core.command.annotation.Command;
+import org.springframework.shell.core.command.annotation.Option;
+import yett.command.common.Completions;
+import yett.command.common.RoleOption;
+import yett.command.diagnose.PutAside;
+import yett.console.Block;
+import yett.console.Console;
+import yett.console.StandardStreams;
+import yett.desk.Desk;
+import yett.knowledge.Role;
+import yett.practice.Exercise;
+import yett.practice.Jotting;
+import yett.practice.Notebook;
+import yett.practice.Reckoning;
+import yett.practice.TraineeProgress;
+import yett.practice.Workbench;
+
+/** {@code practice}: a gate that is made up, for somebody to learn on. */
+public final class PracticeCommands {
+  static final String PRACTICE =
+      "Usage: practice [FILE...] [--case NAME] [--area AREA] [--level easy|fair|hard] [--seed"
+          + " NUMBER] [--as trainee|technician|electrician] [--new]. Without a FILE of test cases"
+          + " the fault is drawn from the cards. The same seed is the same gate. An exercise that"
+          + " was left goes on, unless --new is said.";
+
+  private static final String PROGRESS =
+      "Usage: practice progress. It is kept in a file of your own beside the casebook.";
+
+  private final Desk desk;
+  private final Console console;
+  private final StandardStreams output;
+
+  public PracticeCommands(Desk desk, Console console, StandardStreams output) {
+    this.desk = desk;
+    this.console = console;
+    this.output = output;
+  }
+
+  @Command(
+      name = "practice",
+      description = "find a fault on a gate that is made up",
+      help = PRACTICE,
+      completionProvider = Completions.FILES)
+  public void practice(
+      @Arguments List<String> words,
+      @Option(
+              longName = "case",
+              description = "the test case of the files; drawn if it is not said")
+          String name,
+      @Option(longName = "area", description = "where the fault is to lie") String area,
+      @Option(longName = "level", description = "easy, fair or hard") String level,
+      @Option(
+              longName = "seed",
+              description = "a whole number; the same number is the same exercise")
+          String seed,
+      @Option(
+              longName = "as",
+              description = "whose work is practised; a technician's if it is not said",
+              defaultValue = "technician")
+          String who,
+      @Option(longName = "new", description = "drop an exercise that was left") boolean fresh) {
+    ExerciseChoice choice = new ExerciseChoice(desk, console, output);
+    ExerciseOptions.Wanted wanted =
+        new ExerciseOptions(desk)
+            .wanted(words, typed(name), typed(area), typed(level), RoleOption.of(who), typed(seed));
+    Notebook notebook = new Notebook(desk.data());
+    Optional<Notebook.Left> left = fresh ? Optional.empty() : notebook.left();
+    try {
+      if (left.isPresent() && choice.goesOn(left.get())) {
+        Notebook.Begun begun = left.get().begun();
+        run(begun, choice.exercise(begun), notebook, left.get().jottings());
+        return;
+      }
+      Notebook.Begun begun = choice.begun(wanted, notebook.progress());
+      Exercise exercise = choice.exercise(begun);
+      notebook.begin(begun);
+      run(begun, exercise, notebook, List.of());
+    } catch (PutAside e) {
+      // nothing was begun
+    }
+  }
+
+  @Command(
+      name = {"practice", "progress"},
+      description = "tell how practice went so far, the weakest area first",
+      help = PROGRESS)
+  public void progress() {
+    console.show(new ReckoningViews(desk.base()).progress(new Notebook(desk.data()).progress()));
+  }
+
+  private static String typed(String option) {
+    return Objects.requireNonNullElse(option, "");
+  }
+
+  private void run(
+      Notebook.Begun begun, Exercise exercise, Notebook notebook, List<Jotting> before) {
+    try (Workbench bench = new Workbench(desk.trial(), exercise, before, notebook::keep)) {
+      boolean over = new PracticeTable(console, bench, desk.trial().base()).run();
+      if (!over) {
+        say("Kept. Go on with it: practice");
+        return;
+      }
+      if (console.interactive()) {
+        say("The plan works on the same gate, to compare.");
+      }
+      Reckoning reckoning = Reckoning.of(desk.trial(), bench);
+      TraineeProgress progress = notebook.progress();
+      notebook.finish(reckoning.result(desk.clock().instant(), bench));
+      console.show(
+          new ReckoningViews(desk.trial().base()).blocks(bench, reckoning, progress.ratio()));
+      say("The same again: " + command(begun));
+      notebook.progress().weak().stream()
+          .findFirst()
+          .ifPresent(weak -> say("Weakest so far: practice --area " + weak.name()));
+    }
+  }
+
+  private static String command(Notebook.Begun begun) {
+    return "practice "
+        + (begun.file().isEmpty() ? "" : "\"" + begun.file() + "\" --case " + begun.name() + " ")
+        + (begun.area().isEmpty() ? "" : "--area " + begun.area() + " ")
+        + (begun.level().isEmpty() ? "" : "--level " + begun.level() + " ")
+        + (begun.role().equals(Role.TECHNICIAN.word()) || !begun.file().isEmpty()
+            ? ""
+            : "--as " + begun.role() + " ")
+        + "--seed "
+        + begun.seed();
+  }
+
+  private void say(String sentence) {
+    console.show(Block.paragraph(sentence));
+  }
+}

@@ -1,0 +1,52 @@
+package yett.command.practice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import yett.command.diagnose.StepViews;
+import yett.console.Block;
+import yett.console.SignalWord;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SetUp;
+import yett.practice.Refusal;
+
+/** Why something cannot be done now, to a trainee. */
+final class RefusalViews {
+  private final RuleBase base;
+
+  RefusalViews(RuleBase base) {
+    this.base = base;
+  }
+
+  List<Block> refusal(Refusal refusal, List<Labels.Thing> things) {
+    List<Block> blocks = new ArrayList<>();
+    if (refusal.slip()) {
+      blocks.add(Block.signal(SignalWord.WARNING, refusal.why()));
+      blocks.addAll(new StepViews(base).cautions(refusal.cautions()));
+      blocks.add(Block.paragraph("It was not done; it counts as a slip."));
+    } else {
+      blocks.add(Block.paragraph(refusal.why()));
+    }
+    if (!refusal.leave().isEmpty()) {
+      blocks.add(Block.paragraph("To leave first: " + names(refusal.leave(), things) + "."));
+    }
+    if (!refusal.enter().isEmpty()) {
+      blocks.add(Block.paragraph("To enter first: " + names(refusal.enter(), things) + "."));
+    }
+    return blocks;
+  }
+
+  private static String names(List<SetUp> setUps, List<Labels.Thing> things) {
+    return setUps.stream()
+        .map(
+            s ->
+                things.stream()
+                        .filter(t -> t.card().equals(s))
+                        .map(Labels.Thing::label)
+                        .findFirst()
+                        .orElse("")
+                    + " "
+                    + s.name())
+        .collect(Collectors.joining("; "));
+  }
+}
