@@ -19,6 +19,11 @@ public enum Ending {
     this.words = words;
   }
 
+  /** Whether the gate is back in use and nothing is left to do. */
+  public boolean isDone() {
+    return this == REPAIRED || this == SOLVED;
+  }
+
   public String words() {
     return words;
   }

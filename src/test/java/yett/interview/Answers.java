@@ -3,6 +3,7 @@ package yett.interview;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
@@ -16,14 +17,29 @@ final class Answers implements Step.Visitor<List<Event>> {
     this.state = state;
   }
 
-  /** All at once: nothing of the kind, or nobody can tell; each danger by itself comes meanwhile. */
+  private boolean anyProof(Predicate<Answer> said) {
+    return state.answers().stream()
+        .filter(a -> base.checks().get(a.check()).kind() == Check.Kind.PROOF)
+        .anyMatch(a -> said.test(a.answer()));
+  }
+
   @Override
   public List<Event> askDangers(Step.AskDangers step) {
     Check first = step.dangers().get(0);
     List<Event> events = new ArrayList<>();
-    first.outcomes().forEach(o -> events.add(answered(first, new Answer.Chosen(o.id()))));
-    events.add(answered(first, new Answer.CannotTell()));
+    events.add(answered(first, new Answer.Chosen(first.outcomes().get(0).id())));
+    if (state.answers().stream().noneMatch(this::isDanger)) { // one of them stands for several
+      first.outcomes().stream()
+          .skip(1)
+          .forEach(o -> events.add(answered(first, new Answer.Chosen(o.id()))));
+      events.add(answered(first, new Answer.CannotTell()));
+    }
     return events;
+  }
+
+  private boolean isDanger(CaseState.Answered given) {
+    Check check = base.checks().get(given.check());
+    return check.danger() && !given.answer().is(check.outcomes().get(0).id());
   }
 
   @Override
@@ -50,11 +66,19 @@ final class Answers implements Step.Visitor<List<Event>> {
   public List<Event> ask(Step.Ask step) {
     Check check = step.check();
     List<Event> events = new ArrayList<>();
-    events.add(answered(check, new Answer.CannotTell()));
     if (check.kind() == Check.Kind.PROOF) {
       events.add(answered(check, new Answer.Chosen(Check.PASS)));
-      events.add(answered(check, new Answer.Chosen(Check.FAIL)));
-    } else if (check.measures().isEmpty()) {
+      // One proof that failed, and one that nobody could make, stand for several.
+      if (!anyProof(a -> a.is(Check.FAIL))) {
+        events.add(answered(check, new Answer.Chosen(Check.FAIL)));
+      }
+      if (!anyProof(Answer::hopeless)) {
+        events.add(answered(check, new Answer.CannotTell()));
+      }
+      return events;
+    }
+    events.add(answered(check, new Answer.CannotTell()));
+    if (check.measures().isEmpty()) {
       events.add(answered(check, new Answer.Chosen(check.outcomes().get(0).id())));
     }
     return events;
@@ -82,8 +106,7 @@ final class Answers implements Step.Visitor<List<Event>> {
 
   @Override
   public List<Event> retest(Step.Retest step) {
-    return List.of(
-        new Event.Retested(true), new Event.Retested(false, Optional.of(true)));
+    return List.of(new Event.Retested(true), new Event.Retested(false, Optional.of(true)));
   }
 
   @Override
@@ -118,7 +141,6 @@ final class Answers implements Step.Visitor<List<Event>> {
 
   @Override
   public List<Event> finished(Step.Finished step) {
-    boolean left = step.ending() != Ending.REPAIRED && step.ending() != Ending.SOLVED;
-    return left && state.work().takenUp() == 0 ? List.of(new Event.TakenUp()) : List.of();
+    return List.of();
   }
 }

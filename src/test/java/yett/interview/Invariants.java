@@ -80,9 +80,7 @@ final class Invariants {
 
   private boolean isMadeSafeHere(StopNow stop) {
     Entry done = state.madeSafe().get(stop.stop());
-    return done != null
-        && done.number() > stop.event()
-        && done.by().may(Role.TECHNICIAN);
+    return done != null && done.number() > stop.event() && done.by().may(Role.TECHNICIAN);
   }
 
   private static boolean isBeforeWork(Step step) {
@@ -95,8 +93,7 @@ final class Invariants {
           state.answers().stream()
               .filter(a -> base.checks().get(a.check()).kind() == Check.Kind.PROOF)
               .filter(a -> a.answer().is(Check.FAIL))
-              .anyMatch(
-                  a -> !state.latest(a.check()).orElseThrow().answer().is(Check.PASS));
+              .anyMatch(a -> !state.latest(a.check()).orElseThrow().answer().is(Check.PASS));
       if (failed || !judgement.stops().isEmpty() || !judgement.forbidden().isEmpty()) {
         return "back in service with a failed proof or a danger";
       }

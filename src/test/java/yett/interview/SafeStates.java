@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,17 +20,16 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.plan.Advice;
 import yett.plan.Planner;
-import yett.rules.Conclusion.StopNow;
 import yett.rules.Judgement;
 
 /**
- * Goes through every state of the work that can be reached from a beginning, breadth first, over the
- * real rules, and looks at each for what must never be. What is believed plays no part: every check
- * and every repair that the rules permit is chosen once, one of each kind of needs.
+ * Goes through every state of the work that can be reached from a beginning, breadth first, over
+ * the real rules, and looks at each for what must never be. What is believed plays no part: every
+ * check and every repair that the rules permit is chosen once, one of each kind of needs.
  *
- * <p>Two moments count as one state if they agree in set-ups, person, dangers and what was done about
- * them, proofs, and how far the work is. The first path to a state is kept, so that a violation is
- * told with the shortest story that leads to it.
+ * <p>Two moments count as one state if they agree in set-ups, person, dangers and what was done
+ * about them, proofs, and how far the work is. The first path to a state is kept, so that a
+ * violation is told with the shortest story that leads to it.
  */
 final class SafeStates {
   private static final Instant NOW = Instant.parse("2026-03-02T08:00:00Z");
@@ -39,16 +39,22 @@ final class SafeStates {
   private final Interview rules;
   private final Belief belief;
   private final Set<List<Object>> seen = new HashSet<>();
-  private final Deque<List<Entry>> open = new ArrayDeque<>();
+  private final Deque<Node> open = new ArrayDeque<>();
+  private final NextStep next;
+  private NextStep.Adviser adviser;
   private final List<String> violations = new ArrayList<>();
-  private int moments;
+  private boolean exhausted;
 
   SafeStates(Expertise expertise) {
     this.expertise = expertise;
     this.base = expertise.base();
     this.rules = expertise.newInterview();
+    this.next = new NextStep(expertise, (b, options) -> adviser.advise(b, options));
     this.belief = rules.at(List.of(entry(List.of(), Role.TECHNICIAN, opened()))).belief();
   }
+
+  /** A moment before its next step is known. */
+  private record Node(List<Entry> entries, CaseState state) {}
 
   private static Event opened() {
     return new Event.Opened("Harrow Quay, north gate", Role.TECHNICIAN, "any");
@@ -59,20 +65,25 @@ final class SafeStates {
     return seen.size();
   }
 
-  int moments() {
-    return moments;
+  /** Whether there was nothing left to follow. */
+  boolean exhausted() {
+    return exhausted;
   }
 
-  /** Explores from a beginning; returns what was found wrong, each with its story. */
-  List<String> explore(Role role, List<Event> beginning) {
+  /**
+   * Explores from a beginning; returns what was found wrong, each with its story.
+   *
+   * @param most so many states are followed, the nearest first
+   */
+  List<String> explore(Role role, List<Event> beginning, int most) {
     List<Entry> entries = new ArrayList<>();
-    entries.add(
-        entry(entries, role, new Event.Opened("Harrow Quay, north gate", role, "any")));
+    entries.add(entry(entries, role, new Event.Opened("Harrow Quay, north gate", role, "any")));
     beginning.forEach(e -> entries.add(entry(entries, role, e)));
     meet(entries);
-    while (!open.isEmpty() && violations.size() < 5) {
+    for (int i = 0; i < most && !open.isEmpty() && violations.isEmpty(); i++) {
       follow(open.removeFirst());
     }
+    exhausted = open.isEmpty();
     open.clear();
     return violations;
   }
@@ -82,19 +93,19 @@ final class SafeStates {
   }
 
   /** A moment is looked at once for every choice that the plan might make in it. */
-  private void follow(List<Entry> entries) {
-    CaseState state = CaseState.of(entries);
+  private void follow(Node node) {
+    List<Entry> entries = node.entries();
+    CaseState state = node.state();
     Judgement judgement = rules.judgement(entries);
     Kinds kinds = new Kinds();
-    Set<Step> steps = new HashSet<>();
-    steps.add(new NextStep(expertise, kinds).after(state, judgement, belief));
+    adviser = kinds;
+    Set<Step> steps = new LinkedHashSet<>();
+    steps.add(next.after(state, judgement, belief));
     for (Advice choice : kinds.choices()) {
-      steps.add(
-          new NextStep(expertise, (b, options) -> kinds.in(choice, options))
-              .after(state, judgement, belief));
+      adviser = (b, options) -> kinds.in(choice, options);
+      steps.add(next.after(state, judgement, belief));
     }
     for (Step step : steps) {
-      moments++;
       Optional<String> wrong = new Invariants(base, entries, state, judgement).of(step);
       wrong.ifPresent(w -> violations.add(w + "\n" + story(entries, step)));
       for (Event event : step.accept(new Answers(base, state))) {
@@ -102,29 +113,36 @@ final class SafeStates {
       }
     }
     if (state.closed().isEmpty()) {
-      meanwhile(entries, state);
+      meanwhile(entries, state, judgement);
+    } else if (!state.closed().get().isDone() && state.work().takenUp() == 0) {
+      for (Role comes : List.of(Role.TRAINEE, Role.TECHNICIAN, Role.ELECTRICIAN)) {
+        go(entries, comes, new Event.TakenUp());
+      }
     }
   }
 
-  /** What people do whatever is asked: give the case away, take it over, meet a danger. */
-  private void meanwhile(List<Entry> entries, CaseState state) {
+  /** What people do whatever is asked: give the case away, meet a danger. */
+  private void meanwhile(List<Entry> entries, CaseState state, Judgement judgement) {
     if (state.gaveUp().isEmpty()) {
       go(entries, state.role(), new Event.GaveUp("called away"));
     }
     if (state.told().histories().isPresent()) {
-      for (Role other : List.of(Role.TRAINEE, Role.TECHNICIAN, Role.ELECTRICIAN)) {
-        if (other != state.role()) {
-          go(entries, other, new Event.Noted("takes over"));
-        }
-      }
-      for (String danger : List.of("danger-burning", "danger-movement", "danger-leaf")) {
-        Check check = base.checks().get(danger);
-        if (check != null) {
-          String bad = check.outcomes().get(1).id();
+      for (String danger : List.of("danger-burning", "danger-movement")) {
+        String bad = base.checks().get(danger).outcomes().get(1).id();
+        if (judgement.stops().isEmpty() && !hasMetDanger(entries)) {
           go(entries, state.role(), new Event.Answered(danger, new Answer.Chosen(bad)));
         }
       }
     }
+  }
+
+  private boolean hasMetDanger(List<Entry> entries) {
+    return entries.stream()
+        .anyMatch(
+            e ->
+                e.event() instanceof Event.Answered a
+                    && base.checks().get(a.check()).danger()
+                    && a.answer().choice().map(c -> !isHarmless(a.check(), c)).orElse(true));
   }
 
   private void go(List<Entry> entries, Role role, Event event) {
@@ -134,13 +152,13 @@ final class SafeStates {
   }
 
   private void meet(List<Entry> entries) {
-    if (seen.add(key(entries))) {
-      open.add(List.copyOf(entries));
+    CaseState state = CaseState.of(entries);
+    if (seen.add(key(entries, state))) {
+      open.add(new Node(List.copyOf(entries), state));
     }
   }
 
-  private List<Object> key(List<Entry> entries) {
-    CaseState state = CaseState.of(entries);
+  private List<Object> key(List<Entry> entries, CaseState state) {
     Map<String, String> proofs = new LinkedHashMap<>();
     Set<String> failed = new TreeSet<>();
     Set<String> dangers = new TreeSet<>();
@@ -165,30 +183,41 @@ final class SafeStates {
         dangers.add(check.id() + " " + a.answer() + " " + mended + " " + before);
       }
     }
+    long bad =
+        state.answers().stream()
+            .filter(a -> base.checks().get(a.check()).danger())
+            .filter(a -> !a.answer().choice().map(c -> isHarmless(a.check(), c)).orElse(false))
+            .mapToLong(CaseState.Answered::event)
+            .max()
+            .orElse(0);
     Set<String> safe = new TreeSet<>();
-    for (StopNow stop : rules.judgement(entries).stops()) {
-      Entry done = state.madeSafe().get(stop.stop());
-      safe.add(stop.stop() + (done != null && done.number() > stop.event()) + isCaller(done));
-    }
+    state
+        .madeSafe()
+        .forEach((stop, done) -> safe.add(stop + (done.number() > bad) + isCaller(done)));
     return List.of(
         state.role(),
-        List.copyOf(state.work().setUps()),
+        Set.copyOf(state.work().setUps()),
         dangers,
         safe,
         proofs,
         failed,
         state.work().cured(),
         state.work().retestDue(),
-        Math.min(2, state.work().epoch()),
+        state.work().epoch() > 0,
         state.work().takenUp() > 0,
         state.work().failedProof(),
         state.gaveUp().isPresent(),
         state.closed(),
+        hasMetDanger(entries),
         List.of(
             state.told().siteTaken(),
             state.told().complaints().isPresent(),
             state.told().pressing().isPresent(),
             state.told().histories().isPresent()));
+  }
+
+  private boolean isHarmless(String check, String outcome) {
+    return base.checks().get(check).indexOf(outcome) == 0;
   }
 
   private static boolean isCaller(Entry done) {

@@ -54,8 +54,7 @@ class CoreRulesTest {
             said(1, "danger-burning", "burning")),
         example(
             "nothing is asked that needs a forbidden state", said(1, "danger-burning", "burning")),
-        example(
-            "nothing is repaired in a forbidden state", said(1, "danger-burning", "burning")),
+        example("nothing is repaired in a forbidden state", said(1, "danger-burning", "burning")),
         example(
             "a caller does not make a gate move that must not run",
             new Fact.Person(Role.CALLER),

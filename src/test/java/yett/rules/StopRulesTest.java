@@ -61,8 +61,7 @@ class StopRulesTest extends ShownByExamples {
             new Fact.Person(Role.CALLER),
             complained("chain-hangs")),
         example(
-            "a gate of which a danger is not known is not run",
-            new Fact.Untold("danger-leaf", 1)),
+            "a gate of which a danger is not known is not run", new Fact.Untold("danger-leaf", 1)),
         example(
             "batteries with a dead cell are not charged",
             read(1, "battery-block-difference", "2.1 V")),

@@ -357,7 +357,7 @@ public final class Conversation {
                 + " it."),
         Block.numbered(
             List.of(
-                "go on looking for the cause",
+                "go on: mend what the proof points to, or look for the cause",
                 "leave the gate out of service: locked off, open way closed by other means, "
                     + "signed")));
     questions
@@ -371,7 +371,7 @@ public final class Conversation {
                 sitting.record(
                     i == 0
                         ? new Event.Reopened(step.proof().id())
-                        : new Event.Closed(Ending.OUT_OF_SERVICE)));
+                        : new Event.GaveUp("a proof failed: " + step.proof().ask())));
   }
 
   private void makeSafe(Step.MakeSafe step) {
@@ -386,12 +386,8 @@ public final class Conversation {
     if (step.ending() != Ending.MADE_SAFE) {
       sitting.show(sitting.views().bars(sitting.moment(), 4));
     }
-    if (step.ending() != Ending.HANDED_OVER) {
-      sitting.show(
-          Block.signal(
-              SignalWord.WARNING,
-              "Lock the operator off now, mains and batteries, put up the sign and keep people away"
-                  + " from the leaf: the gate stays out of service."));
+    if (step.ending() == Ending.OUT_OF_SERVICE) {
+      sitting.say("The gate stays out of service until every proof has passed.");
     }
     close(step.ending());
   }

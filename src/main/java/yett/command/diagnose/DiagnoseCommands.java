@@ -19,6 +19,7 @@ import yett.console.Console;
 import yett.console.SignalWord;
 import yett.desk.Desk;
 import yett.desk.OpenCase;
+import yett.interview.Ending;
 import yett.interview.Event;
 import yett.interview.Interview;
 import yett.knowledge.Role;
@@ -76,7 +77,7 @@ public final class DiagnoseCommands {
       var state = open.moment().state();
       String gate = state.opened().map(Event.Opened::site).orElse("");
       console.show(Block.heading("Case " + id + " · " + gate));
-      if (state.closed().isPresent()) {
+      if (state.closed().filter(Ending::isDone).isPresent()) {
         console.show(
             Block.paragraph(
                 "This case is closed: "
@@ -85,6 +86,9 @@ public final class DiagnoseCommands {
                     + id
                     + "."));
         return;
+      }
+      if (state.closed().isPresent()) {
+        takeUp(open, state.closed().get());
       }
       boolean sameRules =
           state
@@ -152,5 +156,18 @@ public final class DiagnoseCommands {
         .findFirst() // the one written to last
         .map(CaseSummary::id)
         .orElseThrow(() -> new UsageException("No case is open. Begin one with: diagnose."));
+  }
+
+  /**
+   * What was handed over, or left, is gone on with by whoever came: dangers first, then its state.
+   */
+  private void takeUp(OpenCase open, Ending left) {
+    console.show(
+        Block.paragraph(
+            "This case was closed: "
+                + left.words()
+                + ". It is taken up again from where it was left; look for dangers first, then see"
+                + " that the gate stands as it was left."));
+    open.record(new Event.TakenUp());
   }
 }
