@@ -33,7 +33,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
   private boolean retestDue;
   private boolean cured;
   private int epoch;
-  private long takenUp;
+  private long lookAgain;
   private final Set<List<Long>> kept = new HashSet<>();
   private final Map<String, Entry> madeSafe = new LinkedHashMap<>();
   private Optional<Entry> gaveUp = Optional.empty();
@@ -95,7 +95,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
         retestDue,
         cured,
         failedProof,
-        takenUp);
+        lookAgain);
   }
 
   /** Changes nothing but what is said of the case. */
@@ -294,8 +294,13 @@ final class CaseFold implements Event.Visitor<Runnable> {
         () -> {
           closed = Optional.empty();
           gaveUp = Optional.empty();
-          takenUp = entry.number();
+          lookAgain = entry.number();
         });
+  }
+
+  @Override
+  public Runnable dangersAgain(Event.DangersAgain event) {
+    return on(() -> lookAgain = entry.number());
   }
 
   @Override

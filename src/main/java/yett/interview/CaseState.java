@@ -54,7 +54,8 @@ public record CaseState(
    * @param declined repairs that could not be done, with the epoch in which they were declined
    * @param setUps set-ups in force, in the order of entering
    * @param intent id of the check or repair for which a set-up was just entered or left
-   * @param takenUp number of the event with which the case was taken up again; 0 if it was not
+   * @param lookAgain number of the event since which dangers are to be looked at again; 0 if there
+   *     is none
    * @param cured whether the last retest succeeded and nothing was repaired or reopened since
    */
   public record Work(
@@ -66,7 +67,7 @@ public record CaseState(
       boolean retestDue,
       boolean cured,
       Optional<String> failedProof,
-      long takenUp) {}
+      long lookAgain) {}
 
   /**
    * An answer in its place.

@@ -60,7 +60,7 @@ final class Dangers {
     return present
         .state
         .latest(danger.id())
-        .filter(a -> a.event() < present.state.work().takenUp())
+        .filter(a -> a.event() < present.state.work().lookAgain())
         .isPresent();
   }
 

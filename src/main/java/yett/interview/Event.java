@@ -32,7 +32,8 @@ import yett.knowledge.Role;
   @JsonSubTypes.Type(value = Event.MadeSafe.class, name = "made-safe"),
   @JsonSubTypes.Type(value = Event.GaveUp.class, name = "gave-up"),
   @JsonSubTypes.Type(value = Event.Closed.class, name = "closed"),
-  @JsonSubTypes.Type(value = Event.TakenUp.class, name = "taken-up")
+  @JsonSubTypes.Type(value = Event.TakenUp.class, name = "taken-up"),
+  @JsonSubTypes.Type(value = Event.DangersAgain.class, name = "dangers-again")
 })
 public sealed interface Event {
 
@@ -79,6 +80,8 @@ public sealed interface Event {
     R closed(Closed event);
 
     R takenUp(TakenUp event);
+
+    R dangersAgain(DangersAgain event);
 
     R unread(Unread event);
   }
@@ -358,6 +361,14 @@ public sealed interface Event {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.closed(this);
+    }
+  }
+
+  /** Somebody wants to go through the dangers once more. */
+  record DangersAgain() implements Undoable {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.dangersAgain(this);
     }
   }
 

@@ -218,6 +218,11 @@ public final class Sense {
       }
 
       @Override
+      public Runnable dangersAgain(Event.DangersAgain event) {
+        return () -> {};
+      }
+
+      @Override
       public Runnable takenUp(Event.TakenUp event) {
         return () -> {};
       }

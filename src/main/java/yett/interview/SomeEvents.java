@@ -107,6 +107,11 @@ public interface SomeEvents<R> extends Event.Visitor<R> {
   }
 
   @Override
+  default R dangersAgain(Event.DangersAgain event) {
+    return other(event);
+  }
+
+  @Override
   default R takenUp(Event.TakenUp event) {
     return other(event);
   }

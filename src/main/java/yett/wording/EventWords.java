@@ -78,6 +78,11 @@ record EventWords(Wording words) implements Event.Visitor<String> {
   }
 
   @Override
+  public String dangersAgain(Event.DangersAgain event) {
+    return "that dangers are looked at again";
+  }
+
+  @Override
   public String takenUp(Event.TakenUp event) {
     return "that the case was taken up again";
   }

@@ -36,6 +36,9 @@ class EventTextTest {
         new Event.Retracted(7),
         new Event.Corrected(7, new Answer.Chosen("ordinary")),
         new Event.MadeSafe("person-trapped"),
+        new Event.MadeSafe("burning", Optional.of(List.of("locked-off", "isolated"))),
+        new Event.DangersAgain(),
+        new Event.TakenUp(),
         new Event.GaveUp("no part"),
         new Event.Closed(Ending.REPAIRED));
   }

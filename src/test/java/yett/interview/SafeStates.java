@@ -114,7 +114,7 @@ final class SafeStates {
     }
     if (state.closed().isEmpty()) {
       meanwhile(entries, state, judgement);
-    } else if (!state.closed().get().isDone() && state.work().takenUp() == 0) {
+    } else if (!state.closed().get().isDone() && state.work().lookAgain() == 0) {
       for (Role comes : List.of(Role.TRAINEE, Role.TECHNICIAN, Role.ELECTRICIAN)) {
         go(entries, comes, new Event.TakenUp());
       }
@@ -179,7 +179,7 @@ final class SafeStates {
             state.work().deeds().stream()
                 .anyMatch(d -> d.number() > a.event() && d.event() instanceof Event.Repaired);
         dangers.removeIf(d -> d.startsWith(check.id() + " "));
-        boolean before = a.event() < state.work().takenUp();
+        boolean before = a.event() < state.work().lookAgain();
         dangers.add(check.id() + " " + a.answer() + " " + mended + " " + before);
       }
     }
@@ -204,7 +204,7 @@ final class SafeStates {
         state.work().cured(),
         state.work().retestDue(),
         state.work().epoch() > 0,
-        state.work().takenUp() > 0,
+        state.work().lookAgain() > 0,
         state.work().failedProof(),
         state.gaveUp().isPresent(),
         state.closed(),

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import yett.console.Block;
 import yett.interview.Answer;
@@ -24,6 +25,10 @@ import yett.saying.DangerSayings.Danger;
  */
 public final class DangerList {
   private static final Pattern NUMBERS = Pattern.compile("\\d{1,3}([\\s,;]+\\d{1,3})*[\\s,;]*");
+
+  /** Nobody can say of these; without numbers, of none of them. */
+  private static final Pattern UNKNOWN =
+      Pattern.compile("(?:unknown|cannot tell)\\s*([\\d\\s,;]*)");
 
   private final Sitting sitting;
   private final Wishes wishes;
@@ -44,22 +49,32 @@ public final class DangerList {
     List<Danger> heard = List.of();
     while (true) {
       String line = sitting.line("0 for none, or the numbers that are so");
+      Matcher unknown = UNKNOWN.matcher(line.strip().toLowerCase(Locale.ROOT));
+      if (unknown.matches()) {
+        String of = unknown.group(1).strip();
+        Optional<Set<Danger>> unsure =
+            of.isEmpty() ? Optional.of(new LinkedHashSet<>(dangers)) : numbers(of, dangers);
+        if (unsure.isPresent()) {
+          record(step, Set.of(), unsure.get(), words);
+          return;
+        }
+      }
       if (wishes.grant(line)) {
         return;
       }
       String text = line.strip().toLowerCase(Locale.ROOT);
       if (text.equals("0") || text.equals("none")) {
-        record(step, Set.of(), words);
+        record(step, Set.of(), Set.of(), words);
         return;
       }
       if (text.equals("yes") && !heard.isEmpty()) {
-        record(step, new LinkedHashSet<>(heard), words);
+        record(step, new LinkedHashSet<>(heard), Set.of(), words);
         return;
       }
       if (NUMBERS.matcher(text).matches()) {
         Optional<Set<Danger>> picked = numbers(text, dangers);
         if (picked.isPresent()) {
-          record(step, picked.get(), words);
+          record(step, picked.get(), Set.of(), words);
           return;
         }
         sitting.say("Type numbers from 1 to " + dangers.size() + ", or 0 alone for none.");
@@ -68,7 +83,9 @@ public final class DangerList {
         heard = sayings().hear(line).stream().filter(dangers::contains).toList();
         askBack(heard, dangers);
       } else {
-        sitting.say("Type 0 only if none of these is so, or the numbers that are.");
+        sitting.say(
+            "Type 0 only if none of these is so, or the numbers that are; unknown 2 if of the"
+                + " second you cannot tell.");
       }
     }
   }
@@ -77,7 +94,8 @@ public final class DangerList {
     if (heard.isEmpty()) {
       sitting.say(
           "These words are kept, but they say neither which of these is so nor that none is. Type"
-              + " the numbers that are so; 0 only if none is.");
+              + " the numbers that are so; 0 only if none is; unknown 2 if of the second you cannot"
+              + " tell.");
       return;
     }
     sitting.show(
@@ -107,16 +125,22 @@ public final class DangerList {
     return Optional.of(picked);
   }
 
-  /** What was said in words is kept with the answers. */
-  private void record(Step.AskDangers step, Set<Danger> so, List<String> words) {
+  /**
+   * What was said in words is kept with the answers.
+   *
+   * @param unsure what nobody can say, which is no "no"
+   */
+  private void record(
+      Step.AskDangers step, Set<Danger> so, Set<Danger> unsure, List<String> words) {
     List<Event> events = new ArrayList<>();
     for (String said : words) {
       events.add(role() == Role.CALLER ? new Event.Said(said) : new Event.Noted(said));
     }
-    Map<String, String> answers = new LinkedHashMap<>();
-    step.dangers().forEach(c -> answers.put(c.id(), c.outcomes().get(0).id()));
-    so.forEach(d -> answers.put(d.check().id(), d.outcome().id()));
-    answers.forEach((c, o) -> events.add(new Event.Answered(c, new Answer.Chosen(o))));
+    Map<String, Answer> answers = new LinkedHashMap<>();
+    step.dangers().forEach(c -> answers.put(c.id(), new Answer.Chosen(c.outcomes().get(0).id())));
+    unsure.forEach(d -> answers.put(d.check().id(), new Answer.CannotTell()));
+    so.forEach(d -> answers.put(d.check().id(), new Answer.Chosen(d.outcome().id())));
+    answers.forEach((check, answer) -> events.add(new Event.Answered(check, answer)));
     sitting.record(events.toArray(Event[]::new));
   }
 

@@ -5,7 +5,6 @@ import java.util.Optional;
 import yett.command.common.Words;
 import yett.console.Block;
 import yett.desk.Undo;
-import yett.interview.CaseState;
 import yett.interview.Event;
 import yett.interview.Step;
 
@@ -40,7 +39,7 @@ public final class Wishes {
       case CORRECT -> corrections.choose();
       case UNKNOWN, LATER -> sitting.say("This step cannot be left out. Save stops here.");
       case NOTE -> note(line);
-      case DANGER -> danger();
+      case DANGER -> sitting.record(new Event.DangersAgain());
       case HANDOVER -> giveUp();
       case CUT_OFF -> {
         sitting.record(new Event.Noted("The call dropped."));
@@ -85,17 +84,6 @@ public final class Wishes {
       sitting.record(new Event.Noted(text));
       sitting.say("Noted.");
     }
-  }
-
-  /** The danger questions again: what was answered before is taken back. */
-  private void danger() {
-    Event[] events =
-        sitting.moment().state().answers().stream()
-            .filter(a -> sitting.isDanger(a.check()))
-            .map(CaseState.Answered::event)
-            .map(Event.Retracted::new)
-            .toArray(Event[]::new);
-    sitting.record(events);
   }
 
   private void giveUp() {

@@ -13,8 +13,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import yett.desk.OpenCase;
 import yett.interview.Answer;
+import yett.interview.Ending;
 import yett.interview.Event;
+import yett.interview.Step;
 import yett.knowledge.Role;
 import yett.saying.DangerSayings;
 import yett.testing.Shipped;
@@ -65,6 +68,37 @@ class DangerListTest {
     typed.type(words);
 
     assertThat(answers()).isEmpty();
+  }
+
+  @Test
+  void asking_for_the_dangers_and_going_back_takes_no_answer_away() {
+    typed.type("0", "", "slow", "0", "danger", "back");
+    Set<String> before = answers();
+
+    assertThat(before).hasSize(6);
+    assertThat(typed.stored())
+        .filteredOn(Event.Retracted.class::isInstance)
+        .hasSize(1); // that of looking again, and nothing else
+  }
+
+  @Test
+  void a_case_that_was_left_begins_with_the_dangers_when_it_is_taken_up_again() {
+    typed.type("2", "done", "close");
+    assertThat(typed.stored()).contains(new Event.Closed(Ending.MADE_SAFE));
+    try (OpenCase open = typed.open()) {
+      open.record(new Event.TakenUp());
+      assertThat(open.moment().step()).isInstanceOf(Step.AskDangers.class);
+    }
+  }
+
+  @Test
+  void what_cannot_be_told_is_no_danger_and_no_all_clear() {
+    typed.type("unknown 2");
+
+    assertThat(typed.stored())
+        .contains(new Event.Answered("danger-leaf", new Answer.CannotTell()))
+        .contains(new Event.Answered("danger-person", new Answer.Chosen("nobody")));
+    assertThat(answers()).noneMatch(a -> a.startsWith("danger-leaf"));
   }
 
   @ParameterizedTest
