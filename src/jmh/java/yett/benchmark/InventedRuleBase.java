@@ -72,7 +72,16 @@ final class InventedRuleBase {
       setUps.put(
           id,
           new SetUp(
-              id, id, 3, 1, Role.TECHNICIAN, List.of(), excludes, List.of("do"), List.of("undo"),
+              id,
+              id,
+              3,
+              1,
+              Role.TECHNICIAN,
+              List.of(),
+              List.of(),
+              excludes,
+              List.of("do"),
+              List.of("undo"),
               "invented"));
     }
     return new RuleBase(
@@ -89,7 +98,10 @@ final class InventedRuleBase {
         Telephone.NONE,
         new TreeMap<>(Map.of("rules/core.drl", coreRules())),
         Collections.emptySortedMap(),
-        List.of());
+        List.of(),
+        () -> {
+          throw new UnsupportedOperationException("an invented rule base protects nobody");
+        });
   }
 
   private static String coreRules() {
