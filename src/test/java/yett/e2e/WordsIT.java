@@ -139,10 +139,11 @@ class WordsIT {
       visitor.until(Screen.Kind.CHECK);
       assertThat(visitor.say("hand over").prompt()).startsWith("Why is it handed over?");
       visitor.say("no time left today");
-      assertThat(visitor.kind()).isEqualTo(Screen.Kind.CLOSE);
+      visitor.until(Screen.Kind.CLOSE); // both supplies locked off, barred and signed
+      assertThat(visitor.pty().transcript()).contains("Left out of use");
       assertThat(visitor.question().text()).contains("Hand over", "No time left today.");
       assertThat(visitor.say("back").text()).contains("Taken back.");
-      assertThat(visitor.kind()).isEqualTo(Screen.Kind.CHECK);
+      visitor.until(Screen.Kind.CHECK); // after a look whether the gate stands as it was left
       visitor.pty().enter("save");
       assertThat(visitor.pty().waitForExit(Visitor.PATIENCE)).isZero();
       assertThat(visitor.pty().transcript()).contains("Saved. Go on with: resume ");

@@ -386,9 +386,7 @@ public final class Conversation {
     if (step.ending() != Ending.MADE_SAFE) {
       sitting.show(sitting.views().bars(sitting.moment(), 4));
     }
-    if (step.ending() == Ending.OUT_OF_SERVICE) {
-      sitting.say("The gate stays out of service until every proof has passed.");
-    }
+    sitting.say("The gate stays out of service until every proof has passed.");
     close(step.ending());
   }
 
