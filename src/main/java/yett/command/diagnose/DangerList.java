@@ -26,9 +26,9 @@ import yett.saying.DangerSayings.Danger;
 public final class DangerList {
   private static final Pattern NUMBERS = Pattern.compile("\\d{1,3}([\\s,;]+\\d{1,3})*[\\s,;]*");
 
-  /** Nobody can say of these; without numbers, of none of them. */
+  /** Nobody can say of these. */
   private static final Pattern UNKNOWN =
-      Pattern.compile("(?:unknown|cannot tell)\\s*([\\d\\s,;]*)");
+      Pattern.compile("(?:unknown|cannot tell)\\s+(\\d[\\d\\s,;]*)");
 
   private final Sitting sitting;
   private final Wishes wishes;
@@ -51,9 +51,7 @@ public final class DangerList {
       String line = sitting.line("0 for none, or the numbers that are so");
       Matcher unknown = UNKNOWN.matcher(line.strip().toLowerCase(Locale.ROOT));
       if (unknown.matches()) {
-        String of = unknown.group(1).strip();
-        Optional<Set<Danger>> unsure =
-            of.isEmpty() ? Optional.of(new LinkedHashSet<>(dangers)) : numbers(of, dangers);
+        Optional<Set<Danger>> unsure = numbers(unknown.group(1).strip(), dangers);
         if (unsure.isPresent()) {
           record(step, Set.of(), unsure.get(), words);
           return;
