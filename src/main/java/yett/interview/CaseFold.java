@@ -260,7 +260,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable retracted(Event.Retracted event) {
-    return again(() -> {});
+    return beside(() -> {});
   }
 
   @Override

@@ -64,12 +64,23 @@ final class Dangers {
         .isPresent();
   }
 
-  /** What a caller did from afar, somebody at the gate does again; and so does new word of it. */
+  /**
+   * What a caller did from afar, somebody at the gate does again. New word of a danger asks for it
+   * anew, and so does a gate that does not stand any more as it was made safe.
+   */
   private boolean isMadeSafe(StopNow stop) {
     Entry done = present.state.madeSafe().get(stop.stop());
     return done != null
         && done.number() > stop.event()
-        && (done.by() != Role.CALLER || present.isCall());
+        && (done.by() != Role.CALLER || present.isCall())
+        && base.stops().get(stop.stop()).leaves().map(this::stillStands).orElse(true);
+  }
+
+  private boolean stillStands(String safe) {
+    SetUp setUp = base.setUps().get(safe);
+    return setUp == null
+        || !present.role().may(setUp.who())
+        || present.state.work().setUps().contains(safe);
   }
 
   private boolean goesOn(Stop stop) {

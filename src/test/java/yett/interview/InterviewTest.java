@@ -73,7 +73,7 @@ class InterviewTest {
     say(new Event.Corrected(eventOf("danger-leaf"), new Answer.Chosen("off-or-leaning")));
     Step.MakeSafe stop = (Step.MakeSafe) step();
     assertThat(stop.now()).isNotEmpty();
-    say(new Event.MadeSafe(stop.stop().id()));
+    say(stop.done());
     assertThat(step())
         .isInstanceOfSatisfying(
             Step.HandOver.class, s -> assertThat(s.ending()).isEqualTo(Ending.MADE_SAFE));
@@ -114,7 +114,7 @@ class InterviewTest {
     beginWork("chain-looks");
     long answer = eventOf("danger-burning");
     say(new Event.Corrected(answer, new Answer.Chosen("burning")));
-    say(new Event.MadeSafe(((Step.MakeSafe) step()).stop().id()));
+    say(((Step.MakeSafe) step()).done());
     say(new Event.Corrected(answer, new Answer.Chosen("none")));
     say(new Event.Corrected(answer, new Answer.Chosen("burning")));
     assertThat(step()).isInstanceOf(Step.MakeSafe.class);

@@ -126,7 +126,7 @@ final class RandomCase {
           ? new Event.Reopened(s.proof().id())
           : new Event.Closed(Ending.OUT_OF_SERVICE);
     } else if (step instanceof Step.MakeSafe s) {
-      return new Event.MadeSafe(s.stop().id());
+      return s.done();
     } else if (step instanceof Step.HandOver s) {
       return new Event.Closed(s.ending());
     } else if (step instanceof Step.CloseSolved) {

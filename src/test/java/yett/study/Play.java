@@ -210,7 +210,7 @@ final class Play {
       boolean goOn = ++failedProofs <= MOST_FAILED_PROOFS;
       happen(goOn ? new Event.Reopened(s.proof().id()) : new Event.Closed(Ending.OUT_OF_SERVICE));
     } else if (step instanceof Step.MakeSafe s) {
-      happen(new Event.MadeSafe(s.stop().id()));
+      happen(s.done());
     } else if (step instanceof Step.HandOver s) {
       why = StepWords.because(s.because());
       happen(new Event.Closed(s.ending()));
