@@ -28,7 +28,7 @@ public final class DangerList {
 
   /** Nobody can say of these. */
   private static final Pattern UNKNOWN =
-      Pattern.compile("(?:unknown|cannot tell)\\s+(\\d[\\d\\s,;]*)");
+      Pattern.compile("(?:unknown|cannot tell)\\s+(" + NUMBERS + ")");
 
   private final Sitting sitting;
   private final Wishes wishes;
@@ -49,9 +49,10 @@ public final class DangerList {
     List<Danger> heard = List.of();
     while (true) {
       String line = sitting.line("0 for none, or the numbers that are so");
-      Matcher unknown = UNKNOWN.matcher(line.strip().toLowerCase(Locale.ROOT));
+      String text = line.strip().toLowerCase(Locale.ROOT);
+      Matcher unknown = UNKNOWN.matcher(text);
       if (unknown.matches()) {
-        Optional<Set<Danger>> unsure = numbers(unknown.group(1).strip(), dangers);
+        Optional<Set<Danger>> unsure = numbers(unknown.group(1), dangers);
         if (unsure.isPresent()) {
           record(step, Set.of(), unsure.get(), words);
           return;
@@ -60,7 +61,6 @@ public final class DangerList {
       if (wishes.grant(line)) {
         return;
       }
-      String text = line.strip().toLowerCase(Locale.ROOT);
       if (text.equals("0") || text.equals("none")) {
         record(step, Set.of(), Set.of(), words);
         return;

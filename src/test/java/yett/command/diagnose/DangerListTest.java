@@ -58,6 +58,7 @@ class DangerListTest {
         "nothing",
         "none really",
         "unknown",
+        "unknown 99999999999",
         "0 0",
         "0, 2",
         "12",
