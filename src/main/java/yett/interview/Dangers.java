@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.knowledge.Stop;
+import yett.plan.Planner;
 import yett.rules.Conclusion.StopNow;
 
 /**
@@ -19,10 +21,12 @@ import yett.rules.Conclusion.StopNow;
 final class Dangers {
   private final Present present;
   private final RuleBase base;
+  private final Planner planner;
   private final List<StopNow> stops;
 
-  Dangers(Present present) {
+  Dangers(Present present, Planner planner) {
     this.present = present;
+    this.planner = planner;
     this.base = present.base;
     List<String> order = List.copyOf(base.stops().keySet()); // people first
     this.stops =
@@ -105,9 +109,7 @@ final class Dangers {
             .filter(s -> s.event() == seen)
             .map(s -> base.stops().get(s.stop()).leaves())
             .anyMatch(l -> l.isPresent() && excludesRuns(l.get()));
-    return stands
-        && present.state.work().deeds().stream()
-            .anyMatch(d -> d.number() > seen && d.event() instanceof Event.Repaired);
+    return stands && present.isMendedSince(seen);
   }
 
   /** Where the gate may run under watch, its proofs show that it is over. */
@@ -127,21 +129,11 @@ final class Dangers {
     if (setUp == null || !present.role().may(setUp.who())) {
       return Optional.empty();
     }
-    List<String> after = new ArrayList<>();
-    for (String inForce : present.state.work().setUps()) {
-      boolean stays =
-          base.withOuter(List.of(inForce)).stream()
-              .noneMatch(s -> setUp.excludes().contains(s) || isExcluded(safe, s));
-      if (stays && !inForce.equals(safe)) {
-        after.add(inForce);
-      }
-    }
+    Set<String> inForce = present.state.work().setUps();
+    List<String> after = new ArrayList<>(inForce);
+    after.removeAll(planner.change(inForce, List.of(safe)).leave());
+    after.remove(safe);
     after.add(safe);
     return Optional.of(List.copyOf(after));
-  }
-
-  private boolean isExcluded(String safe, String by) {
-    SetUp other = base.setUps().get(by);
-    return other != null && other.excludes().contains(safe);
   }
 }

@@ -38,7 +38,7 @@ final class FailedProofs {
   /** The repair that a failed proof points to most, unless something was mended since. */
   Optional<Step> repair() {
     return failed.stream()
-        .filter(p -> !isMendedSince(latest(p).orElseThrow().event()))
+        .filter(p -> !present.isMendedSince(latest(p).orElseThrow().event()))
         .flatMap(this::pointsTo)
         .findFirst()
         .map(r -> steps.mend(r, Optional.empty(), Occasion.of(Occasion.Kind.FAILED_PROOF)));
@@ -46,11 +46,6 @@ final class FailedProofs {
 
   private Optional<CaseState.Answered> latest(Check proof) {
     return present.state.latest(proof.id());
-  }
-
-  private boolean isMendedSince(long event) {
-    return present.state.work().deeds().stream()
-        .anyMatch(d -> d.number() > event && d.event() instanceof Event.Repaired);
   }
 
   private Stream<Repair> pointsTo(Check proof) {

@@ -53,7 +53,7 @@ final class NextStep {
       if (state.closed().isPresent()) {
         return new Step.Finished(state.closed().get());
       }
-      return new Dangers(present)
+      return new Dangers(present, planner)
           .step()
           .or(this::wanted)
           .or(this::begin)

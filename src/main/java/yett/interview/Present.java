@@ -59,6 +59,12 @@ final class Present {
     return role().may(check.who()) && !unavailable.contains(check.id());
   }
 
+  /** Whether a repair was done after an event. */
+  boolean isMendedSince(long event) {
+    return state.work().deeds().stream()
+        .anyMatch(d -> d.number() > event && d.event() instanceof Event.Repaired);
+  }
+
   /** Repairs that were done, in order. */
   Stream<Repair> repairs() {
     return state.work().deeds().stream()

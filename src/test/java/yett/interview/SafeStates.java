@@ -43,7 +43,6 @@ final class SafeStates {
   private final NextStep next;
   private NextStep.Adviser adviser;
   private final List<String> violations = new ArrayList<>();
-  private boolean exhausted;
 
   SafeStates(Expertise expertise) {
     this.expertise = expertise;
@@ -65,11 +64,6 @@ final class SafeStates {
     return seen.size();
   }
 
-  /** Whether there was nothing left to follow. */
-  boolean exhausted() {
-    return exhausted;
-  }
-
   /**
    * Explores from a beginning; returns what was found wrong, each with its story.
    *
@@ -83,7 +77,6 @@ final class SafeStates {
     for (int i = 0; i < most && !open.isEmpty() && violations.isEmpty(); i++) {
       follow(open.removeFirst());
     }
-    exhausted = open.isEmpty();
     open.clear();
     return violations;
   }
@@ -274,7 +267,7 @@ final class SafeStates {
     }
   }
 
-  /** Set-ups that a card needs, as the gate must stand for it. */
+  /** Whether a card with these needs makes the gate run. */
   static boolean runs(List<String> needs) {
     return needs.contains(SetUp.GATE_RUNNING) || needs.contains(SetUp.ABLE_TO_RUN);
   }
