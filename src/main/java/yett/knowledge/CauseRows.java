@@ -5,8 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * Puts what the cards of causes and effects say of checks, complaints, proofs and histories where it belongs: a new
- * cause can be written in one place, without opening the card of every check that it shows on.
+ * Puts what the cards of causes and effects say of checks, complaints, proofs and histories where
+ * it belongs: a new cause can be written in one place, without opening the card of every check that
+ * it shows on.
  */
 final class CauseRows {
   static final String SHOWS = "shows";
@@ -25,7 +26,8 @@ final class CauseRows {
   private final RuleBaseReader.Places places;
 
   /**
-   * @param effects checks, histories and repairs as well: cards are replaced by such as have the rows
+   * @param effects checks, histories and repairs as well: cards are replaced by such as have the
+   *     rows
    */
   CauseRows(
       Map<String, Cause> causes,

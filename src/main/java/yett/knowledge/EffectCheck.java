@@ -26,7 +26,8 @@ final class EffectCheck {
   void run() {
     base.causes().values().forEach(this::cause);
     base.effects().values().forEach(this::effect);
-    if (problems.isEmpty()) { // else what is wrong may be why an effect has nothing before or behind
+    if (problems
+        .isEmpty()) { // else what is wrong may be why an effect has nothing before or behind
       base.effects().values().stream().filter(this::isOfItself).forEach(this::ends);
     }
   }

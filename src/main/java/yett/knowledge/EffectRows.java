@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -32,8 +31,8 @@ public final class EffectRows {
   }
 
   /**
-   * Gives the checks the rows that come of effects. Where a cause has a row on a check already, that
-   * one stands.
+   * Gives the checks the rows that come of effects. Where a cause has a row on a check already,
+   * that one stands.
    *
    * @param checks are replaced by such as have the rows
    */
@@ -65,8 +64,7 @@ public final class EffectRows {
         reached.stream().filter(effect -> effect.shows().containsKey(check.id())).toList();
     double[] row = check.likelihood().get(cause.id());
     EffectSum sum = new EffectSum(cause.leadsTo(), reached);
-    boolean own =
-        row == null || showing.isEmpty() || !Arrays.equals(row, row(sum, reached, check));
+    boolean own = row == null || showing.isEmpty() || !Arrays.equals(row, row(sum, reached, check));
     return own ? List.of() : showing;
   }
 

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * P(Y &lt;= y | one cause) over all that its effects may be: each is there or not by noisy-OR of what
- * is there and leads to it, and those that are there multiply their cumulative rows. An effect that
- * leads to none that matters takes no branch of its own.
+ * P(Y &lt;= y | one cause) over all that its effects may be: each is there or not by noisy-OR of
+ * what is there and leads to it, and those that are there multiply their cumulative rows. An effect
+ * that leads to none that matters takes no branch of its own.
  */
 final class EffectSum {
   /** By effect, the places of those that it leads to, and by what their absence is multiplied. */

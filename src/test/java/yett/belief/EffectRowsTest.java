@@ -32,8 +32,7 @@ class EffectRowsTest {
   private static RuleBase read(String cards) {
     TreeMap<String, String> files =
         new TreeMap<>(
-            KnowledgeSource.folder(Path.of("src/test/resources/sound-knowledge"))
-                .files());
+            KnowledgeSource.folder(Path.of("src/test/resources/sound-knowledge")).files());
     files.put("effects.yaml", cards);
     return RuleBase.read(() -> files);
   }
