@@ -1,6 +1,7 @@
 package yett.bench;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,23 +22,25 @@ final class NewCause implements NewCard {
 
   private final RuleBase base;
   private final Asked asked;
+  private final EffectChoice effects;
 
   NewCause(Asked asked) {
     this.base = asked.base();
+    this.effects = new EffectChoice(base);
     this.asked = asked;
   }
 
   @Override
   public List<Question> questions(Map<String, String> answers) {
-    Neighbours like = neighbours(answers);
+    CheckChoice choice = new CheckChoice(base, answers);
     List<Question> work =
         answers.containsKey(REPAIR) && isNewRepair(answers)
             ? NewRepair.work(asked, REPAIR_PREFIX)
             : List.of();
     return questions(
-        like,
-        rows(new CheckChoice(base, answers).offered(), like, "Check "),
-        rows(new CheckChoice(base, answers).also(), like, "Besides, "),
+        answers,
+        rows(choice.offered(), answers, "Check "),
+        rows(choice.also(), answers, "Besides, "),
         work);
   }
 
@@ -50,12 +53,12 @@ final class NewCause implements NewCard {
                     + " of like= show most, and those of also=",
                 answer -> Optional.empty())
             .usual("");
-    return questions(
-        neighbours(Map.of()), List.of(row), List.of(), NewRepair.work(asked, REPAIR_PREFIX));
+    return questions(Map.of(), List.of(row), List.of(), NewRepair.work(asked, REPAIR_PREFIX));
   }
 
   private List<Question> questions(
-      Neighbours like, List<Question> rows, List<Question> also, List<Question> work) {
+      Map<String, String> answers, List<Question> rows, List<Question> also, List<Question> work) {
+    boolean byEffects = !effects.picked(answers).isEmpty();
     List<Question> questions = new ArrayList<>();
     questions.add(asked.id("cause", "chain-bracket-cracked", base.causes().keySet()));
     questions.add(Question.words("name", "What is wrong, in a few words, no full stop"));
@@ -66,8 +69,20 @@ final class NewCause implements NewCard {
                 "Of a hundred faulty gates, at how many is it there? 0.5 is written as prior 0.005",
                 Priors::complaint)
             .usual("1"));
-    questions.add(asked.causes("like", "Which causes look like it at first? Ids, with commas"));
-    questions.add(asked.complaints().after(said(like)));
+    if (effects.any()) {
+      String area = answers.containsKey("area") ? Asked.areaOf(answers) : "";
+      questions.add(effects.question("What does the machine do when this is so?", area));
+    }
+    List<String> follows = new ArrayList<>(byEffects ? effects.implied(answers) : List.of());
+    follows.addAll(byEffects ? effects.sharing(answers) : List.of());
+    questions.add(
+        asked
+            .causes("like", "Which causes look like it at first? Ids, with commas")
+            .after(follows));
+    questions.add(
+        byEffects
+            ? asked.complaints("What do people say that does not follow from that?")
+            : asked.complaints("What do people say then?").after(said(neighbours(answers))));
     questions.add(
         Question.of(
                 AFTER,
@@ -76,7 +91,13 @@ final class NewCause implements NewCard {
             .naming(asked.vocabulary().histories())
             .usual(""));
     questions.addAll(rows);
-    questions.add(asked.checks("also", "On which other checks does it show? Ids, with commas"));
+    questions.add(
+        byEffects
+            ? asked
+                .checks(
+                    "also", "Which checks show it alone, and which settles it? Ids, with commas")
+                .after(new CheckChoice(base, answers).toldByEffects())
+            : asked.checks("also", "On which other checks does it show? Ids, with commas"));
     questions.addAll(also);
     questions.add(
         Question.words(REPAIR, "What puts it right? The id of a repair, or words for a new one")
@@ -129,27 +150,38 @@ final class NewCause implements NewCard {
   }
 
   /** A question for each check, with how far one has come for those who wonder when it ends. */
-  private static List<Question> rows(List<Check> checks, Neighbours like, String word) {
+  private List<Question> rows(List<Check> checks, Map<String, String> answers, String word) {
     List<Question> rows = new ArrayList<>();
     for (Check check : checks) {
-      rows.add(row(check, word + (rows.size() + 1) + " of " + checks.size() + ", ", like));
+      rows.add(row(check, word + (rows.size() + 1) + " of " + checks.size() + ", ", answers));
     }
     return rows;
   }
 
-  private static Question row(Check check, String place, Neighbours like) {
+  private Question row(Check check, String place, Map<String, String> answers) {
     List<String> before = new ArrayList<>();
     before.add(place + check.id() + ": " + check.ask());
-    before.addAll(like.rows(check));
+    before.addAll(beside(check, answers));
     List<Known> outcomes = Vocabulary.outcomes(check);
     return Question.of(
             check.id(),
             "And with the new cause? OUTCOME often, OUTCOME sometimes, as you met it (? lists them);"
-                + " nothing if as on a sound gate",
+                + " nothing if as "
+                + (effects.rows(answers).containsKey(check.id())
+                    ? "its effects say"
+                    : "on a sound gate"),
             answer -> RowAnswer.complaint(answer, Lists.ids(outcomes)))
         .naming(Vocabulary.both(outcomes, Vocabulary.chances()))
         .after(before)
         .usual("");
+  }
+
+  /** What a new row is laid out against. */
+  private List<String> beside(Check check, Map<String, String> answers) {
+    List<String> lines = new ArrayList<>(neighbours(answers).rows(check));
+    Optional.ofNullable(effects.rows(answers).get(check.id()))
+        .ifPresent(row -> lines.add("by its effects: " + Neighbours.shown(check, row)));
+    return lines;
   }
 
   @Override
@@ -168,7 +200,8 @@ final class NewCause implements NewCard {
             .line("cause", id)
             .words("name", answers.get("name"))
             .line("area", Asked.areaOf(answers))
-            .line("prior", Priors.figure(answers.get("prior")));
+            .line("prior", Priors.figure(answers.get("prior")))
+            .raw(effects.yaml(answers));
     shows(text, answers);
     String after = answers.get(AFTER);
     text.raw(after.isBlank() ? "" : AFTER + ": " + RowAnswer.yaml(after, List.of()) + "\n");
@@ -192,7 +225,6 @@ final class NewCause implements NewCard {
 
   /** The new rows, each below those that it must be told from. */
   private void shows(CardLines text, Map<String, String> answers) {
-    Neighbours like = neighbours(answers);
     StringBuilder rows = new StringBuilder();
     RowAnswer.parts(answers.get("complaints"))
         .forEach((id, word) -> rows.append("  ").append(id + ": " + word).append('\n'));
@@ -200,9 +232,11 @@ final class NewCause implements NewCard {
     for (Check check : checks(answers)) {
       String answer = answers.getOrDefault(check.id(), "");
       if (answer.isBlank()) {
-        unsaid.append("  # ").append(check.id()).append(": nothing said, so as on a sound gate\n");
+        String so =
+            effects.rows(answers).containsKey(check.id()) ? "its effects say" : "on a sound gate";
+        unsaid.append("  # " + check.id() + ": nothing said, so as " + so + "\n");
       } else {
-        like.rows(check).forEach(line -> rows.append("  #   ").append(line).append('\n'));
+        beside(check, answers).forEach(line -> rows.append("  #   ").append(line).append('\n'));
         String row = RowAnswer.yaml(answer, Lists.ids(Vocabulary.outcomes(check)));
         rows.append("  ").append(check.id()).append(": ").append(row).append('\n');
       }
@@ -216,20 +250,28 @@ final class NewCause implements NewCard {
             .line("case", answers.get("id") + "-first-met")
             .words("story", answers.get("story"))
             .line("person", "technician")
-            .ids("complaints", RowAnswer.likely(answers.get("complaints")))
+            .ids("complaints", complaints(answers))
             .ids("history", List.copyOf(RowAnswer.parts(answers.get(AFTER)).keySet()));
-    StringBuilder shown = new StringBuilder();
+    Map<String, String> found = new LinkedHashMap<>(effects.telling(answers));
     for (Check check : checks(answers)) {
       String answer = answers.getOrDefault(check.id(), "");
       if (!answer.isBlank()) {
-        shown.append("  ").append(check.id() + ": " + RowAnswer.likeliest(answer)).append('\n');
+        found.put(check.id(), RowAnswer.likeliest(answer));
       }
     }
+    StringBuilder shown = new StringBuilder();
+    found.forEach((check, outcome) -> shown.append("  " + check + ": " + outcome + "\n"));
     String repair = isNewRepair(answers) ? repairId(answers) : answers.get(REPAIR);
     return text.raw(shown.isEmpty() ? "" : "answers:\n" + shown)
         .line("others", "usual")
         .ids("truth", List.of(answers.get("id")))
         .ids("repairs", List.of(repair))
         .toString();
+  }
+
+  /** What people are likeliest to have said, by the effects and by what was answered. */
+  private List<String> complaints(Map<String, String> answers) {
+    List<String> said = RowAnswer.likely(answers.get("complaints"));
+    return Stream.concat(said.stream(), effects.complaints(answers).stream()).distinct().toList();
   }
 }

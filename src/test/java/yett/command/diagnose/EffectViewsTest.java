@@ -1,0 +1,68 @@
+package yett.command.diagnose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import yett.console.Layout;
+import yett.console.PlainConsole;
+import yett.interview.Trail;
+import yett.testing.WithEffects;
+
+class EffectViewsTest {
+  private static final double[] NOTHING = {};
+
+  private static List<String> screen(String cause, String... looks) {
+    Trail trail =
+        new Trail(
+            NOTHING,
+            Arrays.stream(looks)
+                .map(look -> look.split(" "))
+                .map(l -> new Trail.Move(1, l[0], l[1], "", "", NOTHING, NOTHING))
+                .toList());
+    ByteArrayOutputStream screen = new ByteArrayOutputStream();
+    PrintStream out = new PrintStream(screen, true, StandardCharsets.UTF_8);
+    new PlainConsole(
+            new ByteArrayInputStream(new byte[0]), out, out, new Layout(80, false, true), false)
+        .show(new EffectViews(WithEffects.BASE).of(trail, WithEffects.BASE.causes().get(cause)));
+    return screen.toString(StandardCharsets.UTF_8).lines().filter(l -> !l.isBlank()).toList();
+  }
+
+  @Test
+  void the_effects_of_a_cause_are_told_in_a_few_lines_of_80_columns() {
+    List<String> screen =
+        screen(
+            "rollers-worn",
+            "slow said",
+            "noisy said",
+            "running-current high",
+            "motor-touch cool",
+            "leaf-look shakes");
+    assertThat(screen)
+        .containsExactly(
+            "What the machine would do: Rollers worn",
+            "  Seen:      The drive needs more force: slow, running current high (expected)",
+            "  Seen:      The leaf shakes: noisy, leaf look shakes (expected)",
+            "  Not seen:  The drive gets hot: motor touch cool")
+        .allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
+  void what_speaks_against_an_effect_that_is_seen_stands_beside_it() {
+    assertThat(screen("rollers-worn", "slow said", "running-current ordinary"))
+        .contains(
+            "  Seen:  The drive needs more force: slow; yet running current ordinary",
+            "         (expected)");
+  }
+
+  @Test
+  void a_cause_without_effects_has_no_such_part() {
+    assertThat(screen("chain-slack", "slow said")).isEmpty();
+    assertThat(screen("rollers-worn", "chain-looks low")).isEmpty();
+  }
+}
