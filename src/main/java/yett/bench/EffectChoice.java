@@ -49,10 +49,7 @@ final class EffectChoice {
    * @param area whose effects are laid out at once; the others are looked up
    */
   Question question(String ask, String area) {
-    return Question.of(
-            LEADS_TO,
-            ask + " Numbers or ids, each with a word if you like: 3 always, 5 sometimes",
-            this::complaint)
+    return Question.of(LEADS_TO, ask + " Such as: 3 always, 5 sometimes", this::complaint)
         .after(laidOut(area))
         .naming(Vocabulary.both(known(), Vocabulary.chances()))
         .usual("");
@@ -85,7 +82,7 @@ final class EffectChoice {
       lines.add(
           (near.isEmpty() ? "Effects by area: " : "Other areas: ")
               + others
-              + ". ? lists all, ? AREA or ? WORD some.");
+              + ". By number or id; ? lists all, ? AREA or ? WORD some.");
     }
     return lines;
   }
@@ -181,20 +178,27 @@ final class EffectChoice {
     return check.outcomes().get(outcome).id();
   }
 
-  /** Complaints that come of them more often than not. */
-  List<String> complaints(Map<String, String> answers) {
-    List<String> ids = new ArrayList<>();
+  /**
+   * Complaints that come of them more often than not, the likeliest first.
+   *
+   * @param atLeastOne the likeliest of all where none comes so often
+   */
+  List<String> complaints(Map<String, String> answers, boolean atLeastOne) {
+    Map<String, Double> said = new LinkedHashMap<>();
     rows(answers)
         .forEach(
             (id, row) -> {
               Check check = base.checks().get(id);
-              if (check.kind() == Check.Kind.COMPLAINT
-                  && !check.danger()
-                  && row[check.indexOf(Check.SAID)] >= 0.5) {
-                ids.add(id);
+              if (check.kind() == Check.Kind.COMPLAINT && !check.danger()) {
+                said.put(id, row[check.indexOf(Check.SAID)]);
               }
             });
-    return ids;
+    List<String> ids =
+        said.keySet().stream()
+            .sorted(Comparator.comparingDouble((String id) -> -said.get(id)))
+            .toList();
+    long often = said.values().stream().filter(chance -> chance >= 0.5).count();
+    return ids.stream().limit(Math.max(often, atLeastOne ? 1 : 0)).toList();
   }
 
   /** Checks of which another outcome than the ordinary one is likeliest, each with that. */

@@ -26,15 +26,16 @@ final class EffectView {
   Map<String, String> of(Cause cause) {
     Map<String, String> lines = new LinkedHashMap<>();
     Map<Effect, Double> all = base.effectRows().chances(cause);
-    all.forEach(
-        (effect, inAll) -> {
-          Double chance = cause.leadsTo().get(effect.id());
-          if (chance != null) {
-            boolean more = inAll - chance > 0.0005;
-            String words = more ? ", with what follows " + CardView.figure(inAll) : "";
-            lines.put("leads to " + effect.id(), chance(chance) + words + ": " + effect.name());
-          }
-        });
+    cause
+        .leadsTo()
+        .forEach(
+            (id, chance) -> {
+              Effect effect = base.effects().get(id);
+              double inAll = all.get(effect);
+              boolean more = inAll - chance > 0.0005;
+              String words = more ? ", with what follows " + CardView.figure(inAll) : "";
+              lines.put("leads to " + id, chance(chance) + words + ": " + effect.name());
+            });
     all.forEach(
         (effect, chance) -> {
           if (!cause.leadsTo().containsKey(effect.id())) {

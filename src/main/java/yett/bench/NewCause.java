@@ -40,7 +40,7 @@ final class NewCause implements NewCard {
     return questions(
         answers,
         rows(choice.offered(), answers, "Check "),
-        rows(choice.also(), answers, "Besides, "),
+        rows(choice.also(), answers, effects.picked(answers).isEmpty() ? "Besides, " : "Mark "),
         work);
   }
 
@@ -272,6 +272,8 @@ final class NewCause implements NewCard {
   /** What people are likeliest to have said, by the effects and by what was answered. */
   private List<String> complaints(Map<String, String> answers) {
     List<String> said = RowAnswer.likely(answers.get("complaints"));
-    return Stream.concat(said.stream(), effects.complaints(answers).stream()).distinct().toList();
+    return Stream.concat(said.stream(), effects.complaints(answers, said.isEmpty()).stream())
+        .distinct()
+        .toList();
   }
 }

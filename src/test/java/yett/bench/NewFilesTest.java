@@ -359,6 +359,9 @@ class NewFilesTest {
     assertThat(files.get("leaf/post-leans.case.yaml"))
         .contains("complaints: [noisy]\n")
         .contains("answers:\n  running-current: high\n  leaf-look: shakes\n");
+    // Nobody says anything more often than not: the likeliest stands in the case.
+    Map<String, String> quiet = with(answers, "complaints", "");
+    assertThat(card.files(quiet).get("leaf/post-leans.case.yaml")).contains("complaints: [slow]\n");
     bench.write(files);
     RuleBase base = RuleBase.read(KnowledgeSource.folder(folder));
     assertThat(base.checks().get("running-current").likelihood()).containsKey("post-leans");

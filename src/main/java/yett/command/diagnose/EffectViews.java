@@ -41,7 +41,7 @@ final class EffectViews {
     return rows.isEmpty()
         ? List.of()
         : List.of(
-            Block.heading("What the machine would do: " + cause.name()), new Block.Rows(rows));
+            Block.heading(cause.name() + ": what the machine does then"), new Block.Rows(rows));
   }
 
   private static String seen(EffectSigns signs) {

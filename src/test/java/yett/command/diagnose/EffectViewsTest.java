@@ -45,7 +45,7 @@ class EffectViewsTest {
             "leaf-look shakes");
     assertThat(screen)
         .containsExactly(
-            "What the machine would do: Rollers worn",
+            "Rollers worn: what the machine does then",
             "  Seen:      The drive needs more force: slow, running current high (expected)",
             "  Seen:      The leaf shakes: noisy, leaf look shakes (expected)",
             "  Not seen:  The drive gets hot: motor touch cool")
