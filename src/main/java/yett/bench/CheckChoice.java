@@ -14,7 +14,7 @@ final class CheckChoice {
   private final List<String> like;
   private final List<String> also;
   private final Map<String, String> answers;
-  private final Map<String, double[]> byEffects;
+  private final Implied byEffects;
 
   CheckChoice(RuleBase base, Map<String, String> answers) {
     this.base = base;
@@ -23,7 +23,7 @@ final class CheckChoice {
         Lists.ids(answers.getOrDefault("like", "")).stream()
             .filter(base.causes()::containsKey)
             .toList();
-    this.byEffects = new EffectChoice(base).rows(answers);
+    this.byEffects = new EffectChoice(base).implied(answers);
     this.also = Lists.ids(answers.getOrDefault("also", ""));
   }
 
@@ -59,7 +59,7 @@ final class CheckChoice {
   private double[] row(Check check) {
     String answer = answers.getOrDefault(check.id(), "");
     return answer.isBlank()
-        ? byEffects.getOrDefault(check.id(), check.otherwise())
+        ? byEffects.row(check).orElse(check.otherwise())
         : RowAnswer.row(answer, Lists.ids(Vocabulary.outcomes(check)));
   }
 
@@ -80,7 +80,7 @@ final class CheckChoice {
         other,
         best.check().id(),
         100 * best.distance(),
-        byEffects.containsKey(best.check().id()) ? "" : ", if it shows there as a sound gate does");
+        byEffects.row(best.check()).isPresent() ? "" : ", if it shows there as a sound gate does");
   }
 
   /** Checks that the person named besides. */

@@ -1,7 +1,6 @@
 package yett.bench;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,7 +17,6 @@ import yett.knowledge.RuleBase;
 final class NewCause implements NewCard {
   private static final String REPAIR = "repair";
   private static final String REPAIR_PREFIX = "repair-";
-  private static final String AFTER = "after";
 
   private final RuleBase base;
   private final Asked asked;
@@ -40,7 +38,7 @@ final class NewCause implements NewCard {
     return questions(
         answers,
         rows(choice.offered(), answers, "Check "),
-        rows(choice.also(), answers, effects.picked(answers).isEmpty() ? "Besides, " : "Mark "),
+        rows(choice.also(), answers, effects.implied(answers).isEmpty() ? "Besides, " : "Mark "),
         work);
   }
 
@@ -58,7 +56,8 @@ final class NewCause implements NewCard {
 
   private List<Question> questions(
       Map<String, String> answers, List<Question> rows, List<Question> also, List<Question> work) {
-    boolean byEffects = !effects.picked(answers).isEmpty();
+    Implied implied = effects.implied(answers);
+    boolean byEffects = !implied.isEmpty();
     List<Question> questions = new ArrayList<>();
     questions.add(asked.id("cause", "chain-bracket-cracked", base.causes().keySet()));
     questions.add(Question.words("name", "What is wrong, in a few words, no full stop"));
@@ -73,19 +72,17 @@ final class NewCause implements NewCard {
       String area = answers.containsKey("area") ? Asked.areaOf(answers) : "";
       questions.add(effects.question("What does the machine do when this is so?", area));
     }
-    List<String> follows = new ArrayList<>(byEffects ? effects.implied(answers) : List.of());
-    follows.addAll(byEffects ? effects.sharing(answers) : List.of());
     questions.add(
         asked
             .causes("like", "Which causes look like it at first? Ids, with commas")
-            .after(follows));
+            .after(implied.told()));
     questions.add(
         byEffects
             ? asked.complaints("What do people say that does not follow from that?")
             : asked.complaints("What do people say then?").after(said(neighbours(answers))));
     questions.add(
         Question.of(
-                AFTER,
+                FirstMet.AFTER,
                 "What happened lately makes it likelier, and how many times? Such as: heavy-rain 3",
                 this::badAfter)
             .naming(asked.vocabulary().histories())
@@ -167,9 +164,7 @@ final class NewCause implements NewCard {
             check.id(),
             "And with the new cause? OUTCOME often, OUTCOME sometimes, as you met it (? lists them);"
                 + " nothing if as "
-                + (effects.rows(answers).containsKey(check.id())
-                    ? "its effects say"
-                    : "on a sound gate"),
+                + unsaid(check, answers),
             answer -> RowAnswer.complaint(answer, Lists.ids(outcomes)))
         .naming(Vocabulary.both(outcomes, Vocabulary.chances()))
         .after(before)
@@ -179,9 +174,16 @@ final class NewCause implements NewCard {
   /** What a new row is laid out against. */
   private List<String> beside(Check check, Map<String, String> answers) {
     List<String> lines = new ArrayList<>(neighbours(answers).rows(check));
-    Optional.ofNullable(effects.rows(answers).get(check.id()))
+    effects
+        .implied(answers)
+        .row(check)
         .ifPresent(row -> lines.add("by its effects: " + Neighbours.shown(check, row)));
     return lines;
+  }
+
+  /** What stands for a row that nothing is said of. */
+  private String unsaid(Check check, Map<String, String> answers) {
+    return effects.implied(answers).row(check).isPresent() ? "its effects say" : "on a sound gate";
   }
 
   @Override
@@ -189,7 +191,9 @@ final class NewCause implements NewCard {
     String path = Asked.areaOf(answers) + "/" + answers.get("id");
     SortedMap<String, String> files = new TreeMap<>();
     files.put(path + ".yaml", card(answers));
-    files.put(path + ".case.yaml", testCase(answers));
+    String repair = isNewRepair(answers) ? repairId(answers) : answers.get(REPAIR);
+    String found = FirstMet.card(answers, effects.implied(answers), checks(answers), repair);
+    files.put(path + ".case.yaml", found);
     return files;
   }
 
@@ -203,8 +207,9 @@ final class NewCause implements NewCard {
             .line("prior", Priors.figure(answers.get("prior")))
             .raw(effects.yaml(answers));
     shows(text, answers);
-    String after = answers.get(AFTER);
-    text.raw(after.isBlank() ? "" : AFTER + ": " + RowAnswer.yaml(after, List.of()) + "\n");
+    String after = answers.get(FirstMet.AFTER);
+    text.raw(
+        after.isBlank() ? "" : FirstMet.AFTER + ": " + RowAnswer.yaml(after, List.of()) + "\n");
     if (!isNewRepair(answers)) {
       text.raw("removed-by: {" + answers.get(REPAIR) + ": nearly always}\n");
     }
@@ -232,9 +237,8 @@ final class NewCause implements NewCard {
     for (Check check : checks(answers)) {
       String answer = answers.getOrDefault(check.id(), "");
       if (answer.isBlank()) {
-        String so =
-            effects.rows(answers).containsKey(check.id()) ? "its effects say" : "on a sound gate";
-        unsaid.append("  # " + check.id() + ": nothing said, so as " + so + "\n");
+        unsaid.append("  # " + check.id() + ": nothing said, so as ");
+        unsaid.append(unsaid(check, answers)).append('\n');
       } else {
         beside(check, answers).forEach(line -> rows.append("  #   ").append(line).append('\n'));
         String row = RowAnswer.yaml(answer, Lists.ids(Vocabulary.outcomes(check)));
@@ -242,38 +246,5 @@ final class NewCause implements NewCard {
       }
     }
     text.raw(rows.isEmpty() ? "" : "shows:\n" + rows).raw(unsaid.toString());
-  }
-
-  private String testCase(Map<String, String> answers) {
-    CardLines text =
-        new CardLines()
-            .line("case", answers.get("id") + "-first-met")
-            .words("story", answers.get("story"))
-            .line("person", "technician")
-            .ids("complaints", complaints(answers))
-            .ids("history", List.copyOf(RowAnswer.parts(answers.get(AFTER)).keySet()));
-    Map<String, String> found = new LinkedHashMap<>(effects.telling(answers));
-    for (Check check : checks(answers)) {
-      String answer = answers.getOrDefault(check.id(), "");
-      if (!answer.isBlank()) {
-        found.put(check.id(), RowAnswer.likeliest(answer));
-      }
-    }
-    StringBuilder shown = new StringBuilder();
-    found.forEach((check, outcome) -> shown.append("  " + check + ": " + outcome + "\n"));
-    String repair = isNewRepair(answers) ? repairId(answers) : answers.get(REPAIR);
-    return text.raw(shown.isEmpty() ? "" : "answers:\n" + shown)
-        .line("others", "usual")
-        .ids("truth", List.of(answers.get("id")))
-        .ids("repairs", List.of(repair))
-        .toString();
-  }
-
-  /** What people are likeliest to have said, by the effects and by what was answered. */
-  private List<String> complaints(Map<String, String> answers) {
-    List<String> said = RowAnswer.likely(answers.get("complaints"));
-    return Stream.concat(said.stream(), effects.complaints(answers, said.isEmpty()).stream())
-        .distinct()
-        .toList();
   }
 }

@@ -37,7 +37,7 @@ public final class SmallRuleBase {
   }
 
   /** The same with the causes and effects of another one of few cards. */
-  static Expertise withEffects() {
+  public static Expertise withEffects() {
     SortedMap<String, String> files = files();
     files.put("drive.yaml", WithEffects.files().get("drive.yaml"));
     return Expertise.of(RuleBase.read(() -> files), Path.of("target/rule-cache"));

@@ -6,12 +6,17 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import yett.console.Layout;
 import yett.console.PlainConsole;
 import yett.interview.Trail;
+import yett.knowledge.Role;
+import yett.replay.SmallRuleBase;
 import yett.testing.WithEffects;
 
 class EffectViewsTest {
@@ -64,5 +69,16 @@ class EffectViewsTest {
   void a_cause_without_effects_has_no_such_part() {
     assertThat(screen("chain-slack", "slow said")).isEmpty();
     assertThat(screen("rollers-worn", "chain-looks low")).isEmpty();
+  }
+
+  @Test
+  void why_and_belief_end_with_the_effects_of_the_leading_cause(@TempDir Path folder) {
+    try (TypedCase typed = new TypedCase(folder, SmallRuleBase.withEffects(), Role.TECHNICIAN)) {
+      typed.type("0", "", "slow", "0", "why", "belief");
+      String part =
+          "Track dirty: what the machine does then Seen: The drive needs more force: slow (expected)";
+      assertThat(typed.screen().split(Pattern.quote(part), -1)).hasSize(3);
+      assertThat(typed.screen()).containsSubsequence("Why this question", part, "believed", part);
+    }
   }
 }
