@@ -62,7 +62,9 @@ class EffectSignsTest {
     // With track-dirty the heat is there in 1 - 0.75 (1 - 0.9 x 0.6) = 0.655 of cases.
     assertThat(told("track-dirty", "motor-touch cool"))
         .containsExactly("runs-hot seen [] not [motor-touch]");
-    assertThat(told("track-dirty", "leaf-look shakes", "noisy said")).isEmpty();
+    assertThat(told("track-dirty", "leaf-look quiet")).isEmpty();
+    assertThat(told("track-dirty", "leaf-look shakes"))
+        .containsExactly("leaf-shakes seen [leaf-look] not []");
     assertThat(told("chain-slack", "slow said", "running-current high")).isEmpty();
   }
 

@@ -49,7 +49,9 @@ final class EffectViews {
         + ": "
         + signs(signs.seen())
         + (signs.ordinary().isEmpty() ? "" : "; yet " + signs(signs.ordinary()))
-        + (signs.expected() ? " (expected)" : " (in " + Figures.percent(signs.chance()) + ")");
+        + (signs.expected()
+            ? " (expected)"
+            : " (in " + Figures.percent(signs.chance()) + " of cases)");
   }
 
   private static String signs(List<Sign> signs) {

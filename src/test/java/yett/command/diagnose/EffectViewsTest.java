@@ -66,6 +66,12 @@ class EffectViewsTest {
   }
 
   @Test
+  void of_an_effect_that_is_not_expected_it_is_said_how_often_the_cause_has_it() {
+    assertThat(screen("track-dirty", "noisy said"))
+        .contains("  Seen:  The leaf shakes: noisy (in 25 % of cases)");
+  }
+
+  @Test
   void a_cause_without_effects_has_no_such_part() {
     assertThat(screen("chain-slack", "slow said")).isEmpty();
     assertThat(screen("rollers-worn", "chain-looks low")).isEmpty();
