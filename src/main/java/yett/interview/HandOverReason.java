@@ -42,6 +42,11 @@ public sealed interface HandOverReason {
 
   /** A danger to people ended it. */
   record Stopped(List<Stop> stops) implements HandOverReason {
+    /** Whether somebody else looks into what happened before anybody goes on. */
+    public boolean inquiry() {
+      return stops.stream().anyMatch(Stop::inquiry);
+    }
+
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.stopped(this);

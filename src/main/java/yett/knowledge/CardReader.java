@@ -211,6 +211,7 @@ final class CardReader {
         fields.names().contains("goes-on")
             ? Optional.of(role("goes-on", Role.ELECTRICIAN))
             : Optional.empty(),
+        fields.flag("inquiry"),
         fields.text("source"));
   }
 
