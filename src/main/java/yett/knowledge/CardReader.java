@@ -261,6 +261,15 @@ final class CardReader {
         fields.numbers("hazards", 0, 1_000));
   }
 
+  /** The mains part on which a check or repair works, if it does. */
+  Optional<MainsPart> mainsPart() {
+    return fields.has("mains-part")
+        ? Optional.of(
+            MainsPart.named(
+                fields.oneOf("mains-part", MainsPart.TERMINAL.word(), MainsPart.words())))
+        : Optional.empty();
+  }
+
   private Role role(String field, Role usual) {
     return Role.named(fields.oneOf(field, usual.word(), Role.words()));
   }
