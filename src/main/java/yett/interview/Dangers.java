@@ -54,11 +54,7 @@ final class Dangers {
   }
 
   private Optional<Step> firstUnsafe(Predicate<StopNow> which) {
-    return stops.stream()
-        .filter(which)
-        .filter(s -> !isMadeSafe(s))
-        .findFirst()
-        .map(this::makeSafe);
+    return stops.stream().filter(which).filter(s -> !isMadeSafe(s)).findFirst().map(this::makeSafe);
   }
 
   private Optional<Step> goOn() {

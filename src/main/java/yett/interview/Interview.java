@@ -81,9 +81,7 @@ public final class Interview implements AutoCloseable {
         judge
             .judge(facts(state))
             .without(
-                state.before().stream()
-                    .map(CaseState.Answered::event)
-                    .collect(Collectors.toSet()));
+                state.before().stream().map(CaseState.Answered::event).collect(Collectors.toSet()));
     BeliefFold.Result belief = fold.fold(state, judgement);
     Step step = next.after(state, judgement, belief.belief());
     return new Moment(

@@ -150,8 +150,7 @@ final class SafetyGate {
     return Optional.of(touches ? Refusal.dangerous(why, List.of()) : Refusal.harmless(why));
   }
 
-  private Optional<Refusal> reserved(
-      Moment moment, String card, Role who, List<String> hazards) {
+  private Optional<Refusal> reserved(Moment moment, String card, Role who, List<String> hazards) {
     return moment.state().role().may(who)
         ? Optional.empty()
         : Optional.of(

@@ -24,7 +24,8 @@ class FirmSettingsTest {
   @Test
   void a_technician_sets_a_selector_and_an_electrician_does_the_wiring_unless_it_is_said() {
     assertThat(BASE.repairs().get("correct-supply-setting").who()).isEqualTo(Role.TECHNICIAN);
-    for (String wiring : Set.of("replace-supply-fuse", "replace-supply-unit", "mend-feeder-joint")) {
+    for (String wiring :
+        Set.of("replace-supply-fuse", "replace-supply-unit", "mend-feeder-joint")) {
       assertThat(BASE.repairs().get(wiring).who()).as(wiring).isEqualTo(Role.ELECTRICIAN);
     }
     assertThat(FirmSettings.NONE.in(BASE)).isSameAs(BASE);
@@ -74,7 +75,8 @@ class FirmSettingsTest {
   @ParameterizedTest
   @ValueSource(strings = {"selector", ""})
   void an_add_on_puts_no_card_under_another_setting(String part) {
-    SortedMap<String, String> files = new TreeMap<>(KnowledgeSource.folder(Path.of("knowledge")).files());
+    SortedMap<String, String> files =
+        new TreeMap<>(KnowledgeSource.folder(Path.of("knowledge")).files());
     files.put(
         "quay/add-on.yaml",
         "add-on: quay\nname: Quay\nreplaces: {repair: [replace-supply-fuse]}\n");
@@ -101,7 +103,8 @@ class FirmSettingsTest {
 
   @Test
   void an_add_on_marks_no_card_that_was_none_of_the_firms() {
-    SortedMap<String, String> files = new TreeMap<>(KnowledgeSource.folder(Path.of("knowledge")).files());
+    SortedMap<String, String> files =
+        new TreeMap<>(KnowledgeSource.folder(Path.of("knowledge")).files());
     files.put(
         "quay/add-on.yaml", "add-on: quay\nname: Quay\nreplaces: {repair: [remake-earth-bond]}\n");
     files.put(

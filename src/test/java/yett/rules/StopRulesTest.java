@@ -171,7 +171,8 @@ class StopRulesTest extends ShownByExamples {
 
   @Test
   void a_gate_that_runs_as_usual_shuts_nobody_in() {
-    assertThat(Rules.judge(said(3, "danger-shut-in", "no-help"), said(9, "usual-run", "pass")).stops())
+    assertThat(
+            Rules.judge(said(3, "danger-shut-in", "no-help"), said(9, "usual-run", "pass")).stops())
         .isEmpty();
   }
 

@@ -58,10 +58,8 @@ class StepWordsTest {
   @Test
   void a_danger_names_who_goes_on_with_it() {
     assertThat(
-            StepWords.because(
-                new HandOverReason.Stopped(List.of(BASE.stops().get("live-frame")))))
-        .isEqualTo(
-            "The gate or its fence gives a shock, and only an electrician goes on with it");
+            StepWords.because(new HandOverReason.Stopped(List.of(BASE.stops().get("live-frame")))))
+        .isEqualTo("The gate or its fence gives a shock, and only an electrician goes on with it");
   }
 
   @Test

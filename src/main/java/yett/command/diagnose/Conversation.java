@@ -394,7 +394,9 @@ public final class Conversation {
     close(step.ending());
   }
 
-  /** Nobody looks for the fault where somebody was hurt, before whoever leads the inquiry allows. */
+  /**
+   * Nobody looks for the fault where somebody was hurt, before whoever leads the inquiry allows.
+   */
   private void keepOpen() {
     sitting.say(
         "Nothing is looked for or mended here. The gate stays as it is, apart from what freed"
