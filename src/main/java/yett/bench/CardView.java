@@ -9,7 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
+import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
+import yett.wording.WhoMay;
 
 /**
  * A card as the program understands it: words turned into figures, rows of all files together, and
@@ -36,6 +38,7 @@ public final class CardView {
         .ifPresent(
             repair -> {
               view.lines.put("repair " + id, repair.name());
+              view.who(id, repair.who(), repair.hazards());
               repair.removes().forEach((c, p) -> view.lines.put("removes " + c, figure(p)));
             });
     return view.lines;
@@ -110,9 +113,14 @@ public final class CardView {
 
   private void check(Check check) {
     lines.put(check.kind().name().toLowerCase(Locale.ROOT) + " " + check.id(), check.ask());
+    who(check.id(), check.who(), check.hazards());
     check.outcomes().forEach(o -> lines.put("outcome " + o.id(), o.text()));
     check.likelihood().forEach((cause, row) -> lines.put("with " + cause, row(check, row)));
     lines.put("otherwise", row(check, check.otherwise()));
+  }
+
+  private void who(String card, Role who, List<String> hazards) {
+    lines.put("who", WhoMay.words(base, card, who, hazards));
   }
 
   private static String row(Check check, double[] row) {

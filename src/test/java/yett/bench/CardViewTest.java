@@ -75,4 +75,14 @@ class CardViewTest {
         .containsEntry("removes charger-dead", "0.08");
     assertThat(CardView.of("charger-ded", BASE)).isEmpty();
   }
+
+  @Test
+  void a_card_says_who_may_and_why() {
+    assertThat(CardView.of("set-selector", BASE))
+        .containsEntry(
+            "who",
+            "for a technician, because it is work on the input selector; the firm may name"
+                + " others");
+    assertThat(CardView.of("charge-batteries", BASE)).containsEntry("who", "for a caller");
+  }
 }
