@@ -102,6 +102,20 @@ class SafeStatesTest {
     }
   }
 
+  /** Whoever comes, and says that nobody is hurt or caught any more. */
+  @ParameterizedTest
+  @EnumSource(Role.class)
+  void nobody_works_where_somebody_was_hurt_before_the_scene_is_released(Role role) {
+    List<Event> events = begun(saw("danger-person", "hurt-or-trapped"), new Event.DangersAgain());
+    Shipped.BASE
+        .ordinaryChecks()
+        .filter(c -> c.danger() && c.who() == Role.CALLER)
+        .forEach(c -> events.add(saw(c.id(), c.outcomes().get(0).id())));
+    SafeStates states = new SafeStates(Shipped.QUICK);
+    assertThat(states.explore(role, events, MOST / 2)).isEmpty();
+    assertThat(states.states()).isGreaterThan(4);
+  }
+
   /** What was so before comes to light when it is put back. */
   @Test
   void a_leaf_that_may_be_released_under_power_is_found() {
