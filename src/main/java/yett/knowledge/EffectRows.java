@@ -39,7 +39,7 @@ public final class EffectRows {
   void place(Collection<Cause> causes, Map<String, Check> checks) {
     Map<String, Map<String, double[]>> rows = new LinkedHashMap<>();
     for (Cause cause : causes) {
-      List<Effect> reached = tooMany(cause) ? List.of() : reached(cause);
+      List<Effect> reached = few(reached(cause.leadsTo()));
       EffectSum sum = new EffectSum(cause.leadsTo(), reached);
       Set<String> shown = new LinkedHashSet<>();
       reached.forEach(effect -> shown.addAll(effect.shows().keySet()));
@@ -55,11 +55,30 @@ public final class EffectRows {
   }
 
   /**
+   * What a cause would show that leads to these effects and has no row of its own: chances of
+   * outcomes by check, in the order in which its effects follow from it; nothing if more of them
+   * lead on to others than can be added up.
+   *
+   * @param leadsTo effects, each with its chance
+   */
+  public Map<String, double[]> rows(Map<String, Double> leadsTo, Map<String, Check> checks) {
+    List<Effect> reached = few(reached(leadsTo));
+    EffectSum sum = new EffectSum(leadsTo, reached);
+    Map<String, double[]> rows = new LinkedHashMap<>();
+    for (Effect effect : reached) {
+      for (String name : effect.shows().keySet()) {
+        rows.computeIfAbsent(name, n -> row(sum, reached, checks.get(n)));
+      }
+    }
+    return rows;
+  }
+
+  /**
    * The effects that make up a cause's row on a check, in the order in which they follow from the
    * cause; none if it has no row there or one of its own.
    */
   public List<Effect> behind(Cause cause, Check check) {
-    List<Effect> reached = reached(cause);
+    List<Effect> reached = reached(cause.leadsTo());
     List<Effect> showing =
         reached.stream().filter(effect -> effect.shows().containsKey(check.id())).toList();
     double[] row = check.likelihood().get(cause.id());
@@ -73,7 +92,7 @@ public final class EffectRows {
    * there when this cause alone is.
    */
   public Map<Effect, Double> chances(Cause cause) {
-    List<Effect> reached = reached(cause);
+    List<Effect> reached = reached(cause.leadsTo());
     Map<Effect, Double> chances = new LinkedHashMap<>();
     EffectSum sum = new EffectSum(cause.leadsTo(), reached);
     for (int e = 0; e < reached.size(); e++) {
@@ -87,14 +106,20 @@ public final class EffectRows {
 
   /** Whether more effects of a cause lead on to others than can be added up. */
   boolean tooMany(Cause cause) {
-    return reached(cause).stream().filter(e -> !e.leadsTo().isEmpty()).count() > MOST_LEADING_ON;
+    return tooMany(reached(cause.leadsTo()));
+  }
+
+  private static boolean tooMany(List<Effect> reached) {
+    return reached.stream().filter(e -> !e.leadsTo().isEmpty()).count() > MOST_LEADING_ON;
+  }
+
+  private static List<Effect> few(List<Effect> reached) {
+    return tooMany(reached) ? List.of() : reached;
   }
 
   /** Whether an effect makes another one present, directly or by way of others. */
   boolean leads(Effect from, String to) {
-    List<Effect> reached = new ArrayList<>();
-    follow(from.leadsTo(), new HashSet<>(), reached);
-    return reached.stream().anyMatch(effect -> effect.id().equals(to));
+    return reached(from.leadsTo()).stream().anyMatch(effect -> effect.id().equals(to));
   }
 
   private static double[] row(EffectSum sum, List<Effect> reached, Check check) {
@@ -116,9 +141,9 @@ public final class EffectRows {
   }
 
   /** Every effect after those that lead to it; of a ring, which is a problem told, some part. */
-  private List<Effect> reached(Cause cause) {
+  private List<Effect> reached(Map<String, Double> leadsTo) {
     List<Effect> reached = new ArrayList<>();
-    follow(cause.leadsTo(), new HashSet<>(), reached);
+    follow(leadsTo, new HashSet<>(), reached);
     return reached;
   }
 
