@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import yett.belief.Observation;
 import yett.knowledge.Cause;
@@ -78,7 +79,11 @@ public final class Interview implements AutoCloseable {
   }
 
   private Moment at(List<Entry> entries, CaseState state) {
-    Judgement judgement = judge.judge(facts(state));
+    Judgement judgement =
+        judge
+            .judge(facts(state))
+            .without(
+                state.before().stream().map(CaseState.Answered::event).collect(Collectors.toSet()));
     BeliefFold.Result belief = fold.fold(state, judgement);
     Step step = next.after(state, judgement, belief.belief());
     return new Moment(
@@ -111,6 +116,13 @@ public final class Interview implements AutoCloseable {
     state.told().histories().ifPresent(h -> h.forEach(id -> facts.add(new Fact.Happened(id))));
     for (CaseState.Answered answered : state.answers()) {
       given(answered).ifPresent(facts::add);
+    }
+    // Not everybody's word ends a danger that somebody told of: the rules see both.
+    for (CaseState.Answered answered : state.before()) {
+      Check check = expertise.base().checks().get(answered.check());
+      if (check != null && check.danger() && answered.answer().tells()) {
+        given(answered).ifPresent(facts::add);
+      }
     }
     int epoch = 0;
     for (Entry deed : state.work().deeds()) {
