@@ -50,7 +50,7 @@ class LateFaultTest {
     happen(new Event.SiteTaken());
     happen(new Event.Complained(List.of("slow")));
     happen(new Event.Happened(List.of()));
-    happen(new Event.Repaired("clean-beam", true));
+    happen(new Event.Repaired("switch-off-new-lamp", true));
     happen(new Event.Retested(true));
     Shipped.BASE
         .proofs()
