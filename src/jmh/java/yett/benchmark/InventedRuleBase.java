@@ -87,6 +87,7 @@ final class InventedRuleBase {
     return new RuleBase(
         "invented-" + size,
         causes(),
+        Map.of(),
         checks,
         Map.of(),
         repairs,
@@ -127,7 +128,7 @@ final class InventedRuleBase {
       }
       causes.put(
           id(c),
-          new Cause(id(c), id(c), "", priors[c], brings, 0.95, Map.of(), "", "", "invented"));
+          new Cause(id(c), id(c), "", priors[c], brings, Map.of(), 0.95, Map.of(), "", "", "invented"));
     }
     return causes;
   }

@@ -50,12 +50,17 @@ final class Asked {
 
   private Optional<String> taken(String id, String kind, Collection<String> taken) {
     if (taken.contains(id)) {
-      return Optional.of("There is a " + kind + " \"" + id + "\" already. Choose another id.");
+      return Optional.of(
+          "There is " + article(kind) + kind + " \"" + id + "\" already. Choose another id.");
     }
     return files.stream()
         .filter(f -> f.endsWith("/" + id + ".yaml") || f.endsWith("/" + id + ".case.yaml"))
         .findFirst()
         .map(f -> "There is a file " + f + " already. Choose another id.");
+  }
+
+  private static String article(String kind) {
+    return kind.equals("effect") ? "an " : "a ";
   }
 
   Question area() {
@@ -99,11 +104,11 @@ final class Asked {
     return ids(key, ask, "check", vocabulary.checks());
   }
 
-  Question complaints() {
+  Question complaints(String ask) {
     List<Known> complaints = vocabulary.complaints();
     return Question.of(
             "complaints",
-            "What do people say then? Ids, each with a word if you like: noisy-chain often",
+            ask + " Ids, each with a word if you like: noisy-chain often",
             answer -> chances(answer, "complaint", Lists.ids(complaints)))
         .naming(Vocabulary.both(complaints, Vocabulary.chances()))
         .usual("");

@@ -4,7 +4,6 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
@@ -141,21 +140,21 @@ final class CardAnomalies {
   private void neverTogether() {
     for (Cause cause : base.causes().values()) {
       for (String other : cause.bringsAbout().keySet()) {
-        if (apart(cause.onlyIf(), base.causes().get(other).onlyIf())) {
+        if (cause.neverWith(base.causes().get(other))) {
           add(Kind.CONTRADICTORY, cause.id(), "brings about " + other + never());
         }
       }
     }
     for (Check check : base.checks().values()) {
       for (String cause : check.likelihood().keySet()) {
-        if (apart(check.onlyIf(), base.causes().get(cause).onlyIf())) {
+        if (check.neverWith(base.causes().get(cause))) {
           add(Kind.CONTRADICTORY, check.id(), "has a row for " + cause + never());
         }
       }
     }
     for (Repair repair : base.repairs().values()) {
       for (String cause : repair.removes().keySet()) {
-        if (apart(repair.onlyIf(), base.causes().get(cause).onlyIf())) {
+        if (repair.neverWith(base.causes().get(cause))) {
           add(Kind.CONTRADICTORY, repair.id(), "removes " + cause + never());
         }
       }
@@ -164,14 +163,6 @@ final class CardAnomalies {
 
   private static String never() {
     return ", but by their only-if the two are never at the same gate";
-  }
-
-  private static boolean apart(Map<String, List<String>> one, Map<String, List<String>> other) {
-    return one.entrySet().stream()
-        .anyMatch(
-            e ->
-                other.containsKey(e.getKey())
-                    && Collections.disjoint(e.getValue(), other.get(e.getKey())));
   }
 
   /** Repairs that make each other necessary: the work would never end. */

@@ -13,24 +13,29 @@ import yett.knowledge.RuleBase;
 
 /**
  * A card as the program understands it: words turned into figures, rows of all files together, and
- * for a cause what it shows, what removes it and what looks like it.
+ * for a cause what it leads to and shows, what removes it and what looks like it.
  */
 public final class CardView {
   private static final int MOST_ALIKE = 5;
 
   private final RuleBase base;
+  private final EffectView effects;
   private final Map<String, String> lines = new LinkedHashMap<>();
 
   private CardView(RuleBase base) {
     this.base = base;
+    this.effects = new EffectView(base);
   }
 
   /**
-   * Lines by their name; empty if there is no cause, check, complaint, proof or repair of that id.
+   * Lines by their name; empty if there is no cause, effect, check, complaint, proof or repair of
+   * that id.
    */
   public static Map<String, String> of(String id, RuleBase base) {
     CardView view = new CardView(base);
     Optional.ofNullable(base.causes().get(id)).ifPresent(view::cause);
+    Optional.ofNullable(base.effects().get(id))
+        .ifPresent(effect -> view.lines.putAll(view.effects.of(effect)));
     Optional.ofNullable(base.checks().get(id)).ifPresent(view::check);
     Optional.ofNullable(base.repairs().get(id))
         .ifPresent(
@@ -44,6 +49,7 @@ public final class CardView {
   /** Ids that {@link #of} knows. */
   public static List<String> ids(RuleBase base) {
     List<String> ids = new ArrayList<>(base.causes().keySet());
+    ids.addAll(base.effects().keySet());
     ids.addAll(base.checks().keySet());
     ids.addAll(base.repairs().keySet());
     return ids;
@@ -52,10 +58,11 @@ public final class CardView {
   private void cause(Cause cause) {
     lines.put("cause " + cause.id(), cause.name());
     lines.put("prior", figure(cause.prior()) + ": " + Priors.words(cause.prior()));
+    lines.putAll(effects.of(cause));
     base.checks().values().stream()
         .filter(c -> c.likelihood().containsKey(cause.id()))
         .sorted(Comparator.comparingDouble((Check c) -> -telling(c, cause.id())))
-        .forEach(c -> lines.put("shows " + c.id(), row(c, c.likelihood().get(cause.id()))));
+        .forEach(c -> lines.put("shows " + c.id(), row(c, cause)));
     cause.bringsAbout().forEach((c, p) -> lines.put("brings about " + c, figure(p)));
     base.repairs().values().stream()
         .filter(r -> r.removes().containsKey(cause.id()))
@@ -111,11 +118,20 @@ public final class CardView {
   private void check(Check check) {
     lines.put(check.kind().name().toLowerCase(Locale.ROOT) + " " + check.id(), check.ask());
     check.outcomes().forEach(o -> lines.put("outcome " + o.id(), o.text()));
-    check.likelihood().forEach((cause, row) -> lines.put("with " + cause, row(check, row)));
+    check
+        .likelihood()
+        .keySet()
+        .forEach(c -> lines.put("with " + c, row(check, base.causes().get(c))));
+    lines.putAll(effects.on(check));
     lines.put("otherwise", row(check, check.otherwise()));
   }
 
-  private static String row(Check check, double[] row) {
+  /** The row of a cause, and where it comes from. */
+  private String row(Check check, Cause cause) {
+    return row(check, check.likelihood().get(cause.id())) + effects.origin(cause, check);
+  }
+
+  static String row(Check check, double[] row) {
     List<String> parts = new ArrayList<>();
     for (int i = 0; i < row.length; i++) {
       parts.add(check.outcomes().get(i).id() + " " + figure(row[i]));
@@ -123,7 +139,7 @@ public final class CardView {
     return String.join(", ", parts);
   }
 
-  private static String figure(double chance) {
+  static String figure(double chance) {
     return String.format(Locale.ROOT, "%.3f", chance)
         .replaceFirst("0+$", "")
         .replaceFirst("\\.$", "");

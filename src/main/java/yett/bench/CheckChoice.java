@@ -2,6 +2,7 @@ package yett.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import yett.knowledge.Check;
@@ -13,6 +14,7 @@ final class CheckChoice {
   private final List<String> like;
   private final List<String> also;
   private final Map<String, String> answers;
+  private final Implied byEffects;
 
   CheckChoice(RuleBase base, Map<String, String> answers) {
     this.base = base;
@@ -21,14 +23,19 @@ final class CheckChoice {
         Lists.ids(answers.getOrDefault("like", "")).stream()
             .filter(base.causes()::containsKey)
             .toList();
+    this.byEffects = new EffectChoice(base).implied(answers);
     this.also = Lists.ids(answers.getOrDefault("also", ""));
   }
 
   /**
    * Those on which the look-alikes show most; then, as long as what was answered leaves one of them
-   * best told by a check of which nothing was asked, that one as well.
+   * best told by a check of which nothing was asked, that one as well. None where effects say what
+   * is seen: then the person names the marks of this cause alone.
    */
   List<Check> offered() {
+    if (!byEffects.isEmpty()) {
+      return List.of();
+    }
     List<Check> offered = new ArrayList<>(new Neighbours(base, like).checks());
     if (offered.stream().allMatch(c -> answers.containsKey(c.id()))) {
       for (Optional<Check> more = untold(offered);
@@ -52,8 +59,28 @@ final class CheckChoice {
   private double[] row(Check check) {
     String answer = answers.getOrDefault(check.id(), "");
     return answer.isBlank()
-        ? check.otherwise()
+        ? byEffects.row(check).orElse(check.otherwise())
         : RowAnswer.row(answer, Lists.ids(Vocabulary.outcomes(check)));
+  }
+
+  /** Where effects say what is seen, what they tell from each look-alike, a line each. */
+  List<String> toldByEffects() {
+    List<Check> checks = ToldApart.checks(base);
+    return byEffects.isEmpty() || checks.isEmpty()
+        ? List.of()
+        : like.stream()
+            .map(other -> told(other, ToldApart.best(checks, this::row, other)))
+            .toList();
+  }
+
+  private String told(String other, ToldApart best) {
+    return String.format(
+        Locale.ROOT,
+        "Told from %s so far by %s (%.0f %%)%s.",
+        other,
+        best.check().id(),
+        100 * best.distance(),
+        byEffects.row(best.check()).isPresent() ? "" : ", if it shows there as a sound gate does");
   }
 
   /** Checks that the person named besides. */

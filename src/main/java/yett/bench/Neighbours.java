@@ -64,7 +64,7 @@ final class Neighbours {
     return lines;
   }
 
-  private static String shown(Check check, double[] row) {
+  static String shown(Check check, double[] row) {
     List<String> parts = new ArrayList<>();
     for (int i = 0; i < row.length; i++) {
       parts.add(String.format(Locale.ROOT, "%s %.2f", check.outcomes().get(i).id(), row[i]));

@@ -17,27 +17,28 @@ import yett.knowledge.RuleBase;
 final class NewCause implements NewCard {
   private static final String REPAIR = "repair";
   private static final String REPAIR_PREFIX = "repair-";
-  private static final String AFTER = "after";
 
   private final RuleBase base;
   private final Asked asked;
+  private final EffectChoice effects;
 
   NewCause(Asked asked) {
     this.base = asked.base();
+    this.effects = new EffectChoice(base);
     this.asked = asked;
   }
 
   @Override
   public List<Question> questions(Map<String, String> answers) {
-    Neighbours like = neighbours(answers);
+    CheckChoice choice = new CheckChoice(base, answers);
     List<Question> work =
         answers.containsKey(REPAIR) && isNewRepair(answers)
             ? NewRepair.work(asked, REPAIR_PREFIX)
             : List.of();
     return questions(
-        like,
-        rows(new CheckChoice(base, answers).offered(), like, "Check "),
-        rows(new CheckChoice(base, answers).also(), like, "Besides, "),
+        answers,
+        rows(choice.offered(), answers, "Check "),
+        rows(choice.also(), answers, effects.implied(answers).isEmpty() ? "Besides, " : "Mark "),
         work);
   }
 
@@ -50,12 +51,13 @@ final class NewCause implements NewCard {
                     + " of like= show most, and those of also=",
                 answer -> Optional.empty())
             .usual("");
-    return questions(
-        neighbours(Map.of()), List.of(row), List.of(), NewRepair.work(asked, REPAIR_PREFIX));
+    return questions(Map.of(), List.of(row), List.of(), NewRepair.work(asked, REPAIR_PREFIX));
   }
 
   private List<Question> questions(
-      Neighbours like, List<Question> rows, List<Question> also, List<Question> work) {
+      Map<String, String> answers, List<Question> rows, List<Question> also, List<Question> work) {
+    Implied implied = effects.implied(answers);
+    boolean byEffects = !implied.isEmpty();
     List<Question> questions = new ArrayList<>();
     questions.add(asked.id("cause", "chain-bracket-cracked", base.causes().keySet()));
     questions.add(Question.words("name", "What is wrong, in a few words, no full stop"));
@@ -66,17 +68,33 @@ final class NewCause implements NewCard {
                 "Of a hundred faulty gates, at how many is it there? 0.5 is written as prior 0.005",
                 Priors::complaint)
             .usual("1"));
-    questions.add(asked.causes("like", "Which causes look like it at first? Ids, with commas"));
-    questions.add(asked.complaints().after(said(like)));
+    if (effects.any()) {
+      String area = answers.containsKey("area") ? Asked.areaOf(answers) : "";
+      questions.add(effects.question("What does the machine do when this is so?", area));
+    }
+    questions.add(
+        asked
+            .causes("like", "Which causes look like it at first? Ids, with commas")
+            .after(implied.told()));
+    questions.add(
+        byEffects
+            ? asked.complaints("What do people say that does not follow from that?")
+            : asked.complaints("What do people say then?").after(said(neighbours(answers))));
     questions.add(
         Question.of(
-                AFTER,
+                FirstMet.AFTER,
                 "What happened lately makes it likelier, and how many times? Such as: heavy-rain 3",
                 this::badAfter)
             .naming(asked.vocabulary().histories())
             .usual(""));
     questions.addAll(rows);
-    questions.add(asked.checks("also", "On which other checks does it show? Ids, with commas"));
+    questions.add(
+        byEffects
+            ? asked
+                .checks(
+                    "also", "Which checks show it alone, and which settles it? Ids, with commas")
+                .after(new CheckChoice(base, answers).toldByEffects())
+            : asked.checks("also", "On which other checks does it show? Ids, with commas"));
     questions.addAll(also);
     questions.add(
         Question.words(REPAIR, "What puts it right? The id of a repair, or words for a new one")
@@ -129,27 +147,43 @@ final class NewCause implements NewCard {
   }
 
   /** A question for each check, with how far one has come for those who wonder when it ends. */
-  private static List<Question> rows(List<Check> checks, Neighbours like, String word) {
+  private List<Question> rows(List<Check> checks, Map<String, String> answers, String word) {
     List<Question> rows = new ArrayList<>();
     for (Check check : checks) {
-      rows.add(row(check, word + (rows.size() + 1) + " of " + checks.size() + ", ", like));
+      rows.add(row(check, word + (rows.size() + 1) + " of " + checks.size() + ", ", answers));
     }
     return rows;
   }
 
-  private static Question row(Check check, String place, Neighbours like) {
+  private Question row(Check check, String place, Map<String, String> answers) {
     List<String> before = new ArrayList<>();
     before.add(place + check.id() + ": " + check.ask());
-    before.addAll(like.rows(check));
+    before.addAll(beside(check, answers));
     List<Known> outcomes = Vocabulary.outcomes(check);
     return Question.of(
             check.id(),
             "And with the new cause? OUTCOME often, OUTCOME sometimes, as you met it (? lists them);"
-                + " nothing if as on a sound gate",
+                + " nothing if as "
+                + unsaid(check, answers),
             answer -> RowAnswer.complaint(answer, Lists.ids(outcomes)))
         .naming(Vocabulary.both(outcomes, Vocabulary.chances()))
         .after(before)
         .usual("");
+  }
+
+  /** What a new row is laid out against. */
+  private List<String> beside(Check check, Map<String, String> answers) {
+    List<String> lines = new ArrayList<>(neighbours(answers).rows(check));
+    effects
+        .implied(answers)
+        .row(check)
+        .ifPresent(row -> lines.add("by its effects: " + Neighbours.shown(check, row)));
+    return lines;
+  }
+
+  /** What stands for a row that nothing is said of. */
+  private String unsaid(Check check, Map<String, String> answers) {
+    return effects.implied(answers).row(check).isPresent() ? "its effects say" : "on a sound gate";
   }
 
   @Override
@@ -157,7 +191,9 @@ final class NewCause implements NewCard {
     String path = Asked.areaOf(answers) + "/" + answers.get("id");
     SortedMap<String, String> files = new TreeMap<>();
     files.put(path + ".yaml", card(answers));
-    files.put(path + ".case.yaml", testCase(answers));
+    String repair = isNewRepair(answers) ? repairId(answers) : answers.get(REPAIR);
+    String found = FirstMet.card(answers, effects.implied(answers), checks(answers), repair);
+    files.put(path + ".case.yaml", found);
     return files;
   }
 
@@ -168,10 +204,12 @@ final class NewCause implements NewCard {
             .line("cause", id)
             .words("name", answers.get("name"))
             .line("area", Asked.areaOf(answers))
-            .line("prior", Priors.figure(answers.get("prior")));
+            .line("prior", Priors.figure(answers.get("prior")))
+            .raw(effects.yaml(answers));
     shows(text, answers);
-    String after = answers.get(AFTER);
-    text.raw(after.isBlank() ? "" : AFTER + ": " + RowAnswer.yaml(after, List.of()) + "\n");
+    String after = answers.get(FirstMet.AFTER);
+    text.raw(
+        after.isBlank() ? "" : FirstMet.AFTER + ": " + RowAnswer.yaml(after, List.of()) + "\n");
     if (!isNewRepair(answers)) {
       text.raw("removed-by: {" + answers.get(REPAIR) + ": nearly always}\n");
     }
@@ -192,7 +230,6 @@ final class NewCause implements NewCard {
 
   /** The new rows, each below those that it must be told from. */
   private void shows(CardLines text, Map<String, String> answers) {
-    Neighbours like = neighbours(answers);
     StringBuilder rows = new StringBuilder();
     RowAnswer.parts(answers.get("complaints"))
         .forEach((id, word) -> rows.append("  ").append(id + ": " + word).append('\n'));
@@ -200,36 +237,14 @@ final class NewCause implements NewCard {
     for (Check check : checks(answers)) {
       String answer = answers.getOrDefault(check.id(), "");
       if (answer.isBlank()) {
-        unsaid.append("  # ").append(check.id()).append(": nothing said, so as on a sound gate\n");
+        unsaid.append("  # " + check.id() + ": nothing said, so as ");
+        unsaid.append(unsaid(check, answers)).append('\n');
       } else {
-        like.rows(check).forEach(line -> rows.append("  #   ").append(line).append('\n'));
+        beside(check, answers).forEach(line -> rows.append("  #   ").append(line).append('\n'));
         String row = RowAnswer.yaml(answer, Lists.ids(Vocabulary.outcomes(check)));
         rows.append("  ").append(check.id()).append(": ").append(row).append('\n');
       }
     }
     text.raw(rows.isEmpty() ? "" : "shows:\n" + rows).raw(unsaid.toString());
-  }
-
-  private String testCase(Map<String, String> answers) {
-    CardLines text =
-        new CardLines()
-            .line("case", answers.get("id") + "-first-met")
-            .words("story", answers.get("story"))
-            .line("person", "technician")
-            .ids("complaints", RowAnswer.likely(answers.get("complaints")))
-            .ids("history", List.copyOf(RowAnswer.parts(answers.get(AFTER)).keySet()));
-    StringBuilder shown = new StringBuilder();
-    for (Check check : checks(answers)) {
-      String answer = answers.getOrDefault(check.id(), "");
-      if (!answer.isBlank()) {
-        shown.append("  ").append(check.id() + ": " + RowAnswer.likeliest(answer)).append('\n');
-      }
-    }
-    String repair = isNewRepair(answers) ? repairId(answers) : answers.get(REPAIR);
-    return text.raw(shown.isEmpty() ? "" : "answers:\n" + shown)
-        .line("others", "usual")
-        .ids("truth", List.of(answers.get("id")))
-        .ids("repairs", List.of(repair))
-        .toString();
   }
 }

@@ -17,6 +17,13 @@ import yett.knowledge.RuleBase;
 
 /** Writes new cards into the folder of a rule base; what is there is never overwritten. */
 public final class NewFiles {
+  /** The kind of problem of an effect that nothing leads to. */
+  private static final String NO_CAUSE = "no-cause";
+
+  private static final String TO_BE_LED_TO =
+      "Nothing leads to %s yet, and until something does, the rule base counts as unsound. Name it"
+          + " under leads-to of the causes that make it, or write one: knowledge new cause.";
+
   private final Path folder;
   private final Laid laid;
   private final SortedMap<String, String> own;
@@ -38,7 +45,7 @@ public final class NewFiles {
   }
 
   public static List<String> kinds() {
-    return List.of("cause", "check", "repair", "case");
+    return List.of("cause", "effect", "check", "repair", "case");
   }
 
   /** The card of that kind, empty for any other word. */
@@ -54,6 +61,7 @@ public final class NewFiles {
   private static Optional<NewCard> card(String kind, Asked asked) {
     return switch (kind) {
       case "cause" -> Optional.of(new NewCause(asked));
+      case "effect" -> Optional.of(new NewEffect(asked));
       case "check" -> Optional.of(new NewCheck(asked));
       case "repair" -> Optional.of(new NewRepair(asked));
       case "case" -> Optional.of(new NewCase(asked));
@@ -61,12 +69,15 @@ public final class NewFiles {
     };
   }
 
-  /** What would be wrong in these new files, if they were there. */
+  /**
+   * What would be wrong in these new files, if they were there. That nothing leads to a new effect
+   * yet is no mistake of its card.
+   */
   public List<Problem> problems(Map<String, String> fresh) {
     SortedMap<String, String> after = new TreeMap<>(own);
     after.putAll(fresh);
     return checker.check(laid.with(after)).problems().stream()
-        .filter(p -> p.file().startsWith(laid.prefix()))
+        .filter(p -> p.file().startsWith(laid.prefix()) && !p.kind().equals(NO_CAUSE))
         .filter(p -> fresh.containsKey(p.file().substring(laid.prefix().length())))
         .toList();
   }
@@ -80,6 +91,10 @@ public final class NewFiles {
     boolean cause = checked.base().causes().containsKey(id) && answers.containsKey("like");
     List<String> advice = new ArrayList<>(checked.remarks());
     advice.removeAll(remarks);
+    if (checked.problems().stream()
+        .anyMatch(p -> p.kind().equals(NO_CAUSE) && p.message().contains("\"" + id + "\""))) {
+      advice.add(0, TO_BE_LED_TO.formatted(id));
+    }
     if (cause) {
       advice.addAll(0, CauseAdvice.on(id, Lists.ids(answers.get("like")), checked.base()));
     }

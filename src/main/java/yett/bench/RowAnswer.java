@@ -86,10 +86,17 @@ final class RowAnswer {
 
   /** Name to word or figure. */
   static Map<String, String> parts(String answer) {
+    return parts(answer, USUALLY);
+  }
+
+  /**
+   * @param alone how often is meant by a name without a word
+   */
+  static Map<String, String> parts(String answer, String alone) {
     Map<String, String> parts = new LinkedHashMap<>();
     for (String part : Lists.parts(answer, ",")) {
       String[] words = part.split("[\\s:]+", 2);
-      parts.put(words[0], words.length > 1 ? words[1].strip() : USUALLY);
+      parts.put(words[0], words.length > 1 ? words[1].strip() : alone);
     }
     return parts;
   }

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import yett.knowledge.Card;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
+import yett.knowledge.Effect;
 import yett.knowledge.History;
 import yett.knowledge.LikelihoodWords;
 import yett.knowledge.Repair;
@@ -32,6 +33,7 @@ public final class Vocabulary {
   public Map<String, List<Known>> all() {
     Map<String, List<Known>> all = new LinkedHashMap<>();
     all.put("causes", causes());
+    all.put("effects", of(base.effects().values(), Effect::name));
     all.put("checks", checks());
     all.put("complaints", complaints());
     all.put("repairs", repairs());

@@ -1,7 +1,8 @@
 package yett.knowledge;
 
 /** One entry of the rule base. */
-public sealed interface Card permits SiteCard, History, SetUp, Caution, Stop, Planning, Pressing {
+public sealed interface Card
+    permits SiteCard, Effect, History, SetUp, Caution, Stop, Planning, Pressing {
   /** Unique among cards of its kind; leads to it everywhere. */
   String id();
 }

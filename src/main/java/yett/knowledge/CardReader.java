@@ -12,6 +12,8 @@ import yett.quantity.Unit;
 
 /** Reads one card from its fields. */
 final class CardReader {
+  static final String LEADS_TO = "leads-to";
+
   private static final double USUAL_RETEST_FAILS = 0.97;
   private static final double USUAL_UNMENTIONED = 0.5;
 
@@ -34,10 +36,23 @@ final class CardReader {
         fields.text("area", ""),
         fields.number("prior", 0.0001, 0.9),
         fields.chances("brings-about"),
+        fields.chances(LEADS_TO),
         fields.chance("retest-fails", USUAL_RETEST_FAILS),
         fields.conditions("only-if"),
         fields.text("arises", ""),
         fields.text("prevent", ""),
+        fields.text("source"));
+  }
+
+  /** What it shows is read when all checks are: see CauseRows. */
+  Effect effect() {
+    fields.has(CauseRows.SHOWS);
+    return new Effect(
+        id,
+        fields.text("name"),
+        fields.text("area", ""),
+        Map.of(),
+        fields.chances(LEADS_TO),
         fields.text("source"));
   }
 

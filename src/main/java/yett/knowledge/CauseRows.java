@@ -5,33 +5,39 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * Puts what a cause's card says of checks, complaints, proofs and histories where it belongs: a new
- * cause can be written in one place, without opening the card of every check that it shows on.
+ * Puts what the cards of causes and effects say of checks, complaints, proofs and histories where
+ * it belongs: a new cause can be written in one place, without opening the card of every check that
+ * it shows on.
  */
 final class CauseRows {
   static final String SHOWS = "shows";
   static final String AFTER = "after";
   static final String REMOVED_BY = "removed-by";
 
+  private static final String WHERE_ROWS_ARE = "check, complaint or proof";
   private static final double LEAST_ODDS = 0.01;
   private static final double MOST_ODDS = 100;
 
   private final Map<String, Cause> causes;
+  private final Map<String, Effect> effects;
   private final Map<String, Check> checks;
   private final Map<String, History> histories;
   private final Map<String, Repair> repairs;
   private final RuleBaseReader.Places places;
 
   /**
-   * @param checks histories and repairs as well: cards are replaced by such as have the rows
+   * @param effects checks, histories and repairs as well: cards are replaced by such as have the
+   *     rows
    */
   CauseRows(
       Map<String, Cause> causes,
+      Map<String, Effect> effects,
       Map<String, Check> checks,
       Map<String, History> histories,
       Map<String, Repair> repairs,
       RuleBaseReader.Places places) {
     this.causes = causes;
+    this.effects = effects;
     this.checks = checks;
     this.histories = histories;
     this.repairs = repairs;
@@ -54,19 +60,36 @@ final class CauseRows {
           all.putAll(more);
           checks.put(check, checks.get(check).withLikelihood(all));
         });
+    effects.replaceAll((id, effect) -> withRows(effect));
+    new EffectRows(effects).place(causes.values(), checks);
   }
 
   private void row(
       String cause, Fields shows, String name, Map<String, Map<String, double[]>> rows) {
     Check check = checks.get(name);
     if (check == null) {
-      unknown(shows, name, "check, complaint or proof", name, checks.keySet());
+      unknown(shows, name, WHERE_ROWS_ARE, name, checks.keySet());
     } else if (check.likelihood().containsKey(cause)) {
       twice(shows, name, cause, "likelihood", name);
     } else {
       rows.computeIfAbsent(name, n -> new LinkedHashMap<>())
           .put(cause, CardReader.row(shows, name, check));
     }
+  }
+
+  private Effect withRows(Effect effect) {
+    Fields shows = places.of("effect", effect.id()).inner(SHOWS);
+    Map<String, double[]> rows = new LinkedHashMap<>();
+    for (String name : shows.names()) {
+      Check check = checks.get(name);
+      if (check == null) {
+        unknown(shows, name, WHERE_ROWS_ARE, name, checks.keySet());
+      } else {
+        rows.put(name, CardReader.row(shows, name, check));
+      }
+    }
+    return new Effect(
+        effect.id(), effect.name(), effect.area(), rows, effect.leadsTo(), effect.source());
   }
 
   private void odds(String cause, Fields card, String name, double odds) {

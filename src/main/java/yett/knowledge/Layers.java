@@ -23,7 +23,7 @@ import yett.knowledge.CardFile.Document;
  */
 final class Layers {
   private static final Set<String> CAN_BE_OFF =
-      Set.of("cause", "check", "complaint", "history", "repair", "pressing");
+      Set.of("cause", "effect", "check", "complaint", "history", "repair", "pressing");
 
   private final List<String> kinds;
   private final List<RuleText> rules;
@@ -254,7 +254,7 @@ final class Layers {
               field,
               "cannot-switch-off",
               "the " + kind + " \"" + id + "\" protects people or is always needed",
-              "What an add-on can switch off are other causes, checks, complaints, histories, repairs,"
+              "What an add-on can switch off are other causes, effects, checks, complaints, histories, repairs,"
                   + " pressing matters and rules.");
     } else if (clashes(manifest, there.from())) {
       clash(manifest, field, there.from(), kind + " " + id);

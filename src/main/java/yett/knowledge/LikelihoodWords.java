@@ -1,5 +1,6 @@
 package yett.knowledge;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,14 @@ public final class LikelihoodWords {
   /** From the likeliest to the least likely. */
   public static Map<String, Double> all() {
     return ALL;
+  }
+
+  /** The word that stands for the chance nearest to this one. */
+  public static String nearest(double chance) {
+    return ALL.entrySet().stream()
+        .min(Comparator.comparingDouble(e -> Math.abs(e.getValue() - chance)))
+        .orElseThrow()
+        .getKey();
   }
 
   static OptionalDouble chance(String word) {

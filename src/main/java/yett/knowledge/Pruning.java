@@ -16,6 +16,7 @@ final class Pruning {
   private static final Map<String, List<String>> KEYS =
       Map.of(
           "cause", List.of("likelihood", "odds", "removes", "brings-about"),
+          "effect", List.of("leads-to"),
           "check", List.of("shows"),
           "complaint", List.of("shows"),
           "history", List.of("after"));

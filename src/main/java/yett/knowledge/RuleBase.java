@@ -27,6 +27,7 @@ import java.util.stream.Stream;
 public record RuleBase(
     String fingerprint,
     Map<String, Cause> causes,
+    Map<String, Effect> effects,
     Map<String, Check> checks,
     Map<String, History> histories,
     Map<String, Repair> repairs,
@@ -107,6 +108,7 @@ public record RuleBase(
     return new RuleBase(
         otherFingerprint,
         otherCauses,
+        effects,
         otherChecks,
         otherHistories,
         otherRepairs,
@@ -129,6 +131,11 @@ public record RuleBase(
    */
   public static RuleBase read(KnowledgeSource source) {
     return new RuleBaseReader(source.files()).read();
+  }
+
+  /** How effects come to rows of causes. */
+  public EffectRows effectRows() {
+    return new EffectRows(effects);
   }
 
   /** What keeps people from harm, add-ons included. */

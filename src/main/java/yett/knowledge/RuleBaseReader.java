@@ -21,6 +21,7 @@ final class RuleBaseReader {
   private static final List<String> KINDS =
       List.of(
           "cause",
+          "effect",
           "check",
           "complaint",
           "proof",
@@ -46,6 +47,7 @@ final class RuleBaseReader {
   private final List<Problem> problems = new ArrayList<>();
   private final Places places = new Places();
   private final Map<String, Cause> causes = new LinkedHashMap<>();
+  private final Map<String, Effect> effects = new LinkedHashMap<>();
   private final Map<String, Check> checks = new LinkedHashMap<>();
   private final Map<String, History> histories = new LinkedHashMap<>();
   private final Map<String, Repair> repairs = new LinkedHashMap<>();
@@ -133,6 +135,7 @@ final class RuleBaseReader {
     if (problems.size() <= MOST_PROBLEMS) {
       new CrossCheck(base, places, problems).run();
       new AddedRepairs(base, places).check();
+      new EffectCheck(base, places, problems).run();
     }
     Consequences.remove(problems, unreadable);
     return base;
@@ -164,7 +167,7 @@ final class RuleBaseReader {
       List<AddOn> addOns,
       Supplier<Safeguards> safeguards) {
     cards.stream().takeWhile(c -> problems.size() <= MOST_PROBLEMS).forEach(this::card);
-    new CauseRows(causes, checks, histories, repairs, places).place();
+    new CauseRows(causes, effects, checks, histories, repairs, places).place();
     Planning planning =
         plannings.isEmpty()
             ? new Planning("none", 1, 1, 240, 180, Map.of())
@@ -172,6 +175,7 @@ final class RuleBaseReader {
     return new RuleBase(
         fingerprint,
         Collections.unmodifiableMap(causes),
+        Collections.unmodifiableMap(effects),
         Collections.unmodifiableMap(checks),
         Collections.unmodifiableMap(histories),
         Collections.unmodifiableMap(repairs),
@@ -217,6 +221,7 @@ final class RuleBaseReader {
     CardReader reader = new CardReader(fields, id);
     switch (kind) {
       case "cause" -> add(causes, kind, reader.cause(), fields);
+      case "effect" -> add(effects, kind, reader.effect(), fields);
       case "check" -> add(checks, kind, reader.check(), fields);
       case "complaint" -> add(checks, kind, reader.complaint(), fields);
       case "proof" -> add(checks, kind, reader.proof(), fields);

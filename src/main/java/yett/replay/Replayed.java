@@ -13,6 +13,7 @@ import yett.interview.Moment;
  *
  * @param ranking causes by falling chance that they were there at the call-out, those of 0.001 and
  *     more
+ * @param effects what the first of these causes leads to, as far as it was seen or looked for
  * @param stops those that were raised
  * @param ended {@code repaired}, {@code solved}, {@code handed-over}, {@code out-of-service},
  *     {@code made-safe}, or {@code unfinished} if it went on without end
@@ -36,6 +37,7 @@ public record Replayed(
     List<String> history,
     List<Taken> steps,
     List<Ranked> ranking,
+    List<Effected> effects,
     List<Mended> repairs,
     List<String> stops,
     List<Proved> proofs,
@@ -64,6 +66,7 @@ public record Replayed(
         history,
         steps,
         ranking,
+        effects,
         repairs,
         stops,
         proofs,
@@ -132,6 +135,18 @@ public record Replayed(
 
   /** A cause and the chance that it was there at the call-out. */
   public record Ranked(String cause, double chance) {}
+
+  /**
+   * An effect of the cause that came first.
+   *
+   * @param chance that it is there when that cause alone is
+   * @param seen looks that show it
+   * @param ordinary looks that would show it and do not
+   */
+  public record Effected(String effect, double chance, List<Look> seen, List<Look> ordinary) {}
+
+  /** A look and what it showed. */
+  public record Look(String check, String outcome) {}
 
   /**
    * A repair that was done.

@@ -8,12 +8,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import yett.interview.EffectSigns;
 import yett.interview.Ending;
 import yett.interview.Moment;
 import yett.interview.SiteFacts;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
+import yett.replay.Replayed.Effected;
 import yett.replay.Replayed.Judged;
+import yett.replay.Replayed.Look;
 import yett.replay.Replayed.Mended;
 import yett.replay.Replayed.Ranked;
 import yett.replay.Replayed.SiteAnswer;
@@ -50,6 +53,7 @@ final class RunSummary {
         recorded.history(),
         transcript.steps(),
         ranking,
+        effects(),
         transcript.repairs(),
         stops,
         transcript.proofs(),
@@ -64,6 +68,24 @@ final class RunSummary {
         recorded.keptAside(),
         judged(),
         moment);
+  }
+
+  private List<Effected> effects() {
+    return ranking.stream()
+        .limit(1)
+        .flatMap(r -> EffectSigns.of(base.causes().get(r.cause()), moment.trail(), base).stream())
+        .map(
+            s ->
+                new Effected(
+                    s.effect().id(),
+                    Rounded.chance(s.chance()),
+                    looks(s.seen()),
+                    looks(s.ordinary())))
+        .toList();
+  }
+
+  private static List<Look> looks(List<EffectSigns.Sign> signs) {
+    return signs.stream().map(s -> new Look(s.check().id(), s.outcome())).toList();
   }
 
   private List<String> remarks() {

@@ -27,6 +27,7 @@ final class CardsApart {
   private static Map<String, Set<String>> kinds(RuleBase base) {
     Map<String, Set<String>> kinds = new LinkedHashMap<>();
     kinds.put("causes", base.causes().keySet());
+    kinds.put("effects", base.effects().keySet());
     kinds.put("checks", base.checks().keySet());
     kinds.put("repairs", base.repairs().keySet());
     kinds.put("histories", base.histories().keySet());

@@ -3,11 +3,14 @@ package yett.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
+import yett.testing.WithEffects;
 
 class CardViewTest {
   private static final RuleBase BASE =
@@ -74,5 +77,55 @@ class CardViewTest {
         .containsEntry("removes batteries-low", "0.92")
         .containsEntry("removes charger-dead", "0.08");
     assertThat(CardView.of("charger-ded", BASE)).isEmpty();
+  }
+
+  @Test
+  void a_cause_is_shown_with_its_effects_and_each_row_with_where_it_comes_from() {
+    assertThat(CardView.of("rollers-worn", WithEffects.BASE))
+        .containsEntry("leads to more-force", "0.99, always: The drive needs more force")
+        .containsEntry("leads to leaf-shakes", "0.65, often: The leaf shakes")
+        .containsEntry(
+            "leads on to runs-hot", "0.594, often, by way of more-force: The drive gets hot")
+        .containsEntry("shows slow", "unsaid 0.604, said 0.396; by more-force")
+        .containsEntry("shows leaf-look", "quiet 0.1, shakes 0.9; its own mark")
+        .containsEntry(
+            "shows running-current",
+            // 0.01 x 1 + 0.99 x 0.3 x (0.4 + 0.6 x 0.8), and so on for the sums
+            "ordinary 0.271, high 0.63, very-high 0.099; by more-force, runs-hot");
+    // 1 - 0.75 x (1 - 0.9 x 0.6)
+    assertThat(CardView.of("track-dirty", WithEffects.BASE))
+        .containsEntry(
+            "leads to runs-hot", "0.25, sometimes, with what follows 0.655: The drive gets hot");
+    assertThat(CardView.of("chain-slack", WithEffects.BASE))
+        .containsEntry("shows chain-looks", "straight 0.2, low 0.8");
+  }
+
+  @Test
+  void an_effect_is_shown_with_what_it_comes_of_what_shows_it_and_what_it_makes() {
+    assertThat(CardView.of("more-force", WithEffects.BASE))
+        .containsExactly(
+            Map.entry("effect more-force", "The drive needs more force"),
+            Map.entry("comes of rollers-worn", "0.99, always: Rollers worn"),
+            Map.entry("comes of track-dirty", "0.9, nearly always: Track dirty"),
+            Map.entry("seen by slow", "unsaid 0.6, said 0.4"),
+            Map.entry("seen by running-current", "ordinary 0.3, high 0.6, very-high 0.1"),
+            Map.entry("makes runs-hot", "0.6, often: The drive gets hot"));
+    assertThat(CardView.of("runs-hot", WithEffects.BASE))
+        .containsEntry("comes of effect more-force", "0.6, often: The drive needs more force");
+    assertThat(CardView.of("motor-touch", WithEffects.BASE))
+        .containsEntry("with effect runs-hot", "cool 0.3, hot 0.7")
+        .containsEntry("with rollers-worn", "cool 0.584, hot 0.416; by runs-hot");
+    assertThat(CardView.ids(WithEffects.BASE)).contains("runs-hot");
+  }
+
+  @Test
+  void an_effect_is_found_by_id_and_by_words_of_its_name() {
+    List<Known> effects = new Vocabulary(WithEffects.BASE).all().get("effects");
+    assertThat(Known.with("needs force", effects))
+        .extracting(Known::id)
+        .containsExactly("more-force");
+    assertThat(Known.with("leaf-shakes", effects))
+        .extracting(Known::id)
+        .containsExactly("leaf-shakes");
   }
 }

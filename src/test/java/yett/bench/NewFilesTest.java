@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import yett.knowledge.Cause;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
+import yett.testing.WithEffects;
 
 class NewFilesTest {
   private static final Path CARDS = Path.of("src/test/resources/every-field");
@@ -257,7 +258,7 @@ class NewFilesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"cause", "check", "repair", "case"})
+  @ValueSource(strings = {"cause", "effect", "check", "repair", "case"})
   void the_outline_names_every_question(String kind) throws IOException {
     NewCard card = bench().card(kind).orElseThrow();
     Map<String, String> given =
@@ -275,6 +276,10 @@ class NewFilesTest {
             "a",
             "also",
             "lamp-asked",
+            "checks",
+            "lamp-asked",
+            "lamp-asked",
+            "dark",
             "removes",
             "charger-dead",
             "repair-minutes",
@@ -293,6 +298,135 @@ class NewFilesTest {
                   ? "CHECK"
                   : key.equals("charger-dead") ? "CAUSE" : key);
     }
+  }
+
+  private NewFiles benchWithEffects() throws IOException {
+    for (Map.Entry<String, String> file : WithEffects.files().entrySet()) {
+      Files.writeString(folder.resolve(file.getKey()), file.getValue());
+    }
+    SortedMap<String, String> files = KnowledgeSource.folder(folder).files();
+    return new NewFiles(folder, files, files);
+  }
+
+  @Test
+  void a_cause_that_leads_to_effects_is_asked_for_its_own_marks_only() throws IOException {
+    NewFiles bench = benchWithEffects();
+    NewCard card = bench.card("cause").orElseThrow();
+    Map<String, String> given =
+        with(
+            LEAD_LOOSE,
+            "id",
+            "post-leans",
+            "name",
+            "Post leans in",
+            "area",
+            "leaf",
+            "leads-to",
+            "1 always, leaf-shakes sometimes",
+            "like",
+            "rollers-worn, track-dirty",
+            "complaints",
+            "noisy often",
+            "also",
+            "leaf-look",
+            "leaf-look",
+            "shakes usually",
+            "repair",
+            "tighten-chain");
+    Map<String, String> answers = answers(card, given);
+    // Neither the current nor the look at rollers and track, on which the look-alikes show.
+    assertThat(answers.keySet())
+        .filteredOn(key -> key.matches(".*-(look|current|touch)"))
+        .containsExactly("leaf-look");
+    assertThat(card.questions(answers).stream().filter(q -> q.key().equals("also")).findFirst())
+        .hasValueSatisfying(
+            q ->
+                assertThat(q.before())
+                    .containsExactly(
+                        "Told from rollers-worn so far by roller-look (87 %), if it shows there as a"
+                            + " sound gate does.",
+                        "Told from track-dirty so far by track-look (80 %), if it shows there as a"
+                            + " sound gate does."));
+
+    SortedMap<String, String> files = card.files(answers);
+    assertThat(bench.problems(files)).isEmpty();
+    assertThat(files.get("leaf/post-leans.yaml"))
+        .contains("prior: 0.004\nleads-to: {more-force: always, leaf-shakes: sometimes}\nshows:\n")
+        .contains("  #   by its effects: quiet 0.80, shakes 0.20\n  leaf-look: {shakes: usually}\n")
+        .doesNotContain("running-current", "slow");
+    // Of what its effects show, what is likelier than not; so that the case is not an ordinary
+    // gate.
+    assertThat(files.get("leaf/post-leans.case.yaml"))
+        .contains("complaints: [noisy]\n")
+        .contains("answers:\n  running-current: high\n  leaf-look: shakes\n");
+    // Nobody says anything more often than not: the likeliest stands in the case.
+    Map<String, String> quiet = with(answers, "complaints", "");
+    assertThat(card.files(quiet).get("leaf/post-leans.case.yaml")).contains("complaints: [slow]\n");
+    bench.write(files);
+    RuleBase base = RuleBase.read(KnowledgeSource.folder(folder));
+    assertThat(base.checks().get("running-current").likelihood()).containsKey("post-leans");
+  }
+
+  @Test
+  void an_effect_is_written_before_anything_leads_to_it() throws IOException {
+    NewFiles bench = benchWithEffects();
+    NewCard card = bench.card("effect").orElseThrow();
+    Map<String, String> given =
+        Map.of(
+            "id", "leaf-jumps",
+            "name", "The leaf jumps when it starts",
+            "area", "leaf",
+            "complaints", "noisy sometimes",
+            "checks", "leaf-look",
+            "leaf-look", "shakes often",
+            "leads-to", "leaf-shakes rarely");
+    SortedMap<String, String> files = card.files(answers(card, given));
+    assertThat(files.get("leaf/leaf-jumps.yaml"))
+        .isEqualTo(
+            """
+            effect: leaf-jumps
+            name: The leaf jumps when it starts
+            area: leaf
+            shows:
+              noisy: sometimes
+              leaf-look: {shakes: often}
+            leads-to: {leaf-shakes: rarely}
+            source: considered judgement
+            """);
+    assertThat(bench.problems(files)).isEmpty();
+    assertThat(bench.advice(files, given))
+        .singleElement()
+        .asString()
+        .startsWith("Nothing leads to leaf-jumps yet");
+    bench.write(files);
+
+    SortedMap<String, String> all = KnowledgeSource.folder(folder).files();
+    assertThat(new Checker().check(all).problems())
+        .extracting(p -> p.kind())
+        .containsExactly("no-cause");
+    NewFiles after = new NewFiles(folder, all, all);
+    NewCard cause = after.card("cause").orElseThrow();
+    Map<String, String> answers =
+        answers(
+            cause,
+            with(
+                LEAD_LOOSE,
+                "area",
+                "leaf",
+                "like",
+                "",
+                "complaints",
+                "",
+                "leads-to",
+                "leaf-jumps",
+                "repair",
+                "tighten-chain"));
+    SortedMap<String, String> card2 = cause.files(answers);
+    assertThat(card2.get("leaf/charger-lead-loose.yaml"))
+        .contains("leads-to: {leaf-jumps: nearly always}\n");
+    assertThat(after.problems(card2)).isEmpty();
+    after.write(card2);
+    assertThat(new Checker().check(KnowledgeSource.folder(folder).files()).problems()).isEmpty();
   }
 
   @Test
@@ -403,6 +537,10 @@ class NewFilesTest {
         "cause; battery-rest-voltage; low 0.1, flat 0.1, charged 0.1; These come to 0.30 in all",
         "cause; battery-rest-voltage; low always, flat always; These come to 1.98 in all",
         "cause; name; ' '; Write a few words.",
+        "cause; leads-to; 9; There is no effect 9: there are 2.",
+        "cause; leads-to; supply-sgas always; There is no effect \"supply-sgas\". Maybe \"supply-sags\".",
+        "cause; leads-to; supply-sags mostly; \"mostly\" is no chance",
+        "effect; id; supply-sags; There is an effect",
         "check; ask; Is it lit; End it with \"?\".",
         "check; measures; time V stopwatch; \"V\" is no unit of time.",
         "check; measures; time s stopwach; Maybe \"stopwatch\"",

@@ -148,7 +148,7 @@ class CardSchemasTest {
         catchThrowableOfType(
             KnowledgeException.class,
             () -> RuleBase.read(() -> new TreeMap<>(java.util.Map.of("a.yaml", "nonsense: a"))));
-    assertThat(kinds()).hasSize(14);
+    assertThat(kinds()).hasSize(15);
     for (String kind : kinds()) {
       assertThat(CardSchemas.keys(CardSchemas.ofKind(kind))).contains(kind);
       String unknown = "\"" + kind + "\" is not";

@@ -3,6 +3,7 @@ package yett.knowledge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -153,5 +154,69 @@ class LayersTest {
     assertThatThrownBy(() -> KnowledgeSource.layered(SHIPPED, List.of(chain)).files())
         .isInstanceOf(KnowledgeException.class)
         .hasMessageContaining("this folder is no add-on: it has no add-on.yaml");
+  }
+
+  private static final String EFFECT =
+      """
+      cause: chain-dry
+      name: Chain runs dry
+      prior: 0.05
+      leads-to: {drive-strains: 0.5}
+      removed-by: {tighten-chain: 0.1}
+      source: test
+      ---
+      effect: drive-strains
+      name: The drive strains
+      shows: {chain-looks: {straight: 0.4, low: 0.6}}
+      source: test
+      """;
+
+  private static RuleBase overAnEffect(String manifest, String card) {
+    Map<String, String> files = new TreeMap<>(sound());
+    files.put("effects.yaml", EFFECT);
+    files.put("quay/add-on.yaml", "add-on: quay\nname: The quay\n" + manifest);
+    files.put("quay/card.yaml", card);
+    return RuleBase.read(() -> new TreeMap<>(files));
+  }
+
+  @Test
+  void an_add_on_brings_effects_and_causes_of_those_that_are_there() {
+    RuleBase base = read("", EFFECT);
+    assertThat(base.addOns().get(0).adds())
+        .containsExactly("cause chain-dry", "effect drive-strains");
+    assertThat(base.checks().get("chain-looks").likelihood().get("chain-dry"))
+        .containsExactly(new double[] {0.7, 0.3}, within(1e-12));
+    assertThat(base.effects().get("drive-strains").source()).isEqualTo("test; add-on The quay");
+  }
+
+  @Test
+  void what_leads_to_an_effect_that_is_switched_off_leads_to_it_no_more() {
+    RuleBase base = overAnEffect("switches-off: {effect: [drive-strains]}", "");
+    assertThat(base.effects()).isEmpty();
+    assertThat(base.causes().get("chain-dry").leadsTo()).isEmpty();
+    assertThat(base.checks().get("chain-looks").likelihood()).doesNotContainKey("chain-dry");
+  }
+
+  @Test
+  void an_effect_may_lose_all_that_it_comes_from_and_shows() {
+    RuleBase base =
+        overAnEffect("switches-off: {cause: [chain-dry, chain-slack], check: [chain-looks]}", "");
+    assertThat(base.effects().get("drive-strains").shows()).isEmpty();
+    assertThat(base.checks()).doesNotContainKey("chain-looks");
+  }
+
+  @Test
+  void an_effect_that_is_replaced_shows_what_the_add_on_says() {
+    RuleBase base =
+        overAnEffect(
+            "replaces: {effect: [drive-strains]}",
+            """
+            effect: drive-strains
+            name: The drive strains
+            shows: {chain-looks: {straight: 0.2, low: 0.8}}
+            source: test
+            """);
+    assertThat(base.checks().get("chain-looks").likelihood().get("chain-dry"))
+        .containsExactly(new double[] {0.6, 0.4}, within(1e-12));
   }
 }

@@ -112,6 +112,13 @@ class MutatedCardsTest {
       require(cause, !cause.name().isBlank() && !cause.source().isBlank());
       require(cause, cause.prior() >= 0.0001 && cause.prior() <= 0.9);
       require(cause, cause.bringsAbout().values().stream().allMatch(MutatedCardsTest::chance));
+      require(cause, cause.leadsTo().values().stream().allMatch(MutatedCardsTest::chance));
+      require(cause, base.effects().keySet().containsAll(cause.leadsTo().keySet()));
+    }
+    for (Effect effect : base.effects().values()) {
+      require(effect, !effect.name().isBlank() && !effect.source().isBlank());
+      require(effect, effect.leadsTo().values().stream().allMatch(MutatedCardsTest::chance));
+      require(effect, effect.shows().values().stream().allMatch(MutatedCardsTest::row));
     }
     for (Check check : base.checks().values()) {
       require(check, !check.ask().isBlank() && check.outcomes().size() > 1);

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import yett.interview.Expertise;
 import yett.knowledge.CardFile;
 import yett.knowledge.CardFile.Document;
 import yett.knowledge.RuleBase;
@@ -57,6 +58,29 @@ class SchemasTest {
         .startsWith(
             "{\"case\":\"silent\",\"file\":\"quay.case.yaml\",\"story\":\"\",\"rule-base\":")
         .doesNotContain("\"moment\"", "\n");
+  }
+
+  @Test
+  void a_result_tells_what_was_seen_of_the_effects_of_the_first_cause() throws IOException {
+    Expertise expertise = SmallRuleBase.withEffects();
+    CaseFile file =
+        CaseFile.read(
+            "quay.case.yaml",
+            """
+            case: gravel
+            person: technician
+            complaints: [slow]
+            truth: [track-dirty]
+            others: usual
+            """,
+            expertise.base());
+    assertThat(file.problems()).isEmpty();
+    String line = ReplayJson.line(new Replayer(expertise).run(file.cases().get(0)));
+    assertThat(errors("replay-result", line)).isEmpty();
+    assertThat(line)
+        .contains(
+            "\"effects\":[{\"effect\":\"more-force\",\"chance\":0.9,"
+                + "\"seen\":[{\"check\":\"slow\",\"outcome\":\"said\"}],\"ordinary\":[]}]");
   }
 
   @Test

@@ -6,6 +6,7 @@ import java.util.TreeMap;
 import yett.interview.Expertise;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
+import yett.testing.WithEffects;
 
 /**
  * A rule base of a few cards, so that what a test expects does not move with the shipped cards. The
@@ -32,6 +33,13 @@ public final class SmallRuleBase {
   public static Expertise with(String rules) {
     SortedMap<String, String> files = files();
     files.put("rules/more.drl", rules);
+    return Expertise.of(RuleBase.read(() -> files), Path.of("target/rule-cache"));
+  }
+
+  /** The same with the causes and effects of another one of few cards. */
+  public static Expertise withEffects() {
+    SortedMap<String, String> files = files();
+    files.put("drive.yaml", WithEffects.files().get("drive.yaml"));
     return Expertise.of(RuleBase.read(() -> files), Path.of("target/rule-cache"));
   }
 

@@ -69,6 +69,7 @@ final class Reduced {
         c.area(),
         prior,
         less(c.bringsAbout(), cause),
+        c.leadsTo(),
         c.retestFails(),
         c.onlyIf(),
         c.arises(),

@@ -35,10 +35,12 @@ public final class ReasonViews {
 
   private final RuleBase base;
   private final StepViews steps;
+  private final EffectViews effects;
 
   public ReasonViews(RuleBase base, StepViews steps) {
     this.base = base;
     this.steps = steps;
+    this.effects = new EffectViews(base);
   }
 
   public List<Block> why(Moment moment) {
@@ -54,12 +56,13 @@ public final class ReasonViews {
 
     @Override
     public List<Block> ask(Step.Ask step) {
-      return whyCheck(step, moment);
+      List<Block> why = whyCheck(step, moment);
+      return step.advice().isEmpty() ? why : withEffects(why, moment);
     }
 
     @Override
     public List<Block> mend(Step.Mend step) {
-      return whyRepair(step, moment);
+      return withEffects(whyRepair(step, moment), moment);
     }
 
     @Override
@@ -119,6 +122,13 @@ public final class ReasonViews {
     private static List<Block> because(String words) {
       return List.of(Block.paragraph(words));
     }
+  }
+
+  /** Besides, what the leading cause makes of what the machine does. */
+  private List<Block> withEffects(List<Block> why, Moment moment) {
+    List<Block> blocks = new ArrayList<>(why);
+    leading(moment, 1).forEach(cause -> blocks.addAll(effects.of(moment.trail(), cause)));
+    return blocks;
   }
 
   private List<Block> whyCheck(Step.Ask ask, Moment moment) {
@@ -243,13 +253,16 @@ public final class ReasonViews {
   public List<Block> belief(Moment moment) {
     List<Block> blocks = standing(moment);
     leading(moment, 1).forEach(cause -> blocks.addAll(forAndAgainst(moment, cause)));
-    return blocks;
+    return withEffects(blocks, moment);
   }
 
   /** What is believed, and for the leading causes the whole account of it. */
   public List<Block> accounts(Moment moment) {
     List<Block> blocks = standing(moment);
-    leading(moment, 2).forEach(cause -> blocks.addAll(account(moment, cause)));
+    for (Cause cause : leading(moment, 2)) {
+      blocks.addAll(account(moment, cause));
+      blocks.addAll(effects.of(moment.trail(), cause));
+    }
     return blocks;
   }
 

@@ -41,8 +41,9 @@ public final class KnowledgeCommands {
 
   private static final String SHOW =
       "Usage: knowledge show ID [FOLDER]. Words for likelihoods are shown as the figures that"
-          + " they stand for, rows of all files together; of a cause what it shows, what removes"
-          + " it and what looks like it. \"knowledge show words\" tells the words.";
+          + " they stand for, rows of all files together; of a cause what it leads to, what it"
+          + " shows and by which effect, what removes it and what looks like it; of an effect what"
+          + " it comes of, what shows it and what it makes. \"knowledge show words\" tells the words.";
 
   private static final String TRUST =
       "Usage: knowledge trust FOLDER. Cards and tables are data; rules are a program and can do "
@@ -73,7 +74,7 @@ public final class KnowledgeCommands {
 
   @Command(
       name = {"knowledge", "find"},
-      description = "look up the ids of causes, checks, repairs and the rest",
+      description = "look up the ids of causes, effects, checks, repairs and the rest",
       help = FIND)
   public void find(@Arguments List<String> words) {
     String typed = String.join(" ", words);
@@ -92,7 +93,7 @@ public final class KnowledgeCommands {
 
   @Command(
       name = {"knowledge", "show"},
-      description = "show a cause, check or repair with its figures",
+      description = "show a cause, effect, check or repair with its figures",
       help = SHOW,
       completionProvider = Completions.CARDS)
   public void show(@Arguments List<String> words) {

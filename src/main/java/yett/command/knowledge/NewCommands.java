@@ -32,7 +32,7 @@ import yett.knowledge.Problem;
 /** {@code knowledge new}: asks a few questions and writes a card with a test case beside it. */
 public final class NewCommands {
   private static final String NEW =
-      "Usage: knowledge new cause|check|repair|case FOLDER [key=value...]. Asks what the card"
+      "Usage: knowledge new cause|effect|check|repair|case FOLDER [key=value...]. Asks what the card"
           + " needs and writes it into the folder of the rule base; a cause with its rows against"
           + " the causes that it must be told from, and a test case beside it. Answers may be"
           + " given as key=value (\"help knowledge new cause\" lists the keys); without a terminal"
@@ -50,7 +50,7 @@ public final class NewCommands {
 
   @Command(
       name = {"knowledge", "new"},
-      description = "write a new cause, check, repair or case",
+      description = "write a new cause, effect, check, repair or case",
       help = NEW,
       completionProvider = Completions.FILES)
   public void create(@Arguments List<String> words) {
@@ -97,14 +97,14 @@ public final class NewCommands {
   @Command(
       name = {"help", "knowledge", "new"},
       description = "the answers about a new card",
-      help = "Usage: help knowledge new cause|check|repair|case")
+      help = "Usage: help knowledge new cause|effect|check|repair|case")
   public void help(CommandContext context, @Arguments List<String> about) {
     Optional<NewCard> card =
         about.size() == 1 ? NewFiles.card(about.get(0), desk.base()) : Optional.empty();
     if (card.isPresent()) {
       console.show(
           Block.paragraph(NEW),
-          Block.heading("Answers about a " + about.get(0) + ", in their order"),
+          Block.heading("Answers about a new " + about.get(0) + ", in their order"),
           new Block.Rows(card.get().outline().stream().map(NewCommands::row).toList()));
     } else {
       console.show(CommandHelp.of("knowledge new", about, context.commandRegistry()));

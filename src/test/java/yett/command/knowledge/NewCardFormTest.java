@@ -210,6 +210,32 @@ class NewCardFormTest {
   }
 
   @Test
+  void effects_are_picked_by_number_or_word_and_what_follows_is_shown_at_once() {
+    form(
+            "cause",
+            Map.of("id", "x", "name", "X", "area", "battery", "prior", "1"),
+            "? gives way",
+            "7",
+            "suply-sags",
+            "2 sumtimes",
+            "2 always",
+            "")
+        .fill();
+    assertThat(screen())
+        .contains("2 supply-sags: The supply gives way under load", "Other areas: no area 1.")
+        .containsPattern("supply-sags: +battery 2, The supply gives way under load")
+        .contains("There is no effect 7: there are 2.")
+        .contains("There is no effect \"suply-sags\". Maybe \"supply-sags\".")
+        .contains("\"sumtimes\" is no chance.")
+        // 0.99 x 0.7 x 0.3 of the effect behind it; 0.99 x 0.65
+        .contains("So people say: dead-without-mains 0.21 (sound gate 0.01")
+        .contains("So checks show: battery-rest-voltage low 0.64 (sound gate 0.07).")
+        .contains("The same comes of: batteries-low.")
+        .contains("What do people say that does not follow from that?");
+    assertThat(new Draft(folder, "cause").answers()).containsEntry("leads-to", "2 always");
+  }
+
+  @Test
   void outcomes_and_set_ups_are_listed_with_their_words() {
     form(
             "cause",
@@ -222,6 +248,8 @@ class NewCardFormTest {
                 "battery",
                 "prior",
                 "1",
+                "leads-to",
+                "",
                 "like",
                 "charger-dead",
                 "complaints",

@@ -1,0 +1,128 @@
+package yett.bench;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import yett.knowledge.Effect;
+import yett.knowledge.RuleBase;
+
+/**
+ * The effects that somebody who writes a card picks from a list, by number or id, and what follows
+ * from them. The numbers run through all effects by area.
+ */
+final class EffectChoice {
+  static final String LEADS_TO = "leads-to";
+
+  /** An effect that is named alone is there nearly as long as the cause is. */
+  private static final String ALONE = "nearly always";
+
+  private final RuleBase base;
+  private final List<Effect> effects;
+
+  EffectChoice(RuleBase base) {
+    this.base = base;
+    this.effects =
+        base.effects().values().stream()
+            .sorted(Comparator.comparing(Effect::area).thenComparing(Effect::id))
+            .toList();
+  }
+
+  /** Whether there is anything to pick from. */
+  boolean any() {
+    return !effects.isEmpty();
+  }
+
+  /**
+   * @param area whose effects are laid out at once; the others are looked up
+   */
+  Question question(String ask, String area) {
+    return Question.of(LEADS_TO, ask + " Such as: 3 always, 5 sometimes", this::complaint)
+        .after(laidOut(area))
+        .naming(Vocabulary.both(known(), Vocabulary.chances()))
+        .usual("");
+  }
+
+  private List<Known> known() {
+    return IntStream.range(0, effects.size())
+        .mapToObj(
+            i -> {
+              Effect effect = effects.get(i);
+              return new Known(effect.id(), effect.area() + " " + (i + 1) + ", " + effect.name());
+            })
+        .toList();
+  }
+
+  private List<String> laidOut(String area) {
+    List<String> lines = new ArrayList<>();
+    Map<String, List<Integer>> byArea = new LinkedHashMap<>();
+    for (int i = 0; i < effects.size(); i++) {
+      byArea.computeIfAbsent(effects.get(i).area(), a -> new ArrayList<>()).add(i);
+    }
+    List<Integer> near = Optional.ofNullable(byArea.remove(area)).orElse(List.of());
+    near.forEach(
+        i -> lines.add((i + 1) + " " + effects.get(i).id() + ": " + effects.get(i).name()));
+    String others =
+        byArea.entrySet().stream()
+            .map(e -> (e.getKey().isEmpty() ? "no area" : e.getKey()) + numbers(e.getValue()))
+            .collect(Collectors.joining(", "));
+    if (!others.isEmpty()) {
+      lines.add(
+          (near.isEmpty() ? "Effects by area: " : "Other areas: ")
+              + others
+              + ". By number or id; ? lists all, ? AREA or ? WORD some.");
+    }
+    return lines;
+  }
+
+  private static String numbers(List<Integer> places) {
+    int first = places.get(0) + 1;
+    int last = places.get(places.size() - 1) + 1;
+    return " " + first + (last > first ? " to " + last : "");
+  }
+
+  private Optional<String> complaint(String answer) {
+    for (String name : RowAnswer.parts(answer, ALONE).keySet()) {
+      if (name.matches("\\d+") && !base.effects().containsKey(named(name))) {
+        return Optional.of("There is no effect " + name + ": there are " + effects.size() + ".");
+      }
+    }
+    return Asked.chances(ids(answer), "effect", base.effects().keySet());
+  }
+
+  private String named(String word) {
+    int number = word.matches("\\d{1,4}") ? Integer.parseInt(word) : 0;
+    return number >= 1 && number <= effects.size() ? effects.get(number - 1).id() : word;
+  }
+
+  /** The same answer with ids for numbers and a chance behind each. */
+  private String ids(String answer) {
+    return RowAnswer.parts(answer, ALONE).entrySet().stream()
+        .map(part -> named(part.getKey()) + " " + part.getValue())
+        .collect(Collectors.joining(", "));
+  }
+
+  /** Effects with their chances, as far as they were answered; nothing if none was picked. */
+  Map<String, Double> picked(Map<String, String> answers) {
+    Map<String, Double> picked = new LinkedHashMap<>();
+    RowAnswer.parts(ids(answers.getOrDefault(LEADS_TO, "")))
+        .forEach((id, word) -> RowAnswer.chance(word).ifPresent(c -> picked.put(id, c)));
+    picked.keySet().retainAll(base.effects().keySet());
+    return picked;
+  }
+
+  /** The field of the card; nothing if none was picked. */
+  String yaml(Map<String, String> answers) {
+    String answer = ids(answers.getOrDefault(LEADS_TO, ""));
+    return answer.isEmpty() ? "" : LEADS_TO + ": " + RowAnswer.yaml(answer, List.of()) + "\n";
+  }
+
+  /** What follows from the picked effects. */
+  Implied implied(Map<String, String> answers) {
+    return new Implied(base, picked(answers));
+  }
+}

@@ -1,0 +1,50 @@
+package yett.bench;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import yett.knowledge.Check;
+
+/** The test case beside a new cause: the gate at which it was met, as far as it was told. */
+final class FirstMet {
+  static final String AFTER = "after";
+
+  private FirstMet() {}
+
+  /**
+   * @param asked checks of which the person was asked what the cause shows
+   */
+  static String card(
+      Map<String, String> answers, Implied implied, List<Check> asked, String repair) {
+    CardLines text =
+        new CardLines()
+            .line("case", answers.get("id") + "-first-met")
+            .words("story", answers.get("story"))
+            .line("person", "technician")
+            .ids("complaints", complaints(answers, implied))
+            .ids("history", List.copyOf(RowAnswer.parts(answers.get(AFTER)).keySet()));
+    Map<String, String> found = new LinkedHashMap<>(implied.telling());
+    for (Check check : asked) {
+      String answer = answers.getOrDefault(check.id(), "");
+      if (!answer.isBlank()) {
+        found.put(check.id(), RowAnswer.likeliest(answer));
+      }
+    }
+    StringBuilder shown = new StringBuilder();
+    found.forEach((check, outcome) -> shown.append("  " + check + ": " + outcome + "\n"));
+    return text.raw(shown.isEmpty() ? "" : "answers:\n" + shown)
+        .line("others", "usual")
+        .ids("truth", List.of(answers.get("id")))
+        .ids("repairs", List.of(repair))
+        .toString();
+  }
+
+  /** What people are likeliest to have said, by what was answered and by the effects. */
+  private static List<String> complaints(Map<String, String> answers, Implied implied) {
+    List<String> said = RowAnswer.likely(answers.get("complaints"));
+    return Stream.concat(said.stream(), implied.complaints(said.isEmpty()).stream())
+        .distinct()
+        .toList();
+  }
+}

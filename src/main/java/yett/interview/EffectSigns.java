@@ -1,0 +1,148 @@
+package yett.interview;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import yett.knowledge.Cause;
+import yett.knowledge.Check;
+import yett.knowledge.Effect;
+import yett.knowledge.RuleBase;
+
+/**
+ * What was seen of an effect that a cause leads to. It is words on what is believed and no evidence
+ * of its own: the belief reckons with the rows that come of effects.
+ *
+ * @param chance that the effect is there when the cause alone is
+ * @param seen looks that show it, the most telling first
+ * @param ordinary looks that would show it and do not, the most telling first
+ */
+public record EffectSigns(Effect effect, double chance, List<Sign> seen, List<Sign> ordinary) {
+  /** From here on an effect is expected with its cause. */
+  private static final double EXPECTED = 0.5;
+
+  /** An effect that the cause has less often is not spoken of. */
+  private static final double SELDOM = 0.05;
+
+  /** Less than this, in decibans, is no sign of anything. */
+  private static final double LEAST = 1;
+
+  /** So much of every row is spread evenly over its outcomes, as in the belief. */
+  private static final double SPREAD = 0.005;
+
+  /**
+   * A look and what it showed.
+   *
+   * @param decibans by how much the effect makes this outcome likelier than it is on a sound gate;
+   *     below 0 if it makes it rarer
+   */
+  public record Sign(Check check, String outcome, double decibans) {}
+
+  /** Whether the cause has it more often than not. */
+  public boolean expected() {
+    return chance >= EXPECTED;
+  }
+
+  /**
+   * The effects of a cause of which something was seen, the most telling first; then those that are
+   * expected and were looked for, with nothing seen. A look that shows several of them stands with
+   * the one that is likeliest to have made it. The first look at each check counts, what people did
+   * not say counts for nothing, and so does a look of which the cause says the opposite of its
+   * effect.
+   */
+  public static List<EffectSigns> of(Cause cause, Trail trail, RuleBase base) {
+    Map<Effect, Double> chances = base.effectRows().chances(cause);
+    chances.values().removeIf(chance -> chance < SELDOM);
+    Map<Effect, EffectSigns> all = new LinkedHashMap<>();
+    chances.forEach(
+        (e, p) -> all.put(e, new EffectSigns(e, p, new ArrayList<>(), new ArrayList<>())));
+    looks(trail, base)
+        .forEach(
+            (check, outcome) -> {
+              Map<Effect, Sign> signs = signs(cause, check, outcome, chances);
+              signs.forEach(
+                  (effect, sign) -> {
+                    if (sign.decibans() < 0) {
+                      all.get(effect).ordinary.add(sign);
+                    }
+                  });
+              likeliest(signs, chances).ifPresent(e -> all.get(e).seen.add(signs.get(e)));
+            });
+    List<EffectSigns> told = new ArrayList<>();
+    all.values().stream()
+        .filter(s -> !s.seen.isEmpty())
+        .sorted(Comparator.comparingDouble(s -> -sum(s.seen)))
+        .forEach(told::add);
+    all.values().stream()
+        .filter(s -> s.expected() && s.seen.isEmpty() && !s.ordinary.isEmpty())
+        .sorted(Comparator.comparingDouble(s -> sum(s.ordinary)))
+        .forEach(told::add);
+    return told.stream().map(EffectSigns::sorted).toList();
+  }
+
+  /** What each check showed first, in the order of the answers. */
+  private static Map<Check, Integer> looks(Trail trail, RuleBase base) {
+    Map<Check, Integer> looks = new LinkedHashMap<>();
+    for (Trail.Move move : trail.moves()) {
+      Check check = base.checks().get(move.subject());
+      int outcome = check == null ? -1 : check.indexOf(move.words());
+      boolean unsaid =
+          check != null && check.kind() == Check.Kind.COMPLAINT && !move.words().equals(Check.SAID);
+      if (outcome >= 0 && !unsaid) {
+        looks.putIfAbsent(check, outcome);
+      }
+    }
+    return looks;
+  }
+
+  /** What a look says of the effects that show there. */
+  private static Map<Effect, Sign> signs(
+      Cause cause, Check check, int outcome, Map<Effect, Double> effects) {
+    Map<Effect, Sign> signs = new LinkedHashMap<>();
+    double[] row = check.likelihood().getOrDefault(cause.id(), check.otherwise());
+    double byCause = decibans(row, check, outcome);
+    for (Effect effect : effects.keySet()) {
+      double[] shown = effect.shows().get(check.id());
+      double byEffect = shown == null ? 0 : decibans(shown, check, outcome);
+      if (Math.abs(byEffect) >= LEAST && byEffect * byCause > 0) {
+        signs.put(effect, new Sign(check, check.outcomes().get(outcome).id(), byEffect));
+      }
+    }
+    return signs;
+  }
+
+  private static Optional<Effect> likeliest(Map<Effect, Sign> signs, Map<Effect, Double> chances) {
+    return signs.keySet().stream()
+        .filter(e -> signs.get(e).decibans() > 0)
+        .max(
+            Comparator.comparingDouble(
+                e -> {
+                  Sign sign = signs.get(e);
+                  Check check = sign.check();
+                  return chances.get(e) * e.shows().get(check.id())[check.indexOf(sign.outcome())];
+                }));
+  }
+
+  private static double decibans(double[] row, Check check, int outcome) {
+    return 10 * Math.log10(spread(row, outcome) / spread(check.otherwise(), outcome));
+  }
+
+  private static double spread(double[] row, int outcome) {
+    return (1 - SPREAD) * row[outcome] + SPREAD / row.length;
+  }
+
+  private static double sum(List<Sign> signs) {
+    return signs.stream().mapToDouble(Sign::decibans).sum();
+  }
+
+  private EffectSigns sorted() {
+    Comparator<Sign> telling = Comparator.comparingDouble(s -> -Math.abs(s.decibans()));
+    return new EffectSigns(
+        effect,
+        chance,
+        seen.stream().sorted(telling).toList(),
+        ordinary.stream().sorted(telling).toList());
+  }
+}
