@@ -24,8 +24,7 @@ final class StateWatch {
   private final PlainReading plain;
   private final Role role;
 
-  StateWatch(
-      RuleBase base, Judgement judgement, PlainReading plain, Role role) {
+  StateWatch(RuleBase base, Judgement judgement, PlainReading plain, Role role) {
     this.base = base;
     this.judgement = judgement;
     this.plain = plain;
@@ -93,7 +92,9 @@ final class StateWatch {
     return step instanceof Step.Ask || step instanceof Step.Mend || step instanceof Step.Retest;
   }
 
-  /** Nobody works on before the gate stands as the danger asks for, as far as they may see to it. */
+  /**
+   * Nobody works on before the gate stands as the danger asks for, as far as they may see to it.
+   */
   private void keptSafe() {
     for (StopNow stop : judgement.stops()) {
       Optional<SetUp> safe = base.stops().get(stop.stop()).leaves().map(base.setUps()::get);
@@ -101,7 +102,10 @@ final class StateWatch {
           .ifPresent(
               s ->
                   require(
-                      plain.inForce.contains(s.id()), "%s stands, and not %s", stop.stop(), s.id()));
+                      plain.inForce.contains(s.id()),
+                      "%s stands, and not %s",
+                      stop.stop(),
+                      s.id()));
     }
   }
 
@@ -111,8 +115,7 @@ final class StateWatch {
 
   /** A proof that failed is followed by a repair and made again; until then nobody tries it. */
   private void mended() {
-    Set<String> proofs =
-        base.proofs().stream().map(Check::id).collect(Collectors.toSet());
+    Set<String> proofs = base.proofs().stream().map(Check::id).collect(Collectors.toSet());
     for (String proof : proofs) {
       plain
           .now(proof)

@@ -96,9 +96,7 @@ final class StepWatch implements Step.Visitor<Runnable> {
     require(
         plain
             .now(id)
-            .map(
-                t ->
-                    t.answer().putOff() || t.yieldsTo(role) || proof && plain.isBeforeDanger(t))
+            .map(t -> t.answer().putOff() || t.yieldsTo(role) || proof && plain.isBeforeDanger(t))
             .orElse(true),
         "%s was answered already",
         id);

@@ -110,8 +110,7 @@ final class Answers implements Step.Visitor<List<List<Event>>> {
       answers.add(one(harmless(check)));
       answers.add(one(answered(check, new Answer.CannotTell())));
     } else {
-      answers.add(
-          one(new Event.Answered(few.doubleOf(check.id()), new Answer.CannotTell())));
+      answers.add(one(new Event.Answered(few.doubleOf(check.id()), new Answer.CannotTell())));
     }
     if (live(check.id()).isPresent()) {
       answers.add(one(ordinary(check)));
@@ -124,10 +123,7 @@ final class Answers implements Step.Visitor<List<List<Event>>> {
   private static Event ordinary(Check check) {
     return check.measures().isEmpty()
         ? harmless(check)
-        : answered(
-            check,
-            new Answer.Read(
-                check.measures().get().show(usual(check)), usual(check)));
+        : answered(check, new Answer.Read(check.measures().get().show(usual(check)), usual(check)));
   }
 
   private static double usual(Check check) {
@@ -177,8 +173,7 @@ final class Answers implements Step.Visitor<List<List<Event>>> {
     answers.add(one(new Event.Repaired(few.doubleOf(repair.id()), true)));
     answers.add(one(new Event.Repaired(few.doubleOf(repair.id()), false)));
     if (concluded.judgement().followUps().isEmpty()) {
-      few.doublesBefore(repair.id())
-          .forEach(id -> answers.add(one(new Event.Repaired(id, true))));
+      few.doublesBefore(repair.id()).forEach(id -> answers.add(one(new Event.Repaired(id, true))));
     }
     return answers;
   }

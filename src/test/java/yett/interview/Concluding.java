@@ -81,8 +81,7 @@ final class Concluding implements AutoCloseable {
     return new Concluded(numbered(known(state.role(), state, marks), marks), live, marks);
   }
 
-  private boolean isNothingTo(
-      Role role, CaseState state, List<Mark> marks, List<Mark> without) {
+  private boolean isNothingTo(Role role, CaseState state, List<Mark> marks, List<Mark> without) {
     return known(role, state, without).effect().equals(known(role, state, marks).effect());
   }
 
@@ -121,9 +120,7 @@ final class Concluding implements AutoCloseable {
     for (Entry deed : state.work().deeds()) {
       if (deed.event() instanceof Event.Repaired r) {
         Repair repair = base.repairs().get(r.repair());
-        if (few.ends(r.repair())
-            || !repair.entails().isEmpty()
-            || entailed.contains(r.repair())) {
+        if (few.ends(r.repair()) || !repair.entails().isEmpty() || entailed.contains(r.repair())) {
           marks.add(new Mark(deed.number(), r.repair(), null, deed.by()));
         }
       }
@@ -139,7 +136,9 @@ final class Concluding implements AutoCloseable {
       Mark mark = marks.get(i);
       List<Mark> before = needed;
       boolean ends =
-          before.stream().anyMatch(b -> tells(b) && (!few.isHeeded(mark.card()) || b.card().equals(mark.card())))
+          before.stream()
+                  .anyMatch(
+                      b -> tells(b) && (!few.isHeeded(mark.card()) || b.card().equals(mark.card())))
               && (!mark.isRepair() || few.ends(mark.card()));
       boolean answers =
           before.stream().anyMatch(b -> b.isRepair() && entails(b.card()).contains(mark.card()));
@@ -175,8 +174,7 @@ final class Concluding implements AutoCloseable {
     return found;
   }
 
-  private Known ask(
-      Role role, CaseState state, List<String> complaints, List<Mark> marks) {
+  private Known ask(Role role, CaseState state, List<String> complaints, List<Mark> marks) {
     asked++;
     List<CaseState.Answered> answers = new ArrayList<>();
     List<Entry> deeds = new ArrayList<>();
@@ -197,7 +195,12 @@ final class Concluding implements AutoCloseable {
             state.opened(),
             role,
             new CaseState.Told(
-                few.site(), true, List.of(), told.pressing(), java.util.Optional.of(complaints), told.histories()),
+                few.site(),
+                true,
+                List.of(),
+                told.pressing(),
+                java.util.Optional.of(complaints),
+                told.histories()),
             answers,
             new CaseState.Work(
                 deeds,
@@ -214,7 +217,8 @@ final class Concluding implements AutoCloseable {
             state.gaveUp(),
             List.of(),
             state.closed());
-    Judgement judgement = judges
+    Judgement judgement =
+        judges
             .computeIfAbsent(role, r -> few.whole().rules().newJudge())
             .judge(telling.facts(pure));
     List<Conclusion> kept = new ArrayList<>();

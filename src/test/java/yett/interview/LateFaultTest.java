@@ -44,9 +44,7 @@ class LateFaultTest {
         .ordinaryChecks()
         .filter(Check::danger)
         .forEach(
-            c ->
-                happen(
-                    new Event.Answered(c.id(), new Answer.Chosen(c.outcomes().get(0).id()))));
+            c -> happen(new Event.Answered(c.id(), new Answer.Chosen(c.outcomes().get(0).id()))));
     happen(new Event.SiteTaken());
     happen(new Event.Complained(List.of("slow")));
     happen(new Event.Happened(List.of()));

@@ -67,7 +67,8 @@ final class Representatives {
   /**
    * @param site answers that differ from the usual
    */
-  Representatives(Expertise expertise, Map<String, String> site, Predicate<Check> proved, boolean entailing) {
+  Representatives(
+      Expertise expertise, Map<String, String> site, Predicate<Check> proved, boolean entailing) {
     this.proved = proved;
     this.site = site;
     SiteFacts sites = new SiteFacts(expertise.base());
@@ -173,7 +174,8 @@ final class Representatives {
                   .collect(Collectors.toSet());
           if (!effect.isEmpty()) {
             Set<Object> ends = ends(judge, check, answer);
-            Heeded one = new Heeded(check.id(), answer, List.of(alike(effect), ends, endedBy(effect)));
+            Heeded one =
+                new Heeded(check.id(), answer, List.of(alike(effect), ends, endedBy(effect)));
             if (seen.add(List.of(check.danger(), check.needs(), check.who(), effect, ends))) {
               heeded.add(one);
             }
@@ -308,10 +310,12 @@ final class Representatives {
     Map<String, Repair> repairs = new LinkedHashMap<>();
     Set<Object> kinds = new HashSet<>();
     Set<String> own = new HashSet<>(ending);
-    proofs().forEach(proof -> {
-      checks.put(proof.id(), proof);
-      pointsTo(proof).forEach(r -> own.add(r.id()));
-    });
+    proofs()
+        .forEach(
+            proof -> {
+              checks.put(proof.id(), proof);
+              pointsTo(proof).forEach(r -> own.add(r.id()));
+            });
     entailed.values().forEach(own::addAll);
     for (Check check : all.checks().values()) {
       boolean kept =
@@ -343,6 +347,7 @@ final class Representatives {
     return new RuleBase(
         kept.fingerprint(),
         kept.causes(),
+        kept.effects(),
         kept.checks(),
         kept.histories(),
         kept.repairs(),
@@ -462,8 +467,19 @@ final class Representatives {
 
   private static Repair withoutRemoves(Repair r) {
     return new Repair(
-        r.id(), r.name(), r.steps(), Map.of(), r.minutes(), r.parts(), r.needs(), r.who(),
-        r.hazards(), r.entails(), r.proofs(), r.onlyIf(), r.source());
+        r.id(),
+        r.name(),
+        r.steps(),
+        Map.of(),
+        r.minutes(),
+        r.parts(),
+        r.needs(),
+        r.who(),
+        r.hazards(),
+        r.entails(),
+        r.proofs(),
+        r.onlyIf(),
+        r.source());
   }
 
   @Override

@@ -103,9 +103,9 @@ record StateOfWork(List<Object> parts) {
                 .anyMatch(l -> l.isPresent() && l.get().excludes().contains(SetUp.GATE_RUNNING));
         boolean mended =
             lookedAtAgain
-            && state.work().deeds().stream()
-                .anyMatch(
-                    d -> d.number() > mark.number() && d.event() instanceof Event.Repaired);
+                && state.work().deeds().stream()
+                    .anyMatch(
+                        d -> d.number() > mark.number() && d.event() instanceof Event.Repaired);
         standing.add(List.of(rules.kind(mark), passed, safe, mended));
       }
       return standing;

@@ -42,8 +42,10 @@ final class StatesPage {
   private String picture() {
     StringBuilder text = new StringBuilder();
     text.append("\n### Which state lies within which\n");
-    text.append("A state is entered after those around it and left before them. From every state of");
-    text.append(" the outer row the work can go on to\nany other; what excludes each other is left");
+    text.append(
+        "A state is entered after those around it and left before them. From every state of");
+    text.append(
+        " the outer row the work can go on to\nany other; what excludes each other is left");
     text.append(" first.\n\n```mermaid\nstateDiagram-v2\n  [*] --> free\n");
     text.append("  state \"Nothing done yet\" as free\n");
     states().filter(s -> s.within().isEmpty()).forEach(s -> draw(s, "  ", text));
@@ -71,10 +73,12 @@ final class StatesPage {
 
   private String work() {
     StringBuilder text = new StringBuilder("\n### What may be done in each\n");
-    text.append("The least qualified person who may enter the state, and how many cards that need it");
+    text.append(
+        "The least qualified person who may enter the state, and how many cards that need it");
     text.append(" are open to whom: each may do what\nthose before may. A card that needs several");
     text.append(" states stands with each.\n\n");
-    text.append("| state | entered by | asked and measured | repaired | proved | not together with |\n");
+    text.append(
+        "| state | entered by | asked and measured | repaired | proved | not together with |\n");
     text.append("|---|---|---|---|---|---|\n");
     row(text, "none", "", List::isEmpty, Set.of());
     base.setUps()
@@ -132,7 +136,8 @@ final class StatesPage {
 
   private String dangers() {
     StringBuilder text = new StringBuilder("\n### What a danger leaves\n");
-    text.append("| danger | the gate then stands | who goes on | may not be brought about until it is over |\n");
+    text.append(
+        "| danger | the gate then stands | who goes on | may not be brought about until it is over |\n");
     text.append("|---|---|---|---|\n");
     for (Stop stop : base.stops().values()) {
       SetUp safe = stop.leaves().map(base.setUps()::get).orElse(null);
@@ -148,7 +153,8 @@ final class StatesPage {
 
   private String faults() {
     StringBuilder text = new StringBuilder("\n### Known faults with which nobody runs the gate\n");
-    text.append("Found by telling the rules every answer by itself, to an electrician at the usual");
+    text.append(
+        "Found by telling the rules every answer by itself, to an electrician at the usual");
     text.append(" gate.\n\n| seen or measured | because | until |\n|---|---|---|\n");
     SiteFacts sites = new SiteFacts(base);
     Set<Fact> ground = new HashSet<>(sites.facts(Map.of()));
