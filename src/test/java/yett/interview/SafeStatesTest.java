@@ -73,6 +73,8 @@ class SafeStatesTest {
         "chain-looks parted",
         "supply-setting wrong",
         "end-stop-look shifted",
+        "end-stop-look missing",
+        "bypass-look bypassed",
         "anchor-bolts pulled-out",
         "pushes-seen pushes-on"
       })
