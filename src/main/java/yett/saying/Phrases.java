@@ -5,9 +5,12 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.apache.lucene.analysis.Analyzer;
 import org.apache.lucene.analysis.core.SimpleAnalyzer;
@@ -47,6 +50,10 @@ public final class Phrases {
   private final Analyzer analyzer;
   private final IndexSearcher searcher;
   private final SpellingCorrector spelling;
+  private final Map<String, Set<String>> stems = new HashMap<>();
+
+  /** In how many things each stem stands. */
+  private final Map<String, Integer> spread = new HashMap<>();
 
   /**
    * @param ways for each thing by its id, what it may be called
@@ -61,6 +68,8 @@ public final class Phrases {
       write(ways, synonyms);
       this.searcher = new IndexSearcher(DirectoryReader.open(directory));
       this.spelling = new SpellingCorrector(searcher.getIndexReader(), spoken);
+      ways.forEach((id, all) -> stems.put(id, stems(String.join(" . ", all))));
+      stems.values().forEach(own -> own.forEach(stem -> spread.merge(stem, 1, Integer::sum)));
     } catch (IOException e) {
       throw new UncheckedIOException(e); // the index is in memory
     }
@@ -123,6 +132,51 @@ public final class Phrases {
           .toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e); // the index is in memory
+    }
+  }
+
+  /**
+   * How much of what was said a thing accounts for: the share of the telling words that its own
+   * words have, 0 to 1, a rare word for more than a common one and a word that had to be put right
+   * for half; of the part of the line that fits it best. 0 if no word tells anything.
+   */
+  public double covers(String words, String id) {
+    Set<String> own = stems.getOrDefault(id, Set.of());
+    double most = share(words, own);
+    for (String part : PARTS.split(words)) {
+      if (part.strip().contains(" ")) {
+        most = Math.max(most, share(part, own));
+      }
+    }
+    return most;
+  }
+
+  /** The same of any text instead of a thing. */
+  public double covered(String words, String text) {
+    return share(words, stems(text));
+  }
+
+  private double share(String words, Set<String> own) {
+    try {
+      Set<String> typed = stems(words);
+      double all = 0;
+      double found = 0;
+      for (String stem : stems(spelling.right(words))) {
+        double weight = Math.log((1.0 + stems.size()) / (0.5 + spread.getOrDefault(stem, 0)));
+        all += weight;
+        found += own.contains(stem) ? typed.contains(stem) ? weight : weight / 2 : 0;
+      }
+      return all > 0 ? found / all : 0;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e); // the index is in memory
+    }
+  }
+
+  private Set<String> stems(String text) {
+    try {
+      return new HashSet<>(spelling.stems(text));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e); // nothing is read from anywhere
     }
   }
 
