@@ -14,6 +14,9 @@ import yett.plan.Advice;
 
 /** The checks that this person may make now, the most telling first. */
 public final class OpenChecks {
+  /** A check that moves a chance by less than this part of it does not bear on it. */
+  private static final double WORTH_ASKING = 0.05;
+
   private final Expertise expertise;
   private final Moment moment;
   private final RuleBase base;
@@ -85,7 +88,7 @@ public final class OpenChecks {
     return findingOut;
   }
 
-  /** The check that moves the chance of a cause most; empty if none does by a hundredth. */
+  /** The check that moves the chance of a cause most; empty if none bears on it. */
   public Optional<Settling> settling(String cause) {
     Belief belief = moment.belief();
     int c = belief.model().indexOf(cause);
@@ -99,7 +102,7 @@ public final class OpenChecks {
                     Prospects.of(belief, o.check(), Optional.empty()).stream()
                         .mapToDouble(p -> p.chance() * Math.abs(p.then()[c] - now))
                         .sum()))
-        .filter(s -> s.moved() >= 0.01)
+        .filter(s -> s.moved() >= WORTH_ASKING * now)
         .max(Comparator.comparingDouble(Settling::moved));
   }
 }

@@ -46,6 +46,12 @@ public final class Phrases {
   /** What the second and third best way of putting the same thing add. */
   private static final double[] FURTHER = {1, 0.35, 0.2};
 
+  /** So many are offered at most. */
+  private static final int OFFERED = 5;
+
+  /** A further thing is offered too if it fits nearly as well as the first. */
+  private static final double NEARLY = 0.55;
+
   private final Directory directory = new ByteBuffersDirectory();
   private final Analyzer analyzer;
   private final IndexSearcher searcher;
@@ -133,6 +139,28 @@ public final class Phrases {
     } catch (IOException e) {
       throw new UncheckedIOException(e); // the index is in memory
     }
+  }
+
+  /**
+   * Ids of the things that these words name, the best first.
+   *
+   * @param least that a thing has to account for, see {@link #covers}
+   */
+  public List<String> meant(String words, double least) {
+    Map<String, Double> fits = new LinkedHashMap<>();
+    for (Heard heard : hear(words, stems.size())) {
+      double covered = covers(words, heard.id());
+      if (covered >= least) {
+        fits.put(heard.id(), heard.share() * covered * covered);
+      }
+    }
+    double most = fits.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+    return fits.entrySet().stream()
+        .filter(e -> e.getValue() >= NEARLY * most)
+        .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
+        .limit(OFFERED)
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
   /**

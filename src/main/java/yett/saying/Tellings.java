@@ -22,7 +22,7 @@ import yett.knowledge.RuleBase;
  */
 public final class Tellings {
   /** Less of the words than this and a thing was not meant. */
-  private static final double ENOUGH = 0.5;
+  private static final double ENOUGH = 0.55;
 
   /** A further thing is offered too if it fits nearly as well as the first. */
   private static final double NEARLY = 0.55;
@@ -95,7 +95,7 @@ public final class Tellings {
       add(new Thing(Kind.EFFECT, effect.id(), ""), List.of(effect.name()), said);
     }
     for (History history : base.histories().values()) {
-      add(new Thing(Kind.HISTORY, history.id(), ""), List.of(history.name()), said);
+      add(new Thing(Kind.HISTORY, history.id(), ""), List.of(history.name(), spaced(history.id())), said);
     }
     phrases = new Phrases(said, base.telephone().synonyms());
   }

@@ -229,7 +229,7 @@ public final class Conversation {
         answer = Optional.of(new Answer.CannotTell());
       } else if (wish.isPresent() && wish.get() == Words.Wish.LATER) {
         answer = Optional.of(new Answer.NotNow());
-      } else if (wishes.grant(line)) {
+      } else if (wishes.grant(line) || wishes.volunteered().hearElsewhere(check, line)) {
         if (sitting.moment() != moment) {
           return;
         }
