@@ -62,14 +62,16 @@ public final class TerminalConsole implements Console {
   }
 
   /**
-   * Whole answers, and behind a comma each of them as the next part of a list. Those that go on from
-   * another one, as "ask chain-sag" from "ask", wait until that is typed: they may be many.
+   * Whole answers, and behind a comma each of them as the next part of a list. Those that go on
+   * from another one, as "ask chain-sag" from "ask", wait until that is typed: they may be many.
    */
   static List<String> offered(String typed, List<String> cards) {
     List<String> all = cards.stream().map(Characters::forScreen).toList();
     Set<String> whole = Set.copyOf(all);
     List<String> answers =
-        all.stream().filter(a -> typed.startsWith(first(a) + " ") || !whole.contains(first(a))).toList();
+        all.stream()
+            .filter(a -> typed.startsWith(first(a) + " ") || !whole.contains(first(a)))
+            .toList();
     int comma = typed.lastIndexOf(',');
     if (comma < 0) {
       return answers;

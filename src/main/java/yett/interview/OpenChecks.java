@@ -70,11 +70,7 @@ public final class OpenChecks {
   private Open open(String id, Optional<Double> saves) {
     Check check = base.checks().get(id);
     List<SetUp> enter =
-        expertise
-            .planner()
-            .change(moment.state().work().setUps(), check.needs())
-            .enter()
-            .stream()
+        expertise.planner().change(moment.state().work().setUps(), check.needs()).enter().stream()
             .map(base.setUps()::get)
             .toList();
     return new Open(check, saves, enter);

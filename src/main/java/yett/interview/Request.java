@@ -43,11 +43,7 @@ public final class Request {
     Event.AskedFor event = new Event.AskedFor(check.id());
     List<Entry> tried = new ArrayList<>(moment.entries());
     tried.add(
-        new Entry(
-            moment.next(),
-            tried.get(tried.size() - 1).at(),
-            moment.state().role(),
-            event));
+        new Entry(moment.next(), tried.get(tried.size() - 1).at(), moment.state().role(), event));
     Step next = interview.asFarAsPossible(tried, moment.state().role()).step();
     return leadsTo(next, check.id()) ? new Granted(event) : new Later(next);
   }
@@ -78,8 +74,9 @@ public final class Request {
             new SetUpSteps(present, interview.expertise().planner()));
     return work.checks(true).contains(check.id())
         ? Optional.empty()
-        : Optional.of("it was answered, and nothing done since can have changed it; the word"
-            + " correct changes an answer");
+        : Optional.of(
+            "it was answered, and nothing done since can have changed it; the word"
+                + " correct changes an answer");
   }
 
   /** Why the rules let nobody, or not this person, use a check; empty if they do. */

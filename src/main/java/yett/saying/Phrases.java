@@ -11,7 +11,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.apache.lucene.analysis.Analyzer;
 import org.apache.lucene.analysis.core.SimpleAnalyzer;
 import org.apache.lucene.analysis.miscellaneous.PerFieldAnalyzerWrapper;
@@ -45,6 +47,9 @@ public final class Phrases {
 
   /** What the second and third best way of putting the same thing add. */
   private static final double[] FURTHER = {1, 0.35, 0.2};
+
+  /** What a word counts that was put right: it may be another one. */
+  private static final double PUT_RIGHT = 0.4;
 
   /** So many are offered at most. */
   private static final int OFFERED = 5;
@@ -166,7 +171,7 @@ public final class Phrases {
   /**
    * How much of what was said a thing accounts for: the share of the telling words that its own
    * words have, 0 to 1, a rare word for more than a common one and a word that had to be put right
-   * for half; of the part of the line that fits it best. 0 if no word tells anything.
+   * for less than half; of the part of the line that fits it best. 0 if no word tells anything.
    */
   public double covers(String words, String id) {
     Set<String> own = stems.getOrDefault(id, Set.of());
@@ -192,7 +197,7 @@ public final class Phrases {
       for (String stem : stems(spelling.right(words))) {
         double weight = Math.log((1.0 + stems.size()) / (0.5 + spread.getOrDefault(stem, 0)));
         all += weight;
-        found += own.contains(stem) ? typed.contains(stem) ? weight : weight / 2 : 0;
+        found += own.contains(stem) ? typed.contains(stem) ? weight : PUT_RIGHT * weight : 0;
       }
       return all > 0 ? found / all : 0;
     } catch (IOException e) {
@@ -200,7 +205,21 @@ public final class Phrases {
     }
   }
 
-  private Set<String> stems(String text) {
+  /** Stems of words that none but some things have. */
+  Set<String> onlyOf(Predicate<String> ids) {
+    Map<Boolean, Set<String>> all =
+        stems.entrySet().stream()
+            .collect(
+                Collectors.partitioningBy(
+                    e -> ids.test(e.getKey()),
+                    Collectors.flatMapping(e -> e.getValue().stream(), Collectors.toSet())));
+    Set<String> only = new HashSet<>(all.get(true));
+    only.removeAll(all.get(false));
+    return only;
+  }
+
+  /** The telling words of a text, each brought to its stem. */
+  Set<String> stems(String text) {
     try {
       return new HashSet<>(spelling.stems(text));
     } catch (IOException e) {

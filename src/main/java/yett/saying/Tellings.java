@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import yett.knowledge.Check;
 import yett.knowledge.Effect;
@@ -22,7 +23,13 @@ import yett.knowledge.RuleBase;
  */
 public final class Tellings {
   /** Less of the words than this and a thing was not meant. */
-  private static final double ENOUGH = 0.55;
+  private static final double ENOUGH = 0.45;
+
+  /** So much is enough of words that hold one by which only danger is told. */
+  private static final double ENOUGH_FOR_ALARM = 0.25;
+
+  /** Shorter words of danger are too common: him, her, got. */
+  private static final int ALARMING = 4;
 
   /** A further thing is offered too if it fits nearly as well as the first. */
   private static final double NEARLY = 0.55;
@@ -42,6 +49,7 @@ public final class Tellings {
   private final RuleBase base;
   private final Map<String, Thing> things = new LinkedHashMap<>();
   private final Phrases phrases;
+  private final Set<String> alarms;
 
   /** What something told may be about. */
   public enum Kind {
@@ -95,9 +103,14 @@ public final class Tellings {
       add(new Thing(Kind.EFFECT, effect.id(), ""), List.of(effect.name()), said);
     }
     for (History history : base.histories().values()) {
-      add(new Thing(Kind.HISTORY, history.id(), ""), List.of(history.name(), spaced(history.id())), said);
+      add(
+          new Thing(Kind.HISTORY, history.id(), ""),
+          List.of(history.name(), spaced(history.id())),
+          said);
     }
     phrases = new Phrases(said, base.telephone().synonyms());
+    alarms = phrases.onlyOf(key -> things.get(key).kind() == Kind.DANGER);
+    alarms.removeIf(stem -> stem.length() < ALARMING);
   }
 
   private static List<String> names(Check check) {
@@ -145,10 +158,18 @@ public final class Tellings {
   /** What may be meant by words without a reading; both lists are empty if nothing is. */
   public Heard hear(String words) {
     List<Fit> fits = fits(words);
+    boolean alarm = isAlarm(words);
     double best = fits.stream().mapToDouble(Fit::fit).max().orElse(0);
+    double bestDanger =
+        fits.stream()
+            .filter(f -> f.thing().kind() == Kind.DANGER)
+            .mapToDouble(Fit::fit)
+            .max()
+            .orElse(0);
     List<Thing> dangers =
         fits.stream()
-            .filter(f -> f.thing().kind() == Kind.DANGER && f.fit() >= NEARLY * best)
+            .filter(f -> f.thing().kind() == Kind.DANGER)
+            .filter(f -> f.fit() >= (alarm ? NEARLY * bestDanger : NEARLY * best))
             .map(Fit::thing)
             .limit(MOST)
             .toList();
@@ -210,7 +231,12 @@ public final class Tellings {
         .toList();
   }
 
+  private boolean isAlarm(String words) {
+    return phrases.stems(words.toLowerCase(Locale.ROOT)).stream().anyMatch(alarms::contains);
+  }
+
   private List<Fit> fits(String words) {
+    double enoughForDanger = isAlarm(words) ? ENOUGH_FOR_ALARM : ENOUGH;
     String small = words.toLowerCase(Locale.ROOT);
     String timeless = WHEN.matcher(small).replaceAll(" ");
     return phrases.hear(small, things.size()).stream()
@@ -218,7 +244,9 @@ public final class Tellings {
         .map(
             h -> {
               double covered = phrases.covers(timeless, h.id());
-              double fit = covered < ENOUGH ? 0 : h.share() * covered * covered;
+              boolean danger = things.get(h.id()).kind() == Kind.DANGER;
+              double fit =
+                  covered < (danger ? enoughForDanger : ENOUGH) ? 0 : h.share() * covered * covered;
               return new Fit(things.get(h.id()), fit);
             })
         .filter(t -> t.fit() > 0)

@@ -39,7 +39,9 @@ public final class GateNames {
   }
 
   public static boolean isName(String text) {
-    return !isWish(text) && text.length() <= LONGEST && text.codePoints().noneMatch(Character::isISOControl);
+    return !isWish(text)
+        && text.length() <= LONGEST
+        && text.codePoints().noneMatch(Character::isISOControl);
   }
 
   /** Empty if the person leaves. */

@@ -123,24 +123,20 @@ final class CheckList {
     }
     List<Integer> apart =
         Prospects.separates(
-            moment().belief(),
-            Prospects.of(moment().belief(), o.check(), Optional.empty()),
-            2);
+            moment().belief(), Prospects.of(moment().belief(), o.check(), Optional.empty()), 2);
     String causes =
         apart.stream()
             .map(c -> sitting.base().causes().get(moment().belief().model().causes().get(c)))
             .map(Cause::name)
             .collect(Collectors.joining(" / "));
     double saves = o.saves().get();
-    String saved =
-        !open.findingOut() && saves >= 1 ? ", saves " + Figures.minutes(saves) : "";
+    String saved = !open.findingOut() && saves >= 1 ? ", saves " + Figures.minutes(saves) : "";
     return (causes.isEmpty() ? "tells little now" : "tells of " + causes) + saved;
   }
 
   /** Minutes, and the set-ups that still have to be entered. */
   static String costs(Open o) {
-    String setUps =
-        o.enter().stream().map(SetUp::name).collect(Collectors.joining(", then "));
+    String setUps = o.enter().stream().map(SetUp::name).collect(Collectors.joining(", then "));
     return Figures.minutes(o.minutes()) + (setUps.isEmpty() ? "" : " with: " + setUps);
   }
 

@@ -170,7 +170,8 @@ public final class ReasonViews {
                 + " would be expected to cost "
                 + Figures.minutes(advice.repairingNow())
                 + " (time, parts and hazards)"));
-    runnersUp(advice).ifPresent(words -> rows.add(Block.row(askedFor ? "The plan's own" : "Next best", words)));
+    runnersUp(advice)
+        .ifPresent(words -> rows.add(Block.row(askedFor ? "The plan's own" : "Next best", words)));
     blocks.add(new Block.Rows(rows));
     for (Prospects.Prospect prospect : prospects) {
       String range = prospect.range().isEmpty() ? "" : prospect.range() + ": ";

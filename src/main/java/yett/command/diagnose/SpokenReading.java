@@ -21,8 +21,7 @@ import yett.knowledge.RuleBase;
 record SpokenReading(String typed, String words, List<Check> checks) {
   /** The first and longest part of a line that any check can read; empty if there is none. */
   static Optional<SpokenReading> of(String line, RuleBase base) {
-    List<Check> measured =
-        base.ordinaryChecks().filter(c -> c.measured() && !c.danger()).toList();
+    List<Check> measured = base.ordinaryChecks().filter(c -> c.measured() && !c.danger()).toList();
     List<String> tokens = Arrays.asList(line.strip().split("\\s+"));
     for (int from = 0; from < tokens.size(); from++) {
       if (!tokens.get(from).matches("[-+]?[.,]?\\d.*")) {

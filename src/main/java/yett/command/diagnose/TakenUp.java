@@ -82,14 +82,6 @@ final class TakenUp {
     };
   }
 
-  /** How a reading is taken here, because it counts as if it had been taken so. */
-  void how(String check) {
-    String how = base().checks().get(check).how();
-    if (!how.isEmpty()) {
-      sitting.show(Block.paragraph(Text.dim("It counts as taken so: " + how)));
-    }
-  }
-
   Event chosen(Thing thing) {
     return new Event.Answered(thing.card(), new Answer.Chosen(thing.outcome()));
   }
@@ -118,6 +110,16 @@ final class TakenUp {
         sitting.show(sitting.views().taken(before, sitting.moment(), check));
       }
     }
+  }
+
+  /** The same of a reading, which counts as if it had been taken as it is taken here. */
+  void reading(String id, Answer answer) {
+    Check check = base().checks().get(id);
+    if (!check.how().isEmpty() && Request.forbidden(sitting.moment(), check).isEmpty()) {
+      sitting.show(
+          Block.paragraph(Text.dim("Taken so? " + check.how() + " If not: back, or correct.")));
+    }
+    answer(id, answer);
   }
 
   private boolean isRefused(Check check) {
@@ -232,8 +234,7 @@ final class TakenUp {
       sitting.say("Nothing that shows it can be told here.");
       return;
     }
-    sitting.choose(effect.name() + ": how does it show?", signs, this::words)
-        .ifPresent(this::take);
+    sitting.choose(effect.name() + ": how does it show?", signs, this::words).ifPresent(this::take);
   }
 
   private record Sign(Thing thing, double chance) {}

@@ -115,9 +115,7 @@ public final class Volunteered {
   private boolean read(SpokenReading reading) {
     List<String> checks = reading.checks().stream().map(Check::id).toList();
     List<String> meant =
-        reading.words().isEmpty()
-            ? checks
-            : tellings().hearReading(reading.words(), checks);
+        reading.words().isEmpty() ? checks : tellings().hearReading(reading.words(), checks);
     if (meant.isEmpty() || sitting.moment().step() instanceof Step.MakeSafe) {
       return false;
     }
@@ -126,12 +124,9 @@ public final class Volunteered {
       sitting.say("Say with it what was measured, such as: battery " + reading.typed() + ".");
       return true;
     }
-    if (open.size() == 1) {
-      takenUp.how(open.get(0));
-    }
     sitting
         .confirm(open, id -> reading.shown(sitting.base().checks().get(id)))
-        .ifPresent(id -> takenUp.answer(id, reading.answer(sitting.base().checks().get(id))));
+        .ifPresent(id -> takenUp.reading(id, reading.answer(sitting.base().checks().get(id))));
     return true;
   }
 
@@ -160,9 +155,10 @@ public final class Volunteered {
                         ? Prompt.Reading.of(0)
                         : Prompt.number(line, dangers.size())
                             .map(Prompt.Reading::of)
-                            .orElse(line.isEmpty()
-                                ? Prompt.Reading.again("Look first; then say whether it is so.")
-                                : Prompt.Reading.of(-1)));
+                            .orElse(
+                                line.isEmpty()
+                                    ? Prompt.Reading.again("Look first; then say whether it is so.")
+                                    : Prompt.Reading.of(-1)));
     if (so > 0) {
       Thing danger = dangers.get(so - 1);
       sitting.record(takenUp.chosen(danger));
