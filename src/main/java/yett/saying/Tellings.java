@@ -40,11 +40,12 @@ public final class Tellings {
   private static final int MOST = 5;
   private static final int LOOKED_AT = 60;
 
-  /** When it was says nothing of what it was. */
+  /** When it was says nothing of what it was, and neither does a greeting. */
   private static final Pattern WHEN =
       Pattern.compile(
           "\\b(last (night|week|month|year)|yesterday|today|this morning|lately|recently|now"
-              + "|a (few )?(days?|weeks?) ago|says?|seems?|think)\\b");
+              + "|a (few )?(days?|weeks?) ago|says?|seems?|think"
+              + "|good (morning|afternoon|evening))\\b");
 
   private final RuleBase base;
   private final Map<String, Thing> things = new LinkedHashMap<>();

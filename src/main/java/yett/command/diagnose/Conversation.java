@@ -293,7 +293,7 @@ public final class Conversation {
     questions
         .word(
             "\"done\" when it is done, \"cannot\" if it cannot be done here",
-            List.of("done", "cannot", "unknown", "later"),
+            List.of("done", "cannot", "not possible", "unknown", "later"),
             "Type done, or cannot if the part, the time or the permission is missing.")
         .ifPresent(i -> sitting.record(new Event.Repaired(step.repair().id(), i == 0)));
   }

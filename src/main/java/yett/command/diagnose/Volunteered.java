@@ -3,6 +3,7 @@ package yett.command.diagnose;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.console.Block;
@@ -20,6 +21,10 @@ import yett.saying.Tellings.Thing;
 public final class Volunteered {
   /** So many readings can be told apart at one look. */
   private static final int MOST = 5;
+
+  /** Words that some prompt asks for: at another one they are slips, and tell of nothing. */
+  private static final Set<String> PROMPTED =
+      Set.of("close", "done", "cannot", "send", "leave", "list", "both", "first", "second");
 
   private final Sitting sitting;
   private final TakenUp takenUp;
@@ -54,7 +59,8 @@ public final class Volunteered {
         !(sitting.moment().step() instanceof Step.AskDangers)
             && !(sitting.moment().step() instanceof Step.MakeSafe)
             && line.codePoints().filter(Character::isLetter).count() >= 1
-            && line.strip().length() >= 4;
+            && line.strip().length() >= 4
+            && !PROMPTED.contains(line.strip().toLowerCase(Locale.ROOT));
     return telling && take(line.strip());
   }
 

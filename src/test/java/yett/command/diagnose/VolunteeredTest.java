@@ -8,6 +8,8 @@ import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import yett.desk.OpenCase;
 import yett.interview.Answer;
 import yett.interview.Event;
@@ -154,6 +156,23 @@ class VolunteeredTest {
   void a_reading_without_words_needs_them() {
     told("tell 23.1 V");
     assertThat(typed.screen()).contains("Say with it what was measured");
+  }
+
+  @Test
+  void a_word_of_another_prompt_tells_of_nothing() {
+    told("close", "done", "cannot", "fire", "0");
+    assertThat(typed.screen()).containsOnlyOnce("That may tell of danger");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"cannot", "not possible"})
+  void a_repair_that_cannot_be_done_leads_to_what_is_next_best(String word) {
+    sit(Role.TECHNICIAN, "0", "", "13", "0", "", "done", "320 mm", word);
+    assertThat(typed.stored()).last().isEqualTo(new Event.Repaired("replace-chain", false));
+    assertThat(moment().step())
+        .isInstanceOfAny(Step.Mend.class, Step.Ask.class, Step.Enter.class, Step.Leave.class);
+    assertThat(moment().step().card()).isNotEqualTo("replace-chain");
+    assertThat(moment().state().work().retestDue()).isFalse();
   }
 
   @Test
