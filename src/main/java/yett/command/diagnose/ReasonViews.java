@@ -185,7 +185,12 @@ public final class ReasonViews {
     return blocks;
   }
 
-  private static String worth(Advice advice, Advice.Candidate chosen) {
+  private String worth(Advice advice, Advice.Candidate chosen) {
+    if (advice.confirming()) {
+      return "it confirms or clears what the next repair is for ("
+          + base.repairs().get(advice.jobs().get(0).repair()).name().toLowerCase(Locale.ROOT)
+          + "): nothing is fitted or set on suspicion. To ask no more";
+    }
     return advice.findingOut()
         ? "it resolves most for its cost of which repair is needed; none is worth trying"
             + " before more is known. To ask no more"
