@@ -97,6 +97,7 @@ final class InventedRuleBase {
         Map.of(),
         new Planning("planning", 1.5, 4, 20, 600, 300, 180, Map.of()),
         Telephone.NONE,
+        Map.of(),
         new TreeMap<>(Map.of("rules/core.drl", coreRules())),
         Collections.emptySortedMap(),
         List.of(),

@@ -248,6 +248,42 @@ public final class Belief {
     return marginals(initial);
   }
 
+  /**
+   * Chance that each cause was there at the call-out and had arisen by itself: nothing else that
+   * was there had brought it about. Of a link c to d with chance q (noisy-OR), the cause d of a set
+   * that holds both has arisen by itself with chance p_d / (1 - (1 - p_d)(1 - q)).
+   *
+   * @return in the model's order; never more than {@link #atCallOut()}
+   */
+  public double[] arisenByItself() {
+    double[] together = new double[lattice.size()];
+    for (int i = 0; i < weights.length; i++) {
+      together[initial[i]] += weights[i];
+    }
+    double[] chances = new double[model.causes().size()];
+    boolean[] present = new boolean[model.size()];
+    int[] members = new int[lattice.depth()];
+    for (int h = 1; h < together.length; h++) {
+      if (together[h] > 0) {
+        int count = lattice.members(h, members);
+        for (int k = 0; k < count; k++) {
+          present[members[k]] = true;
+        }
+        for (int k = 0; k < count; k++) {
+          int c = members[k];
+          double own = model.prior(c) / (1 - model.prior(c)) / model.presence(c, present);
+          chances[model.told(c)] += together[h] * own;
+        }
+        for (int k = 0; k < count; k++) {
+          present[members[k]] = false;
+        }
+      }
+    }
+    double[] there = atCallOut();
+    Arrays.setAll(chances, c -> Math.min(there[c], chances[c])); // kinds of one cause count once
+    return chances;
+  }
+
   /** Chance that each cause is there now. */
   public double[] remaining() {
     return marginals(current);

@@ -9,7 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
+import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
+import yett.wording.WhoMay;
 
 /**
  * A card as the program understands it: words turned into figures, rows of all files together, and
@@ -41,6 +43,7 @@ public final class CardView {
         .ifPresent(
             repair -> {
               view.lines.put("repair " + id, repair.name());
+              view.who(id, repair.who(), repair.hazards());
               repair.removes().forEach((c, p) -> view.lines.put("removes " + c, figure(p)));
             });
     return view.lines;
@@ -117,6 +120,7 @@ public final class CardView {
 
   private void check(Check check) {
     lines.put(check.kind().name().toLowerCase(Locale.ROOT) + " " + check.id(), check.ask());
+    who(check.id(), check.who(), check.hazards());
     check.outcomes().forEach(o -> lines.put("outcome " + o.id(), o.text()));
     check
         .likelihood()
@@ -124,6 +128,10 @@ public final class CardView {
         .forEach(c -> lines.put("with " + c, row(check, base.causes().get(c))));
     lines.putAll(effects.on(check));
     lines.put("otherwise", row(check, check.otherwise()));
+  }
+
+  private void who(String card, Role who, List<String> hazards) {
+    lines.put("who", WhoMay.words(base, card, who, hazards));
   }
 
   /** The row of a cause, and where it comes from. */

@@ -96,7 +96,9 @@ public final class Desk implements AutoCloseable {
   public RuleBase base() {
     synchronized (knowing) {
       if (base == null) {
-        base = choice.shipped() ? ShippedKnowledge.ruleBase() : RuleBase.read(choice.source());
+        RuleBase cards =
+            choice.shipped() ? ShippedKnowledge.ruleBase() : RuleBase.read(choice.source());
+        base = new FirmFile(directory.settings()).read().in(cards);
       }
       return base;
     }

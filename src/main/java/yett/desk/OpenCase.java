@@ -269,7 +269,7 @@ public final class OpenCase implements AutoCloseable {
             .orElseThrow();
     String title =
         then.state().told().complaints().isEmpty()
-            ? "begun"
+            ? begun(then)
             : leading.cause().name() + ", " + Figures.percent(leading.chance());
     if (closed) {
       title = then.state().closed().get().words() + ": " + title;
@@ -278,6 +278,15 @@ public final class OpenCase implements AutoCloseable {
         closed ? yett.casebook.CaseStatus.CLOSED : yett.casebook.CaseStatus.OPEN,
         title,
         then.state().told().complaints().isEmpty() ? "" : leading.cause().id());
+  }
+
+  /** A case that a danger ended before anything else was said is known by that danger. */
+  private String begun(Moment then) {
+    return then.judgement().stops().stream()
+        .map(s -> interview.expertise().base().stops().get(s.stop()).name())
+        .distinct()
+        .reduce((a, b) -> a + "; " + b)
+        .orElse("begun");
   }
 
   @Override

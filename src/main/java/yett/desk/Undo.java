@@ -15,7 +15,7 @@ public final class Undo {
    * Numbers of the events that the last answer consists of; those that were given in one go are
    * taken back in one go. Set-ups, notes and what was taken back already are passed over.
    *
-   * @param danger whether a check is one about dangers, which are asked all at once
+   * @param danger whether a check is one about dangers, of which a whole list is answered at once
    */
   public static List<Long> last(List<Entry> entries, Predicate<String> danger) {
     Set<Long> gone = Entry.takenBack(entries);
@@ -36,17 +36,16 @@ public final class Undo {
     return last;
   }
 
-  /** Events recorded by one keystroke: dangers, and what was known of the gate. */
+  /** Events of one line that was typed: dangers of one list, and what was known of the gate. */
   private static boolean together(Entry earlier, Entry later, Predicate<String> danger) {
     boolean site =
         earlier.event() instanceof Event.SiteAnswered
-            && later.event() instanceof Event.SiteAnswered
-            && earlier.at().equals(later.at());
+            && later.event() instanceof Event.SiteAnswered;
     boolean dangers =
         earlier.event() instanceof Event.Answered a
             && later.event() instanceof Event.Answered b
             && danger.test(a.check())
             && danger.test(b.check());
-    return site || dangers;
+    return (site || dangers) && earlier.at().equals(later.at());
   }
 }

@@ -258,7 +258,9 @@ public final class Dispatcher {
       lines.addAll(base.telephone().untilThen().getOrDefault(complaint, List.of()));
     }
     if (!state.work().cured()) {
-      lines.add("Nobody pushes or pulls the gate, opens a cover or reaches into the chain.");
+      lines.add(
+          (stops.isEmpty() ? "Nobody pushes" : "Beyond that, nobody pushes")
+              + " or pulls the gate, opens a cover or reaches into the chain.");
       lines.add("Nobody stands or walks in the opening while the gate may move.");
     }
     return lines.stream().distinct().toList();

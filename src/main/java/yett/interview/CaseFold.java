@@ -26,6 +26,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
   private Optional<List<String>> complaints = Optional.empty();
   private Optional<List<String>> histories = Optional.empty();
   private final List<Answered> answers = new ArrayList<>();
+  private final List<Answered> before = new ArrayList<>();
   private final List<Entry> deeds = new ArrayList<>();
   private final Set<String> setUps = new LinkedHashSet<>();
   private Optional<String> intent = Optional.empty();
@@ -65,6 +66,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
         now,
         told(now),
         List.copyOf(answers),
+        List.copyOf(before),
         work(),
         Set.copyOf(kept),
         Map.copyOf(madeSafe),
@@ -183,6 +185,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
     Answer given = last.event() instanceof Event.Corrected c ? c.answer() : event.answer();
     boolean putOffBefore =
         answers.stream().anyMatch(same.and(a -> a.answer().putOff() && !a.yieldsTo(role)));
+    answers.stream().filter(same).forEach(before::add);
     answers.removeIf(same);
     Answer answer =
         putOffBefore && given.putOff()

@@ -12,6 +12,7 @@ import yett.knowledge.Role;
  * @param opened the first event, if there is one
  * @param role who answers now: the last person at the keyboard
  * @param answers all answers to checks, in order, also those before a repair
+ * @param before answers in whose place another one was given since, with no repair between
  * @param kept confirmed contradictions as pairs of event numbers
  * @param madeSafe stops that were made safe, each with the last event that says so
  */
@@ -20,6 +21,7 @@ public record CaseState(
     Role role,
     Told told,
     List<Answered> answers,
+    List<Answered> before,
     Work work,
     Set<List<Long>> kept,
     Map<String, Entry> madeSafe,

@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
@@ -17,6 +19,7 @@ import yett.rules.Conclusion.StopNow;
 /**
  * What comes before all other work: dangers are asked about, made safe, and, where the card lets
  * this person go on, looked at again after a repair. What they forbid meanwhile, the rules say.
+ * What no caller is asked is a screen of its own, so that nobody says it in passing.
  */
 final class Dangers {
   private final Present present;
@@ -37,20 +40,41 @@ final class Dangers {
 
   /** Empty if the work may go on. */
   Optional<Step> step() {
-    List<Check> unseen = dangers().filter(c -> isFromBefore(c)).toList();
-    if (!unseen.isEmpty()) {
-      return Optional.of(new Step.AskDangers(unseen));
-    }
-    Optional<StopNow> first = stops.stream().filter(s -> !isMadeSafe(s)).findFirst();
-    if (first.isPresent()) {
-      return first.map(this::makeSafe);
-    }
+    long again = present.state.work().lookAgain();
+    return ask(dangers().filter(c -> c.who() == Role.CALLER && isFromBefore(c)))
+        .or(() -> firstUnsafe(s -> s.event() > again))
+        .or(() -> again == 0 ? Optional.empty() : ask(reserved().filter(this::isUnsaid)))
+        .or(() -> firstUnsafe(s -> true))
+        .or(this::goOn);
+  }
+
+  private static Optional<Step> ask(Stream<Check> dangers) {
+    List<Check> all = dangers.toList();
+    return all.isEmpty() ? Optional.empty() : Optional.of(new Step.AskDangers(all));
+  }
+
+  private Optional<Step> firstUnsafe(Predicate<StopNow> which) {
+    return stops.stream().filter(which).filter(s -> !isMadeSafe(s)).findFirst().map(this::makeSafe);
+  }
+
+  private Optional<Step> goOn() {
     List<Stop> cards = stops.stream().map(s -> base.stops().get(s.stop())).distinct().toList();
     if (!cards.stream().allMatch(this::goesOn)) {
       return Optional.of(new Step.HandOver(Ending.MADE_SAFE, new HandOverReason.Stopped(cards)));
     }
-    List<Check> due = dangers().filter(c -> !isTold(c) || isMendedSince(c)).toList();
-    return due.isEmpty() ? Optional.empty() : Optional.of(new Step.AskDangers(due));
+    Predicate<Check> due = c -> !isTold(c) || isMendedSince(c);
+    return ask(dangers().filter(c -> c.who() == Role.CALLER).filter(due))
+        .or(() -> ask(reserved().filter(due)));
+  }
+
+  /** What only somebody at the gate can say. */
+  private Stream<Check> reserved() {
+    return dangers().filter(c -> c.who() != Role.CALLER);
+  }
+
+  /** Whether nobody said anything of it since the case was taken up again. */
+  private boolean isUnsaid(Check danger) {
+    return present.state.latest(danger.id()).isEmpty() || isFromBefore(danger);
   }
 
   private Stream<Check> dangers() {
@@ -104,9 +128,14 @@ final class Dangers {
   /** Whether something was mended after a danger was seen that a look can show to be over. */
   private boolean isMendedSince(Check danger) {
     long seen = present.state.latest(danger.id()).map(CaseState.Answered::event).orElse(0L);
+    Set<Long> told =
+        Stream.concat(present.state.answers().stream(), present.state.before().stream())
+            .filter(a -> a.check().equals(danger.id()))
+            .map(CaseState.Answered::event)
+            .collect(Collectors.toSet());
     boolean stands =
         stops.stream()
-            .filter(s -> s.event() == seen)
+            .filter(s -> told.contains(s.event()))
             .map(s -> base.stops().get(s.stop()).leaves())
             .anyMatch(l -> l.isPresent() && excludesRuns(l.get()));
     return stands && present.isMendedSince(seen);

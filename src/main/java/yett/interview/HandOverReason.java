@@ -1,7 +1,10 @@
 package yett.interview;
 
 import java.util.List;
+import java.util.Optional;
 import yett.knowledge.Check;
+import yett.knowledge.MainsPart;
+import yett.knowledge.Repair;
 import yett.knowledge.Role;
 import yett.knowledge.SetUp;
 import yett.knowledge.Stop;
@@ -42,19 +45,35 @@ public sealed interface HandOverReason {
 
   /** A danger to people ended it. */
   record Stopped(List<Stop> stops) implements HandOverReason {
+    /** Whether somebody else looks into what happened before anybody goes on. */
+    public boolean inquiry() {
+      return stops.stream().anyMatch(Stop::inquiry);
+    }
+
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.stopped(this);
     }
   }
 
-  /** No check or repair that is open to somebody of this role is worth its cost. */
-  record NothingLeft(Role role) implements HandOverReason {
+  /**
+   * No check or repair that is open to somebody of this role is worth its cost.
+   *
+   * @param reserved what would be for somebody better qualified, the most promising first
+   */
+  record NothingLeft(Role role, List<Reserved> reserved) implements HandOverReason {
+    public NothingLeft(Role role) {
+      this(role, List.of());
+    }
+
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.nothingLeft(this);
     }
   }
+
+  /** A repair that a better qualified person may do. */
+  record Reserved(Repair repair, Optional<MainsPart> part) {}
 
   /** The gate runs, and these proofs are still to be made. */
   record Unproved(List<Check> proofs) implements HandOverReason {

@@ -1,10 +1,13 @@
 package yett.interview;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import yett.belief.Observation;
 import yett.knowledge.Cause;
@@ -76,7 +79,11 @@ public final class Interview implements AutoCloseable {
   }
 
   private Moment at(List<Entry> entries, CaseState state) {
-    Judgement judgement = judge.judge(facts(state));
+    Judgement judgement =
+        judge
+            .judge(facts(state))
+            .without(
+                state.before().stream().map(CaseState.Answered::event).collect(Collectors.toSet()));
     BeliefFold.Result belief = fold.fold(state, judgement);
     Step step = next.after(state, judgement, belief.belief());
     return new Moment(
@@ -109,6 +116,13 @@ public final class Interview implements AutoCloseable {
     state.told().histories().ifPresent(h -> h.forEach(id -> facts.add(new Fact.Happened(id))));
     for (CaseState.Answered answered : state.answers()) {
       given(answered).ifPresent(facts::add);
+    }
+    // Not everybody's word ends a danger that somebody told of: the rules see both.
+    for (CaseState.Answered answered : state.before()) {
+      Check check = expertise.base().checks().get(answered.check());
+      if (check != null && check.danger() && answered.answer().tells()) {
+        given(answered).ifPresent(facts::add);
+      }
     }
     int epoch = 0;
     for (Entry deed : state.work().deeds()) {
@@ -171,14 +185,39 @@ public final class Interview implements AutoCloseable {
         f -> new Hearing(f, moment.belief().chanceOf(new Observation(check.id(), f.weights()))));
   }
 
-  /** Chance that each cause was there at the call-out, the most probable first. */
+  /**
+   * Chance that each cause was there at the call-out, the most probable first; but what was most
+   * probably brought about stands behind what brought it about, because mending the consequence
+   * alone cures nothing for long.
+   */
   public static List<RankedCause> ranking(Moment moment, RuleBase base) {
     double[] chances = moment.belief().atCallOut();
+    double[] roots = moment.belief().arisenByItself();
     List<String> ids = moment.belief().model().causes();
+    Map<String, Double> places = new HashMap<>();
+    for (int i = 0; i < chances.length; i++) {
+      places.put(ids.get(i), chances[i]);
+    }
+    Map<String, Integer> behind = new HashMap<>();
+    for (int i = 0; i < chances.length; i++) {
+      String consequence = ids.get(i);
+      if (roots[i] < chances[i] / 2) {
+        IntStream.range(0, chances.length)
+            .filter(c -> base.causes().get(ids.get(c)).bringsAbout().containsKey(consequence))
+            .boxed()
+            .max(Comparator.comparingDouble(c -> chances[c]))
+            .ifPresent(
+                root -> {
+                  places.merge(consequence, chances[root], Math::min);
+                  behind.put(consequence, 1);
+                });
+      }
+    }
     return IntStream.range(0, chances.length)
         .mapToObj(i -> new RankedCause(base.causes().get(ids.get(i)), chances[i]))
         .sorted(
-            Comparator.comparingDouble((RankedCause r) -> -r.chance())
+            Comparator.comparingDouble((RankedCause r) -> -places.get(r.cause().id()))
+                .thenComparingInt(r -> behind.getOrDefault(r.cause().id(), 0))
                 .thenComparing(r -> r.cause().id()))
         .toList();
   }

@@ -130,7 +130,11 @@ final class NextStep {
           .repair()
           .or(() -> work.best(false))
           .or(() -> calls.shortenVisit(work))
-          .orElseGet(() -> handOver(new HandOverReason.NothingLeft(state.role())));
+          .orElseGet(() -> handOver(new HandOverReason.NothingLeft(state.role(), reserved())));
+    }
+
+    private List<HandOverReason.Reserved> reserved() {
+      return present.isCall() ? List.of() : new Reserved(present, sites).repairs();
     }
 
     private Step proofs() {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import yett.knowledge.Check;
 import yett.knowledge.Role;
 
 /**
@@ -114,6 +115,12 @@ final class PlainReading {
   /** The last word on a check, whenever it was given. */
   Optional<Told> last(String check) {
     return told.stream().filter(t -> t.check().equals(check)).reduce((a, b) -> b);
+  }
+
+  /** Whether anything was proved after the last word on a check. */
+  boolean isProvedSince(String check) {
+    int at = last(check).map(told::lastIndexOf).orElse(-1);
+    return told.stream().skip(at + 1L).anyMatch(t -> t.answer().is(Check.PASS));
   }
 
   /** The last word on a check since the last repair. */

@@ -229,6 +229,11 @@ public sealed interface Step {
    * @param ending how the case would close
    */
   record HandOver(Ending ending, HandOverReason because) implements Step {
+    /** Whether the case stays open, because somebody else looks into what happened. */
+    public boolean staysOpen() {
+      return because instanceof HandOverReason.Stopped stopped && stopped.inquiry();
+    }
+
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.handOver(this);

@@ -226,6 +226,7 @@ final class CardReader {
         fields.names().contains("goes-on")
             ? Optional.of(role("goes-on", Role.ELECTRICIAN))
             : Optional.empty(),
+        fields.flag("inquiry"),
         fields.text("source"));
   }
 
@@ -273,6 +274,15 @@ final class CardReader {
         fields.number("visit", handOver, 1, 100_000),
         fields.number("call-back", 1, 100_000),
         fields.numbers("hazards", 0, 1_000));
+  }
+
+  /** The mains part on which a check or repair works, if it does. */
+  Optional<MainsPart> mainsPart() {
+    return fields.has("mains-part")
+        ? Optional.of(
+            MainsPart.named(
+                fields.oneOf("mains-part", MainsPart.TERMINAL.word(), MainsPart.words())))
+        : Optional.empty();
   }
 
   private Role role(String field, Role usual) {

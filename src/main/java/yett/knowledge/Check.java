@@ -96,6 +96,33 @@ public record Check(
         source);
   }
 
+  /** The same check for another person. */
+  Check withWho(Role other) {
+    return other == who
+        ? this
+        : new Check(
+            id,
+            kind,
+            ask,
+            lay,
+            how,
+            area,
+            measures,
+            outcomes,
+            likelihood,
+            otherwise,
+            reliability,
+            repeats,
+            other,
+            minutes,
+            needs,
+            hazards,
+            onlyIf,
+            danger,
+            unmentioned,
+            source);
+  }
+
   public boolean measured() {
     return measures.isPresent();
   }

@@ -39,6 +39,16 @@ final class CrossCheck {
         .forEach(h -> known("history", h.id(), "odds", h.odds().keySet(), base.causes().keySet()));
     base.repairs().values().forEach(this::repair);
     base.setUps().values().forEach(this::setUp);
+    base.mainsParts()
+        .keySet()
+        .forEach(
+            id -> {
+              if (base.repairs().containsKey(id)) {
+                dead("repair", id, base.repairs().get(id).needs());
+              } else {
+                dead("check", id, base.checks().get(id).needs());
+              }
+            });
     base.siteQuestions().values().forEach(q -> conditions("site", q.id(), q.onlyIf()));
     Set<String> complaints = new TreeSet<>();
     base.complaints().forEach(c -> complaints.add(c.id()));
@@ -209,6 +219,19 @@ final class CrossCheck {
                 + "\" that it needs",
             "Reserve the card for a " + setUp.who().word() + ".");
       }
+    }
+  }
+
+  /** A firm may leave such work to a technician, so nothing of it is live. */
+  private void dead(String kind, String id, List<String> needs) {
+    if (!base.withOuter(needs).contains(SetUp.LOCKED_OFF)) {
+      problem(
+          kind,
+          id,
+          "mains-part",
+          "live-mains-part",
+          "work on a mains part is done locked off and proved dead",
+          "Add \"" + SetUp.LOCKED_OFF + "\" to \"needs\", or leave out \"mains-part\".");
     }
   }
 

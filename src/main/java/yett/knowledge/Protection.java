@@ -88,6 +88,7 @@ final class Protection {
         StringBuilder kept = new StringBuilder("who " + rank(card));
         KEPT.forEach(field -> kept.append(' ').append(field).append(texts(card, field)));
         URGENT.forEach(field -> kept.append(' ').append(field).append(urgency(card, field)));
+        kept.append(mainsPart(card));
         partly.put(name, kept.toString());
       }
     }
@@ -109,12 +110,23 @@ final class Protection {
     if (rank(fresh) < rank(old)) {
       lost.add("\"who: " + Role.values()[rank(old)].word() + "\"");
     }
+    if (!mainsPart(fresh).equals(mainsPart(old))) {
+      lost.add(
+          mainsPart(old).isEmpty()
+              ? "that it is no work on a mains part by the firm's setting"
+              : "\"mains-part: " + mainsPart(old) + "\"");
+    }
     for (String field : URGENT) {
       if (urgency(fresh, field) < urgency(old, field)) {
         lost.add("\"" + field + ": " + old.root().path(field).asString("") + "\"");
       }
     }
     return lost;
+  }
+
+  /** What the firm decides by; a card that replaces another puts it under no other setting. */
+  private static String mainsPart(Document card) {
+    return card.root().path("mains-part").asString("").strip();
   }
 
   private static int rank(Document card) {

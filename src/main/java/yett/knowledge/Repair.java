@@ -36,6 +36,15 @@ public record Repair(
         source);
   }
 
+  /** The same repair by another person. */
+  Repair withWho(Role other) {
+    return other == who
+        ? this
+        : new Repair(
+            id, name, steps, removes, minutes, parts, needs, other, hazards, entails, proofs,
+            onlyIf, source);
+  }
+
   /** Price of all parts. */
   public double price() {
     return parts.stream().mapToDouble(Part::price).sum();

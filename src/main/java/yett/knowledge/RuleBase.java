@@ -18,6 +18,7 @@ import java.util.stream.Stream;
  *
  * @param fingerprint changes with any change of content; names the version in cases and caches
  * @param telephone what is said and asked on the telephone, besides the checks
+ * @param mainsParts by check or repair, the mains part on which it works
  * @param rules rule files (DRL) by path
  * @param tables decision tables by path: text, or the bytes of a workbook one a character
  * @param addOns what is laid over the cards of the rule base itself
@@ -37,6 +38,7 @@ public record RuleBase(
     Map<String, SiteQuestion> siteQuestions,
     Planning planning,
     Telephone telephone,
+    Map<String, MainsPart> mainsParts,
     SortedMap<String, String> rules,
     SortedMap<String, String> tables,
     List<AddOn> addOns,
@@ -118,6 +120,7 @@ public record RuleBase(
         siteQuestions,
         planning,
         telephone,
+        mainsParts,
         otherRules,
         otherTables,
         otherAddOns,

@@ -56,6 +56,7 @@ final class RuleBaseReader {
   private final Map<String, Stop> stops = new LinkedHashMap<>();
   private final Map<String, SiteQuestion> siteQuestions = new LinkedHashMap<>();
   private final Map<String, Planning> plannings = new LinkedHashMap<>();
+  private final Map<String, MainsPart> mainsParts = new LinkedHashMap<>();
   private final TelephoneReader telephone = new TelephoneReader();
 
   RuleBaseReader(SortedMap<String, String> files) {
@@ -185,6 +186,7 @@ final class RuleBaseReader {
         Collections.unmodifiableMap(siteQuestions),
         planning,
         telephone.read(),
+        Collections.unmodifiableMap(mainsParts),
         Collections.unmodifiableSortedMap(rules),
         Collections.unmodifiableSortedMap(tables),
         addOns,
@@ -219,6 +221,9 @@ final class RuleBaseReader {
     }
     telephone.card(kind, id, fields);
     CardReader reader = new CardReader(fields, id);
+    if (kind.equals("check") || kind.equals("repair")) {
+      reader.mainsPart().ifPresent(part -> mainsParts.putIfAbsent(id, part));
+    }
     switch (kind) {
       case "cause" -> add(causes, kind, reader.cause(), fields);
       case "effect" -> add(effects, kind, reader.effect(), fields);

@@ -12,6 +12,7 @@ import java.util.Optional;
  *     if the card does not say
  * @param goesOn the least qualified person who then goes on with what may be done in that state;
  *     empty if the case is handed over, whoever is there
+ * @param inquiry whether somebody else looks into what happened: the case stays open for them
  */
 public record Stop(
     String id,
@@ -19,6 +20,7 @@ public record Stop(
     Map<Role, List<String>> now,
     Optional<String> leaves,
     Optional<Role> goesOn,
+    boolean inquiry,
     String source)
     implements Card {
 

@@ -20,6 +20,7 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.knowledge.SiteCard;
 import yett.plan.Planner;
+import yett.wording.WhoMay;
 
 /**
  * Decides what a trainee may do as things stand. The interview proposes nothing that is not safe; a
@@ -42,7 +43,7 @@ final class SafetyGate {
   Optional<Refusal> check(Moment moment, Check check) {
     return stopped(moment)
         .or(() -> blind(moment, !check.hazards().isEmpty() || !check.needs().isEmpty()))
-        .or(() -> reserved(moment, check.who(), check.hazards()))
+        .or(() -> reserved(moment, check.id(), check.who(), check.hazards()))
         .or(() -> unavailable(moment, check, check.hazards()))
         .or(() -> untried(moment, check))
         .or(() -> unready(moment, check.needs(), check.hazards()));
@@ -51,7 +52,7 @@ final class SafetyGate {
   Optional<Refusal> repair(Moment moment, Repair repair) {
     return stopped(moment)
         .or(() -> blind(moment, true))
-        .or(() -> reserved(moment, repair.who(), repair.hazards()))
+        .or(() -> reserved(moment, repair.id(), repair.who(), repair.hazards()))
         .or(() -> unavailable(moment, repair, repair.hazards()))
         .or(() -> unready(moment, repair.needs(), repair.hazards()));
   }
@@ -59,7 +60,7 @@ final class SafetyGate {
   Optional<Refusal> enter(Moment moment, SetUp setUp) {
     return stopped(moment)
         .or(() -> blind(moment, true))
-        .or(() -> reserved(moment, setUp.who(), setUp.hazards()))
+        .or(() -> reserved(moment, setUp.id(), setUp.who(), setUp.hazards()))
         .or(() -> unsound(moment, setUp))
         .or(() -> unready(moment, List.of(setUp.id()), List.of(), setUp.hazards()));
   }
@@ -149,15 +150,14 @@ final class SafetyGate {
     return Optional.of(touches ? Refusal.dangerous(why, List.of()) : Refusal.harmless(why));
   }
 
-  private Optional<Refusal> reserved(Moment moment, Role who, List<String> hazards) {
+  private Optional<Refusal> reserved(Moment moment, String card, Role who, List<String> hazards) {
     return moment.state().role().may(who)
         ? Optional.empty()
         : Optional.of(
             Refusal.dangerous(
-                "This is for "
-                    + (who == Role.ELECTRICIAN ? "an " : "a ")
-                    + who.word()
-                    + ", and you work as "
+                "This is "
+                    + WhoMay.words(base, card, who, hazards)
+                    + ". You work as "
                     + moment.state().role().word()
                     + ".",
                 base.cautionsFor(hazards)));

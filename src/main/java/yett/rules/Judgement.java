@@ -33,6 +33,16 @@ public record Judgement(List<Conclusion> conclusions) {
     return new Judgement(conclusions.stream().sorted(ORDER).toList());
   }
 
+  /** Without the findings on these answers, in whose place others were given. */
+  public Judgement without(Set<Long> events) {
+    return events.isEmpty()
+        ? this
+        : new Judgement(
+            conclusions.stream()
+                .filter(c -> !(c instanceof Finding f && events.contains(f.event())))
+                .toList());
+  }
+
   /** Findings in the order of the answers. */
   public List<Finding> findings() {
     return of(Finding.class)

@@ -1,6 +1,7 @@
 package yett.saying;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,9 +47,17 @@ public final class DangerSayings {
     ways.put(id, all);
   }
 
-  /** The dangers that may be meant, the most probable first; none if no word is known. */
-  public List<Danger> hear(String words) {
-    List<Phrases.Heard> heard = phrases.hear(words, MOST);
+  /**
+   * The dangers that may be meant, the most probable first; none if no word is known.
+   *
+   * @param asked those that are in question
+   */
+  public List<Danger> hear(String words, Collection<Danger> asked) {
+    List<Phrases.Heard> heard =
+        phrases.hear(words, dangers.size()).stream()
+            .filter(h -> asked.contains(dangers.get(h.id())))
+            .limit(MOST)
+            .toList();
     return heard.stream()
         .filter(h -> h.share() >= NEARLY * heard.get(0).share())
         .map(h -> dangers.get(h.id()))

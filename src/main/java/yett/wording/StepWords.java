@@ -1,6 +1,7 @@
 package yett.wording;
 
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import yett.interview.HandOverReason;
 import yett.interview.Occasion;
 import yett.interview.Purpose;
@@ -70,14 +71,26 @@ public final class StepWords {
 
     @Override
     public String stopped(HandOverReason.Stopped reason) {
-      return reason.stops().stream().map(Stop::name).distinct().collect(Collectors.joining("; "));
+      return reason.stops().stream()
+          .map(s -> s.name() + goesOn(s))
+          .distinct()
+          .collect(Collectors.joining("; "));
+    }
+
+    private static String goesOn(Stop stop) {
+      return stop.goesOn()
+          .map(who -> ", and only " + Wording.aPerson(who) + " goes on with it")
+          .orElse("");
     }
 
     @Override
     public String nothingLeft(HandOverReason.NothingLeft reason) {
       return reason.role() == Role.CALLER
           ? "nothing more that the caller may do or look at is worth its time"
-          : StepWords.nothingLeft(reason.role());
+          : Stream.concat(
+                  Stream.of(StepWords.nothingLeft(reason.role())),
+                  reason.reserved().stream().map(r -> WhoMay.words(r.repair(), r.part())))
+              .collect(Collectors.joining("; "));
     }
 
     @Override

@@ -80,6 +80,16 @@ class CardViewTest {
   }
 
   @Test
+  void a_card_says_who_may_and_why() {
+    assertThat(CardView.of("set-selector", BASE))
+        .containsEntry(
+            "who",
+            "for a technician, because it is work on the input selector; the firm may name"
+                + " others");
+    assertThat(CardView.of("charge-batteries", BASE)).containsEntry("who", "for a caller");
+  }
+
+  @Test
   void a_cause_is_shown_with_its_effects_and_each_row_with_where_it_comes_from() {
     assertThat(CardView.of("rollers-worn", WithEffects.BASE))
         .containsEntry("leads to more-force", "0.99, always: The drive needs more force")

@@ -330,7 +330,7 @@ class InterviewTest {
 
   @Test
   void work_for_an_electrician_is_handed_over_by_a_technician() {
-    beginWork("correct-supply-setting");
+    beginWork("replace-supply-fuse");
     confirmSetUps();
     assertThat(step())
         .isInstanceOfSatisfying(
@@ -341,7 +341,15 @@ class InterviewTest {
         .isInstanceOfSatisfying(
             Step.Leave.class, s -> assertThat(s.setUp().id()).isEqualTo("out-of-use"));
     confirmSetUps();
+    assertThat(mended()).isEqualTo("replace-supply-fuse");
+  }
+
+  @Test
+  void a_technician_sets_a_selector_that_is_locked_off_and_proved_dead() {
+    beginWork("correct-supply-setting");
+    confirmSetUps();
     assertThat(mended()).isEqualTo("correct-supply-setting");
+    assertThat(moment().state().work().setUps()).containsExactly("locked-off");
   }
 
   @Test

@@ -34,6 +34,9 @@ final class Invariants {
     } catch (UnsafeStep unsafe) {
       return Optional.of(unsafe.getMessage());
     }
+    if (isWork(step) && isSceneKept()) {
+      return Optional.of("the fault is looked for where somebody was hurt");
+    }
     if (gate.is("released") && gate.powered() && !gate.is("held")) {
       return Optional.of("the leaf is released and power is on");
     }
@@ -44,6 +47,29 @@ final class Invariants {
       return Optional.of("a danger forbids it, and power is on");
     }
     return Optional.ofNullable(ending(step));
+  }
+
+  private static boolean isWork(Step step) {
+    return step instanceof Step.Ask
+        || step instanceof Step.Mend
+        || step instanceof Step.Enter
+        || step instanceof Step.Leave
+        || step instanceof Step.Retest;
+  }
+
+  /** Whether somebody was hurt, and nobody at the gate has said since that the scene is free. */
+  private boolean isSceneKept() {
+    boolean kept = false;
+    for (Entry entry : Entry.valid(entries)) {
+      if (entry.event() instanceof Event.Answered a) {
+        kept |= a.check().equals("danger-person") && a.answer().is("hurt-or-trapped");
+        kept &=
+            !(a.check().equals("danger-scene")
+                && a.answer().is("released")
+                && entry.by().may(Role.TECHNICIAN));
+      }
+    }
+    return kept;
   }
 
   private boolean makesRun(Step step) {

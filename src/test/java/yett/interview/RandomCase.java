@@ -87,7 +87,7 @@ final class RandomCase {
     Step step = moment.step();
     if (step instanceof Step.AskDangers s) {
       return s.dangers().stream()
-          .<Event>map(c -> new Event.Answered(c.id(), new Answer.Chosen(outcome(c, chance(0.97)))))
+          .<Event>map(c -> new Event.Answered(c.id(), new Answer.Chosen(outcome(c, chance(0.98)))))
           .toList();
     } else if (step instanceof Step.AskSite) {
       return site();

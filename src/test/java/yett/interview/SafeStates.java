@@ -176,6 +176,11 @@ final class SafeStates {
         dangers.add(check.id() + " " + a.answer() + " " + mended + " " + before);
       }
     }
+    for (CaseState.Answered a : state.before()) {
+      if (base.checks().get(a.check()).danger()) {
+        dangers.add("before " + a.check() + " " + a.answer() + " " + a.by() + " " + a.epoch());
+      }
+    }
     long bad =
         state.answers().stream()
             .filter(a -> base.checks().get(a.check()).danger())

@@ -83,6 +83,39 @@ class SafeStatesTest {
     assertThat(states.states()).isGreaterThan(400);
   }
 
+  /** What only somebody else may end, or is no stop of the work. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "danger-person hurt-or-trapped",
+        "danger-shock shock",
+        "danger-fire fire",
+        "danger-shut-in needs-help",
+        "danger-shut-in no-help"
+      })
+  void nothing_unsafe_can_be_reached_after_a_danger(String danger) {
+    String[] words = danger.split(" ");
+    for (Role role : List.of(Role.CALLER, Role.TECHNICIAN, Role.ELECTRICIAN)) {
+      SafeStates states = new SafeStates(Shipped.QUICK);
+      assertThat(states.explore(role, begun(saw(words[0], words[1])), MOST / 2)).isEmpty();
+      assertThat(states.states()).isGreaterThan(10);
+    }
+  }
+
+  /** Whoever comes, and says that nobody is hurt or caught any more. */
+  @ParameterizedTest
+  @EnumSource(Role.class)
+  void nobody_works_where_somebody_was_hurt_before_the_scene_is_released(Role role) {
+    List<Event> events = begun(saw("danger-person", "hurt-or-trapped"), new Event.DangersAgain());
+    Shipped.BASE
+        .ordinaryChecks()
+        .filter(c -> c.danger() && c.who() == Role.CALLER)
+        .forEach(c -> events.add(saw(c.id(), c.outcomes().get(0).id())));
+    SafeStates states = new SafeStates(Shipped.QUICK);
+    assertThat(states.explore(role, events, MOST / 2)).isEmpty();
+    assertThat(states.states()).isGreaterThan(4);
+  }
+
   /** What was so before comes to light when it is put back. */
   @Test
   void a_leaf_that_may_be_released_under_power_is_found() {

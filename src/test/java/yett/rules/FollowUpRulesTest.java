@@ -96,7 +96,10 @@ class FollowUpRulesTest extends ShownByExamples {
         example(
             "a complaint of danger that was not confirmed",
             complained("moves-alone"),
-            said(1, "danger-movement", "neither")));
+            said(1, "danger-movement", "neither")),
+        example(
+            "no scene of an accident is asked for where nobody was hurt",
+            new Fact.Person(Role.TECHNICIAN)));
   }
 
   @ParameterizedTest

@@ -38,6 +38,15 @@ class StopRulesTest extends ShownByExamples {
         example("a battery is swollen or leaks", said(1, "danger-battery", "swollen-or-leaking")),
         example("the gate moved by itself", said(1, "danger-movement", "moved-by-itself")),
         example("the gate closed on somebody", said(1, "danger-movement", "closed-on")),
+        example("the gate or its fence gives a shock", said(1, "danger-shock", "shock")),
+        example("there is a fire on the site", said(1, "danger-fire", "fire")),
+        example("somebody is shut in and needs help", said(1, "danger-shut-in", "needs-help")),
+        example("somebody or a vehicle is shut in", said(1, "danger-shut-in", "no-help")),
+        example(
+            "the scene of an accident is kept",
+            said(1, "danger-person", "hurt-or-trapped"),
+            said(2, "danger-person", "nobody")),
+        example("the scene of an accident is not released", said(1, "danger-scene", "kept")),
         example("it was seen to push on", said(1, "pushes-seen", "pushes-on")),
         example("the leaf leans so far that it may fall", read(1, "leaf-plumb", "55 mm")),
         example(
@@ -99,6 +108,11 @@ class StopRulesTest extends ShownByExamples {
     "danger-battery,    swollen-or-leaking, battery-damaged",
     "danger-movement,   moved-by-itself,    moves-uncommanded",
     "danger-movement,   closed-on,          closes-on-people",
+    "danger-shock,      shock,              live-frame",
+    "danger-fire,       fire,               fire-on-site",
+    "danger-shut-in,    needs-help,         shut-in-and-needs-help",
+    "danger-shut-in,    no-help,            shut-in",
+    "danger-scene,      kept,               scene-kept",
     "pushes-seen,       pushes-on,          closes-on-people",
   })
   void an_outcome_raises_its_stop(String check, String outcome, String stop) {
@@ -119,7 +133,47 @@ class StopRulesTest extends ShownByExamples {
         quiet.add(outcome);
       }
     }
-    assertThat(quiet).hasSizeGreaterThanOrEqualTo(14);
+    assertThat(quiet).hasSizeGreaterThanOrEqualTo(23);
+  }
+
+  /** Who may say that a danger is over, and after what. */
+  @ParameterizedTest
+  @CsvSource({
+    // danger, its word, what is said after so many repairs by whom; whether it stands
+    "danger-person,  hurt-or-trapped, nobody,   0, CALLER,      scene-kept",
+    "danger-fire,    fire,            none,     0, CALLER,      fire-on-site",
+    "danger-fire,    fire,            none,     1, TRAINEE,     fire-on-site",
+    "danger-fire,    fire,            none,     0, TECHNICIAN,  ",
+    "danger-shock,   shock,           none,     1, TECHNICIAN,  live-frame",
+    "danger-shock,   shock,           none,     0, ELECTRICIAN, live-frame",
+    "danger-shock,   shock,           none,     1, ELECTRICIAN, ",
+    "danger-shut-in, needs-help,      nobody,   0, CALLER,      ",
+    "danger-shut-in, needs-help,      no-help,  0, CALLER,      shut-in",
+    "danger-shut-in, no-help,         nobody,   0, CALLER,      ",
+  })
+  void a_danger_is_over_when_whoever_may_say_so_does(
+      String check, String so, String now, int epoch, Role by, String stands) {
+    assertThat(
+            Rules.judge(said(3, 0, Role.CALLER, check, so), said(7, epoch, by, check, now)).stops())
+        .extracting(StopNow::stop)
+        .isEqualTo(stands == null ? List.of() : List.of(stands));
+  }
+
+  @Test
+  void the_scene_of_an_accident_is_released_by_somebody_at_the_gate() {
+    Fact hurt = said(3, 0, Role.CALLER, "danger-person", "hurt-or-trapped");
+    Fact freed = said(7, 0, Role.TECHNICIAN, "danger-person", "nobody");
+    for (Role by : Role.values()) {
+      assertThat(Rules.judge(hurt, freed, said(9, 0, by, "danger-scene", "released")).stops())
+          .hasSize(by.may(Role.TECHNICIAN) ? 0 : 1);
+    }
+  }
+
+  @Test
+  void a_gate_that_runs_as_usual_shuts_nobody_in() {
+    assertThat(
+            Rules.judge(said(3, "danger-shut-in", "no-help"), said(9, "usual-run", "pass")).stops())
+        .isEmpty();
   }
 
   @ParameterizedTest

@@ -3,10 +3,12 @@ package yett.wording;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import yett.interview.HandOverReason;
 import yett.interview.Occasion;
 import yett.interview.Purpose;
+import yett.knowledge.MainsPart;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.testing.Shipped;
@@ -30,6 +32,34 @@ class StepWordsTest {
         .isEqualTo("nothing more that the caller may do or look at is worth its time");
     assertThat(StepWords.because(new HandOverReason.NothingLeft(Role.ELECTRICIAN)))
         .isEqualTo("no check or repair that is open to an electrician is worth its cost any more");
+  }
+
+  @Test
+  void what_is_left_for_others_is_named_with_who_may_and_why() {
+    var fuse = BASE.repairs().get("replace-supply-fuse");
+    var feeder = BASE.repairs().get("improve-feeder");
+
+    assertThat(
+            StepWords.because(
+                new HandOverReason.NothingLeft(
+                    Role.TECHNICIAN,
+                    List.of(
+                        new HandOverReason.Reserved(fuse, Optional.of(MainsPart.TERMINAL)),
+                        new HandOverReason.Reserved(feeder, Optional.empty())))))
+        .isEqualTo(
+            "no check or repair that is open to a technician is worth its cost any more; \""
+                + fuse.name()
+                + "\" is for an electrician, because it is work on mains terminals; the firm may"
+                + " name others; \""
+                + feeder.name()
+                + "\" is for an electrician, because it is work at the mains");
+  }
+
+  @Test
+  void a_danger_names_who_goes_on_with_it() {
+    assertThat(
+            StepWords.because(new HandOverReason.Stopped(List.of(BASE.stops().get("live-frame")))))
+        .isEqualTo("The gate or its fence gives a shock, and only an electrician goes on with it");
   }
 
   @Test

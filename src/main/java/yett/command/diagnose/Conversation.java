@@ -383,11 +383,34 @@ public final class Conversation {
     sitting.show(
         Block.heading("Hand over"),
         Block.paragraph(StepViews.capital(StepWords.because(step.because())) + "."));
+    if (step.staysOpen()) {
+      keepOpen();
+      return;
+    }
     if (step.ending() != Ending.MADE_SAFE) {
       sitting.show(sitting.views().bars(sitting.moment(), 4));
     }
     sitting.say("The gate stays out of service until every proof has passed.");
     close(step.ending());
+  }
+
+  /**
+   * Nobody looks for the fault where somebody was hurt, before whoever leads the inquiry allows.
+   */
+  private void keepOpen() {
+    sitting.say(
+        "Nothing is looked for or mended here. The gate stays as it is, apart from what freed"
+            + " whoever was hurt and what isolates it. The case stays open for the inquiry; go on"
+            + " with it when the scene is released.");
+    questions
+        .word(
+            "\"leave\" to leave it so, or back",
+            List.of("leave"),
+            "Type leave, or back to take the last answer back.")
+        .ifPresent(
+            i -> {
+              throw new PutAside();
+            });
   }
 
   private void closeRepaired() {

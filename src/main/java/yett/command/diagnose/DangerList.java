@@ -78,7 +78,7 @@ public final class DangerList {
         sitting.say("Type numbers from 1 to " + dangers.size() + ", or 0 alone for none.");
       } else if (!text.isEmpty()) {
         words.add(line.strip());
-        heard = sayings().hear(line).stream().filter(dangers::contains).toList();
+        heard = sayings().hear(line, dangers);
         askBack(heard, dangers);
       } else {
         sitting.say(

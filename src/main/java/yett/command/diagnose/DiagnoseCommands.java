@@ -22,6 +22,7 @@ import yett.desk.OpenCase;
 import yett.interview.Ending;
 import yett.interview.Event;
 import yett.interview.Interview;
+import yett.interview.Step;
 import yett.knowledge.Role;
 import yett.wording.Figures;
 
@@ -88,7 +89,9 @@ public final class DiagnoseCommands {
         return;
       }
       if (state.closed().isPresent()) {
-        takeUp(open, state.closed().get());
+        takeUp(open, "was closed: " + state.closed().get().words(), new Event.TakenUp());
+      } else if (open.moment().step() instanceof Step.HandOver h && h.staysOpen()) {
+        takeUp(open, "was left open for an inquiry", new Event.DangersAgain());
       }
       boolean sameRules =
           state
@@ -161,13 +164,13 @@ public final class DiagnoseCommands {
   /**
    * What was handed over, or left, is gone on with by whoever came: dangers first, then its state.
    */
-  private void takeUp(OpenCase open, Ending left) {
+  private void takeUp(OpenCase open, String left, Event how) {
     console.show(
         Block.paragraph(
-            "This case was closed: "
-                + left.words()
+            "This case "
+                + left
                 + ". It is taken up again from where it was left; look for dangers first, then see"
                 + " that the gate stands as it was left."));
-    open.record(new Event.TakenUp());
+    open.record(how);
   }
 }

@@ -50,11 +50,16 @@ public final class StepViews {
   public List<Block> dangers(Step.AskDangers step, Role role) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading("Before anything else"));
+    boolean reserved = step.dangers().stream().noneMatch(c -> c.who() == Role.CALLER);
     blocks.add(
         Block.paragraph(
-            (role == Role.CALLER ? "Read out. " : "")
-                + "Is any of this so at the gate now? Look from two metres away and touch"
-                + " nothing."));
+            reserved
+                ? step.dangers().stream()
+                    .map(c -> c.ask() + " " + c.how())
+                    .collect(Collectors.joining(" "))
+                : (role == Role.CALLER ? "Read out. " : "")
+                    + "Is any of this so at the gate now? Look from two metres away and touch"
+                    + " nothing."));
     List<Block.Item> items = new ArrayList<>();
     int number = 0;
     for (Check danger : step.dangers()) {

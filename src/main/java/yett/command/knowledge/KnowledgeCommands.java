@@ -23,7 +23,6 @@ import yett.console.Console;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.desk.RuleBases;
-import yett.knowledge.KnowledgeSource;
 import yett.knowledge.LikelihoodWords;
 import yett.knowledge.Names;
 import yett.knowledge.RuleBase;
@@ -110,9 +109,10 @@ public final class KnowledgeCommands {
       show(LikelihoodWords.all());
       return;
     }
-    KnowledgeSource source =
-        words.size() == 1 ? desk.choice().source() : desk.choice().source(Path.of(words.get(1)));
-    RuleBase base = RuleBase.read(source);
+    RuleBase base =
+        words.size() == 1
+            ? desk.base()
+            : RuleBase.read(desk.choice().source(Path.of(words.get(1))));
     Map<String, String> lines = CardView.of(words.get(0), base);
     if (lines.isEmpty()) {
       output.tell(

@@ -52,7 +52,7 @@ final class SupplyTap extends Worksheet {
             + " practice");
     lastWord(
         "The supply's nameplate and the maker's instructions say which settings there are; changing"
-            + " one is work at the mains, for an electrician.");
+            + " one is done locked off and dead, by whom the firm names.");
     notes(
         Note.danger(
             "Selector and taps stand beside mains terminals. Shock can kill. Isolate, lock and"

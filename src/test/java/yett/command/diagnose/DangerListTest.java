@@ -6,12 +6,15 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import yett.desk.OpenCase;
 import yett.interview.Answer;
@@ -61,7 +64,7 @@ class DangerListTest {
         "unknown 99999999999",
         "0 0",
         "0, 2",
-        "12",
+        "13",
         "yes",
         "jkhgf"
       })
@@ -76,10 +79,119 @@ class DangerListTest {
     typed.type("0", "", "slow", "0", "danger", "back");
     Set<String> before = answers();
 
-    assertThat(before).hasSize(6);
+    assertThat(before).hasSize(9);
     assertThat(typed.stored())
         .filteredOn(Event.Retracted.class::isInstance)
         .hasSize(1); // that of looking again, and nothing else
+  }
+
+  /** Several answers of one screen are one act; what was answered before it stays. */
+  @ParameterizedTest
+  @ValueSource(strings = {"0", "3", "3 9", "unknown 2", "there is smoke"})
+  void back_after_the_dangers_takes_back_their_answers_and_no_others(String said) {
+    typed.type("0", "", "slow", "0", "2");
+    List<Event> before = typed.stored();
+    assertThat(before.get(before.size() - 1)).isInstanceOf(Event.Answered.class);
+
+    typed.type("danger", said, said.startsWith("there") ? "3" : "note then back", "back");
+
+    List<Event> fresh = typed.stored().subList(before.size(), typed.stored().size());
+    Set<Long> gone =
+        fresh.stream()
+            .filter(Event.Retracted.class::isInstance)
+            .map(e -> ((Event.Retracted) e).event())
+            .collect(Collectors.toSet());
+    Set<Long> given =
+        IntStream.range(0, fresh.size())
+            .filter(i -> fresh.get(i) instanceof Event.Answered)
+            .mapToObj(i -> before.size() + i + 2L) // the opening is the first
+            .collect(Collectors.toSet());
+    assertThat(given).hasSize(9);
+    assertThat(gone).isEqualTo(given);
+    try (OpenCase open = typed.open()) {
+      assertThat(open.moment().step()).isInstanceOf(Step.AskDangers.class);
+    }
+  }
+
+  @Test
+  void two_screens_of_dangers_are_two_acts() {
+    hurtAndTakenUp();
+    typed.type("0", "1", "back");
+
+    assertThat(typed.stored().stream().filter(Event.Retracted.class::isInstance)).hasSize(1);
+    assertThat(answers()).contains("danger-scene kept");
+  }
+
+  private void hurtAndTakenUp() {
+    typed.type("1", "done", "leave");
+    try (OpenCase open = typed.open()) {
+      open.record(new Event.TakenUp());
+    }
+  }
+
+  @Test
+  void where_somebody_was_hurt_nothing_is_looked_for_and_the_case_stays_open() {
+    typed.type("1", "done", "close", "leave");
+
+    assertThat(typed.stored()).noneMatch(Event.Closed.class::isInstance);
+    assertThat(typed.screen()).contains("The case stays open for the inquiry");
+    try (OpenCase open = typed.open()) {
+      assertThat(open.moment().step())
+          .isInstanceOfSatisfying(Step.HandOver.class, h -> assertThat(h.staysOpen()).isTrue());
+      assertThat(open.moment().state().work().setUps()).containsExactly("isolated");
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1", "unknown 1"})
+  void a_scene_that_is_not_released_stays_as_it_is(String said) {
+    hurtAndTakenUp();
+    typed.type("0", said, "done", "leave");
+
+    assertThat(typed.stored()).noneMatch(Event.Closed.class::isInstance);
+    try (OpenCase open = typed.open()) {
+      assertThat(open.moment().step())
+          .isInstanceOfSatisfying(Step.HandOver.class, h -> assertThat(h.staysOpen()).isTrue());
+    }
+  }
+
+  @Test
+  void a_scene_that_is_released_is_gone_on_with() {
+    hurtAndTakenUp();
+    typed.type("0", "0");
+
+    try (OpenCase open = typed.open()) {
+      assertThat(open.moment().step()).isInstanceOf(Step.AskSite.class);
+    }
+  }
+
+  @Test
+  void a_caller_cannot_say_that_the_scene_is_released() {
+    try (TypedCase call = new TypedCase(folder.resolve("call"), Shipped.QUICK, Role.CALLER)) {
+      call.type("he is caught", "1", "done", "danger", "0", "done");
+
+      try (OpenCase open = call.open()) {
+        assertThat(open.moment().step())
+            .isInstanceOfSatisfying(Step.HandOver.class, h -> assertThat(h.staysOpen()).isTrue());
+      }
+    }
+  }
+
+  /** No stop of the work: it is told, and the questions go on, on the telephone too. */
+  @ParameterizedTest
+  @EnumSource(Role.class)
+  void who_is_shut_in_and_needs_no_help_does_not_stop_the_work(Role role) {
+    try (TypedCase other = new TypedCase(folder.resolve("other"), Shipped.QUICK, role)) {
+      other.type(role == Role.CALLER ? "gate stays shut" : "12", role == Role.CALLER ? "12" : "");
+      other.type("done");
+
+      try (OpenCase open = other.open()) {
+        assertThat(open.moment().step())
+            .isNotInstanceOf(Step.HandOver.class)
+            .isNotInstanceOf(Step.MakeSafe.class);
+        assertThat(open.moment().judgement().forbidden()).isEmpty();
+      }
+    }
   }
 
   @Test
@@ -107,7 +219,7 @@ class DangerListTest {
   void nought_or_none_say_it(String words) {
     typed.type(words);
 
-    assertThat(answers()).contains("danger-person nobody", "danger-movement neither").hasSize(6);
+    assertThat(answers()).contains("danger-person nobody", "danger-movement neither").hasSize(9);
   }
 
   @Test
@@ -137,12 +249,22 @@ class DangerListTest {
     "'the gate has jumped off the rail', danger-leaf",
     "'my battery looks swollen', danger-battery",
     "'it smells burned', danger-burning",
-    "'i got an electric shock from the fence', danger-conductors",
+    "'i got an electric shock from the fence', danger-shock",
+    "'it gave me a tingle', danger-shock",
+    "'there are flames coming out of the hut', danger-fire",
+    "'we are locked in and cannot get out', danger-shut-in",
+    "'there is a child locked in and she has no medicine', danger-shut-in",
     "'the gate pushed on though it hit the van', danger-movement"
   })
   void the_right_danger_is_asked_back(String words, String check) {
+    List<DangerSayings.Danger> asked =
+        Shipped.BASE.checks().values().stream()
+            .filter(c -> c.danger() && c.who() == Role.CALLER)
+            .flatMap(c -> c.outcomes().stream().skip(1).map(o -> new DangerSayings.Danger(c, o)))
+            .toList();
     List<String> heard =
-        new DangerSayings(Shipped.BASE).hear(words).stream().map(d -> d.check().id()).toList();
+        new DangerSayings(Shipped.BASE)
+            .hear(words, asked).stream().map(d -> d.check().id()).toList();
 
     assertThat(heard).contains(check);
   }

@@ -1,0 +1,93 @@
+package yett.knowledge;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import tools.jackson.databind.node.MissingNode;
+
+/**
+ * What a firm decides for its own people. It is no card, so that no folder of cards can bring it
+ * along: somebody wrote it on this computer.
+ *
+ * @param mainsParts the least qualified person who works on a mains part that is locked off and
+ *     proved dead; where the firm says nothing, each card says it
+ */
+public record FirmSettings(Map<MainsPart, Role> mainsParts) {
+  /** Everything as the cards have it. */
+  public static final FirmSettings NONE = new FirmSettings(Map.of());
+
+  private static final String MAINS_PARTS = "mains-parts";
+
+  /** Nobody less than a technician enters the set-up in which such work is done. */
+  private static final List<String> MAY_BE_NAMED =
+      List.of(Role.TECHNICIAN.word(), Role.ELECTRICIAN.word());
+
+  /**
+   * Reads the settings.
+   *
+   * @param file its name, for whoever has to mend it
+   * @throws KnowledgeException with everything that is wrong
+   */
+  public static FirmSettings read(String file, String text) {
+    List<Problem> problems = new ArrayList<>();
+    List<CardFile.Document> documents = CardFile.read(file, text, problems);
+    Map<MainsPart, Role> parts = new EnumMap<>(MainsPart.class);
+    for (CardFile.Document document : documents) {
+      Fields fields = new Fields(document, "", document.root(), problems);
+      Fields inner =
+          fields.has(MAINS_PARTS)
+              ? fields.inner(MAINS_PARTS)
+              : new Fields(document, "", MissingNode.getInstance(), problems);
+      for (String word : inner.names()) {
+        if (MainsPart.words().contains(word)) {
+          String who = inner.oneOf(word, Role.ELECTRICIAN.word(), MAY_BE_NAMED);
+          parts.put(MainsPart.named(word), Role.named(who));
+        } else {
+          inner.problem(
+              word,
+              "unknown-word",
+              "\"" + word + "\" is no mains part",
+              Names.advice(word, MainsPart.words()));
+        }
+      }
+      fields.finish();
+    }
+    if (!problems.isEmpty()) {
+      throw new KnowledgeException(problems);
+    }
+    return new FirmSettings(Map.copyOf(parts));
+  }
+
+  /** The rule base in which each card on a mains part is for whom the firm names. */
+  public RuleBase in(RuleBase base) {
+    Map<String, Check> checks = new LinkedHashMap<>(base.checks());
+    Map<String, Repair> repairs = new LinkedHashMap<>(base.repairs());
+    StringBuilder otherwise = new StringBuilder();
+    base.mainsParts()
+        .forEach(
+            (card, part) -> {
+              Role who = mainsParts.get(part);
+              if (who != null) {
+                checks.computeIfPresent(card, (id, check) -> check.withWho(who));
+                repairs.computeIfPresent(card, (id, repair) -> repair.withWho(who));
+              }
+            });
+    if (checks.equals(base.checks()) && repairs.equals(base.repairs())) {
+      return base;
+    }
+    // Cases are told by it that the rules they were begun with are others.
+    mainsParts.entrySet().stream()
+        .sorted(Map.Entry.comparingByKey())
+        .forEach(
+            e ->
+                otherwise
+                    .append('+')
+                    .append(e.getKey().word())
+                    .append('=')
+                    .append(e.getValue().word()));
+    return base.withCards(base.causes(), checks, base.histories(), repairs)
+        .named(base.fingerprint() + otherwise);
+  }
+}

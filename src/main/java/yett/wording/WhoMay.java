@@ -1,0 +1,31 @@
+package yett.wording;
+
+import java.util.List;
+import java.util.Optional;
+import yett.knowledge.MainsPart;
+import yett.knowledge.Repair;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+
+/** Who may do a piece of work, and why nobody less qualified, without a capital and a full stop. */
+public final class WhoMay {
+  private WhoMay() {}
+
+  /** As in: for an electrician, because it is work on mains terminals. */
+  public static String words(RuleBase base, String card, Role who, List<String> hazards) {
+    return words(who, Optional.ofNullable(base.mainsParts().get(card)), hazards);
+  }
+
+  static String words(Role who, Optional<MainsPart> part, List<String> hazards) {
+    String whom = "for " + Wording.aPerson(who);
+    if (part.isPresent()) {
+      return whom + ", because it is work on " + part.get().says() + "; the firm may name others";
+    }
+    return hazards.contains("mains") ? whom + ", because it is work at the mains" : whom;
+  }
+
+  /** The same of a repair, with its name. */
+  static String words(Repair repair, Optional<MainsPart> part) {
+    return "\"" + repair.name() + "\" is " + words(repair.who(), part, repair.hazards());
+  }
+}

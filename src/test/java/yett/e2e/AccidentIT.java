@@ -1,0 +1,58 @@
+package yett.e2e;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Where somebody was hurt, and what a firm lets its people do. */
+class AccidentIT {
+  @TempDir private Path home;
+
+  private String run(String typed, String... words) {
+    Pipe.Result result = InProcess.run(Map.of("YETT_HOME", home.toString()), typed, words);
+    assertThat(result.stderr()).isEmpty();
+    assertThat(result.exitCode()).isZero();
+    return result.stdout().replaceAll("\\s+", " ");
+  }
+
+  @Test
+  void a_case_of_somebody_hurt_stays_open_until_the_scene_is_released() {
+    assertThat(run("1\ndone\nleave\n", "diagnose", "Fish dock"))
+        .contains("The case stays open for the inquiry", "resume");
+    assertThat(run("", "cases", "--open")).contains("Fish dock", "Somebody is struck or trapped");
+
+    assertThat(run("0\n1\ndone\nleave\n", "resume", "1"))
+        .contains(
+            "was left open for an inquiry",
+            "The scene of the accident is not released",
+            "kept for the inquiry")
+        .doesNotContain("Not as anybody could enter it", "The gate as installed");
+
+    assertThat(run("0\n0\n", "resume", "1"))
+        .contains("was left open for an inquiry", "The gate as installed")
+        .doesNotContain("Not as anybody could enter it");
+    assertThat(run("", "cases", "verify")).doesNotContain("1 case is damaged");
+  }
+
+  @Test
+  void what_a_firm_allows_stands_in_a_file_of_its_own_and_a_slip_in_it_is_told()
+      throws IOException {
+    assertThat(run("", "knowledge", "show", "replace-supply-fuse"))
+        .contains("for an electrician, because it is work on mains terminals");
+    Path file = Files.writeString(home.resolve("firm.yaml"), "mains-parts: {terminal: nobody}\n");
+
+    Pipe.Result slip =
+        InProcess.run(Map.of("YETT_HOME", home.toString()), "", "diagnose", "Fish dock");
+    assertThat(slip.exitCode()).isEqualTo(65);
+    assertThat(slip.stderr()).contains("firm.yaml:1", "technician");
+
+    Files.writeString(file, "mains-parts: {terminal: technician}\n");
+    assertThat(run("", "knowledge", "show", "replace-supply-fuse"))
+        .contains("for a technician, because it is work on mains terminals");
+  }
+}
