@@ -43,8 +43,7 @@ public final class QuestionList {
     return base.ordinaryChecks().filter(c -> c.danger() == dangers).toList();
   }
 
-  private static <C extends Card> List<Known> list(
-      Collection<C> cards, Function<C, String> words) {
+  private static <C extends Card> List<Known> list(Collection<C> cards, Function<C, String> words) {
     return cards.stream().map(c -> new Known(c.id(), words.apply(c))).toList();
   }
 

@@ -105,7 +105,10 @@ class BlurredTest {
   void a_tenth_is_wrong_and_a_third_is_missing() {
     long checks = Shipped.BASE.ordinaryChecks().filter(c -> !c.danger()).count();
     double wrong =
-        LongStream.rangeClosed(1, 50).map(s -> wrong(USUAL, s).answers().size()).average().orElse(0);
+        LongStream.rangeClosed(1, 50)
+            .map(s -> wrong(USUAL, s).answers().size())
+            .average()
+            .orElse(0);
     double missing =
         LongStream.rangeClosed(1, 50)
             .map(s -> missing(USUAL, s).answers().size())
@@ -120,8 +123,9 @@ class BlurredTest {
     assertThat(wrong(USUAL, 7)).isEqualTo(wrong(USUAL, 7));
     assertThat(wrong(USUAL, 7)).isNotEqualTo(wrong(USUAL, 8));
     Set<Map<String, ?>> ways =
-        LongStream.rangeClosed(1, 20).mapToObj(s -> missing(USUAL, s).answers()).collect(
-            Collectors.toSet());
+        LongStream.rangeClosed(1, 20)
+            .mapToObj(s -> missing(USUAL, s).answers())
+            .collect(Collectors.toSet());
     assertThat(ways).hasSize(20);
   }
 

@@ -31,8 +31,7 @@ record Came(
   static List<Came> of(List<RecordedCase> cases, Expertise expertise) {
     Replayer replayer = new Replayer(expertise);
     List<Callable<Came>> tasks = new ArrayList<>();
-    cases.forEach(
-        c -> tasks.add(() -> of(c, replayer.run(c).withoutMoment(), expertise.base())));
+    cases.forEach(c -> tasks.add(() -> of(c, replayer.run(c).withoutMoment(), expertise.base())));
     List<Came> came = new ArrayList<>();
     InOrder.run(tasks, InOrder.threads(), came::add);
     return List.copyOf(came);

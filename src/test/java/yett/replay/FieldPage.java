@@ -62,8 +62,7 @@ record FieldPage(Expertise expertise, List<Came> own, List<Came> blind) {
         (name, part) ->
             ofBlind.forEach(
                 (how, cases) ->
-                    text.append(
-                        row("blind, " + name, how, cases.stream().filter(part).toList()))));
+                    text.append(row("blind, " + name, how, cases.stream().filter(part).toList()))));
     return text.toString();
   }
 

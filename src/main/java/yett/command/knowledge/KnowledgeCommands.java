@@ -136,9 +136,7 @@ public final class KnowledgeCommands {
       throw new UsageException(QUESTIONS);
     }
     RuleBase base =
-        words.isEmpty()
-            ? desk.base()
-            : RuleBase.read(desk.choice().source(Path.of(words.get(0))));
+        words.isEmpty() ? desk.base() : RuleBase.read(desk.choice().source(Path.of(words.get(0))));
     QuestionList.of(base).forEach(this::show);
   }
 
