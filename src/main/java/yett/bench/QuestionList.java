@@ -51,7 +51,7 @@ public final class QuestionList {
     return sentences(
         question.ask(),
         question.measures().map(QuestionList::reading).orElse(choices(question.choices())),
-        "Left out: " + question.usual() + ".",
+        "Usual: " + question.usual() + ".",
         onlyIf(question));
   }
 

@@ -57,7 +57,7 @@ record FieldPage(Expertise expertise, List<Came> own, List<Came> blind) {
     text.append(BLURRED);
     Map<String, List<Came>> ofOwn = worse(own);
     Map<String, List<Came>> ofBlind = worse(blind);
-    ofOwn.forEach((how, cases) -> text.append(row("own", how, cases)));
+    ofOwn.forEach((how, cases) -> text.append(row("not blind", how, cases)));
     parts.forEach(
         (name, part) ->
             ofBlind.forEach(
