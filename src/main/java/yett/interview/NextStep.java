@@ -123,7 +123,8 @@ final class NextStep {
         return followUps.whileHere().orElseGet(steps::retest);
       }
       BestWork work = new BestWork(present, adviser, steps);
-      if (state.work().cured()) {
+      // A fault may come to light after the cure that forbids to run it: that is mended first.
+      if (state.work().cured() && !present.isForbidden(SetUp.GATE_RUNNING)) {
         return followUps.first().or(() -> work.best(true)).orElseGet(this::proofs);
       }
       return failed
