@@ -22,9 +22,9 @@ import yett.knowledge.SetUp;
  */
 public final class Planner {
   /** Hypotheses that are planned with: the most probable ones, to this share and this number. */
-  private static final double MASS = 0.995;
+  static final double MASS = 0.995;
 
-  private static final int MOST = 160;
+  static final int MOST = 160;
 
   private static final double RETEST_MINUTES = 2;
 

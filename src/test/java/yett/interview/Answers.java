@@ -84,6 +84,12 @@ final class Answers implements Step.Visitor<List<Event>> {
     return events;
   }
 
+  /** One look at a time stands for the round: of the others nothing is said. */
+  @Override
+  public List<Event> lookRound(Step.LookRound step) {
+    return step.looks().stream().flatMap(l -> ask(l).stream()).toList();
+  }
+
   private static Event answered(Check check, Answer answer) {
     return new Event.Answered(check.id(), answer);
   }

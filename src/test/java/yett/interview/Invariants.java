@@ -51,6 +51,7 @@ final class Invariants {
 
   private static boolean isWork(Step step) {
     return step instanceof Step.Ask
+        || step instanceof Step.LookRound
         || step instanceof Step.Mend
         || step instanceof Step.Enter
         || step instanceof Step.Leave
@@ -75,6 +76,7 @@ final class Invariants {
   private boolean makesRun(Step step) {
     return step instanceof Step.Retest
         || step instanceof Step.Ask a && SafeStates.runs(a.check().needs())
+        || step instanceof Step.LookRound l && SafeStates.runs(l.needs())
         || step instanceof Step.Mend m && SafeStates.runs(m.repair().needs());
   }
 

@@ -1,0 +1,79 @@
+package yett.interview;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yett.knowledge.Check;
+import yett.knowledge.Place;
+import yett.knowledge.SetUp;
+import yett.plan.Advice;
+import yett.plan.Telling;
+
+/**
+ * Makes one step of the look that the plan chose and the other looks that can be made with it, at
+ * the same place and in the same state of the work.
+ */
+final class LookRounds {
+  /** More than these nobody keeps in mind, and they would not go on a screen. */
+  static final int MOST = 9;
+
+  /** Bits that a look must tell on average to be made with others: less is hardly worth reading. */
+  static final double LEAST_BITS = 0.02;
+
+  private final Present present;
+  private final SetUpSteps steps;
+
+  LookRounds(Present present, SetUpSteps steps) {
+    this.present = present;
+    this.steps = steps;
+  }
+
+  /**
+   * The round around a check, or the set-up that it needs first; empty where the check is better
+   * asked by itself.
+   *
+   * @param open ids of checks that may be asked now
+   */
+  Optional<Step> around(Check chosen, Set<String> open, Optional<Advice> advice, Occasion why) {
+    if (chosen.place().isEmpty() || present.isCall()) {
+      return Optional.empty(); // somebody on the telephone is asked one thing at a time
+    }
+    Place place = chosen.place().get();
+    Set<String> needs = new LinkedHashSet<>(place.needs());
+    needs.addAll(chosen.needs());
+    if (!mayBe(needs)) {
+      return Optional.empty();
+    }
+    List<Step.Ask> looks = new ArrayList<>();
+    looks.add(steps.question(chosen, advice, why));
+    List<String> others =
+        open.stream()
+            .map(present.base.checks()::get)
+            .filter(c -> c.place().equals(chosen.place()) && !c.id().equals(chosen.id()))
+            .filter(present::isOpenTo)
+            .map(Check::id)
+            .toList();
+    for (Telling.Told told : Telling.of(present.belief, others)) {
+      Check other = present.base.checks().get(told.check());
+      if (looks.size() < MOST && told.bits() >= LEAST_BITS && steps.fits(needs, other.needs())) {
+        needs.addAll(other.needs());
+        looks.add(steps.question(other, Optional.empty(), why));
+      }
+    }
+    return looks.size() > 1
+        ? Optional.of(steps.look(place, List.copyOf(looks), List.copyOf(needs)))
+        : Optional.empty();
+  }
+
+  /** Whether this person may bring about the state of the work. */
+  private boolean mayBe(Set<String> needs) {
+    return present.base.withOuter(List.copyOf(needs)).stream()
+        .allMatch(
+            id -> {
+              SetUp setUp = present.base.setUps().get(id);
+              return setUp != null && present.role().may(setUp.who()) && !present.isForbidden(id);
+            });
+  }
+}
