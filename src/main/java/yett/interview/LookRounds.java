@@ -20,7 +20,7 @@ final class LookRounds {
   static final int MOST = 9;
 
   /** Bits that a look must tell on average to be made with others: less is hardly worth reading. */
-  static final double LEAST_BITS = 0.02;
+  static final double LEAST_BITS = 0.01;
 
   private final Present present;
   private final SetUpSteps steps;
@@ -48,16 +48,22 @@ final class LookRounds {
     }
     List<Step.Ask> looks = new ArrayList<>();
     looks.add(steps.question(chosen, advice, why));
-    List<String> others =
-        open.stream()
-            .map(present.base.checks()::get)
-            .filter(c -> c.place().equals(chosen.place()) && !c.id().equals(chosen.id()))
-            .filter(present::isOpenTo)
-            .map(Check::id)
-            .toList();
-    for (Telling.Told told : Telling.of(present.belief, others)) {
+    List<Telling.Told> all =
+        Telling.of(
+            present.belief,
+            open.stream()
+                .map(present.base.checks()::get)
+                .filter(c -> c.place().equals(chosen.place()) && present.isOpenTo(c))
+                .map(Check::id)
+                .toList());
+    double fair = minutesForABit(chosen, all, advice);
+    for (Telling.Told told : all) {
       Check other = present.base.checks().get(told.check());
-      if (looks.size() < MOST && told.bits() >= LEAST_BITS && steps.fits(needs, other.needs())) {
+      if (looks.size() < MOST
+          && !other.id().equals(chosen.id())
+          && told.bits() >= LEAST_BITS
+          && other.minutes() <= fair * told.bits()
+          && steps.fits(needs, other.needs())) {
         needs.addAll(other.needs());
         looks.add(steps.question(other, Optional.empty(), why));
       }
@@ -65,6 +71,27 @@ final class LookRounds {
     return looks.size() > 1
         ? Optional.of(steps.look(place, List.copyOf(looks), List.copyOf(needs)))
         : Optional.empty();
+  }
+
+  /**
+   * What the chosen look costs for what it tells, with walking there and set-ups: the others save
+   * these, and are worth their minutes if they tell no less for them.
+   */
+  private double minutesForABit(
+      Check chosen, List<Telling.Told> all, Optional<Advice> advice) {
+    double minutes =
+        advice.stream()
+            .flatMap(a -> a.candidates().stream())
+            .filter(c -> c.check().equals(chosen.id()))
+            .mapToDouble(Advice.Candidate::minutes)
+            .findFirst()
+            .orElse(0);
+    double least = present.base.planning().question() + chosen.minutes();
+    return all.stream()
+        .filter(t -> t.check().equals(chosen.id()) && t.bits() > 0)
+        .mapToDouble(t -> Math.max(least, minutes) / t.bits())
+        .findFirst()
+        .orElse(0);
   }
 
   /** Whether this person may bring about the state of the work. */

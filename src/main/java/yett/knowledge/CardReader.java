@@ -59,6 +59,7 @@ final class CardReader {
   Check check() {
     Optional<Measures> measures = measures();
     boolean measured = fields.has("measures");
+    boolean danger = fields.flag("danger");
     List<Outcome> outcomes = measured ? bands(measures) : outcomes();
     return new Check(
         id,
@@ -78,9 +79,9 @@ final class CardReader {
         fields.texts("needs"),
         fields.texts("hazards"),
         fields.conditions("only-if"),
-        fields.flag("danger"),
+        danger,
         1,
-        place(measured || fields.flag("danger")),
+        place(measured || danger),
         fields.text("source"));
   }
 

@@ -28,6 +28,9 @@ final class Compass {
 
   private final Interview interview;
 
+  /** Looks of the round that was begun: whoever makes one of them makes the others with it. */
+  private Set<String> round = Set.of();
+
   Compass(Interview interview) {
     this.interview = interview;
   }
@@ -137,8 +140,12 @@ final class Compass {
 
   /** How a choice differs from the best; empty if it is as good. */
   Optional<Departure> departure(Moment now, String card, String words, double minute) {
+    if (round.contains(card)) {
+      return Optional.empty();
+    }
     Best best = best(now);
-    if (best.card().isEmpty() || best.card().equals(card) || best.alike().contains(card)) {
+    round = best.alike().contains(card) ? best.alike() : Set.of();
+    if (best.card().isEmpty() || best.card().equals(card) || round.contains(card)) {
       return Optional.empty();
     }
     double lost = lost(best, card);
