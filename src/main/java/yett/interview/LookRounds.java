@@ -77,8 +77,7 @@ final class LookRounds {
    * What the chosen look costs for what it tells, with walking there and set-ups: the others save
    * these, and are worth their minutes if they tell no less for them.
    */
-  private double minutesForABit(
-      Check chosen, List<Telling.Told> all, Optional<Advice> advice) {
+  private double minutesForABit(Check chosen, List<Telling.Told> all, Optional<Advice> advice) {
     double minutes =
         advice.stream()
             .flatMap(a -> a.candidates().stream())

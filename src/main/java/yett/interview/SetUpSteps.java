@@ -60,7 +60,8 @@ final class SetUpSteps {
     both.addAll(needs(more));
     Set<String> inForce = present.state.work().setUps();
     return planner.change(inForce, both).equals(planner.change(inForce, first))
-        && both.stream().noneMatch(s -> base.setUps().get(s).excludes().stream().anyMatch(both::contains));
+        && both.stream()
+            .noneMatch(s -> base.setUps().get(s).excludes().stream().anyMatch(both::contains));
   }
 
   Step mend(Repair repair, Optional<Advice> plan, Occasion occasion) {

@@ -90,7 +90,9 @@ final class StepWatch implements Step.Visitor<Runnable> {
     };
   }
 
-  /** All that holds of each look holds of the round, in the state of the work that it is made in. */
+  /**
+   * All that holds of each look holds of the round, in the state of the work that it is made in.
+   */
   @Override
   public Runnable lookRound(Step.LookRound step) {
     return () -> {

@@ -59,9 +59,7 @@ public record Score(
 
   /** How many of them were asked because of what they would tell, not to follow up a repair. */
   static long toFind(Replayed replayed) {
-    return replayed.steps().stream()
-        .filter(s -> asks(s) && s.why().saves().isPresent())
-        .count();
+    return replayed.steps().stream().filter(s -> asks(s) && s.why().saves().isPresent()).count();
   }
 
   private static int count(List<Replayed> cases, Function<Replayed, Optional<Boolean>> what) {

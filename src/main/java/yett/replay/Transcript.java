@@ -90,9 +90,7 @@ final class Transcript {
             open.minutes(),
             looks.stream()
                 .map(
-                    l ->
-                        new Looked(
-                            l.check(), l.answer(), l.assumed(), meaning(moment, l.event())))
+                    l -> new Looked(l.check(), l.answer(), l.assumed(), meaning(moment, l.event())))
                 .toList()));
   }
 

@@ -148,7 +148,10 @@ final class Visitor implements AutoCloseable {
       case SETTLE -> "3";
       case CHECK, PROOF -> truth(check().orElseThrow());
       case LOOKS ->
-          looks().stream().map(this::look).filter(l -> !l.isEmpty()).collect(Collectors.joining(", "));
+          looks().stream()
+              .map(this::look)
+              .filter(l -> !l.isEmpty())
+              .collect(Collectors.joining(", "));
       case CLOSE -> "close";
       default -> throw new AssertionError("It should not come to this:\n" + question.text());
     };

@@ -167,7 +167,10 @@ class LookRoundTest {
   @Test
   void what_was_not_looked_at_is_put_off_and_the_round_is_not_proposed_again() {
     begin("alarm-heard", "does-nothing");
-    say(ids().stream().map(id -> new Event.Answered(id, new Answer.NotNow())).toArray(Event[]::new));
+    say(
+        ids().stream()
+            .map(id -> new Event.Answered(id, new Answer.NotNow()))
+            .toArray(Event[]::new));
     assertThat(step()).isInstanceOf(Step.Ask.class); // put off, and nothing else is left
     say(new Event.Answered("alarm-heard", new Answer.NotNow()));
     confirmSetUps();

@@ -56,7 +56,14 @@ final class LookList {
       Optional<Words.Wish> wish = Words.wish(line);
       if (wish.filter(w -> w == Words.Wish.UNKNOWN || w == Words.Wish.LATER).isPresent()) {
         String sign = wish.get() == Words.Wish.UNKNOWN ? "?" : "-";
-        sitting.say("Say of which: " + sign + "2 of the second, " + sign + "1-" + looks.size() + " of all.");
+        sitting.say(
+            "Say of which: "
+                + sign
+                + "2 of the second, "
+                + sign
+                + "1-"
+                + looks.size()
+                + " of all.");
         continue;
       }
       if (wishes.grant(line)) {
@@ -87,8 +94,7 @@ final class LookList {
   }
 
   /** Asks what is not said yet; false if a wish led elsewhere. */
-  private boolean complete(
-      Moment moment, List<Check> looks, Map<Integer, Optional<Answer>> said) {
+  private boolean complete(Moment moment, List<Check> looks, Map<Integer, Optional<Answer>> said) {
     for (int i = 0; i < looks.size(); i++) {
       Check check = looks.get(i);
       Optional<Answer> answer =
@@ -140,8 +146,7 @@ final class LookList {
   }
 
   /** One event for each look, all in one go. */
-  private void record(
-      Moment moment, Step.LookRound round, Map<Integer, Optional<Answer>> said) {
+  private void record(Moment moment, Step.LookRound round, Map<Integer, Optional<Answer>> said) {
     List<Event> events = new ArrayList<>();
     said.forEach(
         (i, answer) ->

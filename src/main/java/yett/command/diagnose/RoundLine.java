@@ -42,7 +42,9 @@ final class RoundLine {
   static Heard read(List<Check> looks, String line) {
     RoundLine reader = new RoundLine(looks);
     String text =
-        line.toLowerCase(Locale.ROOT).replace('\u2013', '-').replace('\u2212', '-')
+        line.toLowerCase(Locale.ROOT)
+            .replace('\u2013', '-')
+            .replace('\u2212', '-')
             .replaceAll("([?-])\\s+(?=\\d)", "$1");
     for (String part : text.split("[,;]")) {
       reader.part(part.strip());
@@ -82,7 +84,10 @@ final class RoundLine {
     int to = number.group(3) == null ? from : Integer.parseInt(number.group(3));
     if (from < 1 || to > looks.size() || to < from || !letter.isEmpty() && to > from) {
       return Optional.of(
-          "\"" + number.group() + "\" is not clear: the looks have numbers 1 to " + looks.size()
+          "\""
+              + number.group()
+              + "\" is not clear: the looks have numbers 1 to "
+              + looks.size()
               + ".");
     }
     if (!letter.isEmpty()) {

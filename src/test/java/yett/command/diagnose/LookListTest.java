@@ -113,7 +113,8 @@ class LookListTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"why", "belief", "how", "how 1", "?", "unknown", "later", "note it rains"})
+  @ValueSource(
+      strings = {"why", "belief", "how", "how 1", "?", "unknown", "later", "note it rains"})
   void a_wish_or_a_question_leaves_the_round_open(String wish) {
     typed.type(wish);
 

@@ -28,8 +28,7 @@ class RoundLineTest {
                 (e.getKey() + 1)
                     + " "
                     + e.getValue()
-                        .map(
-                            a -> a.map(Answer.Chosen::outcome, r -> "", () -> "?", () -> "-"))
+                        .map(a -> a.map(Answer.Chosen::outcome, r -> "", () -> "?", () -> "-"))
                         .orElse("*"))
         .collect(Collectors.joining(", "));
   }
