@@ -51,7 +51,7 @@ final class BestWork {
   private Step ask(Advice advice, boolean cured) {
     Check check = present.base.checks().get(advice.candidates().get(0).check());
     Occasion occasion = Occasion.of(cured ? Occasion.Kind.BEHIND : Occasion.Kind.WORTH);
-    return new LookRounds(present, steps)
+    return new LookRounds(present, adviser, steps)
         .around(check, checks(false), Optional.of(advice), occasion)
         .orElseGet(() -> steps.ask(check, Optional.of(advice), occasion));
   }

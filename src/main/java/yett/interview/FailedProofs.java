@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
 
 /**
  * Proofs that failed and have not passed since: the gate is out of use until they do, and what they
@@ -49,9 +50,14 @@ final class FailedProofs {
   }
 
   private Stream<Repair> pointsTo(Check proof) {
-    return present.base.repairs().values().stream()
+    return pointsTo(present.base, proof)
         .filter(r -> !present.unavailable.contains(r.id()))
-        .filter(r -> !present.state.work().declined().containsKey(r.id()))
+        .filter(r -> !present.state.work().declined().containsKey(r.id()));
+  }
+
+  /** What a failed proof is reason enough for, the likeliest first. */
+  static Stream<Repair> pointsTo(RuleBase base, Check proof) {
+    return base.repairs().values().stream()
         .filter(r -> worth(r, proof) >= POINTS_TO)
         .sorted(Comparator.comparingDouble((Repair r) -> -worth(r, proof)));
   }

@@ -102,7 +102,8 @@ public final class Interview implements AutoCloseable {
     return judge.judge(facts(CaseState.of(entries)));
   }
 
-  private Set<Fact> facts(CaseState state) {
+  /** What the rules are told of a case. */
+  Set<Fact> facts(CaseState state) {
     Set<Fact> facts = new HashSet<>(sites.facts(state.told().site()));
     facts.add(new Fact.Person(state.role()));
     state

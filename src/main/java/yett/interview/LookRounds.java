@@ -23,10 +23,12 @@ final class LookRounds {
   static final double LEAST_BITS = 0.01;
 
   private final Present present;
+  private final NextStep.Adviser adviser;
   private final SetUpSteps steps;
 
-  LookRounds(Present present, SetUpSteps steps) {
+  LookRounds(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
     this.present = present;
+    this.adviser = adviser;
     this.steps = steps;
   }
 
@@ -49,7 +51,7 @@ final class LookRounds {
     List<Step.Ask> looks = new ArrayList<>();
     looks.add(steps.question(chosen, advice, why));
     List<Telling.Told> all =
-        Telling.of(
+        adviser.tells(
             present.belief,
             open.stream()
                 .map(present.base.checks()::get)

@@ -18,7 +18,7 @@ import yett.knowledge.Role;
  */
 final class PlainReading {
   /** An answer that counts, with the number of repairs done before it. */
-  record Told(String check, Answer answer, int epoch, Role by) {
+  record Told(long number, String check, Answer answer, int epoch, Role by) {
     /** What a caller could not tell, somebody at the gate may be asked. */
     boolean yieldsTo(Role role) {
       return !answer.tells() && by == Role.CALLER && role != Role.CALLER;
@@ -69,7 +69,7 @@ final class PlainReading {
     public Runnable answered(Event.Answered event) {
       Entry last = corrections.getOrDefault(entry.number(), entry);
       Answer answer = last.event() instanceof Event.Corrected c ? c.answer() : event.answer();
-      return () -> told.add(new Told(event.check(), answer, epoch, last.by()));
+      return () -> told.add(new Told(entry.number(), event.check(), answer, epoch, last.by()));
     }
 
     @Override
@@ -126,6 +126,11 @@ final class PlainReading {
   /** The last word on a check since the last repair. */
   Optional<Told> now(String check) {
     return last(check).filter(t -> t.epoch() == epoch);
+  }
+
+  /** Whether a danger was made safe since: what was proved before it is proved anew. */
+  boolean isBeforeDanger(Told answer) {
+    return madeSafe.values().stream().anyMatch(number -> number > answer.number());
   }
 
   /** How often a check was put off since the last repair, so that it counts for this person. */

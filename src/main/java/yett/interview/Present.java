@@ -43,7 +43,15 @@ final class Present {
 
   /** The answer to a check since the last repair, as far as this person is not asked anew. */
   Optional<Answer> answer(String check) {
-    return state.answer(check).filter(a -> !a.yieldsTo(role())).map(CaseState.Answered::answer);
+    return answerAfter(0, check);
+  }
+
+  /** The same, of those that were given after an event. */
+  Optional<Answer> answerAfter(long event, String check) {
+    return state
+        .answer(check)
+        .filter(a -> a.event() > event && !a.yieldsTo(role()))
+        .map(CaseState.Answered::answer);
   }
 
   /** Whether somebody said once that it cannot be told. */

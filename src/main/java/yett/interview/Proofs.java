@@ -7,7 +7,9 @@ import java.util.Optional;
 import java.util.Set;
 import yett.knowledge.Check;
 import yett.knowledge.SetUp;
+import yett.knowledge.Stop;
 import yett.plan.Planner;
+import yett.rules.Conclusion.StopNow;
 
 /** The proofs that a gate which runs still needs, and how the case closes after them. */
 final class Proofs {
@@ -33,7 +35,7 @@ final class Proofs {
     List<Check> due = new ArrayList<>();
     List<Check> putOff = new ArrayList<>();
     for (Check proof : proofs) {
-      Optional<Answer> answer = present.answer(proof.id());
+      Optional<Answer> answer = present.answerAfter(lastDanger(), proof.id());
       if (answer.filter(a -> a.is(Check.FAIL)).isPresent()) {
         return new Step.DecideFailedProof(proof);
       }
@@ -53,7 +55,21 @@ final class Proofs {
         : steps.ask(nearest(next), Optional.empty(), Occasion.of(Occasion.Kind.PROOF));
   }
 
+  /** What passed before a danger that stands is proved anew. */
+  private long lastDanger() {
+    return present.judgement.stops().stream().mapToLong(StopNow::event).max().orElse(0);
+  }
+
   private Step ending(List<Check> open) {
+    List<Stop> stops =
+        present.judgement.stops().stream()
+            .map(s -> present.base.stops().get(s.stop()))
+            .distinct()
+            .toList();
+    if (open.isEmpty() && !stops.isEmpty()) { // no proof showed that it is over
+      return steps.leftOutOfUse(
+          new Step.HandOver(Ending.OUT_OF_SERVICE, new HandOverReason.Stopped(stops)));
+    }
     if (open.isEmpty()) {
       return steps.closing(new Step.CloseRepaired());
     }

@@ -52,6 +52,7 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
     together(plain.inForce);
     stops(moment, plain);
     moment.step().accept(new StepWatch(base, plain, role)).run();
+    new StateWatch(base, moment.judgement(), plain, role).look(moment.step());
     if (isRepaired(moment.step())) {
       closedAsRepaired++;
     }

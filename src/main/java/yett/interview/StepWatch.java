@@ -86,7 +86,7 @@ final class StepWatch implements Step.Visitor<Runnable> {
             check.id());
         hazards(check.hazards());
       }
-      askedOnce(check.id());
+      askedOnce(check);
     };
   }
 
@@ -110,14 +110,19 @@ final class StepWatch implements Step.Visitor<Runnable> {
             "%s is no look",
             check.id());
         require(step.needs().containsAll(check.needs()), "%s is not set up for", check.id());
-        askedOnce(check.id());
+        askedOnce(check);
       }
     };
   }
 
-  private void askedOnce(String id) {
+  private void askedOnce(Check check) {
+    String id = check.id();
+    boolean proof = check.kind() == Check.Kind.PROOF;
     require(
-        plain.now(id).map(t -> t.answer().putOff() || t.yieldsTo(role)).orElse(true),
+        plain
+            .now(id)
+            .map(t -> t.answer().putOff() || t.yieldsTo(role) || proof && plain.isBeforeDanger(t))
+            .orElse(true),
         "%s was answered already",
         id);
     require(plain.putOff(id, role) < 2, "%s was put off twice", id);

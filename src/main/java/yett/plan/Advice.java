@@ -13,6 +13,8 @@ import java.util.List;
  * @param repairingNow the same when repairing at once
  * @param findingOut whether no repair is worth trying before more is known; the candidates worth
  *     their cost then stand in the order of what they resolve for it, not of what they save
+ * @param confirming whether the first check is asked to confirm or clear what the first repair is
+ *     for, though repairing at once would be quicker on average
  */
 public record Advice(
     Kind kind,
@@ -20,7 +22,19 @@ public record Advice(
     List<Job> jobs,
     double expected,
     double repairingNow,
-    boolean findingOut) {
+    boolean findingOut,
+    boolean confirming) {
+
+  /** Without a check that is asked only to confirm. */
+  public Advice(
+      Kind kind,
+      List<Candidate> candidates,
+      List<Job> jobs,
+      double expected,
+      double repairingNow,
+      boolean findingOut) {
+    this(kind, candidates, jobs, expected, repairingNow, findingOut, false);
+  }
 
   /** What comes next. */
   public enum Kind {
@@ -56,7 +70,24 @@ public record Advice(
             .findFirst()
             .orElse(new Candidate(check, 0, 0));
     reordered.add(0, chosen);
-    return new Advice(Kind.ASK, List.copyOf(reordered), jobs, expected, repairingNow, findingOut);
+    boolean same = !candidates.isEmpty() && candidates.get(0).equals(chosen);
+    return new Advice(
+        Kind.ASK,
+        List.copyOf(reordered),
+        jobs,
+        expected,
+        repairingNow,
+        findingOut,
+        same && confirming);
+  }
+
+  /** The same choice with a check before the repair that would have come next. */
+  Advice confirmingBy(Candidate check) {
+    List<Candidate> reordered = new ArrayList<>(candidates);
+    reordered.removeIf(c -> c.check().equals(check.check()));
+    reordered.add(0, check);
+    return new Advice(
+        Kind.ASK, List.copyOf(reordered), jobs, expected, repairingNow, findingOut, true);
   }
 
   /** The same choice with a repair as its outcome, because work for it has begun. */

@@ -91,13 +91,42 @@ public final class Planner {
     double repairing = Math.min(result.order().value(), result.repairFirst());
     boolean ask = !result.checks().isEmpty() && result.checks().get(0).value() < repairing - 1e-9;
     double expected = ask ? result.checks().get(0).value() : repairing;
-    return new Advice(
-        ask ? Advice.Kind.ASK : jobs.isEmpty() ? Advice.Kind.NOTHING_LEFT : Advice.Kind.REPAIR,
-        candidates,
-        jobs,
-        expected,
-        result.order().value(),
-        result.findingOut());
+    Advice advice =
+        new Advice(
+            ask ? Advice.Kind.ASK : jobs.isEmpty() ? Advice.Kind.NOTHING_LEFT : Advice.Kind.REPAIR,
+            candidates,
+            jobs,
+            expected,
+            result.order().value(),
+            result.findingOut());
+    return advice.kind() == Advice.Kind.REPAIR && !options.call()
+        ? confirmed(advice, scene, support.weights(), state)
+        : advice;
+  }
+
+  /** With a check before the repair, if that stands on suspicion and a check could confirm it. */
+  private Advice confirmed(Advice advice, Scene scene, double[] weights, int state) {
+    String repair = advice.jobs().get(0).repair();
+    int number = 0;
+    while (!scene.repairs().get(number).id().equals(repair)) {
+      number++;
+    }
+    return new Confirming(scene, weights, state)
+        .before(number)
+        .map(scene.checks()::get)
+        .map(
+            look ->
+                advice.confirmingBy(
+                    advice.candidates().stream()
+                        .filter(c -> c.check().equals(look.id()))
+                        .findFirst()
+                        .orElseGet(
+                            () ->
+                                new Advice.Candidate(
+                                    look.id(),
+                                    workshop.change(state, look.needs()) + look.cost(),
+                                    0))))
+        .orElse(advice);
   }
 
   /** Minutes and hazards that changing the state of the work for these needs would cost. */

@@ -44,6 +44,9 @@ public final class Reasons {
   }
 
   private static String worth(Advice advice) {
+    if (advice.confirming()) {
+      return "confirms or clears what \"" + advice.jobs().get(0).repair() + "\" is for, first";
+    }
     return advice.findingOut()
         ? "resolves most for its cost, while no repair is worth trying"
         : "saves "

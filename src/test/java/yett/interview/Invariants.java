@@ -2,60 +2,64 @@ package yett.interview;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
-import yett.knowledge.Check;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.rules.Conclusion.StopNow;
 import yett.rules.Judgement;
 
-/** What must hold in every state of the work, whoever is there and whatever comes next. */
+/**
+ * What must hold in every state of the work: all that {@link StepWatch} and {@link StateWatch} say
+ * in every replay, by the cards; and what {@link Gate} says a second time, by what a set-up
+ * physically does.
+ */
 final class Invariants {
-  private final RuleBase base;
   private final List<Entry> entries;
+  private final RuleBase base;
   private final CaseState state;
   private final Judgement judgement;
+  private final PlainReading plain;
   private final Gate gate;
 
   Invariants(RuleBase base, List<Entry> entries, CaseState state, Judgement judgement) {
     this.base = base;
-    this.entries = entries;
     this.state = state;
     this.judgement = judgement;
+    this.entries = entries;
+    this.plain = new PlainReading(entries);
     this.gate = Gate.after(entries);
   }
 
   /** The first that a step breaks. */
   Optional<String> of(Step step) {
+    Optional<String> physical =
+        power(step)
+            .or(() -> run(step))
+            .or(() -> danger(step))
+            .or(() -> suspicion(step))
+            .or(() -> scene(step))
+            .or(() -> ending(step));
+    if (physical.isPresent()) {
+      return physical;
+    }
     try {
-      step.accept(new StepWatch(base, new PlainReading(entries), state.role())).run();
+      new StateWatch(base, judgement, plain, state.role()).look(step);
+      step.accept(new StepWatch(base, plain, state.role())).run();
+      return Optional.empty();
     } catch (UnsafeStep unsafe) {
       return Optional.of(unsafe.getMessage());
     }
-    if (isWork(step) && isSceneKept()) {
-      return Optional.of("the fault is looked for where somebody was hurt");
-    }
-    if (gate.is("released") && gate.powered() && !gate.is("held")) {
-      return Optional.of("the leaf is released and power is on");
-    }
-    if (makesRun(step)) {
-      return Optional.ofNullable(run());
-    }
-    if (isDangerous() && gate.powered() && !isBeforeWork(step)) {
-      return Optional.of("a danger forbids it, and power is on");
-    }
-    return Optional.ofNullable(ending(step));
   }
 
-  private static boolean isWork(Step step) {
-    return step instanceof Step.Ask
-        || step instanceof Step.LookRound
-        || step instanceof Step.Mend
-        || step instanceof Step.Enter
-        || step instanceof Step.Leave
-        || step instanceof Step.Retest;
+  private Optional<String> scene(Step step) {
+    boolean work =
+        step instanceof Step.Ask
+            || step instanceof Step.LookRound
+            || step instanceof Step.Mend
+            || step instanceof Step.Enter
+            || step instanceof Step.Leave
+            || step instanceof Step.Retest;
+    return found(work && isSceneKept(), "the fault is looked for where somebody was hurt");
   }
 
   /** Whether somebody was hurt, and nobody at the gate has said since that the scene is free. */
@@ -73,64 +77,80 @@ final class Invariants {
     return kept;
   }
 
-  private boolean makesRun(Step step) {
+  private Optional<String> power(Step step) {
+    return found(
+        gate.is("released") && gate.powered() && !gate.is("held"),
+        "the leaf is released and power is on");
+  }
+
+  private Optional<String> run(Step step) {
+    if (!makesRun(step)) {
+      return Optional.empty();
+    }
+    boolean mayWatch = state.role().may(base.setUps().get(SetUp.GATE_RUNNING).who());
+    return found(
+            gate.is("released") || gate.is("motor off") || !gate.powered(),
+            "the gate is to run and cannot, or not safely: " + gate)
+        .or(
+            () ->
+                found(
+                    mayWatch && !gate.is("watched"),
+                    "the gate runs before anybody is at its stop"));
+  }
+
+  private static boolean makesRun(Step step) {
     return step instanceof Step.Retest
         || step instanceof Step.Ask a && SafeStates.runs(a.check().needs())
         || step instanceof Step.LookRound l && SafeStates.runs(l.needs())
         || step instanceof Step.Mend m && SafeStates.runs(m.repair().needs());
   }
 
-  private String run() {
-    if (judgement.forbidden().contains(SetUp.ABLE_TO_RUN) && !gate.is("watched")) {
-      return "the gate runs though a known fault or a danger forbids it";
-    }
-    if (judgement.forbidden().contains(SetUp.GATE_RUNNING)) {
-      return "the gate runs though a known fault or a danger forbids it, watched or not";
-    }
-    if (gate.is("released") || gate.is("motor off") || gate.is("mains off")) {
-      return "the gate is to run and cannot, or not safely: " + gate;
-    }
-    boolean mayWatch = state.role().may(base.setUps().get(SetUp.GATE_RUNNING).who());
-    return mayWatch && !gate.is("watched") ? "the gate runs before anybody is at its stop" : null;
+  /** Work goes on after a danger that forbids every run only where nothing can drive the leaf. */
+  private Optional<String> danger(Step step) {
+    boolean work =
+        step instanceof Step.Ask || step instanceof Step.Mend || step instanceof Step.Retest;
+    boolean still = judgement.stops().stream().anyMatch(this::forbidsEveryRun);
+    return found(
+        work && still && gate.powered() && state.role().may(Role.TECHNICIAN),
+        "a danger forbids it, and power is on");
   }
 
-  /** Whether somebody who may isolate it has made safe a danger that forbids every run. */
-  private boolean isDangerous() {
-    Set<String> still =
-        judgement.stops().stream()
-            .filter(s -> isMadeSafeHere(s))
-            .map(s -> base.stops().get(s.stop()).leaves().orElse(""))
-            .filter(s -> base.setUps().containsKey(s))
-            .filter(s -> base.setUps().get(s).excludes().contains(SetUp.GATE_RUNNING))
-            .collect(Collectors.toSet());
-    return !still.isEmpty() && state.role().may(Role.TECHNICIAN);
+  /** What was said on the telephone counts until somebody at the gate has looked. */
+  private Optional<String> suspicion(Step step) {
+    boolean chain =
+        state.told().complaints().orElse(List.of()).contains("chain-hangs")
+            || state
+                .latest("chain-looks")
+                .filter(a -> a.answer().is("hangs") || a.answer().is("parted"))
+                .isPresent();
+    boolean moves =
+        step instanceof Step.Ask a && a.check().hazards().contains("moving-leaf")
+            || step instanceof Step.Mend m && m.repair().hazards().contains("moving-leaf")
+            || step instanceof Step.Retest;
+    return found(
+        state.role() == Role.CALLER && chain && moves,
+        "a caller runs a gate whose chain may be off");
   }
 
-  private boolean isMadeSafeHere(StopNow stop) {
-    Entry done = state.madeSafe().get(stop.stop());
-    return done != null && done.number() > stop.event() && done.by().may(Role.TECHNICIAN);
+  private boolean forbidsEveryRun(StopNow stop) {
+    return base.stops()
+        .get(stop.stop())
+        .leaves()
+        .map(base.setUps()::get)
+        .filter(s -> s != null && s.excludes().contains(SetUp.GATE_RUNNING))
+        .isPresent();
   }
 
-  private static boolean isBeforeWork(Step step) {
-    return step instanceof Step.MakeSafe || step instanceof Step.Finished;
-  }
-
-  private String ending(Step step) {
-    if (step instanceof Step.CloseRepaired) {
-      boolean failed =
-          state.answers().stream()
-              .filter(a -> base.checks().get(a.check()).kind() == Check.Kind.PROOF)
-              .filter(a -> a.answer().is(Check.FAIL))
-              .anyMatch(a -> !state.latest(a.check()).orElseThrow().answer().is(Check.PASS));
-      if (failed || !judgement.stops().isEmpty() || !judgement.forbidden().isEmpty()) {
-        return "back in service with a failed proof or a danger";
-      }
-    }
+  private Optional<String> ending(Step step) {
     boolean leaves =
         step instanceof Step.HandOver h && h.ending() != Ending.MADE_SAFE
             || step instanceof Step.Finished f
                 && (f.ending() == Ending.HANDED_OVER || f.ending() == Ending.OUT_OF_SERVICE);
     boolean mayLock = state.role().may(base.setUps().get("locked-off").who());
-    return leaves && mayLock && !gate.leftSafe() ? "left as it is: " + gate : null;
+    return found(leaves && mayLock && !gate.leftSafe(), "left as it is: " + gate);
+  }
+
+  private static Optional<String> found(boolean so, String what) {
+    return so ? Optional.of(what) : Optional.empty();
   }
 }

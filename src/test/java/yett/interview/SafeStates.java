@@ -1,18 +1,23 @@
 package yett.interview;
 
 import java.time.Instant;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
-import java.util.HashSet;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import yett.belief.Belief;
+import yett.desk.Undo;
+import yett.interview.Concluding.Concluded;
+import yett.interview.Concluding.Mark;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.knowledge.Role;
@@ -20,251 +25,343 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.plan.Advice;
 import yett.plan.Planner;
-import yett.rules.Judgement;
+import yett.plan.Telling;
 
 /**
- * Goes through every state of the work that can be reached from a beginning, breadth first, over
- * the real rules, and looks at each for what must never be. What is believed plays no part: every
- * check and every repair that the rules permit is chosen once, one of each kind of needs.
+ * Goes through every state of the work that can be reached, breadth first, over the real rules and
+ * the real interview, and looks at each for what must never be. What is believed plays no part:
+ * whatever the rules permit is chosen once, one of each kind of needs.
  *
- * <p>Two moments count as one state if they agree in set-ups, person, dangers and what was done
- * about them, proofs, and how far the work is. The first path to a state is kept, so that a
- * violation is told with the shortest story that leads to it.
+ * <p>What makes it come to an end:
+ *
+ * <ul>
+ *   <li>Cards that are alike are one, and are never used up ({@link Representatives}).
+ *   <li>Moments that agree in what bears on safety are one state ({@link StateOfWork}). Of the
+ *       moments that fall together a sample goes on twice, and must go on alike.
+ *   <li>Of proofs, one that failed or could not be made stands for several: the interview asks
+ *       whether there is one, and of several the one that passes last does what it alone would do.
+ *   <li>What does not bear on each other is explored apart: what a repair entails waits for the
+ *       cure and is then done, one after the other; a danger only takes steps away, so that two at
+ *       once forbid what either forbids, and are made safe one after the other.
+ *   <li>A caller begins a case and never takes one over.
+ * </ul>
+ *
+ * <p>The first path to a state is kept, so that a violation is told with the shortest story.
  */
-final class SafeStates {
+final class SafeStates implements AutoCloseable {
   private static final Instant NOW = Instant.parse("2026-03-02T08:00:00Z");
+  private static final int THREADS = 2;
 
-  private final Expertise expertise;
+  /** One of so many moments that fall together is compared. */
+  private static final int SAMPLE = 199;
+
+  private final Representatives few;
   private final RuleBase base;
-  private final Interview rules;
-  private final Belief belief;
-  private final Set<List<Object>> seen = new HashSet<>();
-  private final Deque<Node> open = new ArrayDeque<>();
-  private final NextStep next;
-  private NextStep.Adviser adviser;
+  private final int atOnce;
+  private final BiFunction<CaseState, Step, Step> defect;
+  private final Map<StateOfWork, Node> seen = new HashMap<>();
   private final List<String> violations = new ArrayList<>();
+  private final Map<Object, Boolean> ready = new ConcurrentHashMap<>();
+  private final List<Worker> workers = new ArrayList<>();
+  private long moves;
+  private boolean whole;
 
-  SafeStates(Expertise expertise) {
-    this.expertise = expertise;
-    this.base = expertise.base();
-    this.rules = expertise.newInterview();
-    this.next = new NextStep(expertise, (b, options) -> adviser.advise(b, options));
-    this.belief = rules.at(List.of(entry(List.of(), Role.TECHNICIAN, opened()))).belief();
+  /**
+   * @param atOnce so many dangers and known faults may stand together
+   */
+  SafeStates(Representatives few, int atOnce) {
+    this(few, atOnce, (state, step) -> step);
   }
 
-  /** A moment before its next step is known. */
-  private record Node(List<Entry> entries, CaseState state) {}
-
-  private static Event opened() {
-    return new Event.Opened("Harrow Quay, north gate", Role.TECHNICIAN, "any");
+  /**
+   * @param defect what an interview with a defect makes of a step
+   */
+  SafeStates(Representatives few, int atOnce, BiFunction<CaseState, Step, Step> defect) {
+    this.few = few;
+    this.base = few.base();
+    this.atOnce = atOnce;
+    this.defect = defect;
+    for (int i = 0; i < THREADS; i++) {
+      workers.add(new Worker());
+    }
   }
+
+  /** A moment, and what counts of it. */
+  private record Node(
+      List<Entry> entries, CaseState state, Concluded concluded, StateOfWork counts) {}
+
+  private record Followed(List<Node> next, Optional<String> wrong) {}
 
   /** Different states met so far. */
   int states() {
     return seen.size();
   }
 
+  /** Whether every state that can be reached was met. */
+  boolean isWhole() {
+    return whole;
+  }
+
   /**
-   * Explores from a beginning; returns what was found wrong, each with its story.
+   * Explores from a case's opening; returns what was found wrong, each with its story.
    *
-   * @param most so many states are followed, the nearest first
+   * @param most after so many states it is given up
    */
-  List<String> explore(Role role, List<Event> beginning, int most) {
-    List<Entry> entries = new ArrayList<>();
-    entries.add(entry(entries, role, new Event.Opened("Harrow Quay, north gate", role, "any")));
-    beginning.forEach(e -> entries.add(entry(entries, role, e)));
-    meet(entries);
-    for (int i = 0; i < most && !open.isEmpty() && violations.isEmpty(); i++) {
-      follow(open.removeFirst());
+  List<String> explore(Collection<Role> roles, int most) {
+    List<Node> level = new ArrayList<>();
+    for (Role role : roles) {
+      Event opened = new Event.Opened("Harrow Quay, north gate", role, "any");
+      meet(workers.get(0).node(List.of(), role, List.of(opened)), level);
     }
-    open.clear();
+    while (!level.isEmpty() && violations.isEmpty() && seen.size() < most) {
+      List<Followed> followed = follow(level);
+      level = new ArrayList<>();
+      for (Followed each : followed) {
+        each.wrong().ifPresent(violations::add);
+        for (Node node : each.next()) {
+          meet(node, level);
+        }
+      }
+    }
+    whole = level.isEmpty();
     return violations;
   }
 
-  private static Entry entry(List<Entry> before, Role role, Event event) {
-    return new Entry(before.size() + 1L, NOW, role, event);
+  private void meet(Node node, List<Node> level) {
+    Node first = seen.putIfAbsent(node.counts(), node);
+    if (first == null) {
+      level.add(node);
+    } else if (++moves % SAMPLE == 0) {
+      compare(first, node);
+    }
   }
 
-  /** A moment is looked at once for every choice that the plan might make in it. */
-  private void follow(Node node) {
-    List<Entry> entries = node.entries();
-    CaseState state = node.state();
-    Judgement judgement = rules.judgement(entries);
-    Kinds kinds = new Kinds();
-    adviser = kinds;
-    Set<Step> steps = new LinkedHashSet<>();
-    steps.add(next.after(state, judgement, belief));
-    for (Advice choice : kinds.choices()) {
-      adviser = (b, options) -> kinds.in(choice, options);
-      steps.add(next.after(state, judgement, belief));
+  private void compare(Node one, Node other) {
+    Set<Object> steps = workers.get(0).kinds(one);
+    Set<Object> others = workers.get(0).kinds(other);
+    if (!steps.equals(others)) {
+      violations.add(
+          "taken for one state, and they go on differently: %s\n%sand: %s\n%s"
+              .formatted(steps, Story.of(one.entries()), others, Story.of(other.entries())));
     }
-    for (Step step : steps) {
-      Optional<String> wrong = new Invariants(base, entries, state, judgement).of(step);
-      wrong.ifPresent(w -> violations.add(w + "\n" + story(entries, step)));
-      for (Event event : step.accept(new Answers(base, state))) {
-        go(entries, state.role(), event);
+  }
+
+  private List<Followed> follow(List<Node> level) {
+    Followed[] followed = new Followed[level.size()];
+    IntStream.range(0, THREADS)
+        .parallel()
+        .forEach(
+            w -> {
+              for (int i = w; i < followed.length; i += THREADS) {
+                followed[i] = workers.get(w).follow(level.get(i));
+              }
+            });
+    return List.of(followed);
+  }
+
+  @Override
+  public void close() {
+    workers.forEach(w -> w.concluding.close());
+  }
+
+  /** What one thread needs. */
+  private final class Worker {
+    private final Concluding concluding = new Concluding(few);
+    private NextStep.Adviser adviser;
+    private final NextStep next =
+        new NextStep(
+            few.expertise(),
+            new NextStep.Adviser() {
+              @Override
+              public Advice advise(Belief belief, Planner.Options options) {
+                return adviser.advise(belief, options);
+              }
+
+              /** Any look may be worth making with others. */
+              @Override
+              public List<Telling.Told> tells(Belief belief, Collection<String> checks) {
+                return checks.stream()
+                    .filter(few::isOffered)
+                    .map(c -> new Telling.Told(c, 1))
+                    .toList();
+              }
+            });
+
+    private Node node(List<Entry> before, Role role, List<Event> events) {
+      List<Entry> entries = new ArrayList<>(before);
+      for (Event event : events) {
+        entries.add(new Entry(entries.size() + 1L, NOW, role, event));
       }
+      CaseState state = CaseState.of(entries);
+      Concluded concluded = concluding.of(state);
+      StateOfWork counts = StateOfWork.of(concluding, base, state, concluded);
+      return new Node(entries, state, concluded, counts);
     }
-    if (state.closed().isEmpty()) {
-      meanwhile(entries, state, judgement);
-    } else if (!state.closed().get().isDone() && state.work().lookAgain() == 0) {
+
+    /** A moment is looked at once for every choice that the plan might make in it. */
+    private Set<Step> steps(Node node) {
+      Kinds kinds = new Kinds(node.state().role());
+      adviser = kinds;
+      Set<Step> steps = new LinkedHashSet<>();
+      steps.add(after(node));
+      for (Advice choice : kinds.choices()) {
+        adviser = (b, options) -> kinds.in(choice, options);
+        steps.add(after(node));
+      }
+      return steps;
+    }
+
+    private Step after(Node node) {
+      Step step = next.after(node.state(), node.concluded().judgement(), null);
+      return defect.apply(node.state(), step);
+    }
+
+    /** What comes next, as far as it is told apart. */
+    private Set<Object> kinds(Node node) {
+      return steps(node).stream().map(this::kind).collect(Collectors.toSet());
+    }
+
+    private Object kind(Step step) {
+      if (step instanceof Step.Mend) {
+        return "mend";
+      } else if (step instanceof Step.LookRound
+          || step instanceof Step.Ask a && a.check().kind() == Check.Kind.CHECK) {
+        return "ask";
+      }
+      return step instanceof Step.HandOver h ? h.ending() : Story.of(step);
+    }
+
+    private Followed follow(Node node) {
+      Invariants invariants =
+          new Invariants(base, node.entries(), node.state(), node.concluded().judgement());
+      Answers answers = new Answers(few, node.state(), node.concluded(), atOnce);
+      Set<List<Event>> moves = new LinkedHashSet<>();
+      for (Step step : steps(node)) {
+        Optional<String> wrong = invariants.of(step);
+        if (wrong.isPresent()) {
+          String story = Story.of(node.entries()) + "  then: " + Story.of(step);
+          return new Followed(List.of(), Optional.of(wrong.get() + "\n" + story));
+        }
+        moves.addAll(step.accept(answers));
+      }
+      List<Node> found = new ArrayList<>();
+      moves.forEach(m -> found.add(node(node.entries(), node.state().role(), m)));
+      Optional<Ending> closed = node.state().closed();
+      if (closed.isEmpty()) {
+        meanwhile(node, found);
+      } else if (!closed.get().isDone()) {
+        others(node, new Event.TakenUp(), found);
+      }
+      return new Followed(found, Optional.empty());
+    }
+
+    private void others(Node node, Event event, List<Node> found) {
       for (Role comes : List.of(Role.TRAINEE, Role.TECHNICIAN, Role.ELECTRICIAN)) {
-        go(entries, comes, new Event.TakenUp());
+        found.add(node(node.entries(), comes, List.of(event)));
       }
     }
-  }
 
-  /** What people do whatever is asked: give the case away, meet a danger. */
-  private void meanwhile(List<Entry> entries, CaseState state, Judgement judgement) {
-    if (state.gaveUp().isEmpty()) {
-      go(entries, state.role(), new Event.GaveUp("called away"));
-    }
-    if (state.told().histories().isPresent()) {
-      for (String danger : List.of("danger-burning", "danger-movement")) {
-        String bad = base.checks().get(danger).outcomes().get(1).id();
-        if (judgement.stops().isEmpty() && !hasMetDanger(entries)) {
-          go(entries, state.role(), new Event.Answered(danger, new Answer.Chosen(bad)));
+    /**
+     * What people do whatever is asked: give the case away, take a repair back, take a danger back,
+     * leave it to somebody else, meet a danger.
+     */
+    private void meanwhile(Node node, List<Node> found) {
+      List<Entry> entries = node.entries();
+      Role role = node.state().role();
+      if (node.state().gaveUp().isEmpty()) {
+        found.add(node(entries, role, List.of(new Event.GaveUp("called away"))));
+      }
+      List<Long> last = Undo.last(entries, base);
+      if (last.stream()
+          .anyMatch(n -> entries.get((int) (n - 1)).event() instanceof Event.Repaired)) {
+        found.add(node(entries, role, last.stream().<Event>map(Event.Retracted::new).toList()));
+      }
+      for (Mark mark : node.concluded().live()) {
+        Check check = base.checks().get(mark.card());
+        if (check.measures().isEmpty()) {
+          Answer no = new Answer.Chosen(check.outcomes().get(0).id());
+          found.add(node(entries, role, List.of(new Event.Corrected(mark.number(), no))));
+        }
+      }
+      if (node.state().told().histories().isPresent()) {
+        others(node, new Event.Noted("somebody else goes on"), found);
+        if (node.concluded().live().size() < atOnce && node.counts().nothingDue()) {
+          base.ordinaryChecks()
+              .filter(Check::danger)
+              .flatMap(c -> few.heeded(c.id()))
+              .filter(h -> h.answer().tells())
+              .map(h -> List.<Event>of(new Event.Answered(h.check(), h.answer())))
+              .forEach(danger -> found.add(node(entries, role, danger)));
         }
       }
     }
-  }
-
-  private boolean hasMetDanger(List<Entry> entries) {
-    return entries.stream()
-        .anyMatch(
-            e ->
-                e.event() instanceof Event.Answered a
-                    && base.checks().get(a.check()).danger()
-                    && a.answer().choice().map(c -> !isHarmless(a.check(), c)).orElse(true));
-  }
-
-  private void go(List<Entry> entries, Role role, Event event) {
-    List<Entry> next = new ArrayList<>(entries);
-    next.add(entry(entries, role, event));
-    meet(next);
-  }
-
-  private void meet(List<Entry> entries) {
-    CaseState state = CaseState.of(entries);
-    if (seen.add(key(entries, state))) {
-      open.add(new Node(List.copyOf(entries), state));
-    }
-  }
-
-  private List<Object> key(List<Entry> entries, CaseState state) {
-    Map<String, String> proofs = new LinkedHashMap<>();
-    Set<String> failed = new TreeSet<>();
-    Set<String> dangers = new TreeSet<>();
-    for (CaseState.Answered a : state.answers()) {
-      Check check = base.checks().get(a.check());
-      if (check.kind() == Check.Kind.PROOF) {
-        boolean fails = a.answer().is(Check.FAIL);
-        if (fails) {
-          failed.add(check.id());
-        } else if (a.answer().is(Check.PASS)) {
-          failed.remove(check.id());
-        }
-        if (a.epoch() == state.work().epoch()) {
-          proofs.put(check.id(), a.answer().toString());
-        }
-      } else if (check.danger()) {
-        boolean mended =
-            state.work().deeds().stream()
-                .anyMatch(d -> d.number() > a.event() && d.event() instanceof Event.Repaired);
-        dangers.removeIf(d -> d.startsWith(check.id() + " "));
-        boolean before = a.event() < state.work().lookAgain();
-        dangers.add(check.id() + " " + a.answer() + " " + mended + " " + before);
-      }
-    }
-    for (CaseState.Answered a : state.before()) {
-      if (base.checks().get(a.check()).danger()) {
-        dangers.add("before " + a.check() + " " + a.answer() + " " + a.by() + " " + a.epoch());
-      }
-    }
-    long bad =
-        state.answers().stream()
-            .filter(a -> base.checks().get(a.check()).danger())
-            .filter(a -> !a.answer().choice().map(c -> isHarmless(a.check(), c)).orElse(false))
-            .mapToLong(CaseState.Answered::event)
-            .max()
-            .orElse(0);
-    Set<String> safe = new TreeSet<>();
-    state
-        .madeSafe()
-        .forEach((stop, done) -> safe.add(stop + (done.number() > bad) + isCaller(done)));
-    return List.of(
-        state.role(),
-        Set.copyOf(state.work().setUps()),
-        dangers,
-        safe,
-        proofs,
-        failed,
-        state.work().cured(),
-        state.work().retestDue(),
-        state.work().epoch() > 0,
-        state.work().lookAgain() > 0,
-        state.work().failedProof(),
-        state.gaveUp().isPresent(),
-        state.closed(),
-        hasMetDanger(entries),
-        List.of(
-            state.told().siteTaken(),
-            state.told().complaints().isPresent(),
-            state.told().pressing().isPresent(),
-            state.told().histories().isPresent()));
-  }
-
-  private boolean isHarmless(String check, String outcome) {
-    return base.checks().get(check).indexOf(outcome) == 0;
-  }
-
-  private static boolean isCaller(Entry done) {
-    return done != null && done.by() == Role.CALLER;
-  }
-
-  private static String story(List<Entry> entries, Step step) {
-    StringBuilder story = new StringBuilder();
-    entries.forEach(
-        e -> story.append("  ").append(e.by()).append(": ").append(e.event()).append('\n'));
-    return story.append("  then ").append(step).toString();
   }
 
   /** Takes down what the plan may choose among, one of each kind of needs, and asks for none. */
   private final class Kinds implements NextStep.Adviser {
     private final Map<Object, Advice> kinds = new LinkedHashMap<>();
+    private final Role role;
+
+    Kinds(Role role) {
+      this.role = role;
+    }
 
     @Override
     public Advice advise(Belief belief, Planner.Options options) {
       for (String id : options.checks()) {
         Check check = base.checks().get(id);
-        kinds.putIfAbsent(List.of("check", check.needs(), check.who()), asking(id));
+        if (few.isOffered(id)) {
+          Object kind = 
+              kind(
+                  check.place().isPresent() ? "look" : "check",
+                  id,
+                  Representatives.needs(check),
+                  check.who(),
+                  options);
+          kinds.putIfAbsent(kind, nothing().asking(id));
+        }
       }
       for (String id : options.repairs()) {
         Repair repair = base.repairs().get(id);
-        kinds.putIfAbsent(List.of("repair", repair.needs(), repair.who()), repairing(id));
+        if (few.isOffered(id)) {
+          Object kind = kind("repair", id, repair.needs(), repair.who(), options);
+          kinds.putIfAbsent(kind, nothing().repairing(id));
+        }
       }
       return nothing();
     }
 
-    List<Advice> choices() {
+    /**
+     * On the way to a set-up only the needs count; in it whether rules heed the card. One that this
+     * person may not do is told apart, to be found.
+     */
+    private Object kind(
+        String what, String id, List<String> needs, Role who, Planner.Options options) {
+      boolean ready = ready(options.setUps(), needs);
+      boolean may = role.may(who);
+      return ready && few.isSpecial(id) ? id : List.of(what, ready ? "ready" : needs, may);
+    }
+
+    private boolean ready(Set<String> setUps, List<String> needs) {
+      return ready.computeIfAbsent(
+          List.of(setUps, needs),
+          key -> {
+            Planner.Change change = few.expertise().planner().change(setUps, needs);
+            return change.enter().isEmpty() && change.leave().isEmpty();
+          });
+    }
+
+    private List<Advice> choices() {
       return List.copyOf(kinds.values());
     }
 
     /** The choice, where it is among what may be done. */
-    Advice in(Advice choice, Planner.Options options) {
+    private Advice in(Advice choice, Planner.Options options) {
       boolean may =
           choice.kind() == Advice.Kind.ASK
               ? options.checks().contains(choice.candidates().get(0).check())
               : options.repairs().contains(choice.jobs().get(0).repair());
       return may ? choice : nothing();
-    }
-
-    private Advice asking(String check) {
-      return nothing().asking(check);
-    }
-
-    private Advice repairing(String repair) {
-      return nothing().repairing(repair);
     }
 
     private Advice nothing() {

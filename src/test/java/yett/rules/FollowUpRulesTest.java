@@ -98,6 +98,10 @@ class FollowUpRulesTest extends ShownByExamples {
             complained("moves-alone"),
             said(1, "danger-movement", "neither")),
         example(
+            "a leaf said to be off its track that stands upright",
+            complained("off-its-track"),
+            said(1, "danger-leaf", "upright")),
+        example(
             "no scene of an accident is asked for where nobody was hurt",
             new Fact.Person(Role.TECHNICIAN)));
   }

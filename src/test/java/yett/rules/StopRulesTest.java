@@ -56,6 +56,10 @@ class StopRulesTest extends ShownByExamples {
         example("a leaf that leans is not released", read(1, "leaf-plumb", "20 mm")),
         example("a leaf without a sound stop is not released", said(1, "end-stop-look", "shifted")),
         example(
+            "a leaf that nothing stops at one end is not run", said(1, "end-stop-look", "missing")),
+        example("a protection device is bypassed", said(1, "bypass-look", "bypassed")),
+        example("metalwork is found live", read(1, "frame-voltage", "118 V")),
+        example(
             "a leaf far off its limits is not taught without a sound stop",
             said(1, "end-stop-look", "shifted"),
             read(2, "limit-error-closed", "900 mm")),
@@ -219,6 +223,34 @@ class StopRulesTest extends ShownByExamples {
                 read(1, "leaf-plumb", "20 mm"),
                 read(4, 1, Role.TECHNICIAN, "leaf-plumb", "2 mm")))
         .isEmpty();
+  }
+
+  @Test
+  void a_stop_that_is_missing_is_not_made_good_by_setting_the_other_one() {
+    Fact missing = said(1, "end-stop-look", "missing");
+    assertThat(forbidden(TECHNICIAN, missing, done("reset-end-stop", 1)))
+        .contains("push-force", "travel-time");
+    assertThat(forbidden(TECHNICIAN, missing, done("fit-end-stop", 1))).isEmpty();
+  }
+
+  @Test
+  void a_bypassed_protection_stops_the_work_until_it_is_looked_at_again() {
+    Fact bypassed = said(1, "bypass-look", "bypassed");
+    assertThat(Rules.judge(bypassed, done("restore-protection", 1)).stops())
+        .extracting(s -> s.stop())
+        .containsExactly("protection-bypassed");
+    Fact again = said(4, 1, Role.TECHNICIAN, "bypass-look", "own-devices");
+    assertThat(Rules.judge(bypassed, again).stops()).isEmpty();
+  }
+
+  @Test
+  void live_metal_is_measured_again_after_it_was_mended() {
+    Fact live = read(1, "frame-voltage", "118 V");
+    assertThat(Rules.judge(read(1, "frame-voltage", "3 V")).stops()).isEmpty();
+    assertThat(Rules.judge(live).stops()).hasSize(1);
+    assertThat(Rules.judge(live, done("clear-live-frame", 1)).stops()).isEmpty();
+    Fact still = read(5, 1, Role.ELECTRICIAN, "frame-voltage", "60 V");
+    assertThat(Rules.judge(live, done("clear-live-frame", 1), still).stops()).hasSize(1);
   }
 
   @Test

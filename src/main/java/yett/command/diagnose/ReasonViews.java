@@ -170,12 +170,7 @@ public final class ReasonViews {
     rows.add(
         Block.row(
             "Worth",
-            (advice.findingOut()
-                    ? "it resolves most for its cost of which repair is needed; none is worth trying"
-                        + " before more is known. To ask no more"
-                    : Figures.minutes(Math.max(0, chosen.saves()))
-                        + " on average, with what is asked after it, against repairing at once,"
-                        + " which")
+            worth(advice, chosen)
                 + " would be expected to cost "
                 + Figures.minutes(advice.repairingNow())
                 + " (time, parts and hazards)"));
@@ -191,6 +186,19 @@ public final class ReasonViews {
                   .and(topThree(belief, prospect.then()))));
     }
     return blocks;
+  }
+
+  private String worth(Advice advice, Advice.Candidate chosen) {
+    if (advice.confirming()) {
+      return "it confirms or clears what the next repair is for ("
+          + base.repairs().get(advice.jobs().get(0).repair()).name().toLowerCase(Locale.ROOT)
+          + "): nothing is fitted or set on suspicion. To ask no more";
+    }
+    return advice.findingOut()
+        ? "it resolves most for its cost of which repair is needed; none is worth trying"
+            + " before more is known. To ask no more"
+        : Figures.minutes(Math.max(0, chosen.saves()))
+            + " on average, with what is asked after it, against repairing at once, which";
   }
 
   private Optional<String> runnersUp(Advice advice) {

@@ -1,0 +1,143 @@
+package yett.interview;
+
+import static yett.interview.SafetyWatch.require;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import yett.knowledge.Check;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SetUp;
+import yett.rules.Conclusion.StopNow;
+import yett.rules.Judgement;
+
+/**
+ * What must hold in every state of the work, whoever is there and whatever comes next: the state
+ * against the step, where {@link StepWatch} looks at the step and its person alone. It knows of the
+ * set-ups what their cards say.
+ */
+final class StateWatch {
+  private final RuleBase base;
+  private final Judgement judgement;
+  private final PlainReading plain;
+  private final Role role;
+
+  StateWatch(RuleBase base, Judgement judgement, PlainReading plain, Role role) {
+    this.base = base;
+    this.judgement = judgement;
+    this.plain = plain;
+    this.role = role;
+  }
+
+  /**
+   * @throws UnsafeStep for the first that a step breaks
+   */
+  void look(Step step) {
+    for (String setUp : plain.inForce) { // no power comes back on a leaf that is released
+      for (String outer : base.setUps().get(setUp).within()) {
+        require(plain.inForce.contains(outer), "%s without %s", setUp, outer);
+      }
+    }
+    for (String card : cards(step)) {
+      require(
+          !judgement.unavailable().contains(card), "%s comes up though a rule excludes it", card);
+    }
+    if (makesRun(step)) {
+      run();
+    }
+    if (isWork(step)) {
+      keptSafe();
+    }
+    if (step instanceof Step.Retest || isBackInUse(step)) {
+      mended();
+    }
+    if (isBackInUse(step)) {
+      require(judgement.stops().isEmpty(), "back in use with a danger: %s", judgement.stops());
+      require(
+          !judgement.forbidden().contains(SetUp.GATE_RUNNING),
+          "back in use though a known fault or a danger forbids that it runs");
+    }
+  }
+
+  private static List<String> cards(Step step) {
+    return step instanceof Step.LookRound round
+        ? round.looks().stream().map(Step::card).toList()
+        : step instanceof Step.Ask || step instanceof Step.Mend ? List.of(step.card()) : List.of();
+  }
+
+  private static List<String> needs(Step step) {
+    if (step instanceof Step.LookRound round) {
+      return round.needs();
+    }
+    return step instanceof Step.Ask a
+        ? a.check().needs()
+        : step instanceof Step.Mend m ? m.repair().needs() : List.of();
+  }
+
+  private static boolean makesRun(Step step) {
+    List<String> needs = needs(step);
+    return step instanceof Step.Retest
+        || needs.contains(SetUp.GATE_RUNNING)
+        || needs.contains(SetUp.ABLE_TO_RUN);
+  }
+
+  private void run() {
+    SetUp running = base.setUps().get(SetUp.GATE_RUNNING);
+    boolean watched = plain.inForce.contains(SetUp.GATE_RUNNING);
+    Set<String> forbidden = judgement.forbidden();
+    require(
+        !forbidden.contains(SetUp.GATE_RUNNING)
+            && (watched || !forbidden.contains(SetUp.ABLE_TO_RUN)),
+        "the gate runs though a known fault or a danger forbids it");
+    if (running != null) {
+      require(!role.may(running.who()) || watched, "the gate runs and nobody is at its stop");
+      plain.inForce.forEach(
+          s -> require(!running.excludes().contains(s), "the gate is to run in %s", s));
+    }
+  }
+
+  private static boolean isWork(Step step) {
+    return step instanceof Step.Ask
+        || step instanceof Step.LookRound
+        || step instanceof Step.Mend
+        || step instanceof Step.Retest;
+  }
+
+  /**
+   * Nobody works on before the gate stands as the danger asks for, as far as they may see to it.
+   */
+  private void keptSafe() {
+    for (StopNow stop : judgement.stops()) {
+      Optional<SetUp> safe = base.stops().get(stop.stop()).leaves().map(base.setUps()::get);
+      safe.filter(s -> role.may(s.who()))
+          .ifPresent(
+              s ->
+                  require(
+                      plain.inForce.contains(s.id()),
+                      "%s stands, and not %s",
+                      stop.stop(),
+                      s.id()));
+    }
+  }
+
+  private static boolean isBackInUse(Step step) {
+    return step instanceof Step.CloseRepaired || step instanceof Step.CloseSolved;
+  }
+
+  /** A proof that failed is followed by a repair and made again; until then nobody tries it. */
+  private void mended() {
+    Set<String> proofs = base.proofs().stream().map(Check::id).collect(Collectors.toSet());
+    for (String proof : proofs) {
+      plain
+          .now(proof)
+          .ifPresent(
+              told ->
+                  require(
+                      !told.answer().is(Check.FAIL),
+                      "%s failed, and the gate is run before anything was mended",
+                      proof));
+    }
+  }
+}

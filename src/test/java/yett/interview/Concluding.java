@@ -1,0 +1,281 @@
+package yett.interview;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import yett.knowledge.Check;
+import yett.knowledge.Repair;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+import yett.rules.Conclusion;
+import yett.rules.Judge;
+import yett.rules.Judgement;
+
+/**
+ * What the rules make of a case, asked once for each set of answers and repairs that they could
+ * tell apart. What they cannot tell apart, or heed no longer, is left out before they are asked.
+ */
+final class Concluding implements AutoCloseable {
+  private final Representatives few;
+  private final RuleBase base;
+  private final Interview telling;
+  private final Map<Role, Judge> judges = new EnumMap<>(Role.class);
+  private final Map<List<Object>, Known> known = new HashMap<>();
+  private final Set<String> entailed;
+  private int asked;
+
+  Concluding(Representatives few) {
+    this.few = few;
+    this.base = few.base();
+    this.telling = few.whole().newInterview();
+    this.entailed =
+        base.repairs().values().stream()
+            .flatMap(r -> r.entails().stream())
+            .collect(Collectors.toSet());
+  }
+
+  /** Conclusions of a kind of case, with the rank of the answer in place of its number. */
+  private record Known(List<Conclusion> conclusions, Set<Object> effect) {}
+
+  /** An answer that rules heed, or a repair that ends or entails something. */
+  record Mark(long number, String card, Answer answer, Role by) {
+    boolean isRepair() {
+      return answer == null;
+    }
+
+    Object alike() {
+      return isRepair() ? card : List.of(card, answer, by == Role.CALLER);
+    }
+  }
+
+  /**
+   * @param live answers that stop or forbid something now
+   */
+  record Concluded(Judgement judgement, List<Mark> live, List<Mark> marks) {}
+
+  int asked() {
+    return asked;
+  }
+
+  Concluded of(CaseState state) {
+    List<Mark> marks = marks(state);
+    List<Mark> live = new ArrayList<>();
+    for (Mark mark : List.copyOf(marks)) {
+      if (tells(mark)) {
+        List<Mark> without = new ArrayList<>(marks);
+        without.remove(mark);
+        if (isNothingTo(state.role(), state, marks, without)
+            && isNothingTo(Role.ELECTRICIAN, state, marks, without)) {
+          marks = needed(without);
+        } else {
+          live.add(mark);
+        }
+      }
+    }
+    return new Concluded(
+        numbered(known(state.role(), state, marks), withReplaced(state, marks)), live, marks);
+  }
+
+  private boolean isNothingTo(Role role, CaseState state, List<Mark> marks, List<Mark> without) {
+    return known(role, state, without).effect().equals(known(role, state, marks).effect());
+  }
+
+  /** What stops or forbids alike is of one kind. */
+  Object kind(Mark mark) {
+    Object kind =
+        few.heeded(mark.card())
+            .filter(h -> h.answer().equals(mark.answer()))
+            .findFirst()
+            .orElseThrow()
+            .kind();
+    return List.of(kind, mark.by() == Role.CALLER);
+  }
+
+  private boolean tells(Mark mark) {
+    return !mark.isRepair()
+        && few.heeded(mark.card()).anyMatch(h -> h.answer().equals(mark.answer()));
+  }
+
+  /** What rules could heed, in order. */
+  private List<Mark> marks(CaseState state) {
+    List<Mark> marks = new ArrayList<>();
+    Map<String, Mark> last = new LinkedHashMap<>();
+    for (CaseState.Answered a : state.answers()) {
+      Mark mark = new Mark(a.event(), a.check(), a.answer(), a.by());
+      boolean proof = base.checks().get(a.check()).kind() == Check.Kind.PROOF;
+      if (few.isHeeded(a.check()) && a.answer().tells()) {
+        marks.remove(last.put(a.check(), mark)); // a later look ends what the earlier told
+        marks.add(mark);
+      } else if (few.isHeeded(a.check()) && tells(mark)
+          || entailed.contains(a.check())
+          || proof && few.lifts(a.check()) && a.answer().is(Check.PASS)) {
+        marks.add(mark);
+      }
+    }
+    for (Entry deed : state.work().deeds()) {
+      if (deed.event() instanceof Event.Repaired r) {
+        Repair repair = base.repairs().get(r.repair());
+        if (few.ends(r.repair()) || !repair.entails().isEmpty() || entailed.contains(r.repair())) {
+          marks.add(new Mark(deed.number(), r.repair(), null, deed.by()));
+        }
+      }
+    }
+    marks.sort((a, b) -> Long.compare(a.number(), b.number()));
+    return needed(marks);
+  }
+
+  /** Without what ends nothing that was told before it, and what was entailed and done. */
+  private List<Mark> needed(List<Mark> marks) {
+    List<Mark> needed = new ArrayList<>();
+    for (int i = 0; i < marks.size(); i++) {
+      Mark mark = marks.get(i);
+      List<Mark> before = needed;
+      boolean ends =
+          before.stream()
+                  .anyMatch(
+                      b -> tells(b) && (!few.isHeeded(mark.card()) || b.card().equals(mark.card())))
+              && (!mark.isRepair() || few.ends(mark.card()));
+      boolean answers =
+          before.stream().anyMatch(b -> b.isRepair() && entails(b.card()).contains(mark.card()));
+      boolean open = mark.isRepair() && isOpen(mark, marks.subList(i + 1, marks.size()));
+      if (tells(mark) || ends || answers || open) {
+        needed.add(mark);
+      }
+    }
+    return needed;
+  }
+
+  private boolean isOpen(Mark repair, List<Mark> after) {
+    Set<String> left = new HashSet<>(entails(repair.card()));
+    after.forEach(m -> left.remove(m.card()));
+    return !left.isEmpty();
+  }
+
+  private List<String> entails(String repair) {
+    return base.repairs().get(repair).entails();
+  }
+
+  private Known known(Role role, CaseState state, List<Mark> marks) {
+    List<String> complaints =
+        state.told().complaints().orElse(List.of()).stream()
+            .filter(c -> role == Role.CALLER)
+            .toList();
+    List<Mark> all = withReplaced(state, marks);
+    List<Object> key =
+        List.of(
+            role,
+            complaints,
+            all.stream().map(m -> List.of(m.alike(), marks.contains(m))).toList());
+    Known found = known.get(key);
+    if (found == null) {
+      found = ask(role, state, complaints, all, marks);
+      known.put(key, found);
+    }
+    return found;
+  }
+
+  /** With the answers on dangers that later ones took the place of: whose word it was counts. */
+  private List<Mark> withReplaced(CaseState state, List<Mark> marks) {
+    List<Mark> all = new ArrayList<>(marks);
+    for (CaseState.Answered a : state.before()) {
+      if (few.isHeeded(a.check()) && a.answer().tells()) {
+        all.add(new Mark(a.event(), a.check(), a.answer(), a.by()));
+      }
+    }
+    all.sort((a, b) -> Long.compare(a.number(), b.number()));
+    return all;
+  }
+
+  private Known ask(
+      Role role, CaseState state, List<String> complaints, List<Mark> marks, List<Mark> live) {
+    asked++;
+    List<CaseState.Answered> answers = new ArrayList<>();
+    List<CaseState.Answered> replaced = new ArrayList<>();
+    List<Entry> deeds = new ArrayList<>();
+    for (int rank = 0; rank < marks.size(); rank++) {
+      Mark mark = marks.get(rank);
+      if (mark.isRepair()) {
+        Event done = new Event.Repaired(mark.card(), true);
+        deeds.add(new Entry(rank, java.time.Instant.EPOCH, mark.by(), done));
+      } else {
+        (live.contains(mark) ? answers : replaced)
+            .add(new CaseState.Answered(rank, deeds.size(), mark.by(), mark.card(), mark.answer()));
+      }
+    }
+    CaseState.Told told = state.told();
+    CaseState.Work work = state.work();
+    CaseState pure =
+        new CaseState(
+            state.opened(),
+            role,
+            new CaseState.Told(
+                few.site(),
+                true,
+                List.of(),
+                told.pressing(),
+                java.util.Optional.of(complaints),
+                told.histories()),
+            answers,
+            replaced,
+            new CaseState.Work(
+                deeds,
+                deeds.size(),
+                Map.of(),
+                work.setUps(),
+                work.intent(),
+                false,
+                false,
+                work.failedProof(),
+                0),
+            Set.of(),
+            Map.of(),
+            state.gaveUp(),
+            List.of(),
+            state.closed());
+    Judgement judgement =
+        judges
+            .computeIfAbsent(role, r -> few.whole().rules().newJudge())
+            .judge(telling.facts(pure));
+    List<Conclusion> kept = new ArrayList<>();
+    for (Conclusion c : judgement.conclusions()) {
+      if (c instanceof Conclusion.Unavailable u) {
+        if (base.checks().containsKey(u.card()) || base.repairs().containsKey(u.card())) {
+          kept.add(c);
+        }
+      } else if (c instanceof Conclusion.StopNow
+          || c instanceof Conclusion.Forbidden
+          || c instanceof Conclusion.FollowUp f && entailed.contains(f.card())) {
+        kept.add(c);
+      }
+    }
+    return new Known(kept, few.effect(judgement));
+  }
+
+  private static Judgement numbered(Known known, List<Mark> marks) {
+    List<Conclusion> conclusions = known.conclusions();
+    if (conclusions.stream().noneMatch(Conclusion.StopNow.class::isInstance)) {
+      return new Judgement(conclusions);
+    }
+    return new Judgement(
+        conclusions.stream()
+            .map(
+                c ->
+                    c instanceof Conclusion.StopNow s
+                        ? new Conclusion.StopNow(
+                            s.stop(), marks.get((int) s.event()).number(), s.reason())
+                        : c)
+            .toList());
+  }
+
+  @Override
+  public void close() {
+    judges.values().forEach(Judge::close);
+    telling.close();
+  }
+}

@@ -1,0 +1,206 @@
+package yett.interview;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import yett.interview.Concluding.Concluded;
+import yett.interview.Concluding.Mark;
+import yett.knowledge.Check;
+import yett.knowledge.Repair;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SetUp;
+import yett.knowledge.Stop;
+
+/**
+ * What tells one state of the work from another where safety is concerned. Two moments of which it
+ * is the same go on alike; {@link SafeStates} holds samples of them against each other.
+ */
+record StateOfWork(List<Object> parts) {
+
+  static StateOfWork of(Concluding rules, RuleBase base, CaseState state, Concluded concluded) {
+    return new Reading(rules, base, state, concluded).read();
+  }
+
+  /** Whether no danger is to be looked at before all else. */
+  boolean nothingDue() {
+    return parts.get(4).equals(Set.of());
+  }
+
+  private record Reading(Concluding rules, RuleBase base, CaseState state, Concluded concluded) {
+    StateOfWork read() {
+      CaseState.Told told = state.told();
+      CaseState.Work work = state.work();
+      boolean caller = state.role() == Role.CALLER;
+      return new StateOfWork(
+          List.of(
+              state.role(),
+              List.copyOf(work.setUps()), // in a closing they are left the last first
+              List.of(
+                  told.siteTaken(),
+                  told.complaints().isPresent(),
+                  caller && told.pressing().isPresent(),
+                  told.histories().isPresent()),
+              caller ? told.complaints() : Optional.empty(),
+              dueDangers(),
+              List.of(standing(), toldBefore()),
+              proofs(),
+              List.of(
+                  work.retestDue(),
+                  work.cured(),
+                  caller && work.epoch() > 0,
+                  work.failedProof(),
+                  state.gaveUp().isPresent(),
+                  state.closed()),
+              followUps(),
+              declined(),
+              intent(),
+              caller && isCallersWork()));
+    }
+
+    /** Dangers to look at: those never told, or not since somebody came. */
+    private Set<String> dueDangers() {
+      return base.ordinaryChecks()
+          .filter(Check::danger)
+          .map(Check::id)
+          .filter(
+              id ->
+                  state
+                      .latest(id)
+                      .filter(a -> a.event() >= state.work().lookAgain())
+                      .filter(a -> !a.yieldsTo(state.role()) && !a.answer().putOff())
+                      .isEmpty())
+          .collect(Collectors.toSet());
+    }
+
+    /**
+     * Answers to dangers that later ones replaced: who gave them counts for who may lift a stop.
+     */
+    private Set<Object> toldBefore() {
+      return state.before().stream()
+          .filter(a -> base.checks().get(a.check()).danger())
+          .map(a -> List.<Object>of(a.check(), a.answer(), a.by(), a.epoch()))
+          .collect(Collectors.toSet());
+    }
+
+    /** What stops or forbids now, and what was done about it. */
+    private Set<Object> standing() {
+      Set<Object> standing = new HashSet<>();
+      for (Mark mark : concluded.live()) {
+        List<Object> passed = new ArrayList<>();
+        boolean after = false;
+        for (Mark other : concluded.marks()) {
+          after |= other.equals(mark);
+          if (after && !other.isRepair() && isProof(other.card())) {
+            passed.add(other.alike());
+          }
+        }
+        Set<Object> safe =
+            concluded.judgement().stops().stream()
+                .filter(s -> s.event() == mark.number())
+                .map(s -> madeSafe(base.stops().get(s.stop()), mark))
+                .collect(Collectors.toSet());
+        boolean lookedAtAgain =
+            concluded.judgement().stops().stream()
+                .filter(t -> t.event() == mark.number())
+                .map(t -> base.stops().get(t.stop()).leaves().map(base.setUps()::get))
+                .anyMatch(l -> l.isPresent() && l.get().excludes().contains(SetUp.GATE_RUNNING));
+        boolean mended =
+            lookedAtAgain
+                && state.work().deeds().stream()
+                    .anyMatch(
+                        d -> d.number() > mark.number() && d.event() instanceof Event.Repaired);
+        standing.add(List.of(rules.kind(mark), passed, safe, mended));
+      }
+      return standing;
+    }
+
+    private boolean isProof(String card) {
+      return base.checks().get(card).kind() == Check.Kind.PROOF;
+    }
+
+    private Object madeSafe(Stop stop, Mark mark) {
+      Entry done = state.madeSafe().get(stop.id());
+      boolean since = done != null && done.number() > mark.number();
+      return List.of(since, since && done.by() == Role.CALLER);
+    }
+
+    /** Of each proof its result, as far as it counts. */
+    private Map<String, Object> proofs() {
+      Map<String, Object> proofs = new TreeMap<>();
+      for (CaseState.Answered a : state.answers()) {
+        if (base.checks().get(a.check()).kind() == Check.Kind.PROOF) {
+          boolean now = a.epoch() == state.work().epoch();
+          proofs.remove(a.check());
+          if (now || a.answer().is(Check.FAIL) || a.answer().hopeless()) {
+            boolean call = !a.answer().tells() && a.by() == Role.CALLER;
+            proofs.put(a.check(), List.of(a.answer(), now, call, a.event() > lastDanger()));
+          }
+        }
+      }
+      return proofs;
+    }
+
+    private long lastDanger() {
+      return concluded.judgement().stops().stream().mapToLong(s -> s.event()).max().orElse(0);
+    }
+
+    private Map<String, Object> followUps() {
+      Map<String, Object> due = new HashMap<>();
+      concluded
+          .judgement()
+          .followUps()
+          .forEach(
+              f ->
+                  due.put(
+                      f.card(),
+                      List.of(
+                          state.work().declined().containsKey(f.card()),
+                          state.answer(f.card()).map(a -> a.answer().toString()),
+                          state.latest(f.card()).map(a -> a.answer().hopeless()))));
+      return due;
+    }
+
+    /** Repairs to which a failed proof points, and that could not be done. */
+    private Set<String> declined() {
+      boolean failed =
+          state.answers().stream()
+              .anyMatch(a -> a.epoch() == state.work().epoch() && a.answer().is(Check.FAIL));
+      return failed ? Set.copyOf(state.work().declined().keySet()) : Set.of();
+    }
+
+    /** What a set-up was entered or left for, told by what it needs. */
+    private Object intent() {
+      String id = state.work().intent().orElse("");
+      Repair repair = base.repairs().get(id);
+      Check check = base.checks().get(id);
+      if (repair != null) {
+        return List.of("repair", repair.needs(), repair.who());
+      }
+      return check == null ? "" : List.of(
+              check.kind(),
+              Representatives.needs(check),
+              check.place().isPresent(),
+              check.who());
+    }
+
+    /** A case is solved on the telephone by nothing but what a caller did. */
+    private boolean isCallersWork() {
+      return state.work().deeds().stream()
+          .filter(d -> d.event() instanceof Event.Repaired)
+          .map(d -> base.repairs().get(((Event.Repaired) d.event()).repair()))
+          .allMatch(
+              r ->
+                  r.who() == Role.CALLER
+                      && r.proofs().stream()
+                          .map(base.checks()::get)
+                          .allMatch(p -> p == null || p.who() == Role.CALLER));
+    }
+  }
+}

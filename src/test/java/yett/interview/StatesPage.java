@@ -1,0 +1,215 @@
+package yett.interview;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import yett.knowledge.Check;
+import yett.knowledge.Repair;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SetUp;
+import yett.knowledge.Stop;
+import yett.rules.Fact;
+import yett.rules.Judge;
+import yett.rules.Judgement;
+
+/** The states of the work and what may be done in each, in Markdown, from cards and rules. */
+final class StatesPage {
+  private final Expertise expertise;
+  private final RuleBase base;
+
+  StatesPage(Expertise expertise) {
+    this.expertise = expertise;
+    this.base = expertise.base();
+  }
+
+  String text() {
+    return picture() + work() + dangers() + faults();
+  }
+
+  private Stream<SetUp> states() {
+    return base.setUps().values().stream().filter(s -> !s.isCondition());
+  }
+
+  private String picture() {
+    StringBuilder text = new StringBuilder();
+    text.append("\n### Which state lies within which\n");
+    text.append(
+        "A state is entered after those around it and left before them. From every state of");
+    text.append(
+        " the outer row the work can go on to\nany other; what excludes each other is left");
+    text.append(" first.\n\n```mermaid\nstateDiagram-v2\n  [*] --> free\n");
+    text.append("  state \"Nothing done yet\" as free\n");
+    states().filter(s -> s.within().isEmpty()).forEach(s -> draw(s, "  ", text));
+    states()
+        .filter(s -> s.within().isEmpty())
+        .forEach(s -> text.append("  free --> ").append(name(s.id())).append('\n'));
+    return text.append("```\n").toString();
+  }
+
+  private void draw(SetUp setUp, String indent, StringBuilder text) {
+    List<SetUp> inner = states().filter(s -> s.within().contains(setUp.id())).toList();
+    text.append(indent).append("state \"").append(setUp.name()).append("\" as ");
+    text.append(name(setUp.id()));
+    if (!inner.isEmpty()) {
+      text.append(" {\n");
+      inner.forEach(s -> draw(s, indent + "  ", text));
+      text.append(indent).append('}');
+    }
+    text.append('\n');
+  }
+
+  private static String name(String id) {
+    return id.replace('-', '_');
+  }
+
+  private String work() {
+    StringBuilder text = new StringBuilder("\n### What may be done in each\n");
+    text.append(
+        "The least qualified person who may enter the state, and how many cards that need it");
+    text.append(" are open to whom: each may do what\nthose before may. A card that needs several");
+    text.append(" states stands with each.\n\n");
+    text.append(
+        "| state | entered by | asked and measured | repaired | proved | not together with |\n");
+    text.append("|---|---|---|---|---|---|\n");
+    row(text, "none", "", List::isEmpty, Set.of());
+    base.setUps()
+        .values()
+        .forEach(
+            s ->
+                row(
+                    text,
+                    s.name(),
+                    s.isCondition() ? "(a condition)" : s.who().word(),
+                    needs -> needs.contains(s.id()),
+                    excluded(s)));
+    return text.toString();
+  }
+
+  private void row(
+      StringBuilder text,
+      String name,
+      String who,
+      Predicate<List<String>> here,
+      Collection<String> not) {
+    Stream<Role> checks =
+        base.ordinaryChecks().filter(c -> !c.danger() && here.test(c.needs())).map(Check::who);
+    Stream<Role> repairs =
+        base.repairs().values().stream().filter(r -> here.test(r.needs())).map(Repair::who);
+    String proofs =
+        base.proofs().stream()
+            .filter(p -> here.test(p.needs()))
+            .map(p -> p.id().replace('-', ' ') + " (" + p.who().word() + ")")
+            .collect(Collectors.joining(", "));
+    cells(text, name, who, counts(checks), counts(repairs), proofs, String.join(", ", not));
+  }
+
+  private static String counts(Stream<Role> least) {
+    Map<Role, Integer> counts = new EnumMap<>(Role.class);
+    least.forEach(r -> counts.merge(r, 1, Integer::sum));
+    return counts.entrySet().stream()
+        .map(e -> e.getKey().word() + " " + e.getValue())
+        .collect(Collectors.joining(", "));
+  }
+
+  /** As said on either card. */
+  private Set<String> excluded(SetUp setUp) {
+    Set<String> excluded = new LinkedHashSet<>();
+    base.setUps()
+        .values()
+        .forEach(
+            other -> {
+              if (setUp.excludes().contains(other.id()) || other.excludes().contains(setUp.id())) {
+                excluded.add(other.id().replace('-', ' '));
+              }
+            });
+    return excluded;
+  }
+
+  private String dangers() {
+    StringBuilder text = new StringBuilder("\n### What a danger leaves\n");
+    text.append(
+        "| danger | the gate then stands | who goes on | may not be brought about until it is over |\n");
+    text.append("|---|---|---|---|\n");
+    for (Stop stop : base.stops().values()) {
+      SetUp safe = stop.leaves().map(base.setUps()::get).orElse(null);
+      cells(
+          text,
+          stop.name(),
+          safe == null ? "" : safe.name(),
+          stop.goesOn().map(Role::word).orElse("nobody: handed over"),
+          safe == null ? "" : String.join(", ", safe.excludes()).replace('-', ' '));
+    }
+    return text.toString();
+  }
+
+  private String faults() {
+    StringBuilder text = new StringBuilder("\n### Known faults with which nobody runs the gate\n");
+    text.append(
+        "Found by telling the rules every answer by itself, to an electrician at the usual");
+    text.append(" gate.\n\n| seen or measured | because | until |\n|---|---|---|\n");
+    SiteFacts sites = new SiteFacts(base);
+    Set<Fact> ground = new HashSet<>(sites.facts(Map.of()));
+    ground.add(new Fact.Person(Role.ELECTRICIAN));
+    try (Judge judge = expertise.rules().newJudge()) {
+      for (Check check : base.ordinaryChecks().filter(c -> !c.danger()).toList()) {
+        Set<String> seen = new HashSet<>();
+        for (Answer answer : Representatives.answers(check)) {
+          Set<Fact> facts = new HashSet<>(ground);
+          facts.add(Representatives.fact(check, answer, Role.ELECTRICIAN, 1));
+          Judgement judgement = judge.judge(facts);
+          boolean forbids =
+              judgement.stops().isEmpty() && judgement.forbidden().contains(SetUp.GATE_RUNNING);
+          if (forbids && seen.add(because(judgement))) {
+            String shown = answer.choice().map(c -> outcome(check, c)).orElse("see the rule");
+            cells(text, check.ask() + " " + shown, because(judgement), until(judge, facts));
+          }
+        }
+      }
+    }
+    return text.toString();
+  }
+
+  private static String because(Judgement judgement) {
+    return judgement.conclusions().stream()
+        .filter(yett.rules.Conclusion.Forbidden.class::isInstance)
+        .map(yett.rules.Conclusion.Forbidden.class::cast)
+        .filter(f -> f.setUp().equals(SetUp.GATE_RUNNING))
+        .map(f -> f.reason().because().replaceAll(" *[(;:] *it read .*", ""))
+        .findFirst()
+        .orElse("");
+  }
+
+  private static String outcome(Check check, String id) {
+    return check.outcomes().get(check.indexOf(id)).text();
+  }
+
+  private String until(Judge judge, Set<Fact> facts) {
+    List<String> ends = new ArrayList<>();
+    for (Repair repair : base.repairs().values()) {
+      Set<Fact> done = new HashSet<>(facts);
+      done.add(new Fact.Done(repair.id(), 1));
+      if (!judge.judge(done).forbidden().contains(SetUp.GATE_RUNNING)) {
+        ends.add(repair.name().toLowerCase(java.util.Locale.ROOT));
+      }
+    }
+    return String.join(", or ", ends);
+  }
+
+  private static void cells(StringBuilder text, String... cells) {
+    text.append("| ");
+    text.append(
+        Stream.of(cells)
+            .map(c -> c.isEmpty() ? "none" : c.replace("|", "\\|"))
+            .collect(Collectors.joining(" | ")));
+    text.append(" |\n");
+  }
+}
