@@ -4,6 +4,7 @@ import java.io.IOError;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jline.reader.Candidate;
 import org.jline.reader.CompletingParsedLine;
@@ -60,9 +61,17 @@ public final class TerminalConsole implements Console {
         .build();
   }
 
-  /** Whole answers, and behind a comma each of them as the next part of a list. */
+  /**
+   * Whole answers, and behind a comma each of them as the next part of a list. Those that go on
+   * from another one, as "ask chain-sag" from "ask", wait until that is typed: they may be many.
+   */
   static List<String> offered(String typed, List<String> cards) {
-    List<String> answers = cards.stream().map(Characters::forScreen).toList();
+    List<String> all = cards.stream().map(Characters::forScreen).toList();
+    Set<String> whole = Set.copyOf(all);
+    List<String> answers =
+        all.stream()
+            .filter(a -> typed.startsWith(first(a) + " ") || !whole.contains(first(a)))
+            .toList();
     int comma = typed.lastIndexOf(',');
     if (comma < 0) {
       return answers;
@@ -71,6 +80,11 @@ public final class TerminalConsole implements Console {
     String part = typed.substring(comma + 1);
     String blanks = part.substring(0, part.length() - part.stripLeading().length());
     return Stream.concat(answers.stream(), answers.stream().map(a -> before + blanks + a)).toList();
+  }
+
+  /** The first word of an answer of several; empty for one of a single word. */
+  private static String first(String answer) {
+    return answer.contains(" ") ? answer.substring(0, answer.indexOf(' ')) : "";
   }
 
   @Override

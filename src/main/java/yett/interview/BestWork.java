@@ -50,18 +50,33 @@ final class BestWork {
   /** A look with the others of its place, or the check by itself. */
   private Step ask(Advice advice, boolean cured) {
     Check check = present.base.checks().get(advice.candidates().get(0).check());
-    Occasion occasion = Occasion.of(cured ? Occasion.Kind.BEHIND : Occasion.Kind.WORTH);
+    Occasion occasion = Occasion.of(occasion(check.id(), cured));
     return new LookRounds(present, adviser, steps)
         .around(check, checks(false), Optional.of(advice), occasion)
         .orElseGet(() -> steps.ask(check, Optional.of(advice), occasion));
   }
 
+  private Occasion.Kind occasion(String check, boolean cured) {
+    if (present.state.work().askedFor().equals(Optional.of(check))) {
+      return Occasion.Kind.ASKED_FOR;
+    }
+    return cured ? Occasion.Kind.BEHIND : Occasion.Kind.WORTH;
+  }
+
+  /** What there is to choose from, whatever was begun or asked for. */
+  Advice choice() {
+    return advise(checks(true), repairs(), present.state.work().cured());
+  }
+
+  private Set<String> repairs() {
+    return present.base.repairs().keySet().stream()
+        .filter(id -> !present.unavailable.contains(id))
+        .filter(id -> !present.state.work().declined().containsKey(id) && !isDone(id))
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
   private Advice advise(boolean cured) {
-    Set<String> repairs =
-        present.base.repairs().keySet().stream()
-            .filter(id -> !present.unavailable.contains(id))
-            .filter(id -> !present.state.work().declined().containsKey(id) && !isDone(id))
-            .collect(Collectors.toCollection(LinkedHashSet::new));
+    Set<String> repairs = repairs();
     Advice advice = advise(checks(false), repairs, cured);
     if (advice.kind() == Advice.Kind.NOTHING_LEFT && !cured) {
       advice = advise(checks(true), repairs, false);
@@ -98,7 +113,12 @@ final class BestWork {
     return !checks(false).isEmpty();
   }
 
-  private Set<String> checks(boolean alsoPutOff) {
+  /**
+   * Checks that can still be made.
+   *
+   * @param alsoPutOff those too that were put off once
+   */
+  Set<String> checks(boolean alsoPutOff) {
     return present
         .base
         .ordinaryChecks()

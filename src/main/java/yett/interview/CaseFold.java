@@ -30,6 +30,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
   private final List<Entry> deeds = new ArrayList<>();
   private final Set<String> setUps = new LinkedHashSet<>();
   private Optional<String> intent = Optional.empty();
+  private Optional<String> askedFor = Optional.empty();
   private final Map<String, Integer> declined = new LinkedHashMap<>();
   private boolean retestDue;
   private boolean cured;
@@ -94,6 +95,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
         Map.copyOf(declined),
         new LinkedHashSet<>(setUps),
         intent,
+        askedFor,
         retestDue,
         cured,
         failedProof,
@@ -122,6 +124,21 @@ final class CaseFold implements Event.Visitor<Runnable> {
     return beside(
         () -> {
           intent = Optional.empty();
+          askedFor = Optional.empty();
+          then.run();
+        });
+  }
+
+  /**
+   * Leads towards a check or repair.
+   *
+   * @param next null in events before this was kept
+   */
+  private Runnable towards(String next, Runnable then) {
+    return beside(
+        () -> {
+          intent = Optional.ofNullable(next);
+          askedFor = askedFor.filter(check -> check.equals(next));
           then.run();
         });
   }
@@ -199,20 +216,12 @@ final class CaseFold implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable setUpEntered(Event.SetUpEntered event) {
-    return on(
-        () -> {
-          setUps.add(event.setUp());
-          intent = Optional.ofNullable(event.next()); // events before this was kept have none
-        });
+    return towards(event.next(), () -> setUps.add(event.setUp()));
   }
 
   @Override
   public Runnable setUpLeft(Event.SetUpLeft event) {
-    return on(
-        () -> {
-          setUps.remove(event.setUp());
-          intent = Optional.ofNullable(event.next()); // events before this was kept have none
-        });
+    return towards(event.next(), () -> setUps.remove(event.setUp()));
   }
 
   @Override
@@ -304,6 +313,15 @@ final class CaseFold implements Event.Visitor<Runnable> {
   @Override
   public Runnable dangersAgain(Event.DangersAgain event) {
     return on(() -> lookAgain = entry.number());
+  }
+
+  @Override
+  public Runnable askedFor(Event.AskedFor event) {
+    return on(
+        () -> {
+          intent = Optional.of(event.check());
+          askedFor = intent;
+        });
   }
 
   @Override

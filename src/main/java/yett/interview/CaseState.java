@@ -56,6 +56,7 @@ public record CaseState(
    * @param declined repairs that could not be done, with the epoch in which they were declined
    * @param setUps set-ups in force, in the order of entering
    * @param intent id of the check or repair for which a set-up was just entered or left
+   * @param askedFor id of the check that the person asked for and that is still to come
    * @param lookAgain number of the event since which dangers are to be looked at again; 0 if there
    *     is none
    * @param cured whether the last retest succeeded and nothing was repaired or reopened since
@@ -66,6 +67,7 @@ public record CaseState(
       Map<String, Integer> declined,
       Set<String> setUps,
       Optional<String> intent,
+      Optional<String> askedFor,
       boolean retestDue,
       boolean cured,
       Optional<String> failedProof,

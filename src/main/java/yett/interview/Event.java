@@ -33,7 +33,8 @@ import yett.knowledge.Role;
   @JsonSubTypes.Type(value = Event.GaveUp.class, name = "gave-up"),
   @JsonSubTypes.Type(value = Event.Closed.class, name = "closed"),
   @JsonSubTypes.Type(value = Event.TakenUp.class, name = "taken-up"),
-  @JsonSubTypes.Type(value = Event.DangersAgain.class, name = "dangers-again")
+  @JsonSubTypes.Type(value = Event.DangersAgain.class, name = "dangers-again"),
+  @JsonSubTypes.Type(value = Event.AskedFor.class, name = "asked-for")
 })
 public sealed interface Event {
 
@@ -82,6 +83,8 @@ public sealed interface Event {
     R takenUp(TakenUp event);
 
     R dangersAgain(DangersAgain event);
+
+    R askedFor(AskedFor event);
 
     R unread(Unread event);
   }
@@ -369,6 +372,18 @@ public sealed interface Event {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.dangersAgain(this);
+    }
+  }
+
+  /** The person wants this check next, whatever the plan would have taken. */
+  record AskedFor(String check) implements Undoable {
+    public AskedFor {
+      requireNonNull(check, "check");
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.askedFor(this);
     }
   }
 

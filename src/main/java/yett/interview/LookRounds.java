@@ -39,7 +39,8 @@ final class LookRounds {
    * @param open ids of checks that may be asked now
    */
   Optional<Step> around(Check chosen, Set<String> open, Optional<Advice> advice, Occasion why) {
-    if (chosen.place().isEmpty() || present.isCall()) {
+    boolean wanted = why.kind() == Occasion.Kind.ASKED_FOR; // and nothing else is
+    if (chosen.place().isEmpty() || wanted || present.isCall()) {
       return Optional.empty(); // somebody on the telephone is asked one thing at a time
     }
     Place place = chosen.place().get();

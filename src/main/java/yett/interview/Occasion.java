@@ -14,6 +14,8 @@ public record Occasion(Kind kind, Optional<Repair> after) {
   public enum Kind {
     /** It is worth most of all that is left. */
     WORTH,
+    /** The person asked for it. */
+    ASKED_FOR,
     /** A repair that was done entails it. */
     AFTER_REPAIR,
     /** It has to pass before the gate returns to service. */

@@ -218,6 +218,12 @@ public final class Sense {
       }
 
       @Override
+      public Runnable askedFor(Event.AskedFor event) {
+        return () ->
+            doubt(ourCards && !base.checks().containsKey(event.check()), "there is no such check");
+      }
+
+      @Override
       public Runnable dangersAgain(Event.DangersAgain event) {
         return () -> {};
       }

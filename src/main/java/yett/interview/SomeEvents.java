@@ -117,6 +117,11 @@ public interface SomeEvents<R> extends Event.Visitor<R> {
   }
 
   @Override
+  default R askedFor(Event.AskedFor event) {
+    return other(event);
+  }
+
+  @Override
   default R unread(Event.Unread event) {
     return other(event);
   }

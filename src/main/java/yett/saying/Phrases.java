@@ -5,10 +5,15 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.apache.lucene.analysis.Analyzer;
 import org.apache.lucene.analysis.core.SimpleAnalyzer;
 import org.apache.lucene.analysis.miscellaneous.PerFieldAnalyzerWrapper;
@@ -43,10 +48,23 @@ public final class Phrases {
   /** What the second and third best way of putting the same thing add. */
   private static final double[] FURTHER = {1, 0.35, 0.2};
 
+  /** What a word counts that was put right: it may be another one. */
+  private static final double PUT_RIGHT = 0.4;
+
+  /** So many are offered at most. */
+  private static final int OFFERED = 5;
+
+  /** A further thing is offered too if it fits nearly as well as the first. */
+  private static final double NEARLY = 0.55;
+
   private final Directory directory = new ByteBuffersDirectory();
   private final Analyzer analyzer;
   private final IndexSearcher searcher;
   private final SpellingCorrector spelling;
+  private final Map<String, Set<String>> stems = new HashMap<>();
+
+  /** In how many things each stem stands. */
+  private final Map<String, Integer> spread = new HashMap<>();
 
   /**
    * @param ways for each thing by its id, what it may be called
@@ -61,6 +79,8 @@ public final class Phrases {
       write(ways, synonyms);
       this.searcher = new IndexSearcher(DirectoryReader.open(directory));
       this.spelling = new SpellingCorrector(searcher.getIndexReader(), spoken);
+      ways.forEach((id, all) -> stems.put(id, stems(String.join(" . ", all))));
+      stems.values().forEach(own -> own.forEach(stem -> spread.merge(stem, 1, Integer::sum)));
     } catch (IOException e) {
       throw new UncheckedIOException(e); // the index is in memory
     }
@@ -123,6 +143,87 @@ public final class Phrases {
           .toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e); // the index is in memory
+    }
+  }
+
+  /**
+   * Ids of the things that these words name, the best first.
+   *
+   * @param least that a thing has to account for, see {@link #covers}
+   */
+  public List<String> meant(String words, double least) {
+    Map<String, Double> fits = new LinkedHashMap<>();
+    for (Heard heard : hear(words, stems.size())) {
+      double covered = covers(words, heard.id());
+      if (covered >= least) {
+        fits.put(heard.id(), heard.share() * covered * covered);
+      }
+    }
+    double most = fits.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+    return fits.entrySet().stream()
+        .filter(e -> e.getValue() >= NEARLY * most)
+        .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
+        .limit(OFFERED)
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
+  /**
+   * How much of what was said a thing accounts for: the share of the telling words that its own
+   * words have, 0 to 1, a rare word for more than a common one and a word that had to be put right
+   * for less than half; of the part of the line that fits it best. 0 if no word tells anything.
+   */
+  public double covers(String words, String id) {
+    Set<String> own = stems.getOrDefault(id, Set.of());
+    double most = share(words, own);
+    for (String part : PARTS.split(words)) {
+      if (part.strip().contains(" ")) {
+        most = Math.max(most, share(part, own));
+      }
+    }
+    return most;
+  }
+
+  /** The same of any text instead of a thing. */
+  public double covered(String words, String text) {
+    return share(words, stems(text));
+  }
+
+  private double share(String words, Set<String> own) {
+    try {
+      Set<String> typed = stems(words);
+      double all = 0;
+      double found = 0;
+      for (String stem : stems(spelling.right(words))) {
+        double weight = Math.log((1.0 + stems.size()) / (0.5 + spread.getOrDefault(stem, 0)));
+        all += weight;
+        found += own.contains(stem) ? typed.contains(stem) ? weight : PUT_RIGHT * weight : 0;
+      }
+      return all > 0 ? found / all : 0;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e); // the index is in memory
+    }
+  }
+
+  /** Stems of words that none but some things have. */
+  Set<String> onlyOf(Predicate<String> ids) {
+    Map<Boolean, Set<String>> all =
+        stems.entrySet().stream()
+            .collect(
+                Collectors.partitioningBy(
+                    e -> ids.test(e.getKey()),
+                    Collectors.flatMapping(e -> e.getValue().stream(), Collectors.toSet())));
+    Set<String> only = new HashSet<>(all.get(true));
+    only.removeAll(all.get(false));
+    return only;
+  }
+
+  /** The telling words of a text, each brought to its stem. */
+  Set<String> stems(String text) {
+    try {
+      return new HashSet<>(spelling.stems(text));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e); // nothing is read from anywhere
     }
   }
 

@@ -77,13 +77,14 @@ final class SpellingCorrector {
     return broken.length > 0 ? broken[0][0].string + " " + broken[0][1].string : word;
   }
 
-  private List<String> stems(String word) throws IOException {
+  /** The telling words of a text, each brought to its stem and to one word for all that mean it. */
+  List<String> stems(String text) throws IOException {
     List<String> found = new ArrayList<>();
-    try (TokenStream tokens = stems.tokenStream(WRITTEN, word)) {
-      CharTermAttribute text = tokens.addAttribute(CharTermAttribute.class);
+    try (TokenStream tokens = stems.tokenStream(WRITTEN, text)) {
+      CharTermAttribute stem = tokens.addAttribute(CharTermAttribute.class);
       tokens.reset();
       while (tokens.incrementToken()) {
-        found.add(text.toString());
+        found.add(stem.toString());
       }
       tokens.end();
     }

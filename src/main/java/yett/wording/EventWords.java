@@ -83,6 +83,11 @@ record EventWords(Wording words) implements Event.Visitor<String> {
   }
 
   @Override
+  public String askedFor(Event.AskedFor event) {
+    return "the wish for a check: " + words.ask(event.check());
+  }
+
+  @Override
   public String takenUp(Event.TakenUp event) {
     return "that the case was taken up again";
   }

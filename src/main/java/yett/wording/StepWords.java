@@ -22,6 +22,7 @@ public final class StepWords {
   public static String occasion(Occasion occasion) {
     return switch (occasion.kind()) {
       case WORTH -> "";
+      case ASKED_FOR -> "you asked for it";
       case AFTER_REPAIR -> "after \"" + occasion.after().orElseThrow().name() + "\"";
       case PROOF -> "proof before the gate returns to service";
       case FAILED_PROOF -> "the failed proof points to it";

@@ -23,4 +23,12 @@ class TerminalConsoleTest {
             "chain-slack", "chain-worn", "idler-seized, chain-slack", "idler-seized, chain-worn");
     assertThat(TerminalConsole.offered("a,b,", IDS)).contains("a,b,chain-worn");
   }
+
+  @Test
+  void what_goes_on_from_another_answer_waits_until_that_is_typed() {
+    List<String> words = List.of("ask", "back", "ask chain-sag", "Fish dock");
+    assertThat(TerminalConsole.offered("", words)).containsExactly("ask", "back", "Fish dock");
+    assertThat(TerminalConsole.offered("ask", words)).doesNotContain("ask chain-sag");
+    assertThat(TerminalConsole.offered("ask ch", words)).contains("ask chain-sag");
+  }
 }

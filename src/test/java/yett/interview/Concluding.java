@@ -229,6 +229,7 @@ final class Concluding implements AutoCloseable {
                 Map.of(),
                 work.setUps(),
                 work.intent(),
+                java.util.Optional.empty(), // why a check comes is no part of the state
                 false,
                 false,
                 work.failedProof(),

@@ -38,6 +38,7 @@ class EventTextTest {
         new Event.MadeSafe("person-trapped"),
         new Event.MadeSafe("burning", Optional.of(List.of("locked-off", "isolated"))),
         new Event.DangersAgain(),
+        new Event.AskedFor("chain-sag"),
         new Event.TakenUp(),
         new Event.GaveUp("no part"),
         new Event.Closed(Ending.REPAIRED));

@@ -191,6 +191,17 @@ class InterviewTest {
   }
 
   @Test
+  void after_a_repair_that_could_not_be_done_comes_the_next_one() {
+    beginWork("tighten-chain", "replace-motor");
+    confirmSetUps();
+    assertThat(mended()).isEqualTo("tighten-chain");
+    say(new Event.Repaired("tighten-chain", false));
+    confirmSetUps();
+    assertThat(mended()).isEqualTo("replace-motor");
+    assertThat(moment().state().work().retestDue()).isFalse();
+  }
+
+  @Test
   void what_a_repair_entails_comes_before_the_proofs() {
     beginWork("tighten-chain");
     mend("tighten-chain");

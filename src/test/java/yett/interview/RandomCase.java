@@ -148,7 +148,7 @@ final class RandomCase {
     }
     List<CaseState.Answered> answers = moment.state().answers();
     whims++;
-    switch (random.nextInt(8)) {
+    switch (random.nextInt(10)) {
       case 0 -> record(new Event.Noted("The call dropped."));
       case 1 -> role = oneOf(roles);
       case 2, 3 -> back(1 + random.nextInt(4));
@@ -164,6 +164,11 @@ final class RandomCase {
           answers.stream()
               .filter(a -> base.checks().get(a.check()).danger())
               .forEach(a -> record(new Event.Retracted(a.event())));
+      case 7 -> record(new Event.AskedFor(oneOf(openTo(role, moment)).id()));
+      case 8 -> {
+        Check told = oneOf(openTo(role, moment));
+        record(new Event.Answered(told.id(), answer(told, moment)));
+      }
       default -> {
         if (chance(0.7)) {
           return false;
@@ -172,6 +177,13 @@ final class RandomCase {
       }
     }
     return true;
+  }
+
+  /** What somebody may tell, or want next, whatever is asked of them. */
+  private List<Check> openTo(Role role, Moment moment) {
+    return base.ordinaryChecks()
+        .filter(c -> role.may(c.who()) && !moment.judgement().unavailable().contains(c.id()))
+        .toList();
   }
 
   private static boolean atEnd(Step step) {

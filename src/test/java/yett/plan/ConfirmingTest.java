@@ -7,8 +7,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Measure, then repair. The shares of doubt are worked out by hand: of two faults with chances p and
- * 1 - p a look that says "first" with chances a and b takes away 1 - E[p'(1 - p')] / (p (1 - p)).
+ * Measure, then repair. The shares of doubt are worked out by hand: of two faults with chances p
+ * and 1 - p a look that says "first" with chances a and b takes away 1 - E[p'(1 - p')] / (p (1 -
+ * p)).
  */
 class ConfirmingTest {
   private static boolean confirms(Scene scene, double first) {

@@ -60,7 +60,7 @@ public final class CallDeeds {
       OptionalInt done =
           questions.word(
               "Enter when it is done, \"g\" if they can't",
-              List.of("", "done", "g", "d", "cannot", "unknown", "later"),
+              List.of("", "done", "g", "d", "cannot", "not possible", "unknown", "later"),
               "Only Enter when it is done; g if they cannot or do not get there; x if the call"
                   + " dropped.");
       if (done.isEmpty()) {

@@ -326,7 +326,7 @@ public final class Calling {
       String line = sitting.line(Sitting.prompt(check)).strip();
       Optional<Answer> answer = answer(check, line);
       if (answer.isEmpty()) {
-        if (!wishes.grant(line)) {
+        if (!wishes.grant(line) && !wishes.volunteered().hear(line)) {
           sitting.say(Words.answer(check, line).complaint());
         }
       } else if (sitting.isSure(moment, check, answer.get())) {
@@ -338,7 +338,7 @@ public final class Calling {
     }
   }
 
-  private static Optional<Answer> answer(Check check, String line) {
+  private Optional<Answer> answer(Check check, String line) {
     Optional<Words.Wish> wish = Words.wish(line);
     if (line.equalsIgnoreCase("d") || wish.equals(Optional.of(Words.Wish.UNKNOWN))) {
       return Optional.of(new Answer.CannotTell());
@@ -346,6 +346,8 @@ public final class Calling {
     if (line.equalsIgnoreCase("g") || wish.equals(Optional.of(Words.Wish.LATER))) {
       return Optional.of(new Answer.NotNow());
     }
-    return wish.isPresent() ? Optional.empty() : Words.answer(check, line).answer();
+    return wish.isPresent() || wishes.volunteered().isElsewhere(check, line)
+        ? Optional.empty()
+        : Words.answer(check, line).answer();
   }
 }

@@ -2,6 +2,7 @@ package yett.command.common;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import yett.casebook.SiteName;
 import yett.casebook.SiteRecord;
@@ -24,8 +25,23 @@ public final class GateNames {
     this.known = known;
   }
 
+  /** Why a text is no name. */
+  public static String refusal(String text) {
+    return isWish(text)
+        ? "\"" + text + "\" is a word to the program and no gate's name. Which gate is it?"
+        : NO_NAME;
+  }
+
+  /** Nobody who types these means a gate. */
+  private static boolean isWish(String text) {
+    return List.of("?", "help", "save", "stop", "quit", "exit")
+        .contains(text.toLowerCase(Locale.ROOT));
+  }
+
   public static boolean isName(String text) {
-    return text.length() <= LONGEST && text.codePoints().noneMatch(Character::isISOControl);
+    return !isWish(text)
+        && text.length() <= LONGEST
+        && text.codePoints().noneMatch(Character::isISOControl);
   }
 
   /** Empty if the person leaves. */

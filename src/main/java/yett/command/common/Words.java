@@ -22,6 +22,10 @@ public final class Words {
     CORRECT("correct", "change an earlier answer"),
     UNKNOWN("unknown", "it cannot be told"),
     LATER("later", "not now"),
+    TELL("tell", "tell … says what you see or read, asked or not"),
+    CHECKS("checks", "the checks open to you now, the most telling first"),
+    ASK("ask", "ask … takes a check next: its number in that list, or its words"),
+    SUSPECT("suspect", "suspect … a cause: what speaks for it and what would settle it"),
     NOTE("note", "note … keeps a remark for the record"),
     DANGER("danger", "report a danger"),
     HANDOVER("hand over", "give the case to the next level"),
@@ -41,6 +45,17 @@ public final class Words {
       return word;
     }
 
+    /** Whether words may follow it on the line. */
+    public boolean takesWords() {
+      return this == NOTE || this == TELL || this == ASK || this == SUSPECT;
+    }
+
+    /** What follows it on a line that begins with it; may be empty. */
+    public String after(String line) {
+      String text = line.strip();
+      return text.length() > word.length() ? text.substring(word.length()).strip() : "";
+    }
+
     public String meaning() {
       return meaning;
     }
@@ -53,8 +68,8 @@ public final class Words {
       return Optional.of(Wish.HELP);
     }
     for (Wish wish : Wish.values()) {
-      boolean note = wish == Wish.NOTE && text.startsWith("note ");
-      if (text.equals(wish.word()) || note) {
+      boolean begins = wish.takesWords() && text.startsWith(wish.word() + " ");
+      if (text.equals(wish.word()) || begins) {
         return Optional.of(wish);
       }
     }

@@ -236,7 +236,7 @@ public final class Conversation {
         answer = Optional.of(new Answer.CannotTell());
       } else if (wish.isPresent() && wish.get() == Words.Wish.LATER) {
         answer = Optional.of(new Answer.NotNow());
-      } else if (wishes.grant(line)) {
+      } else if (wishes.grant(line) || wishes.volunteered().hearElsewhere(check, line)) {
         if (sitting.moment() != moment) {
           return;
         }
@@ -300,7 +300,7 @@ public final class Conversation {
     questions
         .word(
             "\"done\" when it is done, \"cannot\" if it cannot be done here",
-            List.of("done", "cannot", "unknown", "later"),
+            List.of("done", "cannot", "not possible", "unknown", "later"),
             "Type done, or cannot if the part, the time or the permission is missing.")
         .ifPresent(i -> sitting.record(new Event.Repaired(step.repair().id(), i == 0)));
   }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import yett.command.common.Words;
 import yett.console.Block;
 import yett.interview.Answer;
 import yett.interview.Event;
@@ -48,7 +49,7 @@ public final class DangerList {
     List<String> words = new ArrayList<>();
     List<Danger> heard = List.of();
     while (true) {
-      String line = sitting.line("0 for none, or the numbers that are so");
+      String line = told(sitting.line("0 for none, or the numbers that are so"));
       String text = line.strip().toLowerCase(Locale.ROOT);
       Matcher unknown = UNKNOWN.matcher(text);
       if (unknown.matches()) {
@@ -86,6 +87,13 @@ public final class DangerList {
                 + " second you cannot tell.");
       }
     }
+  }
+
+  /** Here all words are told; "tell" before them adds nothing. */
+  private static String told(String line) {
+    String words = Words.Wish.TELL.after(line);
+    boolean tell = Words.wish(line).equals(Optional.of(Words.Wish.TELL)) && !words.isEmpty();
+    return tell ? words : line;
   }
 
   private void askBack(List<Danger> heard, List<Danger> dangers) {

@@ -72,6 +72,12 @@ final class LookList {
         }
         continue;
       }
+      if (isHeardElsewhere(looks, line)) {
+        if (sitting.moment() != moment) {
+          return;
+        }
+        continue;
+      }
       RoundLine.Heard heard = RoundLine.read(looks, line);
       said.putAll(heard.said());
       if (heard.complaints().isEmpty()) {
@@ -85,6 +91,22 @@ final class LookList {
           (said.isEmpty() ? "" : "So far: " + views.soFar(looks, said) + ". ")
               + "Type the rest, or Enter if all others are ordinary.");
     }
+  }
+
+  /**
+   * Hears words that are an answer to none of the looks, or share with one only a word: they may
+   * tell of danger, or of something that was not asked.
+   */
+  private boolean isHeardElsewhere(List<Check> looks, String line) {
+    boolean numbered = line.strip().matches("[?-]?\\s*\\d.*");
+    String words =
+        numbered ? line.replaceAll("[?-]?\\d+[a-z]?\\b|[,;]", " ").strip() : line.strip();
+    boolean elsewhere =
+        words.contains(" ")
+            && looks.stream().allMatch(c -> wishes.volunteered().isElsewhere(c, words));
+    boolean unknown =
+        !numbered && !words.isEmpty() && RoundLine.read(looks, words).said().isEmpty();
+    return (elsewhere || unknown) && wishes.volunteered().hear(words);
   }
 
   private void how(Step.LookRound round, String number) {

@@ -49,8 +49,8 @@ public final class NewCase {
       console.show(
           Block.heading("Case " + id + " · " + gate),
           Block.paragraph(
-              "Every answer is saved at once. At every prompt: why, belief, back, correct, "
-                  + "unknown, later, note, danger, hand over, save, help."));
+              "Every answer is saved at once. At every prompt: tell, checks, ask, suspect, why, "
+                  + "belief, back, correct, unknown, later, note, danger, hand over, save, help."));
       if (role == Role.TRAINEE) {
         console.show(Block.paragraph("A trainee works under the eyes of a technician."));
       }
@@ -63,7 +63,7 @@ public final class NewCase {
     List<SiteRecord> sites = desk.casebook().sites();
     if (!typed.isEmpty()) {
       if (!GateNames.isName(typed)) {
-        throw new UsageException(GateNames.NO_NAME);
+        throw new UsageException(GateNames.refusal(typed));
       }
       return new GateNames(console, sites).meant(typed);
     }
@@ -89,7 +89,7 @@ public final class NewCase {
     return numbered.isPresent()
         ? Prompt.Reading.of(numbered.get())
         : text.isEmpty() || !GateNames.isName(text)
-            ? Prompt.Reading.again(text.isEmpty() ? "" : GateNames.NO_NAME)
+            ? Prompt.Reading.again(text.isEmpty() ? "" : GateNames.refusal(text))
             : Prompt.Reading.of(text);
   }
 }

@@ -45,7 +45,7 @@ public final class Questions {
       if (found.size() == 1) {
         return OptionalInt.of(found.get(0));
       }
-      if (!wishes.grant(line)) {
+      if (!wishes.grantOrHear(line)) {
         sitting.say(refusal);
       } else if (sitting.moment() != before) {
         return OptionalInt.empty();
@@ -63,7 +63,7 @@ public final class Questions {
           return OptionalInt.of(i);
         }
       }
-      if (!wishes.grant(line)) {
+      if (!wishes.grantOrHear(line)) {
         sitting.say(refusal);
       } else if (sitting.moment() != before) {
         return OptionalInt.empty();
@@ -86,6 +86,9 @@ public final class Questions {
       Optional<String> wrong = text.isEmpty() ? Optional.of("") : unclear(text, ids, texts, picked);
       if (wrong.isEmpty()) {
         return Optional.of(picked.stream().distinct().sorted().toList());
+      }
+      if (wishes.volunteered().hear(line)) {
+        return Optional.empty();
       }
       sitting.say(
           (text.isEmpty() ? "T" : "\"" + Words.shortened(wrong.get()) + "\" is not clear: t")

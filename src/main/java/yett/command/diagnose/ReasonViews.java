@@ -13,6 +13,7 @@ import yett.console.Block;
 import yett.console.Text;
 import yett.interview.Interview;
 import yett.interview.Moment;
+import yett.interview.Occasion;
 import yett.interview.Prospects;
 import yett.interview.SomeSteps;
 import yett.interview.Step;
@@ -167,14 +168,20 @@ public final class ReasonViews {
     rows.add(
         Block.row(
             "Costs", Figures.minutes(chosen.minutes()) + ", with changes of set-up and hazards"));
+    boolean askedFor = ask.occasion().kind() == Occasion.Kind.ASKED_FOR;
     rows.add(
         Block.row(
             "Worth",
-            worth(advice, chosen)
+            (askedFor
+                    ? "you asked for it; it saves "
+                        + Figures.minutes(Math.max(0, chosen.saves()))
+                        + " on average against repairing at once, which"
+                    : worth(advice, chosen))
                 + " would be expected to cost "
                 + Figures.minutes(advice.repairingNow())
                 + " (time, parts and hazards)"));
-    runnersUp(advice).ifPresent(words -> rows.add(Block.row("Next best", words)));
+    runnersUp(advice)
+        .ifPresent(words -> rows.add(Block.row(askedFor ? "The plan's own" : "Next best", words)));
     blocks.add(new Block.Rows(rows));
     for (Prospects.Prospect prospect : prospects) {
       String range = prospect.range().isEmpty() ? "" : prospect.range() + ": ";
@@ -267,6 +274,11 @@ public final class ReasonViews {
     return blocks;
   }
 
+  /** What the machine does, by the answers, as far as a cause has it do that. */
+  List<Block> effects(Moment moment, Cause cause) {
+    return effects.of(moment.trail(), cause);
+  }
+
   /** What is believed now, and what speaks for and against the leading cause. */
   public List<Block> belief(Moment moment) {
     List<Block> blocks = standing(moment);
@@ -311,7 +323,7 @@ public final class ReasonViews {
   }
 
   /** The strongest answers on either side, and what could still turn the balance. */
-  private List<Block> forAndAgainst(Moment moment, Cause cause) {
+  List<Block> forAndAgainst(Moment moment, Cause cause) {
     int c = moment.belief().model().indexOf(cause.id());
     double now = moment.belief().atCallOut()[c];
     List<Block.Row> rows = new ArrayList<>();

@@ -47,7 +47,7 @@ public final class SiteForm {
                 questions.stream().map(SiteQuestion::name).toList());
         if (found.size() == 1) {
           ask(questions.get(found.get(0)));
-        } else {
+        } else if (!wishes.volunteered().hear(line)) {
           sitting.say("Type a number from 1 to " + questions.size() + ", or only Enter.");
         }
       }

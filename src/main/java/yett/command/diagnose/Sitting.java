@@ -3,7 +3,9 @@ package yett.command.diagnose;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import yett.command.common.Prompt;
+import yett.command.common.Words;
 import yett.console.Block;
 import yett.console.Console;
 import yett.console.Text;
@@ -27,6 +29,7 @@ public final class Sitting {
   private final StepViews views;
   private final ReasonViews reasons;
   private final Sharing sharing;
+  private List<String> wishWords = List.of();
 
   public Sitting(Console console, OpenCase open) {
     this.console = console;
@@ -75,7 +78,24 @@ public final class Sitting {
       console.show(Block.paragraph(prompt + ":"));
       shown = "> ";
     }
-    return Prompt.withLeave(console).line(shown, List.of()).orElseThrow(PutAside::new);
+    return Prompt.withLeave(console).line(shown, wishWords()).orElseThrow(PutAside::new);
+  }
+
+  /** What Tab completes: the words of every prompt, and behind two of them what they can name. */
+  private List<String> wishWords() {
+    if (wishWords.isEmpty()) {
+      wishWords =
+          Stream.of(
+                  Stream.of(Words.Wish.values()).map(Words.Wish::word),
+                  base()
+                      .ordinaryChecks()
+                      .filter(c -> !c.danger())
+                      .map(c -> Words.Wish.ASK.word() + " " + c.id()),
+                  base().causes().keySet().stream().map(c -> Words.Wish.SUSPECT.word() + " " + c))
+              .flatMap(s -> s)
+              .toList();
+    }
+    return wishWords;
   }
 
   /** Asks until a line can be read. */
@@ -96,6 +116,36 @@ public final class Sitting {
             Prompt.word(line, List.of("yes", "y", "1", "no", "n", "2"))
                 .map(i -> Prompt.Reading.of(i < 3))
                 .orElse(Prompt.Reading.again("Type yes or no.")));
+  }
+
+  /** One of several things by its number; empty if none of them is meant. */
+  public <T> Optional<T> choose(String heading, List<T> things, Function<T, String> words) {
+    show(Block.heading(heading), Block.numbered(things.stream().map(words).toList()));
+    return until(
+        "Number, or Enter for none",
+        line ->
+            line.isEmpty() || line.equals("0")
+                ? Prompt.Reading.of(Optional.empty())
+                : Prompt.number(line, things.size())
+                    .map(n -> Prompt.Reading.of(Optional.of(things.get(n - 1))))
+                    .orElse(
+                        Prompt.Reading.again(
+                            "Type a number from 1 to " + things.size() + ", or only Enter.")));
+  }
+
+  /** What was meant: the one thing, once the person says so, or one of several. */
+  public <T> Optional<T> confirm(List<T> things, Function<T, String> words) {
+    if (things.size() > 1) {
+      return choose("Which do you mean?", things, words);
+    }
+    boolean right =
+        until(
+            words.apply(things.get(0)) + " Right? Enter = yes",
+            line ->
+                Prompt.word(line, List.of("", "yes", "y", "1", "no", "n", "0", "2"))
+                    .map(i -> Prompt.Reading.of(i < 4))
+                    .orElse(Prompt.Reading.again("Enter if it is right, no if it is not.")));
+    return right ? Optional.of(things.get(0)) : Optional.empty();
   }
 
   /** Stores events; tells the person what else came of it than that it was stored. */

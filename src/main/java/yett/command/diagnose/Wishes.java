@@ -12,10 +12,26 @@ import yett.interview.Step;
 public final class Wishes {
   private final Sitting sitting;
   private final Corrections corrections;
+  private final Volunteered volunteered;
+  private final CheckList checks;
+  private final Suspicion suspicion;
 
   public Wishes(Sitting sitting) {
     this.sitting = sitting;
     this.corrections = new Corrections(sitting);
+    this.volunteered = new Volunteered(sitting);
+    this.checks = new CheckList(sitting);
+    this.suspicion = new Suspicion(sitting, checks);
+  }
+
+  /** What was told without being asked. */
+  public Volunteered volunteered() {
+    return volunteered;
+  }
+
+  /** Whether a line was a wish, or tells something that was not asked; if so, it is done. */
+  public boolean grantOrHear(String line) {
+    return grant(line) || volunteered.hear(line);
   }
 
   /** Whether a line was a wish; if so, it is done. */
@@ -26,7 +42,11 @@ public final class Wishes {
   }
 
   private void grant(Words.Wish wish, String line) {
-    boolean wantsBelief = wish == Words.Wish.BELIEF || wish == Words.Wish.ACCOUNT;
+    boolean wantsBelief =
+        wish == Words.Wish.BELIEF
+            || wish == Words.Wish.ACCOUNT
+            || wish == Words.Wish.CHECKS
+            || wish == Words.Wish.SUSPECT;
     if (wantsBelief && sitting.moment().step() instanceof Step.MakeSafe) {
       sitting.say("People first. What is wrong with the gate does not matter now.");
       return;
@@ -38,7 +58,11 @@ public final class Wishes {
       case BACK -> back();
       case CORRECT -> corrections.choose();
       case UNKNOWN, LATER -> sitting.say("This step cannot be left out. Save stops here.");
-      case NOTE -> note(line);
+      case NOTE -> note(wish.after(line));
+      case TELL -> volunteered.tell(wish.after(line));
+      case CHECKS -> checks.show();
+      case ASK -> checks.ask(wish.after(line));
+      case SUSPECT -> suspicion.look(wish.after(line));
       case DANGER -> sitting.record(new Event.DangersAgain());
       case HANDOVER -> giveUp();
       case CUT_OFF -> {
@@ -75,8 +99,8 @@ public final class Wishes {
     sitting.say("Taken back.");
   }
 
-  private void note(String line) {
-    String text = line.strip().length() > 4 ? line.strip().substring(5).strip() : "";
+  private void note(String words) {
+    String text = words;
     if (text.isEmpty()) {
       text = sitting.line("Note").strip();
     }

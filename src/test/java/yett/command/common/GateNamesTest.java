@@ -61,4 +61,17 @@ class GateNamesTest {
   void whoever_leaves_means_none() {
     assertThat(meant("North South", "")).isEmpty();
   }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"help", "HELP", "?", "quit", "save"})
+  void a_word_to_the_program_is_no_gates_name(String word) {
+    assertThat(GateNames.isName(word)).isFalse();
+    assertThat(GateNames.refusal(word)).contains("\"" + word + "\"", "no gate's name");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Help Street", "X", "Back", "Note"})
+  void a_gate_may_be_called_nearly_so(String name) {
+    assertThat(GateNames.isName(name)).isTrue();
+  }
 }

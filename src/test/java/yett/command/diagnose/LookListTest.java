@@ -122,6 +122,36 @@ class LookListTest {
     assertThat(round()).isPresent();
   }
 
+  /** Also behind a number: whoever types it may have looked up from the list. */
+  @ParameterizedTest
+  @ValueSource(strings = {"there is smoke coming out of the operator", "1 there is smoke coming out"})
+  void words_that_may_tell_of_danger_are_asked_about_first(String words) {
+    typed.type(words, "1");
+
+    assertThat(typed.screen()).contains("That may tell of danger:");
+    assertThat(answers().keySet()).isNotEmpty().allMatch(c -> c.startsWith("danger-"));
+    try (OpenCase open = typed.open()) {
+      assertThat(open.moment().step()).isInstanceOf(Step.MakeSafe.class);
+    }
+  }
+
+  @Test
+  void what_is_told_besides_counts_and_the_round_goes_on() {
+    typed.type("the chain is rusty", "yes", "save");
+
+    assertThat(answers()).containsKey("chain-surface");
+  }
+
+  @Test
+  void a_look_that_is_asked_for_is_asked_alone() {
+    typed.type("ask pad-and-bolts");
+
+    assertThat(round()).isEmpty();
+    try (OpenCase open = typed.open()) {
+      assertThat(open.moment().step().card()).isEqualTo("pad-and-bolts");
+    }
+  }
+
   @Test
   void how_tells_how_to_look() {
     typed.type("how");

@@ -1,0 +1,205 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import yett.command.common.Prompt;
+import yett.console.Block;
+import yett.console.Text;
+import yett.interview.Interview;
+import yett.interview.Moment;
+import yett.interview.OpenChecks;
+import yett.interview.OpenChecks.Open;
+import yett.interview.Prospects;
+import yett.interview.Request;
+import yett.interview.Step;
+import yett.knowledge.Cause;
+import yett.knowledge.Check;
+import yett.knowledge.SetUp;
+import yett.saying.Phrases;
+import yett.wording.Figures;
+import yett.wording.StepWords;
+
+/** The checks that are open now, and one of them taken next because the person wants it. */
+final class CheckList {
+  /** So many stand on a page of 24 lines, each with what it tells and costs. */
+  private static final int PAGE = 5;
+
+  private static final double FITS = 0.55;
+
+  private final Sitting sitting;
+  private final FirstWords first;
+
+  /** Ids of the list that was shown last, in its order. */
+  private List<String> shown = List.of();
+
+  private Phrases names;
+
+  CheckList(Sitting sitting) {
+    this.sitting = sitting;
+    this.first = new FirstWords(new StepWords(sitting.base()));
+  }
+
+  private Moment moment() {
+    return sitting.moment();
+  }
+
+  /** The checks as they stand. */
+  OpenChecks open() {
+    return new OpenChecks(sitting.open().interview().expertise(), moment());
+  }
+
+  /** Page by page; a number takes that check next. */
+  void show() {
+    if (comesFirst()) {
+      return;
+    }
+    OpenChecks open = open();
+    List<Open> all = open.all();
+    shown = all.stream().map(o -> o.check().id()).toList();
+    if (all.isEmpty()) {
+      sitting.say("No check is open to you now.");
+      return;
+    }
+    for (int from = 0; from < all.size(); from += PAGE) {
+      int to = Math.min(from + PAGE, all.size());
+      page(open, from, to);
+      boolean more = to < all.size();
+      Optional<Integer> number =
+          sitting.until(
+              "Number takes it next, "
+                  + (more ? "Enter for more, 0 to go back" : "Enter to go back"),
+              line ->
+                  line.isEmpty() || line.equals("0")
+                      ? Prompt.Reading.of(line.isEmpty() ? Optional.empty() : Optional.of(0))
+                      : Prompt.number(line, to)
+                          .map(n -> Prompt.Reading.of(Optional.of(n)))
+                          .orElse(Prompt.Reading.again("Type a number from 1 to " + to + ".")));
+      if (number.isPresent()) {
+        if (number.get() > 0) {
+          next(all.get(number.get() - 1).check());
+        }
+        return;
+      }
+    }
+  }
+
+  /** Before the complaint is known there is nothing to choose by. */
+  private boolean comesFirst() {
+    Step step = moment().step();
+    boolean begun = moment().state().told().histories().isPresent();
+    if (begun && !(step instanceof Step.AskDangers) && !(step instanceof Step.Finished)) {
+      return false;
+    }
+    later(step);
+    return true;
+  }
+
+  private void page(OpenChecks open, int from, int to) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        Block.heading(
+            "Checks open to you: " + (from + 1) + " to " + to + " of " + open.all().size()));
+    List<Block.Item> items = new ArrayList<>();
+    for (int i = from; i < to; i++) {
+      Open o = open.all().get(i);
+      items.add(
+          new Block.Item(
+              Integer.toString(i + 1),
+              Text.of(o.check().ask()),
+              Optional.of(Text.of(tells(open, o) + "; " + costs(o)))));
+    }
+    blocks.add(new Block.Numbered(items));
+    sitting.show(blocks);
+  }
+
+  private String tells(OpenChecks open, Open o) {
+    if (o.saves().isEmpty()) {
+      return "tells little now";
+    }
+    List<Integer> apart =
+        Prospects.separates(
+            moment().belief(), Prospects.of(moment().belief(), o.check(), Optional.empty()), 2);
+    String causes =
+        apart.stream()
+            .map(c -> sitting.base().causes().get(moment().belief().model().causes().get(c)))
+            .map(Cause::name)
+            .collect(Collectors.joining(" / "));
+    double saves = o.saves().get();
+    String saved = !open.findingOut() && saves >= 1 ? ", saves " + Figures.minutes(saves) : "";
+    return (causes.isEmpty() ? "tells little now" : "tells of " + causes) + saved;
+  }
+
+  /** Minutes, and the set-ups that still have to be entered. */
+  static String costs(Open o) {
+    String setUps = o.enter().stream().map(SetUp::name).collect(Collectors.joining(", then "));
+    return Figures.minutes(o.minutes()) + (setUps.isEmpty() ? "" : " with: " + setUps);
+  }
+
+  /** Takes a check next, by its number in the last list, its id or words of it. */
+  void ask(String words) {
+    String text = words.isEmpty() ? sitting.line("Which check? A number or words of it") : words;
+    if (text.isEmpty()) {
+      return;
+    }
+    Optional<Integer> number = Prompt.number(text, shown.size());
+    if (number.isPresent()) {
+      next(sitting.base().checks().get(shown.get(number.get() - 1)));
+      return;
+    }
+    if (text.matches("\\d+")) {
+      sitting.say(
+          shown.isEmpty()
+              ? "No list was shown yet: checks shows it."
+              : "The last list has the numbers 1 to " + shown.size() + ".");
+      return;
+    }
+    Check named = sitting.base().checks().get(text.toLowerCase(Locale.ROOT).replace(' ', '-'));
+    if (named != null) {
+      next(named);
+      return;
+    }
+    List<Check> found = found(text);
+    if (found.isEmpty()) {
+      sitting.say("No check is known by these words. checks shows those that are open.");
+    } else if (found.size() == 1) {
+      next(found.get(0));
+    } else {
+      sitting.choose("Which check?", found, Check::ask).ifPresent(this::next);
+    }
+  }
+
+  private List<Check> found(String words) {
+    if (names == null) {
+      Map<String, List<String>> ways = new HashMap<>();
+      sitting
+          .base()
+          .ordinaryChecks()
+          .filter(c -> !c.danger())
+          .forEach(c -> ways.put(c.id(), List.of(c.ask(), c.id().replace('-', ' '))));
+      names = new Phrases(ways, sitting.base().telephone().synonyms());
+    }
+    return names.meant(words, FITS).stream().map(sitting.base().checks()::get).toList();
+  }
+
+  /** Takes a check next, or says why it cannot be. */
+  void next(Check check) {
+    Interview interview = sitting.open().interview();
+    Request.Verdict verdict = new Request(interview, moment()).of(check);
+    if (verdict instanceof Request.Granted granted) {
+      sitting.record(granted.event());
+    } else if (verdict instanceof Request.Refused refused) {
+      sitting.say("Not taken, \"" + check.ask() + "\": " + refused.because() + ".");
+    } else if (verdict instanceof Request.Later later) {
+      later(later.first());
+    }
+  }
+
+  private void later(Step step) {
+    sitting.say("First comes " + step.accept(first).strip() + ".");
+  }
+}

@@ -1,0 +1,99 @@
+package yett.command.diagnose;
+
+import yett.interview.Purpose;
+import yett.interview.SomeSteps;
+import yett.interview.Step;
+import yett.wording.StepWords;
+
+/** What has to come before a wish is granted, as the end of a sentence. */
+final class FirstWords implements SomeSteps<String> {
+  private final StepWords words;
+
+  FirstWords(StepWords words) {
+    this.words = words;
+  }
+
+  @Override
+  public String askDangers(Step.AskDangers step) {
+    return "the list of dangers";
+  }
+
+  @Override
+  public String askSite(Step.AskSite step) {
+    return "the gate as installed";
+  }
+
+  @Override
+  public String askComplaints(Step.AskComplaints step) {
+    return "what is wrong with the gate";
+  }
+
+  @Override
+  public String askPressing(Step.AskPressing step) {
+    return "how urgent it is";
+  }
+
+  @Override
+  public String askHistory(Step.AskHistory step) {
+    return "what happened lately";
+  }
+
+  @Override
+  public String makeSafe(Step.MakeSafe step) {
+    return "people: what the danger asks for";
+  }
+
+  @Override
+  public String settle(Step.Settle step) {
+    return "which of two answers that do not agree is right";
+  }
+
+  @Override
+  public String retest(Step.Retest step) {
+    return "the try of the gate after the repair";
+  }
+
+  @Override
+  public String decideFailedProof(Step.DecideFailedProof step) {
+    return "what becomes of the failed proof";
+  }
+
+  @Override
+  public String ask(Step.Ask step) {
+    return step.check().ask() + " " + StepWords.occasion(step.occasion());
+  }
+
+  @Override
+  public String lookRound(Step.LookRound step) {
+    return "the round of looks: " + step.place().name();
+  }
+
+  @Override
+  public String mend(Step.Mend step) {
+    return step.repair().name() + ", " + StepWords.occasion(step.occasion());
+  }
+
+  @Override
+  public String enter(Step.Enter step) {
+    return purpose(step.purpose());
+  }
+
+  @Override
+  public String leave(Step.Leave step) {
+    return purpose(step.purpose());
+  }
+
+  private String purpose(Purpose purpose) {
+    return words.purpose(purpose);
+  }
+
+  @Override
+  public String handOver(Step.HandOver step) {
+    return "the hand-over: " + StepWords.because(step.because());
+  }
+
+  @Override
+  public String other(Step step) {
+    return "the end of the case";
+  }
+}

@@ -1,0 +1,119 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import yett.command.common.Prompt;
+import yett.console.Block;
+import yett.console.Text;
+import yett.interview.Moment;
+import yett.interview.OpenChecks;
+import yett.interview.Prospects;
+import yett.interview.Step;
+import yett.knowledge.Cause;
+import yett.rules.Conclusion.Odds;
+import yett.saying.Phrases;
+import yett.wording.Figures;
+import yett.wording.Wording;
+
+/** A cause that the person suspects: what speaks for and against it, and what would settle it. */
+final class Suspicion {
+  private static final double FITS = 0.55;
+
+  private final Sitting sitting;
+  private final CheckList checks;
+  private Phrases names;
+
+  Suspicion(Sitting sitting, CheckList checks) {
+    this.sitting = sitting;
+    this.checks = checks;
+  }
+
+  /**
+   * @param words id of a cause, or words of its name; the person is asked if they are empty
+   */
+  void look(String words) {
+    String text = words.isEmpty() ? sitting.line("Which cause? Words of it") : words;
+    if (text.isEmpty()) {
+      return;
+    }
+    Cause named =
+        sitting.base().causes().get(text.toLowerCase(Locale.ROOT).strip().replace(' ', '-'));
+    List<Cause> found = named == null ? found(text) : List.of(named);
+    if (found.isEmpty()) {
+      sitting.say("No cause is known by these words. belief shows the most probable ones.");
+    } else if (found.size() == 1) {
+      look(found.get(0));
+    } else {
+      sitting.choose("Which cause?", found, Cause::name).ifPresent(this::look);
+    }
+  }
+
+  private List<Cause> found(String words) {
+    if (names == null) {
+      Map<String, List<String>> ways = new HashMap<>();
+      sitting
+          .base()
+          .causes()
+          .values()
+          .forEach(c -> ways.put(c.id(), List.of(c.name(), c.id().replace('-', ' '))));
+      names = new Phrases(ways, sitting.base().telephone().synonyms());
+    }
+    return names.meant(words, FITS).stream().map(sitting.base().causes()::get).toList();
+  }
+
+  private void look(Cause cause) {
+    Moment moment = sitting.moment();
+    Optional<Odds> impossible =
+        moment.judgement().odds().stream()
+            .filter(o -> o.cause().equals(cause.id()) && o.factor() == 0)
+            .findFirst();
+    if (impossible.isPresent()) {
+      sitting.say(cause.name() + " cannot be here: " + impossible.get().reason().words() + ".");
+      return;
+    }
+    List<Block> blocks = new ArrayList<>(sitting.reasons().forAndAgainst(moment, cause));
+    blocks.addAll(sitting.reasons().effects(moment, cause));
+    sitting.show(blocks);
+    if (moment.state().told().histories().isEmpty() || moment.step() instanceof Step.Finished) {
+      return;
+    }
+    checks
+        .open()
+        .settling(cause.id())
+        .ifPresentOrElse(
+            s -> settle(s, cause),
+            () -> sitting.say("No check that is open to you would tell more of it."));
+  }
+
+  private void settle(OpenChecks.Settling settling, Cause cause) {
+    Moment moment = sitting.moment();
+    int c = moment.belief().model().indexOf(cause.id());
+    List<Block.Item> items = new ArrayList<>();
+    for (Prospects.Prospect p :
+        Prospects.of(moment.belief(), settling.open().check(), Optional.empty())) {
+      items.add(
+          Block.item(
+              "·",
+              Wording.meaning(settling.open().check(), p.outcome().id()),
+              Figures.percent(p.chance()) + "; then it stands at " + Figures.percent(p.then()[c])));
+    }
+    sitting.show(
+        Block.heading("What would tell most of it · " + CheckList.costs(settling.open())),
+        Block.paragraph(Text.strong(settling.open().check().ask())),
+        new Block.Numbered(items));
+    boolean next =
+        sitting.until(
+            "yes asks it next, Enter leaves it to the plan",
+            line ->
+                Prompt.word(line, List.of("yes", "y", "1", "", "no", "n", "0", "2"))
+                    .map(i -> Prompt.Reading.of(i < 3))
+                    .orElse(Prompt.Reading.again("Type yes, or only Enter.")));
+    if (next) {
+      checks.next(settling.open().check());
+    }
+  }
+}

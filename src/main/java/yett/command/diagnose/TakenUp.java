@@ -1,0 +1,255 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import yett.command.common.ListChoice;
+import yett.command.common.Prompt;
+import yett.command.common.Words;
+import yett.console.Block;
+import yett.console.Text;
+import yett.interview.Answer;
+import yett.interview.CaseState;
+import yett.interview.Event;
+import yett.interview.Moment;
+import yett.interview.Request;
+import yett.knowledge.Card;
+import yett.knowledge.Check;
+import yett.knowledge.Effect;
+import yett.knowledge.History;
+import yett.knowledge.RuleBase;
+import yett.saying.Tellings.Kind;
+import yett.saying.Tellings.Thing;
+import yett.wording.Wording;
+
+/** What becomes of something told and confirmed: the event that an answer to its question makes. */
+final class TakenUp {
+  /** So many things that show an effect are offered, the likeliest first. */
+  private static final int SIGNS = 6;
+
+  private final Sitting sitting;
+
+  TakenUp(Sitting sitting) {
+    this.sitting = sitting;
+  }
+
+  private RuleBase base() {
+    return sitting.base();
+  }
+
+  /** As it is shown back. */
+  String words(Thing thing) {
+    return switch (thing.kind()) {
+      case DANGER, OUTCOME -> {
+        Check check = base().checks().get(thing.card());
+        yield check.ask() + " " + StepViews.capital(Wording.meaning(check, thing.outcome())) + ".";
+      }
+      case CHECK -> base().checks().get(thing.card()).ask() + " (one of its answers)";
+      case READING -> base().checks().get(thing.card()).ask() + " (a reading)";
+      case COMPLAINT -> "The complaint: " + base().checks().get(thing.card()).ask() + ".";
+      case EFFECT -> base().effects().get(thing.card()).name() + " (as it shows)";
+      case HISTORY -> "Lately: " + base().histories().get(thing.card()).name() + ".";
+    };
+  }
+
+  /** Those that are open to this person; all of them if none is, so that the reason is told. */
+  List<String> open(List<String> checks) {
+    Set<String> unavailable = sitting.moment().judgement().unavailable();
+    List<String> open = checks.stream().filter(id -> !unavailable.contains(id)).toList();
+    return open.isEmpty() ? checks : open;
+  }
+
+  /** What is not known yet and open to this person, as far as there is any. */
+  List<Thing> news(List<Thing> things) {
+    List<Thing> news = things.stream().filter(t -> !isKnown(t)).toList();
+    Set<String> open = Set.copyOf(open(news.stream().map(Thing::card).toList()));
+    return (news.isEmpty() ? things : news)
+        .stream().filter(t -> news.isEmpty() || open.contains(t.card())).toList();
+  }
+
+  private boolean isKnown(Thing thing) {
+    CaseState state = sitting.moment().state();
+    return switch (thing.kind()) {
+      case COMPLAINT -> state.told().complaints().orElse(List.of()).contains(thing.card());
+      case HISTORY -> state.told().histories().orElse(List.of()).contains(thing.card());
+      case OUTCOME ->
+          state.answer(thing.card()).filter(a -> a.answer().is(thing.outcome())).isPresent();
+      case DANGER, CHECK, READING, EFFECT -> false;
+    };
+  }
+
+  Event chosen(Thing thing) {
+    return new Event.Answered(thing.card(), new Answer.Chosen(thing.outcome()));
+  }
+
+  void take(Thing thing) {
+    switch (thing.kind()) {
+      case DANGER -> sitting.record(chosen(thing));
+      case OUTCOME -> answer(thing.card(), new Answer.Chosen(thing.outcome()));
+      case CHECK, READING -> question(base().checks().get(thing.card()));
+      case COMPLAINT -> complaint(thing.card());
+      case EFFECT -> effect(base().effects().get(thing.card()));
+      case HISTORY -> history(thing.card());
+    }
+  }
+
+  /** An answer to a check, held to all that one at its own prompt is held to. */
+  void answer(String id, Answer answer) {
+    Check check = base().checks().get(id);
+    Moment before = sitting.moment();
+    if (isRefused(check)) {
+      return;
+    }
+    if (sitting.isSure(before, check, answer)) {
+      sitting.record(new Event.Answered(id, answer));
+      if (Sharing.counts(sitting, check, answer)) {
+        sitting.show(sitting.views().taken(before, sitting.moment(), check));
+      }
+    }
+  }
+
+  /** The same of a reading, which counts as if it had been taken as it is taken here. */
+  void reading(String id, Answer answer) {
+    Check check = base().checks().get(id);
+    if (!check.how().isEmpty() && Request.forbidden(sitting.moment(), check).isEmpty()) {
+      sitting.show(
+          Block.paragraph(Text.dim("Taken so? " + check.how() + " If not: back, or correct.")));
+    }
+    answer(id, answer);
+  }
+
+  private boolean isRefused(Check check) {
+    Optional<String> forbidden = Request.forbidden(sitting.moment(), check);
+    forbidden.ifPresent(why -> sitting.say("That does not count: " + why + "."));
+    return forbidden.isPresent();
+  }
+
+  /** The question itself, because the words did not say which answer. */
+  private void question(Check check) {
+    if (isRefused(check)) {
+      return;
+    }
+    if (!check.measured()) {
+      sitting.show(Block.numbered(check.outcomes().stream().map(Check.Outcome::text).toList()));
+    }
+    sitting
+        .until(
+            Sitting.prompt(check) + ", or Enter for none",
+            line -> {
+              Words.Heard heard = Words.answer(check, line);
+              return line.isEmpty() || heard.answer().isPresent()
+                  ? Prompt.Reading.of(heard.answer())
+                  : Prompt.Reading.again(heard.complaint());
+            })
+        .ifPresent(answer -> answer(check.id(), answer));
+  }
+
+  private void complaint(String id) {
+    Check complaint = base().checks().get(id);
+    if (complaint == null || isRefused(complaint)) {
+      return;
+    }
+    List<Check> all =
+        base().complaints().stream()
+            .filter(c -> !sitting.moment().judgement().unavailable().contains(c.id()))
+            .toList();
+    told(
+        sitting.moment().state().told().complaints(),
+        id,
+        all,
+        Check::ask,
+        "What else is wrong?",
+        Event.Complained::new);
+  }
+
+  private void history(String id) {
+    told(
+        sitting.moment().state().told().histories(),
+        id,
+        List.copyOf(base().histories().values()),
+        History::name,
+        "What else happened lately?",
+        Event.Happened::new);
+  }
+
+  /** Joins those told before; the first to be told is asked to be followed by all others. */
+  private <C extends Card> void told(
+      Optional<List<String>> before,
+      String id,
+      List<C> all,
+      Function<C, String> name,
+      String ask,
+      Function<List<String>, Event> event) {
+    Set<String> ids = new LinkedHashSet<>(before.orElse(List.of()));
+    if (!ids.add(id)) {
+      sitting.say("That is known already.");
+      return;
+    }
+    if (before.isEmpty()) {
+      List<C> others = all.stream().filter(c -> !c.id().equals(id)).toList();
+      ids.addAll(others(others, name, ask));
+    }
+    sitting.record(event.apply(List.copyOf(ids)));
+    sitting.say("Taken.");
+  }
+
+  private <C extends Card> List<String> others(
+      List<C> cards, Function<C, String> name, String ask) {
+    List<String> texts = cards.stream().map(name).toList();
+    List<String> ids = cards.stream().map(Card::id).toList();
+    sitting.show(Block.heading(ask), Block.numbered(texts));
+    return sitting.until(
+        "Numbers, or Enter for nothing else",
+        line -> {
+          List<String> picked = new ArrayList<>();
+          for (String part : line.split(line.matches("[\\d\\s,;]+") ? "[\\s,;]+" : "[,;]")) {
+            List<Integer> found = ListChoice.pick(part, ids, texts);
+            if (found.size() == 1) {
+              picked.add(ids.get(found.get(0)));
+            } else if (!line.isEmpty() && !line.equals("0")) {
+              return Prompt.Reading.again(
+                  "Type numbers from 1 to " + ids.size() + ", or only Enter.");
+            }
+          }
+          return Prompt.Reading.of(picked);
+        });
+  }
+
+  /** An effect is seen by what shows it: one of these is the answer. */
+  private void effect(Effect effect) {
+    Set<String> unavailable = sitting.moment().judgement().unavailable();
+    List<Thing> signs =
+        effect.shows().entrySet().stream()
+            .filter(e -> !unavailable.contains(e.getKey()))
+            .map(e -> sign(base().checks().get(e.getKey()), e.getValue()))
+            .sorted(Comparator.comparingDouble((Sign s) -> -s.chance()))
+            .limit(SIGNS)
+            .map(Sign::thing)
+            .toList();
+    if (signs.isEmpty()) {
+      sitting.say("Nothing that shows it can be told here.");
+      return;
+    }
+    sitting.choose(effect.name() + ": how does it show?", signs, this::words).ifPresent(this::take);
+  }
+
+  private record Sign(Thing thing, double chance) {}
+
+  /** What a check most probably shows then; an ordinary outcome is no sign. */
+  private static Sign sign(Check check, double[] row) {
+    int most = row.length - 1;
+    for (int i = row.length - 1; i > 0; i--) {
+      most = row[i] > row[most] ? i : most;
+    }
+    if (check.kind() == Check.Kind.COMPLAINT) {
+      return new Sign(new Thing(Kind.COMPLAINT, check.id(), ""), row[row.length - 1]);
+    }
+    return check.measured()
+        ? new Sign(new Thing(Kind.READING, check.id(), ""), row[most])
+        : new Sign(new Thing(Kind.OUTCOME, check.id(), check.outcomes().get(most).id()), row[most]);
+  }
+}

@@ -1,0 +1,184 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import yett.command.common.Prompt;
+import yett.command.common.Words;
+import yett.console.Block;
+import yett.interview.Event;
+import yett.interview.Step;
+import yett.knowledge.Check;
+import yett.knowledge.Role;
+import yett.saying.Tellings;
+import yett.saying.Tellings.Thing;
+
+/**
+ * What a person tells without being asked. It is shown back and confirmed; then it counts like an
+ * answer. Words that may tell of danger are asked about first.
+ */
+public final class Volunteered {
+  /** So many readings can be told apart at one look. */
+  private static final int MOST = 5;
+
+  /** Words that some prompt asks for: at another one they are slips, and tell of nothing. */
+  private static final Set<String> PROMPTED =
+      Set.of("close", "done", "cannot", "send", "leave", "list", "both", "first", "second");
+
+  private final Sitting sitting;
+  private final TakenUp takenUp;
+  private Tellings tellings;
+
+  Volunteered(Sitting sitting) {
+    this.sitting = sitting;
+    this.takenUp = new TakenUp(sitting);
+  }
+
+  /** Words that somebody wants to be taken up, whatever the question is. */
+  void tell(String words) {
+    String text = words.isEmpty() ? sitting.line("What do you see or read?") : words;
+    if (text.isEmpty()) {
+      return;
+    }
+    if (sitting.moment().step() instanceof Step.AskDangers) {
+      keep(text); // dangers come first; the words are heard when they are through
+    } else if (!take(text)) {
+      keep(text);
+      sitting.say("Nothing here is known by these words; they are kept as a note.");
+    }
+  }
+
+  /**
+   * Words that are no answer to the question.
+   *
+   * @return false if nothing is known by them, so that the question has to be put once more
+   */
+  public boolean hear(String line) {
+    boolean telling =
+        !(sitting.moment().step() instanceof Step.AskDangers)
+            && !(sitting.moment().step() instanceof Step.MakeSafe)
+            && line.codePoints().filter(Character::isLetter).count() >= 1
+            && line.strip().length() >= 4
+            && !PROMPTED.contains(line.strip().toLowerCase(Locale.ROOT));
+    return telling && take(line.strip());
+  }
+
+  /** The same for words that would only with good will be an answer to this check. */
+  boolean hearElsewhere(Check check, String line) {
+    boolean answers = Words.answer(check, line).answer().isPresent();
+    return (!answers || isElsewhere(check, line)) && hear(line);
+  }
+
+  /** Whether words that share something with an answer to this check mean something else. */
+  public boolean isElsewhere(Check check, String line) {
+    String text = line.strip().toLowerCase(Locale.ROOT);
+    boolean plain =
+        check.measured()
+            || !text.contains(" ")
+            || check.outcomes().stream()
+                .anyMatch(o -> o.text().toLowerCase(Locale.ROOT).contains(text));
+    if (plain) {
+      return false;
+    }
+    Tellings.Heard heard = tellings().hear(text);
+    return !heard.dangers().isEmpty()
+        || !heard.others().isEmpty()
+            && heard.others().stream().noneMatch(t -> t.card().equals(check.id()));
+  }
+
+  private void keep(String words) {
+    sitting.record(
+        sitting.moment().state().role() == Role.CALLER
+            ? new Event.Said(words)
+            : new Event.Noted(words));
+  }
+
+  /** Whether anything is known by these words; then it was asked back. */
+  private boolean take(String words) {
+    Optional<SpokenReading> reading = SpokenReading.of(words, sitting.base());
+    if (reading.isPresent() && read(reading.get())) {
+      return true;
+    }
+    Tellings.Heard heard = tellings().hear(words);
+    List<Thing> dangers =
+        heard.dangers().stream()
+            .filter(t -> !sitting.moment().judgement().unavailable().contains(t.card()))
+            .toList();
+    boolean single = !words.contains(" ");
+    if (!dangers.isEmpty() && danger(dangers, words)) {
+      return true;
+    }
+    List<Thing> others = takenUp.news(heard.others());
+    if (single || others.isEmpty() || sitting.moment().step() instanceof Step.MakeSafe) {
+      return !dangers.isEmpty();
+    }
+    sitting.confirm(others, takenUp::words).ifPresent(takenUp::take);
+    return true;
+  }
+
+  /** Whether one of the checks that can have such a reading was meant. */
+  private boolean read(SpokenReading reading) {
+    List<String> checks = reading.checks().stream().map(Check::id).toList();
+    List<String> meant =
+        reading.words().isEmpty() ? checks : tellings().hearReading(reading.words(), checks);
+    if (meant.isEmpty() || sitting.moment().step() instanceof Step.MakeSafe) {
+      return false;
+    }
+    List<String> open = takenUp.open(meant);
+    if (open.size() > MOST) {
+      sitting.say("Say with it what was measured, such as: battery " + reading.typed() + ".");
+      return true;
+    }
+    sitting
+        .confirm(open, id -> reading.shown(sitting.base().checks().get(id)))
+        .ifPresent(id -> takenUp.reading(id, reading.answer(sitting.base().checks().get(id))));
+    return true;
+  }
+
+  /** Whether one of them is so; or it is not clear, and the whole list comes again. */
+  private boolean danger(List<Thing> dangers, String words) {
+    List<Check.Outcome> outcomes =
+        dangers.stream()
+            .map(
+                t -> {
+                  Check check = sitting.base().checks().get(t.card());
+                  return check.outcomes().get(check.indexOf(t.outcome()));
+                })
+            .toList();
+    sitting.show(
+        Block.paragraph("That may tell of danger:"),
+        Block.numbered(outcomes.stream().map(o -> StepViews.capital(o.text())).toList()));
+    int so =
+        sitting.until(
+            dangers.size() == 1
+                ? "Is it so? yes, or 0 if not"
+                : "Is any of these so? Its number, or 0 if not",
+            line ->
+                dangers.size() == 1 && line.equalsIgnoreCase("yes")
+                    ? Prompt.Reading.of(1)
+                    : line.equals("0") || line.equalsIgnoreCase("no")
+                        ? Prompt.Reading.of(0)
+                        : Prompt.number(line, dangers.size())
+                            .map(Prompt.Reading::of)
+                            .orElse(
+                                line.isEmpty()
+                                    ? Prompt.Reading.again("Look first; then say whether it is so.")
+                                    : Prompt.Reading.of(-1)));
+    if (so > 0) {
+      Thing danger = dangers.get(so - 1);
+      sitting.record(takenUp.chosen(danger));
+    } else if (so < 0) {
+      keep(words);
+      sitting.record(new Event.DangersAgain()); // not clear: the whole list comes again
+    }
+    return so != 0;
+  }
+
+  private Tellings tellings() {
+    if (tellings == null) {
+      tellings = new Tellings(sitting.base());
+    }
+    return tellings;
+  }
+}

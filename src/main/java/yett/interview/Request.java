@@ -1,0 +1,99 @@
+package yett.interview;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import yett.knowledge.Check;
+import yett.rules.Conclusion.Unavailable;
+
+/**
+ * Whether a check that somebody asks for can come next. The order of things and the rules decide as
+ * always: the wish is tried on the case before it is recorded.
+ */
+public final class Request {
+  private final Interview interview;
+  private final Moment moment;
+
+  public Request(Interview interview, Moment moment) {
+    this.interview = interview;
+    this.moment = moment;
+  }
+
+  /** What comes of the wish for a check. */
+  public sealed interface Verdict {}
+
+  /** It comes next, by way of its set-ups. */
+  public record Granted(Event.AskedFor event) implements Verdict {}
+
+  /**
+   * It does not.
+   *
+   * @param because a clause without capital and full stop
+   */
+  public record Refused(String because) implements Verdict {}
+
+  /** Something else has to come before it. */
+  public record Later(Step first) implements Verdict {}
+
+  public Verdict of(Check check) {
+    Optional<String> against = against(check);
+    if (against.isPresent()) {
+      return new Refused(against.get());
+    }
+    Event.AskedFor event = new Event.AskedFor(check.id());
+    List<Entry> tried = new ArrayList<>(moment.entries());
+    tried.add(
+        new Entry(moment.next(), tried.get(tried.size() - 1).at(), moment.state().role(), event));
+    Step next = interview.asFarAsPossible(tried, moment.state().role()).step();
+    return leadsTo(next, check.id()) ? new Granted(event) : new Later(next);
+  }
+
+  private Optional<String> against(Check check) {
+    Optional<String> forbidden = forbidden(moment, check);
+    if (forbidden.isPresent()) {
+      return forbidden;
+    }
+    if (check.danger()) {
+      return Optional.of("dangers are gone through together; the word is danger");
+    }
+    return switch (check.kind()) {
+      case PROOF -> Optional.of("proofs come when the gate runs again, all of them");
+      case COMPLAINT -> Optional.of("it is noticed, not looked for; tell it with the word tell");
+      case CHECK -> answered(check);
+    };
+  }
+
+  private Optional<String> answered(Check check) {
+    Present present =
+        new Present(
+            interview.expertise().base(), moment.state(), moment.judgement(), moment.belief());
+    BestWork work =
+        new BestWork(
+            present,
+            interview.expertise().planner()::advise,
+            new SetUpSteps(present, interview.expertise().planner()));
+    return work.checks(true).contains(check.id())
+        ? Optional.empty()
+        : Optional.of(
+            "it was answered, and nothing done since can have changed it; the word"
+                + " correct changes an answer");
+  }
+
+  /** Why the rules let nobody, or not this person, use a check; empty if they do. */
+  public static Optional<String> forbidden(Moment moment, Check check) {
+    return moment.judgement().unavailabilities().stream()
+        .filter(u -> u.card().equals(check.id()))
+        .map(Unavailable::reason)
+        .map(r -> r.words())
+        .findFirst();
+  }
+
+  private static boolean leadsTo(Step step, String check) {
+    Optional<Purpose> purpose =
+        step instanceof Step.Enter e
+            ? Optional.of(e.purpose())
+            : step instanceof Step.Leave l ? Optional.of(l.purpose()) : Optional.empty();
+    return step instanceof Step.Ask a && a.check().id().equals(check)
+        || purpose.filter(p -> p.card().equals(check)).isPresent();
+  }
+}

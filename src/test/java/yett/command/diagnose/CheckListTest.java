@@ -1,0 +1,116 @@
+package yett.command.diagnose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import yett.interview.Event;
+import yett.knowledge.Role;
+import yett.testing.Shipped;
+
+/** The list of open checks, a check asked for, and a cause suspected. */
+class CheckListTest {
+  private static final List<String> BEGINNING = List.of("0", "", "4", "0");
+
+  @TempDir private Path folder;
+  private TypedCase typed;
+
+  @BeforeEach
+  void begin() {
+    typed = new TypedCase(folder, Shipped.QUICK, Role.TECHNICIAN);
+  }
+
+  @AfterEach
+  void end() {
+    typed.close();
+  }
+
+  private String typed(String... lines) {
+    List<String> all = new ArrayList<>(BEGINNING);
+    all.addAll(List.of(lines));
+    typed.type(all.toArray(String[]::new));
+    return typed.screen();
+  }
+
+  private List<Event> wishes() {
+    return typed.stored().stream().filter(Event.AskedFor.class::isInstance).toList();
+  }
+
+  @Test
+  void the_list_comes_in_pages_and_a_number_takes_a_check() {
+    String screen = typed("checks", "", "7");
+    assertThat(screen).contains("Checks open to you: 1 to 5 of", "Checks open to you: 6 to 10 of");
+    assertThat(screen).contains("tells of", "min");
+    assertThat(wishes()).hasSize(1);
+  }
+
+  @Test
+  void the_list_is_left_without_a_wish() {
+    typed("checks", "0", "checks", "99", "0");
+    assertThat(wishes()).isEmpty();
+    assertThat(typed.screen()).contains("Type a number from 1 to 5.");
+  }
+
+  @Test
+  void a_check_is_asked_for_by_id_by_words_and_by_its_number_in_the_list() {
+    typed("ask charging-fuse");
+    assertThat(wishes()).containsExactly(new Event.AskedFor("charging-fuse"));
+    assertThat(typed.screen()).contains("Set-up:", "DANGER:");
+    typed.type("ask the display", "1", "checks", "0", "ask 3");
+    assertThat(wishes()).hasSizeGreaterThan(1);
+  }
+
+  @Test
+  void what_the_person_asked_for_says_so() {
+    String screen = typed("ask display-lit", "why");
+    assertThat(screen)
+        .contains("You asked for it.", "Is a light or a display on", "you asked for it; it saves");
+  }
+
+  @Test
+  void what_cannot_be_asked_says_why() {
+    String screen =
+        typed("ask mains-at-terminals", "ask limits-hold", "ask 3", "ask the moon", "ask");
+    assertThat(screen)
+        .contains(
+            "reserved for better qualified people",
+            "proofs come when the gate runs again",
+            "No list was shown yet",
+            "No check is known by these words");
+    assertThat(wishes()).isEmpty();
+  }
+
+  @Test
+  void before_the_complaint_is_known_there_is_no_list() {
+    typed.type("0", "checks", "ask display-lit", "save");
+    assertThat(typed.screen()).contains("First comes the gate as installed.");
+    assertThat(wishes()).isEmpty();
+  }
+
+  @Test
+  void a_suspected_cause_is_weighed_and_what_settles_it_can_come_next() {
+    String screen = typed("suspect beam-dirty", "yes");
+    assertThat(screen)
+        .contains("how it came to that", "at the outset", "What would tell most of it");
+    assertThat(wishes()).hasSize(1);
+  }
+
+  @Test
+  void a_suspicion_alone_changes_nothing() {
+    String screen = typed("suspect worn chain", "", "suspect the moon", "suspect solar-undersized");
+    assertThat(screen)
+        .contains("Chain or sprocket worn", "No cause is known by these words", "cannot be here");
+    assertThat(wishes()).isEmpty();
+  }
+
+  @Test
+  void people_come_before_checks_and_causes() {
+    String screen = typed("tell he is trapped", "yes", "checks", "suspect beam-dirty");
+    assertThat(screen).contains("People first.").doesNotContain("Checks open to you");
+  }
+}

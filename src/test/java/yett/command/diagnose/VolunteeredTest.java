@@ -1,0 +1,212 @@
+package yett.command.diagnose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import yett.desk.OpenCase;
+import yett.interview.Answer;
+import yett.interview.Event;
+import yett.interview.Moment;
+import yett.interview.Step;
+import yett.knowledge.Role;
+import yett.testing.Shipped;
+
+/** What a person tells at a prompt that asks for something else. */
+class VolunteeredTest {
+  /** Dangers, the gate as installed, one complaint, no history. */
+  private static final List<String> BEGINNING = List.of("0", "", "4", "0");
+
+  @TempDir private Path folder;
+  private TypedCase typed;
+
+  @AfterEach
+  void end() {
+    typed.close();
+  }
+
+  private void sit(Role role, String... lines) {
+    typed = new TypedCase(folder, Shipped.QUICK, role);
+    typed.type(lines);
+  }
+
+  /** As a technician, from the first check on. */
+  private void told(String... lines) {
+    List<String> all = new ArrayList<>(BEGINNING);
+    all.addAll(List.of(lines));
+    sit(Role.TECHNICIAN, all.toArray(String[]::new));
+  }
+
+  private Moment moment() {
+    try (OpenCase open = typed.open()) {
+      return open.moment();
+    }
+  }
+
+  private static Event chosen(String check, String outcome) {
+    return new Event.Answered(check, new Answer.Chosen(outcome));
+  }
+
+  @Test
+  void a_reading_is_shown_back_and_counts_once_it_is_confirmed() {
+    told("tell battery at rest 23.1 V", "1", "yes");
+    assertThat(typed.screen())
+        .contains("Taken so? Mains off for ten minutes", "Battery rest voltage: 23.1 V.")
+        .contains("Taken as: 23.1 V, flat.");
+    assertThat(typed.stored())
+        .contains(new Event.Answered("battery-rest-voltage", new Answer.Read("23.1 V", 23.1)));
+  }
+
+  @Test
+  void plain_words_at_another_question_are_heard() {
+    told("the display is dark", "1");
+    assertThat(typed.stored()).contains(chosen("display-lit", "dark"));
+  }
+
+  @Test
+  void words_that_share_one_with_an_answer_are_not_taken_for_it() {
+    told("ask chain-looks", "supply battery low", "0", "quit");
+    assertThat(typed.stored())
+        .noneMatch(e -> e instanceof Event.Answered a && a.check().equals("chain-looks"));
+  }
+
+  @Test
+  void several_that_may_be_meant_stand_under_numbers_and_none_is_taken_unasked() {
+    told("chain is off", "0");
+    assertThat(typed.screen()).contains("Which do you mean?", "The complaint: Chain hangs low");
+    assertThat(typed.stored()).last().isEqualTo(new Event.Happened(List.of()));
+    assertThat(moment().step()).isInstanceOfAny(Step.Ask.class, Step.LookRound.class);
+  }
+
+  @Test
+  void a_complaint_told_joins_the_others() {
+    told("tell runs slower than before", "");
+    assertThat(typed.stored()).contains(new Event.Complained(List.of("runs-then-stops", "slow")));
+  }
+
+  @Test
+  void a_complaint_told_before_they_are_asked_for_is_followed_by_the_others() {
+    sit(Role.TECHNICIAN, "0", "tell runs slower than before", "", "4", "", "0");
+    assertThat(typed.stored()).contains(new Event.Complained(List.of("slow", "closes-partway")));
+  }
+
+  @Test
+  void what_happened_joins_what_is_known() {
+    told("tell there was a thunderstorm last night", "1");
+    assertThat(typed.stored()).contains(new Event.Happened(List.of("thunderstorm")));
+  }
+
+  @Test
+  void an_effect_is_told_by_what_shows_it() {
+    told("tell the chain pulls in jerks", "1", "1");
+    assertThat(typed.screen()).contains("The chain pulls in jerks: how does it show?");
+    assertThat(typed.stored()).last().isNotEqualTo(new Event.Happened(List.of()));
+  }
+
+  @Test
+  void danger_told_is_asked_back_at_once_and_stops_the_work() {
+    told("tell smoke is coming out of the operator", "1");
+    assertThat(typed.screen()).contains("That may tell of danger", "DANGER:");
+    assertThat(moment().step()).isInstanceOf(Step.MakeSafe.class);
+  }
+
+  @Test
+  void plain_words_of_danger_need_no_tell() {
+    told("he is trapped", "yes");
+    assertThat(typed.stored()).contains(chosen("danger-person", "hurt-or-trapped"));
+  }
+
+  @Test
+  void danger_that_is_not_clearly_denied_brings_the_whole_list() {
+    told("he is trapped", "well, nearly");
+    assertThat(typed.stored()).contains(new Event.Noted("he is trapped"));
+    assertThat(moment().step()).isInstanceOf(Step.AskDangers.class);
+  }
+
+  @Test
+  void danger_denied_leaves_the_question_as_it_was() {
+    told("he is trapped", "0");
+    assertThat(typed.stored()).last().isEqualTo(new Event.Happened(List.of()));
+    assertThat(moment().step()).isInstanceOfAny(Step.Ask.class, Step.LookRound.class);
+  }
+
+  @Test
+  void what_this_person_may_not_measure_does_not_count() {
+    told("tell mains voltage at the terminals 231 V", "");
+    assertThat(typed.screen())
+        .contains("That does not count: it is reserved for better qualified people");
+    assertThat(typed.stored()).last().isEqualTo(new Event.Happened(List.of()));
+  }
+
+  @Test
+  void words_that_nobody_knows_are_kept_and_the_question_stands() {
+    told("tell the weather is lovely", "the weather is lovely");
+    assertThat(typed.screen()).contains("Nothing here is known by these words; they are kept");
+    assertThat(typed.stored()).last().isEqualTo(new Event.Noted("the weather is lovely"));
+    assertThat(moment().step()).isInstanceOfAny(Step.Ask.class, Step.LookRound.class);
+  }
+
+  @Test
+  void a_reading_without_words_needs_them() {
+    told("tell 23.1 V");
+    assertThat(typed.screen()).contains("Say with it what was measured");
+  }
+
+  @Test
+  void a_word_of_another_prompt_tells_of_nothing() {
+    told("close", "done", "cannot", "fire", "0");
+    assertThat(typed.screen()).containsOnlyOnce("That may tell of danger");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"cannot", "not possible"})
+  void a_repair_that_cannot_be_done_leads_to_what_is_next_best(String word) {
+    sit(Role.TECHNICIAN, "0", "", "13", "0", "", "done", "320 mm", word);
+    assertThat(typed.stored()).as(typed.screen()).last().isEqualTo(new Event.Repaired("replace-chain", false));
+    assertThat(moment().step())
+        .isInstanceOfAny(Step.Mend.class, Step.Ask.class, Step.LookRound.class, Step.Enter.class, Step.Leave.class);
+    assertThat(moment().step().card()).isNotEqualTo("replace-chain");
+    assertThat(moment().state().work().retestDue()).isFalse();
+  }
+
+  @Test
+  void an_answer_told_can_be_taken_back() {
+    told("the display is dark", "1", "back");
+    assertThat(typed.stored()).last().isInstanceOf(Event.Retracted.class);
+    assertThat(moment().state().answer("display-lit")).isEmpty();
+  }
+
+  @Test
+  void at_the_list_of_dangers_tell_is_read_for_danger() {
+    sit(Role.TECHNICIAN, "tell he is trapped", "yes");
+    assertThat(typed.stored()).contains(chosen("danger-person", "hurt-or-trapped"));
+  }
+
+  @Test
+  void the_desk_tells_what_the_caller_says() {
+    sit(
+        Role.CALLER,
+        "it stops half way",
+        "0",
+        "1",
+        "0",
+        "0",
+        "tell the chain is off its wheel",
+        "1");
+    assertThat(typed.screen()).contains("Which do you mean?");
+    assertThat(moment().state().answers()).anyMatch(a -> !a.check().startsWith("danger"));
+  }
+
+  @Test
+  void while_a_danger_is_made_safe_nothing_else_is_taken_up() {
+    told("he is trapped", "yes", "tell the display is dark");
+    assertThat(typed.stored()).last().isEqualTo(new Event.Noted("the display is dark"));
+    assertThat(moment().step()).isInstanceOf(Step.MakeSafe.class);
+  }
+}
