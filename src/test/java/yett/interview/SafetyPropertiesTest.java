@@ -109,6 +109,8 @@ class SafetyPropertiesTest {
               watch.accept(moment, role);
               if (moment.step() instanceof Step.Ask ask) {
                 asked.add(ask.check().id());
+              } else if (moment.step() instanceof Step.LookRound round) {
+                round.looks().forEach(look -> asked.add(look.card()));
               }
             });
       } catch (AssertionError | RuntimeException e) {

@@ -29,6 +29,7 @@ public final class Conversation {
   private final Wishes wishes;
   private final Questions questions;
   private final DangerList dangers;
+  private final LookList looks;
   private final SiteForm siteForm;
   private final Calling calling;
 
@@ -40,6 +41,7 @@ public final class Conversation {
     this.wishes = new Wishes(sitting);
     this.questions = new Questions(sitting, wishes);
     this.dangers = new DangerList(sitting, wishes);
+    this.looks = new LookList(sitting, wishes);
     this.siteForm = new SiteForm(sitting, wishes, knownSite);
     this.calling = new Calling(sitting, wishes, questions, knownSite);
   }
@@ -125,6 +127,11 @@ public final class Conversation {
     @Override
     public Runnable ask(Step.Ask step) {
       return () -> Conversation.this.ask(step, moment);
+    }
+
+    @Override
+    public Runnable lookRound(Step.LookRound step) {
+      return looks.asksSingly(step) ? ask(step.first()) : () -> looks.ask(step);
     }
 
     @Override

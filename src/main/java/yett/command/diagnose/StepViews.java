@@ -349,6 +349,13 @@ public final class StepViews {
             Text.of("Taken as: ")
                 .and(Text.strong(meaning))
                 .and(". " + movement(move.get(), after))));
+    blocks.addAll(news(before, after));
+    return blocks;
+  }
+
+  /** What the rules say besides since then, and answers that hardly go together. */
+  List<Block> news(Moment before, Moment after) {
+    List<Block> blocks = new ArrayList<>();
     after.judgement().remarks().stream()
         .filter(r -> !before.judgement().remarks().contains(r))
         .forEach(r -> blocks.add(Block.paragraph("Note: " + r.text())));
