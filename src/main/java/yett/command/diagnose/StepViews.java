@@ -243,12 +243,12 @@ public final class StepViews {
     return blocks;
   }
 
+  /** What is left and what for; the steps come after it. */
   public List<Block> leave(Step.Leave step) {
     SetUp setUp = step.setUp();
     return List.of(
         Block.heading("Leave: " + setUp.name() + " · " + Figures.minutes(setUp.leaveMinutes())),
-        Block.rows(Block.row("For", reasons.purpose(step.purpose()))),
-        Block.numbered(setUp.leave()));
+        Block.rows(Block.row("For", reasons.purpose(step.purpose()))));
   }
 
   /** The plan of work, then the repair in hand. */
