@@ -316,7 +316,7 @@ final class SafeStates implements AutoCloseable {
       for (String id : options.checks()) {
         Check check = base.checks().get(id);
         if (few.isOffered(id)) {
-          Object kind = 
+          Object kind =
               kind(
                   check.place().isPresent() ? "look" : "check",
                   id,

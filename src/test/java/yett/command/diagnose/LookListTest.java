@@ -124,7 +124,8 @@ class LookListTest {
 
   /** Also behind a number: whoever types it may have looked up from the list. */
   @ParameterizedTest
-  @ValueSource(strings = {"there is smoke coming out of the operator", "1 there is smoke coming out"})
+  @ValueSource(
+      strings = {"there is smoke coming out of the operator", "1 there is smoke coming out"})
   void words_that_may_tell_of_danger_are_asked_about_first(String words) {
     typed.type(words, "1");
 

@@ -170,7 +170,12 @@ class VolunteeredTest {
     sit(Role.TECHNICIAN, "0", "", "13", "0", "", "done", "320 mm", "317 mm", word);
     assertThat(typed.stored()).last().isEqualTo(new Event.Repaired("replace-chain", false));
     assertThat(moment().step())
-        .isInstanceOfAny(Step.Mend.class, Step.Ask.class, Step.LookRound.class, Step.Enter.class, Step.Leave.class);
+        .isInstanceOfAny(
+            Step.Mend.class,
+            Step.Ask.class,
+            Step.LookRound.class,
+            Step.Enter.class,
+            Step.Leave.class);
     assertThat(moment().step().card()).isNotEqualTo("replace-chain");
     assertThat(moment().state().work().retestDue()).isFalse();
   }
