@@ -16,9 +16,6 @@ import yett.plan.Telling;
  * the same place and in the same state of the work.
  */
 final class LookRounds {
-  /** More than these nobody keeps in mind, and they would not go on a screen. */
-  static final int MOST = 9;
-
   /** Bits that a look must tell on average to be made with others: less is hardly worth reading. */
   static final double LEAST_BITS = 0.01;
 
@@ -62,13 +59,15 @@ final class LookRounds {
     double fair = minutesForABit(chosen, all, advice);
     for (Telling.Told told : all) {
       Check other = present.base.checks().get(told.check());
-      if (looks.size() < MOST
+      List<Step.Ask> more = new ArrayList<>(looks);
+      more.add(steps.question(other, Optional.empty(), why));
+      if (Step.LookRound.isOnePage(more)
           && !other.id().equals(chosen.id())
           && told.bits() >= LEAST_BITS
           && other.minutes() <= fair * told.bits()
           && steps.fits(needs, other.needs())) {
         needs.addAll(other.needs());
-        looks.add(steps.question(other, Optional.empty(), why));
+        looks = more;
       }
     }
     return looks.size() > 1

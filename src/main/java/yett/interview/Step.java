@@ -139,8 +139,29 @@ public sealed interface Step {
    */
   record LookRound(Place place, List<Ask> looks, List<String> needs, List<Caution> cautions)
       implements Step {
+    /** More than these nobody keeps in mind. */
+    static final int MOST = 9;
+
+    /** Letters of looks and cautions that go on a page of 24 lines of 80, with some room. */
+    private static final int MOST_LETTERS = 880;
+
     public Ask first() {
       return looks.get(0);
+    }
+
+    /** Whether so much can be taken in at once: it stands on one page. */
+    public static boolean isOnePage(List<Ask> looks) {
+      int letters =
+          looks.stream()
+                  .map(Ask::check)
+                  .mapToInt(c -> c.ask().length() + c.outcomes().get(0).text().length())
+                  .sum()
+              + looks.stream()
+                  .flatMap(l -> l.cautions().stream())
+                  .distinct()
+                  .mapToInt(c -> c.avoid().length())
+                  .sum();
+      return looks.size() <= MOST && letters <= MOST_LETTERS;
     }
 
     /** Minutes of all looks. */

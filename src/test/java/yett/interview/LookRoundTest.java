@@ -135,7 +135,7 @@ class LookRoundTest {
       return;
     }
     Step.LookRound round = round();
-    assertThat(round.looks().size()).isBetween(2, LookRounds.MOST);
+    assertThat(round.looks().size()).isBetween(2, Step.LookRound.MOST);
     assertThat(ids()).doesNotHaveDuplicates();
     assertThat(round.needs()).containsAll(round.place().needs());
     assertThat(moment().state().work().setUps()).containsAll(round.place().needs());

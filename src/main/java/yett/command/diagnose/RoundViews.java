@@ -20,7 +20,7 @@ import yett.wording.Wording;
 
 /** A round of looks as blocks of text: all of it on one screen of 80 by 24. */
 final class RoundViews {
-  private static final int CAUSES = 3;
+  private static final int CAUSES = 2;
 
   private final RuleBase base;
   private final StepViews steps;
@@ -48,8 +48,7 @@ final class RoundViews {
     blocks.add(
         Block.paragraph(
             Text.dim(
-                "3 or 3b or \"3 and words\": the third is not so; ?3 cannot tell; -3 not looked"
-                    + " at; how 3 says how; one asks them singly.")));
+                "3, 3b, 3 words: not so. ?3 cannot tell. -3 not seen. how 3. one at a time.")));
     return blocks;
   }
 
