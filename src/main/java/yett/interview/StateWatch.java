@@ -10,6 +10,7 @@ import yett.knowledge.Check;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
+import yett.knowledge.Stop;
 import yett.rules.Conclusion.StopNow;
 import yett.rules.Judgement;
 
@@ -56,11 +57,18 @@ final class StateWatch {
       mended();
     }
     if (isBackInUse(step)) {
-      require(judgement.stops().isEmpty(), "back in use with a danger: %s", judgement.stops());
+      List<StopNow> dangers = judgement.stops().stream().filter(this::forbidsUse).toList();
+      require(dangers.isEmpty(), "back in use with a danger: %s", dangers);
       require(
           !judgement.forbidden().contains(SetUp.GATE_RUNNING),
           "back in use though a known fault or a danger forbids that it runs");
     }
+  }
+
+  /** Whoever is shut in and well can leave by a gate that runs: that stop asks for no state. */
+  private boolean forbidsUse(StopNow stop) {
+    Stop card = base.stops().get(stop.stop());
+    return card.leaves().isPresent() || card.goesOn().isEmpty();
   }
 
   private static boolean makesRun(Step step) {

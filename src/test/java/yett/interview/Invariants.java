@@ -1,6 +1,8 @@
 package yett.interview;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
@@ -64,9 +66,16 @@ final class Invariants {
   /** Whether somebody was hurt, and nobody at the gate has said since that the scene is free. */
   private boolean isSceneKept() {
     boolean kept = false;
+    Map<Long, Answer> corrected = new HashMap<>();
+    for (Entry entry : Entry.valid(entries)) {
+      if (entry.event() instanceof Event.Corrected c) {
+        corrected.put(c.event(), c.answer()); // it was a slip: nobody was hurt
+      }
+    }
     for (Entry entry : Entry.valid(entries)) {
       if (entry.event() instanceof Event.Answered a) {
-        kept |= a.check().equals("danger-person") && a.answer().is("hurt-or-trapped");
+        Answer answer = corrected.getOrDefault(entry.number(), a.answer());
+        kept |= a.check().equals("danger-person") && answer.is("hurt-or-trapped");
         kept &=
             !(a.check().equals("danger-scene")
                 && a.answer().is("released")

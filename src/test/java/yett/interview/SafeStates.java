@@ -55,6 +55,10 @@ final class SafeStates implements AutoCloseable {
   private static final int SAMPLE = 199;
 
   private final Representatives few;
+
+  /** What is believed names at most who is sent for; it decides nothing here. */
+  private final Belief anything;
+
   private final RuleBase base;
   private final int atOnce;
   private final BiFunction<CaseState, Step, Step> defect;
@@ -77,6 +81,7 @@ final class SafeStates implements AutoCloseable {
    */
   SafeStates(Representatives few, int atOnce, BiFunction<CaseState, Step, Step> defect) {
     this.few = few;
+    this.anything = few.whole().outset().belief(Map.of());
     this.base = few.base();
     this.atOnce = atOnce;
     this.defect = defect;
@@ -195,7 +200,7 @@ final class SafeStates implements AutoCloseable {
     }
 
     private Step after(Node node) {
-      Step step = next.after(node.state(), node.concluded().judgement(), null);
+      Step step = next.after(node.state(), node.concluded().judgement(), anything);
       return defect.apply(node.state(), step);
     }
 
