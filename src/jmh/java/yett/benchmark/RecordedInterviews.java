@@ -20,7 +20,7 @@ final class RecordedInterviews {
         .flatMap(
             file ->
                 CaseFile.read(file, expertise.base()).cases().stream()
-                    .filter(c -> c.person() == Role.TECHNICIAN)
+                    .filter(c -> c.person() == Role.TECHNICIAN && !c.blind())
                     .limit(1))
         .map(recorded -> replayer.run(recorded).moment().entries())
         .filter(entries -> entries.stream().anyMatch(e -> e.event() instanceof Event.Complained))

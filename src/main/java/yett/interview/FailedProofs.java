@@ -52,7 +52,29 @@ final class FailedProofs {
   private Stream<Repair> pointsTo(Check proof) {
     return pointsTo(present.base, proof)
         .filter(r -> !present.unavailable.contains(r.id()))
-        .filter(r -> !present.state.work().declined().containsKey(r.id()));
+        .filter(r -> !present.state.work().declined().containsKey(r.id()))
+        .filter(r -> !isDoneInVain(r, proof));
+  }
+
+  /** Whether a repair was done after the proof had failed: it still fails, so that was not it. */
+  private boolean isDoneInVain(Repair repair, Check proof) {
+    long firstFailure = Long.MAX_VALUE;
+    for (CaseState.Answered a : present.state.answers()) {
+      if (a.check().equals(proof.id())) {
+        firstFailure =
+            a.answer().is(Check.PASS)
+                ? Long.MAX_VALUE
+                : a.answer().is(Check.FAIL) ? Math.min(firstFailure, a.event()) : firstFailure;
+      }
+    }
+    long since = firstFailure;
+    return present.state.work().deeds().stream()
+        .anyMatch(
+            d ->
+                d.number() > since
+                    && d.event() instanceof Event.Repaired r
+                    && r.done()
+                    && r.repair().equals(repair.id()));
   }
 
   /** What a failed proof is reason enough for, the likeliest first. */

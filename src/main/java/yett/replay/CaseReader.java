@@ -68,11 +68,13 @@ final class CaseReader {
     String others = fields.oneOf("others", CANNOT_TELL, List.of(CANNOT_TELL, USUAL));
     Set<String> causes = base.causes().keySet();
     Optional<List<String>> truth = optional(fields, "truth", causes, "cause");
+    List<String> roots = roots(fields, truth.orElse(List.of()));
     Optional<List<String>> repairs = optional(fields, "repairs", base.repairs().keySet(), "repair");
     Optional<String> expect = one(fields, "expect", causes, "cause");
     Optional<String> stop = one(fields, "stop", base.stops().keySet(), "stop");
     boolean misleads = fields.flag("misleads");
     boolean keptAside = fields.flag("kept-aside");
+    boolean blind = fields.flag("blind");
     RecordedCase.Call call = call(fields);
     fields.finish();
     return new RecordedCase(
@@ -87,12 +89,19 @@ final class CaseReader {
         others.equals(USUAL),
         retests,
         truth,
+        roots,
         repairs,
         expect,
         stop,
         misleads,
         keptAside,
+        blind,
         call);
+  }
+
+  /** Of the true causes. */
+  private List<String> roots(Fields fields, List<String> truth) {
+    return fields.has("roots") ? known(fields, "roots", truth, "true cause") : truth;
   }
 
   private RecordedCase.Call call(Fields fields) {

@@ -17,11 +17,14 @@ import yett.knowledge.Role;
  *     gate; otherwise they cannot be told
  * @param retests whether the gate runs when it is tried after a repair
  * @param truth the causes that are really there, if the file says so
+ * @param roots of these causes those that no other of them brought about; all where the file does
+ *     not tell
  * @param repairs right repairs, to judge by
  * @param expect the cause that should come first
  * @param stop the stop that should end it
  * @param misleads whether what is complained of points away from the cause
  * @param keptAside whether nobody may tune the cards by this case, so that it can judge them
+ * @param blind whether it was written without sight of the rule base (docs/field-set.md)
  */
 public record RecordedCase(
     String file,
@@ -35,11 +38,13 @@ public record RecordedCase(
     boolean othersUsual,
     Optional<Told<Boolean>> retests,
     Optional<List<String>> truth,
+    List<String> roots,
     Optional<List<String>> repairs,
     Optional<String> expect,
     Optional<String> stop,
     boolean misleads,
     boolean keptAside,
+    boolean blind,
     Call call) {
 
   /** A case that no file tells: what it shows is left to whoever answers for it. */
@@ -62,12 +67,38 @@ public record RecordedCase(
         false,
         Optional.empty(),
         Optional.of(truth),
+        truth,
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        false,
         false,
         false,
         new Call(Optional.empty(), List.of(), Optional.empty(), Optional.empty()));
+  }
+
+  /** The same gate, otherwise answered. */
+  RecordedCase withAnswers(Map<String, Told<Answer>> others) {
+    return new RecordedCase(
+        file,
+        name,
+        story,
+        person,
+        site,
+        complaints,
+        history,
+        others,
+        othersUsual,
+        retests,
+        truth,
+        roots,
+        repairs,
+        expect,
+        stop,
+        misleads,
+        keptAside,
+        blind,
+        call);
   }
 
   /**

@@ -43,7 +43,7 @@ public final class Witness implements Respondent {
   public Said answer(
       Check check, Optional<Expectation> usual, Function<Answer, Optional<String>> meaning) {
     Told<Answer> told = recorded.answers().get(check.id());
-    if (told == null) {
+    if (told == null || (!told.inOrder() && proofOfMended(check))) {
       return unsaid(check);
     }
     int turn = asked.getOrDefault(check.id(), 0);
@@ -57,6 +57,14 @@ public final class Witness implements Respondent {
     turn = changed ? 1 : turn;
     asked.put(check.id(), turn + 1);
     return told.turn(turn).map(Said::told).orElseGet(() -> unsaid(check));
+  }
+
+  /** A file that says once that a proof fails says it of the gate as it was found. */
+  private boolean proofOfMended(Check check) {
+    return check.kind() == Check.Kind.PROOF
+        && recorded.truth().isPresent()
+        && remaining.isEmpty()
+        && !removed.isEmpty();
   }
 
   private boolean changed(Check check, Answer found, Function<Answer, Optional<String>> meaning) {

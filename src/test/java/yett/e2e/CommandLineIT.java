@@ -62,6 +62,8 @@ class CommandLineIT {
     assertThat(run("", "knowledge", "find", "bracket", "loose").stdout())
         .containsPattern("chain-bracket-loose: +Chain bracket loose")
         .doesNotContain("chain-slack");
+    assertThat(run("", "knowledge", "questions").stdout())
+        .containsPattern("Answers: checks\\R(?s:.*)chain-sag: +How far");
     assertThat(run("", "help", "knowledge", "new", "cause").stdout())
         .contains("also:", "CHECK:", "repair-needs:", "story:");
     assertThat(run("", "knowledge", "find", "wingnut").exitCode()).isEqualTo(66);

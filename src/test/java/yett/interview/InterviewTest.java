@@ -236,6 +236,24 @@ class InterviewTest {
   }
 
   @Test
+  void what_was_done_for_a_failed_proof_in_vain_is_not_done_again() {
+    beginWork("tighten-chain", "chain-looks");
+    mend("tighten-chain");
+    say(new Event.Retested(true));
+    prove("reversal-closing", Check.FAIL);
+    say(new Event.Reopened("reversal-closing"));
+    confirmSetUps();
+    mend("set-force");
+    if (step() instanceof Step.Retest) {
+      say(new Event.Retested(true));
+    }
+    prove("reversal-closing", Check.FAIL);
+    say(new Event.Reopened("reversal-closing"));
+    confirmSetUps();
+    assertThat(step() instanceof Step.Mend m && m.repair().id().equals("set-force")).isFalse();
+  }
+
+  @Test
   void a_proof_that_cannot_be_told_leaves_the_gate_out_of_service() {
     beginWork("tighten-chain");
     mend("tighten-chain");

@@ -33,9 +33,11 @@ class CaseFileTest {
               held-open: not-now
               chain-sag: [7 1/2 in, slack]
               retest: [fails, cured]
-            truth: [chain-slack]
+            truth: [chain-slack, batteries-low]
+            roots: [chain-slack]
             repairs: [tighten-chain]
             expect: chain-slack
+            blind: true
             """);
     assertThat(file.problems()).isEmpty();
     RecordedCase slack = file.cases().get(0);
@@ -51,9 +53,25 @@ class CaseFileTest {
             new Told<>(
                 List.of(new Answer.Read("7 1/2 in", 190.5), new Answer.Chosen("slack")), true));
     assertThat(slack.retests()).contains(new Told<>(List.of(false, true), true));
-    assertThat(slack.truth()).contains(List.of("chain-slack"));
+    assertThat(slack.truth()).contains(List.of("chain-slack", "batteries-low"));
+    assertThat(slack.roots()).containsExactly("chain-slack");
+    assertThat(slack.blind()).isTrue();
+    assertThat(slack.keptAside()).isFalse();
     assertThat(slack.expect()).contains("chain-slack");
     assertThat(slack.stop()).isEmpty();
+  }
+
+  @Test
+  void all_that_is_true_is_a_root_unless_the_file_says_otherwise() {
+    String two = "case: two\nperson: caller\ntruth: [chain-slack, batteries-low]\n";
+    assertThat(read(two).cases().get(0).roots()).containsExactly("chain-slack", "batteries-low");
+    assertThat(read("case: none\nperson: caller\n").cases().get(0).roots()).isEmpty();
+    assertThat(text(read(two + "roots: [charger-dead]\n")))
+        .isEqualTo(
+            """
+            quay.case.yaml:4:9: there is no true cause "charger-dead"
+              Known: batteries-low, chain-slack.
+            """);
   }
 
   @Test
@@ -118,7 +136,7 @@ class CaseFileTest {
             quay.case.yaml:1:1: "person" is missing
               Add a line "person: …".
             quay.case.yaml:2:1: "cse" is not a field here
-              Maybe "case". Known: answers, case, complaints, ends, expect, history, kept-aside, misleads, others, parts, person, pressing, repairs, said, site, stop, story, truth.
+              Maybe "case". Known: answers, blind, case, complaints, ends, expect, history, kept-aside, misleads, others, parts, person, pressing, repairs, roots, said, site, stop, story, truth.
             quay.case.yaml:3:8: there is no site question "opning"
               Maybe "opening". Known: batteries, opening.
             quay.case.yaml:3:19: "40 m" is not possible for "opening"

@@ -57,6 +57,33 @@ class WitnessTest {
         .isEqualTo(new Answer.Chosen("ordinary"));
   }
 
+  @Test
+  void a_proof_that_fails_as_found_passes_when_no_true_cause_is_left() {
+    String failing = NO_MAINS + "answers: {limits-hold: fail}\n";
+    Witness witness = witness(failing);
+    assertThat(proof(witness)).isEqualTo(new Answer.Chosen("fail"));
+    witness.repaired(SmallRuleBase.base().repairs().get("tighten-chain"));
+    assertThat(proof(witness)).isEqualTo(new Answer.Chosen("fail"));
+    witness.repaired(isolatorOn(0.9));
+    assertThat(proof(witness)).isEqualTo(new Answer.Chosen("pass"));
+
+    Witness told = witness(failing.replace("fail}", "[fail, fail]}"));
+    told.repaired(isolatorOn(0.9));
+    assertThat(proof(told)).isEqualTo(new Answer.Chosen("fail"));
+  }
+
+  @Test
+  void a_proof_fails_as_told_where_the_file_does_not_say_what_is_true() {
+    Witness witness = witness("case: untold\nperson: caller\nanswers: {limits-hold: fail}\n");
+    witness.repaired(isolatorOn(0.9));
+    assertThat(proof(witness)).isEqualTo(new Answer.Chosen("fail"));
+  }
+
+  private static Answer proof(Witness witness) {
+    Check proof = SmallRuleBase.base().checks().get("limits-hold");
+    return witness.answer(proof, Optional.empty(), a -> Optional.empty()).answer();
+  }
+
   private static boolean curedBy(double chance, String text) {
     Witness witness = witness(text);
     witness.repaired(isolatorOn(chance));

@@ -9,6 +9,7 @@ import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import yett.bench.CardView;
 import yett.bench.Known;
+import yett.bench.QuestionList;
 import yett.bench.Vocabulary;
 import yett.command.common.CommandHelp;
 import yett.command.common.Completions;
@@ -43,6 +44,11 @@ public final class KnowledgeCommands {
           + " they stand for, rows of all files together; of a cause what it leads to, what it"
           + " shows and by which effect, what removes it and what looks like it; of an effect what"
           + " it comes of, what shows it and what it makes. \"knowledge show words\" tells the words.";
+
+  private static final String QUESTIONS =
+      "Usage: knowledge questions [FOLDER]. Lists all that a case file can answer, with ids,"
+          + " outcomes in words and the names of causes, and nothing of likelihoods: for people who"
+          + " write cases without sight of the cards (docs/field-set.md).";
 
   private static final String TRUST =
       "Usage: knowledge trust FOLDER. Cards and tables are data; rules are a program and can do "
@@ -118,6 +124,20 @@ public final class KnowledgeCommands {
       throw new ExitException(Sysexits.NO_INPUT);
     }
     show(lines);
+  }
+
+  @Command(
+      name = {"knowledge", "questions"},
+      description = "list all questions with their outcomes, without likelihoods",
+      help = QUESTIONS,
+      completionProvider = Completions.FILES)
+  public void questions(@Arguments List<String> words) {
+    if (words.size() > 1) {
+      throw new UsageException(QUESTIONS);
+    }
+    RuleBase base =
+        words.isEmpty() ? desk.base() : RuleBase.read(desk.choice().source(Path.of(words.get(0))));
+    QuestionList.of(base).forEach(this::show);
   }
 
   @Command(
