@@ -222,6 +222,7 @@ final class InventedRuleBase {
         Map.of(),
         false,
         0,
+        Optional.empty(),
         "invented");
   }
 

@@ -3,9 +3,10 @@ package yett.desk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Predicate;
 import yett.interview.Entry;
 import yett.interview.Event;
+import yett.knowledge.Check;
+import yett.knowledge.RuleBase;
 
 /** Finds what "back" takes back. */
 public final class Undo {
@@ -15,9 +16,10 @@ public final class Undo {
    * Numbers of the events that the last answer consists of; those that were given in one go are
    * taken back in one go. Set-ups, notes and what was taken back already are passed over.
    *
-   * @param danger whether a check is one about dangers, of which a whole list is answered at once
+   * @param base says which checks are about dangers, of which a whole list is answered at once, and
+   *     which are looks of one place
    */
-  public static List<Long> last(List<Entry> entries, Predicate<String> danger) {
+  public static List<Long> last(List<Entry> entries, RuleBase base) {
     Set<Long> gone = Entry.takenBack(entries);
     List<Long> last = new ArrayList<>();
     for (int i = entries.size() - 1; i >= 0; i--) {
@@ -28,7 +30,7 @@ public final class Undo {
         }
         continue;
       }
-      if (!last.isEmpty() && !together(entry, entries.get(i + 1), danger)) {
+      if (!last.isEmpty() && !together(entry, entries.get(i + 1), base)) {
         break;
       }
       last.add(entry.number());
@@ -36,16 +38,25 @@ public final class Undo {
     return last;
   }
 
-  /** Events of one line that was typed: dangers of one list, and what was known of the gate. */
-  private static boolean together(Entry earlier, Entry later, Predicate<String> danger) {
+  /**
+   * Events of one line that was typed: dangers of one list, looks of one round, and what was known
+   * of the gate.
+   */
+  private static boolean together(Entry earlier, Entry later, RuleBase base) {
     boolean site =
         earlier.event() instanceof Event.SiteAnswered
             && later.event() instanceof Event.SiteAnswered;
-    boolean dangers =
+    boolean list =
         earlier.event() instanceof Event.Answered a
             && later.event() instanceof Event.Answered b
-            && danger.test(a.check())
-            && danger.test(b.check());
-    return (site || dangers) && earlier.at().equals(later.at());
+            && base.checks().containsKey(a.check())
+            && base.checks().containsKey(b.check())
+            && isOneList(base.checks().get(a.check()), base.checks().get(b.check()));
+    return (site || list) && earlier.at().equals(later.at());
+  }
+
+  private static boolean isOneList(Check one, Check other) {
+    return one.danger() && other.danger()
+        || one.place().isPresent() && one.place().equals(other.place());
   }
 }

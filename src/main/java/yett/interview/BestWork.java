@@ -36,12 +36,7 @@ final class BestWork {
 
   private Optional<Step> step(Advice advice, boolean cured) {
     return switch (advice.kind()) {
-      case ASK ->
-          Optional.of(
-              steps.ask(
-                  present.base.checks().get(advice.candidates().get(0).check()),
-                  Optional.of(advice),
-                  Occasion.of(occasion(advice.candidates().get(0).check(), cured))));
+      case ASK -> Optional.of(ask(advice, cured));
       case REPAIR ->
           Optional.of(
               steps.mend(
@@ -50,6 +45,15 @@ final class BestWork {
                   Occasion.of(cured ? Occasion.Kind.LASTING : Occasion.Kind.WORTH)));
       case NOTHING_LEFT -> Optional.empty();
     };
+  }
+
+  /** A look with the others of its place, or the check by itself. */
+  private Step ask(Advice advice, boolean cured) {
+    Check check = present.base.checks().get(advice.candidates().get(0).check());
+    Occasion occasion = Occasion.of(occasion(check.id(), cured));
+    return new LookRounds(present, adviser, steps)
+        .around(check, checks(false), Optional.of(advice), occasion)
+        .orElseGet(() -> steps.ask(check, Optional.of(advice), occasion));
   }
 
   private Occasion.Kind occasion(String check, boolean cured) {

@@ -1,5 +1,6 @@
 package yett.interview;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import yett.belief.Belief;
@@ -8,6 +9,7 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.plan.Advice;
 import yett.plan.Planner;
+import yett.plan.Telling;
 import yett.rules.Judgement;
 
 /** The order of things: dangers first, then the site, the complaint, checks, repairs, proofs. */
@@ -20,6 +22,11 @@ final class NextStep {
   /** Chooses among what may be done. Whatever it chooses, the order of things here keeps safe. */
   interface Adviser {
     Advice advise(Belief belief, Planner.Options options);
+
+    /** What looks would tell that could be made together, the most telling first. */
+    default List<Telling.Told> tells(Belief belief, Collection<String> checks) {
+      return Telling.of(belief, checks);
+    }
   }
 
   NextStep(Expertise expertise, Adviser adviser) {

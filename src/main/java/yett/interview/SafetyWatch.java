@@ -152,6 +152,11 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
     }
 
     @Override
+    public Runnable lookRound(Step.LookRound step) {
+      return () -> work(step.needs());
+    }
+
+    @Override
     public Runnable mend(Step.Mend step) {
       return () -> work(step.repair().needs());
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import yett.knowledge.Check;
+import yett.knowledge.Place;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
@@ -28,12 +29,39 @@ final class SetUpSteps {
     return ready(
         needs(check.needs()),
         new Purpose(Purpose.Kind.CHECK, check.id()),
-        new Step.Ask(
-            check,
-            base.cautionsFor(check.hazards()),
-            present.judgement.expectation(check.id()),
-            advice,
-            occasion));
+        question(check, advice, occasion));
+  }
+
+  /** A check as a step, without the set-ups that come before it. */
+  Step.Ask question(Check check, Optional<Advice> advice, Occasion occasion) {
+    return new Step.Ask(
+        check,
+        base.cautionsFor(check.hazards()),
+        present.judgement.expectation(check.id()),
+        advice,
+        occasion);
+  }
+
+  /** The first of the looks is what the set-ups are entered for. */
+  Step look(Place place, List<Step.Ask> looks, List<String> needs) {
+    List<String> all = List.copyOf(needs(needs));
+    List<String> hazards =
+        looks.stream().flatMap(l -> l.check().hazards().stream()).distinct().toList();
+    return ready(
+        all,
+        new Purpose(Purpose.Kind.CHECK, looks.get(0).check().id()),
+        new Step.LookRound(place, looks, all, base.cautionsFor(hazards)));
+  }
+
+  /** Whether something can be done along with what needs the first, without a further change. */
+  boolean fits(Collection<String> needs, List<String> more) {
+    Set<String> first = new LinkedHashSet<>(needs(List.copyOf(needs)));
+    Set<String> both = new LinkedHashSet<>(first);
+    both.addAll(needs(more));
+    Set<String> inForce = present.state.work().setUps();
+    return planner.change(inForce, both).equals(planner.change(inForce, first))
+        && both.stream()
+            .noneMatch(s -> base.setUps().get(s).excludes().stream().anyMatch(both::contains));
   }
 
   Step mend(Repair repair, Optional<Advice> plan, Occasion occasion) {

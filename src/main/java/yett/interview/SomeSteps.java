@@ -37,6 +37,11 @@ public interface SomeSteps<R> extends Step.Visitor<R> {
   }
 
   @Override
+  default R lookRound(Step.LookRound step) {
+    return other(step);
+  }
+
+  @Override
   default R enter(Step.Enter step) {
     return other(step);
   }

@@ -41,11 +41,9 @@ final class StateWatch {
         require(plain.inForce.contains(outer), "%s without %s", setUp, outer);
       }
     }
-    if (step instanceof Step.Ask || step instanceof Step.Mend) {
+    for (String card : cards(step)) {
       require(
-          !judgement.unavailable().contains(step.card()),
-          "%s comes up though a rule excludes it",
-          step.card());
+          !judgement.unavailable().contains(card), "%s comes up though a rule excludes it", card);
     }
     if (makesRun(step)) {
       run();
@@ -65,6 +63,21 @@ final class StateWatch {
     }
   }
 
+  private static List<String> cards(Step step) {
+    return step instanceof Step.LookRound round
+        ? round.looks().stream().map(Step::card).toList()
+        : step instanceof Step.Ask || step instanceof Step.Mend ? List.of(step.card()) : List.of();
+  }
+
+  private static List<String> needs(Step step) {
+    if (step instanceof Step.LookRound round) {
+      return round.needs();
+    }
+    return step instanceof Step.Ask a
+        ? a.check().needs()
+        : step instanceof Step.Mend m ? m.repair().needs() : List.of();
+  }
+
   /** Whoever is shut in and well can leave by a gate that runs: that stop asks for no state. */
   private boolean forbidsUse(StopNow stop) {
     Stop card = base.stops().get(stop.stop());
@@ -72,10 +85,7 @@ final class StateWatch {
   }
 
   private static boolean makesRun(Step step) {
-    List<String> needs =
-        step instanceof Step.Ask a
-            ? a.check().needs()
-            : step instanceof Step.Mend m ? m.repair().needs() : List.of();
+    List<String> needs = needs(step);
     return step instanceof Step.Retest
         || needs.contains(SetUp.GATE_RUNNING)
         || needs.contains(SetUp.ABLE_TO_RUN);
@@ -97,7 +107,10 @@ final class StateWatch {
   }
 
   private static boolean isWork(Step step) {
-    return step instanceof Step.Ask || step instanceof Step.Mend || step instanceof Step.Retest;
+    return step instanceof Step.Ask
+        || step instanceof Step.LookRound
+        || step instanceof Step.Mend
+        || step instanceof Step.Retest;
   }
 
   /**

@@ -5,6 +5,7 @@ import java.util.Optional;
 import yett.knowledge.Caution;
 import yett.knowledge.Check;
 import yett.knowledge.History;
+import yett.knowledge.Place;
 import yett.knowledge.Pressing;
 import yett.knowledge.Repair;
 import yett.knowledge.SetUp;
@@ -30,6 +31,8 @@ public sealed interface Step {
     R askHistory(AskHistory step);
 
     R ask(Ask step);
+
+    R lookRound(LookRound step);
 
     R enter(Enter step);
 
@@ -123,6 +126,41 @@ public sealed interface Step {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.ask(this);
+    }
+  }
+
+  /**
+   * Several looks at one place, made in one go and answered together: each is taken as ordinary
+   * unless something else is said of it.
+   *
+   * @param looks two to nine, each as it would be asked alone: first the one that the plan chose
+   * @param needs set-ups that are in force, those of the place and of all looks
+   * @param cautions those of the hazards of all looks
+   */
+  record LookRound(Place place, List<Ask> looks, List<String> needs, List<Caution> cautions)
+      implements Step {
+    public Ask first() {
+      return looks.get(0);
+    }
+
+    /** Minutes of all looks. */
+    public double minutes() {
+      return looks.stream().mapToDouble(l -> l.check().minutes()).sum();
+    }
+
+    @Override
+    public String card() {
+      return first().card();
+    }
+
+    @Override
+    public Optional<Advice> advice() {
+      return first().advice();
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.lookRound(this);
     }
   }
 

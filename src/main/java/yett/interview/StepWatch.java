@@ -90,6 +90,31 @@ final class StepWatch implements Step.Visitor<Runnable> {
     };
   }
 
+  /**
+   * All that holds of each look holds of the round, in the state of the work that it is made in.
+   */
+  @Override
+  public Runnable lookRound(Step.LookRound step) {
+    return () -> {
+      require(!isCaller(), "a caller makes a round of looks");
+      int looks = step.looks().size();
+      require(looks >= 2 && looks <= 9, "a round of %s looks", looks);
+      ready(step.needs());
+      for (Step.Ask look : step.looks()) {
+        Check check = look.check();
+        may(check.who(), check.id());
+        ready(check.needs());
+        cautioned(check.hazards(), step.cautions());
+        require(
+            !check.danger() && !check.measured() && check.kind() == Check.Kind.CHECK,
+            "%s is no look",
+            check.id());
+        require(step.needs().containsAll(check.needs()), "%s is not set up for", check.id());
+        askedOnce(check);
+      }
+    };
+  }
+
   private void askedOnce(Check check) {
     String id = check.id();
     boolean proof = check.kind() == Check.Kind.PROOF;

@@ -59,6 +59,7 @@ final class CardReader {
   Check check() {
     Optional<Measures> measures = measures();
     boolean measured = fields.has("measures");
+    boolean danger = fields.flag("danger");
     List<Outcome> outcomes = measured ? bands(measures) : outcomes();
     return new Check(
         id,
@@ -78,8 +79,9 @@ final class CardReader {
         fields.texts("needs"),
         fields.texts("hazards"),
         fields.conditions("only-if"),
-        fields.flag("danger"),
+        danger,
         1,
+        place(measured || danger),
         fields.text("source"));
   }
 
@@ -142,6 +144,7 @@ final class CardReader {
         fields.conditions("only-if"),
         false,
         unmentioned,
+        Optional.empty(),
         fields.text("source"));
   }
 
@@ -283,6 +286,28 @@ final class CardReader {
             MainsPart.named(
                 fields.oneOf("mains-part", MainsPart.TERMINAL.word(), MainsPart.words())))
         : Optional.empty();
+  }
+
+  /** Where it is a look among others. What is measured, or warns of danger, stands by itself. */
+  private Optional<Place> place(boolean alone) {
+    if (!fields.has("place")) {
+      return Optional.empty();
+    }
+    String place = fields.text("place");
+    if (alone) {
+      fields.problem(
+          "place",
+          "no-look",
+          "only a look with named outcomes, about no danger, has a place",
+          "Leave out \"place\": this is asked by itself.");
+    } else if (!place.isEmpty() && Place.named(place).isEmpty()) {
+      fields.problem(
+          "place",
+          "unknown-word",
+          "\"" + place + "\" is not in the table of places",
+          Names.advice(place, Place.ids()));
+    }
+    return Place.named(place);
   }
 
   private Role role(String field, Role usual) {

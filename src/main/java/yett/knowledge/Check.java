@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param minutes usual time without entering set-ups
  * @param danger asked first, always, because it may end the interview
  * @param unmentioned for a complaint, the chance that it is so and left unsaid
+ * @param place where it is a look among others; empty for what is done by itself
  */
 public record Check(
     String id,
@@ -36,6 +37,7 @@ public record Check(
     Map<String, List<String>> onlyIf,
     boolean danger,
     double unmentioned,
+    Optional<Place> place,
     String source)
     implements SiteCard {
 
@@ -93,6 +95,7 @@ public record Check(
         onlyIf,
         danger,
         unmentioned,
+        place,
         source);
   }
 
@@ -120,6 +123,7 @@ public record Check(
             onlyIf,
             danger,
             unmentioned,
+            place,
             source);
   }
 

@@ -172,6 +172,23 @@ final class CrossCheck {
             });
     permitted(kind, check.id(), check.who(), check.needs());
     together(kind, check.id(), check.needs());
+    check.place().ifPresent(place -> there(kind, check, place));
+  }
+
+  /** All looks of a place are made in the set-ups of the place. */
+  private void there(String kind, Check check, Place place) {
+    for (String need : check.needs()) {
+      SetUp setUp = base.setUps().get(need);
+      if (setUp != null && !setUp.isCondition() && !place.needs().contains(need)) {
+        problem(
+            kind,
+            check.id(),
+            "place",
+            "not-there",
+            "it needs \"" + need + "\", which is not in force at \"" + place.id() + "\"",
+            "Take a place that needs it too, or leave out \"place\".");
+      }
+    }
   }
 
   private void repair(Repair repair) {

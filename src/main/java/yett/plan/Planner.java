@@ -5,12 +5,14 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import yett.belief.Belief;
 import yett.belief.Support;
 import yett.knowledge.Check;
+import yett.knowledge.Place;
 import yett.knowledge.Planning;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
@@ -22,9 +24,9 @@ import yett.knowledge.SetUp;
  */
 public final class Planner {
   /** Hypotheses that are planned with: the most probable ones, to this share and this number. */
-  private static final double MASS = 0.995;
+  static final double MASS = 0.995;
 
-  private static final int MOST = 160;
+  static final int MOST = 160;
 
   private static final double RETEST_MINUTES = 2;
 
@@ -175,7 +177,7 @@ public final class Planner {
         base.checks().values().stream()
             .filter(c -> options.checks().contains(c.id()))
             .filter(c -> belief.couldTell(c.id(), present))
-            .map(c -> look(belief, support, c))
+            .map(c -> look(belief, support, c, options.call()))
             .toList();
     int count = causes;
     List<Scene.Job> repairs =
@@ -219,12 +221,21 @@ public final class Planner {
     return present[belief.model().indexOf(cause)];
   }
 
-  private Scene.Look look(Belief belief, Support support, Check check) {
-    return new Scene.Look(
-        check.id(),
-        base.planning().question() + check.minutes() + dislike(check.hazards()),
-        workshop.state(check.needs()),
-        belief.predict(check.id(), support));
+  /** On a call every look is a question by itself, answered from where the caller stands. */
+  private Scene.Look look(Belief belief, Support support, Check check, boolean call) {
+    double question = base.planning().question();
+    double cost = question + check.minutes() + dislike(check.hazards());
+    double[][] chances = belief.predict(check.id(), support);
+    Optional<Place> place = check.place().filter(p -> !call);
+    return place.isEmpty()
+        ? new Scene.Look(check.id(), cost, workshop.state(check.needs()), chances)
+        : new Scene.Look(
+            check.id(),
+            cost,
+            workshop.state(check.needs()) | workshop.state(place.get().needs()),
+            chances,
+            Place.all().indexOf(place.get()),
+            question);
   }
 
   private Scene.Job job(Belief belief, Repair repair, int[] places, int causes) {

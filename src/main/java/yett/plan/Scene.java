@@ -35,8 +35,15 @@ record Scene(
    *
    * @param cost minutes and hazard, without changes of set-up
    * @param chances by outcome, then by hypothesis
+   * @param place number of the place where it is made along with others, or -1
+   * @param along how much less it costs there when another look of the place came first
    */
-  record Look(String id, double cost, int needs, double[][] chances) {}
+  record Look(String id, double cost, int needs, double[][] chances, int place, double along) {
+    /** One that is made by itself. */
+    Look(String id, double cost, int needs, double[][] chances) {
+      this(id, cost, needs, chances, -1, 0);
+    }
+  }
 
   /**
    * A repair.

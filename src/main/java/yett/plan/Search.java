@@ -66,6 +66,10 @@ final class Search {
   private List<Integer> checks = List.of();
   private List<Integer> inner = List.of();
   private List<Integer> firsts = List.of();
+
+  /** Place of the look that comes first: the others there follow at once, or -1. */
+  private int round = -1;
+
   private int work;
   private boolean cutShort;
 
@@ -102,8 +106,8 @@ final class Search {
       int first,
       boolean findingOut) {}
 
-  /** What was answered and tried so far, as a hash, and the state of the work. */
-  private record Place(long path, int state, int depth) {}
+  /** What was answered and tried so far, as a hash, the state of the work, and where one stands. */
+  private record Place(long path, int state, int depth, int round) {}
 
   /** Thrown when there is more to look at than may be. */
   private static final class TooMany extends RuntimeException {
@@ -162,8 +166,11 @@ final class Search {
     void look(List<Integer> which, int depth) {
       Map<Integer, Double> found = new HashMap<>();
       for (int check : which) {
-        found.put(check, asking(check, weights, state, depth, 0));
+        Scene.Look look = scene.checks().get(check);
+        round = look.place();
+        found.put(check, asking(check, weights, state, depth, 0) + (round < 0 ? 0 : look.along()));
       }
+      round = -1;
       double least = now.value(weights, state, tried);
       int best = -1;
       for (int repair : firsts) {
@@ -372,7 +379,12 @@ final class Search {
 
   private double cost(int check, int state) {
     Scene.Look look = scene.checks().get(check);
-    return scene.workshop().change(state, look.needs()) + look.cost();
+    return scene.workshop().change(state, look.needs()) + price(look);
+  }
+
+  /** Without changes of set-up; less where the round that comes first is at this place. */
+  private double price(Scene.Look look) {
+    return round >= 0 && look.place() == round ? look.cost() - look.along() : look.cost();
   }
 
   private double asking(int check, double[] weights, int state, int depth, long path) {
@@ -424,7 +436,7 @@ final class Search {
       cutShort = true;
       return order;
     }
-    Place place = new Place(path, state, depth);
+    Place place = new Place(path, state, depth, round);
     Double known = values.get(place);
     if (known != null) {
       return known;
@@ -449,7 +461,7 @@ final class Search {
   /** Whether some check costs less than can be saved at all. */
   private boolean worthAsking(int state, double saving) {
     for (int check : checks) {
-      if (!asked[check] && scene.checks().get(check).cost() < saving - EPSILON) {
+      if (!asked[check] && price(scene.checks().get(check)) < saving - EPSILON) {
         return true;
       }
     }
@@ -457,7 +469,7 @@ final class Search {
   }
 
   private double order(double[] weights, int state, long path) {
-    Place place = new Place(path, state, -1);
+    Place place = new Place(path, state, -1, -1);
     Double known = orders.get(place);
     if (known != null) {
       return known;

@@ -3,6 +3,8 @@ package yett.practice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Interview;
@@ -26,6 +28,9 @@ final class Compass {
 
   private final Interview interview;
 
+  /** Looks of the round that was begun: whoever makes one of them makes the others with it. */
+  private Set<String> round = Set.of();
+
   Compass(Interview interview) {
     this.interview = interview;
   }
@@ -33,8 +38,14 @@ final class Compass {
   /**
    * @param card id of the check or repair, or what stands for it; empty if nothing is left
    * @param advice what the choice was between
+   * @param alike ids of the other looks of a round: they are made in any order
    */
-  record Best(String card, String words, String reason, Optional<Advice> advice) {}
+  record Best(
+      String card, String words, String reason, Optional<Advice> advice, Set<String> alike) {
+    Best(String card, String words, String reason, Optional<Advice> advice) {
+      this(card, words, reason, advice, Set.of());
+    }
+  }
 
   /** What is next, once the state of the work is as it needs to be. */
   Best best(Moment now) {
@@ -80,6 +91,17 @@ final class Compass {
         }
 
         @Override
+        public Best lookRound(Step.LookRound step) {
+          Best first = ask(step.first());
+          return new Best(
+              first.card(),
+              first.words(),
+              first.reason(),
+              first.advice(),
+              step.looks().stream().map(Step::card).collect(Collectors.toSet()));
+        }
+
+        @Override
         public Best mend(Step.Mend step) {
           return new Best(
               step.card(), step.repair().name(), Reasons.of(step).words(), step.advice());
@@ -118,8 +140,12 @@ final class Compass {
 
   /** How a choice differs from the best; empty if it is as good. */
   Optional<Departure> departure(Moment now, String card, String words, double minute) {
+    if (round.contains(card)) {
+      return Optional.empty();
+    }
     Best best = best(now);
-    if (best.card().isEmpty() || best.card().equals(card)) {
+    round = best.alike().contains(card) ? best.alike() : Set.of();
+    if (best.card().isEmpty() || best.card().equals(card) || round.contains(card)) {
       return Optional.empty();
     }
     double lost = lost(best, card);

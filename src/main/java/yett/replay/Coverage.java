@@ -31,7 +31,13 @@ public record Coverage(
     Set<String> seen = new HashSet<>();
     for (Replayed replayed : cases) {
       replayed.ranking().stream().limit(1).forEach(r -> first.add(r.cause()));
-      replayed.steps().forEach(s -> seen.add(s.id()));
+      replayed
+          .steps()
+          .forEach(
+              s -> {
+                seen.add(s.id());
+                s.looks().forEach(l -> seen.add(l.check()));
+              });
     }
     return new Coverage(
         without(base.causes(), first, c -> true),

@@ -30,6 +30,11 @@ public final class Reasons {
         List.of());
   }
 
+  /** A round is made for its first look. */
+  public static Why of(Step.LookRound round) {
+    return of(round.first());
+  }
+
   /** The same in words, without the check that came second. */
   public static String withoutRunnerUp(Step.Ask ask) {
     return Stream.concat(

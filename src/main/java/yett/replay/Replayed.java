@@ -1,6 +1,7 @@
 package yett.replay;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Map;
@@ -92,14 +93,15 @@ public record Replayed(
    * One step.
    *
    * @param kind {@code danger}, {@code site}, {@code complaints}, {@code history}, {@code check},
-   *     {@code proof}, {@code enter}, {@code leave}, {@code repair}, {@code retest}, {@code
-   *     settle}, {@code failed-proof}, {@code make-safe}, {@code close}
-   * @param id of the card; the kind itself where there is none
+   *     {@code look-round}, {@code proof}, {@code enter}, {@code leave}, {@code repair}, {@code
+   *     retest}, {@code settle}, {@code failed-proof}, {@code make-safe}, {@code close}
+   * @param id of the card, or of the place of a look-round; the kind itself where there is none
    * @param answer what was said or done
    * @param assumed whether the file left it open
    * @param meaning what the answer was taken to mean; empty if it was not weighed
    * @param belief chance of each cause after it, the most probable first
-   * @param minutes of the card
+   * @param minutes of the card, or of all looks
+   * @param looks those of a look-round, in their order; empty for any other step
    */
   public record Taken(
       int step,
@@ -111,7 +113,16 @@ public record Replayed(
       boolean assumed,
       Optional<Meaning> meaning,
       Map<String, Double> belief,
-      double minutes) {}
+      double minutes,
+      @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Looked> looks) {}
+
+  /**
+   * One look of a round.
+   *
+   * @param assumed whether the file left it open
+   * @param meaning what the answer was taken to mean; empty if it was not weighed
+   */
+  public record Looked(String check, String answer, boolean assumed, Optional<Meaning> meaning) {}
 
   /**
    * Why this step and no other.

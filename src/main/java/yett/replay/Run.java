@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import yett.interview.Answer;
 import yett.interview.Ending;
 import yett.interview.Entry;
@@ -163,6 +164,11 @@ final class Run {
     }
 
     @Override
+    public Runnable lookRound(Step.LookRound step) {
+      return () -> look(moment, step);
+    }
+
+    @Override
     public Runnable enter(Step.Enter step) {
       return () -> setUp("enter", step.setUp(), step.purpose(), step.done());
     }
@@ -253,7 +259,33 @@ final class Run {
     return words.isEmpty() ? "none given" : String.join(", ", words);
   }
 
-  private void answer(Moment moment, String kind, Check check, Why why) {
+  /** Each look is answered as the file answers it. */
+  private void look(Moment moment, Step.LookRound round) {
+    List<Transcript.Look> looks = new ArrayList<>();
+    double minutes = 0;
+    for (Step.Ask look : round.looks()) {
+      Respondent.Said said = hear(moment, look.check());
+      String id = look.check().id();
+      minutes += happen(new Event.Answered(id, said.answer()));
+      looks.add(new Transcript.Look(id, words(said.answer()), said.assumed(), entries.size()));
+    }
+    String place = round.place().id();
+    String told =
+        looks.stream().map(l -> l.check() + " " + l.answer()).collect(Collectors.joining(", "));
+    boolean assumed = looks.stream().allMatch(Transcript.Look::assumed);
+    transcript.begin(
+        "look-round",
+        place,
+        round.place().name(),
+        Reasons.of(round),
+        told,
+        assumed,
+        entries.size(),
+        minutes);
+    looks.forEach(transcript::looked);
+  }
+
+  private Respondent.Said hear(Moment moment, Check check) {
     Respondent.Said said =
         witness.answer(
             check,
@@ -262,6 +294,11 @@ final class Run {
     if (!said.why().isEmpty()) {
       transcript.note(said.why());
     }
+    return said;
+  }
+
+  private void answer(Moment moment, String kind, Check check, Why why) {
+    Respondent.Said said = hear(moment, check);
     String words = words(said.answer());
     if (check.kind() == Check.Kind.PROOF) {
       transcript.proved(new Proved(check.id(), words));

@@ -47,16 +47,19 @@ public record Score(
     return replayed.judged().stop().or(() -> replayed.judged().cause());
   }
 
+  /** A round of looks is one check: one screen, answered in one go. */
+  private static boolean asks(Replayed.Taken step) {
+    return step.kind().equals("check") || step.kind().equals("look-round");
+  }
+
   /** How many checks were asked. */
   public static long checks(Replayed replayed) {
-    return replayed.steps().stream().filter(s -> s.kind().equals("check")).count();
+    return replayed.steps().stream().filter(Score::asks).count();
   }
 
   /** How many of them were asked because of what they would tell, not to follow up a repair. */
   static long toFind(Replayed replayed) {
-    return replayed.steps().stream()
-        .filter(s -> s.kind().equals("check") && s.why().saves().isPresent())
-        .count();
+    return replayed.steps().stream().filter(s -> asks(s) && s.why().saves().isPresent()).count();
   }
 
   private static int count(List<Replayed> cases, Function<Replayed, Optional<Boolean>> what) {

@@ -10,6 +10,7 @@ import yett.interview.Moment;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 import yett.replay.Replayed.Kept;
+import yett.replay.Replayed.Looked;
 import yett.replay.Replayed.Meaning;
 import yett.replay.Replayed.Mended;
 import yett.replay.Replayed.Proved;
@@ -31,7 +32,11 @@ final class Transcript {
   private final List<String> notes = new ArrayList<>();
   private final List<String> unsafe = new ArrayList<>();
   private Taken open;
+  private final List<Look> looks = new ArrayList<>();
   private long event;
+
+  /** A look of the round that was begun, answered by this event. */
+  record Look(String check, String answer, boolean assumed, long event) {}
 
   Transcript(RuleBase base) {
     this.base = base;
@@ -48,6 +53,7 @@ final class Transcript {
       long number,
       double minutes) {
     event = number;
+    looks.clear();
     open =
         new Taken(
             steps.size() + 1,
@@ -59,7 +65,13 @@ final class Transcript {
             assumed,
             Optional.empty(),
             Map.of(),
-            Rounded.minutes(minutes));
+            Rounded.minutes(minutes),
+            List.of());
+  }
+
+  /** Of the round that was begun. */
+  void looked(Look look) {
+    looks.add(look);
   }
 
   /** What the step left behind. */
@@ -73,9 +85,17 @@ final class Transcript {
             open.why(),
             open.answer(),
             open.assumed(),
-            moment.judgement().finding(event).map(this::meaning),
+            looks.isEmpty() ? meaning(moment, event) : Optional.empty(),
             belief(moment),
-            open.minutes()));
+            open.minutes(),
+            looks.stream()
+                .map(
+                    l -> new Looked(l.check(), l.answer(), l.assumed(), meaning(moment, l.event())))
+                .toList()));
+  }
+
+  private Optional<Meaning> meaning(Moment moment, long number) {
+    return moment.judgement().finding(number).map(this::meaning);
   }
 
   private Meaning meaning(Finding finding) {

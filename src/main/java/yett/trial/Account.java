@@ -37,7 +37,7 @@ record Account(
     List<Weighed> evidence) {
   private static final int FIRST = 5;
   private static final int IN_VIEW = 2;
-  private static final Set<String> STEPS = Set.of("check", "repair", "proof");
+  private static final Set<String> STEPS = Set.of("check", "look-round", "repair", "proof");
 
   /** What is empty is left out of a file. */
   Account {

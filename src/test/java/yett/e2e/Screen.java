@@ -21,6 +21,7 @@ record Screen(String text) {
     SITE_QUESTION("Answer.*Enter to leave it"),
     COMPLAINTS("Numbers> "),
     HISTORY("0 for none, or numbers"),
+    LOOKS("Enter if all is so"),
     CAUTIONS("Enter when these are read"),
     SET_UP("\"done\" when (all|it is done>)"),
     REPAIR("\"done\" when it is done, \"cannot\""),

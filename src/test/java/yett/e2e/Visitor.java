@@ -122,7 +122,11 @@ final class Visitor implements AutoCloseable {
     if (!screen.prompt().equals(question.prompt())) {
       throw new AssertionError("Nobody knows what to type here:\n" + screen.text());
     }
-    asked.add(check().map(Check::id).orElse(kind().name()));
+    if (kind() == Screen.Kind.LOOKS) {
+      looks().forEach(look -> asked.add(look.id()));
+    } else {
+      asked.add(check().map(Check::id).orElse(kind().name()));
+    }
     return say(truth());
   }
 
@@ -143,6 +147,11 @@ final class Visitor implements AutoCloseable {
       case SURE -> "yes";
       case SETTLE -> "3";
       case CHECK, PROOF -> truth(check().orElseThrow());
+      case LOOKS ->
+          looks().stream()
+              .map(this::look)
+              .filter(l -> !l.isEmpty())
+              .collect(Collectors.joining(", "));
       case CLOSE -> "close";
       default -> throw new AssertionError("It should not come to this:\n" + question.text());
     };
@@ -150,6 +159,25 @@ final class Visitor implements AutoCloseable {
 
   private boolean cured() {
     return repaired.containsAll(story.repairs());
+  }
+
+  /** The looks of the round on the screen. */
+  private List<Check> looks() {
+    return BASE.checks().values().stream()
+        .filter(check -> check.place().isPresent() && question.shows(" " + check.ask() + " – "))
+        .toList();
+  }
+
+  /** What is said of one of them; nothing if it is ordinary. */
+  private String look(Check check) {
+    int number = question.numberOf(check.ask());
+    boolean mended = !repaired.isEmpty() && cured();
+    String known = mended ? null : story.answers().get(check.id());
+    if (known == null) {
+      return !mended && story.othersUsual() ? "" : "?" + number;
+    }
+    int outcome = check.indexOf(known);
+    return outcome == 0 ? "" : number + Character.toString('a' + outcome);
   }
 
   /** The story tells of the gate with its fault; what it shows when that is gone, nobody knows. */

@@ -144,6 +144,12 @@ final class Answers implements Step.Visitor<List<List<Event>>> {
     return List.of(event);
   }
 
+  /** One look at a time stands for the round: of the others nothing is said. */
+  @Override
+  public List<List<Event>> lookRound(Step.LookRound step) {
+    return step.looks().stream().flatMap(l -> ask(l).stream()).toList();
+  }
+
   private static Event answered(Check check, Answer answer) {
     return new Event.Answered(check.id(), answer);
   }

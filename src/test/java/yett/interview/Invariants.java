@@ -56,6 +56,7 @@ final class Invariants {
   private Optional<String> scene(Step step) {
     boolean work =
         step instanceof Step.Ask
+            || step instanceof Step.LookRound
             || step instanceof Step.Mend
             || step instanceof Step.Enter
             || step instanceof Step.Leave
@@ -109,6 +110,7 @@ final class Invariants {
   private static boolean makesRun(Step step) {
     return step instanceof Step.Retest
         || step instanceof Step.Ask a && SafeStates.runs(a.check().needs())
+        || step instanceof Step.LookRound l && SafeStates.runs(l.needs())
         || step instanceof Step.Mend m && SafeStates.runs(m.repair().needs());
   }
 

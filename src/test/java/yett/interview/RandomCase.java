@@ -105,6 +105,10 @@ final class RandomCase {
           new Event.Happened(some(s.histories(), 0, 2).stream().map(h -> h.id()).toList()));
     } else if (step instanceof Step.Ask s) {
       return List.of(new Event.Answered(s.check().id(), answer(s.check(), moment)));
+    } else if (step instanceof Step.LookRound s) {
+      return s.looks().stream()
+          .<Event>map(l -> new Event.Answered(l.card(), answer(l.check(), moment)))
+          .toList();
     } else if (step instanceof Step.Enter s) {
       return List.of(s.done());
     } else if (step instanceof Step.Leave s) {

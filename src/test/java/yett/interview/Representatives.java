@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -327,7 +328,9 @@ final class Representatives {
                     && (check.danger()
                         || isHeeded(check.id())
                         || own.contains(check.id())
-                        || kinds.add(kind(check)));
+                        || kinds.add(kind(check))
+                        || check.place().isPresent() // two for a round
+                            && kinds.add(List.of(kind(check), check.place().get().id())));
           };
       if (kept) {
         checks.put(check.id(), copy(check, check.id()));
@@ -374,7 +377,14 @@ final class Representatives {
   /** A caller changes no set-up, so that the hazards of what is asked of one count too. */
   private static Object kind(Check check) {
     List<String> hazards = check.who() == Role.CALLER ? check.hazards() : List.of();
-    return List.of("check", check.needs(), check.who(), hazards);
+    return List.of("check", needs(check), check.place().isPresent(), check.who(), hazards);
+  }
+
+  /** With those of the place where it is made together with others. */
+  static List<String> needs(Check check) {
+    Set<String> needs = new TreeSet<>(check.needs());
+    check.place().ifPresent(p -> needs.addAll(p.needs()));
+    return List.copyOf(needs);
   }
 
   private static Object kind(Repair repair) {
@@ -446,6 +456,7 @@ final class Representatives {
         Map.of(),
         c.danger(),
         c.unmentioned(),
+        id.equals(c.id()) ? c.place() : Optional.empty(),
         c.source());
   }
 

@@ -137,12 +137,16 @@ class RequestTest {
         .allMatch(o -> verdict(o.check().id()) instanceof Request.Granted);
   }
 
+  /** The check that comes next, by way of its set-ups. */
+  private String next() {
+    return step() instanceof Step.Enter enter ? enter.purpose().card() : step().card();
+  }
+
   @Test
   void the_most_telling_check_is_the_one_that_the_plan_takes() {
     begin(Role.TECHNICIAN);
     List<OpenChecks.Open> all = new OpenChecks(Shipped.QUICK, moment()).all();
-    String taken = step() instanceof Step.Enter enter ? enter.purpose().card() : step().card();
-    assertThat(all.get(0).check().id()).isEqualTo(taken);
+    assertThat(all.get(0).check().id()).isEqualTo(next());
     OpenChecks.Open fuse =
         all.stream().filter(o -> o.check().id().equals("charging-fuse")).findFirst().orElseThrow();
     assertThat(fuse.enter()).extracting(s -> s.id()).containsExactly("locked-off");

@@ -25,6 +25,7 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.plan.Advice;
 import yett.plan.Planner;
+import yett.plan.Telling;
 
 /**
  * Goes through every state of the work that can be reached, breadth first, over the real rules and
@@ -173,7 +174,23 @@ final class SafeStates implements AutoCloseable {
     private final Concluding concluding = new Concluding(few);
     private NextStep.Adviser adviser;
     private final NextStep next =
-        new NextStep(few.expertise(), (b, options) -> adviser.advise(b, options));
+        new NextStep(
+            few.expertise(),
+            new NextStep.Adviser() {
+              @Override
+              public Advice advise(Belief belief, Planner.Options options) {
+                return adviser.advise(belief, options);
+              }
+
+              /** Any look may be worth making with others. */
+              @Override
+              public List<Telling.Told> tells(Belief belief, Collection<String> checks) {
+                return checks.stream()
+                    .filter(few::isOffered)
+                    .map(c -> new Telling.Told(c, 1))
+                    .toList();
+              }
+            });
 
     private Node node(List<Entry> before, Role role, List<Event> events) {
       List<Entry> entries = new ArrayList<>(before);
@@ -212,7 +229,8 @@ final class SafeStates implements AutoCloseable {
     private Object kind(Step step) {
       if (step instanceof Step.Mend) {
         return "mend";
-      } else if (step instanceof Step.Ask a && a.check().kind() == Check.Kind.CHECK) {
+      } else if (step instanceof Step.LookRound
+          || step instanceof Step.Ask a && a.check().kind() == Check.Kind.CHECK) {
         return "ask";
       }
       return step instanceof Step.HandOver h ? h.ending() : Story.of(step);
@@ -258,7 +276,7 @@ final class SafeStates implements AutoCloseable {
       if (node.state().gaveUp().isEmpty()) {
         found.add(node(entries, role, List.of(new Event.GaveUp("called away"))));
       }
-      List<Long> last = Undo.last(entries, c -> base.checks().get(c).danger());
+      List<Long> last = Undo.last(entries, base);
       if (last.stream()
           .anyMatch(n -> entries.get((int) (n - 1)).event() instanceof Event.Repaired)) {
         found.add(node(entries, role, last.stream().<Event>map(Event.Retracted::new).toList()));
@@ -298,7 +316,13 @@ final class SafeStates implements AutoCloseable {
       for (String id : options.checks()) {
         Check check = base.checks().get(id);
         if (few.isOffered(id)) {
-          Object kind = kind("check", id, check.needs(), check.who(), options);
+          Object kind =
+              kind(
+                  check.place().isPresent() ? "look" : "check",
+                  id,
+                  Representatives.needs(check),
+                  check.who(),
+                  options);
           kinds.putIfAbsent(kind, nothing().asking(id));
         }
       }

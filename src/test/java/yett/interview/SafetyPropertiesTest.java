@@ -21,7 +21,7 @@ import yett.testing.Size;
  * names its seed; {@code -Dyett.seed=…} repeats that case alone.
  */
 class SafetyPropertiesTest {
-  private static final int CASES = Size.of(180, 3_000);
+  private static final int CASES = Size.of(320, 3_000);
   private static final int PLANNED_CASES = Size.of(3, 30);
   private static final int CALLS = Size.of(40, 250);
 
@@ -109,6 +109,8 @@ class SafetyPropertiesTest {
               watch.accept(moment, role);
               if (moment.step() instanceof Step.Ask ask) {
                 asked.add(ask.check().id());
+              } else if (moment.step() instanceof Step.LookRound round) {
+                round.looks().forEach(look -> asked.add(look.card()));
               }
             });
       } catch (AssertionError | RuntimeException e) {

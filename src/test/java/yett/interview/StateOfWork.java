@@ -183,7 +183,10 @@ record StateOfWork(List<Object> parts) {
       if (repair != null) {
         return List.of("repair", repair.needs(), repair.who());
       }
-      return check == null ? "" : List.of(check.kind(), check.needs(), check.who());
+      return check == null
+          ? ""
+          : List.of(
+              check.kind(), Representatives.needs(check), check.place().isPresent(), check.who());
     }
 
     /** A case is solved on the telephone by nothing but what a caller did. */

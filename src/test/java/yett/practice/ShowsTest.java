@@ -100,6 +100,7 @@ class ShowsTest {
         second.onlyIf(),
         false,
         1,
+        Optional.empty(),
         second.source());
   }
 

@@ -135,6 +135,11 @@ class WorkbenchTest {
       } else if (step instanceof Step.Ask s) {
         assertThat(bench.refused(s.check())).isEmpty();
         bench.ask(s.check());
+      } else if (step instanceof Step.LookRound s) {
+        for (Step.Ask look : s.looks()) {
+          assertThat(bench.refused(look.check())).isEmpty();
+          bench.ask(look.check());
+        }
       } else if (step instanceof Step.Mend s) {
         assertThat(bench.refused(s.repair())).isEmpty();
         bench.repair(s.repair());

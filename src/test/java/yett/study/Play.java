@@ -189,6 +189,8 @@ final class Play {
       happen(new Event.Happened(List.of()));
     } else if (step instanceof Step.Ask s) {
       ask(moment, s);
+    } else if (step instanceof Step.LookRound s) {
+      look(moment, s);
     } else if (step instanceof Step.Enter s) {
       work(s.done());
     } else if (step instanceof Step.Leave s) {
@@ -221,22 +223,32 @@ final class Play {
     }
   }
 
+  /** One screen, and one way there. */
+  private void look(Moment moment, Step.LookRound round) {
+    checks++;
+    minutes += base.planning().question();
+    round.looks().forEach(l -> told(moment, l.check(), gate.answer(l.check(), l.expectation())));
+  }
+
   private void ask(Moment moment, Step.Ask step) {
     Check check = step.check();
     Answer answer = gate.answer(check, step.expectation());
-    Event event = new Event.Answered(check.id(), answer);
     if (check.kind() == Check.Kind.PROOF) {
-      happen(event);
+      happen(new Event.Answered(check.id(), answer));
       return;
     }
     checks++;
     minutes += base.planning().question();
+    told(moment, check, answer);
+  }
+
+  private void told(Moment moment, Check check, Answer answer) {
     if (policy.followsAnswers()) {
       String outcome =
           interview.hear(moment, check, answer).map(h -> h.finding().outcome()).orElse("");
       found.put(check.id(), outcome);
     }
-    work(event);
+    work(new Event.Answered(check.id(), answer));
   }
 
   private void mend(Moment moment, Step.Mend step) {

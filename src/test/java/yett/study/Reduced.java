@@ -98,6 +98,7 @@ final class Reduced {
         c.onlyIf(),
         c.danger(),
         c.unmentioned(),
+        c.place(),
         c.source());
   }
 

@@ -45,6 +45,18 @@ public final class ListChoice {
     return beginning.isEmpty() ? mostWordsInCommon(text, texts) : beginning;
   }
 
+  /** Positions whose id or text is this very line. */
+  public static List<Integer> same(String line, List<String> ids, List<String> texts) {
+    String text = line.strip().toLowerCase(Locale.ROOT);
+    return IntStream.range(0, ids.size())
+        .filter(
+            i ->
+                ids.get(i).equals(text.replace(' ', '-'))
+                    || texts.get(i).toLowerCase(Locale.ROOT).equals(text))
+        .boxed()
+        .toList();
+  }
+
   /** The texts that share most of the longer words of a line. */
   private static List<Integer> mostWordsInCommon(String text, List<String> texts) {
     List<String> words =

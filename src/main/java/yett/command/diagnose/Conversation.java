@@ -29,6 +29,8 @@ public final class Conversation {
   private final Wishes wishes;
   private final Questions questions;
   private final DangerList dangers;
+  private final LookList looks;
+  private final SetUpScreens setUps;
   private final SiteForm siteForm;
   private final Calling calling;
 
@@ -40,6 +42,8 @@ public final class Conversation {
     this.wishes = new Wishes(sitting);
     this.questions = new Questions(sitting, wishes);
     this.dangers = new DangerList(sitting, wishes);
+    this.looks = new LookList(sitting, wishes);
+    this.setUps = new SetUpScreens(sitting, questions);
     this.siteForm = new SiteForm(sitting, wishes, knownSite);
     this.calling = new Calling(sitting, wishes, questions, knownSite);
   }
@@ -128,13 +132,18 @@ public final class Conversation {
     }
 
     @Override
+    public Runnable lookRound(Step.LookRound step) {
+      return looks.asksSingly(step) ? ask(step.first()) : () -> looks.ask(step);
+    }
+
+    @Override
     public Runnable enter(Step.Enter step) {
-      return () -> Conversation.this.enter(step);
+      return () -> setUps.enter(step);
     }
 
     @Override
     public Runnable leave(Step.Leave step) {
-      return () -> Conversation.this.leave(step);
+      return () -> setUps.leave(step);
     }
 
     @Override
@@ -255,37 +264,6 @@ public final class Conversation {
   private int answered(Moment moment) {
     return (int)
         moment.state().answers().stream().filter(a -> !sitting.isDanger(a.check())).count();
-  }
-
-  /** The cautions first, by themselves, so that they are read; then the steps. */
-  private void enter(Step.Enter step) {
-    sitting.show(sitting.views().entering(step));
-    OptionalInt read =
-        questions.word(
-            "Enter when these are read",
-            List.of(""),
-            "Only Enter, when the cautions are read; save stops here.");
-    if (read.isPresent()) {
-      sitting.show(Block.numbered(step.setUp().enter()));
-      confirm(step.setUp().enter().size(), step.done());
-    }
-  }
-
-  /** Steps to confirm: all at once with "done", because each was read in its order. */
-  private void confirm(int steps, Event event) {
-    questions
-        .word(
-            steps == 1
-                ? "\"done\" when it is done"
-                : "\"done\" when all " + steps + " steps are done, in order",
-            List.of("done"),
-            "Type done when it is done; save stops here; hand over gives the case away.")
-        .ifPresent(i -> sitting.record(event));
-  }
-
-  private void leave(Step.Leave step) {
-    sitting.show(sitting.views().leave(step));
-    confirm(step.setUp().leave().size(), step.done());
   }
 
   private void mend(Step.Mend step, Moment moment) {

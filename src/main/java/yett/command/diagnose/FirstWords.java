@@ -64,6 +64,11 @@ final class FirstWords implements SomeSteps<String> {
   }
 
   @Override
+  public String lookRound(Step.LookRound step) {
+    return "the round of looks: " + step.place().name();
+  }
+
+  @Override
   public String mend(Step.Mend step) {
     return step.repair().name() + ", " + StepWords.occasion(step.occasion());
   }

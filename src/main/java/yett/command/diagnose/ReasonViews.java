@@ -62,6 +62,16 @@ public final class ReasonViews {
     }
 
     @Override
+    public List<Block> lookRound(Step.LookRound step) {
+      List<Block> blocks = new ArrayList<>(ask(step.first()));
+      blocks.add(
+          Block.paragraph(
+              "The other looks are made with it because you stand there anyway; each can tell"
+                  + " something too."));
+      return blocks;
+    }
+
+    @Override
     public List<Block> mend(Step.Mend step) {
       return withEffects(whyRepair(step, moment), moment);
     }

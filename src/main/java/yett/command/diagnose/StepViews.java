@@ -243,12 +243,12 @@ public final class StepViews {
     return blocks;
   }
 
+  /** What is left and what for; the steps come after it. */
   public List<Block> leave(Step.Leave step) {
     SetUp setUp = step.setUp();
     return List.of(
         Block.heading("Leave: " + setUp.name() + " · " + Figures.minutes(setUp.leaveMinutes())),
-        Block.rows(Block.row("For", reasons.purpose(step.purpose()))),
-        Block.numbered(setUp.leave()));
+        Block.rows(Block.row("For", reasons.purpose(step.purpose()))));
   }
 
   /** The plan of work, then the repair in hand. */
@@ -349,6 +349,13 @@ public final class StepViews {
             Text.of("Taken as: ")
                 .and(Text.strong(meaning))
                 .and(". " + movement(move.get(), after))));
+    blocks.addAll(news(before, after));
+    return blocks;
+  }
+
+  /** What the rules say besides since then, and answers that hardly go together. */
+  List<Block> news(Moment before, Moment after) {
+    List<Block> blocks = new ArrayList<>();
     after.judgement().remarks().stream()
         .filter(r -> !before.judgement().remarks().contains(r))
         .forEach(r -> blocks.add(Block.paragraph("Note: " + r.text())));

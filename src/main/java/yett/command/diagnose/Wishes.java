@@ -90,7 +90,7 @@ public final class Wishes {
     if (sitting.moment().state().closed().isPresent()) {
       return;
     }
-    List<Long> last = Undo.last(sitting.moment().entries(), sitting::isDanger);
+    List<Long> last = Undo.last(sitting.moment().entries(), sitting.base());
     if (last.isEmpty()) {
       sitting.say("There is nothing to take back.");
       return;

@@ -25,7 +25,7 @@ import yett.wording.Figures;
 public final class ReckoningViews {
   private static final int MOST_DEPARTURES = 3;
   private static final int MOST_STEPS = 15;
-  private static final Set<String> WAY = Set.of("check", "repair", "retest");
+  private static final Set<String> WAY = Set.of("check", "look-round", "repair", "retest");
 
   private final RuleBase base;
 

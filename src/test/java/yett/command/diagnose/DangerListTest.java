@@ -89,7 +89,7 @@ class DangerListTest {
   @ParameterizedTest
   @ValueSource(strings = {"0", "3", "3 9", "unknown 2", "there is smoke"})
   void back_after_the_dangers_takes_back_their_answers_and_no_others(String said) {
-    typed.type("0", "", "slow", "0", "2");
+    typed.type("0", "", "slow", "0", "?1");
     List<Event> before = typed.stored();
     assertThat(before.get(before.size() - 1)).isInstanceOf(Event.Answered.class);
 

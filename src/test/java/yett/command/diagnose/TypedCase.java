@@ -85,9 +85,9 @@ final class TypedCase implements AutoCloseable {
     }
   }
 
-  /** Nothing is typed at it; what it says is on the screen. */
-  Sitting sitting(OpenCase open) {
-    return new Sitting(console(), open);
+  /** These lines are typed at it; what it says is on the screen. */
+  Sitting sitting(OpenCase open, String... lines) {
+    return new Sitting(console(lines), open);
   }
 
   private PlainConsole console(String... lines) {

@@ -1,0 +1,179 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import yett.command.common.Words;
+import yett.interview.Answer;
+import yett.interview.Event;
+import yett.interview.Moment;
+import yett.interview.Step;
+import yett.knowledge.Check;
+
+/** A round of looks at a prompt: Enter says that all is ordinary, numbers say what is not. */
+final class LookList {
+  private final Sitting sitting;
+  private final Wishes wishes;
+  private final RoundViews views;
+
+  /** The place whose looks are wanted one at a time. */
+  private String singly = "";
+
+  LookList(Sitting sitting, Wishes wishes) {
+    this.sitting = sitting;
+    this.wishes = wishes;
+    this.views = new RoundViews(sitting.base(), sitting.views());
+  }
+
+  /** Whether the looks of this place are asked one at a time, as the person wished. */
+  boolean asksSingly(Step.LookRound round) {
+    if (!singly.equals(round.place().id())) {
+      singly = "";
+    }
+    return !singly.isEmpty();
+  }
+
+  /** Asks until the round is answered, or a wish leads elsewhere. */
+  void ask(Step.LookRound round) {
+    Moment moment = sitting.moment();
+    List<Check> looks = round.looks().stream().map(Step.Ask::check).toList();
+    Map<Integer, Optional<Answer>> said = new TreeMap<>();
+    sitting.show(views.round(round, moment));
+    while (true) {
+      String line = sitting.line("Enter if all is so, or the numbers that are not");
+      String text = line.strip().toLowerCase(Locale.ROOT);
+      if (text.equals("one")) {
+        singly = round.place().id();
+        return;
+      }
+      if (text.matches("how(\\s+\\d)?")) {
+        how(round, text.replaceAll("\\D", ""));
+        continue;
+      }
+      Optional<Words.Wish> wish = Words.wish(line);
+      if (wish.filter(w -> w == Words.Wish.UNKNOWN || w == Words.Wish.LATER).isPresent()) {
+        String sign = wish.get() == Words.Wish.UNKNOWN ? "?" : "-";
+        sitting.say(
+            "Say of which: "
+                + sign
+                + "2 of the second, "
+                + sign
+                + "1-"
+                + looks.size()
+                + " of all.");
+        continue;
+      }
+      if (wishes.grant(line)) {
+        if (sitting.moment() != moment) {
+          return;
+        }
+        continue;
+      }
+      if (isHeardElsewhere(looks, line)) {
+        if (sitting.moment() != moment) {
+          return;
+        }
+        continue;
+      }
+      RoundLine.Heard heard = RoundLine.read(looks, line);
+      said.putAll(heard.said());
+      if (heard.complaints().isEmpty()) {
+        if (complete(moment, looks, said)) {
+          record(moment, round, said);
+        }
+        return;
+      }
+      heard.complaints().forEach(sitting::say);
+      sitting.say(
+          (said.isEmpty() ? "" : "So far: " + views.soFar(looks, said) + ". ")
+              + "Type the rest, or Enter if all others are ordinary.");
+    }
+  }
+
+  /**
+   * Hears words that are an answer to none of the looks, or share with one only a word: they may
+   * tell of danger, or of something that was not asked.
+   */
+  private boolean isHeardElsewhere(List<Check> looks, String line) {
+    boolean numbered = line.strip().matches("[?-]?\\s*\\d.*");
+    String words =
+        numbered ? line.replaceAll("[?-]?\\d+[a-z]?\\b|[,;]", " ").strip() : line.strip();
+    boolean elsewhere =
+        words.contains(" ")
+            && looks.stream().allMatch(c -> wishes.volunteered().isElsewhere(c, words));
+    boolean unknown =
+        !numbered && !words.isEmpty() && RoundLine.read(looks, words).said().isEmpty();
+    return (elsewhere || unknown) && wishes.volunteered().hear(words);
+  }
+
+  private void how(Step.LookRound round, String number) {
+    Optional<Integer> which = Optional.of(number).filter(n -> !n.isEmpty()).map(Integer::valueOf);
+    sitting.show(
+        views.how(round, which.map(n -> n - 1).filter(n -> n >= 0 && n < round.looks().size())));
+  }
+
+  /** Asks what is not said yet; false if a wish led elsewhere. */
+  private boolean complete(Moment moment, List<Check> looks, Map<Integer, Optional<Answer>> said) {
+    for (int i = 0; i < looks.size(); i++) {
+      Check check = looks.get(i);
+      Optional<Answer> answer =
+          said.containsKey(i)
+              ? said.get(i).or(() -> other(check))
+              : Optional.of(new Answer.Chosen(check.outcomes().get(0).id()));
+      while (answer.isEmpty() || !sitting.isSure(moment, check, answer.get())) {
+        answer = outcome(moment, check);
+        if (answer.isEmpty()) {
+          return false;
+        }
+      }
+      said.put(i, answer);
+    }
+    return true;
+  }
+
+  /** Of two outcomes it is the other. */
+  private static Optional<Answer> other(Check check) {
+    return check.outcomes().size() == 2
+        ? Optional.of(new Answer.Chosen(check.outcomes().get(1).id()))
+        : Optional.empty();
+  }
+
+  /** Empty if a wish led elsewhere. */
+  private Optional<Answer> outcome(Moment moment, Check check) {
+    sitting.show(views.outcomes(check));
+    while (true) {
+      String line = sitting.line("Answer");
+      Optional<Words.Wish> wish = Words.wish(line);
+      if (wish.filter(w -> w == Words.Wish.UNKNOWN).isPresent()) {
+        return Optional.of(new Answer.CannotTell());
+      }
+      if (wish.filter(w -> w == Words.Wish.LATER).isPresent()) {
+        return Optional.of(new Answer.NotNow());
+      }
+      if (wishes.grant(line)) {
+        if (sitting.moment() != moment) {
+          return Optional.empty();
+        }
+        continue;
+      }
+      Words.Heard heard = RoundLine.of(check, line);
+      if (heard.answer().isPresent()) {
+        return heard.answer();
+      }
+      sitting.say(heard.complaint());
+    }
+  }
+
+  /** One event for each look, all in one go. */
+  private void record(Moment moment, Step.LookRound round, Map<Integer, Optional<Answer>> said) {
+    List<Event> events = new ArrayList<>();
+    said.forEach(
+        (i, answer) ->
+            events.add(new Event.Answered(round.looks().get(i).card(), answer.orElseThrow())));
+    sitting.record(events.toArray(Event[]::new));
+    sitting.show(views.taken(moment, sitting.moment(), round));
+  }
+}

@@ -1,0 +1,203 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import yett.command.common.ListChoice;
+import yett.command.common.Words;
+import yett.interview.Answer;
+import yett.knowledge.Check;
+
+/**
+ * Reads what is typed at a round of looks: {@code 3} is out of the ordinary, {@code 3b} and {@code
+ * 3 rusty} say what it is, {@code ?3} cannot be told, {@code -3} was not looked at; words alone are
+ * an answer to the look that has it. Commas part what would run together.
+ */
+final class RoundLine {
+  private static final Pattern NUMBER =
+      Pattern.compile("([?-]?)(\\d{1,3})(?:-(\\d{1,3}))?([a-z]?)");
+
+  private final List<Check> looks;
+  private final Map<Integer, Optional<Answer>> said = new LinkedHashMap<>();
+  private final List<String> complaints = new ArrayList<>();
+  private Map<Integer, Optional<Answer>> part = Map.of();
+  private Optional<Integer> look = Optional.empty();
+
+  private RoundLine(List<Check> looks) {
+    this.looks = looks;
+  }
+
+  /**
+   * @param said by position of the look; empty where it is out of the ordinary and no more is said
+   * @param complaints of the parts of the line that could not be read: these count for nothing
+   */
+  record Heard(Map<Integer, Optional<Answer>> said, List<String> complaints) {}
+
+  static Heard read(List<Check> looks, String line) {
+    RoundLine reader = new RoundLine(looks);
+    String text =
+        line.toLowerCase(Locale.ROOT)
+            .replace('\u2013', '-')
+            .replace('\u2212', '-')
+            .replaceAll("([?-])\\s+(?=\\d)", "$1");
+    for (String part : text.split("[,;]")) {
+      reader.part(part.strip());
+    }
+    return new Heard(reader.said, List.copyOf(reader.complaints));
+  }
+
+  /** A part counts as a whole or not at all. */
+  private void part(String text) {
+    if (text.isEmpty()) {
+      return;
+    }
+    part = new LinkedHashMap<>();
+    look = Optional.empty();
+    List<String> words = new ArrayList<>();
+    Optional<String> wrong = Optional.empty();
+    for (String word : text.split("\\s+")) {
+      Matcher number = NUMBER.matcher(word);
+      if (number.matches()) {
+        wrong = wrong.or(() -> words(words)).or(() -> number(number));
+      } else {
+        words.add(word);
+      }
+    }
+    wrong = wrong.or(() -> words(words));
+    if (wrong.isEmpty()) {
+      said.putAll(part);
+    } else {
+      complaints.add(wrong.get());
+    }
+  }
+
+  private Optional<String> number(Matcher number) {
+    String sign = number.group(1);
+    String letter = number.group(4);
+    int from = Integer.parseInt(number.group(2));
+    int to = number.group(3) == null ? from : Integer.parseInt(number.group(3));
+    if (from < 1 || to > looks.size() || to < from || !letter.isEmpty() && to > from) {
+      return Optional.of(
+          "\""
+              + number.group()
+              + "\" is not clear: the looks have numbers 1 to "
+              + looks.size()
+              + ".");
+    }
+    if (!letter.isEmpty()) {
+      look = Optional.empty();
+      return sign.isEmpty()
+          ? letter(from - 1, letter)
+          : Optional.of("\"" + number.group() + "\" is not clear: type " + sign + from + ".");
+    }
+    for (int i = from - 1; i < to; i++) {
+      part.put(
+          i,
+          switch (sign) {
+            case "?" -> Optional.of(new Answer.CannotTell());
+            case "-" -> Optional.of(new Answer.NotNow());
+            default -> Optional.empty();
+          });
+    }
+    look = sign.isEmpty() && from == to ? Optional.of(from - 1) : Optional.empty();
+    return Optional.empty();
+  }
+
+  private Optional<String> letter(int position, String letter) {
+    List<Check.Outcome> outcomes = looks.get(position).outcomes();
+    int index = letter.charAt(0) - 'a';
+    if (index >= outcomes.size()) {
+      return Optional.of(
+          "\"" + (position + 1) + letter + "\" is not clear: " + answers(looks.get(position)));
+    }
+    part.put(position, Optional.of(new Answer.Chosen(outcomes.get(index).id())));
+    return Optional.empty();
+  }
+
+  /** Letters and words of the answers to a look. */
+  static String answers(Check check) {
+    StringBuilder all = new StringBuilder();
+    for (int i = 0; i < check.outcomes().size(); i++) {
+      all.append(i == 0 ? "" : "; ")
+          .append((char) ('a' + i))
+          .append(' ')
+          .append(check.outcomes().get(i).text());
+    }
+    return all.append('.').toString();
+  }
+
+  /** Words that follow a number belong to it; others to the look that has such an answer. */
+  private Optional<String> words(List<String> words) {
+    if (words.isEmpty()) {
+      return Optional.empty();
+    }
+    String text = String.join(" ", words);
+    words.clear();
+    Optional<Integer> position = look;
+    look = Optional.empty();
+    if (position.isEmpty()) {
+      return anywhere(text);
+    }
+    Check check = looks.get(position.get());
+    Words.Heard heard = of(check, text);
+    heard.answer().ifPresent(a -> part.put(position.get(), Optional.of(a)));
+    return heard.answer().isPresent()
+        ? Optional.empty()
+        : Optional.of((position.get() + 1) + ": " + heard.complaint());
+  }
+
+  /** An answer to one look, by its letter, its number or its words. */
+  static Words.Heard of(Check check, String text) {
+    String line = text.strip().toLowerCase(Locale.ROOT);
+    int index = line.matches("[a-z]") ? line.charAt(0) - 'a' : -1;
+    return index >= 0 && index < check.outcomes().size()
+        ? Words.Heard.of(new Answer.Chosen(check.outcomes().get(index).id()))
+        : Words.answer(check, line);
+  }
+
+  private Optional<String> anywhere(String text) {
+    List<int[]> places = new ArrayList<>();
+    for (int i = 0; i < looks.size(); i++) {
+      for (int y = 1; y < looks.get(i).outcomes().size(); y++) {
+        places.add(new int[] {i, y});
+      }
+    }
+    List<Integer> same =
+        ListChoice.same(text, places.stream().map(p -> outcome(p).id()).toList(), texts(places));
+    List<Integer> found =
+        same.isEmpty()
+            ? ListChoice.pick(
+                text, places.stream().map(p -> outcome(p).id()).toList(), texts(places))
+            : same;
+    if (found.size() == 1) {
+      int[] only = places.get(found.get(0));
+      part.put(only[0], Optional.of(new Answer.Chosen(outcome(only).id())));
+      return Optional.empty();
+    }
+    String quoted = "\"" + Words.shortened(text) + "\"";
+    return Optional.of(
+        found.isEmpty()
+            ? quoted + " is out of the ordinary at none of these looks."
+            : quoted
+                + " could be more than one: "
+                + found.stream()
+                    .map(places::get)
+                    .map(p -> (p[0] + 1) + " " + outcome(p).text())
+                    .collect(Collectors.joining("; "))
+                + ". Type its number too.");
+  }
+
+  private List<String> texts(List<int[]> places) {
+    return places.stream().map(p -> outcome(p).text()).toList();
+  }
+
+  private Check.Outcome outcome(int[] place) {
+    return looks.get(place[0]).outcomes().get(place[1]);
+  }
+}

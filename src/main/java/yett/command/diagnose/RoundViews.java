@@ -1,0 +1,144 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import yett.console.Block;
+import yett.console.Text;
+import yett.interview.Answer;
+import yett.interview.Moment;
+import yett.interview.Prospects;
+import yett.interview.Step;
+import yett.interview.Trail;
+import yett.knowledge.Check;
+import yett.knowledge.RuleBase;
+import yett.wording.Figures;
+import yett.wording.StepWords;
+import yett.wording.Wording;
+
+/** A round of looks as blocks of text: all of it on one screen of 80 by 24. */
+final class RoundViews {
+  private static final int CAUSES = 3;
+
+  private final RuleBase base;
+  private final StepViews steps;
+
+  RoundViews(RuleBase base, StepViews steps) {
+    this.base = base;
+    this.steps = steps;
+  }
+
+  List<Block> round(Step.LookRound round, Moment moment) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        Block.heading(
+            "Look-round: " + round.place().name() + " · " + Figures.minutes(round.minutes())));
+    blocks.add(Block.paragraph(Text.dim(why(round.first(), moment))));
+    blocks.addAll(steps.cautions(round.cautions()));
+    List<Block.Item> items = new ArrayList<>();
+    for (Step.Ask look : round.looks()) {
+      Check check = look.check();
+      items.add(
+          Block.item(
+              Integer.toString(items.size() + 1), check.ask(), check.outcomes().get(0).text()));
+    }
+    blocks.add(new Block.Numbered(items));
+    blocks.add(
+        Block.paragraph(
+            Text.dim(
+                "3 or 3b or \"3 and words\": the third is not so; ?3 cannot tell; -3 not looked"
+                    + " at; how 3 says how; one asks them singly.")));
+    return blocks;
+  }
+
+  private String why(Step.Ask first, Moment moment) {
+    List<Prospects.Prospect> prospects =
+        Prospects.of(moment.belief(), first.check(), first.expectation());
+    String causes =
+        Prospects.separates(moment.belief(), prospects, CAUSES).stream()
+            .map(c -> base.causes().get(moment.belief().model().causes().get(c)).name())
+            .collect(Collectors.joining("; "));
+    String occasion = StepWords.occasion(first.occasion());
+    return (occasion.isEmpty() ? "" : StepViews.capital(occasion) + ". ")
+        + (causes.isEmpty() ? "What is usual here narrows it down." : "Tells of: " + causes + ".");
+  }
+
+  /** How to look, of one or of all. */
+  List<Block> how(Step.LookRound round, Optional<Integer> which) {
+    List<Block.Item> items = new ArrayList<>();
+    for (int i = 0; i < round.looks().size(); i++) {
+      Check check = round.looks().get(i).check();
+      if (which.isEmpty() || which.get() == i) {
+        String how = check.how().isEmpty() ? check.ask() : check.how();
+        items.add(new Block.Item(Integer.toString(i + 1), Text.of(how), Optional.empty()));
+      }
+    }
+    return List.of(new Block.Numbered(items));
+  }
+
+  /** One look that is out of the ordinary, with its answers under letters. */
+  List<Block> outcomes(Check check) {
+    List<Block.Item> items = new ArrayList<>();
+    for (Check.Outcome outcome : check.outcomes()) {
+      String letter = Character.toString('a' + items.size());
+      items.add(new Block.Item(letter, Text.of(outcome.text()), Optional.empty()));
+    }
+    return List.of(Block.paragraph(Text.strong(check.ask())), new Block.Numbered(items));
+  }
+
+  /** What was understood so far of looks that are not simply ordinary. */
+  String soFar(List<Check> looks, Map<Integer, Optional<Answer>> said) {
+    return said.entrySet().stream()
+        .map(e -> (e.getKey() + 1) + " " + words(looks.get(e.getKey()), e.getValue()))
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String words(Check check, Optional<Answer> answer) {
+    return answer
+        .map(
+            a ->
+                a.map(
+                    chosen -> Wording.meaning(check, chosen.outcome()),
+                    Answer.Read::typed,
+                    () -> "cannot tell",
+                    () -> "not looked at"))
+        .orElse("out of the ordinary");
+  }
+
+  /** What the answers were taken to mean, and how far they moved the belief together. */
+  List<Block> taken(Moment before, Moment after, Step.LookRound round) {
+    List<Trail.Move> moves =
+        after.trail().moves().stream()
+            .filter(m -> m.event() >= before.next())
+            .filter(m -> round.looks().stream().anyMatch(l -> l.card().equals(m.subject())))
+            .toList();
+    List<Block> blocks = new ArrayList<>();
+    if (moves.isEmpty()) {
+      return blocks;
+    }
+    String unusual =
+        moves.stream()
+            .filter(m -> base.checks().get(m.subject()).indexOf(m.words()) != 0)
+            .map(m -> Wording.meaning(base.checks().get(m.subject()), m.words()))
+            .collect(Collectors.joining("; "));
+    Trail.Move last = moves.get(moves.size() - 1);
+    Trail.Move all =
+        new Trail.Move(
+            last.event(),
+            last.subject(),
+            last.words(),
+            last.reason(),
+            last.source(),
+            moves.get(0).before(),
+            last.after());
+    blocks.add(
+        Block.paragraph(
+            Text.of("Taken as: ")
+                .and(Text.strong(unusual.isEmpty() ? "all as usual" : unusual))
+                .and(". " + steps.movement(all, after))));
+    blocks.addAll(steps.news(before, after));
+    return blocks;
+  }
+}

@@ -1,0 +1,184 @@
+package yett.command.diagnose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import yett.desk.OpenCase;
+import yett.interview.Answer;
+import yett.interview.Event;
+import yett.interview.Step;
+import yett.knowledge.Check;
+import yett.knowledge.Role;
+import yett.testing.Shipped;
+
+/** A round of looks at a prompt. */
+class LookListTest {
+  private static final String[] BEGIN = {"0", "", "slow", "0"};
+
+  @TempDir private Path folder;
+  private TypedCase typed;
+  private List<Check> looks;
+  private int before;
+
+  @BeforeEach
+  void begin() {
+    typed = new TypedCase(folder, Shipped.QUICK, Role.TECHNICIAN);
+    typed.type(BEGIN);
+    before = typed.stored().size();
+    looks = round().orElseThrow().looks().stream().map(Step.Ask::check).toList();
+  }
+
+  @AfterEach
+  void end() {
+    typed.close();
+  }
+
+  private Optional<Step.LookRound> round() {
+    try (OpenCase open = typed.open()) {
+      return open.moment().step() instanceof Step.LookRound r ? Optional.of(r) : Optional.empty();
+    }
+  }
+
+  private List<Event> fresh() {
+    return typed.stored().subList(before, typed.stored().size());
+  }
+
+  /** What is stored of the looks, by check. */
+  private Map<String, Answer> answers() {
+    return fresh().stream()
+        .filter(Event.Answered.class::isInstance)
+        .map(Event.Answered.class::cast)
+        .collect(Collectors.toMap(Event.Answered::check, Event.Answered::answer, (a, b) -> b));
+  }
+
+  private Answer ordinary(int look) {
+    return outcome(look, 0);
+  }
+
+  private Answer outcome(int look, int outcome) {
+    return new Answer.Chosen(looks.get(look).outcomes().get(outcome).id());
+  }
+
+  @Test
+  void enter_says_that_all_is_ordinary_one_event_for_each_look() {
+    typed.type("");
+
+    assertThat(typed.screen()).contains("Look-round: ", looks.get(0).ask(), looks.get(1).ask());
+    assertThat(fresh())
+        .isEqualTo(
+            looks.stream()
+                .map(c -> new Event.Answered(c.id(), new Answer.Chosen(c.outcomes().get(0).id())))
+                .toList());
+    assertThat(typed.screen()).contains("Taken as: all as usual");
+  }
+
+  /** Where a rare answer is asked back, it is kept. */
+  @Test
+  void a_number_asks_what_it_is_and_the_others_are_ordinary() {
+    typed.type("1", "b", "yes", "save");
+
+    assertThat(answers().get(looks.get(0).id())).isEqualTo(outcome(0, 1));
+    assertThat(answers().get(looks.get(1).id())).isEqualTo(ordinary(1));
+  }
+
+  @Test
+  void a_letter_or_words_pick_at_once_and_signs_say_what_was_not_told() {
+    typed.type("1b, ?2", "yes", "save");
+
+    assertThat(answers().get(looks.get(0).id())).isEqualTo(outcome(0, 1));
+    assertThat(answers().get(looks.get(1).id())).isEqualTo(new Answer.CannotTell());
+  }
+
+  @Test
+  void what_was_understood_of_a_line_is_kept_while_the_rest_is_asked_again() {
+    typed.type("?1, quixotic");
+    assertThat(fresh()).isEmpty();
+    assertThat(typed.screen())
+        .contains("\"quixotic\" is out of the ordinary at none of these looks.")
+        .contains("So far: 1 cannot tell.");
+
+    typed.type("?1, quixotic", "");
+    assertThat(answers().get(looks.get(0).id())).isEqualTo(new Answer.CannotTell());
+    assertThat(answers().get(looks.get(1).id())).isEqualTo(ordinary(1));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"why", "belief", "how", "how 1", "?", "unknown", "later", "note it rains"})
+  void a_wish_or_a_question_leaves_the_round_open(String wish) {
+    typed.type(wish);
+
+    assertThat(answers()).isEmpty();
+    assertThat(round()).isPresent();
+  }
+
+  /** Also behind a number: whoever types it may have looked up from the list. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"there is smoke coming out of the operator", "1 there is smoke coming out"})
+  void words_that_may_tell_of_danger_are_asked_about_first(String words) {
+    typed.type(words, "1");
+
+    assertThat(typed.screen()).contains("That may tell of danger:");
+    assertThat(answers().keySet()).isNotEmpty().allMatch(c -> c.startsWith("danger-"));
+    try (OpenCase open = typed.open()) {
+      assertThat(open.moment().step()).isInstanceOf(Step.MakeSafe.class);
+    }
+  }
+
+  @Test
+  void what_is_told_besides_counts_and_the_round_goes_on() {
+    typed.type("the chain is rusty", "yes", "save");
+
+    assertThat(answers()).containsKey("chain-surface");
+  }
+
+  @Test
+  void a_look_that_is_asked_for_is_asked_alone() {
+    typed.type("ask pad-and-bolts");
+
+    assertThat(round()).isEmpty();
+    try (OpenCase open = typed.open()) {
+      assertThat(open.moment().step().card()).isEqualTo("pad-and-bolts");
+    }
+  }
+
+  @Test
+  void how_tells_how_to_look() {
+    typed.type("how");
+    assertThat(typed.screen()).contains(looks.get(0).how().replaceAll("\\s+", " "));
+  }
+
+  @Test
+  void one_asks_the_looks_one_at_a_time() {
+    typed.type("one", "unknown", "save");
+
+    assertThat(answers()).isEqualTo(Map.of(looks.get(0).id(), new Answer.CannotTell()));
+    assertThat(typed.screen()).contains("Check 1", looks.get(0).how().replaceAll("\\s+", " "));
+  }
+
+  @Test
+  void back_takes_the_whole_round_back() {
+    typed.type("", "back");
+
+    assertThat(fresh().stream().filter(Event.Retracted.class::isInstance)).hasSameSizeAs(looks);
+    assertThat(round().orElseThrow().looks().stream().map(Step.Ask::check)).isEqualTo(looks);
+  }
+
+  @Test
+  void one_look_of_a_round_is_corrected_by_itself() {
+    typed.type("", "correct", looks.get(1).id(), "2", "save");
+
+    assertThat(fresh().stream().filter(Event.Corrected.class::isInstance)).hasSize(1);
+  }
+}

@@ -1,0 +1,89 @@
+package yett.command.diagnose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import yett.interview.Answer;
+import yett.knowledge.Check;
+import yett.testing.Shipped;
+
+class RoundLineTest {
+  /** 1 display-lit, 2 release-state, 3 chain-surface, 4 held-devices, 5 pad-and-bolts. */
+  private static final List<Check> LOOKS =
+      Stream.of("display-lit", "release-state", "chain-surface", "held-devices", "pad-and-bolts")
+          .map(Shipped.BASE.checks()::get)
+          .toList();
+
+  private static String said(String line) {
+    return RoundLine.read(LOOKS, line).said().entrySet().stream()
+        .sorted(Map.Entry.comparingByKey())
+        .map(
+            e ->
+                (e.getKey() + 1)
+                    + " "
+                    + e.getValue()
+                        .map(a -> a.map(Answer.Chosen::outcome, r -> "", () -> "?", () -> "-"))
+                        .orElse("*"))
+        .collect(Collectors.joining(", "));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "''          | ''",
+        "3           | 3 *",
+        "1 3 5       | 1 *, 3 *, 5 *",
+        "1,3;5       | 1 *, 3 *, 5 *",
+        "3c          | 3 rusty",
+        "3 c         | 3 rusty",
+        "3C          | 3 rusty",
+        "3 rusty     | 3 rusty",
+        "3 rusty 5   | 3 rusty, 5 *",
+        "3 rusty, 1 flickers | 1 flickers, 3 rusty",
+        "3a          | 3 oiled",
+        "?3          | 3 ?",
+        "? 3         | 3 ?",
+        "-2          | 2 -",
+        "?1-3 5b     | 1 ?, 2 ?, 3 ?, 5 moves",
+        "rusty       | 3 rusty",
+        "tilted, ?1  | 1 ?, 5 tilted",
+        "3b 3c       | 3 rusty",
+      })
+  void a_line_says_what_is_not_ordinary(String line, String what) {
+    assertThat(said(line)).isEqualTo(what);
+    assertThat(RoundLine.read(LOOKS, line).complaints()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "7         | the looks have numbers 1 to 5",
+        "0         | the looks have numbers 1 to 5",
+        "3-1       | the looks have numbers 1 to 5",
+        "?2-9      | the looks have numbers 1 to 5",
+        "3x        | a a film of oil",
+        "?3b       | type ?3",
+        "3 purple  | 3: \"purple\" is none of the answers",
+        "gibberish | is out of the ordinary at none of these looks",
+      })
+  void what_cannot_be_read_is_told_and_counts_for_nothing(String line, String complaint) {
+    RoundLine.Heard heard = RoundLine.read(LOOKS, line);
+    assertThat(heard.said()).isEmpty();
+    assertThat(String.join(" ", heard.complaints())).containsIgnoringCase(complaint);
+  }
+
+  @Test
+  void the_other_parts_of_a_line_count() {
+    RoundLine.Heard heard = RoundLine.read(LOOKS, "3 rusty, 9, ?1");
+    assertThat(heard.said()).containsOnlyKeys(2, 0);
+    assertThat(heard.complaints()).hasSize(1);
+  }
+}

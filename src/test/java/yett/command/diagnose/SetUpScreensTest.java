@@ -1,0 +1,88 @@
+package yett.command.diagnose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import yett.desk.OpenCase;
+import yett.interview.Event;
+import yett.interview.Purpose;
+import yett.interview.Step;
+import yett.knowledge.Role;
+import yett.knowledge.SetUp;
+import yett.testing.Shipped;
+
+/** Steps that repeat are short the second time; their cautions and the confirmation stay. */
+class SetUpScreensTest {
+  private static final SetUp LOCKED_OFF = Shipped.BASE.setUps().get("locked-off");
+
+  @TempDir private Path folder;
+  private TypedCase typed;
+
+  @BeforeEach
+  void begin() {
+    typed = new TypedCase(folder, Shipped.QUICK, Role.TECHNICIAN);
+  }
+
+  @AfterEach
+  void end() {
+    typed.close();
+  }
+
+  private void enterTwice(String... lines) {
+    Step.Enter step =
+        new Step.Enter(
+            LOCKED_OFF,
+            Shipped.BASE.cautionsFor(LOCKED_OFF.hazards()),
+            new Purpose(Purpose.Kind.OPEN, ""));
+    try (OpenCase open = typed.open()) {
+      Sitting sitting = typed.sitting(open, lines);
+      SetUpScreens screens = new SetUpScreens(sitting, new Questions(sitting, new Wishes(sitting)));
+      screens.enter(step);
+      screens.enter(step);
+    }
+  }
+
+  private int times(String words) {
+    String plain = words.replaceAll("\\s+", " ");
+    return (typed.screen().length() - typed.screen().replace(plain, "").length()) / plain.length();
+  }
+
+  @Test
+  void what_was_done_before_is_one_line() {
+    String last = LOCKED_OFF.enter().get(LOCKED_OFF.enter().size() - 1);
+    enterTwice("", "done", "done");
+    assertThat(times(last)).isEqualTo(1);
+    assertThat(typed.screen())
+        .contains("As before: " + SetUpScreens.shortened(LOCKED_OFF.enter()))
+        .contains("Still in force: " + LOCKED_OFF.name().toLowerCase());
+    assertThat(typed.stored())
+        .containsExactly(
+            new Event.SetUpEntered("locked-off", ""), new Event.SetUpEntered("locked-off", ""));
+  }
+
+  @Test
+  void a_question_mark_shows_it_in_full() {
+    String last = LOCKED_OFF.enter().get(LOCKED_OFF.enter().size() - 1);
+    enterTwice("", "done", "?", "done");
+    assertThat(times(last)).isEqualTo(2);
+  }
+
+  @Test
+  void only_a_word_confirms_it() {
+    enterTwice("", "done", "", "yes", "done");
+    assertThat(typed.stored()).hasSize(2);
+    assertThat(typed.screen()).contains("Type done when it is done");
+  }
+
+  @Test
+  void a_step_is_named_by_its_beginning() {
+    assertThat(
+            SetUpScreens.shortened(List.of("Mains off; lock it.", "Prove it dead, with a meter.")))
+        .isEqualTo("Mains off; Prove it dead.");
+  }
+}
