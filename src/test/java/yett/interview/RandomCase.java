@@ -35,6 +35,8 @@ final class RandomCase {
   private final Random random;
   private final List<Entry> entries = new ArrayList<>();
   private final List<Role> roles;
+  private final Check wanted;
+  private boolean wished;
   private int whims;
   private Role role;
 
@@ -50,6 +52,7 @@ final class RandomCase {
     this.base = interview.expertise().base();
     this.random = new Random(seed * 0x9E3779B97F4A7C15L);
     this.roles = roles;
+    this.wanted = seldom(base, seed);
     this.role = oneOf(roles);
     record(new Event.Opened("Harrow Quay, gate " + seed % 12, role, "any"));
   }
@@ -64,7 +67,7 @@ final class RandomCase {
       if (moment.step() instanceof Step.Finished) {
         return List.copyOf(entries);
       }
-      if (!whim(moment)) {
+      if (!wish(moment) && !whim(moment)) {
         record(respond(moment));
       }
     }
@@ -176,6 +179,27 @@ final class RandomCase {
         record(new Event.GaveUp("had enough"));
       }
     }
+    return true;
+  }
+
+  /** One that few sites have or few people may make, because it comes up seldom otherwise. */
+  private static Check seldom(RuleBase base, long seed) {
+    List<Check> seldom =
+        base.ordinaryChecks()
+            .filter(c -> !c.danger())
+            .filter(c -> !c.onlyIf().isEmpty() || c.who() == Role.ELECTRICIAN)
+            .toList();
+    return seldom.get((int) (seed % seldom.size()));
+  }
+
+  /** Asks, once, for the check that this person has in mind, as soon as it is open to them. */
+  private boolean wish(Moment moment) {
+    boolean working = moment.step() instanceof Step.Ask || moment.step() instanceof Step.Mend;
+    if (wished || !working || !openTo(role, moment).contains(wanted)) {
+      return false;
+    }
+    wished = true;
+    record(new Event.AskedFor(wanted.id()));
     return true;
   }
 
