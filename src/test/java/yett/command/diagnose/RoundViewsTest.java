@@ -41,11 +41,11 @@ class RoundViewsTest {
   void a_round_goes_on_a_screen_of_80_by_24(Place place) {
     List<Step.Ask> looks = new ArrayList<>();
     BASE.checks().values().stream()
-            .filter(c -> c.place().equals(Optional.of(place)))
-            .sorted((a, b) -> length(b) - length(a))
-            .map(RoundViewsTest::look)
-            .filter(l -> Step.LookRound.isOnePage(with(looks, l)))
-            .forEach(looks::add);
+        .filter(c -> c.place().equals(Optional.of(place)))
+        .sorted((a, b) -> length(b) - length(a))
+        .map(RoundViewsTest::look)
+        .filter(l -> Step.LookRound.isOnePage(with(looks, l)))
+        .forEach(looks::add);
     assertThat(looks.size()).isGreaterThan(1);
     List<String> hazards =
         looks.stream().flatMap(l -> l.check().hazards().stream()).distinct().toList();
