@@ -23,7 +23,8 @@ class BadInputIT {
   private static final String WITH_A_CONTROL_CHARACTER = "24\u0016\b3 V";
 
   private static final Set<Screen.Kind> ENTER_MEANS_SOMETHING =
-      EnumSet.of(Screen.Kind.SITE, Screen.Kind.SITE_QUESTION, Screen.Kind.CAUTIONS);
+      EnumSet.of(
+          Screen.Kind.SITE, Screen.Kind.SITE_QUESTION, Screen.Kind.CAUTIONS, Screen.Kind.LOOKS);
 
   private static final Set<Screen.Kind> CHECKS = EnumSet.of(Screen.Kind.CHECK, Screen.Kind.PROOF);
 

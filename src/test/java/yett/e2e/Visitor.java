@@ -168,6 +168,11 @@ final class Visitor implements AutoCloseable {
         .toList();
   }
 
+  /** A line that says the same of all looks of the round. */
+  String allLooks(String sign) {
+    return sign + "1-" + looks().size();
+  }
+
   /** What is said of one of them; nothing if it is ordinary. */
   private String look(Check check) {
     int number = question.numberOf(check.ask());

@@ -103,6 +103,7 @@ class WordsIT {
         others.add(visitor.check().map(Check::id).orElse(visitor.kind().name()));
         switch (visitor.kind()) {
           case CHECK -> visitor.say("unknown");
+          case LOOKS -> visitor.say(visitor.allLooks("?"));
           case CAUTIONS, SET_UP -> visitor.answer();
           case REPAIR -> visitor.say("cannot");
           default -> throw new AssertionError(first + " never came again, after " + others);
