@@ -65,7 +65,7 @@ class BadInputIT {
             "SITE_QUESTION",
             "COMPLAINTS",
             "HISTORY",
-            "CHECK",
+            "LOOKS",
             "CHECK measured",
             "CAUTIONS",
             "SET_UP",

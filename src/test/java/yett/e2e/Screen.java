@@ -23,7 +23,7 @@ record Screen(String text) {
     HISTORY("0 for none, or numbers"),
     LOOKS("Enter if all is so"),
     CAUTIONS("Enter when these are read"),
-    SET_UP("\"done\" when (all|it is done>)"),
+    SET_UP("\"done\" when (all|it is done(>|, \\?))"),
     REPAIR("\"done\" when it is done, \"cannot\""),
     STOP("\"done\" when it is done; \"correct\""),
     SURE("yes to keep it"),

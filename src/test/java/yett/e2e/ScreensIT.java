@@ -72,7 +72,7 @@ class ScreensIT {
     Pipe.Result result =
         InProcess.run(
             Map.of("YETT_HOME", home.toString(), "COLUMNS", Integer.toString(columns)),
-            "0\n\nstays-open\n0\nwhy\nbelief\nhelp\nunknown\n1\nsave\n",
+            "0\n\nnoisy-chain\n0\nwhy\nbelief\nhelp\nunknown\n1\nsave\n",
             "diagnose",
             "Slipway");
 
