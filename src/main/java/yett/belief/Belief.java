@@ -256,10 +256,7 @@ public final class Belief {
    * @return in the model's order; never more than {@link #atCallOut()}
    */
   public double[] arisenByItself() {
-    double[] together = new double[lattice.size()];
-    for (int i = 0; i < weights.length; i++) {
-      together[initial[i]] += weights[i];
-    }
+    double[] together = together(initial);
     double[] chances = new double[model.causes().size()];
     boolean[] present = new boolean[model.size()];
     int[] members = new int[lattice.depth()];
@@ -289,12 +286,18 @@ public final class Belief {
     return marginals(current);
   }
 
-  /** Chance of each cause, its kinds counted with it. */
-  private double[] marginals(int[] sets) {
+  /** Weight of each set of the lattice. */
+  private double[] together(int[] sets) {
     double[] together = new double[lattice.size()];
     for (int i = 0; i < weights.length; i++) {
       together[sets[i]] += weights[i];
     }
+    return together;
+  }
+
+  /** Chance of each cause, its kinds counted with it. */
+  private double[] marginals(int[] sets) {
+    double[] together = together(sets);
     double[] marginals = new double[model.causes().size()];
     // With a set stand the sets that begin with it: what they have together is added up from the
     // longest down.

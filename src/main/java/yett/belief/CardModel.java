@@ -13,7 +13,7 @@ public final class CardModel {
    * Share of every row that is spread evenly over the outcomes: anybody may look at the wrong lamp,
    * so no answer makes a cause impossible.
    */
-  static final double SLIP = 0.005;
+  public static final double SLIP = 0.005;
 
   /**
    * Causes that have arisen by themselves, to be expected at a gate that is reported: about one

@@ -34,6 +34,14 @@ final class BestWork {
     return advice.kind() == Advice.Kind.ASK ? step(advice, false) : Optional.empty();
   }
 
+  /** The work that there is at a moment, by the plan as it is. */
+  static BestWork at(Moment moment, Expertise expertise) {
+    Present present =
+        new Present(expertise.base(), moment.state(), moment.judgement(), moment.belief());
+    return new BestWork(
+        present, expertise.planner()::advise, new SetUpSteps(present, expertise.planner()));
+  }
+
   private Optional<Step> step(Advice advice, boolean cured) {
     return switch (advice.kind()) {
       case ASK -> Optional.of(ask(advice, cured));

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import yett.belief.CardModel;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.Effect;
@@ -28,9 +29,6 @@ public record EffectSigns(Effect effect, double chance, List<Sign> seen, List<Si
 
   /** Less than this, in decibans, is no sign of anything. */
   private static final double LEAST = 1;
-
-  /** So much of every row is spread evenly over its outcomes, as in the belief. */
-  private static final double SPREAD = 0.005;
 
   /**
    * A look and what it showed.
@@ -130,7 +128,7 @@ public record EffectSigns(Effect effect, double chance, List<Sign> seen, List<Si
   }
 
   private static double spread(double[] row, int outcome) {
-    return (1 - SPREAD) * row[outcome] + SPREAD / row.length;
+    return (1 - CardModel.SLIP) * row[outcome] + CardModel.SLIP / row.length;
   }
 
   private static double sum(List<Sign> signs) {

@@ -199,7 +199,7 @@ public final class Interview implements AutoCloseable {
     for (int i = 0; i < chances.length; i++) {
       places.put(ids.get(i), chances[i]);
     }
-    Map<String, Integer> behind = new HashMap<>();
+    Set<String> behind = new HashSet<>();
     for (int i = 0; i < chances.length; i++) {
       String consequence = ids.get(i);
       if (roots[i] < chances[i] / 2) {
@@ -210,7 +210,7 @@ public final class Interview implements AutoCloseable {
             .ifPresent(
                 root -> {
                   places.merge(consequence, chances[root], Math::min);
-                  behind.put(consequence, 1);
+                  behind.add(consequence);
                 });
       }
     }
@@ -218,7 +218,7 @@ public final class Interview implements AutoCloseable {
         .mapToObj(i -> new RankedCause(base.causes().get(ids.get(i)), chances[i]))
         .sorted(
             Comparator.comparingDouble((RankedCause r) -> -places.get(r.cause().id()))
-                .thenComparingInt(r -> behind.getOrDefault(r.cause().id(), 0))
+                .thenComparing(r -> behind.contains(r.cause().id()))
                 .thenComparing(r -> r.cause().id()))
         .toList();
   }

@@ -30,10 +30,7 @@ public final class OpenChecks {
     this.expertise = expertise;
     this.moment = moment;
     this.base = expertise.base();
-    Present present = new Present(base, moment.state(), moment.judgement(), moment.belief());
-    BestWork work =
-        new BestWork(
-            present, expertise.planner()::advise, new SetUpSteps(present, expertise.planner()));
+    BestWork work = BestWork.at(moment, expertise);
     Advice choice = work.choice();
     this.findingOut = choice.findingOut();
     Set<String> told = new HashSet<>();

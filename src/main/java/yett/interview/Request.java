@@ -64,15 +64,7 @@ public final class Request {
   }
 
   private Optional<String> answered(Check check) {
-    Present present =
-        new Present(
-            interview.expertise().base(), moment.state(), moment.judgement(), moment.belief());
-    BestWork work =
-        new BestWork(
-            present,
-            interview.expertise().planner()::advise,
-            new SetUpSteps(present, interview.expertise().planner()));
-    return work.checks(true).contains(check.id())
+    return BestWork.at(moment, interview.expertise()).checks(true).contains(check.id())
         ? Optional.empty()
         : Optional.of(
             "it was answered, and nothing done since can have changed it; the word"

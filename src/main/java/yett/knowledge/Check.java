@@ -75,6 +75,15 @@ public record Check(
 
   /** The same check with other rows. */
   Check withLikelihood(Map<String, double[]> rows) {
+    return with(rows, who);
+  }
+
+  /** The same check for another person. */
+  Check withWho(Role other) {
+    return other == who ? this : with(likelihood, other);
+  }
+
+  private Check with(Map<String, double[]> rows, Role other) {
     return new Check(
         id,
         kind,
@@ -88,7 +97,7 @@ public record Check(
         otherwise,
         reliability,
         repeats,
-        who,
+        other,
         minutes,
         needs,
         hazards,
@@ -97,34 +106,6 @@ public record Check(
         unmentioned,
         place,
         source);
-  }
-
-  /** The same check for another person. */
-  Check withWho(Role other) {
-    return other == who
-        ? this
-        : new Check(
-            id,
-            kind,
-            ask,
-            lay,
-            how,
-            area,
-            measures,
-            outcomes,
-            likelihood,
-            otherwise,
-            reliability,
-            repeats,
-            other,
-            minutes,
-            needs,
-            hazards,
-            onlyIf,
-            danger,
-            unmentioned,
-            place,
-            source);
   }
 
   public boolean measured() {

@@ -2,6 +2,7 @@ package yett.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What to do next and what the choice was between.
@@ -62,32 +63,27 @@ public record Advice(
 
   /** The same choice with a check as its outcome, because work for it has begun. */
   public Advice asking(String check) {
-    List<Candidate> reordered = new ArrayList<>(candidates);
-    reordered.removeIf(c -> c.check().equals(check));
-    Candidate chosen =
-        candidates.stream()
-            .filter(c -> c.check().equals(check))
-            .findFirst()
-            .orElse(new Candidate(check, 0, 0));
-    reordered.add(0, chosen);
+    Candidate chosen = candidate(check).orElse(new Candidate(check, 0, 0));
     boolean same = !candidates.isEmpty() && candidates.get(0).equals(chosen);
-    return new Advice(
-        Kind.ASK,
-        List.copyOf(reordered),
-        jobs,
-        expected,
-        repairingNow,
-        findingOut,
-        same && confirming);
+    return asking(chosen, same && confirming);
   }
 
   /** The same choice with a check before the repair that would have come next. */
   Advice confirmingBy(Candidate check) {
+    return asking(check, true);
+  }
+
+  private Advice asking(Candidate first, boolean toConfirm) {
     List<Candidate> reordered = new ArrayList<>(candidates);
-    reordered.removeIf(c -> c.check().equals(check.check()));
-    reordered.add(0, check);
+    reordered.removeIf(c -> c.check().equals(first.check()));
+    reordered.add(0, first);
     return new Advice(
-        Kind.ASK, List.copyOf(reordered), jobs, expected, repairingNow, findingOut, true);
+        Kind.ASK, List.copyOf(reordered), jobs, expected, repairingNow, findingOut, toConfirm);
+  }
+
+  /** A check as the choice has it. */
+  Optional<Candidate> candidate(String check) {
+    return candidates.stream().filter(c -> c.check().equals(check)).findFirst();
   }
 
   /** The same choice with a repair as its outcome, because work for it has begun. */

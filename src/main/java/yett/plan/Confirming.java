@@ -50,7 +50,7 @@ final class Confirming {
     double bestWorth = 0;
     for (int k = 0; k < scene.checks().size(); k++) {
       Scene.Look look = scene.checks().get(k);
-      double cost = scene.workshop().change(state, look.needs()) + look.cost();
+      double cost = scene.asking(look, state);
       double taken = taken(look, mends, chance);
       if (taken >= TELLS && cost <= most && taken / cost > bestWorth) {
         best = k;

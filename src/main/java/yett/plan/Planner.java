@@ -84,9 +84,7 @@ public final class Planner {
       Scene.Look look = scene.checks().get(ranked.check());
       candidates.add(
           new Advice.Candidate(
-              look.id(),
-              workshop.change(state, look.needs()) + look.cost(),
-              result.order().value() - ranked.value()));
+              look.id(), scene.asking(look, state), result.order().value() - ranked.value()));
     }
     double repairing = Math.min(result.order().value(), result.repairFirst());
     boolean ask = !result.checks().isEmpty() && result.checks().get(0).value() < repairing - 1e-9;
@@ -105,7 +103,7 @@ public final class Planner {
   }
 
   /** With a check before the repair, if that stands on suspicion and a check could confirm it. */
-  private Advice confirmed(Advice advice, Scene scene, double[] weights, int state) {
+  private static Advice confirmed(Advice advice, Scene scene, double[] weights, int state) {
     String repair = advice.jobs().get(0).repair();
     int number = 0;
     while (!scene.repairs().get(number).id().equals(repair)) {
@@ -116,16 +114,10 @@ public final class Planner {
         .map(scene.checks()::get)
         .map(
             look ->
-                advice.confirmingBy(
-                    advice.candidates().stream()
-                        .filter(c -> c.check().equals(look.id()))
-                        .findFirst()
-                        .orElseGet(
-                            () ->
-                                new Advice.Candidate(
-                                    look.id(),
-                                    workshop.change(state, look.needs()) + look.cost(),
-                                    0))))
+                advice
+                    .candidate(look.id())
+                    .orElse(new Advice.Candidate(look.id(), scene.asking(look, state), 0)))
+        .map(advice::confirmingBy)
         .orElse(advice);
   }
 

@@ -66,6 +66,11 @@ record Scene(
     return handOver + later;
   }
 
+  /** Cost of making a look by itself, from a state of the work. */
+  double asking(Look look, int state) {
+    return workshop.change(state, look.needs()) + look.cost();
+  }
+
   /** Cost of doing a repair and trying the gate, from a state of the work. */
   double trying(int repair, int state) {
     Job job = repairs.get(repair);

@@ -38,13 +38,18 @@ public final class DangerSayings {
   private void add(RuleBase base, Danger danger, Map<String, List<String>> ways) {
     String id = danger.check().id() + "/" + danger.outcome().id();
     dangers.put(id, danger);
-    List<String> all = new ArrayList<>(List.of(danger.outcome().text()));
-    all.addAll(
+    ways.put(id, ways(base, danger.check(), danger.outcome()));
+  }
+
+  /** How people tell of an outcome of a danger check. */
+  static List<String> ways(RuleBase base, Check check, Check.Outcome outcome) {
+    List<String> ways = new ArrayList<>(List.of(outcome.text()));
+    ways.addAll(
         base.telephone()
             .dangerSayings()
-            .getOrDefault(danger.check().id(), Map.of())
-            .getOrDefault(danger.outcome().id(), List.of()));
-    ways.put(id, all);
+            .getOrDefault(check.id(), Map.of())
+            .getOrDefault(outcome.id(), List.of()));
+    return ways;
   }
 
   /**

@@ -3,11 +3,11 @@ package yett.saying;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import yett.knowledge.Check;
@@ -124,12 +124,7 @@ public final class Tellings {
 
   private void danger(
       RuleBase base, Check check, Check.Outcome outcome, Map<String, List<String>> said) {
-    List<String> ways = new ArrayList<>(List.of(outcome.text()));
-    ways.addAll(
-        base.telephone()
-            .dangerSayings()
-            .getOrDefault(check.id(), Map.of())
-            .getOrDefault(outcome.id(), List.of()));
+    List<String> ways = DangerSayings.ways(base, check, outcome);
     add(new Thing(Kind.DANGER, check.id(), outcome.id()), ways, said);
   }
 
@@ -174,10 +169,15 @@ public final class Tellings {
             .map(Fit::thing)
             .limit(MOST)
             .toList();
+    Map<String, Fit> meant = new HashMap<>();
     List<Fit> others = new ArrayList<>();
     for (Fit fit : fits) {
       if (fit.thing().kind() == Kind.OUTCOME) {
-        meant(fit, fits, words).filter(m -> !others.contains(m)).ifPresent(others::add);
+        Fit one = meant.computeIfAbsent(fit.thing().card(), card -> meant(card, fits, words));
+        boolean other = one.thing().kind() == Kind.OUTCOME && !one.equals(fit);
+        if (!other && !others.contains(one)) {
+          others.add(one);
+        }
       } else if (fit.thing().kind() != Kind.DANGER) {
         others.add(fit);
       }
@@ -187,20 +187,18 @@ public final class Tellings {
 
   /**
    * Of several outcomes of one check, the one whose own words were said; the check itself if that
-   * is none, or not one alone. Empty for the others.
+   * is none, or not one alone.
    */
-  private Optional<Fit> meant(Fit fit, List<Fit> fits, String words) {
-    String card = fit.thing().card();
-    List<Fit> same =
-        fits.stream()
-            .filter(f -> f.thing().kind() == Kind.OUTCOME && f.thing().card().equals(card))
-            .toList();
-    double most = same.stream().mapToDouble(f -> said(f.thing(), words)).max().orElse(0);
-    List<Fit> named = same.stream().filter(f -> said(f.thing(), words) >= most - 1e-9).toList();
-    if (most > 0 && named.size() == 1) {
-      return named.get(0).equals(fit) ? Optional.of(fit) : Optional.empty();
-    }
-    return Optional.of(new Fit(new Thing(Kind.CHECK, card, ""), same.get(0).fit()));
+  private Fit meant(String card, List<Fit> fits, String words) {
+    Map<Fit, Double> same = new LinkedHashMap<>();
+    fits.stream()
+        .filter(f -> f.thing().kind() == Kind.OUTCOME && f.thing().card().equals(card))
+        .forEach(f -> same.put(f, said(f.thing(), words)));
+    double most = same.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+    List<Fit> named = same.keySet().stream().filter(f -> same.get(f) >= most - 1e-9).toList();
+    return most > 0 && named.size() == 1
+        ? named.get(0)
+        : new Fit(new Thing(Kind.CHECK, card, ""), same.keySet().iterator().next().fit());
   }
 
   /** The share of the words that are the outcome's own and not only the question's. */

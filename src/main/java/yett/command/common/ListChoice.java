@@ -9,6 +9,11 @@ import java.util.stream.IntStream;
 public final class ListChoice {
   private ListChoice() {}
 
+  /** The parts of a line that names several: numbers may stand with blanks alone between. */
+  public static String[] parts(String line) {
+    return line.split(line.matches("[\\d\\s,;]+") ? "[\\s,;]+" : "[,;]");
+  }
+
   /**
    * Positions that a line names: by number, by id, or by the beginning of a word of the text.
    * Several positions mean that it is not clear.

@@ -1,10 +1,7 @@
 package yett.command.diagnose;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import yett.command.common.Prompt;
@@ -20,7 +17,6 @@ import yett.interview.Step;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.SetUp;
-import yett.saying.Phrases;
 import yett.wording.Figures;
 import yett.wording.StepWords;
 
@@ -29,19 +25,23 @@ final class CheckList {
   /** So many stand on a page of 24 lines, each with what it tells and costs. */
   private static final int PAGE = 5;
 
-  private static final double FITS = 0.55;
-
   private final Sitting sitting;
   private final FirstWords first;
 
   /** Ids of the list that was shown last, in its order. */
   private List<String> shown = List.of();
 
-  private Phrases names;
+  private final ByName<Check> names;
 
   CheckList(Sitting sitting) {
     this.sitting = sitting;
     this.first = new FirstWords(new StepWords(sitting.base()));
+    this.names =
+        new ByName<>(
+            sitting.base().checks(),
+            c -> c.kind() == Check.Kind.CHECK && !c.danger(),
+            Check::ask,
+            sitting.base().telephone().synonyms());
   }
 
   private Moment moment() {
@@ -158,12 +158,7 @@ final class CheckList {
               : "The last list has the numbers 1 to " + shown.size() + ".");
       return;
     }
-    Check named = sitting.base().checks().get(text.toLowerCase(Locale.ROOT).replace(' ', '-'));
-    if (named != null) {
-      next(named);
-      return;
-    }
-    List<Check> found = found(text);
+    List<Check> found = names.of(text);
     if (found.isEmpty()) {
       sitting.say("No check is known by these words. checks shows those that are open.");
     } else if (found.size() == 1) {
@@ -171,19 +166,6 @@ final class CheckList {
     } else {
       sitting.choose("Which check?", found, Check::ask).ifPresent(this::next);
     }
-  }
-
-  private List<Check> found(String words) {
-    if (names == null) {
-      Map<String, List<String>> ways = new HashMap<>();
-      sitting
-          .base()
-          .ordinaryChecks()
-          .filter(c -> !c.danger())
-          .forEach(c -> ways.put(c.id(), List.of(c.ask(), c.id().replace('-', ' '))));
-      names = new Phrases(ways, sitting.base().telephone().synonyms());
-    }
-    return names.meant(words, FITS).stream().map(sitting.base().checks()::get).toList();
   }
 
   /** Takes a check next, or says why it cannot be. */

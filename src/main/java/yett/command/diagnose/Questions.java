@@ -101,7 +101,7 @@ public final class Questions {
   /** The first part of a line that names nothing, or more than one thing. */
   private static Optional<String> unclear(
       String text, List<String> ids, List<String> texts, List<Integer> picked) {
-    for (String word : text.split(text.matches("[\\d\\s,;]+") ? "[\\s,;]+" : "[,;]")) {
+    for (String word : ListChoice.parts(text)) {
       List<Integer> found = ListChoice.pick(word, ids, texts);
       if (found.size() != 1) {
         return Optional.of(word.strip());

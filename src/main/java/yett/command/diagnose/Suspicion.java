@@ -1,10 +1,7 @@
 package yett.command.diagnose;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import yett.command.common.Prompt;
 import yett.console.Block;
@@ -15,21 +12,21 @@ import yett.interview.Prospects;
 import yett.interview.Step;
 import yett.knowledge.Cause;
 import yett.rules.Conclusion.Odds;
-import yett.saying.Phrases;
 import yett.wording.Figures;
 import yett.wording.Wording;
 
 /** A cause that the person suspects: what speaks for and against it, and what would settle it. */
 final class Suspicion {
-  private static final double FITS = 0.55;
-
   private final Sitting sitting;
   private final CheckList checks;
-  private Phrases names;
+  private final ByName<Cause> names;
 
   Suspicion(Sitting sitting, CheckList checks) {
     this.sitting = sitting;
     this.checks = checks;
+    this.names =
+        new ByName<>(
+            sitting.base().causes(), c -> true, Cause::name, sitting.base().telephone().synonyms());
   }
 
   /**
@@ -40,9 +37,7 @@ final class Suspicion {
     if (text.isEmpty()) {
       return;
     }
-    Cause named =
-        sitting.base().causes().get(text.toLowerCase(Locale.ROOT).strip().replace(' ', '-'));
-    List<Cause> found = named == null ? found(text) : List.of(named);
+    List<Cause> found = names.of(text);
     if (found.isEmpty()) {
       sitting.say("No cause is known by these words. belief shows the most probable ones.");
     } else if (found.size() == 1) {
@@ -50,19 +45,6 @@ final class Suspicion {
     } else {
       sitting.choose("Which cause?", found, Cause::name).ifPresent(this::look);
     }
-  }
-
-  private List<Cause> found(String words) {
-    if (names == null) {
-      Map<String, List<String>> ways = new HashMap<>();
-      sitting
-          .base()
-          .causes()
-          .values()
-          .forEach(c -> ways.put(c.id(), List.of(c.name(), c.id().replace('-', ' '))));
-      names = new Phrases(ways, sitting.base().telephone().synonyms());
-    }
-    return names.meant(words, FITS).stream().map(sitting.base().causes()::get).toList();
   }
 
   private void look(Cause cause) {

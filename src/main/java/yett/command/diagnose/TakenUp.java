@@ -206,7 +206,7 @@ final class TakenUp {
         "Numbers, or Enter for nothing else",
         line -> {
           List<String> picked = new ArrayList<>();
-          for (String part : line.split(line.matches("[\\d\\s,;]+") ? "[\\s,;]+" : "[,;]")) {
+          for (String part : ListChoice.parts(line)) {
             List<Integer> found = ListChoice.pick(part, ids, texts);
             if (found.size() == 1) {
               picked.add(ids.get(found.get(0)));
