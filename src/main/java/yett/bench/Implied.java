@@ -99,7 +99,7 @@ final class Implied {
     rows.forEach(
         (id, row) -> {
           Check check = base.checks().get(id);
-          if (check.kind() == Check.Kind.COMPLAINT && !check.danger()) {
+          if (check.kind() == Check.Kind.COMPLAINT) {
             said.put(id, row[check.indexOf(Check.SAID)]);
           }
         });

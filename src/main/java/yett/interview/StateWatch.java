@@ -5,7 +5,6 @@ import static yett.interview.SafetyWatch.require;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
@@ -136,16 +135,15 @@ final class StateWatch {
 
   /** A proof that failed is followed by a repair and made again; until then nobody tries it. */
   private void mended() {
-    Set<String> proofs = base.proofs().stream().map(Check::id).collect(Collectors.toSet());
-    for (String proof : proofs) {
+    for (Check proof : base.proofs()) {
       plain
-          .now(proof)
+          .now(proof.id())
           .ifPresent(
               told ->
                   require(
                       !told.answer().is(Check.FAIL),
                       "%s failed, and the gate is run before anything was mended",
-                      proof));
+                      proof.id()));
     }
   }
 }

@@ -30,7 +30,7 @@ public record Repair(
   public record Part(String part, double price) {}
 
   /** The same repair, removing other causes. */
-  Repair withRemoves(Map<String, Double> causes) {
+  public Repair withRemoves(Map<String, Double> causes) {
     return new Repair(
         id, name, steps, causes, minutes, parts, needs, who, hazards, entails, proofs, onlyIf,
         source);

@@ -370,7 +370,7 @@ final class Representatives {
   private void putDone(
       Repair repair, String id, List<String> entails, Map<String, Repair> repairs) {
     Repair done = copy(repair, id, entails);
-    repairs.put(id, withoutRemoves(done)); // no failed proof points to it
+    repairs.put(id, done.withRemoves(Map.of())); // no failed proof points to it
     doubles.add(id);
   }
 
@@ -474,23 +474,6 @@ final class Representatives {
         entails,
         r.proofs(),
         Map.of(),
-        r.source());
-  }
-
-  private static Repair withoutRemoves(Repair r) {
-    return new Repair(
-        r.id(),
-        r.name(),
-        r.steps(),
-        Map.of(),
-        r.minutes(),
-        r.parts(),
-        r.needs(),
-        r.who(),
-        r.hazards(),
-        r.entails(),
-        r.proofs(),
-        r.onlyIf(),
         r.source());
   }
 

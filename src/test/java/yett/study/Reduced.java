@@ -18,7 +18,8 @@ final class Reduced {
   static RuleBase without(RuleBase base, String cause) {
     Map<String, Cause> causes = each(base.causes(), c -> without(c, cause, c.prior()));
     causes.remove(cause);
-    Map<String, Repair> repairs = each(base.repairs(), r -> without(r, cause));
+    Map<String, Repair> repairs =
+        each(base.repairs(), r -> r.withRemoves(less(r.removes(), cause)));
     repairs.values().removeIf(r -> r.removes().isEmpty());
     List<String> gone =
         base.repairs().keySet().stream().filter(r -> !repairs.containsKey(r)).toList();
@@ -100,23 +101,6 @@ final class Reduced {
         c.unmentioned(),
         c.place(),
         c.source());
-  }
-
-  private static Repair without(Repair r, String cause) {
-    return new Repair(
-        r.id(),
-        r.name(),
-        r.steps(),
-        less(r.removes(), cause),
-        r.minutes(),
-        r.parts(),
-        r.needs(),
-        r.who(),
-        r.hazards(),
-        r.entails(),
-        r.proofs(),
-        r.onlyIf(),
-        r.source());
   }
 
   private static Repair entailing(Repair r, List<String> gone) {

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import yett.knowledge.Card;
 import yett.saying.Phrases;
+import yett.wording.Wording;
 
 /** Cards that a person names by their id or by words of what they are called. */
 final class ByName<C extends Card> {
@@ -46,7 +47,7 @@ final class ByName<C extends Card> {
       Map<String, List<String>> ways = new HashMap<>();
       cards.values().stream()
           .filter(spoken)
-          .forEach(c -> ways.put(c.id(), List.of(name.apply(c), c.id().replace('-', ' '))));
+          .forEach(c -> ways.put(c.id(), List.of(name.apply(c), Wording.spaced(c.id()))));
       phrases = new Phrases(ways, synonyms);
     }
     return phrases.meant(words, FITS).stream().map(cards::get).toList();

@@ -10,6 +10,7 @@ import yett.command.common.Words;
 import yett.interview.Answer;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
+import yett.wording.Wording;
 
 /**
  * A reading within a line of words, such as "battery 23.1 V at rest".
@@ -54,7 +55,7 @@ record SpokenReading(String typed, String words, List<Check> checks) {
   /** As it is shown back: what was measured, and the reading with its unit. */
   String shown(Check check) {
     double value = answer(check).reading().orElseThrow().value();
-    return StepViews.capital(check.id().replace('-', ' '))
+    return StepViews.capital(Wording.spaced(check.id()))
         + ": "
         + check.measures().get().show(value)
         + ".";
