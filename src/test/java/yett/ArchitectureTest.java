@@ -44,7 +44,8 @@ class ArchitectureTest {
       quantity
       calculation  quantity
       knowledge    quantity calculation
-      saying       knowledge
+      meaning
+      saying       knowledge meaning
       worksheet    quantity calculation knowledge
       rules        files quantity calculation knowledge
       belief       knowledge
@@ -75,6 +76,11 @@ class ArchitectureTest {
   static final ArchRule text_search_is_for_sayings =
       onlyIn(packages("org.apache.lucene.."), "yett.saying..")
           .because("one package understands words, the others work with complaints");
+
+  @ArchTest
+  static final ArchRule the_model_is_for_meanings =
+      onlyIn(packages("ai.onnxruntime.."), "yett.meaning..")
+          .because("a program without the model runs, and only one package has to know");
 
   @ArchTest
   static final ArchRule spring_leads_only_the_commands =
@@ -112,6 +118,7 @@ class ArchitectureTest {
       onlyIn(
               packages("tools.jackson..", "com.fasterxml.jackson.."),
               "yett.knowledge..",
+              "yett.meaning..",
               "yett.interview..",
               "yett.replay..",
               "yett.trial..",

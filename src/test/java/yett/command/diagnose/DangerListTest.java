@@ -263,7 +263,7 @@ class DangerListTest {
             .flatMap(c -> c.outcomes().stream().skip(1).map(o -> new DangerSayings.Danger(c, o)))
             .toList();
     List<String> heard =
-        new DangerSayings(Shipped.BASE)
+        new DangerSayings(Shipped.HEARING)
             .hear(words, asked).stream().map(d -> d.check().id()).toList();
 
     assertThat(heard).contains(check);
