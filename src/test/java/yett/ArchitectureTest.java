@@ -44,7 +44,7 @@ class ArchitectureTest {
       quantity
       calculation  quantity
       knowledge    quantity calculation
-      meaning
+      meaning      files
       saying       knowledge meaning
       worksheet    quantity calculation knowledge
       rules        files quantity calculation knowledge
@@ -61,7 +61,7 @@ class ArchitectureTest {
       bench        files quantity calculation knowledge rules belief plan interview wording dispatch record replay
       practice     files quantity calculation knowledge rules belief plan interview wording dispatch record replay
       desk         files casebook quantity knowledge rules belief interview wording
-      command      files console casebook quantity calculation knowledge saying worksheet rules belief plan \
+      command      files console casebook quantity calculation knowledge meaning saying worksheet rules belief plan \
                    interview wording dispatch record figures review replay trial bench practice desk
       """;
 

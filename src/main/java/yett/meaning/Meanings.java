@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import yett.files.NativeLibrary;
 
 /**
  * The meanings of sentences as directions: the nearer two of them point, the more alike the
@@ -17,6 +18,11 @@ public final class Meanings {
   private Meanings(SentenceModel model, Map<String, float[]> known) {
     this.model = model;
     this.known.putAll(known);
+  }
+
+  /** What the folder of the program holds for the system that builds it. */
+  public static List<NativeLibrary> nativeLibraries() {
+    return NativeParts.all();
   }
 
   /** Loads the model, which takes about a second. */

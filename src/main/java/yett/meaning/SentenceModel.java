@@ -30,6 +30,7 @@ final class SentenceModel {
     try (InputStream tokenizer = stream(TOKENIZER);
         InputStream model = stream(MODEL)) {
       pieces = new WordPieces(tokenizer);
+      NativeParts.find();
       environment = OrtEnvironment.getEnvironment();
       environment.setTelemetry(false);
       try (OrtSession.SessionOptions options = new OrtSession.SessionOptions()) {

@@ -55,6 +55,9 @@ final class Listening {
 
   private void clause(String words) {
     Map<Thing, Double> fits = hearing.fits(words);
+    if (!Negation.in(words)) {
+      fits.remove(Thing.DENIAL);
+    }
     tellsOf.forEach(
         (said, danger) -> {
           if (fits.containsKey(said)) {
@@ -68,7 +71,8 @@ final class Listening {
             .mapToDouble(Map.Entry::getValue)
             .max()
             .orElse(0);
-    double nothing = fits.getOrDefault(Thing.NOTHING, 0.0);
+    double nothing =
+        Math.max(fits.getOrDefault(Thing.TALK, 0.0), fits.getOrDefault(Thing.DENIAL, 0.0));
     List<Found> found = new ArrayList<>();
     fits.forEach(
         (thing, fit) -> {

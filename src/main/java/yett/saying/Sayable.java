@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yett.knowledge.Check;
 import yett.knowledge.Effect;
@@ -41,8 +42,15 @@ final class Sayable {
     base.effects().values().forEach(sayable::effect);
     base.histories().values().forEach(sayable::history);
     base.telephone().pressing().values().forEach(sayable::pressing);
-    sayable.things.put(Thing.NOTHING, new Ways(List.of(), sayable.spoken.nothing()));
+    sayable.nothing();
     return sayable.things;
+  }
+
+  private void nothing() {
+    Map<Boolean, List<String>> denies =
+        spoken.nothing().stream().collect(Collectors.partitioningBy(Negation::in));
+    things.put(Thing.TALK, new Ways(denies.get(false), denies.get(false)));
+    things.put(Thing.DENIAL, new Ways(denies.get(true), denies.get(true)));
   }
 
   private void add(Thing.Kind kind, String card, String outcome, Ways ways) {

@@ -23,7 +23,8 @@ public record Thing(Kind kind, String card, String outcome) {
     NOTHING
   }
 
-  static final Thing NOTHING = new Thing(Kind.NOTHING, "", "");
+  static final Thing TALK = new Thing(Kind.NOTHING, "talk", "");
+  static final Thing DENIAL = new Thing(Kind.NOTHING, "denial", "");
 
   String key() {
     return kind + "/" + card + "/" + outcome;
