@@ -22,6 +22,9 @@ public final class Hearing {
   /** What the words count alone: names and headwords mean little as sentences. */
   private static final double NAMED = 0.5;
 
+  /** How much less a danger fits a clause that denies something. */
+  private static final double DENIED = 0.25;
+
   private final RuleBase base;
   private final Map<String, Thing> byKey = new HashMap<>();
   private final Phrases phrases;
@@ -29,6 +32,10 @@ public final class Hearing {
   private final Calibration calibration;
   private final List<Thing> owners = new ArrayList<>();
   private final List<float[]> directions = new ArrayList<>();
+
+  /** Which of them say that there is danger, and deny nothing. */
+  private final List<Boolean> affirmed = new ArrayList<>();
+
   private String why = "";
 
   /** By words and by meaning; by words alone if there is no model. */
@@ -65,6 +72,7 @@ public final class Hearing {
   private void directions(Meanings all, Thing thing, List<String> sentences) {
     for (String sentence : sentences) {
       owners.add(thing);
+      affirmed.add(thing.kind() == Thing.Kind.DANGER && !Negation.in(sentence));
       directions.add(all.of(sentence));
     }
   }
@@ -112,8 +120,10 @@ public final class Hearing {
   private Map<Thing, Double> byMeaning(String clause) {
     float[] said = meanings.orElseThrow().of(clause);
     Map<Thing, Double> best = new HashMap<>();
+    boolean denies = Negation.in(clause);
     for (int i = 0; i < directions.size(); i++) {
       double near = (Meanings.nearness(said, directions.get(i)) - STRANGE) / (1 - STRANGE);
+      near -= denies && affirmed.get(i) ? DENIED : 0;
       if (near > 0) {
         best.merge(owners.get(i), near, Math::max);
       }

@@ -1,6 +1,7 @@
 package yett.saying;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -9,8 +10,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
-import yett.knowledge.Check;
 import yett.knowledge.Role;
 import yett.saying.Heard.Found;
 
@@ -20,6 +21,9 @@ import yett.saying.Heard.Found;
  */
 final class Listening {
   private static final int MOST = 5;
+
+  /** Of what a clause may mean, only what fits nearly as well as the best is offered too. */
+  private static final double NEARLY = 0.8;
 
   /** Two outcomes of one check that fit alike: only the check is clear. */
   private static final double ALIKE = 0.02;
@@ -64,24 +68,19 @@ final class Listening {
             fits.merge(danger, fits.get(said), Math::max);
           }
         });
-    double other =
-        fits.entrySet().stream()
-            .filter(e -> e.getKey().kind() != Thing.Kind.DANGER)
-            .filter(e -> !tellsOf.containsKey(e.getKey()))
-            .mapToDouble(Map.Entry::getValue)
-            .max()
-            .orElse(0);
-    double nothing =
-        Math.max(fits.getOrDefault(Thing.TALK, 0.0), fits.getOrDefault(Thing.DENIAL, 0.0));
+    double other = best(fits, t -> t.kind() != Thing.Kind.DANGER && !tellsOf.containsKey(t));
+    double finding = best(fits, Listening::isFinding);
+    double nothing = best(fits, t -> t.kind() == Thing.Kind.NOTHING);
+    double danger = best(fits, this::isAsked);
+    double enoughForDanger =
+        max(calibration.danger(), other - calibration.behind(), NEARLY * danger);
+    double enough = max(calibration.finding(), nothing, NEARLY * finding);
     List<Found> found = new ArrayList<>();
     fits.forEach(
         (thing, fit) -> {
-          if (thing.kind() == Thing.Kind.DANGER) {
-            boolean asked = fit >= calibration.danger() && fit >= other - calibration.behind();
-            if (asked && isAsked(thing)) {
-              dangers.merge(thing, fit, Math::max);
-            }
-          } else if (isFinding(thing) && fit >= Math.max(calibration.finding(), nothing)) {
+          if (isAsked(thing) && fit >= enoughForDanger) {
+            dangers.merge(thing, fit, Math::max);
+          } else if (isFinding(thing) && fit >= enough) {
             best.merge(thing, fit, Math::max);
             found.add(new Found(thing, fit));
           }
@@ -89,17 +88,29 @@ final class Listening {
     found.stream().min(BY_WEIGHT).ifPresent(firsts::add);
   }
 
+  private static double best(Map<Thing, Double> fits, Predicate<Thing> which) {
+    return fits.entrySet().stream()
+        .filter(e -> which.test(e.getKey()))
+        .mapToDouble(Map.Entry::getValue)
+        .max()
+        .orElse(0);
+  }
+
+  private static double max(double... values) {
+    return Arrays.stream(values).max().orElseThrow();
+  }
+
   private static final Comparator<Found> BY_WEIGHT =
       Comparator.comparingDouble(Found::weight).reversed().thenComparing(f -> f.thing().key());
 
   private static boolean isFinding(Thing thing) {
-    return thing.kind() != Thing.Kind.NOTHING;
+    return thing.kind() != Thing.Kind.DANGER && thing.kind() != Thing.Kind.NOTHING;
   }
 
   /** What only the people of the trade can say is not asked of anybody by their words. */
-  private boolean isAsked(Thing danger) {
-    Check check = hearing.base().checks().get(danger.card());
-    return check.who() == Role.CALLER;
+  private boolean isAsked(Thing thing) {
+    return thing.kind() == Thing.Kind.DANGER
+        && hearing.base().checks().get(thing.card()).who() == Role.CALLER;
   }
 
   private Heard heard() {

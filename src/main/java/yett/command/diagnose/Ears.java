@@ -13,8 +13,10 @@ import yett.saying.Tellings;
  * to come: a case that is answered by numbers never pays for it.
  */
 public final class Ears {
+  /** Of the last rule base: case after case is heard with the same ears. */
+  private static Made last = new Made(null, null);
+
   private final RuleBase base;
-  private CompletableFuture<Hearing> hearing;
 
   Ears(RuleBase base) {
     this.base = base;
@@ -22,15 +24,21 @@ public final class Ears {
 
   /** Begins to get ready, because somebody is about to speak. */
   public void prepare() {
-    if (hearing == null) {
-      hearing = CompletableFuture.supplyAsync(() -> Hearing.of(base));
+    made(base);
+  }
+
+  private static synchronized CompletableFuture<Hearing> made(RuleBase base) {
+    if (last.base() != base) {
+      last = new Made(base, CompletableFuture.supplyAsync(() -> Hearing.of(base)));
     }
+    return last.hearing();
   }
 
   private Hearing hearing() {
-    prepare();
-    return hearing.join();
+    return made(base).join();
   }
+
+  private record Made(RuleBase base, CompletableFuture<Hearing> hearing) {}
 
   public Tellings tellings() {
     return new Tellings(hearing());
