@@ -56,10 +56,12 @@ final class CrossCheck {
         .pressing()
         .values()
         .forEach(p -> known("pressing", p.id(), "if-said", p.ifSaid(), complaints));
-    base.telephone()
-        .spoken()
-        .tellsOf()
-        .forEach((kind, cards) -> cards.forEach((id, dangers) -> tellsOf(kind, id, dangers)));
+    if (problems.isEmpty()) { // else it may only follow from a danger that could not be read
+      base.telephone()
+          .spoken()
+          .tellsOf()
+          .forEach((kind, cards) -> cards.forEach((id, dangers) -> tellsOf(kind, id, dangers)));
+    }
     for (String special : List.of(Cause.NOTHING_WRONG, Cause.NOT_IN_RULE_BASE)) {
       if (!base.causes().containsKey(special)) {
         problems.add(
