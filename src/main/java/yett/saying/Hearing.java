@@ -62,11 +62,21 @@ public final class Hearing {
     Sayable.of(base)
         .forEach(
             (thing, ways) -> {
-              byKey.put(thing.key(), thing);
-              words.put(thing.key(), ways.words());
+              words(thing, ways.words(), words);
               meanings.ifPresent(m -> directions(m, thing, ways.sentences()));
             });
     phrases = new Phrases(words, base.telephone().spoken().synonyms());
+  }
+
+  /** Talk is a heap of sentences that have nothing in common: each counts by itself. */
+  private void words(Thing thing, List<String> ways, Map<String, List<String>> words) {
+    if (thing.kind() == Thing.Kind.NOTHING) {
+      ways.forEach(w -> words.put(thing.key() + "/" + w, List.of(w)));
+      ways.forEach(w -> byKey.put(thing.key() + "/" + w, thing));
+    } else {
+      words.put(thing.key(), ways);
+      byKey.put(thing.key(), thing);
+    }
   }
 
   private void directions(Meanings all, Thing thing, List<String> sentences) {
@@ -105,7 +115,7 @@ public final class Hearing {
   /** How well things fit a clause, 0 to 1; those that do not fit at all are not among them. */
   Map<Thing, Double> fits(String clause) {
     Map<Thing, Double> byWords = new HashMap<>();
-    phrases.fits(clause).forEach((key, fit) -> byWords.put(byKey.get(key), fit));
+    phrases.fits(clause).forEach((key, fit) -> byWords.merge(byKey.get(key), fit, Math::max));
     if (meanings.isEmpty()) {
       return byWords;
     }
