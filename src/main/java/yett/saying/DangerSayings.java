@@ -42,8 +42,11 @@ public final class DangerSayings {
     Map<Danger, Double> fits = new HashMap<>();
     for (String clause : Clauses.of(words)) {
       Map<Thing, Double> all = hearing.fits(clause);
+      double nothing =
+          Math.max(all.getOrDefault(Thing.TALK, 0.0), all.getOrDefault(Thing.DENIAL, 0.0));
       for (Danger danger : asked) {
-        fits.merge(danger, all.getOrDefault(danger.thing(), 0.0), Math::max);
+        double fit = all.getOrDefault(danger.thing(), 0.0);
+        fits.merge(danger, fit < nothing ? 0 : fit, Math::max);
       }
     }
     double best = fits.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);

@@ -74,6 +74,11 @@ public final class DangerList {
         }
         continue;
       }
+      if (text.equals("no") && !heard.isEmpty()) {
+        heard = List.of();
+        sitting.say("And of the whole list? 0 if none of it is so, or the numbers that are.");
+        continue;
+      }
       if (text.equals("yes") && !heard.isEmpty()) {
         record(step, new LinkedHashSet<>(heard), Set.of(), words);
         return;

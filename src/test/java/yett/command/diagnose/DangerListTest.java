@@ -264,6 +264,19 @@ class DangerListTest {
   }
 
   @Test
+  void no_to_what_was_heard_says_nothing_of_the_rest_of_the_list() {
+    try (TypedCase call = new TypedCase(folder.resolve("call"), Shipped.QUICK, Role.CALLER)) {
+      call.type("smells like burning plastic", "no");
+      assertThat(call.stored()).noneMatch(Event.Answered.class::isInstance);
+    }
+    try (TypedCase call = new TypedCase(folder.resolve("again"), Shipped.QUICK, Role.CALLER)) {
+      call.type("smells like burning plastic", "no", "0");
+      assertThat(call.stored())
+          .contains(new Event.Answered("danger-burning", new Answer.Chosen("none")));
+    }
+  }
+
+  @Test
   void first_words_without_danger_are_not_asked_about() {
     try (TypedCase call = new TypedCase(folder.resolve("call"), Shipped.QUICK, Role.CALLER)) {
       call.type("it opens but it does not close", "0");
