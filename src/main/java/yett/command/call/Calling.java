@@ -185,6 +185,10 @@ public final class Calling {
       return;
     }
     List<Check> list = List.copyOf(offered);
+    sitting
+        .ears()
+        .withoutMeanings()
+        .ifPresent(why -> sitting.say("Understood by words alone: " + why + "."));
     sitting.show(
         Block.heading("Understood"),
         Block.paragraph("The most probable first. Read out what fits, and let the caller confirm."),
