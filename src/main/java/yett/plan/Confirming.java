@@ -12,6 +12,8 @@ final class Confirming {
   /** From this chance on that a repair mends something, it needs no more confirming. */
   static final double SURE = 0.8;
 
+  static final double FOUND = Double.parseDouble(System.getProperty("found", "0.8"));
+
   /** A check confirms if it takes away such a share of the doubt, on average. */
   static final double TELLS = 0.25;
 
@@ -38,10 +40,7 @@ final class Confirming {
    */
   Optional<Integer> before(int repair) {
     double[] mends = mends(repair);
-    double chance = 0;
-    for (int h = 0; h < weights.length; h++) {
-      chance += weights[h] * mends[h];
-    }
+    double chance = chance(mends);
     if (chance >= SURE || chance <= 0) {
       return Optional.empty();
     }
@@ -58,6 +57,19 @@ final class Confirming {
       }
     }
     return best < 0 ? Optional.empty() : Optional.of(best);
+  }
+
+  /** Whether a repair that mends something needs no more confirming. */
+  boolean isSure(int repair) {
+    return chance(mends(repair)) >= FOUND;
+  }
+
+  private double chance(double[] mends) {
+    double chance = 0;
+    for (int h = 0; h < weights.length; h++) {
+      chance += weights[h] * mends[h];
+    }
+    return chance;
   }
 
   /** By hypothesis, the chance that the repair removes some cause that is there. */
