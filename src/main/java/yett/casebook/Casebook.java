@@ -300,6 +300,22 @@ public final class Casebook implements AutoCloseable {
     write(s -> s.sites().save(site));
   }
 
+  /**
+   * Gives a gate another name: its cases and all that is known of it go with it. The events of its
+   * cases stay as they were written, with the name of then.
+   *
+   * @throws CasebookException if there is no such gate, or another one has the name
+   */
+  public void rename(String from, String to, Instant at) {
+    Storable.text("site", to);
+    write(s -> s.renaming().rename(from, to, at));
+  }
+
+  /** The names of today of the gates that were called so once, and are no more. */
+  public List<String> formerly(String name) {
+    return read(s -> s.sites().formerly(name));
+  }
+
   /** A site's newest revision, if it was ever saved. */
   public Optional<SiteRecord> site(String id) {
     var history = siteHistory(id);

@@ -10,7 +10,6 @@ import yett.command.common.UsageException;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.desk.OpenCase;
-import yett.interview.Event;
 import yett.interview.Moment;
 import yett.knowledge.Role;
 import yett.record.CaseRecord;
@@ -47,7 +46,7 @@ public final class RecordCommands {
     CaseId id = desk.casebook().find(words.get(0));
     try (OpenCase open = desk.open(id, Role.TECHNICIAN)) {
       Moment moment = open.moment();
-      String gate = moment.state().opened().map(Event.Opened::site).orElse("");
+      String gate = open.gate();
       output.print(
           handOver
               ? new HandOverSheet(desk.expertise()).markdown(moment, id.toString(), gate)
