@@ -123,7 +123,8 @@ public final class HarrowQuay {
         new Event.Answered("chain-sag", new Answer.Read(typed, millimetres)));
   }
 
-  private static void add(Casebook casebook, Moment moment) {
+  /** Enters a case as it was led. */
+  public static void add(Casebook casebook, Moment moment) {
     List<Entry> entries = moment.entries();
     String gate = moment.state().opened().orElseThrow().site();
     CaseId id = casebook.newCase(gate, entries.get(0).at());

@@ -14,6 +14,7 @@ import yett.knowledge.Measures;
 import yett.knowledge.RuleBase;
 import yett.rules.Conclusion.Expectation;
 import yett.rules.Judgement;
+import yett.wording.UsualRange;
 
 /** Readings at a gate over time, a line each. */
 final class ReadingViews {
@@ -80,7 +81,8 @@ final class ReadingViews {
     }
     return Stream.of(
             Optional.of(Block.paragraph(check.ask())),
-            usual.map(e -> Block.paragraph("Usual here: " + range(measures, low, high) + ".")),
+            usual.map(
+                e -> Block.paragraph("Usual here: " + UsualRange.words(measures, low, high) + ".")),
             Optional.of(all.size() - readings.size())
                 .filter(n -> n > 0)
                 .map(n -> Block.paragraph("Not shown: " + n + " earlier.")),
@@ -88,15 +90,6 @@ final class ReadingViews {
             Optional.of(Block.blank()))
         .flatMap(Optional::stream)
         .toList();
-  }
-
-  private static String range(Measures measures, double low, double high) {
-    if (Double.isInfinite(low)) {
-      return "up to " + measures.showRounded(high);
-    }
-    return Double.isInfinite(high)
-        ? measures.showRounded(low) + " or more"
-        : measures.showRounded(low) + " to " + measures.showRounded(high);
   }
 
   private static String unbroken(String words) {

@@ -1,0 +1,278 @@
+package yett.record.drawing;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import yett.interview.Chance;
+import yett.interview.Moment;
+import yett.interview.Trail;
+import yett.knowledge.RuleBase;
+import yett.paper.Markup;
+import yett.paper.PdfFile;
+
+/** How the chance of the causes that mattered moved from answer to answer. */
+public final class SuspicionChart {
+  private static final double WIDTH = 168;
+  private static final double HEIGHT = 48;
+  private static final double LEFT = 24;
+  private static final double RIGHT = 98;
+  private static final double TOP = 4;
+  private static final double BOTTOM = 38;
+  private static final double LINE = 4;
+  private static final int LINES = 4;
+  private static final int MOST_TICKS = 8;
+  private static final int LONGEST = 44;
+
+  /** A cause that never came so far is not drawn. */
+  private static final double MATTERS = 0.1;
+
+  /** Told apart in print without colour, too. */
+  private static final List<String> COLOURS = List.of("#1b4f8a", "#a3221b", "#2b6b3a", "#6a2c7a");
+
+  private static final List<String> DASHES = List.of("none", "3 1.2", "1 1", "5 1 1 1");
+
+  private final List<String> names;
+  private final List<double[]> points;
+
+  /** The moves that led to the points, the first to the second and so on. */
+  private final List<Trail.Move> moves;
+
+  public SuspicionChart(Moment moment, RuleBase base) {
+    this.moves = together(moment.trail().moves());
+    this.points = new ArrayList<>();
+    points.add(moment.trail().prior());
+    moves.forEach(m -> points.add(m.after()));
+    this.names =
+        moment.belief().model().causes().stream()
+            .map(id -> base.causes().containsKey(id) ? base.causes().get(id).name() : id)
+            .toList();
+  }
+
+  /** What one answer moved in several steps, and all that was complained of, is one move. */
+  private static List<Trail.Move> together(List<Trail.Move> all) {
+    List<Trail.Move> moves = new ArrayList<>();
+    for (Trail.Move move : all) {
+      int last = moves.size() - 1;
+      if (last >= 0 && moves.get(last).event() == move.event()) {
+        Trail.Move before = moves.get(last);
+        moves.set(
+            last,
+            new Trail.Move(
+                before.event(),
+                before.subject(),
+                before.words(),
+                before.reason(),
+                before.source(),
+                before.before(),
+                move.after()));
+      } else {
+        moves.add(move);
+      }
+    }
+    return List.copyOf(moves);
+  }
+
+  /** What moved it, in the order of the chart: the first stands at 1. */
+  public List<Trail.Move> moves() {
+    return moves;
+  }
+
+  /** Whether anything moved. */
+  public boolean isEmpty() {
+    return points.size() < 2;
+  }
+
+  /** Those that were believed most at some moment, the one believed most at the end first. */
+  private List<Integer> causes() {
+    double[] last = points.get(points.size() - 1);
+    return IntStream.range(0, names.size())
+        .boxed()
+        .filter(i -> peak(i) >= MATTERS)
+        .sorted(Comparator.comparingDouble(i -> -peak(i)))
+        .limit(LINES)
+        .sorted(Comparator.comparingDouble(i -> -last[i]))
+        .toList();
+  }
+
+  private double peak(int cause) {
+    return points.stream().mapToDouble(p -> p[cause]).max().orElse(0);
+  }
+
+  public void draw(Markup page) {
+    String said = said();
+    page.open(
+        "svg",
+        "xmlns",
+        "http://www.w3.org/2000/svg",
+        "width",
+        mm(WIDTH) + "mm",
+        "height",
+        mm(HEIGHT) + "mm",
+        "viewBox",
+        "0 0 " + mm(WIDTH) + " " + mm(HEIGHT),
+        "style",
+        "width:" + mm(WIDTH) + "mm;height:" + mm(HEIGHT) + "mm",
+        "role",
+        "img",
+        "aria-label",
+        said,
+        "alt",
+        said,
+        "font-family",
+        PdfFile.FONT + ", sans-serif");
+    page.leaf("title", said);
+    levels(page);
+    List<Integer> causes = causes();
+    double[] labels = labels(causes);
+    for (int i = 0; i < causes.size(); i++) {
+      cause(page, causes.get(i), labels[i], COLOURS.get(i), DASHES.get(i));
+    }
+    ticks(page);
+    page.close();
+  }
+
+  private String said() {
+    double[] last = points.get(points.size() - 1);
+    StringBuilder words = new StringBuilder("How the suspicion moved from answer to answer");
+    for (int cause : causes()) {
+      words
+          .append("; ")
+          .append(names.get(cause))
+          .append(": from ")
+          .append(Chance.of(points.get(0)[cause]).percent())
+          .append(" to ")
+          .append(Chance.of(last[cause]).percent());
+    }
+    return words.toString();
+  }
+
+  /** The words for chances at their heights, so that the lines can be read without figures. */
+  private static void levels(Markup page) {
+    for (double chance : new double[] {0, 0.2, 0.5, 0.8, 1}) {
+      line(page, LEFT, y(chance), RIGHT, y(chance), "#bdbdbd", "none", 0.15);
+    }
+    words(page, "almost certain", LEFT - 1.5, y(0.97) + 1, "end", Canvas.INK);
+    words(page, "very likely", LEFT - 1.5, y(0.8) + 1, "end", Canvas.INK);
+    words(page, "likely", LEFT - 1.5, y(0.5) + 1, "end", Canvas.INK);
+    words(page, "possible", LEFT - 1.5, y(0.2) + 1, "end", Canvas.INK);
+    words(page, "hardly", LEFT - 1.5, y(0) + 1, "end", Canvas.INK);
+  }
+
+  private void ticks(Markup page) {
+    int step = Math.max(1, (points.size() - 1) / MOST_TICKS);
+    for (int i = 0; i < points.size(); i += step) {
+      line(page, x(i), BOTTOM, x(i), BOTTOM + 1, Canvas.INK, "none", 0.2);
+      words(page, String.valueOf(i), x(i), BOTTOM + 4.2, "middle", Canvas.INK);
+    }
+    words(page, "answers, in their order", (LEFT + RIGHT) / 2, BOTTOM + 8.5, "middle", Canvas.INK);
+  }
+
+  private void cause(Markup page, int cause, double label, String colour, String dash) {
+    StringBuilder path = new StringBuilder();
+    for (int i = 0; i < points.size(); i++) {
+      path.append(i == 0 ? "" : " ")
+          .append(mm(x(i)))
+          .append(',')
+          .append(mm(y(points.get(i)[cause])));
+    }
+    page.empty(
+        "polyline",
+        "points",
+        path,
+        "fill",
+        "none",
+        "stroke",
+        colour,
+        "stroke-width",
+        "0.6",
+        "stroke-dasharray",
+        dash);
+    double end = y(points.get(points.size() - 1)[cause]);
+    line(page, RIGHT, end, RIGHT + 3, label - 1, colour, "none", 0.2);
+    String name = names.get(cause);
+    words(
+        page,
+        name.length() > LONGEST ? name.substring(0, LONGEST - 1) + "…" : name,
+        RIGHT + 4,
+        label,
+        "start",
+        colour);
+  }
+
+  /** Labels in the order of their lines' ends, none over another. */
+  private double[] labels(List<Integer> causes) {
+    double[] last = points.get(points.size() - 1);
+    double[] labels = new double[causes.size()];
+    for (int i = 0; i < labels.length; i++) {
+      double wanted = y(last[causes.get(i)]) + 1;
+      labels[i] = i == 0 ? wanted : Math.max(wanted, labels[i - 1] + LINE);
+    }
+    for (int i = labels.length - 1; i >= 0; i--) {
+      double lowest = BOTTOM + 1 - LINE * (labels.length - 1 - i);
+      labels[i] = Math.min(labels[i], lowest);
+    }
+    return labels;
+  }
+
+  private double x(int answer) {
+    return LEFT + (RIGHT - LEFT) * answer / (points.size() - 1);
+  }
+
+  private static double y(double chance) {
+    return BOTTOM - (BOTTOM - TOP) * chance;
+  }
+
+  private static void line(
+      Markup page,
+      double x1,
+      double y1,
+      double x2,
+      double y2,
+      String colour,
+      String dash,
+      double thick) {
+    page.empty(
+        "line",
+        "x1",
+        mm(x1),
+        "y1",
+        mm(y1),
+        "x2",
+        mm(x2),
+        "y2",
+        mm(y2),
+        "stroke",
+        colour,
+        "stroke-width",
+        mm(thick),
+        "stroke-dasharray",
+        dash);
+  }
+
+  private static void words(
+      Markup page, String words, double x, double y, String anchor, String colour) {
+    page.leaf(
+        "text",
+        words,
+        "x",
+        mm(x),
+        "y",
+        mm(y),
+        "font-size",
+        "2.9",
+        "text-anchor",
+        anchor,
+        "fill",
+        colour);
+  }
+
+  private static String mm(double millimetres) {
+    return BigDecimal.valueOf(millimetres)
+        .setScale(2, RoundingMode.HALF_EVEN)
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+}
