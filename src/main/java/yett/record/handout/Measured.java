@@ -59,10 +59,25 @@ record Measured(
         first.epoch() == 0 ? shown(measures, first) : "",
         last.epoch() > 0 ? shown(measures, last) : "",
         UsualRange.of(moment, check).orElse("none known"),
-        fine.map(f -> f ? "in order" : "not in order: " + Wording.spaced(finding.get().outcome()))
-            .orElse("no judgement"),
+        before(moment, check, first, last)
+            + fine.map(f -> f ? "in order" : "not in order: " + band(finding.get()))
+                .orElse("no judgement"),
         fine,
         Spot.of(check));
+  }
+
+  /** What was put right is to be seen, too. */
+  private static String before(Moment moment, Check check, Answered first, Answered last) {
+    return moment
+        .judgement()
+        .finding(first.event())
+        .filter(f -> first.epoch() < last.epoch() && check.indexOf(f.outcome()) > 0)
+        .map(f -> band(f) + "; now ")
+        .orElse("");
+  }
+
+  private static String band(Finding finding) {
+    return Wording.spaced(finding.outcome());
   }
 
   private static String shown(Measures measures, Answered a) {

@@ -168,7 +168,7 @@ class PrintedTest {
   @Test
   void the_docs_show_one() throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf("A4", EnumSet.of(Part.CUSTOMER)))) {
-      BufferedImage image = new PDFRenderer(document).renderImageWithDPI(0, 96, ImageType.RGB);
+      BufferedImage image = sideBySide(new PDFRenderer(document), document.getNumberOfPages());
       if (Boolean.getBoolean("yett.write")) {
         ImageIO.write(image, "png", PICTURE.toFile());
       }
@@ -177,5 +177,17 @@ class PrintedTest {
       assertThat(shown.getWidth()).isEqualTo(image.getWidth());
       assertThat(shown.getHeight()).isEqualTo(image.getHeight());
     }
+  }
+
+  private static BufferedImage sideBySide(PDFRenderer pages, int count) throws IOException {
+    BufferedImage first = pages.renderImageWithDPI(0, 80, ImageType.RGB);
+    BufferedImage all =
+        new BufferedImage(first.getWidth() * count, first.getHeight(), BufferedImage.TYPE_INT_RGB);
+    for (int page = 0; page < count; page++) {
+      all.createGraphics()
+          .drawImage(
+              pages.renderImageWithDPI(page, 80, ImageType.RGB), page * first.getWidth(), 0, null);
+    }
+    return all;
   }
 }
