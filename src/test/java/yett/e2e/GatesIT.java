@@ -136,6 +136,8 @@ class GatesIT {
     assertThat(taken.stderr()).contains("There is a gate \"Customs yard\" already");
     assertThat(taken.exitCode()).isNotZero();
 
+    assertThat(yett("gates", "show", "cust").stdout()).contains("Customs yard", "2025-09-11");
+    assertThat(yett("gates", "rename", "cust", "Customs").stderr()).contains("There is no gate");
     assertThat(yett("gates", "rename", "Customs yard", "quit").stderr())
         .contains("a word to the program");
     assertThat(yett("gates", "rename", "Customs yard").stderr()).contains("Usage: gates rename");

@@ -49,11 +49,27 @@ final class Gates {
   }
 
   /**
-   * Which gate somebody means.
+   * Which gate somebody means, by its name or what it begins with.
    *
    * @throws UsageException if it is none, with the nearest
    */
   String meant(String typed) {
+    String letters = SiteName.letters(typed);
+    List<String> begun =
+        names().stream()
+            .filter(n -> !letters.isEmpty() && SiteName.letters(n).startsWith(letters))
+            .toList();
+    return begun.size() == 1 && desk.casebook().formerly(typed).isEmpty()
+        ? begun.get(0)
+        : exactly(typed);
+  }
+
+  /**
+   * The gate of this name, as far as signs and capitals go.
+   *
+   * @throws UsageException if there is none, with the nearest
+   */
+  String exactly(String typed) {
     List<String> names = names();
     if (names.contains(typed)) {
       return typed;

@@ -109,7 +109,7 @@ public final class GatesCommands {
     if (words.size() != 2) {
       throw new UsageException(RENAME);
     }
-    String from = new Gates(desk, console).meant(words.get(0));
+    String from = new Gates(desk, console).exactly(words.get(0));
     String to = words.get(1).strip();
     if (to.isEmpty() || !GateNames.isName(to)) {
       throw new UsageException(to.isEmpty() ? GateNames.NO_NAME : GateNames.refusal(to));
