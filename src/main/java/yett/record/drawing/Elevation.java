@@ -156,6 +156,7 @@ public final class Elevation {
       canvas.line(x, below - 0.05, x, below + 0.05, Canvas.INK, 0.15, "");
     }
     canvas.words("opening " + metres(shape.opening()), shape.opening() / 2, below, 4, 3, "middle");
+    canvas.words("seen from inside", -GateShape.BEYOND - MARGIN, below, 4, 3, "start");
     canvas.words("scale " + scale, shape.tail() + MARGIN - 0.05, below, 4, 3, "end");
   }
 

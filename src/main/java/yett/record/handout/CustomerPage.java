@@ -57,6 +57,7 @@ final class CustomerPage {
     Outcome outcome = Outcome.of(state);
     page.leaf("p", outcome.words(), "class", outcome.inUse() ? "state" : "state stop");
     HtmlOutline lines = new HtmlOutline(page);
+    lines.list("Danger", dangers());
     lines.list("What you told us", told());
     lines.end();
     wrong(page, lines);
@@ -67,6 +68,19 @@ final class CustomerPage {
     lines.list("What is left to do", left());
     lines.end();
     Signatures.write(page);
+  }
+
+  private List<String> dangers() {
+    return moment.judgement().stops().stream()
+        .map(s -> s.stop())
+        .distinct()
+        .map(
+            s ->
+                words.stop(s)
+                    + (state.madeSafe().containsKey(s)
+                        ? ": what had to be done at once was done or passed on."
+                        : ": not yet made safe."))
+        .toList();
   }
 
   private List<String> told() {
@@ -163,11 +177,6 @@ final class CustomerPage {
 
   private List<String> left() {
     List<String> lines = new ArrayList<>();
-    moment.judgement().stops().stream()
-        .map(s -> s.stop())
-        .distinct()
-        .filter(s -> !state.madeSafe().containsKey(s))
-        .forEach(s -> lines.add("Danger, not yet made safe: " + words.stop(s) + "."));
     state.work().setUps().forEach(s -> lines.add("The gate was left so: " + words.setUp(s) + "."));
     moment
         .judgement()

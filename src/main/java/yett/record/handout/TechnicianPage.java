@@ -106,7 +106,7 @@ final class TechnicianPage {
 
   private void suspicion(Markup page) {
     SuspicionChart chart = new SuspicionChart(moment, base);
-    if (chart.isEmpty()) {
+    if (chart.isEmpty() || moment.state().told().complaints().isEmpty()) {
       return;
     }
     page.leaf("h2", "How the suspicion moved");

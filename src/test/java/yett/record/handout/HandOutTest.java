@@ -160,6 +160,22 @@ class HandOutTest {
   }
 
   @Test
+  void a_danger_stands_first_and_no_suspicion_beside_it() {
+    Moment hurt =
+        moment(
+            new Event.Opened("Net loft", Role.TECHNICIAN, ""),
+            new Event.Answered("danger-person", new Answer.Chosen("hurt-or-trapped")));
+
+    String words =
+        words(Pages.parsed(html(Letterhead.NONE, hurt, "Net loft", EnumSet.allOf(Part.class))));
+
+    assertThat(words)
+        .contains("DangerSomebody is struck or trapped: not yet made safe.")
+        .contains("NOT yet made safe")
+        .doesNotContain("How the suspicion moved", "back in use");
+  }
+
+  @Test
   void a_case_without_a_word_has_a_page_too() {
     Moment nothing = moment();
 
