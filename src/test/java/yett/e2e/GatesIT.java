@@ -144,4 +144,30 @@ class GatesIT {
     assertThat(yett("gates", "show", "Custom yard").stderr()).contains("Maybe \"Customs yard\"");
     assertThat(in(directory.resolve("nobody"), "gates").stdout()).contains("knows no gate yet");
   }
+
+  @Test
+  @Order(7)
+  void a_gate_is_described_without_a_case() {
+    Path office = directory.resolve("office");
+    String[] added = {"gates", "add", "Ice house", "opening=4 m", "support=cantilever"};
+
+    assertThat(in(office, added).stdout())
+        .contains("Ice house: 4 m opening, cantilever, 350 kg, mains 230 V.");
+    assertThat(in(office, "gates").stdout()).contains("Ice house:", "never visited; no");
+    assertThat(in(office, "gates", "describe", "Ice house", "leaf-mass=600 kg").stdout())
+        .contains("Ice house: 4 m opening, cantilever, 600 kg");
+    assertThat(in(office, "gates", "show", "ice").stdout())
+        .contains("Opening, post to post:  4 m", "Mass of the leaf:       600 kg", "None yet.");
+
+    assertThat(in(office, added).stderr()).contains("There is a gate \"Ice house\" already");
+    assertThat(in(office, "gates", "add", "Shed", "opning=4 m").stderr())
+        .contains("Maybe \"opening\"");
+    assertThat(in(office, "gates", "add", "Shed", "opening=4 V").stderr())
+        .contains("\"4 V\" is no answer to: How wide is the opening", "from 1 m to 20 m");
+    assertThat(in(office, "gates", "add", "Shed", "support=wings").stderr())
+        .contains("Known: track (", "cantilever (");
+    assertThat(in(office, "gates", "describe", "Shed", "support=track").stderr())
+        .contains("There is no gate \"Shed\"");
+    assertThat(in(office, "gates").stdout()).doesNotContain("Shed");
+  }
 }

@@ -56,7 +56,7 @@ final class GateViews {
   private static String cases(Gates.Gate gate) {
     int all = gate.history().cases().size() + gate.unread();
     long open = gate.history().open();
-    return (all == 1 ? "1 case" : all + " cases")
+    return (all == 0 ? "no case yet" : all == 1 ? "1 case" : all + " cases")
         + (open == 0 ? "" : ", " + open + " open")
         + (gate.unread() == 0 ? "" : ", " + gate.unread() + " cannot be read");
   }
@@ -80,7 +80,7 @@ final class GateViews {
     if (!formerNames.isEmpty()) {
       blocks.add(Block.paragraph("Formerly: " + String.join("; ", formerNames) + "."));
     }
-    blocks.add(Block.paragraph(line(gate) + ". " + cases(gate) + "."));
+    blocks.add(Block.paragraph(line(gate) + "; " + cases(gate) + "."));
     gate.told().filter(told -> !told.isEmpty()).ifPresent(told -> blocks.addAll(site(told)));
     blocks.add(Block.heading("Visits and calls"));
     blocks.add(

@@ -93,7 +93,7 @@ final class Gates {
             : "There is no gate \"" + typed + "\". " + Names.advice(typed, names));
   }
 
-  private List<String> names() {
+  List<String> names() {
     List<String> names = new ArrayList<>();
     desk.casebook().sites().forEach(s -> names.add(s.id()));
     desk.casebook().cases().forEach(c -> names.add(c.siteId()));
