@@ -2,6 +2,7 @@ package yett.record.drawing;
 
 import java.util.Map;
 import yett.paper.Markup;
+import yett.record.drawing.Svg.Pen;
 
 /** The closed gate seen from inside, to scale. */
 public final class Elevation {
@@ -52,13 +53,17 @@ public final class Elevation {
   }
 
   private void ground(Canvas canvas, double left, double right) {
-    canvas.line(left, 0, right, 0, Canvas.INK, 0.35, "");
+    canvas.line(left, 0, right, 0, new Pen(Canvas.INK, 0.35));
     if (!shape.cantilever()) {
-      canvas.line(-0.2, 0.02, right, 0.02, Canvas.GREY, 0.6, "");
+      canvas.line(-0.2, 0.02, right, 0.02, new Pen(Canvas.GREY, 0.6));
     }
     if (shape.loops()) {
       canvas.line(
-          0.15 * shape.opening(), -0.08, 0.85 * shape.opening(), -0.08, Canvas.BLUE, 0.5, "1.5 1");
+          0.15 * shape.opening(),
+          -0.08,
+          0.85 * shape.opening(),
+          -0.08,
+          new Pen(Canvas.BLUE, 0.5, "1.5 1"));
     }
   }
 
@@ -80,7 +85,7 @@ public final class Elevation {
     int bars = (int) Math.round(shape.leaf() / (shape.boarded() ? 0.4 : 0.25));
     for (int i = 1; i < bars; i++) {
       double x = -GateShape.BEYOND + shape.leaf() * i / bars;
-      canvas.line(x, bottom, x, bottom + height, Canvas.GREY, 0.12, "");
+      canvas.line(x, bottom, x, bottom + height, new Pen(Canvas.GREY, 0.12));
     }
     if (shape.cantilever()) {
       roller(canvas, shape.opening() + 0.35);
@@ -112,11 +117,19 @@ public final class Elevation {
       points[2 * i] = shape.bracket() + share * run;
       points[2 * i + 1] = height(share);
     }
-    canvas.curve("chain", points, Canvas.BLUE, 0.5, "");
+    canvas.curve("chain", points, new Pen(Canvas.BLUE, 0.5));
     canvas.line(
-        shape.bracket(), CHAIN_HEIGHT, shape.idler(), CHAIN_HEIGHT, Canvas.BLUE, 0.12, "1 1");
+        shape.bracket(),
+        CHAIN_HEIGHT,
+        shape.idler(),
+        CHAIN_HEIGHT,
+        new Pen(Canvas.BLUE, 0.12, "1 1"));
     canvas.line(
-        shape.idler() + 0.4, CHAIN_HEIGHT, shape.tail() - 0.1, CHAIN_HEIGHT, Canvas.BLUE, 0.5, "");
+        shape.idler() + 0.4,
+        CHAIN_HEIGHT,
+        shape.tail() - 0.1,
+        CHAIN_HEIGHT,
+        new Pen(Canvas.BLUE, 0.5));
     canvas.box("bracket", shape.bracket() - 0.04, CHAIN_HEIGHT - 0.04, 0.08, 0.08, Canvas.INK);
     canvas.box("bracket-tail", shape.tail() - 0.12, CHAIN_HEIGHT - 0.04, 0.08, 0.08, Canvas.INK);
     if (shape.marker()) {
@@ -140,7 +153,7 @@ public final class Elevation {
   private void protection(Canvas canvas) {
     for (int beam = 0; beam < shape.beams(); beam++) {
       double y = BEAM_HEIGHT + 0.35 + 0.35 * beam;
-      canvas.line(0, y, shape.opening(), y, Canvas.RED, 0.2, "2 1");
+      canvas.line(0, y, shape.opening(), y, new Pen(Canvas.RED, 0.2, "2 1"));
       canvas.box("beam", -POST / 2 - 0.05, y - 0.06, 0.1, 0.12, Canvas.INK);
       canvas.box("beam", shape.opening() + POST / 2 - 0.05, y - 0.06, 0.1, 0.12, Canvas.INK);
     }
@@ -151,13 +164,13 @@ public final class Elevation {
 
   private void measures(Canvas canvas, Scale scale) {
     double below = -BELOW;
-    canvas.line(0, below, shape.opening(), below, Canvas.INK, 0.15, "");
+    canvas.line(0, below, shape.opening(), below, new Pen(Canvas.INK, 0.15));
     for (double x : new double[] {0, shape.opening()}) {
-      canvas.line(x, below - 0.05, x, below + 0.05, Canvas.INK, 0.15, "");
+      canvas.line(x, below - 0.05, x, below + 0.05, new Pen(Canvas.INK, 0.15));
     }
-    canvas.words("opening " + metres(shape.opening()), shape.opening() / 2, below, 4, 3, "middle");
-    canvas.words("seen from inside", -GateShape.BEYOND - MARGIN, below, 4, 3, "start");
-    canvas.words("scale " + scale, shape.tail() + MARGIN - 0.05, below, 4, 3, "end");
+    canvas.words("opening " + metres(shape.opening()), shape.opening() / 2, below, 4, "middle");
+    canvas.words("seen from inside", -GateShape.BEYOND - MARGIN, below, 4, "start");
+    canvas.words("scale " + scale, shape.tail() + MARGIN - 0.05, below, 4, "end");
   }
 
   static String metres(double metres) {
@@ -170,21 +183,15 @@ public final class Elevation {
   private void balloons(Canvas canvas) {
     double middle = (shape.bracket() + shape.idler()) / 2;
     double[] marker = markerAt();
-    number(canvas, Spot.OPERATOR, shape.idler() + 0.2, 0.7, 5, -8);
-    number(canvas, Spot.CHAIN, middle, height(0.5), 4, 4);
-    number(canvas, Spot.MARKER, marker[0], marker[1], -3, -6);
-    number(canvas, Spot.LEAF, 0.3 * shape.opening(), 0.1, 4, -4);
-    number(canvas, Spot.POST, shape.opening() + POST / 2, GateShape.HEIGHT + 0.25, 6, 1);
-    number(canvas, Spot.BEAM, 0.2 * shape.opening(), BEAM_HEIGHT + 0.35, 4, -5);
-    number(canvas, Spot.EDGE, -GateShape.BEYOND, 1.5, 7, -3);
-    number(canvas, Spot.LOOP, 0.65 * shape.opening(), -0.08, 4, 5);
-    number(canvas, Spot.END, -GateShape.BEYOND, 0.3, 7, -2);
-  }
-
-  private void number(Canvas canvas, Spot spot, double x, double y, double right, double down) {
-    Integer number = numbers.get(spot);
-    if (number != null) {
-      canvas.balloon(number, x, y, right, down);
-    }
+    canvas.balloon(numbers.get(Spot.OPERATOR), shape.idler() + 0.2, 0.7, 5, -8);
+    canvas.balloon(numbers.get(Spot.CHAIN), middle, height(0.5), 4, 4);
+    canvas.balloon(numbers.get(Spot.MARKER), marker[0], marker[1], -3, -6);
+    canvas.balloon(numbers.get(Spot.LEAF), 0.3 * shape.opening(), 0.1, 4, -4);
+    canvas.balloon(
+        numbers.get(Spot.POST), shape.opening() + POST / 2, GateShape.HEIGHT + 0.25, 6, 1);
+    canvas.balloon(numbers.get(Spot.BEAM), 0.2 * shape.opening(), BEAM_HEIGHT + 0.35, 4, -5);
+    canvas.balloon(numbers.get(Spot.EDGE), -GateShape.BEYOND, 1.5, 7, -3);
+    canvas.balloon(numbers.get(Spot.LOOP), 0.65 * shape.opening(), -0.08, 4, 5);
+    canvas.balloon(numbers.get(Spot.END), -GateShape.BEYOND, 0.3, 7, -2);
   }
 }

@@ -2,6 +2,7 @@ package yett.record.drawing;
 
 import java.util.Map;
 import yett.paper.Markup;
+import yett.record.drawing.Svg.Pen;
 
 /** The closed gate seen from above, to scale along the leaf and across it; inside is below. */
 public final class Plan {
@@ -38,8 +39,8 @@ public final class Plan {
       loop(canvas, LOOP_NEAR);
       loop(canvas, -LOOP_FAR);
     }
-    canvas.line(0, -half, 0, half, Canvas.GREY, 0.15, "3 1.5");
-    canvas.line(shape.opening(), -half, shape.opening(), half, Canvas.GREY, 0.15, "3 1.5");
+    canvas.line(0, -half, 0, half, new Pen(Canvas.GREY, 0.15, "3 1.5"));
+    canvas.line(shape.opening(), -half, shape.opening(), half, new Pen(Canvas.GREY, 0.15, "3 1.5"));
     canvas.box("post-end", -POST, -POST / 2 + THICK, POST, POST, "#e4e4e4");
     canvas.box("post-operator", shape.opening(), THICK / 2 + 0.03, POST, POST, "#e4e4e4");
     canvas.box(
@@ -52,9 +53,9 @@ public final class Plan {
     chain(canvas);
     canvas.box("operator-plan", shape.idler(), -0.45, 0.4, 0.3, "#c4d3e6");
     protection(canvas);
-    canvas.words("outside", 0.1, half, 3.5, 3, "start");
-    canvas.words("inside", 0.1, -half, -1, 3, "start");
-    canvas.words("scale " + scale, right - 0.05, -half, 4, 3, "end");
+    canvas.words("outside", 0.1, half, 3.5, "start");
+    canvas.words("inside", 0.1, -half, -1, "start");
+    canvas.words("scale " + scale, right - 0.05, -half, 4, "end");
     balloons(canvas);
     canvas.close();
   }
@@ -66,7 +67,7 @@ public final class Plan {
 
   private void chain(Canvas canvas) {
     double y = -0.12;
-    canvas.line(shape.bracket(), y, shape.tail() - 0.1, y, Canvas.BLUE, 0.5, "");
+    canvas.line(shape.bracket(), y, shape.tail() - 0.1, y, new Pen(Canvas.BLUE, 0.5));
     canvas.box("bracket", shape.bracket() - 0.03, y, 0.06, 0.12, Canvas.INK);
     canvas.box("bracket", shape.tail() - 0.12, y, 0.06, 0.12, Canvas.INK);
     if (shape.marker()) {
@@ -81,7 +82,7 @@ public final class Plan {
   private void protection(Canvas canvas) {
     for (int beam = 0; beam < shape.beams(); beam++) {
       double y = beam == 0 ? -BEAM_OFF - 0.1 : BEAM_OFF;
-      canvas.line(0, y, shape.opening(), y, Canvas.RED, 0.2, "2 1");
+      canvas.line(0, y, shape.opening(), y, new Pen(Canvas.RED, 0.2, "2 1"));
     }
     if (shape.edges()) {
       canvas.box("edge", -GateShape.BEYOND - 0.05, -THICK / 2, 0.05, THICK, "#3a3a3a");
@@ -89,21 +90,14 @@ public final class Plan {
   }
 
   private void balloons(Canvas canvas) {
-    number(canvas, Spot.OPERATOR, shape.idler() + 0.2, -0.3, 6, 6);
-    number(canvas, Spot.CHAIN, 0.5 * shape.opening(), -0.12, 3, 6);
-    number(canvas, Spot.MARKER, markerX(), -0.12, 3, 6);
-    number(canvas, Spot.LEAF, 0.35 * shape.opening(), 0.03, 3, -5);
-    number(canvas, Spot.POST, shape.opening() + POST / 2, 0.15, 5, -4);
-    number(canvas, Spot.BEAM, 0.2 * shape.opening(), -BEAM_OFF - 0.1, -3, 5);
-    number(canvas, Spot.EDGE, -GateShape.BEYOND, 0, -4, -5);
-    number(canvas, Spot.LOOP, 0.5 * shape.opening(), LOOP_NEAR, 4, -5);
-    number(canvas, Spot.END, -GateShape.BEYOND, 0, -4, 6);
-  }
-
-  private void number(Canvas canvas, Spot spot, double x, double y, double right, double down) {
-    Integer number = numbers.get(spot);
-    if (number != null) {
-      canvas.balloon(number, x, y, right, down);
-    }
+    canvas.balloon(numbers.get(Spot.OPERATOR), shape.idler() + 0.2, -0.3, 6, 6);
+    canvas.balloon(numbers.get(Spot.CHAIN), 0.5 * shape.opening(), -0.12, 3, 6);
+    canvas.balloon(numbers.get(Spot.MARKER), markerX(), -0.12, 3, 6);
+    canvas.balloon(numbers.get(Spot.LEAF), 0.35 * shape.opening(), 0.03, 3, -5);
+    canvas.balloon(numbers.get(Spot.POST), shape.opening() + POST / 2, 0.15, 5, -4);
+    canvas.balloon(numbers.get(Spot.BEAM), 0.2 * shape.opening(), -BEAM_OFF - 0.1, -3, 5);
+    canvas.balloon(numbers.get(Spot.EDGE), -GateShape.BEYOND, 0, -4, -5);
+    canvas.balloon(numbers.get(Spot.LOOP), 0.5 * shape.opening(), LOOP_NEAR, 4, -5);
+    canvas.balloon(numbers.get(Spot.END), -GateShape.BEYOND, 0, -4, 6);
   }
 }

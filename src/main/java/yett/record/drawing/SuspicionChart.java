@@ -1,17 +1,16 @@
 package yett.record.drawing;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import yett.interview.Chance;
 import yett.interview.Moment;
 import yett.interview.Trail;
 import yett.knowledge.RuleBase;
 import yett.paper.Markup;
-import yett.paper.PdfFile;
+import yett.record.drawing.Svg.Pen;
 
 /** How the chance of the causes that mattered moved from answer to answer. */
 public final class SuspicionChart {
@@ -22,12 +21,27 @@ public final class SuspicionChart {
   private static final double TOP = 4;
   private static final double BOTTOM = 38;
   private static final double LINE = 4;
+  private static final double SIZE = 2.9;
   private static final int LINES = 4;
   private static final int MOST_TICKS = 8;
   private static final int LONGEST = 44;
 
   /** A cause that never came so far is not drawn. */
   private static final double MATTERS = 0.1;
+
+  /** As {@code Chance} says them. */
+  private static final Map<Double, String> WORDS =
+      Map.of(
+          0.0,
+          "hardly",
+          0.2,
+          "possible",
+          0.5,
+          "likely",
+          0.8,
+          "very likely",
+          0.98,
+          "almost certain");
 
   /** Told apart in print without colour, too. */
   private static final List<String> COLOURS = List.of("#1b4f8a", "#a3221b", "#2b6b3a", "#6a2c7a");
@@ -102,36 +116,15 @@ public final class SuspicionChart {
   }
 
   public void draw(Markup page) {
-    String said = said();
-    page.open(
-        "svg",
-        "xmlns",
-        "http://www.w3.org/2000/svg",
-        "width",
-        mm(WIDTH) + "mm",
-        "height",
-        mm(HEIGHT) + "mm",
-        "viewBox",
-        "0 0 " + mm(WIDTH) + " " + mm(HEIGHT),
-        "style",
-        "width:" + mm(WIDTH) + "mm;height:" + mm(HEIGHT) + "mm",
-        "role",
-        "img",
-        "aria-label",
-        said,
-        "alt",
-        said,
-        "font-family",
-        PdfFile.FONT + ", sans-serif");
-    page.leaf("title", said);
-    levels(page);
+    Svg svg = new Svg(page, WIDTH, HEIGHT, said());
+    levels(svg);
     List<Integer> causes = causes();
     double[] labels = labels(causes);
     for (int i = 0; i < causes.size(); i++) {
-      cause(page, causes.get(i), labels[i], COLOURS.get(i), DASHES.get(i));
+      cause(svg, causes.get(i), labels[i], new Pen(COLOURS.get(i), 0.6, DASHES.get(i)));
     }
-    ticks(page);
-    page.close();
+    ticks(svg);
+    svg.close();
   }
 
   private String said() {
@@ -150,56 +143,36 @@ public final class SuspicionChart {
   }
 
   /** The words for chances at their heights, so that the lines can be read without figures. */
-  private static void levels(Markup page) {
-    for (double chance : new double[] {0, 0.2, 0.5, 0.8, 1}) {
-      line(page, LEFT, y(chance), RIGHT, y(chance), "#bdbdbd", "none", 0.15);
-    }
-    words(page, "almost certain", LEFT - 1.5, y(0.97) + 1, "end", Canvas.INK);
-    words(page, "very likely", LEFT - 1.5, y(0.8) + 1, "end", Canvas.INK);
-    words(page, "likely", LEFT - 1.5, y(0.5) + 1, "end", Canvas.INK);
-    words(page, "possible", LEFT - 1.5, y(0.2) + 1, "end", Canvas.INK);
-    words(page, "hardly", LEFT - 1.5, y(0) + 1, "end", Canvas.INK);
+  private static void levels(Svg svg) {
+    WORDS.forEach(
+        (chance, word) -> {
+          svg.line(LEFT, y(chance), RIGHT, y(chance), new Pen("#bdbdbd", 0.15));
+          svg.words(word, LEFT - 1.5, y(chance) + 1, SIZE, "end", Canvas.INK);
+        });
   }
 
-  private void ticks(Markup page) {
+  private void ticks(Svg svg) {
     int step = Math.max(1, (points.size() - 1) / MOST_TICKS);
     for (int i = 0; i < points.size(); i += step) {
-      line(page, x(i), BOTTOM, x(i), BOTTOM + 1, Canvas.INK, "none", 0.2);
-      words(page, String.valueOf(i), x(i), BOTTOM + 4.2, "middle", Canvas.INK);
+      svg.line(x(i), BOTTOM, x(i), BOTTOM + 1, new Pen(Canvas.INK, 0.2));
+      svg.words(String.valueOf(i), x(i), BOTTOM + 4.2, SIZE, "middle", Canvas.INK);
     }
-    words(page, "answers, in their order", (LEFT + RIGHT) / 2, BOTTOM + 8.5, "middle", Canvas.INK);
+    double middle = (LEFT + RIGHT) / 2;
+    svg.words("answers, in their order", middle, BOTTOM + 8.5, SIZE, "middle", Canvas.INK);
   }
 
-  private void cause(Markup page, int cause, double label, String colour, String dash) {
-    StringBuilder path = new StringBuilder();
+  private void cause(Svg svg, int cause, double label, Pen pen) {
+    double[] path = new double[2 * points.size()];
     for (int i = 0; i < points.size(); i++) {
-      path.append(i == 0 ? "" : " ")
-          .append(mm(x(i)))
-          .append(',')
-          .append(mm(y(points.get(i)[cause])));
+      path[2 * i] = x(i);
+      path[2 * i + 1] = y(points.get(i)[cause]);
     }
-    page.empty(
-        "polyline",
-        "points",
-        path,
-        "fill",
-        "none",
-        "stroke",
-        colour,
-        "stroke-width",
-        "0.6",
-        "stroke-dasharray",
-        dash);
-    double end = y(points.get(points.size() - 1)[cause]);
-    line(page, RIGHT, end, RIGHT + 3, label - 1, colour, "none", 0.2);
+    svg.path("suspicion", path, pen);
+    double end = path[path.length - 1];
+    svg.line(RIGHT, end, RIGHT + 3, label - 1, new Pen(pen.colour(), 0.2));
     String name = names.get(cause);
-    words(
-        page,
-        name.length() > LONGEST ? name.substring(0, LONGEST - 1) + "…" : name,
-        RIGHT + 4,
-        label,
-        "start",
-        colour);
+    String shown = name.length() > LONGEST ? name.substring(0, LONGEST - 1) + "…" : name;
+    svg.words(shown, RIGHT + 4, label, SIZE, "start", pen.colour());
   }
 
   /** Labels in the order of their lines' ends, none over another. */
@@ -223,56 +196,5 @@ public final class SuspicionChart {
 
   private static double y(double chance) {
     return BOTTOM - (BOTTOM - TOP) * chance;
-  }
-
-  private static void line(
-      Markup page,
-      double x1,
-      double y1,
-      double x2,
-      double y2,
-      String colour,
-      String dash,
-      double thick) {
-    page.empty(
-        "line",
-        "x1",
-        mm(x1),
-        "y1",
-        mm(y1),
-        "x2",
-        mm(x2),
-        "y2",
-        mm(y2),
-        "stroke",
-        colour,
-        "stroke-width",
-        mm(thick),
-        "stroke-dasharray",
-        dash);
-  }
-
-  private static void words(
-      Markup page, String words, double x, double y, String anchor, String colour) {
-    page.leaf(
-        "text",
-        words,
-        "x",
-        mm(x),
-        "y",
-        mm(y),
-        "font-size",
-        "2.9",
-        "text-anchor",
-        anchor,
-        "fill",
-        colour);
-  }
-
-  private static String mm(double millimetres) {
-    return BigDecimal.valueOf(millimetres)
-        .setScale(2, RoundingMode.HALF_EVEN)
-        .stripTrailingZeros()
-        .toPlainString();
   }
 }
