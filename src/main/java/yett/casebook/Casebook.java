@@ -116,13 +116,16 @@ public final class Casebook implements AutoCloseable {
     return address.name();
   }
 
-  /** Begins a case without events. Its site need not have been saved. */
+  /**
+   * Begins a case without events. Its site need not have been saved; under a name that a gate has
+   * given up, and that no other has got, it is a case of that gate.
+   */
   public CaseId newCase(String siteId, Instant at) {
     Storable.text("site", siteId);
     Storable.time("at", at);
     // Drawn once: if the server is lost on the way, the second try finds what the first began.
     String uid = UUID.randomUUID().toString();
-    return write(s -> s.cases().begin(uid, siteId, at));
+    return write(s -> s.cases().begin(uid, s.renaming().now(siteId), at));
   }
 
   /**
@@ -309,6 +312,11 @@ public final class Casebook implements AutoCloseable {
   public void rename(String from, String to, Instant at) {
     Storable.text("site", to);
     write(s -> s.renaming().rename(from, to, at));
+  }
+
+  /** The name of today of the gate that somebody calls so. */
+  public String nameNow(String name) {
+    return read(s -> s.renaming().now(name));
   }
 
   /** The names of today of the gates that were called so once, and are no more. */

@@ -42,7 +42,7 @@ final class Renaming {
     return sites.exists(name) || sites.hasCases(name);
   }
 
-  /** What a gate is called here that somebody elsewhere calls so. */
+  /** What a gate is called now that somebody calls so who may not know of its new name. */
   String now(String name) {
     if (sites.exists(name)) {
       return name;

@@ -27,10 +27,10 @@ public final class GateMemory {
   }
 
   /** What is known of a gate, as far as the questions are still such as to have these answers. */
-  public Map<String, String> known(String siteId, RuleBase base) {
+  public Map<String, String> known(String gate, RuleBase base) {
     Map<String, String> known = new LinkedHashMap<>();
     casebook
-        .site(siteId)
+        .site(casebook.nameNow(gate))
         .map(GateMemory::answers)
         .orElse(Map.of())
         .forEach(

@@ -124,6 +124,19 @@ class RenamingTest {
   }
 
   @Test
+  void a_case_begun_under_the_old_name_is_one_of_the_gate_until_another_has_that_name() {
+    desk.rename("Fish dock", "Fish dock, north", SUMMER);
+    CaseId habit = aCase(desk, "Fish dock", AUTUMN);
+    desk.saveSite(new SiteRecord("Fish dock", "Fish dock", "{}", AUTUMN));
+    CaseId another = aCase(desk, "Fish dock", AUTUMN);
+
+    assertThat(desk.summary(habit).siteId()).isEqualTo("Fish dock, north");
+    assertThat(desk.summary(another).siteId()).isEqualTo("Fish dock");
+    assertThat(desk.nameNow("Fish dock")).isEqualTo("Fish dock");
+    assertThat(desk.nameNow("Ferry")).isEqualTo("Ferry");
+  }
+
+  @Test
   void a_gate_that_nobody_described_is_renamed_elsewhere_too() {
     CaseId id = aCase(desk, "Ferry", SPRING);
     bring(desk, van, id);
