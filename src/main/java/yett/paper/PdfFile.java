@@ -21,6 +21,11 @@ public final class PdfFile {
 
   private static final String FONTS = "/net/sf/jasperreports/fonts/dejavu/DejaVuSansCondensed";
 
+  static {
+    // A screen is not needed for it, and one that is named but cannot be reached must not matter.
+    System.setProperty("java.awt.headless", "true");
+  }
+
   private PdfFile() {}
 
   /**

@@ -120,4 +120,19 @@ class RecordIT {
         .contains("The logo logo.png cannot be used", "neither a PNG nor a JPEG");
     assertThat(Path.of(fresh)).doesNotExist();
   }
+
+  @Test
+  void a_screen_that_is_named_and_cannot_be_reached_does_not_matter() {
+    Path pdf = papers.resolve("afar.pdf");
+
+    Pipe.Result written =
+        Pipe.run(
+            Programs.packaged("record", "1", "--pdf", pdf.toString()),
+            Map.of("YETT_HOME", home.toString(), "DISPLAY", ":77"),
+            "",
+            Visitor.PATIENCE);
+
+    assertThat(written.exitCode()).as(written.stderr()).isZero();
+    assertThat(pdf).isNotEmptyFile();
+  }
 }
