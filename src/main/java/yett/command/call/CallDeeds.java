@@ -116,7 +116,7 @@ public final class CallDeeds {
   /** The case stays open: whoever is sent goes on with it. */
   void dispatch(Step.HandOver step, Moment moment) {
     String id = sitting.open().id().toString();
-    String gate = moment.state().opened().map(Event.Opened::site).orElse("");
+    String gate = sitting.open().gate();
     DispatchSheet sheet =
         new Dispatcher(sitting.open().interview().expertise(), ZoneId.systemDefault())
             .sheet(moment, id, gate);
