@@ -267,15 +267,14 @@ final class CardReader {
   }
 
   Planning planning() {
-    double handOver =
-        Double.parseDouble(System.getProperty("ho", "" + fields.number("hand-over", 1, 100_000)));
+    double handOver = fields.number("hand-over", 1, 100_000);
     return new Planning(
         id,
         fields.number("minute", 0.01, 1_000),
-        Double.parseDouble(System.getProperty("q", "" + fields.number("question", 1, 0, 60))),
+        fields.number("question", 1, 0, 60),
         fields.number("needless", 0, 0, 1_000),
-        Double.parseDouble(System.getProperty("f", "" + fields.number("suspicion", 0, 0, 0.99))),
-        Integer.parseInt(System.getProperty("p", "" + (int) fields.number("patience", 0, 0, 100))),
+        fields.number("suspicion", 0, 0, 0.99),
+        (int) fields.number("patience", 0, 0, 100),
         handOver,
         fields.number("visit", handOver, 1, 100_000),
         fields.number("call-back", 1, 100_000),

@@ -12,8 +12,6 @@ final class Confirming {
   /** From this chance on that a repair mends something, it needs no more confirming. */
   static final double SURE = 0.8;
 
-  static final double FOUND = Double.parseDouble(System.getProperty("found", "0.8"));
-
   /** A check confirms if it takes away such a share of the doubt, on average. */
   static final double TELLS = 0.25;
 
@@ -61,7 +59,7 @@ final class Confirming {
 
   /** Whether a repair that mends something needs no more confirming. */
   boolean isSure(int repair) {
-    return chance(mends(repair)) >= FOUND;
+    return chance(mends(repair)) >= SURE;
   }
 
   private double chance(double[] mends) {

@@ -204,8 +204,10 @@ final class Run {
       return () -> {
         String why = "asking has stopped paying: the last checks have moved no suspicion";
         String asked = "Go on asking, repair on suspicion, or hand over?";
-        Event event = new Event.GaveUp(why);
-        begin("take-stock", "take-stock", asked, Why.of(why), "hand over", true, event);
+        boolean first = moment.state().work().wentOn() == 0;
+        Event event = first ? new Event.WentOn() : new Event.GaveUp(why);
+        String answer = first ? "go on" : "hand over";
+        begin("take-stock", "take-stock", asked, Why.of(why), answer, true, event);
       };
     }
 
