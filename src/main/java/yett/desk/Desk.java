@@ -15,6 +15,7 @@ import yett.casebook.Outbox;
 import yett.casebook.Parcel;
 import yett.files.OwnFiles;
 import yett.interview.Expertise;
+import yett.knowledge.FirmSettings;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.ShippedKnowledge;
@@ -98,10 +99,20 @@ public final class Desk implements AutoCloseable {
       if (base == null) {
         RuleBase cards =
             choice.shipped() ? ShippedKnowledge.ruleBase() : RuleBase.read(choice.source());
-        base = new FirmFile(directory.settings()).read().in(cards);
+        base = firm().in(cards);
       }
       return base;
     }
+  }
+
+  /** What the firm decided, and who it is. */
+  public FirmSettings firm() {
+    return new FirmFile(directory.settings()).read();
+  }
+
+  /** The firm's sign, if it has one: the bytes of a picture. */
+  public Optional<byte[]> logo() {
+    return new FirmFile(directory.settings()).logo();
   }
 
   public Expertise expertise() {
