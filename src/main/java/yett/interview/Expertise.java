@@ -1,8 +1,9 @@
 package yett.interview;
 
 import java.nio.file.Path;
-import yett.belief.CardModel;
+import java.util.Map;
 import yett.belief.CausalModel;
+import yett.belief.GateModels;
 import yett.knowledge.RuleBase;
 import yett.plan.Planner;
 import yett.rules.RuleCache;
@@ -18,15 +19,20 @@ public final class Expertise {
   private final Outset outset;
   private final Planner planner;
 
-  public Expertise(RuleBase base, RuleEngine rules, CausalModel model, Planner planner) {
+  private Expertise(RuleBase base, RuleEngine rules, GateModels models, Planner planner) {
     this.base = base;
     this.rules = rules;
-    this.outset = new Outset(model);
+    this.outset = new Outset(models);
     this.planner = planner;
   }
 
+  /** With one model for all gates. */
+  public Expertise(RuleBase base, RuleEngine rules, CausalModel model, Planner planner) {
+    this(base, rules, GateModels.of(model), planner);
+  }
+
   public static Expertise of(RuleBase base, RuleCache cache) {
-    return new Expertise(base, RuleEngine.of(base, cache), CardModel.of(base), new Planner(base));
+    return new Expertise(base, RuleEngine.of(base, cache), GateModels.of(base), new Planner(base));
   }
 
   /**
@@ -46,6 +52,15 @@ public final class Expertise {
 
   public CausalModel model() {
     return outset.model();
+  }
+
+  /**
+   * At a gate.
+   *
+   * @param odds factors of the causes' odds there
+   */
+  public CausalModel model(Map<String, Double> odds) {
+    return outset.model(odds);
   }
 
   public Planner planner() {

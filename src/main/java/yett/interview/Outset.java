@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import yett.belief.Belief;
 import yett.belief.CausalModel;
+import yett.belief.GateModels;
 
 /**
  * What is believed of a gate that is reported, by the odds that the rules give on its site. Listing
@@ -12,7 +13,7 @@ import yett.belief.CausalModel;
 final class Outset {
   private static final int KEPT = 8;
 
-  private final CausalModel model;
+  private final GateModels models;
 
   private final Map<Map<String, Double>, Belief> beliefs =
       new LinkedHashMap<>(2 * KEPT, 0.75f, true) {
@@ -24,12 +25,19 @@ final class Outset {
         }
       };
 
-  Outset(CausalModel model) {
-    this.model = model;
+  Outset(GateModels models) {
+    this.models = models;
   }
 
   CausalModel model() {
-    return model;
+    return models.whole();
+  }
+
+  /**
+   * @param odds factors of the causes' odds
+   */
+  CausalModel model(Map<String, Double> odds) {
+    return models.at(odds);
   }
 
   /**
@@ -43,7 +51,7 @@ final class Outset {
       }
     }
     // Two threads may do the same work at once; what they find is equal.
-    Belief belief = Belief.atReport(model.withOdds(odds));
+    Belief belief = Belief.atReport(models.at(odds));
     synchronized (beliefs) {
       beliefs.put(Map.copyOf(odds), belief);
     }
