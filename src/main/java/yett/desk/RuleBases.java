@@ -1,5 +1,6 @@
 package yett.desk;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -9,9 +10,11 @@ import java.util.stream.Collectors;
 import yett.casebook.DataDirectory;
 import yett.interview.Expertise;
 import yett.knowledge.KnowledgeSource;
+import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 import yett.knowledge.ShippedKnowledge;
 import yett.rules.RuleCache;
+import yett.rules.RuleCheck;
 import yett.rules.TrustedRules;
 
 /** Opens rule bases, of the program or of a folder; rules run only if they are trusted. */
@@ -92,6 +95,35 @@ public final class RuleBases {
       throw UntrustedRules.files(untrusted);
     }
     trusted().trust(rules);
+  }
+
+  /**
+   * What is wrong with the rules of a folder: whether they are written as rules are and, of those
+   * that are trusted, what the compiler says. Those that came with the program are sound.
+   */
+  public List<Problem> ruleProblems(RuleBase base) {
+    SortedMap<String, String> own = ownRules(base);
+    List<Problem> problems = new ArrayList<>();
+    own.forEach((file, text) -> problems.addAll(RuleCheck.grammar(file, text)));
+    own.keySet().removeAll(problems.stream().map(Problem::file).toList());
+    own.keySet().removeAll(trusted().untrusted(own));
+    if (!own.isEmpty()) {
+      SortedMap<String, String> shipped = new TreeMap<>(base.rules());
+      shipped.keySet().removeAll(ownRules(base).keySet());
+      problems.addAll(RuleCheck.compiled(own, shipped));
+    }
+    return problems;
+  }
+
+  /** Files of rules that nobody has trusted yet; they are not compiled. */
+  public List<String> untrusted(RuleBase base) {
+    return trusted().untrusted(base.rules());
+  }
+
+  private static SortedMap<String, String> ownRules(RuleBase base) {
+    SortedMap<String, String> own = new TreeMap<>(base.rules());
+    own.values().removeAll(shippedRules());
+    return own;
   }
 
   /** Which rules may run on this computer. */

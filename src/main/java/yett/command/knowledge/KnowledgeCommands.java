@@ -3,17 +3,20 @@ package yett.command.knowledge;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import yett.bench.CardView;
 import yett.bench.Known;
+import yett.bench.LineDifference;
 import yett.bench.QuestionList;
 import yett.bench.Vocabulary;
 import yett.command.common.CommandHelp;
 import yett.command.common.Completions;
 import yett.command.common.ExitException;
+import yett.command.common.Prompt;
 import yett.command.common.Sysexits;
 import yett.command.common.UsageException;
 import yett.command.common.Words;
@@ -52,7 +55,8 @@ public final class KnowledgeCommands {
 
   private static final String TRUST =
       "Usage: knowledge trust FOLDER. Cards and tables are data; rules are a program and can do "
-          + "whatever you can. Say it of rules whose author you know and that you have looked at. "
+          + "whatever you can. What is to be trusted is shown, or what changed since it was, and at a "
+          + "terminal you are asked. Say it of rules whose author you know. "
           + "A folder in place of the rule base of the program that protects people otherwise "
           + "needs it too before anybody is led by it. It holds on this computer until one of them "
           + "changes.";
@@ -154,12 +158,39 @@ public final class KnowledgeCommands {
     SortedMap<String, String> all = RuleBases.otherSafeguards(base);
     all.putAll(base.rules());
     List<String> untrusted = trusted.untrusted(all);
+    if (untrusted.isEmpty()) {
+      console.show(Block.paragraph("All rules of this folder are trusted already."));
+      return;
+    }
+    untrusted.forEach(name -> show(name, all.get(name), trusted.lastTrusted(name)));
+    if (console.interactive() && !agreed()) {
+      console.show(Block.paragraph("Nothing is trusted that was not before."));
+      throw new ExitException(Sysexits.NO_PERMISSION);
+    }
     trusted.trust(all);
+    console.show(Block.paragraph("Trusted from now on: " + String.join(", ", untrusted) + "."));
+  }
+
+  /** What is to be trusted, or what changed since it was. */
+  private void show(String name, String text, Optional<String> before) {
     console.show(
-        Block.paragraph(
-            untrusted.isEmpty()
-                ? "All rules of this folder are trusted already."
-                : "Trusted from now on: " + String.join(", ", untrusted) + "."));
+        Block.heading(name + (before.isPresent() ? ": what changed since it was trusted" : "")));
+    before
+        .map(last -> LineDifference.of(last, text))
+        .orElse(text.lines().toList())
+        .forEach(line -> output.print("  " + line));
+  }
+
+  private boolean agreed() {
+    return Prompt.forWords(console)
+        .until(
+            "Do you know who wrote this, and trust it? yes or no (Enter: no)> ",
+            List.of("yes", "no"),
+            line ->
+                Prompt.word(line, List.of("", "yes", "no"))
+                    .map(i -> Prompt.Reading.of(i == 1))
+                    .orElse(Prompt.Reading.again("Type yes or no.")))
+        .orElse(false);
   }
 
   private void show(String kind, List<Known> known) {
