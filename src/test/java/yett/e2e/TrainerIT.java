@@ -118,7 +118,7 @@ class TrainerIT {
     Files.writeString(rules, wrong);
     assertThat(run("knowledge", "trust", place).stdout())
         .contains(
-            "what changed since it was trusted", "  -   Done(repair ==", "  +   Done(repiar ==");
+            "what changed", "  -   Done(repair ==", "  +   Done(repiar ==");
     Pipe.Result compiled = run("knowledge", "check", place);
     assertThat(compiled.exitCode()).isEqualTo(65);
     assertThat(compiled.stdout())
