@@ -65,7 +65,9 @@ final class NewCause implements NewCard {
     Marks marks = new Marks(base, answers);
     List<Question> questions = new ArrayList<>();
     questions.add(asked.id("cause", "chain-bracket-cracked", base.causes().keySet()));
-    questions.add(Question.words("name", "What is wrong, in a few words, no full stop"));
+    questions.add(
+        Question.words("name", "What is wrong, in a few words, no full stop")
+            .telling(name -> Meaning.near(name, base)));
     questions.add(asked.area());
     questions.add(OnlyIf.question(base));
     questions.add(prior(answers));
@@ -112,6 +114,7 @@ final class NewCause implements NewCard {
         Question.words("story", "What was it like where you met it, in a sentence or two")
             .usual(""));
     questions.add(Asked.source());
+    questions.addAll(FurtherCases.questions(asked, answers));
     return questions;
   }
 
@@ -180,7 +183,7 @@ final class NewCause implements NewCard {
     files.put(path + ".yaml", card(answers));
     String repair = isNewRepair(answers) ? repairId(answers) : answers.get(REPAIR);
     String found = FirstMet.card(answers, effects.implied(answers), checks(answers), repair);
-    files.put(path + ".case.yaml", found);
+    files.put(path + ".case.yaml", found + FurtherCases.cards(answers, found, base));
     return files;
   }
 

@@ -98,10 +98,15 @@ public final class Desk implements AutoCloseable {
       if (base == null) {
         RuleBase cards =
             choice.shipped() ? ShippedKnowledge.ruleBase() : RuleBase.read(choice.source());
-        base = new FirmFile(directory.settings()).read().in(cards);
+        base = asTheFirmSays(cards);
       }
       return base;
     }
+  }
+
+  /** A rule base with what the firm's settings on this computer decide. */
+  public RuleBase asTheFirmSays(RuleBase cards) {
+    return new FirmFile(directory.settings()).read().in(cards);
   }
 
   public Expertise expertise() {

@@ -298,6 +298,83 @@ class NewFilesTest {
   }
 
   @Test
+  void a_second_case_has_a_rare_sign_and_a_third_is_another_cause() throws IOException {
+    NewFiles bench = bench();
+    NewCard card = bench.card("cause").orElseThrow();
+    Map<String, String> given =
+        with(
+            LEAD_LOOSE,
+            "repair",
+            "replace-charger",
+            "odd-sign",
+            "lamp-seen lit",
+            "not-it",
+            "batteries-low",
+            "not-it-shows",
+            "battery-rest-voltage flat; lamp-seen lit");
+    SortedMap<String, String> files = card.files(answers(card, given));
+    assertThat(bench.problems(files)).isEmpty();
+    assertThat(files.get("battery/charger-lead-loose.case.yaml"))
+        .contains(
+            """
+            ---
+            case: charger-lead-loose-oddly-met
+            person: technician
+            complaints: [dead-without-mains]
+            answers:
+              lamp-seen: lit
+              battery-rest-voltage: low
+            others: usual
+            truth: [charger-lead-loose]
+            repairs: [replace-charger]
+            ---
+            case: charger-lead-loose-looked-so
+            person: technician
+            complaints: [dead-without-mains]
+            answers:
+              battery-rest-voltage: flat
+              lamp-seen: lit
+            others: usual
+            truth: [batteries-low]
+            """);
+    bench.write(files);
+    assertThat(new Checker().check(KnowledgeSource.folder(folder).files()).cases()).isEqualTo(3);
+  }
+
+  @Test
+  void a_name_close_to_that_of_a_cause_is_said_so_at_once() throws IOException {
+    NewCard card = bench().card("cause").orElseThrow();
+    Question name =
+        card.questions(Map.of()).stream()
+            .filter(q -> q.key().equals("name"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(name.told().apply("The charger is not charging"))
+        .first()
+        .asString()
+        .startsWith("Close to charger-dead (Charger does not charge).");
+    assertThat(name.told().apply("Wingnut rusty")).isEmpty();
+  }
+
+  @Test
+  void a_new_check_is_held_against_all_that_looks_like_its_causes() throws IOException {
+    NewFiles bench = bench();
+    NewCard card = bench.card("check").orElseThrow();
+    Map<String, String> given =
+        Map.of(
+            "id", "lead-look",
+            "ask", "How does the lead of the charger sit?",
+            "area", "battery",
+            "outcomes", "fast: it sits fast; loose: it moves, or comes off",
+            "causes", "charger-dead",
+            "charger-dead", "loose often",
+            "minutes", "2");
+    Map<String, String> answers = answers(card, given);
+    assertThat(bench.advice(card.files(answers), answers))
+        .contains("It tells charger-dead from batteries-low by 57 %.");
+  }
+
+  @Test
   void complaints_are_asked_for_beside_those_of_the_look_alikes() throws IOException {
     NewCard card = bench().card("cause").orElseThrow();
     assertThat(

@@ -117,8 +117,7 @@ class TrainerIT {
     String wrong = good.replace("repair ==", "repiar ==");
     Files.writeString(rules, wrong);
     assertThat(run("knowledge", "trust", place).stdout())
-        .contains(
-            "what changed", "  -   Done(repair ==", "  +   Done(repiar ==");
+        .contains("what changed", "  -   Done(repair ==", "  +   Done(repiar ==");
     Pipe.Result compiled = run("knowledge", "check", place);
     assertThat(compiled.exitCode()).isEqualTo(65);
     assertThat(compiled.stdout())

@@ -1,6 +1,7 @@
 package yett.command.knowledge;
 
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,6 +12,7 @@ import org.springframework.shell.core.command.annotation.Command;
 import yett.bench.CardView;
 import yett.bench.Known;
 import yett.bench.LineDifference;
+import yett.bench.Meaning;
 import yett.bench.QuestionList;
 import yett.bench.Vocabulary;
 import yett.command.common.CommandHelp;
@@ -40,7 +42,8 @@ public final class KnowledgeCommands {
   private static final String FIND =
       "Usage: knowledge find [WORD...]. Lists ids with what they stand for, by kind: those with"
           + " all of the words (their beginnings will do) in id or name, or, where there are"
-          + " none, with any; without a word everything.";
+          + " none, with any; then those that are meant by them in other words, by their answers"
+          + " or steps; without a word everything.";
 
   private static final String SHOW =
       "Usage: knowledge show ID [FOLDER]. Words for likelihoods are shown as the figures that"
@@ -60,6 +63,8 @@ public final class KnowledgeCommands {
           + "A folder in place of the rule base of the program that protects people otherwise "
           + "needs it too before anybody is led by it. It holds on this computer until one of them "
           + "changes.";
+
+  private static final int MOST_MEANT = 20;
 
   private final Desk desk;
   private final Console console;
@@ -91,13 +96,27 @@ public final class KnowledgeCommands {
     List<Known> found =
         Known.with(typed, all.values().stream().flatMap(List::stream).distinct().toList());
     all.forEach((kind, known) -> show(kind, known.stream().filter(found::contains).toList()));
-    if (found.isEmpty()) {
+    List<Known> meant = words.isEmpty() ? List.of() : meant(typed, all, found);
+    show("also by what is meant", meant);
+    if (found.isEmpty() && meant.isEmpty()) {
       output.tell(
           "Nothing has \""
               + Words.shortened(typed)
               + "\" in id or name. Try another word, or none.");
       throw new ExitException(Sysexits.NO_INPUT);
     }
+  }
+
+  /** Cards that only other words, answers or steps name. */
+  private List<Known> meant(String typed, Map<String, List<Known>> all, List<Known> found) {
+    List<String> ids = new Meaning(desk.base()).of(typed);
+    return all.values().stream()
+        .flatMap(List::stream)
+        .distinct()
+        .filter(k -> ids.contains(k.id()) && !found.contains(k))
+        .sorted(Comparator.comparingInt(k -> ids.indexOf(k.id())))
+        .limit(MOST_MEANT)
+        .toList();
   }
 
   @Command(
