@@ -2,6 +2,7 @@ package yett.desk;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -20,11 +21,23 @@ import yett.rules.TrustedRules;
 /** Opens rule bases, of the program or of a folder; rules run only if they are trusted. */
 public final class RuleBases {
   private static final String FILE = "trusted-rules.txt";
+  private static final int KEPT = 3;
   private static final String KEY = "compiled-rules.key";
 
   private final DataDirectory directory;
   private final Consent consent;
   private TrustedRules trusted;
+
+  /** The last few by their content, for somebody who tries one thing after the other. */
+  private final Map<String, Expertise> opened =
+      new LinkedHashMap<>(8, 0.75f, true) {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Expertise> eldest) {
+          return size() > KEPT;
+        }
+      };
 
   public RuleBases(DataDirectory directory, Consent consent) {
     this.directory = directory;
@@ -42,7 +55,9 @@ public final class RuleBases {
 
   public Expertise open(RuleBase base) {
     permit(base.rules());
-    return ready(base);
+    synchronized (opened) {
+      return opened.computeIfAbsent(base.fingerprint(), content -> ready(base));
+    }
   }
 
   /**

@@ -160,6 +160,25 @@ class TrainerIT {
   }
 
   @Test
+  void a_session_stays_in_its_folder() throws IOException {
+    Files.writeString(
+        folder.resolve("paint.yaml"),
+        "history: new-paint\nname: Painted\nodds: {chain-slack: 2}\nsource: considered judgement\n");
+    try (Pty pty = start("knowledge", folder.toString())) {
+      pty.expect("At work in ", Visitor.PATIENCE).expect("harrow-quay> ", Visitor.PATIENCE);
+      pty.enter("check").expect("No problem found", Visitor.PATIENCE);
+      pty.expect("adds history new-paint", Visitor.PATIENCE)
+          .expect("harrow-quay> ", Visitor.PATIENCE);
+      pty.enter("find painted").expect("new-paint", Visitor.PATIENCE);
+      pty.expect("harrow-quay> ", Visitor.PATIENCE).enter("show chain-slack");
+      pty.expect("looks like", Visitor.PATIENCE).expect("harrow-quay> ", Visitor.PATIENCE);
+      pty.enter("test --only nowhere/").expect("No case's path begins", Visitor.PATIENCE);
+      pty.expect("harrow-quay> ", Visitor.PATIENCE).enter("quit");
+      pty.waitForExit(Visitor.PATIENCE);
+    }
+  }
+
+  @Test
   void a_watched_folder_is_looked_at_again_at_every_save() throws IOException {
     Path card = folder.resolve("note.yaml");
     try (Pty pty = start("knowledge", "check", folder.toString(), "--watch")) {

@@ -10,6 +10,7 @@ import org.springframework.shell.core.command.annotation.Option;
 import yett.bench.Checked;
 import yett.bench.Checker;
 import yett.bench.Laid;
+import yett.bench.NewChoices;
 import yett.bench.WatchedFolder;
 import yett.command.common.Completions;
 import yett.command.common.ExitException;
@@ -23,6 +24,7 @@ import yett.desk.Desk;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
+import yett.knowledge.ShippedKnowledge;
 
 /** {@code knowledge check}: reads a rule base and tells everything that is wrong with it. */
 public final class CheckCommands {
@@ -141,6 +143,10 @@ public final class CheckCommands {
               "Not compiled, for nobody trusts them yet: "
                   + String.join(", ", untrusted)
                   + ". After knowledge trust FOLDER the compiler looks at them too."));
+    }
+    if (!base.addOns().isEmpty()) {
+      NewChoices.remarks(ShippedKnowledge.ruleBase(), base)
+          .forEach(r -> console.show(Block.paragraph(r)));
     }
     checked.remarks().forEach(r -> console.show(Block.paragraph(r)));
     base.addOns().forEach(a -> console.show(Block.paragraph("Add-on " + a.words() + ".")));

@@ -37,7 +37,9 @@ import yett.rules.TrustedRules;
 public final class KnowledgeCommands {
   private static final String KNOWLEDGE =
       "Usage: knowledge COMMAND ... . Alone it lists its commands; the way through them is"
-          + " docs/trainer.md.";
+          + " docs/trainer.md. \"knowledge FOLDER\" at a terminal stays at work in that folder: at its"
+          + " prompt the word knowledge and the folder may be left out, and what one command made"
+          + " ready is there for the next.";
 
   private static final String FIND =
       "Usage: knowledge find [WORD...]. Lists ids with what they stand for, by kind: those with"
