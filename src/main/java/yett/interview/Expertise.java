@@ -19,20 +19,21 @@ public final class Expertise {
   private final Outset outset;
   private final Planner planner;
 
-  private Expertise(RuleBase base, RuleEngine rules, GateModels models, Planner planner) {
+  private Expertise(RuleBase base, RuleEngine rules, Outset outset, Planner planner) {
     this.base = base;
     this.rules = rules;
-    this.outset = new Outset(models);
+    this.outset = outset;
     this.planner = planner;
   }
 
   /** With one model for all gates. */
   public Expertise(RuleBase base, RuleEngine rules, CausalModel model, Planner planner) {
-    this(base, rules, GateModels.of(model), planner);
+    this(base, rules, new Outset(GateModels.of(model)), planner);
   }
 
   public static Expertise of(RuleBase base, RuleCache cache) {
-    return new Expertise(base, RuleEngine.of(base, cache), GateModels.of(base), new Planner(base));
+    return new Expertise(
+        base, RuleEngine.of(base, cache), new Outset(GateModels.of(base)), new Planner(base));
   }
 
   /**
@@ -40,6 +41,11 @@ public final class Expertise {
    */
   public static Expertise of(RuleBase base, Path cache) {
     return of(base, new RuleCache(cache));
+  }
+
+  /** The same with fewer sets of causes in view: to see quickly whether anything moves. */
+  public Expertise rough() {
+    return new Expertise(base, rules, outset.rough(), planner);
   }
 
   public RuleBase base() {

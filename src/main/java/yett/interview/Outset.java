@@ -2,6 +2,7 @@ package yett.interview;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Function;
 import yett.belief.Belief;
 import yett.belief.CausalModel;
 import yett.belief.GateModels;
@@ -14,6 +15,7 @@ final class Outset {
   private static final int KEPT = 8;
 
   private final GateModels models;
+  private final Function<CausalModel, Belief> listed;
 
   private final Map<Map<String, Double>, Belief> beliefs =
       new LinkedHashMap<>(2 * KEPT, 0.75f, true) {
@@ -26,7 +28,17 @@ final class Outset {
       };
 
   Outset(GateModels models) {
+    this(models, Belief::atReport);
+  }
+
+  private Outset(GateModels models, Function<CausalModel, Belief> listed) {
     this.models = models;
+    this.listed = listed;
+  }
+
+  /** The same with far fewer sets of causes. */
+  Outset rough() {
+    return new Outset(models, Belief::roughly);
   }
 
   CausalModel model() {
@@ -51,7 +63,7 @@ final class Outset {
       }
     }
     // Two threads may do the same work at once; what they find is equal.
-    Belief belief = Belief.atReport(models.at(odds));
+    Belief belief = listed.apply(models.at(odds));
     synchronized (beliefs) {
       beliefs.put(Map.copyOf(odds), belief);
     }

@@ -115,7 +115,9 @@ public final class Culprits {
       }
     }
     Set<String> few = least(recorded, all);
-    return (few.size() == 1 ? "" : "together ") + String.join(", ", few) + " costs";
+    return few.size() == 1
+        ? List.copyOf(few).get(0) + " costs"
+        : String.join(", ", few) + " together cost";
   }
 
   /** A least set without which the case is right: halves, then smaller parts (delta debugging). */

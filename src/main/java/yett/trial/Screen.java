@@ -34,8 +34,8 @@ final class Screen {
   private final Set<String> touched;
 
   Screen(Expertise first, Expertise second) {
-    this.first = first;
-    this.second = second;
+    this.first = first.rough();
+    this.second = second.rough();
     this.touched = touched(first.base(), second.base());
   }
 
