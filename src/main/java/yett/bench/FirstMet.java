@@ -28,7 +28,7 @@ final class FirstMet {
     Map<String, String> found = new LinkedHashMap<>(implied.telling());
     for (Check check : asked) {
       String answer = answers.getOrDefault(check.id(), "");
-      if (!answer.isBlank()) {
+      if (!answer.isBlank() && check.kind() == Check.Kind.CHECK) {
         found.put(check.id(), RowAnswer.likeliest(answer));
       }
     }

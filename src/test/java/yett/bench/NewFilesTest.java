@@ -290,7 +290,8 @@ class NewFilesTest {
             "brings-about: {batteries-low: sometimes}\nretest-fails: 0.4\n",
             "  runs-without-mains: often\n");
     assertThat(files.get("battery/charger-lead-loose.case.yaml"))
-        .contains("site: {batteries: sealed}\n");
+        .contains("site: {batteries: sealed}\n")
+        .doesNotContain("runs-without-mains");
     bench.write(files);
     RuleBase base = RuleBase.read(KnowledgeSource.folder(folder));
     assertThat(base.checks().get("runs-without-mains").likelihood().get("charger-lead-loose"))
