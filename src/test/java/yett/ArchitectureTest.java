@@ -41,6 +41,7 @@ class ArchitectureTest {
       files
       console      files
       casebook     files
+      paper
       quantity
       calculation  quantity
       knowledge    quantity calculation
@@ -52,7 +53,7 @@ class ArchitectureTest {
       interview    quantity calculation knowledge rules belief plan
       wording      quantity calculation knowledge rules belief plan interview
       dispatch     quantity calculation knowledge rules belief plan interview
-      record       quantity calculation knowledge rules belief plan interview wording dispatch
+      record       paper quantity calculation knowledge rules belief plan interview wording dispatch
       figures      calculation knowledge interview
       review       calculation knowledge rules belief interview
       replay       files quantity calculation knowledge rules belief plan interview wording dispatch record
@@ -60,7 +61,7 @@ class ArchitectureTest {
       bench        files quantity calculation knowledge saying rules belief plan interview wording dispatch record replay
       practice     files quantity calculation knowledge rules belief plan interview wording dispatch record replay
       desk         files casebook quantity knowledge rules belief interview wording
-      command      files console casebook quantity calculation knowledge saying worksheet rules belief plan \
+      command      files console paper casebook quantity calculation knowledge saying worksheet rules belief plan \
                    interview wording dispatch record figures review replay trial bench practice desk
       """;
 
@@ -96,6 +97,11 @@ class ArchitectureTest {
               packages("java.sql..", "javax.sql..", "org.sqlite..", "org.flywaydb.."),
               "yett.casebook..")
           .because("only one package stores anything");
+
+  @ArchTest
+  static final ArchRule printing_is_for_paper =
+      onlyIn(packages("com.openhtmltopdf..", "java.awt.."), "yett.paper..")
+          .because("one package makes pages, the others fill them");
 
   @ArchTest
   static final ArchRule drools_is_for_rules =

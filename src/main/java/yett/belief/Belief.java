@@ -20,14 +20,15 @@ public final class Belief {
   private static final int MOST_HYPOTHESES = 64_000;
   private static final int FEW_HYPOTHESES = 4_000;
 
-  /** A retest now and then fails although nothing is wrong any more. */
-  private static final double RETEST_SLIP = 0.005;
-
   private final CausalModel model;
   private final Lattice lattice;
   private final Likelihoods likelihoods;
   private final double neglected;
   private final int[] initial;
+
+  /** What was there when the gate was last tried. */
+  private final int[] tried;
+
   private final int[] current;
   private final double[] weights;
   private final double logEvidence;
@@ -41,6 +42,7 @@ public final class Belief {
       Likelihoods likelihoods,
       double neglected,
       int[] initial,
+      int[] tried,
       int[] current,
       double[] weights,
       double logEvidence,
@@ -50,6 +52,7 @@ public final class Belief {
     this.likelihoods = likelihoods;
     this.neglected = neglected;
     this.initial = initial;
+    this.tried = tried;
     this.current = current;
     this.weights = weights;
     this.logEvidence = logEvidence;
@@ -109,6 +112,7 @@ public final class Belief {
         Math.max(0, 1 - listed / possible),
         all,
         all,
+        all,
         weights,
         0,
         List.of(List.of()));
@@ -125,7 +129,7 @@ public final class Belief {
     today.add(observation);
     List<List<Observation>> all = new ArrayList<>(seen.subList(0, seen.size() - 1));
     all.add(List.copyOf(today));
-    return scaled(initial, current, next, List.copyOf(all), observation.check());
+    return scaled(initial, tried, current, next, List.copyOf(all), observation.check());
   }
 
   /** Weights times the chance of an observation if it were made now. */
@@ -166,6 +170,7 @@ public final class Belief {
 
   private Belief scaled(
       int[] nextInitial,
+      int[] nextTried,
       int[] nextCurrent,
       double[] next,
       List<List<Observation>> seen,
@@ -183,6 +188,7 @@ public final class Belief {
         likelihoods,
         neglected,
         nextInitial,
+        nextTried,
         nextCurrent,
         next,
         logEvidence + Math.log(total),
@@ -198,55 +204,53 @@ public final class Belief {
     Remainders left = new Remainders(model, lattice, removes, weights.length);
     for (int i = 0; i < weights.length; i++) {
       if (weights[i] > 0) {
-        left.add(initial[i], current[i], weights[i]);
+        left.add(initial[i], tried[i], current[i], weights[i]);
       }
     }
     List<List<Observation>> all = new ArrayList<>(seen);
     all.add(List.of());
-    return scaled(left.initial(), left.current(), left.weights(), List.copyOf(all), "repair");
+    return scaled(
+        left.initial(), left.tried(), left.current(), left.weights(), List.copyOf(all), "repair");
   }
 
   /**
-   * What is believed after the gate was tried.
+   * What is believed after the gate was tried. What a cause did, it does again: with c complained
+   * of, a gate whose causes went from R to S shows c again with chance P(c | S) / P(c | R), as far
+   * as it does the same again ({@link Repetition#AGAIN}).
    *
-   * @param cured whether it ran as it should
-   * @param fails for each cause, in the model's order, the chance that the gate fails its retest
-   *     while this cause remains
+   * @param fails for each cause, in the model's order, the chance that it shows at a try while it
+   *     remains
    */
-  public Belief retested(boolean cured, double[] fails) {
+  public Belief retested(Retest retest, double[] fails) {
+    List<double[]> shown =
+        retest.told().stream().map(c -> likelihoods.together(List.of(c))).toList();
     double[] next = weights.clone();
+    double[] again = new double[shown.size()];
     int[] members = new int[lattice.depth()];
     for (int i = 0; i < next.length; i++) {
-      double works = 1 - RETEST_SLIP;
-      int count = lattice.members(current[i], members);
-      for (int k = 0; k < count; k++) {
-        works *= 1 - fails[model.told(members[k])];
+      if (next[i] > 0) {
+        for (int c = 0; c < again.length; c++) {
+          again[c] = again(shown.get(c)[tried[i]], shown.get(c)[current[i]]);
+        }
+        next[i] *= retest.chance(1 - works(current[i], fails, members), again);
       }
-      next[i] *= cured ? works : 1 - works;
     }
-    return scaled(initial, current, next, seen, "retest");
+    return scaled(initial, current, current, next, seen, "retest");
   }
 
-  /**
-   * What is believed after a try in which the gate failed and somebody saw how. A gate that no
-   * repair has changed mostly does the same again; one that has changed does what its remaining
-   * causes show.
-   *
-   * @param same whether it did all of what was complained of
-   * @param complaints what was complained of; nothing is learned if nothing was
-   */
-  public Belief failed(boolean same, List<Observation> complaints) {
-    if (complaints.isEmpty()) {
-      return this;
+  /** Chance that none of the causes of a set shows at a try. */
+  private double works(int set, double[] fails, int[] members) {
+    double works = 1 - Retest.SLIP;
+    int count = lattice.members(set, members);
+    for (int k = 0; k < count; k++) {
+      works *= 1 - fails[model.told(members[k])];
     }
-    double[] shown = likelihoods.together(complaints);
-    double[] next = new double[weights.length];
-    for (int i = 0; i < next.length; i++) {
-      double anew = shown[current[i]];
-      double chance = untouched(i) ? Repetition.AGAIN + (1 - Repetition.AGAIN) * anew : anew;
-      next[i] = weights[i] * (same ? chance : 1 - chance);
-    }
-    return scaled(initial, current, next, seen, "retest");
+    return works;
+  }
+
+  private static double again(double before, double now) {
+    double kept = before > 0 ? Math.min(1, now / before) : 0;
+    return Repetition.AGAIN * kept + (1 - Repetition.AGAIN) * now;
   }
 
   /** Chance that each cause was there at the call-out, in the model's order. */

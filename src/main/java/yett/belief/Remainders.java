@@ -12,6 +12,7 @@ final class Remainders {
   private final int[] causes;
   private final double[] chances;
   private int[] initial;
+  private int[] tried;
   private int[] current;
   private double[] weights;
   private int size;
@@ -25,43 +26,46 @@ final class Remainders {
     this.causes = removes.keySet().stream().mapToInt(model::indexOf).toArray();
     this.chances = removes.values().stream().mapToDouble(Double::doubleValue).toArray();
     this.initial = new int[expected];
+    this.tried = new int[expected];
     this.current = new int[expected];
     this.weights = new double[expected];
   }
 
-  void add(int from, int set, double weight) {
+  void add(int from, int atLastTry, int set, double weight) {
     if (size == 0 || initial[size - 1] != from) {
       group = size;
     }
-    spread(from, set, weight, 0);
+    spread(from, atLastTry, set, weight, 0);
   }
 
-  private void spread(int from, int set, double weight, int next) {
+  private void spread(int from, int atLastTry, int set, double weight, int next) {
     for (int k = next; k < causes.length; k++) {
       if (chances[k] > 0 && lattice.contains(set, causes[k])) {
-        spread(from, lattice.without(set, causes[k]), weight * chances[k], k + 1);
+        spread(from, atLastTry, lattice.without(set, causes[k]), weight * chances[k], k + 1);
         if (chances[k] < 1) {
-          spread(from, set, weight * (1 - chances[k]), k + 1);
+          spread(from, atLastTry, set, weight * (1 - chances[k]), k + 1);
         }
         return;
       }
     }
-    put(from, set, weight);
+    put(from, atLastTry, set, weight);
   }
 
-  private void put(int from, int set, double weight) {
+  private void put(int from, int atLastTry, int set, double weight) {
     for (int i = group; i < size; i++) {
-      if (current[i] == set) {
+      if (current[i] == set && tried[i] == atLastTry) {
         weights[i] += weight;
         return;
       }
     }
     if (size == weights.length) {
       initial = Arrays.copyOf(initial, 2 * size + 1);
+      tried = Arrays.copyOf(tried, 2 * size + 1);
       current = Arrays.copyOf(current, 2 * size + 1);
       weights = Arrays.copyOf(weights, 2 * size + 1);
     }
     initial[size] = from;
+    tried[size] = atLastTry;
     current[size] = set;
     weights[size] = weight;
     size++;
@@ -69,6 +73,10 @@ final class Remainders {
 
   int[] initial() {
     return Arrays.copyOf(initial, size);
+  }
+
+  int[] tried() {
+    return Arrays.copyOf(tried, size);
   }
 
   int[] current() {

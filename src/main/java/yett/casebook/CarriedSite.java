@@ -14,4 +14,8 @@ public record CarriedSite(String id, List<SiteRecord> revisions) {
     }
     revisions = List.copyOf(revisions);
   }
+
+  SiteRecord newest() {
+    return revisions.get(revisions.size() - 1);
+  }
 }

@@ -10,11 +10,13 @@ final class CarryTables {
   private final CaseTables cases;
   private final SiteTables sites;
   private final PeopleTables people;
+  private final Renaming renaming;
 
-  CarryTables(CaseTables cases, SiteTables sites, PeopleTables people) {
+  CarryTables(CaseTables cases, SiteTables sites, PeopleTables people, Renaming renaming) {
     this.cases = cases;
     this.sites = sites;
     this.people = people;
+    this.renaming = renaming;
   }
 
   CarriedCase carry(CaseId id, boolean withPeople) {
@@ -35,7 +37,8 @@ final class CarryTables {
   Taken take(CarriedCase carried) {
     var known = cases.named(carried.uid());
     if (known.isEmpty()) {
-      CaseId id = cases.beginAs(carried.uid(), carried.id(), carried.siteId(), carried.opened());
+      String site = renaming.now(carried.siteId());
+      CaseId id = cases.beginAs(carried.uid(), carried.id(), site, carried.opened());
       return added(carried, id, 0, Taken.Outcome.NEW);
     }
     CaseId id = known.get();
@@ -80,15 +83,28 @@ final class CarryTables {
   /**
    * Adds the revisions that are not here, if they all come after those that are.
    *
-   * @return false if the site was described anew here and elsewhere, and not in the same way
+   * @return false if the site was described or renamed here and elsewhere, and not in the same way
    */
   boolean take(CarriedSite carried) {
+    if (renaming.isOlderHere(carried)) {
+      return true;
+    }
+    renaming.follow(carried);
+    if (renaming.isRenamedApart(carried)) {
+      return false;
+    }
+    boolean taken = takeRevisions(carried);
+    renaming.followCases(carried);
+    return taken;
+  }
+
+  private boolean takeRevisions(CarriedSite carried) {
     List<SiteRecord> here = sites.history(carried.id());
     var unknown = carried.revisions().stream().filter(r -> !here.contains(r)).toList();
     if (unknown.isEmpty()) {
       return true;
     }
-    SiteRecord newest = carried.revisions().get(carried.revisions().size() - 1);
+    SiteRecord newest = carried.newest();
     if (!here.isEmpty() && same(here.get(0), newest)) {
       return true;
     }

@@ -116,13 +116,16 @@ public final class Casebook implements AutoCloseable {
     return address.name();
   }
 
-  /** Begins a case without events. Its site need not have been saved. */
+  /**
+   * Begins a case without events. Its site need not have been saved; under a name that a gate has
+   * given up, and that no other has got, it is a case of that gate.
+   */
   public CaseId newCase(String siteId, Instant at) {
     Storable.text("site", siteId);
     Storable.time("at", at);
     // Drawn once: if the server is lost on the way, the second try finds what the first began.
     String uid = UUID.randomUUID().toString();
-    return write(s -> s.cases().begin(uid, siteId, at));
+    return write(s -> s.cases().begin(uid, s.renaming().now(siteId), at));
   }
 
   /**
@@ -298,6 +301,27 @@ public final class Casebook implements AutoCloseable {
   /** Keeps a site's description as its newest revision; the older ones stay. */
   public void saveSite(SiteRecord site) {
     write(s -> s.sites().save(site));
+  }
+
+  /**
+   * Gives a gate another name: its cases and all that is known of it go with it. The events of its
+   * cases stay as they were written, with the name of then.
+   *
+   * @throws CasebookException if there is no such gate, or another one has the name
+   */
+  public void rename(String from, String to, Instant at) {
+    Storable.text("site", to);
+    write(s -> s.renaming().rename(from, to, at));
+  }
+
+  /** The name of today of the gate that somebody calls so. */
+  public String nameNow(String name) {
+    return read(s -> s.renaming().now(name));
+  }
+
+  /** The names of today of the gates that were called so once, and are no more. */
+  public List<String> formerly(String name) {
+    return read(s -> s.sites().formerly(name));
   }
 
   /** A site's newest revision, if it was ever saved. */

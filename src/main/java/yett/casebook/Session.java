@@ -19,6 +19,7 @@ final class Session implements AutoCloseable {
   private final SiteTables sites;
   private final PeopleTables people;
   private final CarryTables carrying;
+  private final Renaming renaming;
 
   private Session(SingleConnectionDataSource database, boolean embedded) throws SQLException {
     this.database = database;
@@ -36,7 +37,8 @@ final class Session implements AutoCloseable {
     this.audits = new AuditTables(client, cases, events);
     this.sites = new SiteTables(client);
     this.people = new PeopleTables(client);
-    this.carrying = new CarryTables(cases, sites, people);
+    this.renaming = new Renaming(sites);
+    this.carrying = new CarryTables(cases, sites, people, renaming);
   }
 
   /**
@@ -90,6 +92,10 @@ final class Session implements AutoCloseable {
 
   SiteTables sites() {
     return sites;
+  }
+
+  Renaming renaming() {
+    return renaming;
   }
 
   PeopleTables people() {

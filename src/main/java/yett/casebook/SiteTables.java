@@ -54,6 +54,52 @@ final class SiteTables {
         .toList();
   }
 
+  boolean exists(String id) {
+    return client
+            .sql("select count(*) from site where id = ?")
+            .param(id)
+            .query(Integer.class)
+            .single()
+        > 0;
+  }
+
+  /** The sites that were called so once, by the names they have now. */
+  List<String> formerly(String name) {
+    return client
+        .sql("select distinct site_id from site_revision where name = ? and site_id <> ?")
+        .params(name, name)
+        .query(String.class)
+        .list();
+  }
+
+  /** Puts all that is known of a site under another id, under which nothing is known yet. */
+  void move(String from, String to) {
+    client
+        .sql("insert into site (id, last_revision) select ?, last_revision from site where id = ?")
+        .params(to, from)
+        .update();
+    client.sql("update site_revision set site_id = ? where site_id = ?").params(to, from).update();
+    client.sql("delete from site where id = ?").param(from).update();
+    client.sql("update case_file set site_id = ? where site_id = ?").params(to, from).update();
+  }
+
+  /** Puts the cases of a gate that was never described under another id. */
+  void moveCases(String from, String to, Instant openedUntil) {
+    client
+        .sql("update case_file set site_id = ? where site_id = ? and opened_at <= ?")
+        .params(to, from, Storable.written(openedUntil))
+        .update();
+  }
+
+  boolean hasCases(String id) {
+    return client
+            .sql("select count(*) from case_file where site_id = ?")
+            .param(id)
+            .query(Integer.class)
+            .single()
+        > 0;
+  }
+
   private static SiteRecord site(ResultSet row) throws SQLException {
     return new SiteRecord(
         row.getString("site_id"),

@@ -13,6 +13,8 @@ import yett.command.cases.RecordCommands;
 import yett.command.cases.TransferCommands;
 import yett.command.cases.VerifyCommands;
 import yett.command.diagnose.DiagnoseCommands;
+import yett.command.gates.GateEntryCommands;
+import yett.command.gates.GatesCommands;
 import yett.command.knowledge.AnomaliesCommands;
 import yett.command.knowledge.CheckCommands;
 import yett.command.knowledge.CoverCommands;
@@ -40,6 +42,8 @@ final class AllCommands {
     add(CallCommands.class, () -> new CallCommands(desk(), console(), output()));
     add(CasesCommands.class, () -> new CasesCommands(desk(), console()));
     add(RecordCommands.class, () -> new RecordCommands(desk(), output()));
+    add(GatesCommands.class, () -> new GatesCommands(desk(), console(), output()));
+    add(GateEntryCommands.class, () -> new GateEntryCommands(desk(), console()));
     add(FiguresCommands.class, () -> new FiguresCommands(desk(), console()));
     add(PeopleCommands.class, () -> new PeopleCommands(desk(), console()));
     add(TransferCommands.class, () -> new TransferCommands(desk(), console()));

@@ -41,6 +41,9 @@ final class WordCompletions {
             "state", anyOf(() -> List.of("open", "closed")),
             "site", anyOf(this::gates),
             "cause", anyOf(() -> desk.base().causes().keySet()),
+            "for", anyOf(() -> List.of("customer", "technician")),
+            "html", files,
+            "pdf", files,
             "to", files);
   }
 

@@ -15,6 +15,7 @@ import yett.casebook.Outbox;
 import yett.casebook.Parcel;
 import yett.files.OwnFiles;
 import yett.interview.Expertise;
+import yett.knowledge.FirmSettings;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.ShippedKnowledge;
@@ -98,7 +99,7 @@ public final class Desk implements AutoCloseable {
       if (base == null) {
         RuleBase cards =
             choice.shipped() ? ShippedKnowledge.ruleBase() : RuleBase.read(choice.source());
-        base = asTheFirmSays(cards);
+        base = firm().in(cards);
       }
       return base;
     }
@@ -106,7 +107,17 @@ public final class Desk implements AutoCloseable {
 
   /** A rule base with what the firm's settings on this computer decide. */
   public RuleBase asTheFirmSays(RuleBase cards) {
-    return new FirmFile(directory.settings()).read().in(cards);
+    return firm().in(cards);
+  }
+
+  /** What the firm decided, and who it is. */
+  public FirmSettings firm() {
+    return new FirmFile(directory.settings()).read();
+  }
+
+  /** The firm's sign, if it has one: the bytes of a picture. */
+  public Optional<byte[]> logo() {
+    return new FirmFile(directory.settings()).logo();
   }
 
   public Expertise expertise() {

@@ -3,17 +3,22 @@ package yett.desk;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Optional;
 import yett.files.BoundedFile;
 import yett.files.OwnFiles;
 import yett.knowledge.FirmSettings;
 
-/** The file in which a firm says what its own people may do. */
+/** The file in which a firm says who it is and what its own people may do. */
 final class FirmFile {
   static final String NAME = "firm.yaml";
 
   /** Bytes; a page of text. */
   private static final int LARGEST = 1 << 14;
+
+  /** Bytes; a sign is no photograph. */
+  private static final int LARGEST_LOGO = 1 << 20;
 
   private final Path file;
 
@@ -46,6 +51,31 @@ final class FirmFile {
       return FirmSettings.read(file.toString(), BoundedFile.text(file, LARGEST));
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read the settings of the firm in " + file, e);
+    }
+  }
+
+  /**
+   * The bytes of the firm's sign; none if the settings name none.
+   *
+   * @throws UncheckedIOException if it cannot be read
+   */
+  Optional<byte[]> logo() {
+    Optional<String> named = read().letterhead().logo();
+    if (named.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      Path logo = file.resolveSibling(named.get());
+      return Optional.of(BoundedFile.bytes(logo, LARGEST_LOGO));
+    } catch (IOException | InvalidPathException e) {
+      throw new UncheckedIOException(
+          "The logo "
+              + named.get()
+              + " that "
+              + file
+              + " names cannot be read. Name a PNG or JPEG file of at most 1 MiB, beside the"
+              + " settings or with its whole path.",
+          e instanceof IOException io ? io : new IOException(e));
     }
   }
 }

@@ -27,10 +27,10 @@ public final class GateMemory {
   }
 
   /** What is known of a gate, as far as the questions are still such as to have these answers. */
-  public Map<String, String> known(String siteId, RuleBase base) {
+  public Map<String, String> known(String gate, RuleBase base) {
     Map<String, String> known = new LinkedHashMap<>();
     casebook
-        .site(siteId)
+        .site(casebook.nameNow(gate))
         .map(GateMemory::answers)
         .orElse(Map.of())
         .forEach(
@@ -56,12 +56,12 @@ public final class GateMemory {
    *
    * @return whether it could be kept; if not, it is in the case all the same
    */
-  public boolean keep(String siteId, String name, Map<String, String> answers) {
+  public boolean keep(String gate, Map<String, String> answers) {
     try {
-      Optional<SiteRecord> before = casebook.site(siteId);
+      Optional<SiteRecord> before = casebook.site(gate);
       if (before.map(GateMemory::answers).filter(answers::equals).isEmpty()) {
         casebook.saveSite(
-            new SiteRecord(siteId, name, JSON.writeValueAsString(answers), clock.instant()));
+            new SiteRecord(gate, gate, JSON.writeValueAsString(answers), clock.instant()));
       }
       return true;
     } catch (CasebookException e) {

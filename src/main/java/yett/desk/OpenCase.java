@@ -38,6 +38,7 @@ public final class OpenCase implements AutoCloseable {
   private final Clock clock;
   private final Role role;
   private final Parcel parcel;
+  private final String gate;
   private final List<Entry> entries = new ArrayList<>();
 
   /** How many of the entries the casebook has; the others wait in the parcel. */
@@ -66,6 +67,7 @@ public final class OpenCase implements AutoCloseable {
     this.interview = interview;
     this.clock = clock;
     this.parcel = parcel;
+    this.gate = casebook.summary(id).siteId();
     holdStored(entries(casebook.events(id)));
     this.role = role.orElseGet(this::last);
     think();
@@ -87,6 +89,11 @@ public final class OpenCase implements AutoCloseable {
 
   public CaseId id() {
     return id;
+  }
+
+  /** What its gate is called now, whatever it was called when the case was opened. */
+  public String gate() {
+    return gate;
   }
 
   /** Who answers. */
@@ -137,9 +144,7 @@ public final class OpenCase implements AutoCloseable {
     if (waiting() > 0 || now.equals(told) || state.opened().isEmpty()) {
       return;
     }
-    String siteId = casebook.summary(id).siteId();
-    if (new GateMemory(casebook, clock)
-        .keep(siteId, state.opened().get().site(), state.told().site())) {
+    if (new GateMemory(casebook, clock).keep(casebook.summary(id).siteId(), state.told().site())) {
       told = now;
     }
   }

@@ -12,8 +12,8 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
 /**
- * Text that somebody else wrote, in UTF-8: no more of it is read than its reader expects, and
- * nothing that has no end, such as a device or a pipe.
+ * What somebody else wrote, text in UTF-8 above all: no more of it is read than its reader expects,
+ * and nothing that has no end, such as a device or a pipe.
  */
 public final class BoundedFile {
   private BoundedFile() {}
@@ -46,6 +46,12 @@ public final class BoundedFile {
    * @throws TooLarge if it is larger
    */
   public static String text(Path file, int largest) throws IOException {
+    byte[] bytes = bytes(file, largest);
+    return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+  }
+
+  /** The whole of a file that is no text, such as a picture; fails as {@link #text} does. */
+  public static byte[] bytes(Path file, int largest) throws IOException {
     check(file, largest);
     byte[] bytes;
     try (InputStream in = Files.newInputStream(file)) {
@@ -54,7 +60,7 @@ public final class BoundedFile {
     if (bytes.length > largest) { // it grew meanwhile, or does not tell its size
       throw new TooLarge(file);
     }
-    return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+    return bytes;
   }
 
   /**

@@ -60,6 +60,12 @@ public final class WholeFile {
     write(file, encoded(to -> to.write(text)), new FileAttribute<?>[0]);
   }
 
+  /** The same of what is no text. */
+  public static void create(Path file, byte[] content) throws IOException {
+    absent(file);
+    write(file, to -> to.write(content), new FileAttribute<?>[0]);
+  }
+
   /** The same, for nobody but its owner to read. */
   public static void createOwn(Path file, Content content) throws IOException {
     absent(file);

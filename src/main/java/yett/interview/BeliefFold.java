@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import yett.belief.Belief;
 import yett.belief.Conflicts;
 import yett.belief.ImpossibleEvidence;
 import yett.belief.Observation;
+import yett.belief.Retest;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
@@ -208,14 +210,46 @@ final class BeliefFold {
       return belief.repaired(base.repairs().get(mend.repair()).removes());
     }
     Event.Retested tried = ((Try) deed).tried();
-    Belief after = belief.retested(tried.cured(), retestFails);
-    return tried.same().map(same -> after.failed(same, complaints())).orElse(after);
+    Belief after = belief.retested(retest(tried), retestFails);
+    for (String complaint : tried.anew()) {
+      Check check = base.checks().get(complaint);
+      after =
+          after.learn(
+              Observation.of(complaint, check.indexOf(Check.SAID), check.outcomes().size()));
+    }
+    return after;
   }
 
+  private Retest retest(Event.Retested tried) {
+    List<Observation> told = complaints();
+    if (tried.cured() || told.isEmpty()) {
+      return Retest.of(tried.cured() ? Retest.How.RAN : Retest.How.FAILED, told);
+    }
+    if (!tried.left().isEmpty()) {
+      return new Retest(
+          Retest.How.SHOWED,
+          told,
+          told.stream().map(o -> tried.left().contains(o.check())).toList());
+    }
+    return tried
+        .same()
+        .map(same -> same ? Retest.same(told) : Retest.of(Retest.How.OTHERWISE, told))
+        .orElse(Retest.of(Retest.How.FAILED, told));
+  }
+
+  /** What was complained of and had not gone when the gate was last tried. */
   private List<Observation> complaints() {
+    Predicate<String> there = complaint -> true;
+    for (Deed deed : deeds) {
+      if (deed instanceof Try t && !t.tried().left().isEmpty()) {
+        there = there.and(t.tried().left()::contains);
+      }
+    }
+    Predicate<String> stillThere = there;
     return deeds.stream()
         .filter(d -> d instanceof Learn learn && learn.event() == 0 && said(learn))
         .map(d -> observation((Learn) d))
+        .filter(o -> stillThere.test(o.check()))
         .toList();
   }
 

@@ -37,7 +37,8 @@ final class BestWork {
   /** The work that there is at a moment, by the plan as it is. */
   static BestWork at(Moment moment, Expertise expertise) {
     Present present =
-        new Present(expertise.base(), moment.state(), moment.judgement(), moment.belief());
+        new Present(
+            expertise.base(), moment.state(), moment.judgement(), moment.belief(), moment.trail());
     return new BestWork(
         present, expertise.planner()::advise, new SetUpSteps(present, expertise.planner()));
   }
@@ -59,9 +60,20 @@ final class BestWork {
   private Step ask(Advice advice, boolean cured) {
     Check check = present.base.checks().get(advice.candidates().get(0).check());
     Occasion occasion = Occasion.of(occasion(check.id(), cured));
+    if (isStuck(occasion)) {
+      return new Step.TakeStock(Suspect.left(present, repairs()), check);
+    }
     return new LookRounds(present, adviser, steps)
         .around(check, checks(false), Optional.of(advice), occasion)
         .orElseGet(() -> steps.ask(check, Optional.of(advice), occasion));
+  }
+
+  /** Whether the person should choose, at the gate, before anything more is asked. */
+  private boolean isStuck(Occasion occasion) {
+    return occasion.kind() == Occasion.Kind.WORTH
+        && !present.isCall()
+        && present.state.work().intent().isEmpty()
+        && new Headway(present.base, present.state, present.trail).isLost();
   }
 
   private Occasion.Kind occasion(String check, boolean cured) {

@@ -31,6 +31,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
   private final Set<String> setUps = new LinkedHashSet<>();
   private Optional<String> intent = Optional.empty();
   private Optional<String> askedFor = Optional.empty();
+  private long wentOn;
   private final Map<String, Integer> declined = new LinkedHashMap<>();
   private boolean retestDue;
   private boolean cured;
@@ -99,7 +100,8 @@ final class CaseFold implements Event.Visitor<Runnable> {
         retestDue,
         cured,
         failedProof,
-        lookAgain);
+        lookAgain,
+        wentOn);
   }
 
   /** Changes nothing but what is said of the case. */
@@ -322,6 +324,11 @@ final class CaseFold implements Event.Visitor<Runnable> {
           intent = Optional.of(event.check());
           askedFor = intent;
         });
+  }
+
+  @Override
+  public Runnable wentOn(Event.WentOn event) {
+    return on(() -> wentOn = entry.number());
   }
 
   @Override

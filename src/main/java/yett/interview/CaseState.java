@@ -59,6 +59,8 @@ public record CaseState(
    * @param askedFor id of the check that the person asked for and that is still to come
    * @param lookAgain number of the event since which dangers are to be looked at again; 0 if there
    *     is none
+   * @param wentOn number of the last event by which the person went on though asking had stopped
+   *     paying; 0 if there is none
    * @param cured whether the last retest succeeded and nothing was repaired or reopened since
    */
   public record Work(
@@ -71,7 +73,8 @@ public record CaseState(
       boolean retestDue,
       boolean cured,
       Optional<String> failedProof,
-      long lookAgain) {}
+      long lookAgain,
+      long wentOn) {}
 
   /**
    * An answer in its place.

@@ -34,7 +34,8 @@ import yett.knowledge.Role;
   @JsonSubTypes.Type(value = Event.Closed.class, name = "closed"),
   @JsonSubTypes.Type(value = Event.TakenUp.class, name = "taken-up"),
   @JsonSubTypes.Type(value = Event.DangersAgain.class, name = "dangers-again"),
-  @JsonSubTypes.Type(value = Event.AskedFor.class, name = "asked-for")
+  @JsonSubTypes.Type(value = Event.AskedFor.class, name = "asked-for"),
+  @JsonSubTypes.Type(value = Event.WentOn.class, name = "went-on")
 })
 public sealed interface Event {
 
@@ -85,6 +86,8 @@ public sealed interface Event {
     R dangersAgain(DangersAgain event);
 
     R askedFor(AskedFor event);
+
+    R wentOn(WentOn event);
 
     R unread(Unread event);
   }
@@ -242,16 +245,32 @@ public sealed interface Event {
    *
    * @param same of one that failed, whether it did all of what was complained of; empty if nobody
    *     could tell how it failed
+   * @param left of one that did some of it, the complaints that are left
+   * @param anew complaints about it that nobody made before
    */
   record Retested(
-      boolean cured, @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Boolean> same)
+      boolean cured,
+      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Boolean> same,
+      @JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> left,
+      @JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> anew)
       implements Undoable {
     public Retested {
       same = cured || same == null ? Optional.empty() : same; // events before this was kept: null
+      left = cured || left == null ? List.of() : List.copyOf(left);
+      anew = cured || anew == null ? List.of() : List.copyOf(anew);
     }
 
     public Retested(boolean cured) {
       this(cured, Optional.empty());
+    }
+
+    public Retested(boolean cured, Optional<Boolean> same) {
+      this(cured, same, List.of(), List.of());
+    }
+
+    /** A gate that does some of what was complained of, and perhaps something else. */
+    public static Retested left(List<String> left, List<String> anew) {
+      return new Retested(false, Optional.of(false), left, anew);
     }
 
     /** How it went, to be told of the gate. */
@@ -259,7 +278,10 @@ public sealed interface Event {
       if (cured) {
         return "ran";
       }
-      return same.map(s -> s ? "still did what was complained of" : "failed in another way")
+      if (!left.isEmpty()) {
+        return "ran better, but not as it should";
+      }
+      return same.map(s -> s ? "failed as reported" : "failed in another way")
           .orElse("still failed");
     }
 
@@ -375,7 +397,15 @@ public sealed interface Event {
     }
   }
 
-  /** The person wants this check next, whatever the plan would have taken. */
+  /** Asking has stopped paying, and the person wants to go on all the same. */
+  record WentOn() implements Undoable {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.wentOn(this);
+    }
+  }
+
+  /** The person wants this check or repair next, whatever the plan would have taken. */
   record AskedFor(String check) implements Undoable {
     public AskedFor {
       requireNonNull(check, "check");

@@ -53,7 +53,17 @@ final class FailedProofs {
     return pointsTo(present.base, proof)
         .filter(r -> !present.unavailable.contains(r.id()))
         .filter(r -> !present.state.work().declined().containsKey(r.id()))
-        .filter(r -> !isDoneInVain(r, proof));
+        .filter(r -> !isDoneInVain(r, proof))
+        .filter(this::isLikely);
+  }
+
+  /** Whether something that this repair removes may well be there. */
+  private boolean isLikely(Repair repair) {
+    double[] there = present.belief.remaining();
+    return repair.removes().entrySet().stream()
+            .mapToDouble(e -> e.getValue() * there[present.belief.model().indexOf(e.getKey())])
+            .sum()
+        >= present.base.planning().suspicion();
   }
 
   /** Whether a repair was done after the proof had failed: it still fails, so that was not it. */

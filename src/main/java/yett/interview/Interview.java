@@ -85,7 +85,7 @@ public final class Interview implements AutoCloseable {
             .without(
                 state.before().stream().map(CaseState.Answered::event).collect(Collectors.toSet()));
     BeliefFold.Result belief = fold.fold(state, judgement);
-    Step step = next.after(state, judgement, belief.belief());
+    Step step = next.after(state, judgement, belief.belief(), belief.trail());
     return new Moment(
         List.copyOf(entries),
         List.of(),

@@ -36,8 +36,8 @@ final class NextStep {
     this.sites = new SiteFacts(base);
   }
 
-  Step after(CaseState state, Judgement judgement, Belief belief) {
-    return new Case(new Present(base, state, judgement, belief)).step();
+  Step after(CaseState state, Judgement judgement, Belief belief, Trail trail) {
+    return new Case(new Present(base, state, judgement, belief, trail)).step();
   }
 
   /** One case at one moment. */

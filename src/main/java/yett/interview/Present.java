@@ -16,15 +16,17 @@ final class Present {
   final CaseState state;
   final Judgement judgement;
   final Belief belief;
+  final Trail trail;
 
   /** Checks and repairs that the rules allow nobody now. */
   final Set<String> unavailable;
 
-  Present(RuleBase base, CaseState state, Judgement judgement, Belief belief) {
+  Present(RuleBase base, CaseState state, Judgement judgement, Belief belief, Trail trail) {
     this.base = base;
     this.state = state;
     this.judgement = judgement;
     this.belief = belief;
+    this.trail = trail;
     this.unavailable = judgement.unavailable();
   }
 

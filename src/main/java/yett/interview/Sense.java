@@ -167,7 +167,11 @@ public final class Sense {
 
       @Override
       public Runnable retested(Event.Retested event) {
-        return () -> {};
+        return () -> {
+          List<String> complaints = base.complaints().stream().map(Check::id).toList();
+          known(event.left(), complaints, "complaint");
+          known(event.anew(), complaints, "complaint");
+        };
       }
 
       @Override
@@ -219,8 +223,14 @@ public final class Sense {
 
       @Override
       public Runnable askedFor(Event.AskedFor event) {
-        return () ->
-            doubt(ourCards && !base.checks().containsKey(event.check()), "there is no such check");
+        boolean known =
+            base.checks().containsKey(event.check()) || base.repairs().containsKey(event.check());
+        return () -> doubt(ourCards && !known, "there is no such check or repair");
+      }
+
+      @Override
+      public Runnable wentOn(Event.WentOn event) {
+        return () -> {};
       }
 
       @Override

@@ -117,6 +117,11 @@ public interface SomeEvents<R> extends Event.Visitor<R> {
   }
 
   @Override
+  default R wentOn(Event.WentOn event) {
+    return other(event);
+  }
+
+  @Override
   default R askedFor(Event.AskedFor event) {
     return other(event);
   }

@@ -67,6 +67,11 @@ public interface SomeSteps<R> extends Step.Visitor<R> {
   }
 
   @Override
+  default R takeStock(Step.TakeStock step) {
+    return other(step);
+  }
+
+  @Override
   default R decideFailedProof(Step.DecideFailedProof step) {
     return other(step);
   }

@@ -46,6 +46,8 @@ public sealed interface Step {
 
     R decideFailedProof(DecideFailedProof step);
 
+    R takeStock(TakeStock step);
+
     R makeSafe(MakeSafe step);
 
     R handOver(HandOver step);
@@ -253,6 +255,19 @@ public sealed interface Step {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.settle(this);
+    }
+  }
+
+  /**
+   * Asking has stopped paying: go on, repair on suspicion, or hand over.
+   *
+   * @param suspects what may still be there, the likeliest first
+   * @param next the check that would come next
+   */
+  record TakeStock(List<Suspect> suspects, Check next) implements Step {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.takeStock(this);
     }
   }
 

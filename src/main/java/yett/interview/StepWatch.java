@@ -61,6 +61,11 @@ final class StepWatch implements Step.Visitor<Runnable> {
   }
 
   @Override
+  public Runnable takeStock(Step.TakeStock step) {
+    return () -> {};
+  }
+
+  @Override
   public Runnable decideFailedProof(Step.DecideFailedProof step) {
     return () -> {};
   }

@@ -274,6 +274,8 @@ final class CardReader {
         fields.number("minute", 0.01, 1_000),
         fields.number("question", 1, 0, 60),
         fields.number("needless", 0, 0, 1_000),
+        fields.number("suspicion", 0, 0, 0.99),
+        (int) fields.number("patience", 0, 0, 100),
         handOver,
         fields.number("visit", handOver, 1, 100_000),
         fields.number("call-back", 1, 100_000),

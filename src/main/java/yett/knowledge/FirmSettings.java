@@ -8,15 +8,15 @@ import java.util.Map;
 import tools.jackson.databind.node.MissingNode;
 
 /**
- * What a firm decides for its own people. It is no card, so that no folder of cards can bring it
- * along: somebody wrote it on this computer.
+ * What a firm decides for its own people, and who it is. It is no card, so that no folder of cards
+ * can bring it along: somebody wrote it on this computer.
  *
  * @param mainsParts the least qualified person who works on a mains part that is locked off and
  *     proved dead; where the firm says nothing, each card says it
  */
-public record FirmSettings(Map<MainsPart, Role> mainsParts) {
+public record FirmSettings(Map<MainsPart, Role> mainsParts, Letterhead letterhead) {
   /** Everything as the cards have it. */
-  public static final FirmSettings NONE = new FirmSettings(Map.of());
+  public static final FirmSettings NONE = new FirmSettings(Map.of(), Letterhead.NONE);
 
   private static final String MAINS_PARTS = "mains-parts";
 
@@ -34,12 +34,10 @@ public record FirmSettings(Map<MainsPart, Role> mainsParts) {
     List<Problem> problems = new ArrayList<>();
     List<CardFile.Document> documents = CardFile.read(file, text, problems);
     Map<MainsPart, Role> parts = new EnumMap<>(MainsPart.class);
+    Letterhead letterhead = Letterhead.NONE;
     for (CardFile.Document document : documents) {
       Fields fields = new Fields(document, "", document.root(), problems);
-      Fields inner =
-          fields.has(MAINS_PARTS)
-              ? fields.inner(MAINS_PARTS)
-              : new Fields(document, "", MissingNode.getInstance(), problems);
+      Fields inner = inner(fields, MAINS_PARTS, document, problems);
       for (String word : inner.names()) {
         if (MainsPart.words().contains(word)) {
           String who = inner.oneOf(word, Role.ELECTRICIAN.word(), MAY_BE_NAMED);
@@ -52,12 +50,22 @@ public record FirmSettings(Map<MainsPart, Role> mainsParts) {
               Names.advice(word, MainsPart.words()));
         }
       }
+      Fields firm = inner(fields, "firm", document, problems);
+      letterhead = Letterhead.read(fields, firm);
+      firm.finish();
       fields.finish();
     }
     if (!problems.isEmpty()) {
       throw new KnowledgeException(problems);
     }
-    return new FirmSettings(Map.copyOf(parts));
+    return new FirmSettings(Map.copyOf(parts), letterhead);
+  }
+
+  private static Fields inner(
+      Fields fields, String name, CardFile.Document document, List<Problem> problems) {
+    return fields.has(name)
+        ? fields.inner(name)
+        : new Fields(document, "", MissingNode.getInstance(), problems);
   }
 
   /** The rule base in which each card on a mains part is for whom the firm names. */

@@ -38,10 +38,7 @@ final class Confirming {
    */
   Optional<Integer> before(int repair) {
     double[] mends = mends(repair);
-    double chance = 0;
-    for (int h = 0; h < weights.length; h++) {
-      chance += weights[h] * mends[h];
-    }
+    double chance = chance(mends);
     if (chance >= SURE || chance <= 0) {
       return Optional.empty();
     }
@@ -58,6 +55,19 @@ final class Confirming {
       }
     }
     return best < 0 ? Optional.empty() : Optional.of(best);
+  }
+
+  /** Whether a repair that mends something needs no more confirming. */
+  boolean isSure(int repair) {
+    return chance(mends(repair)) >= SURE;
+  }
+
+  private double chance(double[] mends) {
+    double chance = 0;
+    for (int h = 0; h < weights.length; h++) {
+      chance += weights[h] * mends[h];
+    }
+    return chance;
   }
 
   /** By hypothesis, the chance that the repair removes some cause that is there. */

@@ -11,6 +11,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import yett.belief.Belief;
 import yett.belief.Support;
+import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.Place;
 import yett.knowledge.Planning;
@@ -29,6 +30,9 @@ public final class Planner {
   static final int MOST = 160;
 
   private static final double RETEST_MINUTES = 2;
+
+  /** More likely than not. */
+  private static final double LIKELY = 0.5;
 
   private final RuleBase base;
   private final Workshop workshop;
@@ -97,9 +101,24 @@ public final class Planner {
             expected,
             result.order().value(),
             result.findingOut());
-    return advice.kind() == Advice.Kind.REPAIR && !options.call()
+    if (options.call()) {
+      return advice;
+    }
+    return advice.kind() == Advice.Kind.REPAIR
         ? confirmed(advice, scene, support.weights(), state)
-        : advice;
+        : found(scene, result.order(), support.weights()).map(advice::repairing).orElse(advice);
+  }
+
+  /**
+   * The repair of what is as good as found: it is due in any case, and what else is wrong shows
+   * better when it is done.
+   */
+  private static Optional<String> found(Scene scene, RepairOrder.Order order, double[] weights) {
+    Confirming confirming = new Confirming(scene, weights, 0);
+    return order.repairs().stream()
+        .filter(confirming::isSure)
+        .map(r -> scene.repairs().get(r).id())
+        .findFirst();
   }
 
   /** With a check before the repair, if that stands on suspicion and a check could confirm it. */
@@ -241,7 +260,14 @@ public final class Planner {
                 removes[place] = p;
               }
             });
-    return new Scene.Job(repair.id(), cost(repair), workshop.state(repair.needs()), removes);
+    return new Scene.Job(
+        repair.id(), cost(repair), workshop.state(repair.needs()), removes, least(repair));
+  }
+
+  /** To say that nothing is wrong takes more than a suspicion. */
+  private double least(Repair repair) {
+    double least = base.planning().suspicion();
+    return repair.removes().containsKey(Cause.NOTHING_WRONG) ? Math.max(least, LIKELY) : least;
   }
 
   /**

@@ -152,12 +152,12 @@ final class RepairOrder {
     size = 0;
     for (int r = 0; r < removed.length; r++) {
       if (!tried[r]) {
-        double score = 0;
+        double removes = 0;
         for (int k = 0; k < removed[r].length; k++) {
-          score += marginals[removed[r][k]] * chances[r][k];
+          removes += marginals[removed[r][k]] * chances[r][k];
         }
-        score /= efforts[r];
-        if (score > 1e-9) {
+        double score = removes / efforts[r];
+        if (score > 1e-9 && removes >= scene.repairs().get(r).least()) {
           insert(r, score);
         }
       }

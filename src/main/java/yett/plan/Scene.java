@@ -50,8 +50,14 @@ record Scene(
    *
    * @param cost minutes, parts and hazard, without changes of set-up and without the retest
    * @param removes by cause, the chance that it is removed if there
+   * @param least the least chance of removing something for which it is done
    */
-  record Job(String id, double cost, int needs, double[] removes) {}
+  record Job(String id, double cost, int needs, double[] removes, double least) {
+    /** One that is done whenever it pays. */
+    Job(String id, double cost, int needs, double[] removes) {
+      this(id, cost, needs, removes, 0);
+    }
+  }
 
   /** Cost of leaving a hypothesis as it is, with the repairs that are then due. */
   double leaving(int hypothesis) {

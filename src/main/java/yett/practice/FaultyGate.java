@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import yett.interview.Answer;
+import yett.interview.Event;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
@@ -98,17 +99,10 @@ public final class FaultyGate implements Respondent {
 
   /** A cause that is left may let the gate run for now. */
   @Override
-  public Optional<Boolean> cured() {
-    if (!exercise.drawn()) {
-      return witness.cured();
-    }
-    return Optional.of(
+  public Optional<Event.Retested> retest() {
+    boolean runs =
         remaining().stream()
-            .noneMatch(c -> noise.even("try with " + c) < base.causes().get(c).retestFails()));
-  }
-
-  @Override
-  public Optional<Boolean> sameTrouble() {
-    return witness.sameTrouble();
+            .noneMatch(c -> noise.even("try with " + c) < base.causes().get(c).retestFails());
+    return exercise.drawn() && runs ? Optional.of(new Event.Retested(true)) : witness.retest();
   }
 }

@@ -239,8 +239,7 @@ public final class Workbench implements AutoCloseable {
    */
   public Event.Retested tryOut() {
     judge(Compass.RETEST, "Try the gate");
-    boolean runs = gate.cured().orElse(remaining().isEmpty());
-    Event.Retested tried = new Event.Retested(runs, gate.sameTrouble());
+    Event.Retested tried = gate.retest().orElseGet(() -> new Event.Retested(remaining().isEmpty()));
     record(tried);
     follow();
     return tried;

@@ -50,19 +50,27 @@ public final class CaseRecord {
    * @param siteName the gate's name as people say it
    */
   public String markdown(Moment moment, String caseId, String siteName) {
-    return new Page(moment).write(caseId, siteName);
+    Markdown page = new Markdown();
+    write(page, moment, caseId, siteName);
+    return page.toString();
+  }
+
+  /** Writes it onto a page of any kind. */
+  public void write(Outline page, Moment moment, String caseId, String siteName) {
+    new Page(moment, page).write(caseId, siteName);
   }
 
   /** One record while it is written. */
   private final class Page {
     private final Moment moment;
-    private final Markdown page = new Markdown();
+    private final Outline page;
 
-    Page(Moment moment) {
+    Page(Moment moment, Outline page) {
       this.moment = moment;
+      this.page = page;
     }
 
-    String write(String caseId, String siteName) {
+    void write(String caseId, String siteName) {
       page.title("Case " + caseId + ": " + siteName);
       head();
       causes();
@@ -81,7 +89,6 @@ public final class CaseRecord {
       page.list(
           "Kept, and left out of the reasoning",
           moment.apart().stream().map(Wording::apart).toList());
-      return page.toString();
     }
 
     private void head() {

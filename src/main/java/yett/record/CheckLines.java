@@ -22,9 +22,9 @@ final class CheckLines {
   private final RuleBase base;
   private final Wording words;
   private final Moment moment;
-  private final Markdown page;
+  private final Outline page;
 
-  CheckLines(RuleBase base, Wording words, Moment moment, Markdown page) {
+  CheckLines(RuleBase base, Wording words, Moment moment, Outline page) {
     this.base = base;
     this.words = words;
     this.moment = moment;

@@ -58,7 +58,14 @@ public final class HandOverSheet {
    * @param siteName the gate's name as people say it
    */
   public String markdown(Moment moment, String caseId, String siteName) {
-    return new Page(moment).write(caseId, siteName);
+    Markdown page = new Markdown();
+    new Page(moment, page).write(caseId, siteName, false);
+    return page.toString();
+  }
+
+  /** Writes it onto a page of any kind; of what was asked, only what was out of the ordinary. */
+  public void writeBriefly(Outline page, Moment moment, String caseId, String siteName) {
+    new Page(moment, page).write(caseId, siteName, true);
   }
 
   /** One sheet while it is written. */
@@ -67,22 +74,27 @@ public final class HandOverSheet {
     private final CaseState state;
     private final Site site;
     private final double[] remaining;
-    private final Markdown page = new Markdown();
+    private final Outline page;
 
-    Page(Moment moment) {
+    Page(Moment moment, Outline page) {
       this.moment = moment;
+      this.page = page;
       this.state = moment.state();
       this.site = new SiteFacts(base).site(state.told().site());
       this.remaining = moment.belief().remaining();
     }
 
-    String write(String caseId, String siteName) {
+    void write(String caseId, String siteName, boolean briefly) {
       page.title("Hand-over of case " + caseId + ": " + siteName);
       page.paragraph(lead());
       dangers();
       believed();
       reported();
-      asked();
+      if (briefly) {
+        outOfTheOrdinary();
+      } else {
+        asked();
+      }
       tried();
       next();
       left();
@@ -91,7 +103,6 @@ public final class HandOverSheet {
       page.list(
           "Kept, and left out of the reasoning",
           moment.apart().stream().map(Wording::apart).toList());
-      return page.toString();
     }
 
     private String lead() {
@@ -187,6 +198,27 @@ public final class HandOverSheet {
         lines.add(line + words.meaning(moment, a).map(m -> ": " + m).orElse("") + since);
       }
       page.list("What was asked", lines);
+    }
+
+    /** Readings are not among it: they stand in a table, with their ranges. */
+    private void outOfTheOrdinary() {
+      List<String> lines = new ArrayList<>();
+      int others = 0;
+      for (Answered a : state.answers()) {
+        boolean telling = words.isProof(a.check()) ? !a.answer().is(Check.PASS) : !isOrdinary(a);
+        if (a.answer().reading().isEmpty() && telling) {
+          lines.add(words.ask(a.check()) + " " + words.answer(a.check(), a.answer()));
+        } else {
+          others++;
+        }
+      }
+      page.list("What was out of the ordinary, or could not be told", lines);
+      page.paragraph("Asked and measured besides: " + others + ".");
+    }
+
+    private boolean isOrdinary(Answered a) {
+      Check check = base.checks().get(a.check());
+      return check != null && a.answer().choice().filter(c -> check.indexOf(c) == 0).isPresent();
     }
 
     private void tried() {

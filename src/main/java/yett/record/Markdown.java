@@ -1,6 +1,5 @@
 package yett.record;
 
-import java.util.Collection;
 import java.util.regex.Pattern;
 
 /**
@@ -8,7 +7,7 @@ import java.util.regex.Pattern;
  * words come in as they are said, whoever wrote them (a card, an add-on, a caller), and are made
  * plain text here: only the builder itself can put marks of Markdown or HTML on the page.
  */
-final class Markdown {
+final class Markdown implements Outline {
   private static final Pattern SPECIAL = Pattern.compile("[\\\\`*_\\[\\]<>|~]|&(?=[#A-Za-z])");
   private static final Pattern BLOCK = Pattern.compile("^(#|[-+=](?=\\s|$|[-=])|>)");
   private static final Pattern NUMBERED = Pattern.compile("^(\\d{1,9})([.)])(?=\\s|$)");
@@ -26,24 +25,27 @@ final class Markdown {
     return NUMBERED.matcher(escaped).replaceAll("$1\\\\$2");
   }
 
-  Markdown title(String words) {
+  @Override
+  public Markdown title(String words) {
     out.append("# ").append(plain(words)).append('\n');
     inList = false;
     return this;
   }
 
-  Markdown heading(String words) {
+  @Override
+  public Markdown heading(String words) {
     out.append("\n## ").append(plain(words)).append('\n');
     inList = false;
     return this;
   }
 
-  Markdown paragraph(String words) {
+  @Override
+  public Markdown paragraph(String words) {
     return block(plain(words));
   }
 
-  /** A paragraph that begins with a word that stands out. */
-  Markdown paragraph(String strong, String words) {
+  @Override
+  public Markdown paragraph(String strong, String words) {
     return block("**" + plain(strong) + "**: " + plain(words));
   }
 
@@ -53,28 +55,19 @@ final class Markdown {
     return this;
   }
 
-  Markdown item(String words) {
+  @Override
+  public Markdown item(String words) {
     return line("- ", words);
   }
 
-  /** An item of a numbered list. */
-  Markdown item(int number, String words) {
+  @Override
+  public Markdown item(int number, String words) {
     return line(number + ". ", words);
   }
 
-  /** An item inside the last one. */
-  Markdown inner(String words) {
+  @Override
+  public Markdown inner(String words) {
     return line("    - ", words);
-  }
-
-  Markdown items(Collection<String> all) {
-    all.forEach(this::item);
-    return this;
-  }
-
-  /** A heading with its items; nothing if there are none. */
-  Markdown list(String words, Collection<String> all) {
-    return all.isEmpty() ? this : heading(words).items(all);
   }
 
   private Markdown line(String mark, String words) {

@@ -21,13 +21,13 @@ final class WorkLines {
   private final RuleBase base;
   private final Wording words;
   private final Moment moment;
-  private final Markdown page;
+  private final Outline page;
   private final List<Entry> valid;
 
   /**
    * @param valid entries that were not taken back
    */
-  WorkLines(RuleBase base, Wording words, Moment moment, Markdown page, List<Entry> valid) {
+  WorkLines(RuleBase base, Wording words, Moment moment, Outline page, List<Entry> valid) {
     this.base = base;
     this.words = words;
     this.moment = moment;

@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import tools.jackson.databind.JsonNode;
 import yett.interview.Answer;
 import yett.interview.Ending;
+import yett.interview.Event;
 import yett.knowledge.Check;
 import yett.knowledge.Fields;
 import yett.knowledge.Measures;
@@ -63,7 +64,7 @@ final class CaseReader {
     List<String> history = known(fields, "history", base.histories().keySet(), "history");
     Fields answers = fields.inner("answers");
     Map<String, Told<Answer>> told = answers(answers);
-    Optional<Told<Boolean>> retests =
+    Optional<Told<Event.Retested>> retests =
         answers.has(RETEST) ? turns(answers, RETEST, this::retest) : Optional.empty();
     String others = fields.oneOf("others", CANNOT_TELL, List.of(CANNOT_TELL, USUAL));
     Set<String> causes = base.causes().keySet();
@@ -251,9 +252,14 @@ final class CaseReader {
     return true;
   }
 
-  private Optional<Boolean> retest(Slot slot) {
+  /** {@code cured}, {@code fails}, or what is left of the complaints, with commas between. */
+  private Optional<Event.Retested> retest(Slot slot) {
+    List<String> words = Arrays.stream(slot.text().split(",")).map(String::trim).toList();
+    if (complaints.containsAll(words)) {
+      return Optional.of(Event.Retested.left(words, List.of()));
+    }
     oneOf(slot, RETEST, "answer to", List.of(CURED, FAILS));
-    return Optional.of(slot.text().equals(CURED));
+    return Optional.of(new Event.Retested(slot.text().equals(CURED)));
   }
 
   private Optional<Answer> answer(Slot slot, Check check) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import yett.interview.Answer;
+import yett.interview.Event;
 import yett.knowledge.Role;
 
 /**
@@ -36,7 +37,7 @@ public record RecordedCase(
     List<String> history,
     Map<String, Told<Answer>> answers,
     boolean othersUsual,
-    Optional<Told<Boolean>> retests,
+    Optional<Told<Event.Retested>> retests,
     Optional<List<String>> truth,
     List<String> roots,
     Optional<List<String>> repairs,

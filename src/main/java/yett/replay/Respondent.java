@@ -3,6 +3,7 @@ package yett.replay;
 import java.util.Optional;
 import java.util.function.Function;
 import yett.interview.Answer;
+import yett.interview.Event;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.rules.Conclusion.Expectation;
@@ -36,9 +37,6 @@ public interface Respondent {
 
   void repaired(Repair repair);
 
-  /** Whether the gate runs; empty if that is not known. */
-  Optional<Boolean> cured();
-
-  /** Whether a gate that does not run does what was complained of; empty if that is not known. */
-  Optional<Boolean> sameTrouble();
+  /** How the gate runs when it is tried; empty if that is not known. */
+  Optional<Event.Retested> retest();
 }

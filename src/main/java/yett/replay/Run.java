@@ -200,6 +200,18 @@ final class Run {
     }
 
     @Override
+    public Runnable takeStock(Step.TakeStock step) {
+      return () -> {
+        String why = "asking has stopped paying: the last checks have moved no suspicion";
+        String asked = "Go on asking, repair on suspicion, or hand over?";
+        boolean first = moment.state().work().wentOn() == 0;
+        Event event = first ? new Event.WentOn() : new Event.GaveUp(why);
+        String answer = first ? "go on" : "hand over";
+        begin("take-stock", "take-stock", asked, Why.of(why), answer, true, event);
+      };
+    }
+
+    @Override
     public Runnable decideFailedProof(Step.DecideFailedProof step) {
       return () -> {
         Check proof = step.proof();
@@ -313,9 +325,9 @@ final class Run {
   }
 
   private void retest() {
-    Optional<Boolean> cured = witness.cured();
+    Optional<Event.Retested> tried = witness.retest();
     String asked = "Does the gate run as it should?";
-    if (cured.isEmpty()) {
+    if (tried.isEmpty()) {
       String why = "the file does not say whether the gate runs after the repair";
       transcript.note(why);
       begin(
@@ -328,13 +340,19 @@ final class Run {
           new Event.GaveUp(why));
       return;
     }
-    transcript.tried(cured.get());
+    transcript.tried(tried.get().cured());
     boolean assumed = recorded.retests().isEmpty();
     Why why = Why.of("a repair that cured, or did not, tells what was wrong");
-    Event.Retested tried = new Event.Retested(cured.get(), witness.sameTrouble());
-    String answer =
-        cured.get() ? "cured" : tried.same().orElse(false) ? "fails as before" : "fails";
-    begin("retest", "retest", asked, why, answer, assumed, tried);
+    begin("retest", "retest", asked, why, words(tried.get()), assumed, tried.get());
+  }
+
+  private static String words(Event.Retested tried) {
+    if (tried.cured()) {
+      return "cured";
+    }
+    return tried.left().isEmpty()
+        ? tried.same().orElse(false) ? "fails as before" : "fails"
+        : "left: " + list(tried.left());
   }
 
   private void settle(Step.Settle step) {

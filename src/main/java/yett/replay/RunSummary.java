@@ -38,7 +38,14 @@ final class RunSummary {
     this.transcript = transcript;
     this.moment = moment;
     this.ranking = transcript.ranking(moment);
-    this.stops = moment.judgement().stops().stream().map(StopNow::stop).distinct().toList();
+    this.stops =
+        Stream.concat(
+                transcript.steps().stream()
+                    .filter(s -> s.kind().equals("make-safe"))
+                    .map(Replayed.Taken::id),
+                moment.judgement().stops().stream().map(StopNow::stop))
+            .distinct()
+            .toList();
   }
 
   Replayed replayed(String because, double expected, double spent) {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import yett.interview.Answer;
+import yett.interview.Event;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
@@ -25,6 +26,11 @@ public final class Witness implements Respondent {
 
   /** The same where the file names another repair as the right one for this cause. */
   private static final double REMOVES_AS_WELL = 0.8;
+
+  private static final double HALF = 0.5;
+
+  /** A cause that shows on a check less often than this is taken not to show. */
+  private static final double SHOWS = 0.1;
 
   private final RecordedCase recorded;
   private final RuleBase base;
@@ -50,21 +56,45 @@ public final class Witness implements Respondent {
     boolean changed =
         (turn == 0 || !told.inOrder()) && changed(check, told.turns().get(0), meaning);
     if (changed && !told.inOrder()) {
-      return Said.assumed(
-          new Answer.CannotTell(),
-          "the file tells \"" + check.id() + "\" from before the repair that changed it");
+      return again(check);
     }
     turn = changed ? 1 : turn;
     asked.put(check.id(), turn + 1);
     return told.turn(turn).map(Said::told).orElseGet(() -> unsaid(check));
   }
 
-  /** A file that says once that a proof fails says it of the gate as it was found. */
+  /** A gate shows nothing unusual any more when no cause is left that shows here. */
+  private Said again(Check check) {
+    boolean shows = remaining.stream().anyMatch(c -> shows(check, c) >= SHOWS);
+    return shows
+        ? Said.assumed(
+            new Answer.CannotTell(),
+            "the file tells \"" + check.id() + "\" from before the repair that changed it")
+        : Said.assumed(new Answer.Chosen(check.outcomes().get(0).id()), "");
+  }
+
+  /** Chance that a cause shows anything out of the ordinary on a check. */
+  private static double shows(Check check, String cause) {
+    double[] row = check.likelihood().get(cause);
+    return row == null ? 0 : 1 - row[0];
+  }
+
+  /**
+   * A file that says once that a proof fails says it of the gate as it was found: it fails while a
+   * cause is left that makes it fail at least half as often as the one that does most.
+   */
   private boolean proofOfMended(Check check) {
-    return check.kind() == Check.Kind.PROOF
-        && recorded.truth().isPresent()
-        && remaining.isEmpty()
-        && !removed.isEmpty();
+    if (check.kind() != Check.Kind.PROOF || recorded.truth().isEmpty() || removed.isEmpty()) {
+      return false;
+    }
+    int fail = check.indexOf(Check.FAIL);
+    double found = most(check, fail, recorded.truth().get());
+    return remaining.isEmpty() || (found > 0 && most(check, fail, remaining) < HALF * found);
+  }
+
+  /** Chance that a proof fails for a cause that is left. */
+  private double fails(Check proof) {
+    return most(proof, proof.indexOf(Check.FAIL), remaining);
   }
 
   private boolean changed(Check check, Answer found, Function<Answer, Optional<String>> meaning) {
@@ -80,8 +110,12 @@ public final class Witness implements Respondent {
           new Answer.Chosen(ordinary),
           "the file does not answer \"" + check.id() + "\": taken as \"" + ordinary + "\"");
     }
-    if (check.kind() == Check.Kind.PROOF && recorded.truth().isPresent() && remaining.isEmpty()) {
-      return Said.assumed(new Answer.Chosen(Check.PASS), "");
+    if (check.kind() == Check.Kind.PROOF && recorded.truth().isPresent()) {
+      return fails(check) < SHOWS
+          ? Said.assumed(new Answer.Chosen(Check.PASS), "")
+          : fails(check) >= HALF
+              ? Said.assumed(new Answer.Chosen(Check.FAIL), "")
+              : Said.assumed(new Answer.CannotTell(), "");
     }
     if (check.kind() == Check.Kind.CHECK && recorded.othersUsual()) {
       return Said.told(new Answer.Chosen(check.outcomes().get(0).id()));
@@ -139,17 +173,55 @@ public final class Witness implements Respondent {
     return another ? REMOVES_AS_WELL : REMOVES;
   }
 
+  /**
+   * What the file says; else what its truth makes of it. A gate from which nothing was taken does
+   * the same. Of a gate that a repair has changed, a complaint is left while a cause is that shows
+   * it at least half as readily as the one that showed it most; one that no true cause shows, until
+   * all of them are gone.
+   */
   @Override
-  public Optional<Boolean> cured() {
+  public Optional<Event.Retested> retest() {
     int before = retests++;
-    Optional<Boolean> told = recorded.retests().flatMap(t -> t.turn(before));
-    return told.isPresent() || recorded.truth().isEmpty() ? told : Optional.of(remaining.isEmpty());
+    Optional<Event.Retested> told = recorded.retests().flatMap(t -> t.turn(before));
+    boolean untouched = recorded.truth().isPresent() && removed.isEmpty();
+    if (told.isPresent()) {
+      boolean plain = !told.get().cured() && told.get().same().isEmpty();
+      return plain && untouched ? Optional.of(asBefore()) : told;
+    }
+    return recorded
+        .truth()
+        .map(truth -> untouched && !remaining.isEmpty() ? asBefore() : left(truth));
   }
 
-  /** A gate from which nothing was taken does the same; what another does, no file tells. */
-  @Override
-  public Optional<Boolean> sameTrouble() {
-    boolean untouched = recorded.truth().isPresent() && removed.isEmpty();
-    return untouched ? Optional.of(true) : Optional.empty();
+  private static Event.Retested asBefore() {
+    return new Event.Retested(false, Optional.of(true));
+  }
+
+  private Event.Retested left(List<String> truth) {
+    List<String> left =
+        recorded.complaints().stream().filter(c -> isLeft(base.checks().get(c), truth)).toList();
+    boolean none = recorded.complaints().isEmpty() ? remaining.isEmpty() : left.isEmpty();
+    if (none) {
+      return new Event.Retested(true);
+    }
+    return left.size() == recorded.complaints().size()
+        ? asBefore()
+        : Event.Retested.left(left, List.of());
+  }
+
+  private boolean isLeft(Check complaint, List<String> truth) {
+    double now = shows(complaint, remaining);
+    double found = shows(complaint, truth);
+    return found > 0 ? now >= HALF * found : !remaining.isEmpty();
+  }
+
+  /** The chance that a complaint shows at a try, by the cause that shows it most. */
+  private double shows(Check complaint, Collection<String> causes) {
+    int said = complaint.indexOf(Check.SAID);
+    return causes.stream()
+        .filter(complaint.likelihood()::containsKey)
+        .mapToDouble(c -> complaint.likelihood().get(c)[said] * base.causes().get(c).retestFails())
+        .max()
+        .orElse(0);
   }
 }

@@ -83,8 +83,15 @@ record EventWords(Wording words) implements Event.Visitor<String> {
   }
 
   @Override
+  public String wentOn(Event.WentOn event) {
+    return "the choice to go on asking";
+  }
+
+  @Override
   public String askedFor(Event.AskedFor event) {
-    return "the wish for a check: " + words.ask(event.check());
+    return words.isCheck(event.check())
+        ? "the wish for a check: " + words.ask(event.check())
+        : "the wish for a repair: " + words.repair(event.check());
   }
 
   @Override

@@ -203,6 +203,11 @@ public final class Wording {
     return base.ordinaryChecks().filter(Check::danger).map(Check::id).collect(Collectors.toSet());
   }
 
+  /** Whether the rule base has a check of this id. */
+  public boolean isCheck(String id) {
+    return base.checks().containsKey(id);
+  }
+
   public boolean isProof(String check) {
     Check card = base.checks().get(check);
     return card != null && card.kind() == Check.Kind.PROOF;

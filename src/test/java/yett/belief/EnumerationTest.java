@@ -15,7 +15,6 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import yett.belief.PlainModel.Answered;
-import yett.belief.PlainModel.Failed;
 import yett.belief.PlainModel.Mended;
 import yett.belief.PlainModel.Step;
 import yett.belief.PlainModel.Tried;
@@ -188,12 +187,12 @@ class EnumerationTest {
     List<Step> steps = new ArrayList<>(answers(plain, random));
     if (random.nextInt(3) > 0) {
       steps.add(mended(plain, random));
-      boolean cured = random.nextInt(4) == 0;
-      steps.add(new Tried(cured, fails(plain, random)));
-      if (!cured) {
-        steps.add(failed(steps, random));
-      }
+      steps.add(tried(plain, steps, random));
       steps.addAll(answers(plain, random).subList(0, 2));
+      if (random.nextBoolean()) {
+        steps.add(mended(plain, random));
+        steps.add(tried(plain, steps, random));
+      }
     }
     if (random.nextInt(3) == 0) {
       steps.add(mended(plain, random));
@@ -226,11 +225,16 @@ class EnumerationTest {
     return new Mended(removes);
   }
 
-  /** It did what was said at first, or something else. */
-  private static Failed failed(List<Step> steps, SplittableRandom random) {
-    List<Answered> complaints =
-        steps.subList(0, 1 + random.nextInt(3)).stream().map(Answered.class::cast).toList();
-    return new Failed(random.nextBoolean(), complaints);
+  /** It ran, or did some of what was said at first, or something else. */
+  private static Tried tried(PlainModel plain, List<Step> steps, SplittableRandom random) {
+    Retest.How how = Retest.How.values()[random.nextInt(Retest.How.values().length)];
+    List<Answered> told =
+        steps.subList(0, random.nextInt(4)).stream().map(Answered.class::cast).toList();
+    List<Boolean> left =
+        how == Retest.How.SHOWED
+            ? told.stream().map(t -> random.nextBoolean()).toList()
+            : List.of();
+    return new Tried(how, told, left, fails(plain, random));
   }
 
   private static double[] fails(PlainModel plain, SplittableRandom random) {

@@ -27,13 +27,24 @@ final class PlainModel {
 
   record Mended(double[] removes) implements Step {}
 
-  record Tried(boolean cured, double[] fails) implements Step {}
+  /**
+   * How a try went.
+   *
+   * @param left of the complaints told, which are left; empty unless {@link Retest.How#SHOWED}
+   */
+  record Tried(Retest.How how, List<Answered> told, List<Boolean> left, double[] fails)
+      implements Step {
+    Tried(boolean cured, double[] fails) {
+      this(cured ? Retest.How.RAN : Retest.How.FAILED, List.of(), List.of(), fails);
+    }
+  }
 
-  /** How the gate failed: whether it did all of what was complained of. */
-  record Failed(boolean same, List<Answered> complaints) implements Step {}
-
-  /** What was there at the call-out, what is there now, and how probable that is. */
-  record World(boolean[] before, boolean[] now, double weight) {}
+  /**
+   * What was there at the call-out, at the last try and now, and how probable that is.
+   *
+   * @param tried what was there when the gate was last tried, or at the call-out
+   */
+  record World(boolean[] before, boolean[] tried, boolean[] now, double weight) {}
 
   final List<String> causes = new ArrayList<>();
   double[] priors;
@@ -399,7 +410,7 @@ final class PlainModel {
   /** The worlds that begin with one of these sets, before anything was seen. */
   List<World> outset(List<boolean[]> sets, boolean someCause) {
     return sets.stream()
-        .map(set -> new World(set, set, someCause && none(set) ? 0 : prior(set)))
+        .map(set -> new World(set, set, set, someCause && none(set) ? 0 : prior(set)))
         .toList();
   }
 
@@ -417,12 +428,7 @@ final class PlainModel {
       } else if (step instanceof Tried t) {
         worlds =
             worlds.stream()
-                .map(w -> new World(w.before(), w.now(), w.weight() * tried(t, w.now())))
-                .toList();
-      } else if (step instanceof Failed f) {
-        worlds =
-            worlds.stream()
-                .map(w -> new World(w.before(), w.now(), w.weight() * failed(f, w)))
+                .map(w -> new World(w.before(), w.now(), w.now(), w.weight() * tried(t, w)))
                 .toList();
       }
     }
@@ -441,7 +447,7 @@ final class PlainModel {
                   same
                       ? together(epochs, w.now()) / together(before, w.now())
                       : together(last, w.now());
-              return new World(w.before(), w.now(), w.weight() * chance);
+              return new World(w.before(), w.tried(), w.now(), w.weight() * chance);
             })
         .toList();
   }
@@ -454,8 +460,8 @@ final class PlainModel {
         if (w.now()[c] && step.removes()[c] > 0) {
           boolean[] without = w.now().clone();
           without[c] = false;
-          next.add(new World(w.before(), without, w.weight() * step.removes()[c]));
-          next.add(new World(w.before(), w.now(), w.weight() * (1 - step.removes()[c])));
+          next.add(new World(w.before(), w.tried(), without, w.weight() * step.removes()[c]));
+          next.add(new World(w.before(), w.tried(), w.now(), w.weight() * (1 - step.removes()[c])));
         } else {
           next.add(w);
         }
@@ -465,19 +471,43 @@ final class PlainModel {
     return all;
   }
 
-  private static double tried(Tried step, boolean[] set) {
+  /**
+   * Every way in which the complaints can come out is gone through: with the chance that the causes
+   * show at all, each is there again with 0.9 times what is left of its chance, and anew with 0.1.
+   */
+  private double tried(Tried step, World world) {
     double works = 0.995;
-    for (int c = 0; c < set.length; c++) {
-      works *= set[c] ? 1 - step.fails()[c] : 1;
+    for (int c = 0; c < world.now().length; c++) {
+      works *= world.now()[c] ? 1 - step.fails()[c] : 1;
     }
-    return step.cured() ? works : 1 - works;
+    int told = step.told().size();
+    double sum = step.how() == Retest.How.RAN ? works : 0;
+    sum += step.how() == Retest.How.FAILED && told == 0 ? 1 - works : 0;
+    sum += step.how() == Retest.How.OTHERWISE && told == 0 ? 1 - works : 0;
+    for (int left = 0; told > 0 && left < 1 << told; left++) {
+      double chance = 1 - works;
+      boolean asTold = true;
+      for (int k = 0; k < told; k++) {
+        boolean there = (left >> k & 1) == 1;
+        double again = again(step.told().get(k), world);
+        chance *= there ? again : 1 - again;
+        asTold &= step.left().isEmpty() || step.left().get(k) == there;
+      }
+      sum +=
+          switch (step.how()) {
+            case RAN -> left == 0 ? 0.7 * chance : 0;
+            case FAILED -> left == 0 ? 0.3 * chance : chance;
+            case OTHERWISE -> left == (1 << told) - 1 ? 0 : chance;
+            case SHOWED -> asTold ? chance : 0;
+          };
+    }
+    return sum;
   }
 
-  private double failed(Failed step, World world) {
-    double anew = together(List.of(step.complaints()), world.now());
-    boolean changed = !Arrays.equals(world.before(), world.now());
-    double same = changed ? anew : 0.9 + 0.1 * anew;
-    return step.same() ? same : 1 - same;
+  private double again(Answered complaint, World world) {
+    double now = together(List.of(List.of(complaint)), world.now());
+    double then = together(List.of(List.of(complaint)), world.tried());
+    return 0.9 * Math.min(1, now / then) + 0.1 * now;
   }
 
   static boolean none(boolean[] set) {
@@ -504,9 +534,8 @@ final class PlainModel {
         }
         belief = belief.repaired(removes);
       } else if (step instanceof Tried t) {
-        belief = belief.retested(t.cured(), t.fails());
-      } else if (step instanceof Failed f) {
-        belief = belief.failed(f.same(), f.complaints().stream().map(this::observation).toList());
+        List<Observation> told = t.told().stream().map(this::observation).toList();
+        belief = belief.retested(new Retest(t.how(), told, t.left()), t.fails());
       }
     }
     return belief;

@@ -356,7 +356,7 @@ class TextbookTest {
     Belief belief =
         Belief.atReport(builder.build(), 1)
             .repaired(Map.of("f0", 0.9))
-            .retested(false, new double[] {1, 1, 1, 1});
+            .retested(Retest.ran(false), new double[] {1, 1, 1, 1});
     // A retest fails by mistake in 1 of 200 cases: 0.36 x 0.005 joins what remains.
     double total = 0.04 + 0.25 + 0.20 + 0.15 + 0.36 * 0.005;
     assertThat(belief.remaining())

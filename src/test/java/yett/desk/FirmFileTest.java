@@ -44,4 +44,28 @@ class FirmFileTest {
         .hasMessageContaining("firm.yaml")
         .hasMessageContaining("chmod go-w");
   }
+
+  @Test
+  void its_logo_is_a_small_file_beside_it() throws IOException {
+    Path logo = settings.resolve("logo.png");
+    Files.write(logo, new byte[] {1, 2, 3});
+    write("firm: {name: Quayside, logo: logo.png}\n", "rw-r--r--");
+    FirmFile file = new FirmFile(settings);
+
+    assertThat(file.logo().orElseThrow()).containsExactly(1, 2, 3);
+
+    Files.write(logo, new byte[(1 << 20) + 1]);
+    assertThatThrownBy(file::logo)
+        .hasMessageContaining("logo.png")
+        .hasMessageContaining("at most 1 MiB");
+    Files.delete(logo);
+    assertThatThrownBy(file::logo).isInstanceOf(UncheckedIOException.class);
+  }
+
+  @Test
+  void a_firm_without_a_logo_has_none() throws IOException {
+    write("firm: {name: Quayside}\n", "rw-r--r--");
+    assertThat(new FirmFile(settings).logo()).isEmpty();
+    assertThat(new FirmFile(settings.resolve("nobody")).logo()).isEmpty();
+  }
 }

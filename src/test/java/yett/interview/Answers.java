@@ -197,6 +197,18 @@ final class Answers implements Step.Visitor<List<List<Event>>> {
   }
 
   @Override
+  public List<List<Event>> takeStock(Step.TakeStock step) {
+    List<List<Event>> all = new ArrayList<>();
+    all.add(one(new Event.WentOn()));
+    all.add(one(new Event.GaveUp("asking has stopped paying")));
+    step.suspects().stream()
+        .flatMap(s -> s.repair().stream())
+        .map(r -> one(new Event.AskedFor(r.id())))
+        .forEach(all::add);
+    return all;
+  }
+
+  @Override
   public List<List<Event>> decideFailedProof(Step.DecideFailedProof step) {
     return List.of(
         one(new Event.Reopened(step.proof().id())), one(new Event.GaveUp("a proof failed")));

@@ -233,6 +233,7 @@ final class Concluding implements AutoCloseable {
                 false,
                 false,
                 work.failedProof(),
+                0,
                 0),
             Set.of(),
             Map.of(),

@@ -217,7 +217,8 @@ final class SafeStates implements AutoCloseable {
     }
 
     private Step after(Node node) {
-      Step step = next.after(node.state(), node.concluded().judgement(), anything);
+      Trail nothing = new Trail(anything.atCallOut(), List.of());
+      Step step = next.after(node.state(), node.concluded().judgement(), anything, nothing);
       return defect.apply(node.state(), step);
     }
 

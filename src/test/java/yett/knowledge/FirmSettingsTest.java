@@ -3,7 +3,15 @@ package yett.knowledge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -69,6 +77,70 @@ class FirmSettingsTest {
     assertThatThrownBy(() -> settings(text))
         .isInstanceOf(KnowledgeException.class)
         .hasMessageContaining("firm.yaml:1");
+  }
+
+  @Test
+  void a_firm_says_who_it_is_and_what_it_prints_on() throws IOException {
+    String text =
+        """
+        firm:
+          name: Quayside Gates & Sons
+          address: [2 Rope Walk, Harrow Quay]
+          telephone: "+1 555 0100"
+          e-mail: desk@quayside.example
+          logo: logo.png
+        currency: EUR
+        paper: Letter
+        mains-parts: {selector: technician}
+        """;
+    assertThat(settings(text).letterhead())
+        .isEqualTo(
+            new Letterhead(
+                "Quayside Gates & Sons",
+                List.of("2 Rope Walk", "Harrow Quay"),
+                "+1 555 0100",
+                "desk@quayside.example",
+                Optional.of("logo.png"),
+                Optional.of("EUR"),
+                "Letter"));
+    assertThat(settings("").letterhead()).isEqualTo(Letterhead.NONE);
+    assertThat(Letterhead.NONE.paper()).isEqualTo("A4");
+    assertThat(bySchema(text)).isEmpty();
+  }
+
+  private static List<String> bySchema(String yaml) throws IOException {
+    Schema schema =
+        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(Files.readString(Path.of("shared/firm.schema.json")));
+    return schema.validate(yaml, InputFormat.YAML).stream().map(Object::toString).toList();
+  }
+
+  /**
+   * What the reader refuses the schema refuses too, so that an editor shows it while it is written.
+   */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "paper: A5",
+        "currency: euros",
+        "firm: {nmae: Quayside}",
+        "firm: {address: {street: Rope Walk}}",
+        "firm: Quayside",
+        "colour: blue",
+        "mains-parts: {selector: caller}"
+      })
+  void what_is_no_setting_is_refused_with_its_line(String text) throws IOException {
+    assertThatThrownBy(() -> settings(text))
+        .isInstanceOf(KnowledgeException.class)
+        .hasMessageContaining("firm.yaml:1");
+    assertThat(bySchema(text)).isNotEmpty();
+  }
+
+  @Test
+  void the_letters_of_a_currency_are_those_of_ISO_4217() {
+    assertThatThrownBy(() -> settings("currency: XQZ"))
+        .hasMessageContaining("\"XQZ\" is no currency")
+        .hasMessageContaining("such as EUR or USD");
   }
 
   /** Rule 0023: no folder of cards loosens what the firm has not. */

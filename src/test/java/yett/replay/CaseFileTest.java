@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import yett.interview.Answer;
+import yett.interview.Event;
 import yett.knowledge.Problem;
 import yett.knowledge.Role;
 
@@ -52,7 +53,8 @@ class CaseFileTest {
             "chain-sag",
             new Told<>(
                 List.of(new Answer.Read("7 1/2 in", 190.5), new Answer.Chosen("slack")), true));
-    assertThat(slack.retests()).contains(new Told<>(List.of(false, true), true));
+    assertThat(slack.retests())
+        .contains(new Told<>(List.of(new Event.Retested(false), new Event.Retested(true)), true));
     assertThat(slack.truth()).contains(List.of("chain-slack", "batteries-low"));
     assertThat(slack.roots()).containsExactly("chain-slack");
     assertThat(slack.blind()).isTrue();

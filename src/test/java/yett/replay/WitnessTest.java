@@ -7,11 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import yett.interview.Answer;
+import yett.interview.Event;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.testing.Repairs;
 
 class WitnessTest {
+  private static final Event.Retested AS_BEFORE = new Event.Retested(false, Optional.of(true));
   private static final String NO_MAINS =
       "case: no-mains\nperson: electrician\ntruth: [mains-missing]\n";
 
@@ -32,17 +34,47 @@ class WitnessTest {
   void a_repair_that_does_not_touch_the_cause_does_not_cure() {
     Witness witness = witness(NO_MAINS);
     witness.repaired(SmallRuleBase.base().repairs().get("tighten-chain"));
-    assertThat(witness.cured()).contains(false);
+    assertThat(witness.retest()).contains(AS_BEFORE);
   }
 
   @Test
   void a_gate_does_the_same_until_a_repair_takes_something_away() {
     Witness witness = witness(NO_MAINS);
     witness.repaired(SmallRuleBase.base().repairs().get("tighten-chain"));
-    assertThat(witness.sameTrouble()).contains(true);
+    assertThat(witness.retest()).contains(AS_BEFORE);
     witness.repaired(isolatorOn(0.9));
-    assertThat(witness.sameTrouble()).isEmpty();
-    assertThat(witness("case: untold\nperson: electrician\n").sameTrouble()).isEmpty();
+    assertThat(witness.retest()).contains(new Event.Retested(true));
+    assertThat(witness("case: untold\nperson: electrician\n").retest()).isEmpty();
+  }
+
+  @Test
+  void a_complaint_is_left_while_a_cause_is_that_shows_it() {
+    Witness witness =
+        witness(
+            """
+            case: two
+            person: electrician
+            complaints: [does-nothing, noisy-drive]
+            truth: [mains-missing, chain-slack]
+            """);
+    witness.repaired(isolatorOn(0.9));
+    assertThat(witness.retest()).contains(Event.Retested.left(List.of("noisy-drive"), List.of()));
+    witness.repaired(SmallRuleBase.base().repairs().get("tighten-chain"));
+    assertThat(witness.retest()).contains(new Event.Retested(true));
+  }
+
+  @Test
+  void a_file_may_say_what_is_left() {
+    Witness witness =
+        witness(
+            """
+            case: told
+            person: electrician
+            complaints: [does-nothing, noisy-drive]
+            answers: {retest: ["noisy-drive", cured]}
+            """);
+    assertThat(witness.retest()).contains(Event.Retested.left(List.of("noisy-drive"), List.of()));
+    assertThat(witness.retest()).contains(new Event.Retested(true));
   }
 
   @Test
@@ -87,7 +119,7 @@ class WitnessTest {
   private static boolean curedBy(double chance, String text) {
     Witness witness = witness(text);
     witness.repaired(isolatorOn(chance));
-    return witness.cured().orElseThrow();
+    return witness.retest().orElseThrow().cured();
   }
 
   private static Repair isolatorOn(double chance) {

@@ -208,6 +208,9 @@ final class Play {
       happen(new Event.Retested(runs, Optional.of(!runs && gate.sameTrouble())));
     } else if (step instanceof Step.Settle s) {
       happen(new Event.Kept(s.contradiction().first(), s.contradiction().second()));
+    } else if (step instanceof Step.TakeStock) {
+      boolean first = before.state().work().wentOn() == 0;
+      happen(first ? new Event.WentOn() : new Event.GaveUp("asking has stopped paying"));
     } else if (step instanceof Step.DecideFailedProof s) {
       boolean goOn = ++failedProofs <= MOST_FAILED_PROOFS;
       happen(goOn ? new Event.Reopened(s.proof().id()) : new Event.Closed(Ending.OUT_OF_SERVICE));

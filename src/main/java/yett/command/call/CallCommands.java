@@ -16,7 +16,6 @@ import yett.desk.OpenCase;
 import yett.dispatch.DispatchJson;
 import yett.dispatch.DispatchSheet;
 import yett.dispatch.Dispatcher;
-import yett.interview.Event;
 import yett.knowledge.Role;
 import yett.record.DispatchPage;
 
@@ -62,7 +61,7 @@ public final class CallCommands {
     }
     CaseId id = desk.casebook().find(words.get(0));
     try (OpenCase open = desk.open(id, Role.CALLER)) {
-      String gate = open.moment().state().opened().map(Event.Opened::site).orElse("");
+      String gate = open.gate();
       DispatchSheet sheet =
           new Dispatcher(desk.expertise(), ZoneId.systemDefault())
               .sheet(open.moment(), id.toString(), gate);

@@ -5,12 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import yett.command.diagnose.Questions;
+import yett.command.diagnose.RetestList;
 import yett.command.diagnose.Sitting;
 import yett.command.diagnose.StepViews;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.console.Text;
-import yett.desk.RetestAnswers;
 import yett.dispatch.DispatchSheet;
 import yett.dispatch.Dispatcher;
 import yett.interview.Ending;
@@ -75,23 +75,17 @@ public final class CallDeeds {
   }
 
   void retest() {
-    RetestAnswers ends = new RetestAnswers(sitting.moment().state());
-    sitting.show(
-        Block.heading("Does it run now?"),
-        Block.paragraph(
-            Text.of("Read out: ")
-                .and(
-                    Text.strong(
-                        "Stand to the side, with nobody in the opening. Let it open once and close"
-                            + " once, and watch. Does it run as it should?"))),
-        Block.numbered(ends.texts()));
-    questions
-        .one(
-            "Answer",
-            ends.words(),
-            ends.texts(),
-            ends.refusal() + " Type hand over if nobody can try it.")
-        .ifPresent(answer -> sitting.record(ends.event(answer)));
+    new RetestList(sitting, questions)
+        .ask(
+            List.of(
+                Block.heading("Does it run now?"),
+                Block.paragraph(
+                    Text.of("Read out: ")
+                        .and(
+                            Text.strong(
+                                "Stand to the side, with nobody in the opening. Let it open once"
+                                    + " and close once, and watch. Does it run as it should?")))),
+            " Type hand over if nobody can try it.");
   }
 
   void failedProof(Step.DecideFailedProof step) {
@@ -122,7 +116,7 @@ public final class CallDeeds {
   /** The case stays open: whoever is sent goes on with it. */
   void dispatch(Step.HandOver step, Moment moment) {
     String id = sitting.open().id().toString();
-    String gate = moment.state().opened().map(Event.Opened::site).orElse("");
+    String gate = sitting.open().gate();
     DispatchSheet sheet =
         new Dispatcher(sitting.open().interview().expertise(), ZoneId.systemDefault())
             .sheet(moment, id, gate);

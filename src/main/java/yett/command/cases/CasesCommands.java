@@ -18,7 +18,6 @@ import yett.console.Block;
 import yett.console.Console;
 import yett.desk.Desk;
 import yett.desk.OpenCase;
-import yett.interview.Event;
 import yett.knowledge.Role;
 
 /** {@code cases}: the cases of the casebook listed, shown and found. */
@@ -76,7 +75,7 @@ public final class CasesCommands {
       var state = open.moment().state();
       var views = new StepViews(desk.expertise().base());
       console.show(
-          Block.heading("Case " + id + " · " + state.opened().map(Event.Opened::site).orElse("")),
+          Block.heading("Case " + id + " · " + open.gate()),
           Block.paragraph(state.closed().map(e -> "Closed: " + e.words() + ".").orElse("Open.")));
       console.show(new UnusableEvents(desk.base()).blocks(open.moment()));
       console.show(new ReasonViews(desk.expertise().base(), views).accounts(open.moment()));

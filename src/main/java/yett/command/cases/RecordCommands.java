@@ -10,17 +10,19 @@ import yett.command.common.UsageException;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.desk.OpenCase;
-import yett.interview.Event;
 import yett.interview.Moment;
 import yett.knowledge.Role;
 import yett.record.CaseRecord;
 import yett.record.HandOverSheet;
 
-/** {@code record}: a case as Markdown, for the file or for the next level. */
+/** {@code record}: a case on paper, for the file, for the customer, for whoever comes next. */
 public final class RecordCommands {
   private static final String RECORD =
-      "Usage: record CASE [--hand-over]. CASE is its number, such as 2026-0007 or 7. The text "
-          + "goes to standard output: record 7 > case.md keeps it in a file.";
+      "Usage: record CASE [--hand-over], or record CASE --pdf FILE | --html FILE [--for customer |"
+          + " technician] [--log]. CASE is its number, such as 2026-0007 or 7. Without a file the"
+          + " record goes to standard output as Markdown: record 7 > case.md keeps it. A file has"
+          + " a page for the customer and one for the next technician; --for leaves the other out,"
+          + " --log appends all that was said and done.";
 
   private final Desk desk;
   private final StandardStreams output;
@@ -32,7 +34,7 @@ public final class RecordCommands {
 
   @Command(
       name = "record",
-      description = "the record of a case, as Markdown",
+      description = "the record of a case, as Markdown, or as a page to hand out",
       help = RECORD,
       completionProvider = Completions.CASES)
   public void record(
@@ -40,18 +42,30 @@ public final class RecordCommands {
       @Option(
               longName = "hand-over",
               description = "the hand-over sheet for the next level instead of the record")
-          boolean handOver) {
-    if (words.size() != 1) {
+          boolean handOver,
+      @Option(longName = "html", description = "write a page to this file, to look at and print")
+          String html,
+      @Option(longName = "pdf", description = "write the same page to this file as PDF") String pdf,
+      @Option(longName = "for", description = "only the page for customer or technician")
+          String reader,
+      @Option(longName = "log", description = "append all that was said and done") boolean log) {
+    boolean toFile = html != null || pdf != null;
+    if (words.size() != 1 || (toFile ? handOver : reader != null || log)) {
       throw new UsageException(RECORD);
     }
     CaseId id = desk.casebook().find(words.get(0));
+    RecordFiles files = new RecordFiles(desk, output, html, pdf, RecordFiles.parts(reader, log));
     try (OpenCase open = desk.open(id, Role.TECHNICIAN)) {
       Moment moment = open.moment();
-      String gate = moment.state().opened().map(Event.Opened::site).orElse("");
-      output.print(
-          handOver
-              ? new HandOverSheet(desk.expertise()).markdown(moment, id.toString(), gate)
-              : new CaseRecord(desk.expertise().base()).markdown(moment, id.toString(), gate));
+      String gate = open.gate();
+      if (toFile) {
+        files.write(moment, id.toString(), gate);
+      } else {
+        output.print(
+            handOver
+                ? new HandOverSheet(desk.expertise()).markdown(moment, id.toString(), gate)
+                : new CaseRecord(desk.expertise().base()).markdown(moment, id.toString(), gate));
+      }
     }
   }
 }

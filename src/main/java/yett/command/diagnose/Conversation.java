@@ -9,9 +9,7 @@ import yett.command.call.Calling;
 import yett.command.common.Words;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.SignalWord;
 import yett.desk.OpenCase;
-import yett.desk.RetestAnswers;
 import yett.interview.Answer;
 import yett.interview.Ending;
 import yett.interview.Event;
@@ -31,6 +29,8 @@ public final class Conversation {
   private final DangerList dangers;
   private final LookList looks;
   private final SetUpScreens setUps;
+  private final RetestList retest;
+  private final Decisions decisions;
   private final SiteForm siteForm;
   private final Calling calling;
 
@@ -44,6 +44,8 @@ public final class Conversation {
     this.dangers = new DangerList(sitting, wishes);
     this.looks = new LookList(sitting, wishes);
     this.setUps = new SetUpScreens(sitting, questions);
+    this.retest = new RetestList(sitting, questions);
+    this.decisions = new Decisions(sitting, questions);
     this.siteForm = new SiteForm(sitting, wishes, knownSite);
     this.calling = new Calling(sitting, wishes, questions, knownSite);
   }
@@ -158,12 +160,17 @@ public final class Conversation {
 
     @Override
     public Runnable settle(Step.Settle step) {
-      return () -> Conversation.this.settle(step);
+      return () -> decisions.settle(step);
+    }
+
+    @Override
+    public Runnable takeStock(Step.TakeStock step) {
+      return () -> decisions.takeStock(step);
     }
 
     @Override
     public Runnable decideFailedProof(Step.DecideFailedProof step) {
-      return () -> failedProof(step);
+      return () -> decisions.failedProof(step);
     }
 
     @Override
@@ -277,79 +284,20 @@ public final class Conversation {
   }
 
   private void retest() {
-    RetestAnswers ends = new RetestAnswers(sitting.moment().state());
-    sitting.show(
-        Block.heading("Retest"),
-        Block.paragraph(
-            "Give a command and watch a whole run in both directions. Does the gate run as it "
-                + "should?"),
-        Block.numbered(ends.texts()));
-    OptionalInt answer = questions.one("Answer", ends.words(), ends.texts(), ends.refusal());
-    if (answer.isEmpty()) {
-      return;
-    }
-    Event.Retested tried = ends.event(answer.getAsInt());
-    sitting.record(tried);
+    retest.ask(
+        List.of(
+            Block.heading("Retest"),
+            Block.paragraph(
+                "Give a command and watch a whole run in both directions. Does the gate run as it "
+                    + "should?")),
+        "");
     List<Trail.Move> moves = sitting.moment().trail().moves();
-    if (!tried.cured() && !moves.isEmpty()) {
+    boolean failed = !sitting.moment().state().work().cured();
+    if (failed && !sitting.moment().state().work().retestDue() && !moves.isEmpty()) {
       sitting.say(
           "Not cured. That is evidence too: "
               + sitting.views().movement(moves.get(moves.size() - 1), sitting.moment()));
     }
-  }
-
-  private void settle(Step.Settle step) {
-    Corrections corrections = new Corrections(sitting);
-    List<String> texts =
-        List.of(
-            "answer again: " + corrections.told(step.first()),
-            "answer again: " + corrections.told(step.second()),
-            "both are right");
-    sitting.show(
-        Block.heading("Two answers that do not agree"),
-        Block.paragraph(StepViews.capital(step.contradiction().reason().words()) + "."),
-        Block.numbered(texts));
-    OptionalInt answer =
-        questions.one(
-            "Answer",
-            List.of("first", "second", "both"),
-            texts,
-            "Type 1 or 2 to change an answer, 3 to keep both.");
-    if (answer.isEmpty()) {
-      return;
-    }
-    if (answer.getAsInt() == 2) {
-      sitting.record(new Event.Kept(step.contradiction().first(), step.contradiction().second()));
-    } else {
-      corrections.again(answer.getAsInt() == 0 ? step.first() : step.second());
-    }
-  }
-
-  private void failedProof(Step.DecideFailedProof step) {
-    sitting.show(
-        Block.heading("A proof failed"),
-        Block.paragraph(step.proof().ask()),
-        Block.signal(
-            SignalWord.WARNING,
-            "The gate must not run for its users until this proof passes. Keep people away from"
-                + " it."),
-        Block.numbered(
-            List.of(
-                "go on: mend what the proof points to, or look for the cause",
-                "leave the gate out of service: locked off, open way closed by other means, "
-                    + "signed")));
-    questions
-        .one(
-            "Answer",
-            List.of("go-on", "leave"),
-            List.of("go on", "leave"),
-            "Type 1 to go on, 2 to leave the gate out of service.")
-        .ifPresent(
-            i ->
-                sitting.record(
-                    i == 0
-                        ? new Event.Reopened(step.proof().id())
-                        : new Event.GaveUp("a proof failed: " + step.proof().ask())));
   }
 
   private void makeSafe(Step.MakeSafe step) {

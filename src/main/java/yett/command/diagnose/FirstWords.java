@@ -54,6 +54,11 @@ final class FirstWords implements SomeSteps<String> {
   }
 
   @Override
+  public String takeStock(Step.TakeStock step) {
+    return "whether asking goes on";
+  }
+
+  @Override
   public String decideFailedProof(Step.DecideFailedProof step) {
     return "what becomes of the failed proof";
   }

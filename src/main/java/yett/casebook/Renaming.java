@@ -1,0 +1,105 @@
+package yett.casebook;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * Gates that get another name, here or in another casebook; the caller holds the transaction. A
+ * revision tells how people called the gate then, so that the names of a gate are its history, and
+ * travel with it.
+ */
+final class Renaming {
+  /** What is kept of a gate that nobody described. */
+  private static final String NOTHING = "{}";
+
+  private final SiteTables sites;
+
+  Renaming(SiteTables sites) {
+    this.sites = sites;
+  }
+
+  /** Gives a gate another name, with its cases and all that is known of it. */
+  SiteRecord rename(String from, String to, Instant at) {
+    if (!isKnown(from)) {
+      throw new CasebookException("There is no gate " + Shown.quoted(from) + ".");
+    }
+    if (isKnown(to)) {
+      throw new CasebookException(
+          "There is a gate "
+              + Shown.quoted(to)
+              + " already. Two gates do not become one by a name; choose another one.");
+    }
+    if (!sites.exists(from)) {
+      sites.save(new SiteRecord(from, from, NOTHING, at));
+    }
+    String body = sites.history(from).get(0).body();
+    sites.move(from, to);
+    return sites.save(new SiteRecord(to, to, body, at));
+  }
+
+  private boolean isKnown(String name) {
+    return sites.exists(name) || sites.hasCases(name);
+  }
+
+  /** What a gate is called now that somebody calls so who may not know of its new name. */
+  String now(String name) {
+    if (sites.exists(name)) {
+      return name;
+    }
+    List<String> here = sites.formerly(name);
+    return here.size() == 1 ? here.get(0) : name;
+  }
+
+  /** Whether it is this gate that was renamed here since the file was written. */
+  boolean isOlderHere(CarriedSite carried) {
+    SiteRecord newest = carried.newest();
+    return !sites.exists(carried.id()) && here(newest.name()).anyMatch(id -> holds(id, newest));
+  }
+
+  /** Whether it was renamed both here and elsewhere. */
+  boolean isRenamedApart(CarriedSite carried) {
+    return !sites.exists(carried.id())
+        && carried.revisions().stream().anyMatch(r -> here(r.name()).anyMatch(id -> holds(id, r)));
+  }
+
+  /** Takes over the name that a gate got elsewhere since. */
+  void follow(CarriedSite carried) {
+    String to = carried.id();
+    if (!sites.exists(to)) {
+      carried.revisions().stream()
+          .filter(r -> !r.name().equals(to) && sites.exists(r.name()))
+          .filter(r -> isSame(sites.history(r.name()).get(0), r))
+          .findFirst()
+          .ifPresent(r -> sites.move(r.name(), to));
+    }
+  }
+
+  /** A gate that was not described here when it was renamed elsewhere may have cases here. */
+  void followCases(CarriedSite carried) {
+    List<SiteRecord> revisions = carried.revisions();
+    for (int i = 0; i + 1 < revisions.size(); i++) {
+      String name = revisions.get(i).name();
+      if (!name.equals(carried.id())
+          && !name.equals(revisions.get(i + 1).name())
+          && !sites.exists(name)) {
+        sites.moveCases(name, carried.id(), revisions.get(i + 1).at());
+      }
+    }
+  }
+
+  private Stream<String> here(String name) {
+    return Stream.concat(Stream.of(name).filter(sites::exists), sites.formerly(name).stream());
+  }
+
+  private boolean holds(String id, SiteRecord revision) {
+    return sites.history(id).stream().anyMatch(r -> isSame(r, revision));
+  }
+
+  /** The same description, whatever the gate is called now. */
+  private static boolean isSame(SiteRecord one, SiteRecord other) {
+    return one.name().equals(other.name())
+        && one.body().equals(other.body())
+        && one.at().equals(other.at());
+  }
+}

@@ -1,0 +1,126 @@
+package yett.command.cases;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yett.command.common.UsageException;
+import yett.console.StandardStreams;
+import yett.desk.Desk;
+import yett.files.WholeFile;
+import yett.interview.Moment;
+import yett.knowledge.Letterhead;
+import yett.knowledge.Names;
+import yett.paper.PdfFile;
+import yett.paper.Picture;
+import yett.record.handout.HandOut;
+import yett.record.handout.HandOut.Part;
+
+/** The record of a case in files to hand out. */
+final class RecordFiles {
+  static final List<String> READERS = List.of("customer", "technician");
+
+  private final Desk desk;
+  private final StandardStreams output;
+  private final Optional<Path> html;
+  private final Optional<Path> pdf;
+  private final Set<Part> parts;
+
+  /**
+   * @param html where to; null for no such file
+   * @param pdf likewise
+   * @throws UsageException if one of them is there already
+   */
+  RecordFiles(Desk desk, StandardStreams output, String html, String pdf, Set<Part> parts) {
+    this.desk = desk;
+    this.output = output;
+    this.html = Optional.ofNullable(html).map(RecordFiles::fresh);
+    this.pdf = Optional.ofNullable(pdf).map(RecordFiles::fresh);
+    this.parts = parts;
+  }
+
+  /** The parts for this reader, for both if none is named. */
+  static Set<Part> parts(String reader, boolean log) {
+    if (reader != null && !READERS.contains(reader)) {
+      throw new UsageException(
+          "\"" + reader + "\" is nobody a page is for. " + Names.advice(reader, READERS));
+    }
+    Set<Part> parts = EnumSet.noneOf(Part.class);
+    if (reader == null || reader.equals(READERS.get(0))) {
+      parts.add(Part.CUSTOMER);
+    }
+    if (reader == null || reader.equals(READERS.get(1))) {
+      parts.add(Part.TECHNICIAN);
+    }
+    if (log) {
+      parts.add(Part.LOG);
+    }
+    return parts;
+  }
+
+  private static Path fresh(String name) {
+    try {
+      Path file = Path.of(name);
+      if (name.isBlank() || Files.exists(file)) {
+        throw new UsageException(name + " is there already. Name another file, or move it away.");
+      }
+      return file;
+    } catch (InvalidPathException e) {
+      throw new UsageException(name + " cannot be the name of a file. Name another one.");
+    }
+  }
+
+  void write(Moment moment, String caseId, String gate) {
+    Letterhead letterhead = desk.firm().letterhead();
+    HandOut handOut =
+        new HandOut(desk.expertise(), letterhead, logo(letterhead), ZoneId.systemDefault());
+    String page = handOut.html(moment, caseId, gate, parts);
+    html.ifPresent(file -> keep(file, () -> WholeFile.create(file, page)));
+    pdf.ifPresent(
+        file -> {
+          byte[] printed = PdfFile.of(page);
+          keep(file, () -> WholeFile.create(file, printed));
+          String missing = PdfFile.missing(page);
+          if (!missing.isEmpty()) {
+            output.tell(
+                file
+                    + ": these characters are not in its fonts and look like #: "
+                    + missing
+                    + ". A browser shows them: --html FILE.");
+          }
+        });
+  }
+
+  private Optional<Picture> logo(Letterhead letterhead) {
+    try {
+      return desk.logo().map(Picture::of);
+    } catch (IllegalArgumentException e) {
+      throw new UncheckedIOException(
+          "The logo " + letterhead.logo().orElse("") + " cannot be used: " + e.getMessage() + ".",
+          new IOException(e));
+    }
+  }
+
+  private interface Writing {
+    void write() throws IOException;
+  }
+
+  private void keep(Path file, Writing writing) {
+    try {
+      writing.write();
+      output.print(file + " is written.");
+    } catch (IOException e) {
+      throw new UncheckedIOException(
+          file
+              + ": it cannot be written. See that its folder is there and has room, or name"
+              + " another file.",
+          e);
+    }
+  }
+}

@@ -1,0 +1,122 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import yett.console.Block;
+import yett.console.SignalWord;
+import yett.interview.Event;
+import yett.interview.Step;
+import yett.interview.Suspect;
+import yett.wording.Figures;
+
+/** Points at which the person decides how the case goes on. */
+final class Decisions {
+  private final Sitting sitting;
+  private final Questions questions;
+
+  Decisions(Sitting sitting, Questions questions) {
+    this.sitting = sitting;
+    this.questions = questions;
+  }
+
+  void settle(Step.Settle step) {
+    Corrections corrections = new Corrections(sitting);
+    List<String> texts =
+        List.of(
+            "answer again: " + corrections.told(step.first()),
+            "answer again: " + corrections.told(step.second()),
+            "both are right");
+    sitting.show(
+        Block.heading("Two answers that do not agree"),
+        Block.paragraph(StepViews.capital(step.contradiction().reason().words()) + "."),
+        Block.numbered(texts));
+    OptionalInt answer =
+        questions.one(
+            "Answer",
+            List.of("first", "second", "both"),
+            texts,
+            "Type 1 or 2 to change an answer, 3 to keep both.");
+    if (answer.isEmpty()) {
+      return;
+    }
+    if (answer.getAsInt() == 2) {
+      sitting.record(new Event.Kept(step.contradiction().first(), step.contradiction().second()));
+    } else {
+      corrections.again(answer.getAsInt() == 0 ? step.first() : step.second());
+    }
+  }
+
+  void failedProof(Step.DecideFailedProof step) {
+    sitting.show(
+        Block.heading("A proof failed"),
+        Block.paragraph(step.proof().ask()),
+        Block.signal(
+            SignalWord.WARNING,
+            "The gate must not run for its users until this proof passes. Keep people away from"
+                + " it."),
+        Block.numbered(
+            List.of(
+                "go on: mend what the proof points to, or look for the cause",
+                "leave the gate out of service: locked off, open way closed by other means, "
+                    + "signed")));
+    questions
+        .one(
+            "Answer",
+            List.of("go-on", "leave"),
+            List.of("go on", "leave"),
+            "Type 1 to go on, 2 to leave the gate out of service.")
+        .ifPresent(
+            i ->
+                sitting.record(
+                    i == 0
+                        ? new Event.Reopened(step.proof().id())
+                        : new Event.GaveUp("a proof failed: " + step.proof().ask())));
+  }
+
+  /** A line of what can be done when asking has stopped paying. */
+  private record Choice(String word, String text, Event event) {}
+
+  void takeStock(Step.TakeStock step) {
+    List<Choice> choices = new ArrayList<>();
+    choices.add(
+        new Choice("go-on", "go on; next would be: " + step.next().ask(), new Event.WentOn()));
+    for (Suspect suspect : step.suspects()) {
+      suspect
+          .repair()
+          .filter(r -> choices.stream().noneMatch(c -> c.word().equals(r.id())))
+          .ifPresent(
+              r ->
+                  choices.add(
+                      new Choice(r.id(), "on suspicion: " + r.name(), new Event.AskedFor(r.id()))));
+    }
+    choices.add(
+        new Choice(
+            "hand-over",
+            "hand over, with everything that was found",
+            new Event.GaveUp("asking has stopped paying")));
+    List<String> texts = choices.stream().map(Choice::text).toList();
+    sitting.show(
+        Block.heading("Asking has stopped paying"),
+        Block.paragraph(
+            "The last checks have moved no suspicion, and none is strong enough to repair anything."
+                + (step.suspects().isEmpty() ? "" : " What may still be there:")),
+        Block.rows(step.suspects().stream().map(Decisions::told).toArray(Block.Row[]::new)),
+        Block.numbered(texts));
+    questions
+        .one(
+            "Answer",
+            choices.stream().map(Choice::word).toList(),
+            texts,
+            "Type the number of a line, 1 to "
+                + choices.size()
+                + ". "
+                + "To look into something else: suspect, with the name of a cause.")
+        .ifPresent(i -> sitting.record(choices.get(i).event()));
+  }
+
+  private static Block.Row told(Suspect suspect) {
+    String repair = suspect.repair().isPresent() ? "" : "; no repair of it is open to you";
+    return Block.row(suspect.cause().name(), Figures.percent(suspect.chance()) + repair);
+  }
+}

@@ -1,0 +1,108 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import yett.console.Block;
+import yett.interview.CaseState;
+import yett.interview.Event;
+import yett.knowledge.Check;
+
+/**
+ * How a try of the gate went: whether it runs, and if not, what is left of what was complained of
+ * and what it does now that nobody complained of before.
+ */
+public final class RetestList {
+  private static final String PART = "part";
+  private static final String OTHER = "other";
+
+  private final Sitting sitting;
+  private final Questions questions;
+  private final List<String> words = new ArrayList<>();
+  private final List<String> texts = new ArrayList<>();
+
+  public RetestList(Sitting sitting, Questions questions) {
+    this.sitting = sitting;
+    this.questions = questions;
+  }
+
+  /**
+   * Asks, and records what was said.
+   *
+   * @param what is to be tried, read out or done
+   * @param refusal what to say besides when the answer is none of the lines
+   */
+  public void ask(List<Block> what, String refusal) {
+    List<Check> reported = reported();
+    lines(reported.size());
+    List<Block> blocks = new ArrayList<>(what);
+    blocks.add(Block.numbered(texts));
+    sitting.show(blocks.toArray(Block[]::new));
+    String advice = "Type the number of the line that says how it went, 1 to " + words.size() + ".";
+    questions.one("Answer", words, texts, advice + refusal).stream()
+        .boxed()
+        .flatMap(i -> tried(words.get(i), reported).stream())
+        .findFirst()
+        .ifPresent(sitting::record);
+  }
+
+  private List<Check> reported() {
+    CaseState.Told told = sitting.moment().state().told();
+    return told.complaints().orElse(List.of()).stream()
+        .map(sitting.base().checks()::get)
+        .filter(c -> c != null)
+        .toList();
+  }
+
+  /** A gate of which nobody complained cannot do what was complained of. */
+  private void lines(int reported) {
+    line("yes", "it runs as it should");
+    if (reported > 0) {
+      line("same", "same fault as reported");
+      if (reported > 1) {
+        line(PART, "better, but some of it is left");
+      }
+      line(OTHER, "it fails in another way now");
+    }
+    line("no", reported > 0 ? "it still fails, hard to say how" : "it still fails");
+  }
+
+  private void line(String word, String text) {
+    words.add(word);
+    texts.add(text);
+  }
+
+  private Optional<Event.Retested> tried(String word, List<Check> reported) {
+    return switch (word) {
+      case "yes" -> Optional.of(new Event.Retested(true));
+      case "same" -> Optional.of(new Event.Retested(false, Optional.of(true)));
+      case PART -> part(reported);
+      case OTHER -> anew(reported).map(other -> Event.Retested.left(List.of(), other));
+      default -> Optional.of(new Event.Retested(false));
+    };
+  }
+
+  private Optional<Event.Retested> part(List<Check> reported) {
+    return pick("What is left?", "Pick all that it still does.", reported)
+        .map(
+            left ->
+                left.isEmpty() || left.size() == reported.size()
+                    ? new Event.Retested(false, Optional.of(!left.isEmpty()))
+                    : Event.Retested.left(left, List.of()));
+  }
+
+  private Optional<List<String>> anew(List<Check> reported) {
+    List<Check> others =
+        sitting.base().complaints().stream().filter(c -> !reported.contains(c)).toList();
+    return pick("What does it do now?", "Pick all that is new; 0 if none of it fits.", others);
+  }
+
+  private Optional<List<String>> pick(String title, String how, List<Check> complaints) {
+    List<String> names = complaints.stream().map(Check::ask).toList();
+    List<String> ids = complaints.stream().map(Check::id).toList();
+    sitting.show(sitting.views().picking(title, how, names));
+    return questions
+        .several("0 for none, or numbers", ids, names)
+        .map(picked -> picked.stream().map(ids::get).toList());
+  }
+}

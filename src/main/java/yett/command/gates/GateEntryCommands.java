@@ -1,0 +1,123 @@
+package yett.command.gates;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.springframework.shell.core.command.annotation.Arguments;
+import org.springframework.shell.core.command.annotation.Command;
+import yett.command.common.Completions;
+import yett.command.common.GateNames;
+import yett.command.common.UsageException;
+import yett.console.Block;
+import yett.console.Console;
+import yett.desk.Desk;
+import yett.desk.GateMemory;
+import yett.interview.SiteFacts;
+import yett.knowledge.Names;
+import yett.knowledge.SiteQuestion;
+import yett.wording.GateWords;
+
+/** {@code gates add} and {@code gates describe}: a gate as installed, without a case. */
+public final class GateEntryCommands {
+  private static final String FORM =
+      " Such as: opening=\"6 m\" support=cantilever batteries=none. What is not said is the usual.";
+
+  private static final String ADD = "Usage: gates add \"NAME\" QUESTION=ANSWER..." + FORM;
+
+  private static final String DESCRIBE =
+      "Usage: gates describe \"NAME\" QUESTION=ANSWER... What was said before stays, unless it is"
+          + " said anew."
+          + FORM;
+
+  private final Desk desk;
+  private final Console console;
+
+  public GateEntryCommands(Desk desk, Console console) {
+    this.desk = desk;
+    this.console = console;
+  }
+
+  @Command(
+      name = {"gates", "add"},
+      description = "describe a gate before its first case",
+      help = ADD)
+  public void add(@Arguments List<String> words) {
+    if (words.size() < 2) {
+      throw new UsageException(ADD);
+    }
+    String name = words.get(0).strip();
+    if (name.isEmpty() || !GateNames.isName(name) || name.contains("=")) {
+      throw new UsageException(GateNames.isName(name) ? ADD : GateNames.refusal(name));
+    }
+    if (new Gates(desk, console).names().contains(name)) {
+      throw new UsageException(
+          "There is a gate \"" + name + "\" already. Change it with: gates describe.");
+    }
+    keep(name, Map.of(), words.subList(1, words.size()));
+  }
+
+  @Command(
+      name = {"gates", "describe"},
+      description = "change what is known of a gate",
+      help = DESCRIBE,
+      completionProvider = Completions.GATES)
+  public void describe(@Arguments List<String> words) {
+    if (words.size() < 2) {
+      throw new UsageException(DESCRIBE);
+    }
+    String name = new Gates(desk, console).exactly(words.get(0));
+    Map<String, String> before =
+        desk.casebook().site(name).map(GateMemory::answers).orElse(Map.of());
+    keep(name, before, words.subList(1, words.size()));
+  }
+
+  private void keep(String name, Map<String, String> before, List<String> told) {
+    Map<String, String> answers = new LinkedHashMap<>(before);
+    told.forEach(word -> answer(word, answers));
+    if (!new GateMemory(desk.casebook(), desk.clock()).keep(name, answers)) {
+      throw new UsageException(
+          "It could not be kept: the casebook cannot be reached. Try again when it can.");
+    }
+    console.show(Block.paragraph(name + ": " + new GateWords(desk.base()).line(answers) + "."));
+  }
+
+  private void answer(String word, Map<String, String> answers) {
+    int equals = word.indexOf('=');
+    String id = equals < 0 ? word : word.substring(0, equals);
+    Map<String, SiteQuestion> questions = desk.base().siteQuestions();
+    if (equals < 0 || !questions.containsKey(id)) {
+      throw new UsageException(
+          "\""
+              + word
+              + "\" answers no question on a gate. "
+              + Names.advice(id, questions.keySet()));
+    }
+    SiteQuestion question = questions.get(id);
+    String answer = word.substring(equals + 1).strip();
+    if (!SiteFacts.canBe(question, answer)) {
+      throw new UsageException(
+          "\"" + answer + "\" is no answer to: " + question.ask() + " " + possible(question));
+    }
+    answers.put(id, answer);
+  }
+
+  private static String possible(SiteQuestion question) {
+    return question
+        .measures()
+        .map(
+            m ->
+                "Write a reading from "
+                    + m.show(m.least())
+                    + " to "
+                    + m.show(m.most())
+                    + ", such as "
+                    + question.usual()
+                    + ".")
+        .orElseGet(
+            () ->
+                question.choices().entrySet().stream()
+                    .map(e -> e.getKey() + " (" + e.getValue() + ")")
+                    .collect(Collectors.joining(", ", "Known: ", ".")));
+  }
+}

@@ -1,0 +1,2 @@
+/** {@code gates}: gates with their history. */
+package yett.command.gates;

@@ -1,0 +1,109 @@
+package yett.figures;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import yett.interview.CaseState;
+import yett.interview.Ending;
+import yett.interview.Entry;
+import yett.interview.Event;
+import yett.knowledge.Role;
+
+/**
+ * What happened at one gate, case by case.
+ *
+ * @param cases oldest first
+ */
+public record GateHistory(List<Past> cases) {
+
+  /**
+   * A case as its gate remembers it.
+   *
+   * @param onSite when somebody who may work on the gate last entered something; empty if nobody
+   *     did
+   * @param cause id of the cause believed most; empty if nothing was told
+   * @param repairs ids of the repairs that were done, in order
+   */
+  public record Past(
+      String id,
+      Instant opened,
+      Optional<Instant> onSite,
+      Optional<Ending> ending,
+      String cause,
+      List<String> repairs,
+      List<Reading> readings) {
+
+    /** Follows the events of a case. */
+    public static Past of(String id, Instant opened, String cause, List<Entry> entries) {
+      CaseState state = CaseState.of(entries);
+      Map<Long, Instant> times = new HashMap<>();
+      entries.forEach(e -> times.put(e.number(), e.at()));
+      List<Reading> readings = new ArrayList<>();
+      for (CaseState.Answered a : state.answers()) {
+        a.answer()
+            .reading()
+            .ifPresent(r -> readings.add(new Reading(a.check(), times.get(a.event()), r.value())));
+      }
+      List<String> repairs = new ArrayList<>();
+      for (Entry deed : state.work().deeds()) {
+        if (deed.event() instanceof Event.Repaired repaired) {
+          repairs.add(repaired.repair());
+        }
+      }
+      return new Past(
+          id,
+          opened,
+          Entry.valid(entries).stream()
+              .filter(e -> e.by().may(Role.TRAINEE))
+              .map(Entry::at)
+              .max(Comparator.naturalOrder()),
+          state.closed(),
+          cause,
+          List.copyOf(repairs),
+          List.copyOf(readings));
+    }
+
+    public boolean open() {
+      return ending.isEmpty();
+    }
+  }
+
+  /**
+   * A reading that was taken at the gate.
+   *
+   * @param value in the canonical unit of what the check measures
+   */
+  public record Reading(String check, Instant at, double value) {}
+
+  public GateHistory {
+    cases = cases.stream().sorted(Comparator.comparing(Past::opened)).toList();
+  }
+
+  /** When somebody was last there. */
+  public Optional<Instant> lastVisit() {
+    return cases.stream().flatMap(c -> c.onSite().stream()).max(Comparator.naturalOrder());
+  }
+
+  public long open() {
+    return cases.stream().filter(Past::open).count();
+  }
+
+  /** The readings of each check, oldest first; what was read most often comes first. */
+  public List<List<Reading>> readings() {
+    Map<String, List<Reading>> byCheck = new TreeMap<>();
+    for (Past past : cases) {
+      past.readings()
+          .forEach(r -> byCheck.computeIfAbsent(r.check(), c -> new ArrayList<>()).add(r));
+    }
+    byCheck.values().forEach(all -> all.sort(Comparator.comparing(Reading::at)));
+    return byCheck.values().stream()
+        .sorted(Comparator.comparingInt(all -> -all.size()))
+        .map(List::copyOf)
+        .toList();
+  }
+}

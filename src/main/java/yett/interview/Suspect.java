@@ -1,0 +1,57 @@
+package yett.interview;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import yett.knowledge.Cause;
+import yett.knowledge.Repair;
+
+/**
+ * A cause that may still be there, and what this person could do about it.
+ *
+ * @param chance that it is there now
+ * @param repair the open one that removes it most surely; empty if none is open
+ */
+public record Suspect(Cause cause, double chance, Optional<Repair> repair) {
+  private static final int MOST = 3;
+
+  /** Less than this is no suspicion. */
+  private static final double LEAST = 0.03;
+
+  /**
+   * Those that are left, the likeliest first.
+   *
+   * @param open ids of the repairs that this person can do
+   */
+  static List<Suspect> left(Present present, Set<String> open) {
+    double[] there = present.belief.remaining();
+    List<String> causes = present.belief.model().causes();
+    List<Suspect> left = new ArrayList<>();
+    IntStream.range(0, there.length)
+        .filter(c -> there[c] >= LEAST && isFault(causes.get(c)))
+        .mapToObj(
+            c ->
+                new Suspect(
+                    present.base.causes().get(causes.get(c)),
+                    there[c],
+                    repair(present, causes.get(c), open)))
+        .sorted(Comparator.comparingDouble(s -> -s.chance()))
+        .limit(MOST)
+        .forEach(left::add);
+    return List.copyOf(left);
+  }
+
+  private static boolean isFault(String cause) {
+    return !cause.equals(Cause.NOT_IN_RULE_BASE) && !cause.equals(Cause.NOTHING_WRONG);
+  }
+
+  private static Optional<Repair> repair(Present present, String cause, Set<String> open) {
+    return open.stream()
+        .map(present.base.repairs()::get)
+        .filter(r -> r.removes().containsKey(cause))
+        .max(Comparator.comparingDouble(r -> r.removes().get(cause)));
+  }
+}

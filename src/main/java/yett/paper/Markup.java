@@ -1,0 +1,103 @@
+package yett.paper;
+
+import java.io.StringWriter;
+import java.util.regex.Pattern;
+import javax.xml.stream.XMLOutputFactory;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamWriter;
+
+/**
+ * Elements and text, well-formed whatever the text is: every word comes in as it was said, and only
+ * this class puts marks on the page. The same text is HTML to a browser and XML to a program.
+ */
+public final class Markup {
+  private static final XMLOutputFactory WRITERS = XMLOutputFactory.newDefaultFactory();
+
+  /** What XML cannot hold, and what steers the direction of a line. */
+  private static final Pattern UNSEEN = Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Cs}\\p{Cn}]");
+
+  private static final Pattern BREAK = Pattern.compile("\\s*\\R\\s*|\\t");
+
+  private final StringWriter out = new StringWriter();
+  private final XMLStreamWriter writer;
+
+  public Markup() {
+    try {
+      writer = WRITERS.createXMLStreamWriter(out);
+    } catch (XMLStreamException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** Words on one line, without what nobody sees. */
+  static String plain(String words) {
+    return UNSEEN.matcher(BREAK.matcher(words.strip()).replaceAll(" ")).replaceAll("");
+  }
+
+  /**
+   * Begins an element.
+   *
+   * @param attributes names, each followed by its value
+   */
+  public Markup open(String element, Object... attributes) {
+    return write(
+        () -> {
+          writer.writeStartElement(element);
+          write(attributes);
+        });
+  }
+
+  /** Ends the element that was begun last. */
+  public Markup close() {
+    return write(writer::writeEndElement);
+  }
+
+  public Markup text(String words) {
+    return write(() -> writer.writeCharacters(plain(words)));
+  }
+
+  /** An element that holds nothing but words. */
+  public Markup leaf(String element, String words, Object... attributes) {
+    return open(element, attributes).text(words).close();
+  }
+
+  /** An element that never holds anything. */
+  public Markup empty(String element, Object... attributes) {
+    return write(
+        () -> {
+          writer.writeEmptyElement(element);
+          write(attributes);
+        });
+  }
+
+  /** The style of the page; it is the program's own. */
+  public Markup style(String css) {
+    return open("style").write(() -> writer.writeCharacters(css)).close();
+  }
+
+  private void write(Object... attributes) throws XMLStreamException {
+    for (int i = 0; i < attributes.length; i += 2) {
+      writer.writeAttribute(attributes[i].toString(), plain(attributes[i + 1].toString()));
+    }
+  }
+
+  private interface Step {
+    void write() throws XMLStreamException;
+  }
+
+  private Markup write(Step step) {
+    try {
+      step.write();
+      return this;
+    } catch (XMLStreamException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** All elements must have been closed. */
+  @Override
+  public String toString() {
+    write(writer::flush);
+    return out.toString();
+  }
+}

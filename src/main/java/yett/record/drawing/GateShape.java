@@ -1,0 +1,136 @@
+package yett.record.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import yett.interview.CaseState.Answered;
+import yett.interview.Moment;
+import yett.interview.SiteFacts;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SiteQuestion;
+
+/**
+ * What a gate is drawn from, in metres. The opening reaches from 0, where the closed leaf ends, to
+ * the post that the operator stands behind.
+ *
+ * @param idler where the long free run of the chain ends, at the operator
+ * @param bracket where it begins, on the leaf
+ * @param sag how far that run hangs
+ * @param assumed what nobody told and is drawn as is usual
+ */
+public record GateShape(
+    double opening,
+    boolean cantilever,
+    boolean boarded,
+    double leaf,
+    double idler,
+    double bracket,
+    double sag,
+    boolean marker,
+    int beams,
+    boolean edges,
+    boolean loops,
+    List<String> assumed) {
+  /** The rule base asks for no height; so high are most, and it is said that it is assumed. */
+  static final double HEIGHT = 1.8;
+
+  /** How far the closed leaf reaches beyond the opening at its end. */
+  static final double BEYOND = 0.1;
+
+  /** From the post to the nearest idler of the operator. */
+  private static final double TO_IDLER = 0.2;
+
+  /** A leaf on a track goes on so far behind its operator. */
+  private static final double TAIL = 0.9;
+
+  /** A cantilever leaf is about so many openings long: common practice. */
+  private static final double COUNTERWEIGHT = 1.4;
+
+  private static final String SAG = "chain-sag";
+
+  /** The middle of what handbooks let a chain hang, of its run. */
+  private static final double USUAL_SAG = 0.013;
+
+  public GateShape {
+    assumed = List.copyOf(assumed);
+  }
+
+  /** As the case tells of it. */
+  public static GateShape of(Moment moment, RuleBase base) {
+    Map<String, String> told = moment.state().told().site();
+    Map<String, String> site = new SiteFacts(base).answers(told);
+    List<String> assumed = new ArrayList<>();
+    double opening = metres(base, site, "opening", 5);
+    if (!told.containsKey("opening")) {
+      assumed.add("opening " + site.getOrDefault("opening", "5 m"));
+    }
+    boolean cantilever = is(site, "support", "cantilever");
+    double leaf = cantilever ? COUNTERWEIGHT * opening : opening + BEYOND + TAIL;
+    assumed.add("length and height of the leaf");
+    double idler = opening + TO_IDLER;
+    double bracket = 0;
+    if (told.containsKey("chain-span")) {
+      double run = metres(base, site, "chain-span", idler);
+      bracket = Math.max(-BEYOND, idler - run);
+      idler = Math.max(idler, bracket + run);
+    } else {
+      assumed.add("length of the chain's run");
+    }
+    OptionalDouble sag = sag(moment);
+    if (sag.isEmpty()) {
+      assumed.add("sag of the chain");
+    }
+    return new GateShape(
+        opening,
+        cantilever,
+        is(site, "leaf-face", "boarded"),
+        Math.max(leaf, idler + TAIL - BEYOND),
+        idler,
+        bracket,
+        sag.orElse(USUAL_SAG * (idler - bracket)),
+        is(site, "marker", "fitted"),
+        is(site, "beams", "two") ? 2 : is(site, "beams", "one") ? 1 : 0,
+        is(site, "edges", "fitted"),
+        is(site, "loops", "fitted"),
+        assumed);
+  }
+
+  /** As it was found first, which is what the drawing shows. */
+  private static OptionalDouble sag(Moment moment) {
+    return moment.state().answers().stream()
+        .filter(a -> a.check().equals(SAG))
+        .map(Answered::answer)
+        .flatMap(a -> a.reading().stream())
+        .mapToDouble(r -> r.value() / 1000)
+        .findFirst();
+  }
+
+  private static boolean is(Map<String, String> site, String question, String answer) {
+    return answer.equals(site.get(question));
+  }
+
+  private static double metres(
+      RuleBase base, Map<String, String> site, String question, double otherwise) {
+    SiteQuestion card = base.siteQuestions().get(question);
+    return card == null || card.measures().isEmpty() || !site.containsKey(question)
+        ? otherwise
+        : card.measures().get().parse(site.get(question)) / 1000;
+  }
+
+  /** Where the tail of the closed leaf is. */
+  double tail() {
+    return leaf - BEYOND;
+  }
+
+  /** Whether there is such a thing at this gate to point to. */
+  public boolean has(Spot spot) {
+    return switch (spot) {
+      case MARKER -> marker;
+      case BEAM -> beams > 0;
+      case EDGE -> edges;
+      case LOOP -> loops;
+      default -> true;
+    };
+  }
+}

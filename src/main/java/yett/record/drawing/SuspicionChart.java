@@ -1,0 +1,200 @@
+package yett.record.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import yett.interview.Chance;
+import yett.interview.Moment;
+import yett.interview.Trail;
+import yett.knowledge.RuleBase;
+import yett.paper.Markup;
+import yett.record.drawing.Svg.Pen;
+
+/** How the chance of the causes that mattered moved from answer to answer. */
+public final class SuspicionChart {
+  private static final double WIDTH = 168;
+  private static final double HEIGHT = 48;
+  private static final double LEFT = 24;
+  private static final double RIGHT = 98;
+  private static final double TOP = 4;
+  private static final double BOTTOM = 38;
+  private static final double LINE = 4;
+  private static final double SIZE = 2.9;
+  private static final int LINES = 4;
+  private static final int MOST_TICKS = 8;
+  private static final int LONGEST = 44;
+
+  /** A cause that never came so far is not drawn. */
+  private static final double MATTERS = 0.1;
+
+  /** As {@code Chance} says them. */
+  private static final Map<Double, String> WORDS =
+      Map.of(
+          0.0,
+          "hardly",
+          0.2,
+          "possible",
+          0.5,
+          "likely",
+          0.8,
+          "very likely",
+          0.98,
+          "almost certain");
+
+  /** Told apart in print without colour, too. */
+  private static final List<String> COLOURS = List.of("#1b4f8a", "#a3221b", "#2b6b3a", "#6a2c7a");
+
+  private static final List<String> DASHES = List.of("none", "3 1.2", "1 1", "5 1 1 1");
+
+  private final List<String> names;
+  private final List<double[]> points;
+
+  /** The moves that led to the points, the first to the second and so on. */
+  private final List<Trail.Move> moves;
+
+  public SuspicionChart(Moment moment, RuleBase base) {
+    this.moves = together(moment.trail().moves());
+    this.points = new ArrayList<>();
+    points.add(moment.trail().prior());
+    moves.forEach(m -> points.add(m.after()));
+    this.names =
+        moment.belief().model().causes().stream()
+            .map(id -> base.causes().containsKey(id) ? base.causes().get(id).name() : id)
+            .toList();
+  }
+
+  /** What one answer moved in several steps, and all that was complained of, is one move. */
+  private static List<Trail.Move> together(List<Trail.Move> all) {
+    List<Trail.Move> moves = new ArrayList<>();
+    for (Trail.Move move : all) {
+      int last = moves.size() - 1;
+      if (last >= 0 && moves.get(last).event() == move.event()) {
+        Trail.Move before = moves.get(last);
+        moves.set(
+            last,
+            new Trail.Move(
+                before.event(),
+                before.subject(),
+                before.words(),
+                before.reason(),
+                before.source(),
+                before.before(),
+                move.after()));
+      } else {
+        moves.add(move);
+      }
+    }
+    return List.copyOf(moves);
+  }
+
+  /** What moved it, in the order of the chart: the first stands at 1. */
+  public List<Trail.Move> moves() {
+    return moves;
+  }
+
+  /** Whether anything moved. */
+  public boolean isEmpty() {
+    return points.size() < 2;
+  }
+
+  /** Those that were believed most at some moment, the one believed most at the end first. */
+  private List<Integer> causes() {
+    double[] last = points.get(points.size() - 1);
+    return IntStream.range(0, names.size())
+        .boxed()
+        .filter(i -> peak(i) >= MATTERS)
+        .sorted(Comparator.comparingDouble(i -> -peak(i)))
+        .limit(LINES)
+        .sorted(Comparator.comparingDouble(i -> -last[i]))
+        .toList();
+  }
+
+  private double peak(int cause) {
+    return points.stream().mapToDouble(p -> p[cause]).max().orElse(0);
+  }
+
+  public void draw(Markup page) {
+    Svg svg = new Svg(page, WIDTH, HEIGHT, said());
+    levels(svg);
+    List<Integer> causes = causes();
+    double[] labels = labels(causes);
+    for (int i = 0; i < causes.size(); i++) {
+      cause(svg, causes.get(i), labels[i], new Pen(COLOURS.get(i), 0.6, DASHES.get(i)));
+    }
+    ticks(svg);
+    svg.close();
+  }
+
+  private String said() {
+    double[] last = points.get(points.size() - 1);
+    StringBuilder words = new StringBuilder("How the suspicion moved from answer to answer");
+    for (int cause : causes()) {
+      words
+          .append("; ")
+          .append(names.get(cause))
+          .append(": from ")
+          .append(Chance.of(points.get(0)[cause]).percent())
+          .append(" to ")
+          .append(Chance.of(last[cause]).percent());
+    }
+    return words.toString();
+  }
+
+  /** The words for chances at their heights, so that the lines can be read without figures. */
+  private static void levels(Svg svg) {
+    WORDS.forEach(
+        (chance, word) -> {
+          svg.line(LEFT, y(chance), RIGHT, y(chance), new Pen("#bdbdbd", 0.15));
+          svg.words(word, LEFT - 1.5, y(chance) + 1, SIZE, "end", Canvas.INK);
+        });
+  }
+
+  private void ticks(Svg svg) {
+    int step = Math.max(1, (points.size() - 1) / MOST_TICKS);
+    for (int i = 0; i < points.size(); i += step) {
+      svg.line(x(i), BOTTOM, x(i), BOTTOM + 1, new Pen(Canvas.INK, 0.2));
+      svg.words(String.valueOf(i), x(i), BOTTOM + 4.2, SIZE, "middle", Canvas.INK);
+    }
+    double middle = (LEFT + RIGHT) / 2;
+    svg.words("answers, in their order", middle, BOTTOM + 8.5, SIZE, "middle", Canvas.INK);
+  }
+
+  private void cause(Svg svg, int cause, double label, Pen pen) {
+    double[] path = new double[2 * points.size()];
+    for (int i = 0; i < points.size(); i++) {
+      path[2 * i] = x(i);
+      path[2 * i + 1] = y(points.get(i)[cause]);
+    }
+    svg.path("suspicion", path, pen);
+    double end = path[path.length - 1];
+    svg.line(RIGHT, end, RIGHT + 3, label - 1, new Pen(pen.colour(), 0.2));
+    String name = names.get(cause);
+    String shown = name.length() > LONGEST ? name.substring(0, LONGEST - 1) + "…" : name;
+    svg.words(shown, RIGHT + 4, label, SIZE, "start", pen.colour());
+  }
+
+  /** Labels in the order of their lines' ends, none over another. */
+  private double[] labels(List<Integer> causes) {
+    double[] last = points.get(points.size() - 1);
+    double[] labels = new double[causes.size()];
+    for (int i = 0; i < labels.length; i++) {
+      double wanted = y(last[causes.get(i)]) + 1;
+      labels[i] = i == 0 ? wanted : Math.max(wanted, labels[i - 1] + LINE);
+    }
+    for (int i = labels.length - 1; i >= 0; i--) {
+      double lowest = BOTTOM + 1 - LINE * (labels.length - 1 - i);
+      labels[i] = Math.min(labels[i], lowest);
+    }
+    return labels;
+  }
+
+  private double x(int answer) {
+    return LEFT + (RIGHT - LEFT) * answer / (points.size() - 1);
+  }
+
+  private static double y(double chance) {
+    return BOTTOM - (BOTTOM - TOP) * chance;
+  }
+}

@@ -1,0 +1,193 @@
+package yett.record.handout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import yett.interview.CaseState;
+import yett.interview.CaseState.Answered;
+import yett.interview.Chance;
+import yett.interview.Entry;
+import yett.interview.Event;
+import yett.interview.Interview;
+import yett.interview.Interview.RankedCause;
+import yett.interview.Moment;
+import yett.knowledge.Cause;
+import yett.knowledge.Check;
+import yett.knowledge.RuleBase;
+import yett.paper.Markup;
+import yett.record.drawing.Elevation;
+import yett.record.drawing.Spot;
+import yett.wording.GateWords;
+import yett.wording.Wording;
+
+/**
+ * The page for whoever owns the gate: what was wrong, what was done, what was measured and proved,
+ * and what is left, in plain words.
+ */
+final class CustomerPage {
+  private static final double CERTAIN = 0.95;
+
+  private final RuleBase base;
+  private final LetterheadLines head;
+  private final Visit visit;
+  private final Moment moment;
+  private final CaseState state;
+  private final Wording words;
+  private final Findings findings;
+
+  CustomerPage(RuleBase base, LetterheadLines head, Visit visit, Findings findings) {
+    this.base = base;
+    this.head = head;
+    this.visit = visit;
+    this.moment = visit.moment();
+    this.state = moment.state();
+    this.words = new Wording(base);
+    this.findings = findings;
+  }
+
+  void write(Markup page) {
+    head.write(page);
+    page.leaf("h1", "Record of work");
+    page.open("table", "class", "facts");
+    Tables.fact(page, "Gate", visit.gate());
+    Tables.fact(page, "What it is", new GateWords(base).line(state.told().site()));
+    Tables.fact(page, "Date", visit.days());
+    Tables.fact(page, "Our reference", visit.caseId());
+    page.close();
+    Outcome outcome = Outcome.of(state);
+    page.leaf("p", outcome.words(), "class", outcome.inUse() ? "state" : "state stop");
+    HtmlOutline lines = new HtmlOutline(page);
+    lines.list("Danger", dangers());
+    lines.list("What you told us", told());
+    lines.end();
+    wrong(page, lines);
+    lines.list("What was done", done());
+    lines.end();
+    measured(page);
+    proofs(page);
+    lines.list("What is left to do", left());
+    lines.end();
+    Signatures.write(page);
+  }
+
+  private List<String> dangers() {
+    return moment.judgement().stops().stream()
+        .map(s -> s.stop())
+        .distinct()
+        .map(
+            s ->
+                words.stop(s)
+                    + (state.madeSafe().containsKey(s)
+                        ? ": what had to be done at once was done or passed on."
+                        : ": not yet made safe."))
+        .toList();
+  }
+
+  private List<String> told() {
+    return state.told().complaints().orElse(List.of()).stream().map(this::complaint).toList();
+  }
+
+  private String complaint(String id) {
+    Check card = base.checks().get(id);
+    return card == null || card.lay().isEmpty() ? words.complaint(id) : card.lay();
+  }
+
+  private void wrong(Markup page, HtmlOutline lines) {
+    lines.heading("What was wrong");
+    if (state.told().complaints().isEmpty()) {
+      lines.paragraph("It was not looked for.");
+    } else if (findings.causes().isEmpty()) {
+      lines.paragraph(
+          "The cause is not certain yet. Most probable so far: "
+              + name(Interview.ranking(moment, base).get(0).cause())
+              + ".");
+    }
+    for (RankedCause r : findings.causes()) {
+      Optional<Integer> number = findings.spots().number(Spot.of(r.cause()));
+      lines.paragraph(
+          name(r.cause()) + number.map(n -> " (" + n + " in the drawing)").orElse(""),
+          sure(r.chance())
+              + (r.cause().arises().isEmpty() ? "" : " How it comes about: " + r.cause().arises())
+              + (r.cause().prevent().isEmpty()
+                  ? ""
+                  : " What keeps it from coming back: " + r.cause().prevent()));
+    }
+  }
+
+  private static String sure(double chance) {
+    return chance >= CERTAIN ? "found." : Chance.of(chance).words() + ".";
+  }
+
+  private static String name(Cause cause) {
+    return cause.id().equals(Cause.NOT_IN_RULE_BASE)
+        ? "a cause that has no name yet"
+        : cause.name();
+  }
+
+  private List<String> done() {
+    List<String> lines = new ArrayList<>();
+    for (Entry deed : state.work().deeds()) {
+      if (deed.event() instanceof Event.Repaired repaired) {
+        lines.add(words.repair(repaired.repair()) + ".");
+      } else if (deed.event() instanceof Event.Retested retested) {
+        lines.add("The gate was tried: it " + retested.words() + ".");
+      }
+    }
+    return lines;
+  }
+
+  private void measured(Markup page) {
+    if (!findings.readings().isEmpty()) {
+      page.leaf("h2", "What was measured");
+      Tables.measured(page, findings);
+    }
+    if (!findings.spots().numbers().isEmpty()) {
+      page.open("div", "class", "drawing");
+      new Elevation(findings.shape(), findings.spots()).draw(page);
+      page.leaf("p", findings.spots().legend() + ".", "class", "note");
+      page.leaf(
+          "p",
+          "Not measured, drawn as is usual: " + String.join("; ", findings.shape().assumed()) + ".",
+          "class",
+          "note");
+      page.close();
+    }
+  }
+
+  private void proofs(Markup page) {
+    List<Answered> proofs = state.answers().stream().filter(a -> words.isProof(a.check())).toList();
+    if (proofs.isEmpty()) {
+      return;
+    }
+    page.leaf("h2", "Safety tests");
+    page.open("table").open("tbody");
+    for (Answered a : proofs) {
+      boolean passed = a.answer().is(Check.PASS);
+      boolean failed = a.answer().is(Check.FAIL);
+      page.open("tr").leaf("td", words.ask(a.check()));
+      page.leaf(
+          "td",
+          passed ? "passed" : failed ? "failed" : "not made",
+          "class",
+          passed ? "short good" : "short bad");
+      page.close();
+    }
+    page.close().close();
+  }
+
+  private List<String> left() {
+    List<String> lines = new ArrayList<>();
+    state.work().setUps().forEach(s -> lines.add("The gate was left so: " + words.setUp(s) + "."));
+    moment
+        .judgement()
+        .followUps()
+        .forEach(
+            f ->
+                lines.add(
+                    base.repairs().containsKey(f.card())
+                        ? words.repair(f.card()) + "."
+                        : "Still to be looked at: " + words.ask(f.card())));
+    words.openProofs(moment).forEach(p -> lines.add("Safety test still to be made: " + p.ask()));
+    return lines;
+  }
+}

@@ -1,0 +1,97 @@
+package yett.record.handout;
+
+import yett.paper.Markup;
+import yett.record.Outline;
+
+/** An outline as HTML, inside a page whose own title stands above it. */
+final class HtmlOutline implements Outline {
+  private final Markup page;
+
+  /** The list that is open: empty, {@code ul} or {@code ol}. */
+  private String list = "";
+
+  private boolean inner;
+
+  HtmlOutline(Markup page) {
+    this.page = page;
+  }
+
+  @Override
+  public Outline title(String words) {
+    return block("h1", words);
+  }
+
+  @Override
+  public Outline heading(String words) {
+    return block("h2", words);
+  }
+
+  @Override
+  public Outline paragraph(String words) {
+    return block("p", words);
+  }
+
+  @Override
+  public Outline paragraph(String strong, String words) {
+    end();
+    page.open("p").leaf("strong", strong).text(": " + words).close();
+    return this;
+  }
+
+  private Outline block(String element, String words) {
+    end();
+    page.leaf(element, words);
+    return this;
+  }
+
+  @Override
+  public Outline item(String words) {
+    begin("ul");
+    page.open("li").text(words);
+    return this;
+  }
+
+  @Override
+  public Outline item(int number, String words) {
+    begin("ol");
+    page.open("li", "value", number).text(words);
+    return this;
+  }
+
+  @Override
+  public Outline inner(String words) {
+    if (!inner) {
+      page.open("ul");
+      inner = true;
+    }
+    page.leaf("li", words);
+    return this;
+  }
+
+  private void begin(String kind) {
+    if (list.equals(kind)) {
+      endItem();
+    } else {
+      end();
+      page.open(kind);
+      list = kind;
+    }
+  }
+
+  private void endItem() {
+    if (inner) {
+      page.close();
+      inner = false;
+    }
+    page.close();
+  }
+
+  /** Ends what is open; to be called after the last line. */
+  void end() {
+    if (!list.isEmpty()) {
+      endItem();
+      page.close();
+      list = "";
+    }
+  }
+}

@@ -1,0 +1,86 @@
+package yett.record.handout;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import yett.interview.CaseState.Answered;
+import yett.interview.Moment;
+import yett.knowledge.Check;
+import yett.knowledge.Measures;
+import yett.knowledge.RuleBase;
+import yett.record.drawing.Spot;
+import yett.rules.Conclusion.Finding;
+import yett.wording.UsualRange;
+import yett.wording.Wording;
+
+/**
+ * What was measured at one place: as it was found and as it was left.
+ *
+ * @param asked what was measured
+ * @param found the first reading; empty if it was read only after a repair
+ * @param left the last reading after a repair; empty if there is none
+ * @param usual the range on this gate; empty if none is known
+ * @param verdict in plain words
+ * @param fine whether the last reading is in order; empty if nobody can say
+ */
+record Measured(
+    String asked,
+    String found,
+    String left,
+    String usual,
+    String verdict,
+    Optional<Boolean> fine,
+    Optional<Spot> spot) {
+
+  /** All readings of a case, a line for each thing that was measured, in the order of the work. */
+  static List<Measured> of(Moment moment, RuleBase base) {
+    Map<String, List<Answered>> byCheck = new LinkedHashMap<>();
+    for (Answered a : moment.state().answers()) {
+      Check check = base.checks().get(a.check());
+      if (check != null && check.measured() && a.answer().reading().isPresent()) {
+        byCheck.computeIfAbsent(a.check(), c -> new ArrayList<>()).add(a);
+      }
+    }
+    return byCheck.entrySet().stream()
+        .map(e -> row(moment, base.checks().get(e.getKey()), e.getValue()))
+        .toList();
+  }
+
+  private static Measured row(Moment moment, Check check, List<Answered> readings) {
+    Measures measures = check.measures().orElseThrow();
+    Answered first = readings.get(0);
+    Answered last = readings.get(readings.size() - 1);
+    Optional<Finding> finding = moment.judgement().finding(last.event());
+    Optional<Boolean> fine = finding.map(f -> check.indexOf(f.outcome()) == 0);
+    return new Measured(
+        check.ask(),
+        first.epoch() == 0 ? shown(measures, first) : "",
+        last.epoch() > 0 ? shown(measures, last) : "",
+        UsualRange.of(moment, check).orElse("none known"),
+        before(moment, check, first, last)
+            + fine.map(f -> f ? "in order" : "not in order: " + band(finding.get()))
+                .orElse("no judgement"),
+        fine,
+        Spot.of(check));
+  }
+
+  /** What was put right is to be seen, too. */
+  private static String before(Moment moment, Check check, Answered first, Answered last) {
+    return moment
+        .judgement()
+        .finding(first.event())
+        .filter(f -> first.epoch() < last.epoch() && check.indexOf(f.outcome()) > 0)
+        .map(f -> band(f) + "; now ")
+        .orElse("");
+  }
+
+  private static String band(Finding finding) {
+    return Wording.spaced(finding.outcome());
+  }
+
+  private static String shown(Measures measures, Answered a) {
+    return measures.show(a.answer().reading().orElseThrow().value());
+  }
+}

@@ -1,0 +1,34 @@
+package yett.record.handout;
+
+import yett.interview.CaseState;
+import yett.interview.Ending;
+
+/**
+ * How the work ended, as the owner of the gate has to know it.
+ *
+ * @param inUse whether the gate may be used
+ */
+record Outcome(String words, boolean inUse) {
+  private static final String WAIT =
+      " Nobody may run it before it was proved and given back to you.";
+
+  static Outcome of(CaseState state) {
+    if (state.closed().isEmpty()) {
+      return new Outcome("The work is not finished." + WAIT, false);
+    }
+    Ending ending = state.closed().get();
+    return switch (ending) {
+      case REPAIRED ->
+          new Outcome(
+              "The gate is back in use. It was repaired and passed every safety test that it needs.",
+              true);
+      case SOLVED -> new Outcome("The gate runs again. Nothing of it had to be repaired.", true);
+      case HANDED_OVER ->
+          new Outcome("The work is not finished; somebody else goes on with it." + WAIT, false);
+      case OUT_OF_SERVICE ->
+          new Outcome("The gate is out of use, locked off and signed." + WAIT, false);
+      case MADE_SAFE ->
+          new Outcome("The work was stopped because of a danger to people." + WAIT, false);
+    };
+  }
+}

@@ -1,0 +1,50 @@
+package yett.record.handout;
+
+import java.util.Optional;
+import yett.paper.Markup;
+
+/** Tables that both pages have. */
+final class Tables {
+  private Tables() {}
+
+  /** Readings with their range and what they say, each with the number of its place. */
+  static void measured(Markup page, Findings findings) {
+    page.open("table").open("thead").open("tr");
+    head(page, "No.", "number");
+    head(page, "Measured", "");
+    head(page, "As found", "short");
+    head(page, "As left", "short");
+    head(page, "Usual here", "short");
+    head(page, "Verdict", "short");
+    page.close().close().open("tbody");
+    for (Measured row : findings.readings()) {
+      page.open("tr");
+      page.leaf("td", findings.spots().number(row.spot()).map(String::valueOf).orElse(""));
+      page.leaf("td", row.asked());
+      page.leaf("td", unbroken(row.found()));
+      page.leaf("td", unbroken(row.left()));
+      page.leaf("td", unbroken(row.usual()));
+      page.leaf("td", row.verdict(), "class", tone(row.fine()));
+      page.close();
+    }
+    page.close().close();
+  }
+
+  /** A figure and its unit stay on one line. */
+  private static String unbroken(String words) {
+    return words.replaceAll("(?<=\\d) (?=[^\\d\\s])(?!to )", "\u00a0");
+  }
+
+  private static void head(Markup page, String words, String kind) {
+    page.leaf("th", words, "scope", "col", "class", kind);
+  }
+
+  private static String tone(Optional<Boolean> fine) {
+    return fine.map(f -> f ? "good" : "bad").orElse("");
+  }
+
+  /** A name and its value. */
+  static void fact(Markup page, String name, String value) {
+    page.open("tr").leaf("th", name, "scope", "row").leaf("td", value).close();
+  }
+}

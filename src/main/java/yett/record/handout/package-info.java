@@ -1,0 +1,2 @@
+/** The papers that are handed out: a page for the customer, one for the next technician. */
+package yett.record.handout;

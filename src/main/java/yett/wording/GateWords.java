@@ -1,0 +1,46 @@
+package yett.wording;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import yett.interview.SiteFacts;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SiteQuestion;
+
+/** What a gate is, in a line: what tells it from the others of an estate. */
+public final class GateWords {
+  private static final String MAINS = "mains";
+
+  private final RuleBase base;
+
+  public GateWords(RuleBase base) {
+    this.base = base;
+  }
+
+  /**
+   * @param told answers to site questions; what was not told is the usual
+   */
+  public String line(Map<String, String> told) {
+    Map<String, String> site = new SiteFacts(base).answers(told);
+    List<String> words = new ArrayList<>();
+    given(site, "opening").ifPresent(w -> words.add(w + " opening"));
+    given(site, "support").ifPresent(w -> words.add(w.equals("track") ? "on a track" : w));
+    given(site, "leaf-mass").ifPresent(words::add);
+    given(site, "supply")
+        .ifPresent(
+            w ->
+                words.add(
+                    w.equals(MAINS)
+                        ? w + given(site, "supply-volts").map(v -> " " + v + " V").orElse("")
+                        : w));
+    return String.join(", ", words);
+  }
+
+  /** An id of a choice is a word; a reading is shown as it was typed. */
+  private Optional<String> given(Map<String, String> site, String question) {
+    SiteQuestion card = base.siteQuestions().get(question);
+    return Optional.ofNullable(site.get(question))
+        .map(w -> card.measures().isPresent() ? w : Wording.spaced(w));
+  }
+}

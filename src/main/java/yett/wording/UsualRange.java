@@ -1,0 +1,41 @@
+package yett.wording;
+
+import java.util.Optional;
+import yett.interview.Moment;
+import yett.knowledge.Check;
+import yett.knowledge.Measures;
+
+/** The usual range of a reading, in a few words and without its reason. */
+public final class UsualRange {
+  private UsualRange() {}
+
+  /** On this gate; empty if nothing is known of it. */
+  public static Optional<String> of(Moment moment, Check check) {
+    if (!check.measured()) {
+      return Optional.empty();
+    }
+    Measures measures = check.measures().orElseThrow();
+    return moment
+        .judgement()
+        .expectation(check.id())
+        .map(e -> words(measures, e.low(), e.high()))
+        .or(
+            () ->
+                Optional.of(check.outcomes().get(0))
+                    .filter(o -> o.band().isPresent() && !o.band().get().relative())
+                    .map(Check.Outcome::text));
+  }
+
+  /**
+   * @param low minus infinity if there is no lower end
+   * @param high infinity if there is no upper end
+   */
+  public static String words(Measures measures, double low, double high) {
+    if (Double.isInfinite(low)) {
+      return "up to " + measures.showRounded(high);
+    }
+    return Double.isInfinite(high)
+        ? measures.showRounded(low) + " or more"
+        : measures.showRounded(low) + " to " + measures.showRounded(high);
+  }
+}

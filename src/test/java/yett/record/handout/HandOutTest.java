@@ -1,0 +1,207 @@
+package yett.record.handout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import yett.interview.Answer;
+import yett.interview.Entry;
+import yett.interview.Event;
+import yett.interview.Interview;
+import yett.interview.Moment;
+import yett.knowledge.Letterhead;
+import yett.knowledge.Role;
+import yett.paper.Picture;
+import yett.record.handout.HandOut.Part;
+import yett.testing.HarrowQuay;
+import yett.testing.Shipped;
+
+/** The papers of a case at Harrow Quay. */
+class HandOutTest {
+  static final Letterhead FIRM =
+      new Letterhead(
+          "Quayside Gates & Sons",
+          List.of("2 Rope Walk", "Harrow Quay"),
+          "+1 555 0100",
+          "desk@quayside.example",
+          Optional.empty(),
+          Optional.of("EUR"),
+          "A4");
+
+  static final Moment CHANDLER = HarrowQuay.chandler();
+
+  static String html(Letterhead firm, Moment moment, String gate, Set<Part> parts) {
+    return new HandOut(Shipped.QUICK, firm, Optional.<Picture>empty(), ZoneOffset.UTC)
+        .html(moment, "2026-0001", gate, parts);
+  }
+
+  private static Document page(Part... parts) {
+    return Pages.parsed(html(FIRM, CHANDLER, HarrowQuay.CHANDLER, EnumSet.copyOf(List.of(parts))));
+  }
+
+  private static String words(Document page) {
+    return ((Element) page.getElementsByTagName("body").item(0))
+        .getTextContent()
+        .replace('\u00a0', ' ');
+  }
+
+  @Test
+  void the_customer_reads_what_was_wrong_what_was_done_and_what_was_measured() {
+    String words = words(page(Part.CUSTOMER));
+
+    assertThat(words)
+        .contains("Quayside Gates & Sons", "Harrow Quay", "Chandler's gate", "2 March 2026")
+        .contains("The gate is back in use.", "Chain too slack", "Take up the chain.")
+        .contains("190 mm84 mm45 mm to 90.1 mmvery slack; now in order")
+        .contains("Does breaking the beam stop and reverse the closing leaf?passed")
+        .contains("For the owner: name, date, signature");
+  }
+
+  @Test
+  void the_customer_reads_no_figures_of_belief_no_ids_and_no_words_of_the_program() {
+    String words = words(page(Part.CUSTOMER));
+
+    assertThat(words).doesNotContain(" dB", " %", "rule base", "Rule base", "set-up", "typed");
+    assertThat(Shipped.BASE.checks().keySet().stream().filter(id -> id.contains("-")))
+        .noneMatch(words::contains);
+    assertThat(Shipped.BASE.causes().keySet().stream().filter(id -> id.contains("-")))
+        .noneMatch(words::contains);
+  }
+
+  @Test
+  void the_next_technician_reads_the_figures() {
+    String words = words(page(Part.TECHNICIAN));
+
+    assertThat(words)
+        .contains("Chain too slack: almost certain (over 99 %)", "How the suspicion moved")
+        .contains("connecting link for the chain size, about 4.00 EUR")
+        .contains("190 mm", "could not be told", "How the gate stands");
+    assertThat(words).doesNotContain("Is anybody hurt");
+  }
+
+  @Test
+  void all_that_was_said_stands_there_only_if_asked_for() {
+    assertThat(words(page(Part.CUSTOMER, Part.TECHNICIAN))).doesNotContain("Dangers asked");
+    assertThat(words(page(Part.LOG))).contains("Dangers asked", "Is anybody hurt", "Rule base:");
+  }
+
+  @Test
+  void a_page_needs_nothing_from_elsewhere() {
+    String html = html(FIRM, CHANDLER, HarrowQuay.CHANDLER, EnumSet.allOf(Part.class));
+
+    assertThat(html).doesNotContain("<script", "<link", "@import", "url(", "src=", "href=");
+    assertThat(html.replaceAll("xmlns=\"[^\"]*\"", "")).doesNotContain("http:", "https:");
+  }
+
+  @Test
+  void a_gate_with_marks_in_its_name_is_called_so_and_nothing_else() {
+    String hostile = "<script>alert('1')</script> & \"<b>\u202e\u0007";
+
+    Document page = Pages.parsed(html(FIRM, hostile(hostile), hostile, EnumSet.allOf(Part.class)));
+
+    assertThat(Pages.all(page, "script")).isEmpty();
+    assertThat(Pages.all(page, "b")).isEmpty();
+    assertThat(words(page)).contains("<script>alert('1')</script> & \"<b>");
+    assertThat(page.getElementsByTagName("title").item(0).getTextContent())
+        .isEqualTo("Record of work: <script>alert('1')</script> & \"<b>");
+  }
+
+  /** A case comes from another casebook as well as from this one. */
+  private static Moment hostile(String hostile) {
+    return moment(
+        new Event.Opened(hostile, Role.CALLER, hostile),
+        new Event.SiteAnswered("opening", hostile),
+        new Event.Said(hostile),
+        new Event.Complained(List.of(hostile, "noisy-chain")),
+        new Event.Happened(List.of(hostile)),
+        new Event.Answered(hostile, new Answer.Chosen(hostile)),
+        new Event.Answered("chain-sag", new Answer.Read(hostile, 190)),
+        new Event.Noted(hostile),
+        new Event.GaveUp(hostile));
+  }
+
+  static Moment moment(Event... events) {
+    List<Entry> entries = new ArrayList<>();
+    for (Event event : events) {
+      entries.add(
+          new Entry(
+              entries.size() + 1L, Instant.parse("2026-03-02T08:00:00Z"), Role.TECHNICIAN, event));
+    }
+    try (Interview interview = Shipped.QUICK.newInterview()) {
+      return interview.at(entries);
+    }
+  }
+
+  @Test
+  void who_owns_a_gate_that_is_not_proved_is_told_not_to_run_it() {
+    Moment begun =
+        moment(
+            new Event.Opened("Net loft", Role.TECHNICIAN, ""),
+            new Event.SiteTaken(),
+            new Event.Complained(List.of("noisy-chain")));
+
+    String words =
+        words(Pages.parsed(html(Letterhead.NONE, begun, "Net loft", EnumSet.of(Part.CUSTOMER))));
+
+    assertThat(words)
+        .contains("The work is not finished. Nobody may run it before it was proved")
+        .contains("The cause is not certain yet. Most probable so far: ")
+        .contains("Safety test still to be made: Does the closing leaf reverse")
+        .doesNotContain("back in use");
+  }
+
+  @Test
+  void a_danger_stands_first_and_no_suspicion_beside_it() {
+    Moment hurt =
+        moment(
+            new Event.Opened("Net loft", Role.TECHNICIAN, ""),
+            new Event.Answered("danger-person", new Answer.Chosen("hurt-or-trapped")));
+
+    String words =
+        words(Pages.parsed(html(Letterhead.NONE, hurt, "Net loft", EnumSet.allOf(Part.class))));
+
+    assertThat(words)
+        .contains("DangerSomebody is struck or trapped: not yet made safe.")
+        .contains("NOT yet made safe")
+        .doesNotContain("How the suspicion moved", "back in use");
+  }
+
+  @Test
+  void a_case_without_a_word_has_a_page_too() {
+    Moment nothing = moment();
+
+    assertThat(
+            words(
+                Pages.parsed(
+                    html(Letterhead.NONE, nothing, "Net loft", EnumSet.allOf(Part.class)))))
+        .contains("It was not looked for.");
+  }
+
+  @Test
+  void every_drawing_says_what_it_shows_and_every_table_names_its_columns() {
+    Document page = page(Part.CUSTOMER, Part.TECHNICIAN);
+
+    assertThat(Pages.all(page, "svg"))
+        .hasSize(4)
+        .allSatisfy(
+            svg -> {
+              assertThat(svg.getAttribute("alt")).isNotBlank();
+              assertThat(svg.getAttribute("aria-label")).isEqualTo(svg.getAttribute("alt"));
+              assertThat(svg.getAttribute("role")).isEqualTo("img");
+            });
+    assertThat(Pages.all(page, "th"))
+        .isNotEmpty()
+        .allSatisfy(th -> assertThat(th.getAttribute("scope")).isIn("col", "row"));
+    assertThat(Map.of("lang", page.getDocumentElement().getAttribute("lang")))
+        .containsEntry("lang", "en");
+  }
+}
