@@ -59,7 +59,7 @@ class ArchitectureTest {
       review       calculation knowledge rules belief interview
       replay       files quantity calculation knowledge rules belief plan interview wording dispatch record
       trial        files quantity calculation knowledge rules belief plan interview wording dispatch record replay
-      bench        files quantity calculation knowledge rules belief plan interview wording dispatch record replay
+      bench        files quantity calculation knowledge saying rules belief plan interview wording dispatch record replay
       practice     files quantity calculation knowledge rules belief plan interview wording dispatch record replay
       desk         files casebook quantity knowledge rules belief interview wording
       command      files console paper casebook quantity calculation knowledge meaning saying worksheet rules belief plan \
