@@ -241,7 +241,7 @@ public final class HandOverSheet {
 
           @Override
           public Optional<String> retested(Event.Retested event) {
-            return Optional.of("Then the gate " + event.words() + ".");
+            return Optional.of("Then the gate " + words.tried(event) + ".");
           }
 
           @Override

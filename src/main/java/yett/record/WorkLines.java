@@ -62,7 +62,7 @@ final class WorkLines {
 
         @Override
         public Optional<String> retested(Event.Retested event) {
-          return Optional.of("The gate " + event.words() + ".");
+          return Optional.of("The gate " + words.tried(event) + ".");
         }
 
         @Override

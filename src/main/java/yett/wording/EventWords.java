@@ -74,7 +74,7 @@ record EventWords(Wording words) implements Event.Visitor<String> {
 
   @Override
   public String retested(Event.Retested event) {
-    return "the try of the gate (it " + event.words() + ")";
+    return "the try of the gate (it " + words.tried(event) + ")";
   }
 
   @Override

@@ -3,6 +3,7 @@ package yett.wording;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -201,6 +202,22 @@ public final class Wording {
   /** Checks that are asked only to find dangers. */
   public Set<String> dangers() {
     return base.ordinaryChecks().filter(Check::danger).map(Check::id).collect(Collectors.toSet());
+  }
+
+  /** How a try of the gate went: "ran", or how it failed, with what is left and what is new. */
+  public String tried(Event.Retested tried) {
+    List<String> more = new ArrayList<>();
+    if (!tried.left().isEmpty()) {
+      more.add("left: " + asks(tried.left()));
+    }
+    if (!tried.anew().isEmpty()) {
+      more.add("new: " + asks(tried.anew()));
+    }
+    return tried.words() + (more.isEmpty() ? "" : " (" + String.join("; ", more) + ")");
+  }
+
+  private String asks(List<String> complaints) {
+    return complaints.stream().map(this::ask).collect(Collectors.joining(", "));
   }
 
   /** Whether the rule base has a check of this id. */

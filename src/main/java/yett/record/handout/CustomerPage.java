@@ -130,7 +130,7 @@ final class CustomerPage {
       if (deed.event() instanceof Event.Repaired repaired) {
         lines.add(words.repair(repaired.repair()) + ".");
       } else if (deed.event() instanceof Event.Retested retested) {
-        lines.add("The gate was tried: it " + retested.words() + ".");
+        lines.add("The gate was tried: it " + words.tried(retested) + ".");
       }
     }
     return lines;
