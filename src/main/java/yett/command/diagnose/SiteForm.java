@@ -78,6 +78,15 @@ public final class SiteForm {
 
   /** Takes a line that changes something; whether it did. */
   private boolean change(String line, List<SiteQuestion> questions) {
+    SiteLine.Heard heard = new SiteLine(questions).read(line);
+    if (!heard.said().isEmpty()) {
+      heard.said().forEach(this::answer);
+      tell(List.copyOf(heard.said().keySet()));
+      heard
+          .unclear()
+          .forEach(part -> sitting.say("\"" + Words.shortened(part) + "\" is not clear."));
+      return true;
+    }
     List<Integer> found =
         ListChoice.pick(
             line,
@@ -85,17 +94,8 @@ public final class SiteForm {
             questions.stream().map(SiteQuestion::name).toList());
     if (found.size() == 1) {
       ask(questions.get(found.get(0)));
-      return true;
     }
-    SiteLine.Heard heard = new SiteLine(questions).read(line);
-    heard.said().forEach(this::answer);
-    if (!heard.said().isEmpty()) {
-      tell(List.copyOf(heard.said().keySet()));
-      heard
-          .unclear()
-          .forEach(part -> sitting.say("\"" + Words.shortened(part) + "\" is not clear."));
-    }
-    return !heard.said().isEmpty();
+    return found.size() == 1;
   }
 
   /** Says how some lines of the page read now. */

@@ -21,7 +21,6 @@ import yett.knowledge.SiteQuestion;
 final class SiteLine {
   private static final Set<String> NOT = Set.of("no", "none", "without", "not");
   private static final String ABSENT = "none";
-  private static final String PRESENT = "fitted";
 
   /** Words that say nothing of what is meant. */
   private static final Set<String> SMALL =
@@ -98,8 +97,7 @@ final class SiteLine {
       if (named > 0 && not) {
         score = choice.getKey().equals(ABSENT) ? 10 * named + 5 : 0;
       } else if (named > 0) {
-        int present = choice.getKey().equals(PRESENT) ? 3 : 0;
-        score = shared > 0 || present > 0 ? 10 * named + 5 * shared + present : 0;
+        score = shared > 0 ? 10 * named + 5 * shared : 0; // a name alone asks for its question
       }
       if (score > 0 && (best == null || score > best.score())) {
         best = new Match(question, choice.getKey(), score);

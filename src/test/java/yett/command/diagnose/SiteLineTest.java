@@ -45,7 +45,7 @@ class SiteLineTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"banana", "6", "fitted", "yes", "no"})
+  @CsvSource({"banana", "6", "fitted", "yes", "no", "loops"})
   void what_fits_nothing_or_many_lines_is_told(String part) {
     assertThat(page.read(part)).isEqualTo(new SiteLine.Heard(Map.of(), List.of(part)));
   }
