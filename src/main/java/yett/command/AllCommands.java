@@ -13,6 +13,7 @@ import yett.command.cases.RecordCommands;
 import yett.command.cases.TransferCommands;
 import yett.command.cases.VerifyCommands;
 import yett.command.diagnose.DiagnoseCommands;
+import yett.command.diagnose.InspectCommands;
 import yett.command.gates.GateEntryCommands;
 import yett.command.gates.GatesCommands;
 import yett.command.knowledge.AnomaliesCommands;
@@ -39,6 +40,7 @@ final class AllCommands {
     this.place = place;
     this.failures = failures;
     add(DiagnoseCommands.class, () -> new DiagnoseCommands(desk(), console()));
+    add(InspectCommands.class, () -> new InspectCommands(desk(), console()));
     add(CallCommands.class, () -> new CallCommands(desk(), console(), output()));
     add(CasesCommands.class, () -> new CasesCommands(desk(), console()));
     add(RecordCommands.class, () -> new RecordCommands(desk(), output()));

@@ -82,6 +82,7 @@ final class CardReader {
         danger,
         1,
         place(measured || danger),
+        inspected(outcomes),
         fields.text("source"));
   }
 
@@ -145,6 +146,7 @@ final class CardReader {
         false,
         unmentioned,
         Optional.empty(),
+        kind == Check.Kind.PROOF ? inspected(List.of()) : Inspected.NEVER,
         fields.text("source"));
   }
 
@@ -310,6 +312,39 @@ final class CardReader {
           Names.advice(place, Place.ids()));
     }
     return Place.named(place);
+  }
+
+  /**
+   * @param outcomes those that may be a remark; none of a proof, which passes or fails
+   */
+  private Inspected inspected(List<Outcome> outcomes) {
+    List<InspectionKind> at = new ArrayList<>();
+    for (String word : fields.texts("inspect")) {
+      if (InspectionKind.words().contains(word)) {
+        at.add(InspectionKind.named(word));
+      } else {
+        fields.problem(
+            "inspect",
+            "unknown-word",
+            "\"" + word + "\" is no inspection",
+            Names.advice(word, InspectionKind.words()));
+      }
+    }
+    if (outcomes.isEmpty()) {
+      return new Inspected(at, List.of());
+    }
+    List<String> remarks = fields.texts("remark");
+    List<String> unusual = outcomes.stream().skip(1).map(Outcome::id).toList();
+    for (String outcome : remarks) {
+      if (!unusual.contains(outcome)) {
+        fields.problem(
+            "remark",
+            "unknown-name",
+            "\"" + outcome + "\" is no outcome out of the ordinary",
+            Names.advice(outcome, unusual));
+      }
+    }
+    return new Inspected(at, remarks);
   }
 
   private Role role(String field, Role usual) {
