@@ -25,7 +25,7 @@ set "ARCHIVE="
 if exist "%HERE%\yett.jsa" set ARCHIVE="-XX:SharedArchiveFile=%HERE%\yett.jsa"
 if exist "%HERE%\yett.aot" set ARCHIVE="-XX:AOTCache=%HERE%\yett.aot"
 
-"%JAVA%" "-Dorg.sqlite.lib.path=%HERE%\native" -XX:+IgnoreUnrecognizedVMOptions ^
+"%JAVA%" "-Dorg.sqlite.lib.path=%HERE%\native" "-Dyett.native=%HERE%\native" -XX:+IgnoreUnrecognizedVMOptions ^
   -XX:+UseSerialGC -Xlog:disable %ARCHIVE% %COMPILER% -jar "%HERE%\yett.jar" %*
 exit /b %ERRORLEVEL%
 

@@ -45,7 +45,8 @@ class ArchitectureTest {
       quantity
       calculation  quantity
       knowledge    quantity calculation
-      saying       knowledge
+      meaning      files
+      saying       knowledge meaning
       worksheet    quantity calculation knowledge
       rules        files quantity calculation knowledge
       belief       knowledge
@@ -58,10 +59,10 @@ class ArchitectureTest {
       review       calculation knowledge rules belief interview
       replay       files quantity calculation knowledge rules belief plan interview wording dispatch record
       trial        files quantity calculation knowledge rules belief plan interview wording dispatch record replay
-      bench        files quantity calculation knowledge rules belief plan interview wording dispatch record replay
+      bench        files quantity calculation knowledge saying rules belief plan interview wording dispatch record replay
       practice     files quantity calculation knowledge rules belief plan interview wording dispatch record replay
       desk         files casebook quantity knowledge rules belief interview wording
-      command      files console paper casebook quantity calculation knowledge saying worksheet rules belief plan \
+      command      files console paper casebook quantity calculation knowledge meaning saying worksheet rules belief plan \
                    interview wording dispatch record figures review replay trial bench practice desk
       """;
 
@@ -76,6 +77,11 @@ class ArchitectureTest {
   static final ArchRule text_search_is_for_sayings =
       onlyIn(packages("org.apache.lucene.."), "yett.saying..")
           .because("one package understands words, the others work with complaints");
+
+  @ArchTest
+  static final ArchRule the_model_is_for_meanings =
+      onlyIn(packages("ai.onnxruntime.."), "yett.meaning..")
+          .because("a program without the model runs, and only one package has to know");
 
   @ArchTest
   static final ArchRule spring_leads_only_the_commands =
@@ -118,6 +124,7 @@ class ArchitectureTest {
       onlyIn(
               packages("tools.jackson..", "com.fasterxml.jackson.."),
               "yett.knowledge..",
+              "yett.meaning..",
               "yett.interview..",
               "yett.replay..",
               "yett.trial..",

@@ -18,6 +18,7 @@ public final class Belief {
   public static final double NEGLECT_AT_MOST = 0.01;
 
   private static final int MOST_HYPOTHESES = 64_000;
+  private static final int FEW_HYPOTHESES = 4_000;
 
   private final CausalModel model;
   private final Lattice lattice;
@@ -67,6 +68,11 @@ public final class Belief {
    */
   public static Belief atReport(CausalModel model) {
     return atReport(model, NEGLECT_AT_MOST, MOST_HYPOTHESES);
+  }
+
+  /** The same with far fewer sets: to see quickly whether anything moves, not by how much. */
+  public static Belief roughly(CausalModel model) {
+    return atReport(model, NEGLECT_AT_MOST, FEW_HYPOTHESES);
   }
 
   static Belief atReport(CausalModel model, double leftOut, int most) {

@@ -3,6 +3,7 @@ package yett.belief;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
@@ -24,19 +25,39 @@ public final class CardModel {
 
   private CardModel() {}
 
+  /** With all causes. */
   public static CausalModel of(RuleBase base) {
+    return of(base, Set.of());
+  }
+
+  /**
+   * For gates at which some causes cannot be.
+   *
+   * @param impossible these causes; they keep their places in the model, without any chance
+   */
+  static CausalModel of(RuleBase base, Set<String> impossible) {
     CausalModel.Builder builder = CausalModel.builder();
-    double scale = scale(base.causes().values().stream().mapToDouble(Cause::prior).toArray());
-    Unknown unknown = new Unknown(base);
+    List<Cause> possible =
+        base.causes().values().stream().filter(c -> !impossible.contains(c.id())).toList();
+    double scale = scale(possible.stream().mapToDouble(Cause::prior).toArray());
+    Unknown unknown = new Unknown(possible);
     for (Cause cause : base.causes().values()) {
-      builder.cause(cause.id(), unknown.share(cause) * scaled(cause.prior(), scale));
+      double prior = unknown.share(cause) * scaled(cause.prior(), scale);
+      builder.cause(cause.id(), impossible.contains(cause.id()) ? 0 : prior);
     }
     for (Cause cause : unknown.known()) {
       double prior = scaled(base.causes().get(Cause.NOT_IN_RULE_BASE).prior(), scale);
       builder.kind(Cause.NOT_IN_RULE_BASE, Unknown.like(cause), unknown.shareLike(cause) * prior);
     }
-    for (Cause cause : base.causes().values()) {
-      cause.bringsAbout().forEach((to, chance) -> builder.link(cause.id(), to, chance));
+    for (Cause cause : possible) {
+      cause
+          .bringsAbout()
+          .forEach(
+              (to, chance) -> {
+                if (!impossible.contains(to)) {
+                  builder.link(cause.id(), to, chance);
+                }
+              });
     }
     base.checks()
         .values()

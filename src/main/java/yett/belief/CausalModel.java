@@ -183,7 +183,7 @@ public final class CausalModel {
 
   /**
    * This model with the odds of some causes multiplied: p' / (1 - p') = f p / (1 - p). A factor of
-   * 0 rules a cause out: then no other brings it about either.
+   * 0 rules a cause out: then no other brings it about either, nor does it bring about any.
    */
   public CausalModel withOdds(Map<String, Double> factors) {
     double[] changed = priors.clone();
@@ -200,7 +200,9 @@ public final class CausalModel {
           }
         });
     double[][] links =
-        Arrays.stream(links()).filter(l -> !out[(int) l[1]]).toArray(double[][]::new);
+        Arrays.stream(links())
+            .filter(l -> !out[(int) l[0]] && !out[(int) l[1]])
+            .toArray(double[][]::new);
     return new CausalModel(positions, told, changed, links, tables, repetitions);
   }
 

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
-import yett.knowledge.RuleBase;
 
 /**
  * What a fault that no card describes looks like: like some cause that has a card, nobody knows
@@ -26,9 +25,12 @@ final class Unknown {
   private final boolean there;
   private final double knownPriors;
 
-  Unknown(RuleBase base) {
-    there = base.causes().containsKey(Cause.NOT_IN_RULE_BASE);
-    for (Cause cause : base.causes().values()) {
+  /**
+   * @param causes those that can be at the gate
+   */
+  Unknown(List<Cause> causes) {
+    there = causes.stream().anyMatch(c -> c.id().equals(Cause.NOT_IN_RULE_BASE));
+    for (Cause cause : causes) {
       boolean special =
           cause.id().equals(Cause.NOT_IN_RULE_BASE) || cause.id().equals(Cause.NOTHING_WRONG);
       if (there && !special) {

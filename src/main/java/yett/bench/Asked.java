@@ -104,6 +104,12 @@ final class Asked {
     return ids(key, ask, "check", vocabulary.checks());
   }
 
+  /** Checks and proofs on which a cause shows. */
+  Question marks(String ask) {
+    return ids(
+        "also", ask, "check or proof", Vocabulary.both(vocabulary.checks(), vocabulary.proofs()));
+  }
+
   Question complaints(String ask) {
     List<Known> complaints = vocabulary.complaints();
     return Question.of(

@@ -1,10 +1,11 @@
 package yett.bench;
 
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
@@ -29,25 +30,26 @@ final class CheckChoice {
 
   /**
    * Those on which the look-alikes show most; then, as long as what was answered leaves one of them
-   * best told by a check of which nothing was asked, that one as well. None where effects say what
-   * is seen: then the person names the marks of this cause alone.
+   * best told by a check of which nothing was asked, that one as well. What was asked once stays,
+   * whatever the answers after it make of the others. None where effects say what is seen: then the
+   * person names the marks of this cause alone.
    */
   List<Check> offered() {
     if (!byEffects.isEmpty()) {
       return List.of();
     }
-    List<Check> offered = new ArrayList<>(new Neighbours(base, like).checks());
+    Set<Check> offered = new LinkedHashSet<>(new Neighbours(base, like).checks());
+    answers.keySet().stream()
+        .map(base.checks()::get)
+        .filter(c -> c != null && c.kind() == Check.Kind.CHECK && !also.contains(c.id()))
+        .forEach(offered::add);
     if (offered.stream().allMatch(c -> answers.containsKey(c.id()))) {
-      for (Optional<Check> more = untold(offered);
-          more.isPresent();
-          more = answers.containsKey(more.get().id()) ? untold(offered) : Optional.empty()) {
-        offered.add(more.get());
-      }
+      untold(offered).ifPresent(offered::add);
     }
     return List.copyOf(offered);
   }
 
-  private Optional<Check> untold(List<Check> offered) {
+  private Optional<Check> untold(Set<Check> offered) {
     List<Check> checks = ToldApart.checks(base);
     return like.stream()
         .map(other -> ToldApart.best(checks, this::row, other).check())
@@ -60,7 +62,7 @@ final class CheckChoice {
     String answer = answers.getOrDefault(check.id(), "");
     return answer.isBlank()
         ? byEffects.row(check).orElse(check.otherwise())
-        : RowAnswer.row(answer, Lists.ids(Vocabulary.outcomes(check)));
+        : RowAnswer.row(answer, check);
   }
 
   /** Where effects say what is seen, what they tell from each look-alike, a line each. */

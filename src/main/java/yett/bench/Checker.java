@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.function.Function;
 import yett.knowledge.Problem;
+import yett.knowledge.RuleBase;
 import yett.knowledge.RuleBaseFiles;
 import yett.rules.DecisionTables;
 
@@ -22,6 +24,19 @@ public final class Checker {
 
   private final RuleBaseFiles cards = new RuleBaseFiles();
   private final CaseFiles cases = new CaseFiles();
+  private final Function<RuleBase, List<Problem>> compiler;
+
+  /** Of rules only the names in them are looked at. */
+  public Checker() {
+    this(base -> List.of());
+  }
+
+  /**
+   * @param compiler what is wrong with the rules of a rule base whose cards are sound
+   */
+  public Checker(Function<RuleBase, List<Problem>> compiler) {
+    this.compiler = compiler;
+  }
 
   /**
    * Looks at a rule base.
@@ -35,6 +50,7 @@ public final class Checker {
     if (look.whole()) {
       problems.addAll(RuleNames.problems(look.base()));
       problems.addAll(DecisionTables.problems(look.base()));
+      problems.addAll(compiler.apply(look.base()));
       count = cases.check(files, look.base(), problems);
     }
     return new Checked(look.base(), ordered(problems), count);

@@ -22,12 +22,13 @@ final class FirstMet {
             .line("case", answers.get("id") + "-first-met")
             .words("story", answers.get("story"))
             .line("person", "technician")
+            .raw(OnlyIf.site(answers.getOrDefault(OnlyIf.KEY, "")))
             .ids("complaints", complaints(answers, implied))
             .ids("history", List.copyOf(RowAnswer.parts(answers.get(AFTER)).keySet()));
     Map<String, String> found = new LinkedHashMap<>(implied.telling());
     for (Check check : asked) {
       String answer = answers.getOrDefault(check.id(), "");
-      if (!answer.isBlank()) {
+      if (!answer.isBlank() && check.kind() == Check.Kind.CHECK) {
         found.put(check.id(), RowAnswer.likeliest(answer));
       }
     }

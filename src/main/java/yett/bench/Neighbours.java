@@ -33,6 +33,24 @@ final class Neighbours {
     return ranked(Check.Kind.COMPLAINT);
   }
 
+  /** Those of them that the rule base knows. */
+  List<String> causes() {
+    return causes;
+  }
+
+  /** How often people say it with each neighbour and with a sound gate. */
+  String said(Check complaint) {
+    List<String> parts = new ArrayList<>();
+    for (String cause : causes) {
+      double[] row = complaint.likelihood().get(cause);
+      if (row != null) {
+        parts.add(String.format(Locale.ROOT, "%s %.2f", cause, row[1]));
+      }
+    }
+    parts.add(String.format(Locale.ROOT, "a sound gate %.2f", complaint.otherwise()[1]));
+    return String.join(", ", parts);
+  }
+
   private List<Check> ranked(Check.Kind kind) {
     return base.checks().values().stream()
         .filter(c -> c.kind() == kind && !c.danger() && shows(c) > 0)

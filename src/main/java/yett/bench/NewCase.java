@@ -46,8 +46,8 @@ final class NewCase implements NewCard {
         Question.of(
                 "answers",
                 "What was out of the ordinary? Such as: chain-sag 190 mm; noise-kind slap",
-                this::badAnswers)
-            .after(tells(answers))
+                text -> badAnswers(text, base))
+            .after(tells(base, answers.getOrDefault("truth", "")))
             .naming(asked.vocabulary().checks())
             .usual(""));
     questions.add(
@@ -57,16 +57,15 @@ final class NewCase implements NewCard {
   }
 
   /** Checks that tell the true causes best. */
-  private List<String> tells(Map<String, String> answers) {
-    List<Check> checks =
-        new Neighbours(base, Lists.ids(answers.getOrDefault("truth", ""))).checks();
+  static List<String> tells(RuleBase base, String causes) {
+    List<Check> checks = new Neighbours(base, Lists.ids(causes)).checks();
     return checks.stream()
         .map(
             c -> c.id() + ": " + String.join(", ", c.outcomes().stream().map(o -> o.id()).toList()))
         .toList();
   }
 
-  private Optional<String> badAnswers(String text) {
+  static Optional<String> badAnswers(String text, RuleBase base) {
     return Lists.parts(text, ";").stream()
         .map(part -> part.split("[\\s:]+", 2))
         .map(

@@ -17,6 +17,9 @@ import yett.knowledge.RuleBase;
 final class NewCause implements NewCard {
   private static final String REPAIR = "repair";
   private static final String REPAIR_PREFIX = "repair-";
+  private static final String BRINGS_ABOUT = "brings-about";
+  private static final String RETEST_FAILS = "retest-fails";
+  private static final String USUAL_FAILS = "97";
 
   private final RuleBase base;
   private final Asked asked;
@@ -31,14 +34,16 @@ final class NewCause implements NewCard {
   @Override
   public List<Question> questions(Map<String, String> answers) {
     CheckChoice choice = new CheckChoice(base, answers);
+    Marks marks = new Marks(base, answers);
+    boolean byEffects = !effects.implied(answers).isEmpty();
     List<Question> work =
         answers.containsKey(REPAIR) && isNewRepair(answers)
             ? NewRepair.work(asked, REPAIR_PREFIX)
             : List.of();
     return questions(
         answers,
-        rows(choice.offered(), answers, "Check "),
-        rows(choice.also(), answers, effects.implied(answers).isEmpty() ? "Besides, " : "Mark "),
+        marks.questions(choice.offered(), "Check "),
+        marks.questions(choice.also(), byEffects ? "Mark " : "Besides, "),
         work);
   }
 
@@ -57,17 +62,15 @@ final class NewCause implements NewCard {
   private List<Question> questions(
       Map<String, String> answers, List<Question> rows, List<Question> also, List<Question> work) {
     Implied implied = effects.implied(answers);
-    boolean byEffects = !implied.isEmpty();
+    Marks marks = new Marks(base, answers);
     List<Question> questions = new ArrayList<>();
     questions.add(asked.id("cause", "chain-bracket-cracked", base.causes().keySet()));
-    questions.add(Question.words("name", "What is wrong, in a few words, no full stop"));
-    questions.add(asked.area());
     questions.add(
-        Question.of(
-                "prior",
-                "Of a hundred faulty gates, at how many is it there? 0.5 is written as prior 0.005",
-                Priors::complaint)
-            .usual("1"));
+        Question.words("name", "What is wrong, in a few words, no full stop")
+            .telling(name -> Meaning.near(name, base)));
+    questions.add(asked.area());
+    questions.add(OnlyIf.question(base));
+    questions.add(prior(answers));
     if (effects.any()) {
       String area = answers.containsKey("area") ? Asked.areaOf(answers) : "";
       questions.add(effects.question("What does the machine do when this is so?", area));
@@ -77,9 +80,13 @@ final class NewCause implements NewCard {
             .causes("like", "Which causes look like it at first? Ids, with commas")
             .after(implied.told()));
     questions.add(
-        byEffects
-            ? asked.complaints("What do people say that does not follow from that?")
-            : asked.complaints("What do people say then?").after(said(neighbours(answers))));
+        asked
+            .complaints(
+                implied.isEmpty()
+                    ? "What do people say then?"
+                    : "What do people say that does not follow from that?")
+            .after(marks.said())
+            .telling(marks::meant));
     questions.add(
         Question.of(
                 FirstMet.AFTER,
@@ -89,13 +96,14 @@ final class NewCause implements NewCard {
             .usual(""));
     questions.addAll(rows);
     questions.add(
-        byEffects
-            ? asked
-                .checks(
-                    "also", "Which checks show it alone, and which settles it? Ids, with commas")
-                .after(new CheckChoice(base, answers).toldByEffects())
-            : asked.checks("also", "On which other checks does it show? Ids, with commas"));
+        implied.isEmpty()
+            ? asked.marks("On which other checks or proofs does it show? Ids, with commas")
+            : asked
+                .marks(
+                    "Which checks or proofs show it alone, and which settles it? Ids, with commas")
+                .after(new CheckChoice(base, answers).toldByEffects()));
     questions.addAll(also);
+    questions.addAll(consequences());
     questions.add(
         Question.words(REPAIR, "What puts it right? The id of a repair, or words for a new one")
             .naming(asked.vocabulary().repairs()));
@@ -106,7 +114,38 @@ final class NewCause implements NewCard {
         Question.words("story", "What was it like where you met it, in a sentence or two")
             .usual(""));
     questions.add(Asked.source());
+    questions.addAll(FurtherCases.questions(asked, answers));
     return questions;
+  }
+
+  /** A cause that some gates cannot have is counted among those that can. */
+  private static Question prior(Map<String, String> answers) {
+    String which =
+        answers.getOrDefault(OnlyIf.KEY, "").isBlank()
+            ? "faulty gates"
+            : "faulty gates of that kind";
+    return Question.of(
+            "prior",
+            "Of a hundred " + which + ", at how many is it there? 0.5 is written as prior 0.005",
+            Priors::complaint)
+        .usual("1");
+  }
+
+  /** What comes of it while nobody mends it. */
+  private List<Question> consequences() {
+    return List.of(
+        Question.of(
+                BRINGS_ABOUT,
+                "Which other causes does it bring about in time? Ids, each with a word if you like:"
+                    + " chain-worn often",
+                answer -> Asked.chances(answer, "cause", base.causes().keySet()))
+            .naming(Vocabulary.both(asked.vocabulary().causes(), Vocabulary.chances()))
+            .usual(""),
+        Question.of(
+                RETEST_FAILS,
+                "While it is still there, of a hundred tries after a repair how many fail",
+                Asked.number(0, 100))
+            .usual(USUAL_FAILS));
   }
 
   private Optional<String> badAfter(String answer) {
@@ -131,59 +170,10 @@ final class NewCause implements NewCard {
     return !base.repairs().containsKey(answers.get(REPAIR));
   }
 
-  private Neighbours neighbours(Map<String, String> answers) {
-    return new Neighbours(base, Lists.ids(answers.getOrDefault("like", "")));
-  }
-
   /** All checks that were asked about. */
   private List<Check> checks(Map<String, String> answers) {
     CheckChoice choice = new CheckChoice(base, answers);
     return Stream.concat(choice.offered().stream(), choice.also().stream()).toList();
-  }
-
-  private static List<String> said(Neighbours like) {
-    List<String> ids = like.complaints().stream().limit(6).map(Check::id).toList();
-    return ids.isEmpty() ? List.of() : List.of("Of those people say: " + String.join(", ", ids));
-  }
-
-  /** A question for each check, with how far one has come for those who wonder when it ends. */
-  private List<Question> rows(List<Check> checks, Map<String, String> answers, String word) {
-    List<Question> rows = new ArrayList<>();
-    for (Check check : checks) {
-      rows.add(row(check, word + (rows.size() + 1) + " of " + checks.size() + ", ", answers));
-    }
-    return rows;
-  }
-
-  private Question row(Check check, String place, Map<String, String> answers) {
-    List<String> before = new ArrayList<>();
-    before.add(place + check.id() + ": " + check.ask());
-    before.addAll(beside(check, answers));
-    List<Known> outcomes = Vocabulary.outcomes(check);
-    return Question.of(
-            check.id(),
-            "And with the new cause? OUTCOME often, OUTCOME sometimes, as you met it (? lists them);"
-                + " nothing if as "
-                + unsaid(check, answers),
-            answer -> RowAnswer.complaint(answer, Lists.ids(outcomes)))
-        .naming(Vocabulary.both(outcomes, Vocabulary.chances()))
-        .after(before)
-        .usual("");
-  }
-
-  /** What a new row is laid out against. */
-  private List<String> beside(Check check, Map<String, String> answers) {
-    List<String> lines = new ArrayList<>(neighbours(answers).rows(check));
-    effects
-        .implied(answers)
-        .row(check)
-        .ifPresent(row -> lines.add("by its effects: " + Neighbours.shown(check, row)));
-    return lines;
-  }
-
-  /** What stands for a row that nothing is said of. */
-  private String unsaid(Check check, Map<String, String> answers) {
-    return effects.implied(answers).row(check).isPresent() ? "its effects say" : "on a sound gate";
   }
 
   @Override
@@ -193,7 +183,7 @@ final class NewCause implements NewCard {
     files.put(path + ".yaml", card(answers));
     String repair = isNewRepair(answers) ? repairId(answers) : answers.get(REPAIR);
     String found = FirstMet.card(answers, effects.implied(answers), checks(answers), repair);
-    files.put(path + ".case.yaml", found);
+    files.put(path + ".case.yaml", found + FurtherCases.cards(answers, found, base));
     return files;
   }
 
@@ -205,11 +195,15 @@ final class NewCause implements NewCard {
             .words("name", answers.get("name"))
             .line("area", Asked.areaOf(answers))
             .line("prior", Priors.figure(answers.get("prior")))
-            .raw(effects.yaml(answers));
-    shows(text, answers);
+            .raw(OnlyIf.yaml(answers.getOrDefault(OnlyIf.KEY, "")))
+            .raw(effects.yaml(answers))
+            .raw(consequences(answers))
+            .raw(new Marks(base, answers).yaml(checks(answers)));
     String after = answers.get(FirstMet.AFTER);
     text.raw(
-        after.isBlank() ? "" : FirstMet.AFTER + ": " + RowAnswer.yaml(after, List.of()) + "\n");
+        after.isBlank()
+            ? ""
+            : FirstMet.AFTER + ": " + RowAnswer.yaml(RowAnswer.parts(after)) + "\n");
     if (!isNewRepair(answers)) {
       text.raw("removed-by: {" + answers.get(REPAIR) + ": nearly always}\n");
     }
@@ -228,23 +222,15 @@ final class NewCause implements NewCard {
     return base.repairs().containsKey(id) ? id + "-2" : id;
   }
 
-  /** The new rows, each below those that it must be told from. */
-  private void shows(CardLines text, Map<String, String> answers) {
-    StringBuilder rows = new StringBuilder();
-    RowAnswer.parts(answers.get("complaints"))
-        .forEach((id, word) -> rows.append("  ").append(id + ": " + word).append('\n'));
-    StringBuilder unsaid = new StringBuilder();
-    for (Check check : checks(answers)) {
-      String answer = answers.getOrDefault(check.id(), "");
-      if (answer.isBlank()) {
-        unsaid.append("  # " + check.id() + ": nothing said, so as ");
-        unsaid.append(unsaid(check, answers)).append('\n');
-      } else {
-        beside(check, answers).forEach(line -> rows.append("  #   ").append(line).append('\n'));
-        String row = RowAnswer.yaml(answer, Lists.ids(Vocabulary.outcomes(check)));
-        rows.append("  ").append(check.id()).append(": ").append(row).append('\n');
-      }
-    }
-    text.raw(rows.isEmpty() ? "" : "shows:\n" + rows).raw(unsaid.toString());
+  private static String consequences(Map<String, String> answers) {
+    String brings = answers.getOrDefault(BRINGS_ABOUT, "");
+    String fails = answers.getOrDefault(RETEST_FAILS, USUAL_FAILS);
+    String rows =
+        brings.isBlank()
+            ? ""
+            : BRINGS_ABOUT + ": " + RowAnswer.yaml(RowAnswer.parts(brings)) + "\n";
+    return fails.equals(USUAL_FAILS)
+        ? rows
+        : rows + RETEST_FAILS + ": " + Priors.figure(fails) + "\n";
   }
 }

@@ -176,9 +176,11 @@ final class NewCheck implements NewCard {
     List<String> causes = Lists.ids(answers.get("causes"));
     text.raw(causes.isEmpty() ? "" : "likelihood:\n");
     List<String> outcomes = Lists.ids(outcomes(answers));
+    double[] nothing = new double[outcomes.size()];
+    double[] sound = RowAnswer.row(answers.get("otherwise"), outcomes, nothing);
     causes.forEach(
-        c -> text.raw("  " + c + ": " + RowAnswer.yaml(answers.get(c), outcomes) + "\n"));
-    text.line("otherwise", RowAnswer.yaml(answers.get("otherwise"), outcomes))
+        c -> text.raw("  " + c + ": " + RowAnswer.yaml(answers.get(c), outcomes, sound) + "\n"));
+    text.line("otherwise", RowAnswer.yaml(answers.get("otherwise"), outcomes, nothing))
         .words("source", answers.get("source"));
     SortedMap<String, String> files = new TreeMap<>();
     files.put(Asked.areaOf(answers) + "/" + answers.get("id") + ".yaml", text.toString());

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import yett.files.WholeFile;
+import yett.knowledge.Check;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 
@@ -97,6 +98,10 @@ public final class NewFiles {
     }
     if (cause) {
       advice.addAll(0, CauseAdvice.on(id, Lists.ids(answers.get("like")), checked.base()));
+    }
+    if (checked.base().checks().containsKey(id) && answers.containsKey("causes")) {
+      Check check = checked.base().checks().get(id);
+      advice.addAll(0, CheckAdvice.on(check, Lists.ids(answers.get("causes")), base));
     }
     return advice;
   }

@@ -16,7 +16,8 @@ public final class Priors {
   /** As a card has it. */
   static String figure(String ofAHundred) {
     return String.format(Locale.ROOT, "%.5f", Double.parseDouble(ofAHundred) / 100)
-        .replaceFirst("0+$", "");
+        .replaceFirst("0+$", "")
+        .replaceFirst("\\.$", "");
   }
 
   /** As people say it. */

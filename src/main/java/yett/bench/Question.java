@@ -13,6 +13,7 @@ import java.util.function.Function;
  * @param known what an answer, or a part of it, may name; empty where it is in one's own words
  * @param usual taken when nothing is answered; empty if something must be
  * @param complaint says what is wrong with an answer
+ * @param told what an answer is taken to mean, in lines; nothing where it says it all
  */
 public record Question(
     String key,
@@ -20,10 +21,12 @@ public record Question(
     String ask,
     List<Known> known,
     Optional<String> usual,
-    Function<String, Optional<String>> complaint) {
+    Function<String, Optional<String>> complaint,
+    Function<String, List<String>> told) {
 
   static Question of(String key, String ask, Function<String, Optional<String>> complaint) {
-    return new Question(key, List.of(), ask, List.of(), Optional.empty(), complaint);
+    return new Question(
+        key, List.of(), ask, List.of(), Optional.empty(), complaint, answer -> List.of());
   }
 
   /** Words that must not be empty. */
@@ -41,20 +44,26 @@ public record Question(
         ask,
         known,
         Optional.of(answer),
-        given -> given.equals(answer) ? Optional.empty() : complaint.apply(given));
+        given -> given.equals(answer) ? Optional.empty() : complaint.apply(given),
+        told);
   }
 
   Question naming(List<Known> things) {
-    return new Question(key, before, ask, things, usual, complaint);
+    return new Question(key, before, ask, things, usual, complaint, told);
   }
 
   Question after(List<String> lines) {
-    return new Question(key, lines, ask, known, usual, complaint);
+    return new Question(key, lines, ask, known, usual, complaint, told);
+  }
+
+  /** The same, with what an answer is taken to mean. */
+  Question telling(Function<String, List<String>> meaning) {
+    return new Question(key, before, ask, known, usual, complaint, meaning);
   }
 
   /** The same under another name. */
   Question called(String otherKey) {
-    return new Question(otherKey, before, ask, known, usual, complaint);
+    return new Question(otherKey, before, ask, known, usual, complaint, told);
   }
 
   /** Whether nothing is an answer. */

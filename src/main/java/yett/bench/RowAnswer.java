@@ -8,6 +8,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import yett.knowledge.Check;
 import yett.knowledge.LikelihoodWords;
 
 /**
@@ -51,16 +53,34 @@ final class RowAnswer {
         && LikelihoodWords.all().keySet().stream().noneMatch(parts.values()::contains);
   }
 
-  /** The chances of the outcomes, in their order, as a card of this answer will be read. */
-  static double[] row(String answer, List<String> outcomes) {
+  /** The chances of the outcomes of a check, as a card of this answer will be read. */
+  static double[] row(String answer, Check check) {
+    return row(answer, Lists.ids(Vocabulary.outcomes(check)), check.otherwise());
+  }
+
+  /**
+   * The chances of the outcomes, in their order, as a card of this answer will be read.
+   *
+   * @param sound what a sound gate shows: outcomes that are not named share what is left like that
+   */
+  static double[] row(String answer, List<String> outcomes, double[] sound) {
     Map<String, String> parts = parts(answer);
     double sum = parts.values().stream().mapToDouble(w -> chance(w).orElse(0.0)).sum();
-    long left = outcomes.stream().filter(o -> !parts.containsKey(o)).count();
-    double share = left > 0 ? Math.max(0, 1 - sum) / left : 0;
-    double scale = left > 0 && sum <= 1 ? 1 : sum;
-    return outcomes.stream()
-        .mapToDouble(o -> parts.containsKey(o) ? chance(parts.get(o)).orElse(0.0) / scale : share)
-        .toArray();
+    List<Integer> left =
+        IntStream.range(0, sound.length)
+            .filter(o -> !parts.containsKey(outcomes.get(o)))
+            .boxed()
+            .toList();
+    double usual = left.stream().mapToDouble(o -> sound[o]).sum();
+    double rest = Math.max(0, 1 - sum);
+    double scale = !left.isEmpty() && sum <= 1 ? 1 : sum;
+    double[] row = new double[sound.length];
+    for (int o = 0; o < row.length; o++) {
+      double share = usual > 0 ? sound[o] / usual : 1.0 / Math.max(1, left.size());
+      row[o] =
+          left.contains(o) ? rest * share : chance(parts.get(outcomes.get(o))).orElse(0.0) / scale;
+    }
+    return row;
   }
 
   static String wrongWord(String word) {
@@ -101,15 +121,31 @@ final class RowAnswer {
     return parts;
   }
 
+  /** The row of a check as a card has it; of a complaint or proof the chance of its outcome. */
+  static String yaml(String answer, Check check) {
+    if (check.kind() == Check.Kind.CHECK) {
+      return yaml(answer, Lists.ids(Vocabulary.outcomes(check)), check.otherwise());
+    }
+    String word = parts(answer).get(check.outcomes().get(1).id());
+    return word != null && parts(answer).size() == 1
+        ? word
+        : String.format(Locale.ROOT, "%.3f", row(answer, check)[1]);
+  }
+
   /** As a card has it: {@code {slack: usually}}; in figures with what was left out. */
-  static String yaml(String answer, List<String> outcomes) {
+  static String yaml(String answer, List<String> outcomes, double[] sound) {
     Map<String, String> parts = parts(answer);
     if (inFigures(parts)) {
-      double[] row = row(answer, outcomes);
+      double[] row = row(answer, outcomes, sound);
       for (int o = 0; o < row.length; o++) {
         parts.putIfAbsent(outcomes.get(o), String.format(Locale.ROOT, "%.3f", row[o]));
       }
     }
+    return yaml(parts);
+  }
+
+  /** Names, each with its word or figure. */
+  static String yaml(Map<String, String> parts) {
     return parts.entrySet().stream()
         .map(p -> p.getKey() + ": " + p.getValue())
         .collect(Collectors.joining(", ", "{", "}"));

@@ -2,14 +2,19 @@ package yett.bench;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import yett.knowledge.Check;
 import yett.knowledge.Names;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
+import yett.knowledge.SiteQuestion;
+import yett.rules.RulePlaces;
 
 /**
  * Names of cards in the text of rules. A rule that names a check, an outcome or a site question
@@ -20,6 +25,10 @@ final class RuleNames {
   private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
   private static final Pattern OUTCOMES =
       Pattern.compile("\\bcheck\\s*==\\s*\"([^\"]+)\"[^)]{0,500}?\\boutcome" + ONE_OR_SOME);
+
+  private static final Pattern CHOICES =
+      Pattern.compile("\\bquestion\\s*==\\s*\"([^\"]+)\"[^)]{0,500}?\\bchoice" + ONE_OR_SOME);
+  private static final Pattern COMMENT = Pattern.compile("(?s)/\\*.*?(?:\\*/|\\z)|//[^\n]*");
 
   /** After so many nobody reads on, and more would only cost time. */
   private static final int MOST = 1_000;
@@ -33,8 +42,13 @@ final class RuleNames {
 
   static List<Problem> problems(RuleBase base) {
     RuleNames names = new RuleNames(base);
-    base.rules().forEach(names::look);
+    base.rules().forEach((file, text) -> names.look(file, withoutComments(text)));
     return names.problems;
+  }
+
+  /** The same with blanks for comments, so that every place stays where it is. */
+  private static String withoutComments(String text) {
+    return COMMENT.matcher(text).replaceAll(comment -> comment.group().replaceAll("[^\n]", " "));
   }
 
   private void look(String file, String text) {
@@ -56,6 +70,42 @@ final class RuleNames {
             base.stops().keySet(),
             "\\bnew Expectation\\(\\s*(\"[^\"]*\")",
             base.checks().keySet());
+    Map<String, Collection<String>> more =
+        Map.of(
+            "\\bsetUp" + ONE_OR_SOME,
+            base.setUps().keySet(),
+            "\\bstop" + ONE_OR_SOME,
+            base.stops().keySet(),
+            "\\bcause" + ONE_OR_SOME,
+            base.causes().keySet(),
+            "\\bnew Forbidden\\(\\s*(\"[^\"]*\")",
+            base.setUps().keySet(),
+            "\\bnew Unavailable\\(\\s*(\"[^\"]*\")",
+            work(),
+            "\\bnew FollowUp\\(\\s*(\"[^\"]*\")",
+            base.repairs().keySet(),
+            "\\bnew FollowUp\\([^,;]{1,200},\\s*(\"[^\"]*\")",
+            work());
+    Stream.of(places, more).forEach(some -> look(file, text, some));
+    Matcher choices = CHOICES.matcher(text);
+    while (problems.size() < MOST && choices.find()) {
+      SiteQuestion question = base.siteQuestions().get(choices.group(1));
+      if (question != null) {
+        Set<String> ids = question.choices().keySet();
+        known(file, text, choices, 2, ids, "a choice of \"" + question.id() + "\"");
+      }
+    }
+    outcomes(file, text);
+  }
+
+  /** Everything that can be done or asked. */
+  private Collection<String> work() {
+    Set<String> work = new HashSet<>(base.checks().keySet());
+    work.addAll(base.repairs().keySet());
+    return work;
+  }
+
+  private void look(String file, String text, Map<String, Collection<String>> places) {
     places.forEach(
         (pattern, known) -> {
           Matcher found = Pattern.compile(pattern).matcher(text);
@@ -63,6 +113,9 @@ final class RuleNames {
             known(file, text, found, 1, known, "a card");
           }
         });
+  }
+
+  private void outcomes(String file, String text) {
     Matcher outcomes = OUTCOMES.matcher(text);
     while (problems.size() < MOST && outcomes.find()) {
       Check check = base.checks().get(outcomes.group(1));
@@ -73,6 +126,11 @@ final class RuleNames {
     }
   }
 
+  /** What becomes of a rule that names what is not there. */
+  private static String inVain(Matcher at) {
+    return at.group().startsWith("new ") ? "concludes it in vain" : "never fires";
+  }
+
   private void known(
       String file, String text, Matcher at, int group, Collection<String> known, String what) {
     Matcher names = QUOTED.matcher(at.group(group));
@@ -81,14 +139,16 @@ final class RuleNames {
       if (!known.contains(name) && !base.switchedOff(name)) {
         int start = at.start(group) + names.start();
         String before = text.substring(0, start);
-        int line = (int) before.chars().filter(c -> c == '\n').count() + 1;
+        RulePlaces places = new RulePlaces(text);
+        int line = places.lineOf(start);
+        String rule = places.ruleAt(line).map(r -> "rule \"" + r + "\"").orElse("this rule");
         problems.add(
             new Problem(
                 "unknown-name-in-rule",
                 file,
                 line,
                 start - before.lastIndexOf('\n'),
-                "\"" + name + "\" is not " + what + ", so this rule never fires",
+                "\"" + name + "\" is not " + what + ", so " + rule + " " + inVain(at),
                 Names.advice(name, known)));
       }
     }

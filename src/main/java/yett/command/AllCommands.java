@@ -19,6 +19,7 @@ import yett.command.gates.GatesCommands;
 import yett.command.knowledge.AnomaliesCommands;
 import yett.command.knowledge.CheckCommands;
 import yett.command.knowledge.CoverCommands;
+import yett.command.knowledge.HearsCommands;
 import yett.command.knowledge.KnowledgeCommands;
 import yett.command.knowledge.NewCommands;
 import yett.command.knowledge.ReplayCommands;
@@ -53,6 +54,7 @@ final class AllCommands {
     add(CasebookCommands.class, () -> new CasebookCommands(desk(), console()));
     add(KnowledgeCommands.class, () -> new KnowledgeCommands(desk(), console(), output()));
     add(CheckCommands.class, () -> new CheckCommands(desk(), console(), output()));
+    add(HearsCommands.class, () -> new HearsCommands(desk(), console(), output()));
     add(NewCommands.class, () -> new NewCommands(desk(), console(), output()));
     add(AnomaliesCommands.class, () -> new AnomaliesCommands(desk(), console()));
     add(CoverCommands.class, () -> new CoverCommands(desk(), console(), output()));

@@ -5,6 +5,7 @@ import java.io.Writer;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import org.springframework.shell.core.InputProvider;
 import org.springframework.shell.core.InputReader;
@@ -29,15 +30,26 @@ final class InteractiveShell extends InteractiveShellRunner {
 
   private final PrintWriter none = noWriter();
 
+  /**
+   * @param prompt stands before every line
+   * @param whole makes of the words that were typed those that are meant
+   */
   InteractiveShell(
       Console console,
       CommandLine commandLine,
       CommandRegistry commands,
       Failures failures,
-      Path history) {
+      Path history,
+      String prompt,
+      UnaryOperator<List<String>> whole) {
     super(
-        lines(console, new CommandCompletion(commands), new CommandHistory(history), failures),
-        line -> parsed(line, commandLine, failures),
+        lines(
+            prompt,
+            console,
+            new CommandCompletion(commands),
+            new CommandHistory(history),
+            failures),
+        line -> parsed(line, commandLine, failures, whole),
         commands);
   }
 
@@ -47,9 +59,13 @@ final class InteractiveShell extends InteractiveShellRunner {
   }
 
   private static InputProvider lines(
-      Console console, Completer completer, CommandHistory history, Failures failures) {
+      String prompt,
+      Console console,
+      Completer completer,
+      CommandHistory history,
+      Failures failures) {
     return () -> {
-      Reply input = ask(console, completer, history, failures);
+      Reply input = ask(prompt, console, completer, history, failures);
       if (input instanceof Reply.Interrupted) {
         return "";
       }
@@ -65,19 +81,25 @@ final class InteractiveShell extends InteractiveShellRunner {
 
   /** Spring Shell would keep to itself that there is nothing to read from. */
   private static Reply ask(
-      Console console, Completer completer, CommandHistory history, Failures failures) {
+      String prompt,
+      Console console,
+      Completer completer,
+      CommandHistory history,
+      Failures failures) {
     try {
-      return console.askCommand("yett> ", completer, history);
+      return console.askCommand(prompt, completer, history);
     } catch (RuntimeException e) {
       failures.apply(e);
       return new Reply.EndOfInput();
     }
   }
 
-  private static ParsedInput parsed(String line, CommandLine commandLine, Failures failures) {
+  private static ParsedInput parsed(
+      String line, CommandLine commandLine, Failures failures, UnaryOperator<List<String>> whole) {
     failures.clear();
     List<String> words = CommandLine.words(line);
     try {
+      words = whole.apply(words);
       return commandLine.parse(words);
     } catch (UsageException e) {
       failures.refused(e, words, commandLine.command(words));

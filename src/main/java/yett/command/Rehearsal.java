@@ -11,6 +11,8 @@ import java.util.HashMap;
 import java.util.Map;
 import yett.casebook.Casebook;
 import yett.console.Consoles;
+import yett.files.NativeLibrary;
+import yett.meaning.Meanings;
 
 /**
  * A short interview with nobody, when the program is built: Java notes which classes it loads and
@@ -28,7 +30,11 @@ public final class Rehearsal {
    * @param arguments a folder for the native library, which every start would unpack otherwise
    */
   public static void main(String[] arguments) throws IOException {
-    Casebook.nativeLibrary().unpack(Path.of(arguments[0]));
+    Path natives = Path.of(arguments[0]);
+    Casebook.nativeLibrary().unpack(natives);
+    for (NativeLibrary library : Meanings.nativeLibraries()) {
+      library.unpack(natives);
+    }
     Path home = Files.createTempDirectory("yett-rehearsal");
     Map<String, String> environment = new HashMap<>(System.getenv());
     environment.keySet().removeIf(name -> name.startsWith("YETT_"));

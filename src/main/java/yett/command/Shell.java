@@ -2,6 +2,8 @@ package yett.command;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.springframework.shell.core.InputReader;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.CommandExecutionException;
@@ -14,6 +16,10 @@ import yett.console.Block;
 
 /** Runs the command of the command line, or asks for commands until the person has enough. */
 public final class Shell {
+  private static final String GREETING =
+      "Yett finds out why a sliding gate will not run. Type diagnose to begin, help for all"
+          + " commands, quit to leave.";
+
   private final Workplace place;
   private final Failures failures;
   private final CommandRegistry commands;
@@ -40,8 +46,16 @@ public final class Shell {
   }
 
   private int run(List<String> words) {
+    Optional<BenchSession> bench = BenchSession.of(words);
     if (words.isEmpty()) {
-      converse();
+      converse(GREETING, "yett> ", typed -> typed);
+    } else if (bench.isPresent() && place.console().interactive()) {
+      BenchSession session = bench.get();
+      converse(
+          session.greeting(),
+          session.prompt(),
+          typed ->
+              place.choose(session.whole(typed, name -> commands.getCommandByName(name) != null)));
     } else {
       execute(words);
     }
@@ -55,15 +69,11 @@ public final class Shell {
     return failures.last().code();
   }
 
-  private void converse() {
-    place
-        .console()
-        .show(
-            Block.paragraph(
-                "Yett finds out why a sliding gate will not run. Type diagnose to begin, help for "
-                    + "all commands, quit to leave."));
+  private void converse(String greeting, String prompt, UnaryOperator<List<String>> whole) {
+    place.console().show(Block.paragraph(greeting));
     try {
-      new InteractiveShell(place.console(), commandLine, commands, failures, place.history())
+      new InteractiveShell(
+              place.console(), commandLine, commands, failures, place.history(), prompt, whole)
           .run(new String[0]);
     } catch (Exception e) {
       failures.apply(e);

@@ -105,6 +105,11 @@ public final class Desk implements AutoCloseable {
     }
   }
 
+  /** A rule base with what the firm's settings on this computer decide. */
+  public RuleBase asTheFirmSays(RuleBase cards) {
+    return firm().in(cards);
+  }
+
   /** What the firm decided, and who it is. */
   public FirmSettings firm() {
     return new FirmFile(directory.settings()).read();

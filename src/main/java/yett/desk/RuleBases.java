@@ -1,6 +1,8 @@
 package yett.desk;
 
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -9,19 +11,33 @@ import java.util.stream.Collectors;
 import yett.casebook.DataDirectory;
 import yett.interview.Expertise;
 import yett.knowledge.KnowledgeSource;
+import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 import yett.knowledge.ShippedKnowledge;
 import yett.rules.RuleCache;
+import yett.rules.RuleCheck;
 import yett.rules.TrustedRules;
 
 /** Opens rule bases, of the program or of a folder; rules run only if they are trusted. */
 public final class RuleBases {
   private static final String FILE = "trusted-rules.txt";
+  private static final int KEPT = 3;
   private static final String KEY = "compiled-rules.key";
 
   private final DataDirectory directory;
   private final Consent consent;
   private TrustedRules trusted;
+
+  /** The last few by their content, for somebody who tries one thing after the other. */
+  private final Map<String, Expertise> opened =
+      new LinkedHashMap<>(8, 0.75f, true) {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Expertise> eldest) {
+          return size() > KEPT;
+        }
+      };
 
   public RuleBases(DataDirectory directory, Consent consent) {
     this.directory = directory;
@@ -39,7 +55,9 @@ public final class RuleBases {
 
   public Expertise open(RuleBase base) {
     permit(base.rules());
-    return ready(base);
+    synchronized (opened) {
+      return opened.computeIfAbsent(base.fingerprint(), content -> ready(base));
+    }
   }
 
   /**
@@ -92,6 +110,35 @@ public final class RuleBases {
       throw UntrustedRules.files(untrusted);
     }
     trusted().trust(rules);
+  }
+
+  /**
+   * What is wrong with the rules of a folder: whether they are written as rules are and, of those
+   * that are trusted, what the compiler says. Those that came with the program are sound.
+   */
+  public List<Problem> ruleProblems(RuleBase base) {
+    SortedMap<String, String> own = ownRules(base);
+    List<Problem> problems = new ArrayList<>();
+    own.forEach((file, text) -> problems.addAll(RuleCheck.grammar(file, text)));
+    own.keySet().removeAll(problems.stream().map(Problem::file).toList());
+    own.keySet().removeAll(trusted().untrusted(own));
+    if (!own.isEmpty()) {
+      SortedMap<String, String> shipped = new TreeMap<>(base.rules());
+      shipped.keySet().removeAll(ownRules(base).keySet());
+      problems.addAll(RuleCheck.compiled(own, shipped));
+    }
+    return problems;
+  }
+
+  /** Files of rules that nobody has trusted yet; they are not compiled. */
+  public List<String> untrusted(RuleBase base) {
+    return trusted().untrusted(base.rules());
+  }
+
+  private static SortedMap<String, String> ownRules(RuleBase base) {
+    SortedMap<String, String> own = new TreeMap<>(base.rules());
+    own.values().removeAll(shippedRules());
+    return own;
   }
 
   /** Which rules may run on this computer. */

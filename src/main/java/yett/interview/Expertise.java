@@ -1,8 +1,9 @@
 package yett.interview;
 
 import java.nio.file.Path;
-import yett.belief.CardModel;
+import java.util.Map;
 import yett.belief.CausalModel;
+import yett.belief.GateModels;
 import yett.knowledge.RuleBase;
 import yett.plan.Planner;
 import yett.rules.RuleCache;
@@ -18,15 +19,21 @@ public final class Expertise {
   private final Outset outset;
   private final Planner planner;
 
-  public Expertise(RuleBase base, RuleEngine rules, CausalModel model, Planner planner) {
+  private Expertise(RuleBase base, RuleEngine rules, Outset outset, Planner planner) {
     this.base = base;
     this.rules = rules;
-    this.outset = new Outset(model);
+    this.outset = outset;
     this.planner = planner;
   }
 
+  /** With one model for all gates. */
+  public Expertise(RuleBase base, RuleEngine rules, CausalModel model, Planner planner) {
+    this(base, rules, new Outset(GateModels.of(model)), planner);
+  }
+
   public static Expertise of(RuleBase base, RuleCache cache) {
-    return new Expertise(base, RuleEngine.of(base, cache), CardModel.of(base), new Planner(base));
+    return new Expertise(
+        base, RuleEngine.of(base, cache), new Outset(GateModels.of(base)), new Planner(base));
   }
 
   /**
@@ -34,6 +41,11 @@ public final class Expertise {
    */
   public static Expertise of(RuleBase base, Path cache) {
     return of(base, new RuleCache(cache));
+  }
+
+  /** The same with fewer sets of causes in view: to see quickly whether anything moves. */
+  public Expertise rough() {
+    return new Expertise(base, rules, outset.rough(), planner);
   }
 
   public RuleBase base() {
@@ -46,6 +58,15 @@ public final class Expertise {
 
   public CausalModel model() {
     return outset.model();
+  }
+
+  /**
+   * At a gate.
+   *
+   * @param odds factors of the causes' odds there
+   */
+  public CausalModel model(Map<String, Double> odds) {
+    return outset.model(odds);
   }
 
   public Planner planner() {

@@ -2,6 +2,7 @@ package yett.interview;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import yett.knowledge.Check;
@@ -15,6 +16,9 @@ import yett.knowledge.RuleBase;
 final class FailedProofs {
   /** A proof points to what makes it fail at least so often (considered judgement). */
   private static final double POINTS_TO = 0.25;
+
+  /** One that has most of the chance that all have together stands out. */
+  private static final double MOST = 0.5;
 
   private final Present present;
   private final List<Check> failed;
@@ -40,9 +44,20 @@ final class FailedProofs {
   Optional<Step> repair() {
     return failed.stream()
         .filter(p -> !present.isMendedSince(latest(p).orElseThrow().event()))
-        .flatMap(this::pointsTo)
+        .flatMap(p -> likeliest(pointsTo(p).toList()).stream())
         .findFirst()
         .map(r -> steps.mend(r, Optional.empty(), Occasion.of(Occasion.Kind.FAILED_PROOF)));
+  }
+
+  /**
+   * Of what a proof points to, the repair of what is likeliest there. A proof that almost anything
+   * makes fail, such as a plain run, points to none that is not suspected.
+   */
+  private Optional<Repair> likeliest(List<Repair> repairs) {
+    double all = repairs.stream().mapToDouble(this::chance).sum();
+    return repairs.stream()
+        .max(Comparator.comparingDouble(this::chance))
+        .filter(r -> chance(r) >= present.base.planning().suspicion() || chance(r) >= MOST * all);
   }
 
   private Optional<CaseState.Answered> latest(Check proof) {
@@ -53,17 +68,17 @@ final class FailedProofs {
     return pointsTo(present.base, proof)
         .filter(r -> !present.unavailable.contains(r.id()))
         .filter(r -> !present.state.work().declined().containsKey(r.id()))
-        .filter(r -> !isDoneInVain(r, proof))
-        .filter(this::isLikely);
+        .filter(r -> !isDoneInVain(r, proof));
   }
 
-  /** Whether something that this repair removes may well be there. */
-  private boolean isLikely(Repair repair) {
+  /** Chance that this repair removes something that is there. */
+  private double chance(Repair repair) {
     double[] there = present.belief.remaining();
-    return repair.removes().entrySet().stream()
-            .mapToDouble(e -> e.getValue() * there[present.belief.model().indexOf(e.getKey())])
-            .sum()
-        >= present.base.planning().suspicion();
+    double left = 1;
+    for (Map.Entry<String, Double> removed : repair.removes().entrySet()) {
+      left *= 1 - removed.getValue() * there[present.belief.model().indexOf(removed.getKey())];
+    }
+    return 1 - left;
   }
 
   /** Whether a repair was done after the proof had failed: it still fails, so that was not it. */

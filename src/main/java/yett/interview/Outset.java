@@ -2,8 +2,10 @@ package yett.interview;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Function;
 import yett.belief.Belief;
 import yett.belief.CausalModel;
+import yett.belief.GateModels;
 
 /**
  * What is believed of a gate that is reported, by the odds that the rules give on its site. Listing
@@ -12,7 +14,8 @@ import yett.belief.CausalModel;
 final class Outset {
   private static final int KEPT = 8;
 
-  private final CausalModel model;
+  private final GateModels models;
+  private final Function<CausalModel, Belief> listed;
 
   private final Map<Map<String, Double>, Belief> beliefs =
       new LinkedHashMap<>(2 * KEPT, 0.75f, true) {
@@ -24,12 +27,29 @@ final class Outset {
         }
       };
 
-  Outset(CausalModel model) {
-    this.model = model;
+  Outset(GateModels models) {
+    this(models, Belief::atReport);
+  }
+
+  private Outset(GateModels models, Function<CausalModel, Belief> listed) {
+    this.models = models;
+    this.listed = listed;
+  }
+
+  /** The same with far fewer sets of causes. */
+  Outset rough() {
+    return new Outset(models, Belief::roughly);
   }
 
   CausalModel model() {
-    return model;
+    return models.whole();
+  }
+
+  /**
+   * @param odds factors of the causes' odds
+   */
+  CausalModel model(Map<String, Double> odds) {
+    return models.at(odds);
   }
 
   /**
@@ -43,7 +63,7 @@ final class Outset {
       }
     }
     // Two threads may do the same work at once; what they find is equal.
-    Belief belief = Belief.atReport(model.withOdds(odds));
+    Belief belief = listed.apply(models.at(odds));
     synchronized (beliefs) {
       beliefs.put(Map.copyOf(odds), belief);
     }

@@ -61,6 +61,7 @@ final class CardReader {
     boolean measured = fields.has("measures");
     boolean danger = fields.flag("danger");
     List<Outcome> outcomes = measured ? bands(measures) : outcomes();
+    double[] otherwise = LikelihoodRow.sound(fields, "otherwise", outcomes);
     return new Check(
         id,
         Check.Kind.CHECK,
@@ -70,8 +71,8 @@ final class CardReader {
         fields.text("area", ""),
         measures,
         outcomes,
-        likelihood(outcomes),
-        LikelihoodRow.read(fields, "otherwise", outcomes),
+        likelihood(outcomes, otherwise),
+        otherwise,
         reliability(),
         repeats(),
         role("who", Role.TECHNICIAN),
@@ -464,7 +465,7 @@ final class CardReader {
    */
   static double[] row(Fields fields, String name, Check check) {
     if (check.kind() == Check.Kind.CHECK) {
-      return LikelihoodRow.read(fields, name, check.outcomes());
+      return LikelihoodRow.read(fields, name, check.outcomes(), check.otherwise());
     }
     double chance = fields.chance(name);
     return new double[] {1 - chance, chance};
@@ -513,11 +514,11 @@ final class CardReader {
     return List.copyOf(outcomes);
   }
 
-  private Map<String, double[]> likelihood(List<Outcome> outcomes) {
+  private Map<String, double[]> likelihood(List<Outcome> outcomes, double[] otherwise) {
     Map<String, double[]> likelihood = new LinkedHashMap<>();
     Fields inner = fields.inner("likelihood");
     for (String cause : inner.names()) {
-      likelihood.put(cause, LikelihoodRow.read(inner, cause, outcomes));
+      likelihood.put(cause, LikelihoodRow.read(inner, cause, outcomes, otherwise));
     }
     return likelihood;
   }

@@ -56,6 +56,12 @@ final class CrossCheck {
         .pressing()
         .values()
         .forEach(p -> known("pressing", p.id(), "if-said", p.ifSaid(), complaints));
+    if (problems.isEmpty()) { // else it may only follow from a danger that could not be read
+      base.telephone()
+          .spoken()
+          .tellsOf()
+          .forEach((kind, cards) -> cards.forEach((id, dangers) -> tellsOf(kind, id, dangers)));
+    }
     for (String special : List.of(Cause.NOTHING_WRONG, Cause.NOT_IN_RULE_BASE)) {
       if (!base.causes().containsKey(special)) {
         problems.add(
@@ -292,6 +298,21 @@ final class CrossCheck {
           SiteQuestion site = base.siteQuestions().get(question);
           if (site != null && !site.choices().isEmpty()) {
             known(kind, id, "only-if/" + question, answers, site.choices().keySet());
+          }
+        });
+  }
+
+  /** Dangers by the outcome that is asked about; the ordinary one is none. */
+  private void tellsOf(String kind, String id, Map<String, String> dangers) {
+    Set<String> checks = new TreeSet<>();
+    base.checks().values().stream().filter(Check::danger).forEach(c -> checks.add(c.id()));
+    known(kind, id, "tells-of", dangers.keySet(), checks);
+    dangers.forEach(
+        (check, outcome) -> {
+          if (checks.contains(check)) {
+            List<String> outcomes =
+                base.checks().get(check).outcomes().stream().skip(1).map(o -> o.id()).toList();
+            known(kind, id, "tells-of/" + check, List.of(outcome), outcomes);
           }
         });
   }

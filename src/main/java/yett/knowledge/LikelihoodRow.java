@@ -9,8 +9,9 @@ import yett.knowledge.Check.Outcome;
 
 /**
  * A row of chances, one for each outcome of a check. In figures it adds up to 1. In words it is
- * brought to 1: outcomes that are left out share what is left evenly; if nothing is left, or none
- * was left out, all are scaled alike.
+ * brought to 1: outcomes that are left out share what is left as they do on a sound gate, so that a
+ * word about one outcome says nothing of the others; if nothing is left, or none was left out, all
+ * are scaled alike.
  */
 final class LikelihoodRow {
   /** Rows in figures may miss 1 by this much, for thirds written with two figures. */
@@ -23,6 +24,7 @@ final class LikelihoodRow {
   private final String name;
   private final List<String> ids;
   private final boolean words;
+  private final double[] sound;
   private final double[] row;
 
   /** Whether something is wrong with it already, so that its sum means nothing. */
@@ -30,26 +32,33 @@ final class LikelihoodRow {
 
   private final List<Integer> leftOut = new ArrayList<>();
 
-  private LikelihoodRow(Fields fields, String name, List<Outcome> outcomes) {
+  private LikelihoodRow(Fields fields, String name, List<Outcome> outcomes, double[] sound) {
     this.fields = fields;
     this.name = name;
     this.ids = outcomes.stream().map(Outcome::id).toList();
     this.words = fields.inWords(name);
+    this.sound = sound;
     this.row = new double[ids.size()];
     this.told = ids.size() < 2 || !fields.get(name).isObject();
+  }
+
+  /** Reads the row of a sound gate: outcomes that are left out share what is left evenly. */
+  static double[] sound(Fields fields, String name, List<Outcome> outcomes) {
+    return read(fields, name, outcomes, new double[outcomes.size()]);
   }
 
   /**
    * Reads a row.
    *
    * @param name the field that holds it
+   * @param sound what a sound gate shows
    * @return a chance for each outcome, in their order; adds up to 1
    */
-  static double[] read(Fields fields, String name, List<Outcome> outcomes) {
+  static double[] read(Fields fields, String name, List<Outcome> outcomes, double[] sound) {
     if (!fields.has(name)) {
       fields.text(name); // complains
     }
-    LikelihoodRow row = new LikelihoodRow(fields, name, outcomes);
+    LikelihoodRow row = new LikelihoodRow(fields, name, outcomes, sound);
     row.place(fields.chances(name));
     return row.broughtToOne();
   }
@@ -77,7 +86,9 @@ final class LikelihoodRow {
   private double[] broughtToOne() {
     double sum = Arrays.stream(row).sum();
     if (words && sum < 1 && !leftOut.isEmpty()) {
-      leftOut.forEach(i -> row[i] = (1 - sum) / leftOut.size());
+      double usual = leftOut.stream().mapToDouble(i -> sound[i]).sum();
+      leftOut.forEach(
+          i -> row[i] = (1 - sum) * (usual > 0 ? sound[i] / usual : 1.0 / leftOut.size()));
       return row;
     }
     boolean near =

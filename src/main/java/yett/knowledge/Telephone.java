@@ -6,9 +6,7 @@ import java.util.Map;
 /**
  * What the cards hold for a call, besides the checks that a caller may make.
  *
- * @param sayings complaint to examples of how people put it
- * @param dangerSayings danger check to outcome to examples of how people put it
- * @param synonyms word or words to others that people use for the same
+ * @param spoken how people say things
  * @param pressing what makes a visit urgent, in the order of asking
  * @param watch repair to what its user watches for afterwards
  * @param untilThen complaint to how the gate is left until somebody comes
@@ -16,9 +14,7 @@ import java.util.Map;
  * @param cautions caution to the same in everyday words; empty if it has none
  */
 public record Telephone(
-    Map<String, List<String>> sayings,
-    Map<String, Map<String, List<String>>> dangerSayings,
-    Map<String, List<String>> synonyms,
+    Spoken spoken,
     Map<String, Pressing> pressing,
     Map<String, List<String>> watch,
     Map<String, List<String>> untilThen,
@@ -27,5 +23,5 @@ public record Telephone(
 
   /** Nothing at all. */
   public static final Telephone NONE =
-      new Telephone(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+      new Telephone(Spoken.NONE, Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
 }

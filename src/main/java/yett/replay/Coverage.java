@@ -1,6 +1,7 @@
 package yett.replay;
 
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -44,6 +45,54 @@ public record Coverage(
         without(base.checks(), seen, c -> c.kind() == Check.Kind.CHECK),
         without(base.repairs(), seen, r -> true),
         without(base.checks(), seen, c -> c.kind() == Check.Kind.PROOF));
+  }
+
+  /** From here on a cause has a say in a case; considered judgement. */
+  private static final double IN_SIGHT = 0.02;
+
+  /**
+   * The causes that cases are about: those that are there, and those that are in sight at their
+   * end.
+   */
+  public static Set<String> about(Collection<RecordedCase> cases, Collection<Replayed> replayed) {
+    Set<String> causes = new HashSet<>();
+    cases.forEach(c -> c.truth().ifPresent(causes::addAll));
+    replayed.forEach(
+        r ->
+            r.ranking().stream()
+                .filter(c -> c.chance() >= IN_SIGHT && !c.cause().equals(Cause.NOT_IN_RULE_BASE))
+                .forEach(c -> causes.add(c.cause())));
+    return causes;
+  }
+
+  /**
+   * What of it is near some causes or somebody's own; his own first.
+   *
+   * @param mine ids of the cards that somebody is working on
+   */
+  public Coverage near(RuleBase base, Set<String> about, Set<String> mine) {
+    Predicate<String> repairs =
+        id -> base.repairs().get(id).removes().keySet().stream().anyMatch(about::contains);
+    Set<String> due = new HashSet<>();
+    base.repairs().values().stream()
+        .filter(r -> mine.contains(r.id()) || repairs.test(r.id()))
+        .forEach(r -> due.addAll(r.proofs()));
+    return new Coverage(
+        mineFirst(causes, about::contains, mine),
+        mineFirst(
+            checks,
+            id -> base.checks().get(id).likelihood().keySet().stream().anyMatch(about::contains),
+            mine),
+        mineFirst(this.repairs, repairs, mine),
+        mineFirst(proofs, due::contains, mine));
+  }
+
+  private static List<String> mineFirst(
+      List<String> ids, Predicate<String> near, Set<String> mine) {
+    return ids.stream()
+        .filter(id -> mine.contains(id) || near.test(id))
+        .sorted(Comparator.comparing(id -> !mine.contains(id)))
+        .toList();
   }
 
   private static <C> List<String> without(

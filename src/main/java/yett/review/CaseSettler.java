@@ -93,7 +93,7 @@ public final class CaseSettler {
   }
 
   private Map<String, Double> shares(Moment moment) {
-    return shares(interview.expertise().model().withOdds(moment.judgement().oddsFactors()));
+    return shares(interview.expertise().model(moment.judgement().oddsFactors()));
   }
 
   /** By cause, how often it arises by itself at a gate at which there is at least one cause. */

@@ -7,25 +7,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import org.drools.compiler.kie.builder.impl.InternalKieModule;
 import org.drools.model.Model;
-import org.drools.model.codegen.ExecutableModelProject;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
-import org.kie.api.KieServices;
-import org.kie.api.builder.KieBuilder;
-import org.kie.api.builder.KieFileSystem;
-import org.kie.api.builder.Message;
-import org.kie.api.builder.ReleaseId;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.History;
@@ -38,9 +27,6 @@ import yett.knowledge.RuleBase;
  * the classes that they were compiled against.
  */
 public final class RuleCache {
-  private static final String SOURCES = "src/main/resources/";
-  private static final Pattern PACKAGE = Pattern.compile("(?m)^package\\s+([\\w.]+)");
-
   private static final List<Class<?>> COMPILED_AGAINST =
       List.of(
           Fact.class,
@@ -130,43 +116,7 @@ public final class RuleCache {
   }
 
   static byte[] compile(RuleBase base) {
-    KieServices services = KieServices.get();
-    ReleaseId release = services.newReleaseId("yett", "rules", "1");
-    KieFileSystem files = services.newKieFileSystem();
-    files.generateAndWritePomXML(release);
-    SortedMap<String, String> sources = sources(base);
-    sources.forEach(
-        (name, text) -> files.write((SOURCES + folder(text) + name).replace("//", "/"), text));
-    KieBuilder builder =
-        services
-            .newKieBuilder(files, RuleCache.class.getClassLoader())
-            .buildAll(ExecutableModelProject.class);
-    List<String> errors =
-        builder.getResults().getMessages(Message.Level.ERROR).stream()
-            .map(m -> place(m, sources.keySet()) + m.getText())
-            .distinct()
-            .toList();
-    if (!errors.isEmpty()) {
-      throw new RuleErrors(errors);
-    }
-    return ((InternalKieModule) builder.getKieModule()).getBytes();
-  }
-
-  /** The compiler wants files to lie in the folder of their package. */
-  private static String folder(String rules) {
-    Matcher matcher = PACKAGE.matcher(rules);
-    return matcher.find() ? matcher.group(1).replace('.', '/') + "/" : "";
-  }
-
-  /** The longest name that the compiler's path ends with is the file's own. */
-  private static String place(Message message, Set<String> files) {
-    String path = message.getPath() == null ? "" : message.getPath();
-    String name =
-        files.stream()
-            .filter(path::endsWith)
-            .max(Comparator.comparingInt(String::length))
-            .orElse(path);
-    return message.getLine() > 0 ? name + ":" + message.getLine() + ": " : name + ": ";
+    return RuleCompiler.compile(sources(base));
   }
 
   static String key(RuleBase base) {

@@ -12,14 +12,17 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import yett.files.BoundedFile;
 import yett.files.OwnFiles;
+import yett.files.WholeFile;
 
 /**
  * The rule files (DRL) that may run. Rules are a program: they can do what their user can. So those
@@ -30,7 +33,11 @@ public final class TrustedRules {
   /** Bytes; thousands of lines. */
   private static final int LARGEST = 1 << 20;
 
+  /** Beside the list, what was trusted, each text under its hash: to tell what changed since. */
+  private static final String TEXTS = "trusted-rules";
+
   private final Path file;
+  private final Map<String, String> lastByName = new HashMap<>();
   private final Set<String> trusted = new HashSet<>();
 
   /**
@@ -53,10 +60,40 @@ public final class TrustedRules {
           new IOException("not ours alone"));
     }
     try {
-      BoundedFile.text(file, LARGEST).lines().forEach(line -> trusted.add(line.split(" ", 2)[0]));
+      BoundedFile.text(file, LARGEST).lines().forEach(this::remember);
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read which rules are trusted in " + file, e);
     }
+  }
+
+  private void remember(String line) {
+    String[] parts = line.split("  ", 2);
+    trusted.add(parts[0]);
+    if (parts.length == 2) {
+      lastByName.put(parts[1], parts[0]);
+    }
+  }
+
+  /** The text of a file of this name as it was trusted last, if it is still there. */
+  public Optional<String> lastTrusted(String name) {
+    String hash = lastByName.get(shown(name));
+    Path kept = hash == null ? file : text(hash);
+    if (hash == null || !OwnFiles.isOurs(kept) || !Files.isRegularFile(kept)) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(BoundedFile.text(kept, LARGEST)).filter(text -> hash(text).equals(hash));
+    } catch (IOException e) {
+      return Optional.empty(); // the whole text is shown then
+    }
+  }
+
+  private Path text(String hash) {
+    return file.resolveSibling(TEXTS).resolve(hash);
+  }
+
+  private static String shown(String name) {
+    return name.replaceAll("\\p{Cntrl}", "?");
   }
 
   /**
@@ -75,7 +112,7 @@ public final class TrustedRules {
   public void trust(SortedMap<String, String> rules) {
     List<String> lines = new ArrayList<>();
     for (String name : untrusted(rules)) {
-      lines.add(hash(rules.get(name)) + "  " + name.replaceAll("\\p{Cntrl}", "?") + "\n");
+      lines.add(hash(rules.get(name)) + "  " + shown(name) + "\n");
     }
     try {
       OwnFiles.folder(file.toAbsolutePath().getParent());
@@ -83,10 +120,20 @@ public final class TrustedRules {
       try (FileChannel to = OwnFiles.open(file, StandardOpenOption.APPEND)) {
         to.write(ByteBuffer.wrap(bytes));
       }
+      keepTexts(rules);
     } catch (IOException e) {
       throw new UncheckedIOException("cannot write which rules are trusted to " + file, e);
     }
+    lines.forEach(line -> remember(line.stripTrailing()));
     rules.values().forEach(text -> trusted.add(hash(text)));
+  }
+
+  private void keepTexts(SortedMap<String, String> rules) throws IOException {
+    OwnFiles.folder(file.resolveSibling(TEXTS));
+    for (String name : untrusted(rules)) {
+      byte[] text = rules.get(name).getBytes(StandardCharsets.UTF_8);
+      WholeFile.replaceOwn(text(hash(rules.get(name))), text);
+    }
   }
 
   private static String hash(String text) {

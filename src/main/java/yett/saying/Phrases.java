@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -56,6 +57,13 @@ public final class Phrases {
 
   /** A further thing is offered too if it fits nearly as well as the first. */
   private static final double NEARLY = 0.55;
+
+  /** When it was says nothing of what it was, and neither does a greeting. */
+  private static final Pattern WHEN =
+      Pattern.compile(
+          "\\b(last (night|week|month|year)|yesterday|today|this morning|lately|recently|now"
+              + "|a (few )?(days?|weeks?) ago|says?|seems?|think"
+              + "|good (morning|afternoon|evening))\\b");
 
   private final Directory directory = new ByteBuffersDirectory();
   private final Analyzer analyzer;
@@ -147,6 +155,25 @@ public final class Phrases {
   }
 
   /**
+   * How well each thing fits one clause, 0 to 1: how much of the telling words it accounts for, and
+   * how near it comes to the best.
+   */
+  Map<String, Double> fits(String clause) {
+    try {
+      String right = spelling.right(clause);
+      Map<String, Double> found = best(right);
+      double best = found.values().stream().mapToDouble(Double::doubleValue).max().orElse(1);
+      String timeless = WHEN.matcher(clause.toLowerCase(Locale.ROOT)).replaceAll(" ");
+      Set<String> typed = stems(timeless);
+      Set<String> said = stems(spelling.right(timeless));
+      found.replaceAll((id, score) -> share(typed, said, stems.get(id)) * Math.sqrt(score / best));
+      return found;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e); // the index is in memory
+    }
+  }
+
+  /**
    * Ids of the things that these words name, the best first.
    *
    * @param least that a thing has to account for, see {@link #covers}
@@ -189,20 +216,28 @@ public final class Phrases {
     return share(words, stems(text));
   }
 
+  /** {@link #covers} without the words that only tell when. */
+  double coversTimeless(String words, String id) {
+    return covers(WHEN.matcher(words.toLowerCase(Locale.ROOT)).replaceAll(" "), id);
+  }
+
   private double share(String words, Set<String> own) {
     try {
-      Set<String> typed = stems(words);
-      double all = 0;
-      double found = 0;
-      for (String stem : stems(spelling.right(words))) {
-        double weight = Math.log((1.0 + stems.size()) / (0.5 + spread.getOrDefault(stem, 0)));
-        all += weight;
-        found += own.contains(stem) ? typed.contains(stem) ? weight : PUT_RIGHT * weight : 0;
-      }
-      return all > 0 ? found / all : 0;
+      return share(stems(words), stems(spelling.right(words)), own);
     } catch (IOException e) {
       throw new UncheckedIOException(e); // the index is in memory
     }
+  }
+
+  private double share(Set<String> typed, Set<String> right, Set<String> own) {
+    double all = 0;
+    double found = 0;
+    for (String stem : right) {
+      double weight = Math.log((1.0 + stems.size()) / (0.5 + spread.getOrDefault(stem, 0)));
+      all += weight;
+      found += own.contains(stem) ? typed.contains(stem) ? weight : PUT_RIGHT * weight : 0;
+    }
+    return all > 0 ? found / all : 0;
   }
 
   /** Stems of words that none but some things have. */

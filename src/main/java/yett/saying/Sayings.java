@@ -1,29 +1,26 @@
 package yett.saying;
 
-import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import yett.knowledge.Check;
-import yett.knowledge.RuleBase;
 
 /**
- * Finds the complaints behind what a caller says: by their names, their words for lay people and
- * their examples. May be used by several threads.
+ * Ranks the complaints by how well they fit what a caller says, however little that is. May be used
+ * by several threads.
  */
 public final class Sayings {
-  private final Map<String, Check> complaints = new LinkedHashMap<>();
-  private final Phrases phrases;
+  /** Nothing that is said of a gate fits less than this. */
+  private static final double LEAST = 0.2;
 
-  public Sayings(RuleBase base) {
-    Map<String, List<String>> ways = new LinkedHashMap<>();
-    for (Check complaint : base.complaints()) {
-      complaints.put(complaint.id(), complaint);
-      List<String> all = new ArrayList<>(List.of(complaint.ask(), complaint.lay()));
-      all.addAll(base.telephone().sayings().getOrDefault(complaint.id(), List.of()));
-      ways.put(complaint.id(), all);
-    }
-    phrases = new Phrases(ways, base.telephone().synonyms());
+  private final Hearing hearing;
+  private final Map<String, Check> complaints = new LinkedHashMap<>();
+
+  public Sayings(Hearing hearing) {
+    this.hearing = hearing;
+    hearing.base().complaints().forEach(c -> complaints.put(c.id(), c));
   }
 
   /**
@@ -35,8 +32,27 @@ public final class Sayings {
 
   /** The complaints that were probably meant, the most probable first; none if nothing is known. */
   public List<Heard> hear(String words, int most) {
-    return phrases.hear(words, most).stream()
-        .map(h -> new Heard(complaints.get(h.id()), h.share()))
+    Map<String, Double> fits = new HashMap<>();
+    List<String> clauses = Clauses.of(words);
+    for (String clause : clauses) {
+      double weight = clause.equals(clauses.get(0)) ? 1 : 1.0 / (clauses.size() - 1);
+      hearing
+          .fits(clause)
+          .forEach(
+              (thing, fit) -> {
+                if (thing.kind() == Thing.Kind.COMPLAINT) {
+                  fits.merge(thing.card(), weight * fit, Double::sum);
+                }
+              });
+    }
+    double sum = fits.values().stream().mapToDouble(Double::doubleValue).sum();
+    return fits.entrySet().stream()
+        .filter(e -> e.getValue() >= LEAST)
+        .sorted(
+            Comparator.comparingDouble((Map.Entry<String, Double> e) -> -e.getValue())
+                .thenComparing(Map.Entry.comparingByKey()))
+        .limit(most)
+        .map(e -> new Heard(complaints.get(e.getKey()), e.getValue() / sum))
         .toList();
   }
 }

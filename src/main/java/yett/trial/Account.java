@@ -100,6 +100,22 @@ record Account(
     return Stream.concat(Stream.of(Weighed.outset(inView, moment)), answers).toList();
   }
 
+  /** Whether it came out right and nothing was looked at for it: that proves little. */
+  @JsonIgnore
+  boolean rightUnseen() {
+    return right.orElse(false) && stops.isEmpty() && path.stream().allMatch(Account::isRepair);
+  }
+
+  /** Whether something was mended before anything was looked at. */
+  @JsonIgnore
+  boolean mendedUnseen() {
+    return !path.isEmpty() && isRepair(path.get(0));
+  }
+
+  private static boolean isRepair(String step) {
+    return step.startsWith("repair ");
+  }
+
   /** The cause that is most probable at the end. */
   @JsonIgnore
   Optional<String> first() {

@@ -3,6 +3,7 @@ package yett.trial;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
@@ -40,5 +41,10 @@ public record CasesBeside(List<RecordedCase> cases, List<Problem> problems, List
       }
     }
     return new CasesBeside(List.copyOf(cases), List.copyOf(problems), List.copyOf(skipped));
+  }
+
+  CasesBeside without(Set<Account.Key> some) {
+    return new CasesBeside(
+        cases.stream().filter(c -> !some.contains(Account.Key.of(c))).toList(), problems, skipped);
   }
 }

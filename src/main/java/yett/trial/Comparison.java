@@ -2,15 +2,19 @@ package yett.trial;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.Callable;
 import java.util.function.BiPredicate;
 import java.util.stream.Collectors;
 import yett.interview.Expertise;
+import yett.replay.InOrder;
+import yett.replay.RecordedCase;
 import yett.replay.Replayed;
 import yett.replay.Score;
 import yett.trial.Account.Key;
@@ -22,6 +26,7 @@ import yett.trial.Account.Key;
  * @param differences by case, those that went from right to wrong first
  * @param alone cases that only one of the two can run
  * @param sums what differs in how many cases, and the sums of minutes
+ * @param untouched how many cases of both were not replayed, because the change cannot touch them
  */
 public record Comparison(
     List<String> cards,
@@ -29,17 +34,78 @@ public record Comparison(
     List<String> alone,
     Score first,
     Score second,
-    List<String> sums) {
-  /**
-   * @param first and second: each with its cases; the same case in both is run under each
-   * @param progress told after each run, twice for a case of both
-   */
+    List<String> sums,
+    int untouched) {
+
+  /** Names of cases that were right before and are not now. */
+  public List<String> wrong() {
+    return differences.stream()
+        .filter(d -> d.turn() == Difference.Turn.WORSE)
+        .map(Difference::name)
+        .toList();
+  }
+
+  /** All cases are replayed. */
   public static Comparison of(
       Expertise first,
       CasesBeside ofFirst,
       Expertise second,
       CasesBeside ofSecond,
       Runnable progress) {
+    return replayed(first, ofFirst, second, ofSecond, progress, 0);
+  }
+
+  /**
+   * The same, with only those cases replayed of which the change can make another thing.
+   *
+   * @param first and second: each with its cases; the same case in both is run under each
+   * @param progress told after each run, twice for a case of both
+   */
+  public static Comparison ofTouched(
+      Expertise first,
+      CasesBeside ofFirst,
+      Expertise second,
+      CasesBeside ofSecond,
+      Runnable progress) {
+    if (!Screen.canTell(first.base(), second.base())) {
+      return of(first, ofFirst, second, ofSecond, progress);
+    }
+    Set<Key> both = ofFirst.cases().stream().map(Key::of).collect(Collectors.toSet());
+    both.retainAll(ofSecond.cases().stream().map(Key::of).toList());
+    Screen screen = new Screen(first, second);
+    Set<Key> untouched = new HashSet<>();
+    List<Callable<Optional<Key>>> looks = new ArrayList<>();
+    for (RecordedCase recorded : ofSecond.cases()) {
+      looks.add(
+          () ->
+              both.contains(Key.of(recorded)) && !screen.mayDiffer(recorded)
+                  ? Optional.of(Key.of(recorded))
+                  : Optional.empty());
+    }
+    InOrder.run(
+        looks,
+        InOrder.threads(),
+        key -> {
+          key.ifPresent(untouched::add);
+          key.ifPresent(k -> progress.run());
+          key.ifPresent(k -> progress.run());
+        });
+    return replayed(
+        first,
+        ofFirst.without(untouched),
+        second,
+        ofSecond.without(untouched),
+        progress,
+        untouched.size());
+  }
+
+  private static Comparison replayed(
+      Expertise first,
+      CasesBeside ofFirst,
+      Expertise second,
+      CasesBeside ofSecond,
+      Runnable progress,
+      int untouched) {
     Trial before = Trial.run(first, ofFirst.cases(), Map.of(), progress);
     Map<Key, Set<String>> inView =
         before.accounts().stream().collect(Collectors.toMap(Account::key, Account::inView));
@@ -67,7 +133,8 @@ public record Comparison(
         List.copyOf(alone),
         score(before, pairs.keySet().stream().map(Account::key).toList()),
         score(now, pairs.values().stream().map(Account::key).toList()),
-        sums(pairs));
+        sums(pairs),
+        untouched);
   }
 
   /** Of the cases of both alone, so that like is held against like. */

@@ -24,6 +24,8 @@ import yett.trial.Account.Key;
  * @param fresh names of cases that it does not know
  * @param gone names of cases that only it knows; empty if a part was run
  * @param wrong names of cases that do not come out as their file says
+ * @param unseen names of cases that came out right with nothing looked at, or were mended before
+ *     anything was: they prove little of the cards
  * @param unsafe what must never be and yet came up
  */
 public record Tested(
@@ -32,6 +34,7 @@ public record Tested(
     List<String> fresh,
     List<String> gone,
     List<String> wrong,
+    List<String> unseen,
     List<String> unsafe,
     Score score,
     Runnable accept) {
@@ -71,6 +74,10 @@ public record Tested(
         List.copyOf(fresh),
         whole ? gone(accepted, trial) : List.of(),
         trial.accounts().stream().filter(a -> !a.right().orElse(true)).map(Account::name).toList(),
+        trial.accounts().stream()
+            .filter(a -> a.rightUnseen() || a.mendedUnseen())
+            .map(Account::name)
+            .toList(),
         trial.replayed().stream().map(Replayed::unsafe).flatMap(List::stream).toList(),
         Score.of(trial.replayed()),
         () -> write(accepted, trial, folder, whole));

@@ -482,8 +482,7 @@ final class PlainModel {
     }
     int told = step.told().size();
     double sum = step.how() == Retest.How.RAN ? works : 0;
-    sum += step.how() == Retest.How.FAILED && told == 0 ? 1 - works : 0;
-    sum += step.how() == Retest.How.OTHERWISE && told == 0 ? 1 - works : 0;
+    sum += step.how() != Retest.How.RAN && told == 0 ? 1 - works : 0;
     for (int left = 0; told > 0 && left < 1 << told; left++) {
       double chance = 1 - works;
       boolean asTold = true;

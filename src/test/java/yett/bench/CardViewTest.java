@@ -22,7 +22,7 @@ class CardViewTest {
         .containsEntry("cause charger-dead", "Charger does not charge")
         .containsEntry("prior", "0.04: at 4 of a hundred faulty gates")
         .containsEntry("shows battery-rest-voltage", "charged 0, low 0.75, flat 0.25")
-        .containsEntry("shows lamp-seen", "lit 0.04, flickers 0.04, dark 0.92")
+        .containsEntry("shows lamp-seen", "lit 0.072, flickers 0.008, dark 0.92")
         .containsEntry("shows charging-voltage", "charging 0.04, too-high 0.06, low 0.2, none 0.7")
         .containsEntry("brings about batteries-low", "0.85")
         .containsEntry("removed by charge-batteries", "0.08")
@@ -71,7 +71,7 @@ class CardViewTest {
     assertThat(CardView.of("lamp-seen", BASE))
         .containsEntry("check lamp-seen", "Is the lamp on the charger lit?")
         .containsEntry("outcome dark", "it is dark")
-        .containsEntry("with charger-dead", "lit 0.04, flickers 0.04, dark 0.92")
+        .containsEntry("with charger-dead", "lit 0.072, flickers 0.008, dark 0.92")
         .containsEntry("otherwise", "lit 0.75, flickers 0.08, dark 0.17");
     assertThat(CardView.of("charge-batteries", BASE))
         .containsEntry("removes batteries-low", "0.92")

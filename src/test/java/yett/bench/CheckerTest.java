@@ -78,9 +78,9 @@ class CheckerTest {
     assertThat(problems(new Checker(), files))
         .containsExactly(
             "a.case.yaml:3:11: \"drak\" is no outcome of \"lamp-seen\"",
-            "a.drl:3:43: \"drak\" is not an outcome of \"lamp-seen\", so this rule never fires",
-            "a.drl:4:20: \"opning\" is not a card, so this rule never fires",
-            "a.drl:6:19: \"charger-ded\" is not a card, so this rule never fires");
+            "a.drl:3:43: \"drak\" is not an outcome of \"lamp-seen\", so rule \"x\" never fires",
+            "a.drl:4:20: \"opning\" is not a card, so rule \"x\" never fires",
+            "a.drl:6:19: \"charger-ded\" is not a card, so rule \"x\" concludes it in vain");
   }
 
   @Test

@@ -85,6 +85,46 @@ class TrainerIT {
   }
 
   @Test
+  void rules_are_looked_at_before_they_run() throws IOException {
+    String place = folder.toString();
+    String good =
+        """
+        package yett.rules.quay
+        import yett.rules.Fact.Done
+        import yett.rules.Conclusion.FollowUp
+        import static yett.rules.Reason.because
+        rule "a slack chain is looked at again"
+        when
+          Done(repair == "tighten-chain")
+        then
+          insertLogical(new FollowUp("tighten-chain", "chain-looks", because(drools)));
+        end
+        """;
+    Path rules = folder.resolve("follow-ups.drl");
+    Files.writeString(rules, good.replace("chain\")", "chain\""));
+    assertThat(run("knowledge", "check", place).stdout())
+        .contains("follow-ups.drl:8:1: mismatched input 'then' in rule \"a slack chain is looked");
+    Files.writeString(rules, good.replace("\"chain-looks\"", "\"chain-lokos\""));
+    assertThat(run("knowledge", "check", place).stdout())
+        .contains("\"chain-lokos\" is not a card, so rule \"a slack chain is looked at again\"");
+    Files.writeString(rules, good);
+    Pipe.Result untrusted = run("knowledge", "check", place);
+    assertThat(untrusted.exitCode()).isZero();
+    assertThat(untrusted.stdout()).contains("Not compiled, for nobody trusts them yet:");
+
+    assertThat(run("knowledge", "trust", place).stdout())
+        .contains("  rule \"a slack chain is looked at again\"\n", "Trusted from now on");
+    String wrong = good.replace("repair ==", "repiar ==");
+    Files.writeString(rules, wrong);
+    assertThat(run("knowledge", "trust", place).stdout())
+        .contains("what changed", "  -   Done(repair ==", "  +   Done(repiar ==");
+    Pipe.Result compiled = run("knowledge", "check", place);
+    assertThat(compiled.exitCode()).isEqualTo(65);
+    assertThat(compiled.stdout())
+        .contains("follow-ups.drl:7:1: rule \"a slack chain is looked at again\": ", "repiar");
+  }
+
+  @Test
   void a_check_is_asked_for_at_a_terminal() throws IOException {
     List<String[]> dialogue =
         List.of(
@@ -117,6 +157,25 @@ class TrainerIT {
     assertThat(folder.resolve("chain/bracket-crack-look.yaml"))
         .content()
         .contains("  chain-bracket-loose: {cracked: sometimes}\notherwise: {sound: nearly always}");
+  }
+
+  @Test
+  void a_session_stays_in_its_folder() throws IOException {
+    Files.writeString(
+        folder.resolve("paint.yaml"),
+        "history: new-paint\nname: Painted\nodds: {chain-slack: 2}\nsource: considered judgement\n");
+    try (Pty pty = start("knowledge", folder.toString())) {
+      pty.expect("At work in ", Visitor.PATIENCE).expect("harrow-quay> ", Visitor.PATIENCE);
+      pty.enter("check").expect("No problem found", Visitor.PATIENCE);
+      pty.expect("adds history new-paint", Visitor.PATIENCE)
+          .expect("harrow-quay> ", Visitor.PATIENCE);
+      pty.enter("find painted").expect("new-paint", Visitor.PATIENCE);
+      pty.expect("harrow-quay> ", Visitor.PATIENCE).enter("show chain-slack");
+      pty.expect("looks like", Visitor.PATIENCE).expect("harrow-quay> ", Visitor.PATIENCE);
+      pty.enter("test --only nowhere/").expect("No case's path begins", Visitor.PATIENCE);
+      pty.expect("harrow-quay> ", Visitor.PATIENCE).enter("quit");
+      pty.waitForExit(Visitor.PATIENCE);
+    }
   }
 
   @Test

@@ -166,16 +166,33 @@ class InterviewTest {
   void a_gate_that_does_the_same_after_a_repair_has_something_that_the_repair_left() {
     beginWork("tighten-chain", "chain-looks");
     mend("tighten-chain");
+    double before = moment().belief().remaining()[place("chain-slack")];
     int until = entries.size();
-    say(new Event.Retested(false));
-    double hardToSay = unknown();
-    entries.subList(until, entries.size()).clear();
     say(new Event.Retested(false, Optional.of(true)));
     double same = unknown();
+    assertThat(moment().belief().remaining()[place("chain-slack")]).isGreaterThan(before);
     entries.subList(until, entries.size()).clear();
-    say(new Event.Retested(false, Optional.of(false)));
-    assertThat(same).isGreaterThan(hardToSay);
-    assertThat(unknown()).isLessThan(hardToSay);
+    say(new Event.Retested(true));
+    assertThat(same).isGreaterThan(unknown());
+  }
+
+  private int place(String cause) {
+    return moment().belief().model().indexOf(cause);
+  }
+
+  @Test
+  void what_is_left_of_what_was_reported_points_to_what_is_left() {
+    noDangers();
+    say(new Event.SiteTaken());
+    say(new Event.Complained(List.of("scrapes", "slow")));
+    say(new Event.Happened(List.of()));
+    say(new Event.Repaired("tighten-chain", true));
+    int until = entries.size();
+    say(Event.Retested.left(List.of("slow"), List.of()));
+    double slowLeft = moment().belief().remaining()[place("batteries-low")];
+    entries.subList(until, entries.size()).clear();
+    say(Event.Retested.left(List.of("scrapes"), List.of()));
+    assertThat(slowLeft).isGreaterThan(moment().belief().remaining()[place("batteries-low")]);
   }
 
   private double unknown() {

@@ -3,6 +3,7 @@ package yett.replay;
 import java.nio.file.Path;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import yett.interview.Expertise;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
@@ -33,6 +34,13 @@ public final class SmallRuleBase {
   public static Expertise with(String rules) {
     SortedMap<String, String> files = files();
     files.put("rules/more.drl", rules);
+    return Expertise.of(RuleBase.read(() -> files), Path.of("target/rule-cache"));
+  }
+
+  /** The same with these files changed. */
+  public static Expertise changed(Consumer<SortedMap<String, String>> change) {
+    SortedMap<String, String> files = files();
+    change.accept(files);
     return Expertise.of(RuleBase.read(() -> files), Path.of("target/rule-cache"));
   }
 

@@ -10,6 +10,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -42,6 +43,24 @@ class TrustedRulesTest {
     assertThat(trusted().untrusted(rules(OWN + " "))).containsExactly("rules/own.drl");
     trusted().trust(rules(OWN + " "));
     assertThat(trusted().untrusted(rules(OWN))).as("both versions were trusted").isEmpty();
+  }
+
+  @Test
+  void what_was_trusted_last_can_be_held_against_what_is_there_now() throws IOException {
+    assertThat(trusted().lastTrusted("rules/own.drl")).isEmpty();
+    trusted().trust(rules(OWN));
+    TrustedRules second = trusted();
+    second.trust(rules(OWN + "// more\n"));
+    assertThat(second.lastTrusted("rules/own.drl")).contains(OWN + "// more\n");
+    assertThat(trusted().lastTrusted("rules/own.drl")).contains(OWN + "// more\n");
+    assertThat(trusted().lastTrusted("rules/core.drl")).isEmpty();
+
+    try (Stream<Path> texts = Files.list(home.resolve("settings/trusted-rules"))) {
+      for (Path text : texts.toList()) {
+        Files.writeString(text, "somebody else's");
+      }
+    }
+    assertThat(trusted().lastTrusted("rules/own.drl")).as("not what was trusted").isEmpty();
   }
 
   @Test

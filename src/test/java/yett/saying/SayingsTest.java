@@ -23,7 +23,7 @@ import yett.testing.Shipped;
  */
 class SayingsTest {
   private static final RuleBase BASE = Shipped.BASE;
-  private static final Sayings SAYINGS = new Sayings(BASE);
+  private static final Sayings SAYINGS = new Sayings(Shipped.HEARING);
   private static final int OFFERED = 3;
   private static final double RIGHT = 0.95;
 

@@ -7,13 +7,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import yett.saying.Tellings.Kind;
-import yett.saying.Tellings.Thing;
+import yett.saying.Thing.Kind;
 import yett.testing.Shipped;
 
 /** What people tell without being asked is found among all that the cards know. */
 class TellingsTest {
-  private static final Tellings TELLINGS = new Tellings(Shipped.BASE);
+  private static final Tellings TELLINGS = new Tellings(Shipped.HEARING);
 
   @ParameterizedTest
   @CsvSource({
@@ -33,7 +32,7 @@ class TellingsTest {
   })
   void words_are_found_whatever_they_are_about(
       String words, Kind kind, String card, String outcome) {
-    assertThat(TELLINGS.hear(words).others()).contains(new Thing(kind, card, outcome));
+    assertThat(TELLINGS.hear(words).things()).contains(new Thing(kind, card, outcome));
   }
 
   @ParameterizedTest
@@ -47,15 +46,15 @@ class TellingsTest {
     "the chain is off and he is trapped, danger-person, hurt-or-trapped",
   })
   void danger_is_heard_beside_all_else(String words, String check, String outcome) {
-    assertThat(TELLINGS.hear(words).dangers()).extracting(Thing::card).contains(check);
+    assertThat(TELLINGS.hear(words).dangerThings()).extracting(Thing::card).contains(check);
   }
 
   @ParameterizedTest
   @ValueSource(
       strings = {"", "hello there", "the weather is nice", "good morning", "!!! ???", "日本"})
   void words_that_tell_nothing_here_find_nothing(String words) {
-    assertThat(TELLINGS.hear(words).others()).isEmpty();
-    assertThat(TELLINGS.hear(words).dangers()).isEmpty();
+    assertThat(TELLINGS.hear(words).things()).isEmpty();
+    assertThat(TELLINGS.hear(words).dangerThings()).isEmpty();
   }
 
   @ParameterizedTest
@@ -69,7 +68,7 @@ class TellingsTest {
         "display says position"
       })
   void what_is_only_wrong_is_no_danger(String words) {
-    assertThat(TELLINGS.hear(words).dangers()).isEmpty();
+    assertThat(TELLINGS.hear(words).dangerThings()).isEmpty();
   }
 
   @Test
@@ -83,7 +82,7 @@ class TellingsTest {
 
   @Test
   void proofs_are_not_told() {
-    assertThat(TELLINGS.hear("the leaf stops at both limits in the same place").others())
+    assertThat(TELLINGS.hear("the leaf stops at both limits in the same place").things())
         .noneMatch(t -> t.card().equals("limits-hold"));
   }
 }

@@ -7,6 +7,7 @@ import yett.belief.CausalModel;
 import yett.interview.Expertise;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
+import yett.saying.Hearing;
 
 /** The shipped rule base, read and made ready once for all test classes of a program. */
 public final class Shipped {
@@ -22,6 +23,9 @@ public final class Shipped {
    */
   public static final Expertise QUICK =
       new Expertise(BASE, EXPERTISE.rules(), rarer(EXPERTISE.model()), EXPERTISE.planner());
+
+  /** What understands words about it. */
+  public static final Hearing HEARING = Hearing.of(BASE);
 
   private Shipped() {}
 

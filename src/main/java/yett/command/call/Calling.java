@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.CompletableFuture;
 import yett.command.common.Words;
 import yett.command.diagnose.Questions;
 import yett.command.diagnose.Sitting;
@@ -41,7 +40,6 @@ public final class Calling {
   private final Questions questions;
   private final CallDeeds deeds;
   private final Map<String, String> knownSite;
-  private CompletableFuture<Sayings> sayings;
   private boolean wordsAsked;
   private boolean keysTold;
 
@@ -143,7 +141,7 @@ public final class Calling {
   }
 
   private void askWords() {
-    sayings(); // made ready while the caller talks
+    sitting.ears().prepare(); // made ready while the caller talks
     sitting.show(
         Block.heading("The call"),
         Block.paragraph("\"What is wrong with the gate?\" Type what is said, as it is said."));
@@ -172,19 +170,12 @@ public final class Calling {
     sitting.record(events.toArray(Event[]::new));
   }
 
-  private CompletableFuture<Sayings> sayings() {
-    if (sayings == null) {
-      sayings = CompletableFuture.supplyAsync(() -> new Sayings(sitting.base()));
-    }
-    return sayings;
-  }
-
   /** Offers what was understood; any other line is heard as further words of the caller. */
   private void askComplaints(Step.AskComplaints step) {
     Set<Check> offered = new LinkedHashSet<>();
     List<String> said = sitting.moment().state().told().said();
     if (!said.isEmpty()) {
-      sayings().join().hear(String.join(". ", said), OFFERED).stream()
+      sitting.ears().complaints().hear(String.join(". ", said), OFFERED).stream()
           .map(Sayings.Heard::complaint)
           .filter(step.complaints()::contains)
           .forEach(offered::add);
@@ -194,6 +185,10 @@ public final class Calling {
       return;
     }
     List<Check> list = List.copyOf(offered);
+    sitting
+        .ears()
+        .withoutMeanings()
+        .ifPresent(why -> sitting.say("Understood by words alone: " + why + "."));
     sitting.show(
         Block.heading("Understood"),
         Block.paragraph("The most probable first. Read out what fits, and let the caller confirm."),

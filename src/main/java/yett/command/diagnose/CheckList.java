@@ -41,7 +41,7 @@ final class CheckList {
             sitting.base().checks(),
             c -> c.kind() == Check.Kind.CHECK && !c.danger(),
             Check::ask,
-            sitting.base().telephone().synonyms());
+            sitting.base().telephone().spoken().synonyms());
   }
 
   private Moment moment() {

@@ -13,11 +13,12 @@ import java.util.regex.Pattern;
 import yett.command.common.Words;
 import yett.console.Block;
 import yett.interview.Answer;
+import yett.interview.CaseState;
 import yett.interview.Event;
 import yett.interview.Step;
 import yett.knowledge.Role;
-import yett.saying.DangerSayings;
 import yett.saying.DangerSayings.Danger;
+import yett.saying.Thing;
 
 /**
  * The list of dangers at a prompt. Only 0 and the one word "none" say that there is no danger, and
@@ -31,9 +32,10 @@ public final class DangerList {
   private static final Pattern UNKNOWN =
       Pattern.compile("(?:unknown|cannot tell)\\s+(" + NUMBERS + ")");
 
+  private static final int MOST_TOLD = 3;
+
   private final Sitting sitting;
   private final Wishes wishes;
-  private DangerSayings sayings;
 
   public DangerList(Sitting sitting, Wishes wishes) {
     this.sitting = sitting;
@@ -47,7 +49,10 @@ public final class DangerList {
         .forEach(c -> c.outcomes().stream().skip(1).forEach(o -> dangers.add(new Danger(c, o))));
     sitting.show(sitting.views().dangers(step, role()));
     List<String> words = new ArrayList<>();
-    List<Danger> heard = List.of();
+    List<Danger> heard = toldBefore(step, dangers);
+    if (!heard.isEmpty()) {
+      askBack(heard, dangers);
+    }
     while (true) {
       String line = told(sitting.line("0 for none, or the numbers that are so"));
       String text = line.strip().toLowerCase(Locale.ROOT);
@@ -63,8 +68,16 @@ public final class DangerList {
         return;
       }
       if (text.equals("0") || text.equals("none")) {
-        record(step, Set.of(), Set.of(), words);
-        return;
+        if (heard.isEmpty() || isDenied(heard)) {
+          record(step, Set.of(), Set.of(), words);
+          return;
+        }
+        continue;
+      }
+      if (text.equals("no") && !heard.isEmpty()) {
+        heard = List.of();
+        sitting.say("And of the whole list? 0 if none of it is so, or the numbers that are.");
+        continue;
       }
       if (text.equals("yes") && !heard.isEmpty()) {
         record(step, new LinkedHashSet<>(heard), Set.of(), words);
@@ -79,7 +92,7 @@ public final class DangerList {
         sitting.say("Type numbers from 1 to " + dangers.size() + ", or 0 alone for none.");
       } else if (!text.isEmpty()) {
         words.add(line.strip());
-        heard = sayings().hear(line, dangers);
+        heard = sitting.ears().dangers().hear(line, dangers);
         askBack(heard, dangers);
       } else {
         sitting.say(
@@ -87,6 +100,27 @@ public final class DangerList {
                 + " second you cannot tell.");
       }
     }
+  }
+
+  /** What the first words of a call tell of, as long as nothing is known of these dangers. */
+  private List<Danger> toldBefore(Step.AskDangers step, List<Danger> dangers) {
+    CaseState state = sitting.moment().state();
+    List<String> said = state.told().said();
+    if (said.isEmpty() || step.dangers().stream().anyMatch(c -> state.answer(c.id()).isPresent())) {
+      return List.of();
+    }
+    Set<Thing> meant = new LinkedHashSet<>();
+    said.forEach(s -> meant.addAll(sitting.ears().tellings().hear(s).dangerThings()));
+    return dangers.stream().filter(d -> meant.contains(d.thing())).limit(MOST_TOLD).toList();
+  }
+
+  /** One slip of a finger is not enough to pass over what somebody said. */
+  private boolean isDenied(List<Danger> heard) {
+    sitting.show(
+        Block.paragraph("The words that were said may tell of this:"),
+        Block.numbered(heard.stream().map(d -> StepViews.capital(d.outcome().text())).toList()));
+    String line = sitting.line("Type no if nothing of it is so; anything else asks again");
+    return line.strip().equalsIgnoreCase("no");
   }
 
   /** Here all words are told; "tell" before them adds nothing. */
@@ -152,12 +186,5 @@ public final class DangerList {
 
   private Role role() {
     return sitting.moment().state().role();
-  }
-
-  private DangerSayings sayings() {
-    if (sayings == null) {
-      sayings = new DangerSayings(sitting.base());
-    }
-    return sayings;
   }
 }

@@ -82,6 +82,10 @@ public final class Questions {
       if (NONE.contains(text.toLowerCase(Locale.ROOT))) {
         return Optional.of(List.of());
       }
+      if (text.equalsIgnoreCase("list")) {
+        sitting.say("The whole list stands above. Type numbers from it, or other words.");
+        continue;
+      }
       List<Integer> picked = new ArrayList<>();
       Optional<String> wrong = text.isEmpty() ? Optional.of("") : unclear(text, ids, texts, picked);
       if (wrong.isEmpty()) {

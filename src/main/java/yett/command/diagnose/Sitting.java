@@ -29,6 +29,7 @@ public final class Sitting {
   private final StepViews views;
   private final ReasonViews reasons;
   private final Sharing sharing;
+  private final Ears ears;
   private List<String> wishWords = List.of();
 
   public Sitting(Console console, OpenCase open) {
@@ -37,6 +38,7 @@ public final class Sitting {
     this.views = new StepViews(base());
     this.reasons = new ReasonViews(base(), views);
     this.sharing = new Sharing(this);
+    this.ears = new Ears(base());
   }
 
   public RuleBase base() {
@@ -53,6 +55,10 @@ public final class Sitting {
 
   public StepViews views() {
     return views;
+  }
+
+  public Ears ears() {
+    return ears;
   }
 
   public ReasonViews reasons() {

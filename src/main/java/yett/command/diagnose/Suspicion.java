@@ -26,7 +26,10 @@ final class Suspicion {
     this.checks = checks;
     this.names =
         new ByName<>(
-            sitting.base().causes(), c -> true, Cause::name, sitting.base().telephone().synonyms());
+            sitting.base().causes(),
+            c -> true,
+            Cause::name,
+            sitting.base().telephone().spoken().synonyms());
   }
 
   /**

@@ -22,8 +22,8 @@ import yett.knowledge.Check;
 import yett.knowledge.Effect;
 import yett.knowledge.History;
 import yett.knowledge.RuleBase;
-import yett.saying.Tellings.Kind;
-import yett.saying.Tellings.Thing;
+import yett.saying.Thing;
+import yett.saying.Thing.Kind;
 import yett.wording.Wording;
 
 /** What becomes of something told and confirmed: the event that an answer to its question makes. */
@@ -53,6 +53,7 @@ final class TakenUp {
       case COMPLAINT -> "The complaint: " + base().checks().get(thing.card()).ask() + ".";
       case EFFECT -> base().effects().get(thing.card()).name() + " (as it shows)";
       case HISTORY -> "Lately: " + base().histories().get(thing.card()).name() + ".";
+      case PRESSING, NOTHING -> throw new IllegalArgumentException("not taken up: " + thing);
     };
   }
 
@@ -65,9 +66,11 @@ final class TakenUp {
 
   /** What is not known yet and open to this person, as far as there is any. */
   List<Thing> news(List<Thing> things) {
-    List<Thing> news = things.stream().filter(t -> !isKnown(t)).toList();
+    // What is pressing is asked as one list, in its turn.
+    List<Thing> taken = things.stream().filter(t -> t.kind() != Kind.PRESSING).toList();
+    List<Thing> news = taken.stream().filter(t -> !isKnown(t)).toList();
     Set<String> open = Set.copyOf(open(news.stream().map(Thing::card).toList()));
-    return (news.isEmpty() ? things : news)
+    return (news.isEmpty() ? taken : news)
         .stream().filter(t -> news.isEmpty() || open.contains(t.card())).toList();
   }
 
@@ -78,7 +81,7 @@ final class TakenUp {
       case HISTORY -> state.told().histories().orElse(List.of()).contains(thing.card());
       case OUTCOME ->
           state.answer(thing.card()).filter(a -> a.answer().is(thing.outcome())).isPresent();
-      case DANGER, CHECK, READING, EFFECT -> false;
+      case DANGER, CHECK, READING, EFFECT, PRESSING, NOTHING -> false;
     };
   }
 
@@ -94,6 +97,7 @@ final class TakenUp {
       case COMPLAINT -> complaint(thing.card());
       case EFFECT -> effect(base().effects().get(thing.card()));
       case HISTORY -> history(thing.card());
+      case PRESSING, NOTHING -> throw new IllegalArgumentException("not taken up: " + thing);
     }
   }
 

@@ -11,8 +11,9 @@ import yett.interview.Event;
 import yett.interview.Step;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
+import yett.saying.Heard;
 import yett.saying.Tellings;
-import yett.saying.Tellings.Thing;
+import yett.saying.Thing;
 
 /**
  * What a person tells without being asked. It is shown back and confirmed; then it counts like an
@@ -28,7 +29,6 @@ public final class Volunteered {
 
   private final Sitting sitting;
   private final TakenUp takenUp;
-  private Tellings tellings;
 
   Volunteered(Sitting sitting) {
     this.sitting = sitting;
@@ -81,10 +81,10 @@ public final class Volunteered {
     if (plain) {
       return false;
     }
-    Tellings.Heard heard = tellings().hear(text);
+    Heard heard = tellings().hear(text);
     return !heard.dangers().isEmpty()
-        || !heard.others().isEmpty()
-            && heard.others().stream().noneMatch(t -> t.card().equals(check.id()));
+        || !heard.findings().isEmpty()
+            && heard.things().stream().noneMatch(t -> t.card().equals(check.id()));
   }
 
   private void keep(String words) {
@@ -100,16 +100,16 @@ public final class Volunteered {
     if (reading.isPresent() && read(reading.get())) {
       return true;
     }
-    Tellings.Heard heard = tellings().hear(words);
+    Heard heard = tellings().hear(words);
     List<Thing> dangers =
-        heard.dangers().stream()
+        heard.dangerThings().stream()
             .filter(t -> !sitting.moment().judgement().unavailable().contains(t.card()))
             .toList();
     boolean single = !words.contains(" ");
     if (!dangers.isEmpty() && danger(dangers, words)) {
       return true;
     }
-    List<Thing> others = takenUp.news(heard.others());
+    List<Thing> others = takenUp.news(heard.things());
     if (single || others.isEmpty() || sitting.moment().step() instanceof Step.MakeSafe) {
       return !dangers.isEmpty();
     }
@@ -176,9 +176,6 @@ public final class Volunteered {
   }
 
   private Tellings tellings() {
-    if (tellings == null) {
-      tellings = new Tellings(sitting.base());
-    }
-    return tellings;
+    return sitting.ears().tellings();
   }
 }

@@ -10,6 +10,7 @@ import org.springframework.shell.core.command.annotation.Option;
 import yett.bench.Checked;
 import yett.bench.Checker;
 import yett.bench.Laid;
+import yett.bench.NewChoices;
 import yett.bench.WatchedFolder;
 import yett.command.common.Completions;
 import yett.command.common.ExitException;
@@ -23,13 +24,15 @@ import yett.desk.Desk;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
+import yett.knowledge.ShippedKnowledge;
 
 /** {@code knowledge check}: reads a rule base and tells everything that is wrong with it. */
 public final class CheckCommands {
   private static final String CHECK =
       "Usage: knowledge check [FOLDER] [--watch]. Without a folder, the rule base in use; an"
           + " add-on is looked at as it lies over that. Cards and cases are read; rules (DRL) are"
-          + " not run, only the names in them are looked at. A repair without a proof is remarked on."
+          + " not run: the names in them are looked at, how they are written and, once they are"
+          + " trusted, what the compiler says. A repair without a proof is remarked on."
           + " The exit status is 0 if nothing is wrong, 65 otherwise.";
 
   private final Desk desk;
@@ -65,11 +68,12 @@ public final class CheckCommands {
     KnowledgeSource source =
         words.isEmpty() ? desk.choice().source() : desk.choice().source(folder);
     SortedMap<String, String> files = source.files();
-    ExitException.unless(tell(new Checker().check(files), files), Sysexits.DATA);
+    ExitException.unless(
+        tell(new Checker(desk.ruleBases()::ruleProblems).check(files), files), Sysexits.DATA);
   }
 
   private boolean watch(Path folder) {
-    Checker checker = new Checker();
+    Checker checker = new Checker(desk.ruleBases()::ruleProblems);
     SortedMap<String, String> all = desk.choice().source(folder).files();
     try (WatchedFolder watched = new WatchedFolder(folder)) {
       endWithInput(watched);
@@ -132,6 +136,18 @@ public final class CheckCommands {
                 + " repairs, "
                 + checked.cases()
                 + " cases."));
+    List<String> untrusted = desk.ruleBases().untrusted(base);
+    if (!untrusted.isEmpty()) {
+      console.show(
+          Block.paragraph(
+              "Not compiled, for nobody trusts them yet: "
+                  + String.join(", ", untrusted)
+                  + ". After knowledge trust FOLDER the compiler looks at them too."));
+    }
+    if (!base.addOns().isEmpty()) {
+      NewChoices.remarks(ShippedKnowledge.ruleBase(), base)
+          .forEach(r -> console.show(Block.paragraph(r)));
+    }
     checked.remarks().forEach(r -> console.show(Block.paragraph(r)));
     base.addOns().forEach(a -> console.show(Block.paragraph("Add-on " + a.words() + ".")));
     return true;

@@ -1,8 +1,12 @@
 package yett.command.knowledge;
 
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import yett.belief.Lookalikes;
@@ -28,8 +32,10 @@ public final class CoverCommands {
   private static final String COVER =
       "Usage: knowledge cover [FILE...]. Runs the cases of the files (of a folder, all that end"
           + " in .case.yaml or .case.json) and names causes, checks, repairs and proofs that none"
-          + " of them reaches; the numbers on which their conclusions rest most; then pairs of"
-          + " causes that no check tells apart well and no one repair removes together.";
+          + " of them reaches, as far as they are near the causes that the cases are about or come"
+          + " from an add-on, those first; the numbers on which their conclusions rest most; then"
+          + " pairs of causes that no check tells apart well and no one repair removes together."
+          + " Without a file, such pairs of the whole rule base.";
 
   private final Desk desk;
   private final Console console;
@@ -50,12 +56,21 @@ public final class CoverCommands {
     List<Path> files = CaseFile.among(words.stream().map(Path::of).toList());
     RuleBase base = desk.trial().base();
     List<CaseFile> read = files.stream().map(f -> CaseFile.read(f, base)).toList();
-    if (!files.isEmpty()) {
-      Delicate.Study study = study(read.stream().flatMap(f -> f.cases().stream()).toList());
-      show(Coverage.of(base, study.replayed()));
+    Set<String> mine = mine(base);
+    if (files.isEmpty()) {
+      lookalikes(Coverage.lookalikes(base));
+    } else {
+      List<RecordedCase> cases = read.stream().flatMap(f -> f.cases().stream()).toList();
+      Delicate.Study study = study(cases);
+      Set<String> about = new HashSet<>(Coverage.about(cases, study.replayed()));
+      about.addAll(mine);
+      show(Coverage.of(base, study.replayed()).near(base, about, mine), mine);
       numbers(study.numbers());
+      lookalikes(
+          Coverage.lookalikes(base).stream()
+              .filter(p -> about.contains(p.one()) || about.contains(p.other()))
+              .toList());
     }
-    lookalikes(base);
     List<Problem> problems = read.stream().flatMap(f -> f.problems().stream()).toList();
     problems.forEach(p -> output.tell(p.toString()));
     ExitException.unless(problems.isEmpty(), Sysexits.DATA);
@@ -96,11 +111,30 @@ public final class CoverCommands {
         number.turns().isEmpty() ? "" : "; could turn " + String.join(", ", number.turns()));
   }
 
-  private void show(Coverage coverage) {
-    show("Causes that come first in no case", coverage.causes());
-    show("Checks that no case is asked", coverage.checks());
-    show("Repairs that no case leads to", coverage.repairs());
-    show("Proofs that no case is asked", coverage.proofs());
+  /** Ids of the cards that add-ons bring. */
+  private static Set<String> mine(RuleBase base) {
+    return base.addOns().stream()
+        .flatMap(a -> Stream.concat(a.adds().stream(), a.replaces().stream()))
+        .map(card -> card.substring(card.indexOf(' ') + 1))
+        .collect(Collectors.toSet());
+  }
+
+  private void show(Coverage coverage, Set<String> mine) {
+    show("Causes that come first in no case", coverage.causes(), mine);
+    show("Checks that no case is asked", coverage.checks(), mine);
+    show("Repairs that no case leads to", coverage.repairs(), mine);
+    show("Proofs that no case is asked", coverage.proofs(), mine);
+  }
+
+  /** Those of add-ons are told apart, before the others. */
+  private void show(String what, List<String> ids, Set<String> mine) {
+    List<String> own = ids.stream().filter(mine::contains).toList();
+    if (!own.isEmpty()) {
+      show(what + ", of your own", own);
+    }
+    show(
+        what + (own.isEmpty() ? "" : ", of the others"),
+        ids.stream().filter(id -> !mine.contains(id)).toList());
   }
 
   private void show(String what, List<String> ids) {
@@ -108,8 +142,7 @@ public final class CoverCommands {
         Block.paragraph(what + ": " + (ids.isEmpty() ? "none." : String.join(", ", ids) + ".")));
   }
 
-  private void lookalikes(RuleBase base) {
-    List<Lookalikes.Pair> pairs = Coverage.lookalikes(base);
+  private void lookalikes(List<Lookalikes.Pair> pairs) {
     show(
         "Pairs of causes that no check tells apart well and no one repair removes together",
         pairs.stream().map(CoverCommands::words).toList());

@@ -1,19 +1,24 @@
 package yett.command.knowledge;
 
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import yett.bench.CardView;
 import yett.bench.Known;
+import yett.bench.LineDifference;
+import yett.bench.Meaning;
 import yett.bench.QuestionList;
 import yett.bench.Vocabulary;
 import yett.command.common.CommandHelp;
 import yett.command.common.Completions;
 import yett.command.common.ExitException;
+import yett.command.common.Prompt;
 import yett.command.common.Sysexits;
 import yett.command.common.UsageException;
 import yett.command.common.Words;
@@ -32,12 +37,15 @@ import yett.rules.TrustedRules;
 public final class KnowledgeCommands {
   private static final String KNOWLEDGE =
       "Usage: knowledge COMMAND ... . Alone it lists its commands; the way through them is"
-          + " docs/trainer.md.";
+          + " docs/trainer.md. \"knowledge FOLDER\" at a terminal stays at work in that folder: at its"
+          + " prompt the word knowledge and the folder may be left out, and what one command made"
+          + " ready is there for the next.";
 
   private static final String FIND =
       "Usage: knowledge find [WORD...]. Lists ids with what they stand for, by kind: those with"
           + " all of the words (their beginnings will do) in id or name, or, where there are"
-          + " none, with any; without a word everything.";
+          + " none, with any; then those that are meant by them in other words, by their answers"
+          + " or steps; without a word everything.";
 
   private static final String SHOW =
       "Usage: knowledge show ID [FOLDER]. Words for likelihoods are shown as the figures that"
@@ -52,10 +60,13 @@ public final class KnowledgeCommands {
 
   private static final String TRUST =
       "Usage: knowledge trust FOLDER. Cards and tables are data; rules are a program and can do "
-          + "whatever you can. Say it of rules whose author you know and that you have looked at. "
+          + "whatever you can. What is to be trusted is shown, or what changed since it was, and at a "
+          + "terminal you are asked. Say it of rules whose author you know. "
           + "A folder in place of the rule base of the program that protects people otherwise "
           + "needs it too before anybody is led by it. It holds on this computer until one of them "
           + "changes.";
+
+  private static final int MOST_MEANT = 20;
 
   private final Desk desk;
   private final Console console;
@@ -87,13 +98,27 @@ public final class KnowledgeCommands {
     List<Known> found =
         Known.with(typed, all.values().stream().flatMap(List::stream).distinct().toList());
     all.forEach((kind, known) -> show(kind, known.stream().filter(found::contains).toList()));
-    if (found.isEmpty()) {
+    List<Known> meant = words.isEmpty() ? List.of() : meant(typed, all, found);
+    show("also by what is meant", meant);
+    if (found.isEmpty() && meant.isEmpty()) {
       output.tell(
           "Nothing has \""
               + Words.shortened(typed)
               + "\" in id or name. Try another word, or none.");
       throw new ExitException(Sysexits.NO_INPUT);
     }
+  }
+
+  /** Cards that only other words, answers or steps name. */
+  private List<Known> meant(String typed, Map<String, List<Known>> all, List<Known> found) {
+    List<String> ids = new Meaning(desk.base()).of(typed);
+    return all.values().stream()
+        .flatMap(List::stream)
+        .distinct()
+        .filter(k -> ids.contains(k.id()) && !found.contains(k))
+        .sorted(Comparator.comparingInt(k -> ids.indexOf(k.id())))
+        .limit(MOST_MEANT)
+        .toList();
   }
 
   @Command(
@@ -154,12 +179,39 @@ public final class KnowledgeCommands {
     SortedMap<String, String> all = RuleBases.otherSafeguards(base);
     all.putAll(base.rules());
     List<String> untrusted = trusted.untrusted(all);
+    if (untrusted.isEmpty()) {
+      console.show(Block.paragraph("All rules of this folder are trusted already."));
+      return;
+    }
+    untrusted.forEach(name -> show(name, all.get(name), trusted.lastTrusted(name)));
+    if (console.interactive() && !agreed()) {
+      console.show(Block.paragraph("Nothing is trusted that was not before."));
+      throw new ExitException(Sysexits.NO_PERMISSION);
+    }
     trusted.trust(all);
+    console.show(Block.paragraph("Trusted from now on: " + String.join(", ", untrusted) + "."));
+  }
+
+  /** What is to be trusted, or what changed since it was. */
+  private void show(String name, String text, Optional<String> before) {
     console.show(
-        Block.paragraph(
-            untrusted.isEmpty()
-                ? "All rules of this folder are trusted already."
-                : "Trusted from now on: " + String.join(", ", untrusted) + "."));
+        Block.heading(name + (before.isPresent() ? ": what changed since it was trusted" : "")));
+    before
+        .map(last -> LineDifference.of(last, text))
+        .orElse(text.lines().toList())
+        .forEach(line -> output.print("  " + line));
+  }
+
+  private boolean agreed() {
+    return Prompt.forWords(console)
+        .until(
+            "Do you know who wrote this, and trust it? yes or no (Enter: no)> ",
+            List.of("yes", "no"),
+            line ->
+                Prompt.word(line, List.of("", "yes", "no"))
+                    .map(i -> Prompt.Reading.of(i == 1))
+                    .orElse(Prompt.Reading.again("Type yes or no.")))
+        .orElse(false);
   }
 
   private void show(String kind, List<Known> known) {

@@ -64,6 +64,7 @@ public final class NewCardForm {
       Question question = next.get();
       if (isGiven(question)) {
         answers.put(question.key(), given.get(question.key()));
+        question.told().apply(given.get(question.key())).forEach(this::say);
       } else if (!ask(question)) {
         return stopped();
       }
@@ -186,6 +187,7 @@ public final class NewCardForm {
     answers.put(question.key(), answer);
     earlier.remove(question.key());
     asked.push(question.key());
+    question.told().apply(answer).forEach(this::say);
     return true;
   }
 

@@ -76,6 +76,8 @@ public final class NewCommands {
       Map<String, String> answers = take(card, given);
       SortedMap<String, String> files = card.files(answers);
       ExitException.unless(sound(bench, files), Sysexits.DATA);
+      card.questions(answers)
+          .forEach(q -> q.told().apply(answers.getOrDefault(q.key(), "")).forEach(this::say));
       write(bench, files, answers);
       return;
     }

@@ -17,9 +17,11 @@ import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.interview.Expertise;
 import yett.knowledge.KnowledgeSource;
+import yett.knowledge.RuleBase;
 import yett.trial.AcceptedRun;
 import yett.trial.CasesBeside;
 import yett.trial.Comparison;
+import yett.trial.Culprits;
 import yett.trial.Tested;
 
 /**
@@ -42,7 +44,10 @@ public final class TrialCommands {
           + " sums. Without FIRST, SECOND is held against the rule base in use. An add-on stands"
           + " for the rule base in use with the add-on laid over it. Cases in which all was asked,"
           + " concluded and done as before, and no chance moved by 5 points, are only counted;"
-          + " --near shows them as well.";
+          + " --near shows them as well. Cases that went from right to wrong are always listed,"
+          + " with the new card without which they are right. A case is not replayed if its"
+          + " answers, given one after the other, move no chance by 3 points and no cause of which"
+          + " a card says something else stands at 5 %; --all replays every case.";
 
   private final Desk desk;
   private final Console console;
@@ -76,7 +81,7 @@ public final class TrialCommands {
     Path folder = Path.of(words.get(0));
     String part = Objects.requireNonNullElse(only, "");
     KnowledgeSource source = desk.choice().source(folder);
-    Expertise expertise = desk.ruleBases().open(source);
+    Expertise expertise = open(source);
     CasesBeside beside = CasesBeside.of(source.files(), expertise.base(), part);
     beside.problems().forEach(p -> output.tell(p.toString()));
     if (beside.cases().isEmpty()) {
@@ -121,7 +126,11 @@ public final class TrialCommands {
       @Option(
               longName = "near",
               description = "also cases in which chances moved a little and nothing else")
-          boolean near) {
+          boolean near,
+      @Option(
+              longName = "all",
+              description = "replay every case, also those that the change cannot touch")
+          boolean all) {
     if (words.isEmpty() || words.size() > 2) {
       throw new UsageException(COMPARE);
     }
@@ -134,7 +143,8 @@ public final class TrialCommands {
                 : desk.choice().source(),
             part);
     Side second = side(last, part);
-    console.show(TrialViews.compared(compare(first, second), sums, near));
+    Comparison comparison = compare(first, second, all);
+    console.show(TrialViews.compared(comparison, costs(comparison, first, second), sums, near));
     ExitException.unless(
         first.cases().problems().isEmpty() && second.cases().problems().isEmpty(), Sysexits.DATA);
   }
@@ -145,6 +155,11 @@ public final class TrialCommands {
     }
   }
 
+  /** As the cases will be met at the gate: with the settings of the firm. */
+  private Expertise open(KnowledgeSource source) {
+    return desk.ruleBases().open(desk.asTheFirmSays(RuleBase.read(source)));
+  }
+
   private void say(String words) {
     console.show(Block.paragraph(words));
   }
@@ -153,17 +168,37 @@ public final class TrialCommands {
   private record Side(Expertise expertise, CasesBeside cases) {}
 
   private Side side(KnowledgeSource source, String only) {
-    Expertise expertise = desk.ruleBases().open(source);
+    Expertise expertise = open(source);
     CasesBeside cases = CasesBeside.of(source.files(), expertise.base(), only);
     cases.problems().forEach(p -> output.tell(p.toString()));
     return new Side(expertise, cases);
   }
 
-  private Comparison compare(Side first, Side second) {
+  /** Which new cards the cases cost that went wrong. */
+  private List<String> costs(Comparison comparison, Side first, Side second) {
+    int wrong = comparison.wrong().size();
+    if (wrong == 0) {
+      return List.of();
+    }
+    try (Progress progress = console.start("Looking for the card behind it", wrong)) {
+      return Culprits.of(
+          comparison,
+          first.expertise().base(),
+          second.expertise().base(),
+          second.cases(),
+          desk.ruleBases()::open,
+          progress::step);
+    }
+  }
+
+  private Comparison compare(Side first, Side second, boolean all) {
     int runs = first.cases().cases().size() + second.cases().cases().size();
     try (Progress progress = console.start("Replaying", runs)) {
-      return Comparison.of(
-          first.expertise(), first.cases(), second.expertise(), second.cases(), progress::step);
+      return all
+          ? Comparison.of(
+              first.expertise(), first.cases(), second.expertise(), second.cases(), progress::step)
+          : Comparison.ofTouched(
+              first.expertise(), first.cases(), second.expertise(), second.cases(), progress::step);
     }
   }
 }

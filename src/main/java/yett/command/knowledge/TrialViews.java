@@ -30,6 +30,7 @@ final class TrialViews {
                   + " tells what changed"));
     }
     row(rows, "Not as their file says", test.wrong());
+    row(rows, "Proves little: nothing was looked at before it was found or mended", test.unseen());
     row(rows, "UNSAFE", test.unsafe());
     blocks.add(Block.blank());
     blocks.add(new Block.Rows(rows));
@@ -42,7 +43,11 @@ final class TrialViews {
     }
   }
 
-  static List<Block> compared(Comparison comparison, boolean sumsOnly, boolean near) {
+  /**
+   * @param costs which new cards the cases cost that went wrong
+   */
+  static List<Block> compared(
+      Comparison comparison, List<String> costs, boolean sumsOnly, boolean near) {
     List<Block> blocks = new ArrayList<>();
     long slight = comparison.differences().stream().filter(Difference::slight).count();
     if (!sumsOnly) {
@@ -52,6 +57,13 @@ final class TrialViews {
     }
     blocks.add(Block.heading("All cases of both"));
     List<Block.Row> rows = new ArrayList<>();
+    if (comparison.untouched() > 0) {
+      rows.add(
+          Block.row(
+              "Not replayed",
+              comparison.untouched()
+                  + " cases that the change cannot touch; --all replays them too"));
+    }
     rows.add(Block.row("First", comparison.first().words()));
     rows.add(Block.row("Second", comparison.second().words()));
     comparison.sums().forEach(s -> rows.add(row(s)));
@@ -60,6 +72,8 @@ final class TrialViews {
             "Only a chance moved, by less than 5 points",
             slight + " cases" + (slight > 0 && !near ? "; --near shows them" : "")));
     comparison.cards().forEach(c -> rows.add(row(c)));
+    row(rows, "RIGHT BEFORE, WRONG NOW", comparison.wrong());
+    costs.forEach(c -> rows.add(row(c)));
     blocks.add(new Block.Rows(rows));
     if (!comparison.alone().isEmpty()) {
       blocks.add(Block.paragraph("Not compared: " + String.join(", ", comparison.alone()) + "."));

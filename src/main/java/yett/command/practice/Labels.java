@@ -54,7 +54,7 @@ public final class Labels {
     for (Check proof : base.proofs()) {
       add("p" + ++number, proof, proof.ask(), "");
     }
-    phrases = new Phrases(ways(), base.telephone().synonyms());
+    phrases = new Phrases(ways(), base.telephone().spoken().synonyms());
   }
 
   /** A check, proof, repair or set-up with its label. */

@@ -233,6 +233,60 @@ class DangerListTest {
         .contains(new Event.Noted("none of the men can free him, he is trapped"));
   }
 
+  /** One 0 does not pass over what the caller began with. */
+  @ParameterizedTest
+  @CsvSource({
+    "it hit my daughter's bike and kept pushing, pushed on",
+    "the gate jumped the rail, has left its track",
+    "there is a smell like burning plastic, Burning smell",
+    "he got a shock off the cabinet, shock or a tingle",
+    "'my mother is shut in, there is a fire in the shed', Flames"
+  })
+  void danger_in_the_first_words_of_a_call_is_asked_about(String words, String asked) {
+    try (TypedCase call = new TypedCase(folder.resolve("call"), Shipped.QUICK, Role.CALLER)) {
+      call.type(words, "0", "0");
+
+      assertThat(call.screen())
+          .contains("That may tell of danger", asked)
+          .contains("The words that were said may tell of this");
+      assertThat(call.stored()).noneMatch(Event.Answered.class::isInstance);
+    }
+  }
+
+  @Test
+  void only_no_denies_what_the_first_words_of_a_call_tell_of() {
+    try (TypedCase call = new TypedCase(folder.resolve("call"), Shipped.QUICK, Role.CALLER)) {
+      call.type("smells like burning plastic", "0", "no");
+
+      assertThat(call.stored())
+          .contains(new Event.Answered("danger-burning", new Answer.Chosen("none")));
+    }
+  }
+
+  @Test
+  void no_to_what_was_heard_says_nothing_of_the_rest_of_the_list() {
+    try (TypedCase call = new TypedCase(folder.resolve("call"), Shipped.QUICK, Role.CALLER)) {
+      call.type("smells like burning plastic", "no");
+      assertThat(call.stored()).noneMatch(Event.Answered.class::isInstance);
+    }
+    try (TypedCase call = new TypedCase(folder.resolve("again"), Shipped.QUICK, Role.CALLER)) {
+      call.type("smells like burning plastic", "no", "0");
+      assertThat(call.stored())
+          .contains(new Event.Answered("danger-burning", new Answer.Chosen("none")));
+    }
+  }
+
+  @Test
+  void first_words_without_danger_are_not_asked_about() {
+    try (TypedCase call = new TypedCase(folder.resolve("call"), Shipped.QUICK, Role.CALLER)) {
+      call.type("it opens but it does not close", "0");
+
+      assertThat(call.screen()).doesNotContain("may tell of");
+      assertThat(call.stored())
+          .contains(new Event.Answered("danger-burning", new Answer.Chosen("none")));
+    }
+  }
+
   @Test
   void numbers_stay_numbers() {
     typed.type("3 4");
@@ -263,7 +317,7 @@ class DangerListTest {
             .flatMap(c -> c.outcomes().stream().skip(1).map(o -> new DangerSayings.Danger(c, o)))
             .toList();
     List<String> heard =
-        new DangerSayings(Shipped.BASE)
+        new DangerSayings(Shipped.HEARING)
             .hear(words, asked).stream().map(d -> d.check().id()).toList();
 
     assertThat(heard).contains(check);

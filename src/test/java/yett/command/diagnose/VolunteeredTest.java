@@ -203,7 +203,7 @@ class VolunteeredTest {
         "0",
         "0",
         "tell the chain is off its wheel",
-        "1");
+        "2");
     assertThat(typed.screen()).contains("Which do you mean?");
     assertThat(moment().state().answers()).anyMatch(a -> !a.check().startsWith("danger"));
   }

@@ -213,7 +213,7 @@ class NewCardFormTest {
   void effects_are_picked_by_number_or_word_and_what_follows_is_shown_at_once() {
     form(
             "cause",
-            Map.of("id", "x", "name", "X", "area", "battery", "prior", "1"),
+            Map.of("id", "x", "name", "X", "area", "battery", "only-if", "", "prior", "1"),
             "? gives way",
             "7",
             "suply-sags",
@@ -246,8 +246,8 @@ class NewCardFormTest {
                 "X",
                 "area",
                 "battery",
-                "prior",
-                "1",
+                "only-if",
+                "",
                 "leads-to",
                 "",
                 "like",
@@ -256,6 +256,7 @@ class NewCardFormTest {
                 "",
                 "after",
                 ""),
+            "",
             "",
             "",
             "?")
@@ -282,5 +283,40 @@ class NewCardFormTest {
             "? off")
         .fill();
     assertThat(screen()).containsPattern("cover-off: +\\S+ ");
+  }
+
+  @Test
+  void a_row_is_read_back_with_what_seeing_it_will_say() {
+    form(
+            "cause",
+            Map.of(
+                "id",
+                "x",
+                "name",
+                "X",
+                "area",
+                "battery",
+                "only-if",
+                "",
+                "leads-to",
+                "",
+                "after",
+                ""),
+            "",
+            "charger-dead",
+            "dead-without-mains often",
+            "charged sometimes, low often",
+            "low 0.01")
+        .fill();
+    // By hand: 10 log10 of (0.995 p + 0.0025) over the same of the other, with three outcomes
+    // 0.0017.
+    assertThat(screen())
+        .contains("  dead-without-mains said 65 of a hundred times: +")
+        .contains("  Of a hundred such gates: charged 25, low 65, flat 10.")
+        .contains(
+            "  Seen low: +9.6 dB against a sound gate, -0.6 dB against charger-dead.",
+            "  Mind: low speaks against the new cause, for a sound gate shows it more often (2.5 of a"
+                + " hundred).")
+        .doesNotContain("Mind: charged");
   }
 }

@@ -1,0 +1,122 @@
+package yett.bench;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import yett.knowledge.RuleBase;
+
+/**
+ * The cases beside a new cause that its own likeliest answers do not make: one with a sign that is
+ * rare with it and yet was there, and one of a gate that looked so and was another thing.
+ */
+final class FurtherCases {
+  private static final String ODD = "odd-sign";
+  private static final String NOT_IT = "not-it";
+  private static final String NOT_IT_SHOWS = "not-it-shows";
+  private static final String USUAL_BEFORE = "answers:\n";
+
+  private FurtherCases() {}
+
+  static List<Question> questions(Asked asked, Map<String, String> answers) {
+    RuleBase base = asked.base();
+    List<Question> questions = new ArrayList<>();
+    questions.add(
+        shown(
+                ODD,
+                "What is rare with it and was there all the same? For a second case. CHECK OUTCOME;"
+                    + " CHECK OUTCOME",
+                base)
+            .naming(asked.vocabulary().checks()));
+    questions.add(
+        Question.of(
+                NOT_IT,
+                "What was it once that looked so, and was not it? A cause, for a third case",
+                answer -> Lists.unknown(answer, "cause", base.causes().keySet()))
+            .naming(asked.vocabulary().causes())
+            .usual(""));
+    if (!answers.getOrDefault(NOT_IT, "").isBlank()) {
+      questions.add(
+          shown(NOT_IT_SHOWS, "What did that gate show? CHECK OUTCOME; CHECK OUTCOME", base)
+              .naming(asked.vocabulary().checks())
+              .after(NewCase.tells(base, answers.get(NOT_IT))));
+    }
+    return questions;
+  }
+
+  private static Question shown(String key, String ask, RuleBase base) {
+    return Question.of(key, ask, text -> NewCase.badAnswers(text, base)).usual("");
+  }
+
+  /**
+   * The further cases, each after a divider; empty if none was told.
+   *
+   * @param first the case of the gate at which it was met
+   */
+  static String cards(Map<String, String> answers, String first, RuleBase base) {
+    StringBuilder cards = new StringBuilder();
+    String odd = answers.getOrDefault(ODD, "");
+    if (!odd.isBlank()) {
+      cards.append("---\n").append(oddly(first, answers.get("id"), parts(odd)));
+    }
+    String other = answers.getOrDefault(NOT_IT, "");
+    if (!other.isBlank()) {
+      cards.append("---\n").append(notIt(answers, first, other.strip(), base));
+    }
+    return cards.toString();
+  }
+
+  private static Map<String, String> parts(String text) {
+    Map<String, String> parts = new LinkedHashMap<>();
+    for (String part : Lists.parts(text, ";")) {
+      String[] words = part.split("[\\s:]+", 2);
+      parts.put(words[0], words[1]);
+    }
+    return parts;
+  }
+
+  /** The first case with other answers in the place of its own, or beside them. */
+  private static String oddly(String first, String id, Map<String, String> odd) {
+    String text = first.replaceFirst("(?m)^case: .*$", "case: " + id + "-oddly-met");
+    for (String check : odd.keySet()) {
+      text = text.replaceFirst("(?m)^  " + check + ": .*\n", "");
+    }
+    StringBuilder lines = new StringBuilder();
+    odd.forEach((check, shown) -> lines.append("  " + check + ": " + shown + "\n"));
+    return text.contains(USUAL_BEFORE)
+        ? text.replace(USUAL_BEFORE, USUAL_BEFORE + lines)
+        : text.replace("others: usual\n", USUAL_BEFORE + lines + "others: usual\n");
+  }
+
+  /** People say the same; what was seen told that it was something else. */
+  private static String notIt(
+      Map<String, String> answers, String first, String cause, RuleBase base) {
+    CardLines text =
+        new CardLines()
+            .line("case", answers.get("id") + "-looked-so")
+            .line("person", "technician")
+            .raw(line(first, "site: ").orElse(""))
+            .raw(line(first, "complaints: ").orElse(""));
+    Map<String, String> shown = parts(answers.getOrDefault(NOT_IT_SHOWS, ""));
+    text.raw(shown.isEmpty() ? "" : USUAL_BEFORE);
+    shown.forEach((check, outcome) -> text.raw("  " + check + ": " + outcome + "\n"));
+    return text.line("others", "usual")
+        .ids("truth", List.of(cause))
+        .ids("repairs", repair(cause, base))
+        .toString();
+  }
+
+  private static Optional<String> line(String text, String field) {
+    return text.lines().filter(l -> l.startsWith(field)).findFirst().map(l -> l + "\n");
+  }
+
+  /** The repair that removes a cause most surely. */
+  private static List<String> repair(String cause, RuleBase base) {
+    return base.repairs().values().stream()
+        .filter(r -> r.removes().containsKey(cause))
+        .max((a, b) -> Double.compare(a.removes().get(cause), b.removes().get(cause)))
+        .map(r -> List.of(r.id()))
+        .orElse(List.of());
+  }
+}

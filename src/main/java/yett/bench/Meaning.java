@@ -1,0 +1,94 @@
+package yett.bench;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import yett.knowledge.Cause;
+import yett.knowledge.Check;
+import yett.knowledge.History;
+import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SiteQuestion;
+import yett.saying.Phrases;
+
+/**
+ * Cards found by what is meant: by the stems of words and by what people use for them, over names,
+ * questions, answers, steps and histories.
+ */
+public final class Meaning {
+  /** A card accounts for so much of what was typed, or it was not meant; considered judgement. */
+  private static final double LEAST = 0.5;
+
+  /** From here on a name is so near to another that they may be one thing. */
+  private static final double CLOSE = 0.75;
+
+  private final Map<String, List<String>> ways = new LinkedHashMap<>();
+  private final Phrases phrases;
+
+  public Meaning(RuleBase base) {
+    base.causes().values().forEach(c -> add(c.id(), c.name(), c.arises()));
+    base.effects().values().forEach(e -> add(e.id(), e.name()));
+    base.checks().values().forEach(this::add);
+    base.repairs().values().forEach(this::add);
+    for (History history : base.histories().values()) {
+      add(history.id(), history.name());
+    }
+    for (SiteQuestion question : base.siteQuestions().values()) {
+      add(question.id(), question.name(), question.ask());
+      question.choices().values().forEach(choice -> add(question.id(), choice));
+    }
+    phrases = new Phrases(ways, base.telephone().spoken().synonyms());
+  }
+
+  private Meaning(List<Cause> causes, RuleBase base) {
+    causes.forEach(c -> add(c.id(), c.name()));
+    phrases = new Phrases(ways, base.telephone().spoken().synonyms());
+  }
+
+  private void add(Check check) {
+    add(check.id(), check.ask(), check.lay());
+    check.outcomes().forEach(o -> add(check.id(), o.text()));
+  }
+
+  private void add(Repair repair) {
+    add(repair.id(), repair.name());
+    repair.steps().forEach(step -> add(repair.id(), step));
+  }
+
+  private void add(String id, String... words) {
+    List<String> all = ways.computeIfAbsent(id, i -> new ArrayList<>());
+    all.add(id.replace('-', ' '));
+    for (String some : words) {
+      if (!some.isBlank()) {
+        all.add(some);
+      }
+    }
+  }
+
+  /** Ids of all cards that account for what was typed, the best first. */
+  public List<String> of(String typed) {
+    return phrases.hear(typed, ways.size()).stream()
+        .map(Phrases.Heard::id)
+        .filter(id -> phrases.covers(typed, id) >= LEAST)
+        .toList();
+  }
+
+  /** Causes whose name is so near to a new one's that they may be the same, a line each. */
+  static List<String> near(String name, RuleBase base) {
+    Meaning causes = new Meaning(List.copyOf(base.causes().values()), base);
+    return causes.phrases.hear(name, 3).stream()
+        .map(Phrases.Heard::id)
+        .filter(id -> causes.phrases.covers(name, id) >= CLOSE)
+        .map(
+            id ->
+                "Close to "
+                    + id
+                    + " ("
+                    + base.causes().get(id).name()
+                    + "). If it is that, no new card is needed: knowledge show "
+                    + id
+                    + ".")
+        .toList();
+  }
+}

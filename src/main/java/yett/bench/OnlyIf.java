@@ -1,0 +1,81 @@
+package yett.bench;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SiteQuestion;
+
+/** At which gates a new cause can be at all: {@code batteries agm flooded, opening-side left}. */
+final class OnlyIf {
+  static final String KEY = "only-if";
+
+  private OnlyIf() {}
+
+  static Question question(RuleBase base) {
+    List<Known> choices =
+        base.siteQuestions().values().stream()
+            .filter(q -> q.measures().isEmpty())
+            .map(q -> new Known(q.id(), q.name() + ": " + String.join(", ", q.choices().keySet())))
+            .toList();
+    return Question.of(
+            KEY,
+            "Can it be at some gates only? QUESTION ANSWER, such as: batteries agm (nothing if at"
+                + " any)",
+            answer -> complaint(answer, base))
+        .naming(choices)
+        .usual("");
+  }
+
+  private static Optional<String> complaint(String answer, RuleBase base) {
+    for (Map.Entry<String, List<String>> part : parts(answer).entrySet()) {
+      SiteQuestion question = base.siteQuestions().get(part.getKey());
+      if (question == null) {
+        return Lists.unknown(part.getKey(), "site question", base.siteQuestions().keySet());
+      }
+      if (question.measures().isPresent()) {
+        return Optional.of(question.id() + " is measured; a cause can depend on a choice only.");
+      }
+      if (part.getValue().isEmpty()) {
+        return Optional.of("Write behind it which answers: " + question.choices().keySet() + ".");
+      }
+      for (String choice : part.getValue()) {
+        if (!question.choices().containsKey(choice)) {
+          return Lists.unknown(
+              choice, "answer to " + question.id() + " that is", question.choices().keySet());
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Site question to its answers. */
+  static Map<String, List<String>> parts(String answer) {
+    Map<String, List<String>> parts = new LinkedHashMap<>();
+    for (String part : Lists.parts(answer, ",")) {
+      List<String> words = Lists.ids(part.replace(':', ' '));
+      parts.put(words.get(0), words.subList(1, words.size()));
+    }
+    return parts;
+  }
+
+  /** As a card has it; empty if it can be anywhere. */
+  static String yaml(String answer) {
+    return answer.isBlank()
+        ? ""
+        : parts(answer).entrySet().stream()
+            .map(p -> p.getKey() + ": [" + String.join(", ", p.getValue()) + "]")
+            .collect(Collectors.joining(", ", KEY + ": {", "}\n"));
+  }
+
+  /** A site at which it can be, as a case has it; empty if it can be anywhere. */
+  static String site(String answer) {
+    return answer.isBlank()
+        ? ""
+        : parts(answer).entrySet().stream()
+            .map(p -> p.getKey() + ": " + p.getValue().get(0))
+            .collect(Collectors.joining(", ", "site: {", "}\n"));
+  }
+}

@@ -1,0 +1,94 @@
+package yett.command;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import yett.knowledge.AddOn;
+
+/**
+ * A trainer at work in one folder: at its prompt "knowledge" and the folder may be left out of
+ * every line, and what was made ready for one command is there for the next.
+ */
+final class BenchSession {
+  private static final String KNOWLEDGE = "knowledge";
+
+  /** The folder is the first word after them. */
+  private static final Set<String> FOLDER_FIRST =
+      Set.of("check", "test", "compare", "trust", "questions", "anomalies", "review", "cover");
+
+  /** The folder comes after one word of their own. */
+  private static final Set<String> FOLDER_SECOND = Set.of("new", "show");
+
+  /** They work with the rule base in use: the folder has to be in it. */
+  private static final Set<String> IN_USE = Set.of("find", "cover");
+
+  private final Path folder;
+
+  private BenchSession(Path folder) {
+    this.folder = folder;
+  }
+
+  /** The session that a command line asks for: {@code knowledge FOLDER}. */
+  static Optional<BenchSession> of(List<String> words) {
+    boolean asked =
+        words.size() == 2
+            && words.get(0).equals(KNOWLEDGE)
+            && Files.isDirectory(Path.of(words.get(1)));
+    return asked ? Optional.of(new BenchSession(Path.of(words.get(1)))) : Optional.empty();
+  }
+
+  String prompt() {
+    return folder.getFileName() + "> ";
+  }
+
+  /** What is said at its beginning. */
+  String greeting() {
+    return "At work in "
+        + folder
+        + ": check, new cause, test, compare, show ID, find WORD, cover and the other commands of"
+        + " \"knowledge\" mean this folder. help tells all, quit leaves.";
+  }
+
+  /**
+   * The whole line for what was typed.
+   *
+   * @param command whether words name a command
+   */
+  List<String> whole(List<String> typed, Predicate<String> command) {
+    List<String> words = new ArrayList<>(typed);
+    if (words.isEmpty()) {
+      return words;
+    }
+    if (!words.get(0).equals(KNOWLEDGE) && command.test(KNOWLEDGE + " " + words.get(0))) {
+      words.add(0, KNOWLEDGE);
+    }
+    if (words.size() > 1 && words.get(0).equals(KNOWLEDGE)) {
+      String deed = words.get(1);
+      if (FOLDER_FIRST.contains(deed)) {
+        put(words, 2);
+      } else if (FOLDER_SECOND.contains(deed) && words.size() > 2) {
+        put(words, 3);
+      }
+      if (IN_USE.contains(deed)) {
+        boolean addOn = Files.exists(folder.resolve(AddOn.FILE));
+        words.addAll(List.of(addOn ? "--add-on" : "--knowledge", folder.toString()));
+      }
+    }
+    return words;
+  }
+
+  /** The folder at its place, unless another one is named there. */
+  private void put(List<String> words, int place) {
+    boolean free =
+        words.size() <= place
+            || words.get(place).startsWith("--")
+            || words.get(place).contains("=");
+    if (free) {
+      words.add(place, folder.toString());
+    }
+  }
+}

@@ -1,0 +1,66 @@
+package yett.meaning;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import yett.files.NativeLibrary;
+
+/**
+ * The meanings of sentences as directions: the nearer two of them point, the more alike the
+ * sentences are. Sentences that were known when the program was built are not worked out again. May
+ * be used by several threads.
+ */
+public final class Meanings {
+  private final SentenceModel model;
+  private final Map<String, float[]> known = new ConcurrentHashMap<>();
+
+  private Meanings(SentenceModel model, Map<String, float[]> known) {
+    this.model = model;
+    this.known.putAll(known);
+  }
+
+  /** What the folder of the program holds for the system that builds it. */
+  public static List<NativeLibrary> nativeLibraries() {
+    return NativeParts.all();
+  }
+
+  /** Loads the model, which takes about a second. */
+  public static Meanings load() throws NoModelException {
+    return load(Directions.ofProgram());
+  }
+
+  static Meanings load(Map<String, float[]> known) throws NoModelException {
+    try {
+      return new Meanings(new SentenceModel(), known);
+    } catch (IOException e) {
+      throw new NoModelException(e.getMessage(), e);
+    } catch (LinkageError e) {
+      // Left out of this program, or it has no library for this system.
+      String what = e instanceof NoClassDefFoundError ? "left out" : "not made for this system";
+      throw new NoModelException("the model is " + what, e);
+    }
+  }
+
+  /** The direction of a sentence that somebody says; it is not kept. */
+  public float[] of(String sentence) {
+    float[] direction = known.get(sentence);
+    return direction == null ? model.direction(sentence) : direction;
+  }
+
+  /** The directions of sentences that are asked for again and again. */
+  public float[][] of(List<String> sentences) {
+    return sentences.stream().map(this::of).toArray(float[][]::new);
+  }
+
+  /**
+   * How near two directions are: 1 if they are the same, about 0 if they have nothing in common.
+   */
+  public static double nearness(float[] one, float[] other) {
+    float sum = 0;
+    for (int i = 0; i < one.length; i++) {
+      sum += one[i] * other[i];
+    }
+    return sum;
+  }
+}

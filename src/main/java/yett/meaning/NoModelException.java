@@ -1,0 +1,10 @@
+package yett.meaning;
+
+/** Meanings cannot be compared here; the message says why, and no more than words is missing. */
+public final class NoModelException extends Exception {
+  private static final long serialVersionUID = 1;
+
+  NoModelException(String why, Throwable cause) {
+    super(why, cause);
+  }
+}

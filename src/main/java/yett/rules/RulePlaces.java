@@ -1,0 +1,90 @@
+package yett.rules;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import yett.knowledge.Problem;
+
+/** Where in a file of rules (DRL) something is, and in which rule. */
+public final class RulePlaces {
+  /** The kind of problem of a rule that cannot be compiled. */
+  public static final String KIND = "rule-not-compiled";
+
+  private static final Pattern RULE = Pattern.compile("(?m)^[ \\t]*rule[ \\t]+\"([^\"\n]+)\"");
+  private static final Pattern NAMED = Pattern.compile("\\bname='([^']+)'|\\brule \"([^\"]+)\"");
+  private static final Pattern PARSER = Pattern.compile("^\\[ERR \\d+\\] Line \\d+:\\d+ ");
+
+  private final String text;
+  private final List<MatchResult> heads;
+
+  public RulePlaces(String text) {
+    this.text = text;
+    this.heads = RULE.matcher(text).results().toList();
+  }
+
+  /** The rule in which a line stands. */
+  public Optional<String> ruleAt(int line) {
+    return heads.stream()
+        .filter(h -> lineOf(h.start()) <= line)
+        .reduce((first, second) -> second)
+        .map(h -> h.group(1));
+  }
+
+  /** The file with one rule alone, each with its name; what stands before the rules stays. */
+  Map<String, String> apart() {
+    Map<String, String> apart = new LinkedHashMap<>();
+    for (int i = 0; i < heads.size(); i++) {
+      int end = i + 1 < heads.size() ? heads.get(i + 1).start() : text.length();
+      String head = text.substring(0, heads.get(0).start());
+      // As many lines before it as in the file, so that it stays in its place.
+      String between = text.substring(heads.get(0).start(), heads.get(i).start());
+      apart.put(
+          heads.get(i).group(1),
+          head + between.replaceAll("[^\n]", "") + text.substring(heads.get(i).start(), end));
+    }
+    return apart;
+  }
+
+  /** Line of a place in the text, from 1. */
+  public int lineOf(int offset) {
+    return (int) text.substring(0, offset).chars().filter(c -> c == '\n').count() + 1;
+  }
+
+  /**
+   * What the compiler says, with the line and the rule.
+   *
+   * @param line of the compiler, 0 or less if it tells none
+   */
+  Problem problem(String file, int line, String words) {
+    String said = PARSER.matcher(words.strip()).replaceFirst("");
+    int at = line > 0 ? line : line(said);
+    String rule = ruleAt(at).map(r -> "rule \"" + r + "\": ").orElse("");
+    String shown = said.contains("rule \"") ? said : rule + said;
+    return new Problem(KIND, file, at, at > 0 ? 1 : 0, shown, "");
+  }
+
+  /** Line at which a rule begins; 0 if there is none of that name. */
+  int lineOf(String rule) {
+    return heads.stream()
+        .filter(h -> h.group(1).equals(rule))
+        .findFirst()
+        .map(h -> lineOf(h.start()))
+        .orElse(0);
+  }
+
+  /** By what the compiler quotes of the rule, or by the name of the rule. */
+  private int line(String said) {
+    String quoted = said.substring(said.lastIndexOf(": ") < 0 ? 0 : said.lastIndexOf(": ") + 2);
+    int at = said.contains(": ") && quoted.length() > 2 ? text.indexOf(quoted.strip()) : -1;
+    if (at >= 0) {
+      return lineOf(at);
+    }
+    Matcher named = NAMED.matcher(said);
+    String name = named.find() ? Optional.ofNullable(named.group(1)).orElse(named.group(2)) : "";
+    return lineOf(name);
+  }
+}

@@ -1,0 +1,24 @@
+package yett.saying;
+
+import java.util.List;
+
+/**
+ * What was probably meant, the most probable first.
+ *
+ * @param dangers asked about before anything else
+ * @param findings all else
+ */
+public record Heard(List<Found> dangers, List<Found> findings) {
+  /**
+   * @param weight how well it fits, 0 to 1; no probability
+   */
+  public record Found(Thing thing, double weight) {}
+
+  public List<Thing> dangerThings() {
+    return dangers.stream().map(Found::thing).toList();
+  }
+
+  public List<Thing> things() {
+    return findings.stream().map(Found::thing).toList();
+  }
+}

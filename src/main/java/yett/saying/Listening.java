@@ -1,0 +1,143 @@
+package yett.saying;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import yett.knowledge.Role;
+import yett.saying.Heard.Found;
+
+/**
+ * What one line of speech means: of each clause the thing that fits best, then what fits nearly as
+ * well; dangers by a measure of their own.
+ */
+final class Listening {
+  private static final int MOST = 5;
+
+  /** Of what a clause may mean, only what fits nearly as well as the best is offered too. */
+  private static final double NEARLY = 0.8;
+
+  /** Two outcomes of one check that fit alike: only the check is clear. */
+  private static final double ALIKE = 0.02;
+
+  private final Hearing hearing;
+  private final Calibration calibration;
+  private final Map<Thing, Thing> tellsOf = new HashMap<>();
+  private final Map<Thing, Double> best = new LinkedHashMap<>();
+  private final Map<Thing, Double> dangers = new LinkedHashMap<>();
+  private final List<Found> firsts = new ArrayList<>();
+
+  private Listening(Hearing hearing) {
+    this.hearing = hearing;
+    this.calibration = hearing.calibration();
+    hearing
+        .base()
+        .telephone()
+        .spoken()
+        .tellsOf()
+        .forEach((kind, cards) -> cards.forEach((id, danger) -> tellsOf(kind, id, danger)));
+  }
+
+  private void tellsOf(String kind, String id, Map<String, String> danger) {
+    Thing said = new Thing(Thing.Kind.valueOf(kind.toUpperCase(Locale.ROOT)), id, "");
+    danger.forEach((c, o) -> tellsOf.put(said, new Thing(Thing.Kind.DANGER, c, o)));
+  }
+
+  static Heard to(String words, Hearing hearing) {
+    Listening listening = new Listening(hearing);
+    Clauses.of(words).forEach(listening::clause);
+    return listening.heard();
+  }
+
+  private void clause(String words) {
+    Map<Thing, Double> fits = hearing.fits(words);
+    if (!Negation.in(words)) {
+      fits.remove(Thing.DENIAL);
+    }
+    tellsOf.forEach(
+        (said, danger) -> {
+          if (fits.containsKey(said)) {
+            fits.merge(danger, fits.get(said), Math::max);
+          }
+        });
+    double other = best(fits, t -> t.kind() != Thing.Kind.DANGER && !tellsOf.containsKey(t));
+    double finding = best(fits, Listening::isFinding);
+    double nothing = best(fits, t -> t.kind() == Thing.Kind.NOTHING);
+    double danger = best(fits, this::isAsked);
+    double enoughForDanger =
+        max(calibration.danger(), other - calibration.behind(), NEARLY * danger);
+    double enough = max(calibration.finding(), nothing, NEARLY * finding);
+    List<Found> found = new ArrayList<>();
+    fits.forEach(
+        (thing, fit) -> {
+          if (isAsked(thing) && fit >= enoughForDanger) {
+            dangers.merge(thing, fit, Math::max);
+          } else if (isFinding(thing) && fit >= enough) {
+            best.merge(thing, fit, Math::max);
+            found.add(new Found(thing, fit));
+          }
+        });
+    found.stream().min(BY_WEIGHT).ifPresent(firsts::add);
+  }
+
+  private static double best(Map<Thing, Double> fits, Predicate<Thing> which) {
+    return fits.entrySet().stream()
+        .filter(e -> which.test(e.getKey()))
+        .mapToDouble(Map.Entry::getValue)
+        .max()
+        .orElse(0);
+  }
+
+  private static double max(double... values) {
+    return Arrays.stream(values).max().orElseThrow();
+  }
+
+  private static final Comparator<Found> BY_WEIGHT =
+      Comparator.comparingDouble(Found::weight).reversed().thenComparing(f -> f.thing().key());
+
+  private static boolean isFinding(Thing thing) {
+    return thing.kind() != Thing.Kind.DANGER && thing.kind() != Thing.Kind.NOTHING;
+  }
+
+  /** What only the people of the trade can say is not asked of anybody by their words. */
+  private boolean isAsked(Thing thing) {
+    return thing.kind() == Thing.Kind.DANGER
+        && hearing.base().checks().get(thing.card()).who() == Role.CALLER;
+  }
+
+  private Heard heard() {
+    List<Found> findings = new ArrayList<>();
+    Set<String> cards = new HashSet<>();
+    Stream.concat(firsts.stream().sorted(BY_WEIGHT), sorted(best))
+        .filter(f -> cards.add(f.thing().kind() + f.thing().card()))
+        .limit(MOST)
+        .map(this::clear)
+        .forEach(findings::add);
+    return new Heard(sorted(dangers).limit(MOST).toList(), findings);
+  }
+
+  private static Stream<Found> sorted(Map<Thing, Double> fits) {
+    return fits.entrySet().stream().map(e -> new Found(e.getKey(), e.getValue())).sorted(BY_WEIGHT);
+  }
+
+  /** The check alone where more than one of its outcomes may be meant. */
+  private Found clear(Found found) {
+    Thing thing = found.thing();
+    boolean alike =
+        thing.kind() == Thing.Kind.OUTCOME
+            && best.entrySet().stream()
+                .filter(e -> e.getKey().card().equals(thing.card()))
+                .filter(e -> e.getKey().kind() == Thing.Kind.OUTCOME)
+                .filter(e -> !e.getKey().equals(thing))
+                .anyMatch(e -> e.getValue() > found.weight() - ALIKE);
+    return alike ? new Found(new Thing(Thing.Kind.CHECK, thing.card(), ""), found.weight()) : found;
+  }
+}

@@ -1,0 +1,160 @@
+package yett.trial;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+import yett.interview.Expertise;
+import yett.knowledge.LeftOut;
+import yett.knowledge.RuleBase;
+import yett.replay.RecordedCase;
+import yett.replay.Replayer;
+import yett.replay.Score;
+
+/**
+ * Which new cards turned cases wrong: each such case is run again with new cards left out, one at a
+ * time and, where no single one is behind it, in halves. A card that merely came first in the end
+ * may be innocent; without the guilty one the case is right again.
+ */
+public final class Culprits {
+  /** Of a change that breaks more cases than this, the first ones tell enough. */
+  private static final int MOST_CASES = 20;
+
+  /** More cards than this are not tried one by one. */
+  private static final int FEW = 6;
+
+  private final RuleBase base;
+  private final Function<RuleBase, Expertise> ready;
+  private final Runnable progress;
+  private final Map<Set<String>, Expertise> without = new HashMap<>();
+
+  /**
+   * @param base with the new cards
+   * @param ready makes a rule base ready to reason with
+   * @param progress told after each run
+   */
+  Culprits(RuleBase base, Function<RuleBase, Expertise> ready, Runnable progress) {
+    this.base = base;
+    this.ready = ready;
+    this.progress = progress;
+  }
+
+  /**
+   * What a comparison's cases that went wrong cost by; nothing if none did.
+   *
+   * @param of the cases of the later rule base
+   */
+  public static List<String> of(
+      Comparison comparison,
+      RuleBase before,
+      RuleBase now,
+      CasesBeside of,
+      Function<RuleBase, Expertise> ready,
+      Runnable progress) {
+    List<RecordedCase> wrong =
+        of.cases().stream()
+            .filter(
+                c ->
+                    comparison.differences().stream()
+                        .filter(d -> d.turn() == Difference.Turn.WORSE)
+                        .anyMatch(d -> d.file().equals(c.file()) && d.name().equals(c.name())))
+            .toList();
+    return new Culprits(now, ready, progress).words(wrong, newCards(before, now));
+  }
+
+  /** Cards that only the later of two rule bases has and that can be left out. */
+  static List<String> newCards(RuleBase before, RuleBase now) {
+    List<String> cards = new ArrayList<>();
+    add(cards, "cause", before.causes().keySet(), now.causes().keySet());
+    add(cards, "check", before.checks().keySet(), now.checks().keySet());
+    add(cards, "repair", before.repairs().keySet(), now.repairs().keySet());
+    add(cards, "history", before.histories().keySet(), now.histories().keySet());
+    return cards;
+  }
+
+  private static void add(
+      List<String> cards, String kind, Set<String> before, Collection<String> now) {
+    now.stream().filter(id -> !before.contains(id)).forEach(id -> cards.add(kind + " " + id));
+  }
+
+  /**
+   * One sentence for each set of cards with the cases that it costs.
+   *
+   * @param wrong cases that were right without all of the cards
+   */
+  List<String> words(List<RecordedCase> wrong, List<String> cards) {
+    Map<String, List<String>> costs = new TreeMap<>();
+    for (RecordedCase recorded : wrong.stream().limit(MOST_CASES).toList()) {
+      costs.computeIfAbsent(behind(recorded, cards), key -> new ArrayList<>()).add(recorded.name());
+    }
+    List<String> words = new ArrayList<>();
+    costs.forEach((cards2, cases) -> words.add(cards2 + ": " + String.join(", ", cases)));
+    if (wrong.size() > MOST_CASES) {
+      words.add("not looked into: " + (wrong.size() - MOST_CASES) + " more");
+    }
+    return words;
+  }
+
+  private String behind(RecordedCase recorded, List<String> cards) {
+    Set<String> all = new LinkedHashSet<>(cards);
+    if (all.isEmpty() || !rightWithout(recorded, all)) {
+      return "no new card, but one that was changed, costs";
+    }
+    if (all.size() <= FEW) {
+      List<String> single =
+          all.stream().filter(card -> rightWithout(recorded, Set.of(card))).toList();
+      if (!single.isEmpty()) {
+        return (single.size() == 1 ? single.get(0) : "each of " + String.join(", ", single))
+            + " costs";
+      }
+    }
+    Set<String> few = least(recorded, all);
+    return few.size() == 1
+        ? List.copyOf(few).get(0) + " costs"
+        : String.join(", ", few) + " together cost";
+  }
+
+  /** A least set without which the case is right: halves, then smaller parts (delta debugging). */
+  private Set<String> least(RecordedCase recorded, Set<String> all) {
+    List<String> guilty = new ArrayList<>(all);
+    int parts = 2;
+    while (guilty.size() > 1) {
+      int size = (guilty.size() + parts - 1) / parts;
+      Optional<List<String>> smaller = Optional.empty();
+      for (int from = 0; from < guilty.size() && smaller.isEmpty(); from += size) {
+        int to = Math.min(guilty.size(), from + size);
+        List<String> part = guilty.subList(from, to);
+        List<String> rest = new ArrayList<>(guilty);
+        rest.removeAll(part);
+        if (rightWithout(recorded, new LinkedHashSet<>(part))) {
+          smaller = Optional.of(List.copyOf(part));
+        } else if (parts > 2 && rightWithout(recorded, new LinkedHashSet<>(rest))) {
+          smaller = Optional.of(rest);
+        }
+      }
+      if (smaller.isPresent()) {
+        guilty = new ArrayList<>(smaller.get());
+        parts = 2;
+      } else if (size == 1) {
+        break;
+      } else {
+        parts = Math.min(guilty.size(), 2 * parts);
+      }
+    }
+    return new LinkedHashSet<>(guilty);
+  }
+
+  private boolean rightWithout(RecordedCase recorded, Set<String> cards) {
+    Expertise expertise =
+        without.computeIfAbsent(cards, left -> ready.apply(LeftOut.of(base, left)));
+    boolean right = Score.right(new Replayer(expertise).run(recorded)).orElse(true);
+    progress.run();
+    return right;
+  }
+}
