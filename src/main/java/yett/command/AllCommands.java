@@ -14,6 +14,8 @@ import yett.command.cases.TransferCommands;
 import yett.command.cases.VerifyCommands;
 import yett.command.diagnose.DiagnoseCommands;
 import yett.command.diagnose.InspectCommands;
+import yett.command.gates.DemoCommands;
+import yett.command.gates.DueCommands;
 import yett.command.gates.GateEntryCommands;
 import yett.command.gates.GatesCommands;
 import yett.command.knowledge.AnomaliesCommands;
@@ -46,6 +48,8 @@ final class AllCommands {
     add(CasesCommands.class, () -> new CasesCommands(desk(), console()));
     add(RecordCommands.class, () -> new RecordCommands(desk(), output()));
     add(GatesCommands.class, () -> new GatesCommands(desk(), console(), output()));
+    add(DueCommands.class, () -> new DueCommands(desk(), console()));
+    add(DemoCommands.class, () -> new DemoCommands(desk(), console()));
     add(GateEntryCommands.class, () -> new GateEntryCommands(desk(), console()));
     add(FiguresCommands.class, () -> new FiguresCommands(desk(), console()));
     add(PeopleCommands.class, () -> new PeopleCommands(desk(), console()));

@@ -147,7 +147,7 @@ final class CardReader {
         false,
         unmentioned,
         Optional.empty(),
-        kind == Check.Kind.PROOF ? inspected(List.of()) : Inspected.NEVER,
+        kind == Check.Kind.PROOF ? new Inspected(inspections(), List.of()) : Inspected.NEVER,
         fields.text("source"));
   }
 
@@ -315,10 +315,23 @@ final class CardReader {
     return Place.named(place);
   }
 
-  /**
-   * @param outcomes those that may be a remark; none of a proof, which passes or fails
-   */
   private Inspected inspected(List<Outcome> outcomes) {
+    List<String> remarks = fields.texts("remark");
+    List<String> unusual = outcomes.stream().skip(1).map(Outcome::id).toList();
+    for (String outcome : remarks) {
+      if (!unusual.contains(outcome)) {
+        fields.problem(
+            "remark",
+            "unknown-name",
+            "\"" + outcome + "\" is no outcome out of the ordinary",
+            Names.advice(outcome, unusual));
+      }
+    }
+    return new Inspected(inspections(), remarks);
+  }
+
+  /** Those that it belongs to. */
+  private List<InspectionKind> inspections() {
     List<InspectionKind> at = new ArrayList<>();
     for (String word : fields.texts("inspect")) {
       if (InspectionKind.words().contains(word)) {
@@ -331,21 +344,7 @@ final class CardReader {
             Names.advice(word, InspectionKind.words()));
       }
     }
-    if (outcomes.isEmpty()) {
-      return new Inspected(at, List.of());
-    }
-    List<String> remarks = fields.texts("remark");
-    List<String> unusual = outcomes.stream().skip(1).map(Outcome::id).toList();
-    for (String outcome : remarks) {
-      if (!unusual.contains(outcome)) {
-        fields.problem(
-            "remark",
-            "unknown-name",
-            "\"" + outcome + "\" is no outcome out of the ordinary",
-            Names.advice(outcome, unusual));
-      }
-    }
-    return new Inspected(at, remarks);
+    return at;
   }
 
   private Role role(String field, Role usual) {

@@ -4,10 +4,13 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import yett.interview.Event;
 import yett.interview.Inspection;
 import yett.interview.Moment;
@@ -126,6 +129,33 @@ public final class InspectionWords {
     baseline(result.check()).ifPresent(b -> parts.add("baseline " + b));
     result.words().forEach(parts::add);
     return found(result) + (parts.isEmpty() ? "" : " (" + String.join("; ", parts) + ")");
+  }
+
+  /** Looks that passed, by place. */
+  public List<String> passedLooks(Inspection inspection) {
+    Map<String, List<String>> byPlace = new LinkedHashMap<>();
+    inspection.results(Verdict.PASS).stream()
+        .filter(r -> !r.check().measured() && !r.isProof())
+        .forEach(
+            r ->
+                byPlace
+                    .computeIfAbsent(r.place().name(), p -> new ArrayList<>())
+                    .add(Wording.spaced(r.check().id())));
+    return byPlace.entrySet().stream()
+        .map(e -> e.getKey() + ": " + String.join(", ", e.getValue()))
+        .toList();
+  }
+
+  /** The day of the visit, or the first and the last. */
+  public String days() {
+    return moment.entries().stream()
+        .map(e -> DAY.format(e.at().atZone(zone)))
+        .sorted()
+        .collect(
+            Collectors.collectingAndThen(
+                Collectors.toCollection(TreeSet::new),
+                days ->
+                    days.size() < 2 ? String.join("", days) : days.first() + " to " + days.last()));
   }
 
   /** How soon it has to be seen to, and what of the gate till then. */
