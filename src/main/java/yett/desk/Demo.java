@@ -54,7 +54,7 @@ public final class Demo {
           new Gate("Fish dock", Map.of("leaf-mass", "500 kg"), "", Set.of("track-look dirty")),
           new Gate("Net loft", Map.of("beams", "two"), "beam-dirty", Set.of()),
           new Gate("Chandler's gate", Map.of("opening", "4 m"), "", Set.of("edge-look hurt")),
-          new Gate("Rope walk", Map.of("support", "cantilever"), "track-fouled", Set.of()),
+          new Gate("Rope walk", Map.of("support", "cantilever"), "chain-stiff", Set.of()),
           new Gate("Ferry", Map.of("usage-class", "class-ii"), "", Set.of("terminal-look crusted")),
           new Gate("Ice house", Map.of("climate", "temperate"), "", Set.of("chain-surface dry")),
           new Gate("Boatyard", Map.of("opening", "7 m"), "marker-displaced", Set.of()),

@@ -202,7 +202,10 @@ final class DemoVisit {
     if (Interpretation.relative(check) && step.expectation().isEmpty()) {
       return new Event.Answered(check.id(), new Answer.CannotTell());
     }
-    double[] ends = Interpretation.range(check, outcome, step.expectation());
+    double[] ends =
+        outcome == 0 && step.expectation().isPresent()
+            ? new double[] {step.expectation().get().low(), step.expectation().get().high()}
+            : Interpretation.range(check, outcome, step.expectation());
     double low = Double.isFinite(ends[0]) ? ends[0] : Math.max(measures.least(), ends[1] * 0.9);
     double high = Double.isFinite(ends[1]) ? ends[1] : Math.min(measures.most(), low * 1.2 + 1);
     double share = Math.min(0.9, 0.3 + 0.3 * age + 0.1 * random.nextDouble());

@@ -42,8 +42,8 @@ public final class InspectionSheet {
     page.list("Looked at, in order", words.passedLooks(inspection));
     page.list("Not inspected", lines(Verdict.OPEN));
     page.heading("Signed");
-    page.paragraph("For the firm: name, date, signature: ____________________");
-    page.paragraph("For the owner: name, date, signature: ____________________");
+    page.paragraph("For the firm: name, date, signature: ....................");
+    page.paragraph("For the owner: name, date, signature: ....................");
     return page.toString();
   }
 

@@ -131,6 +131,12 @@ public final class InspectionWords {
     return found(result) + (parts.isEmpty() ? "" : " (" + String.join("; ", parts) + ")");
   }
 
+  /** What is inspected, in two or three words for a table. */
+  public static String name(Check check) {
+    String name = Wording.spaced(check.id());
+    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+  }
+
   /** Looks that passed, by place. */
   public List<String> passedLooks(Inspection inspection) {
     Map<String, List<String>> byPlace = new LinkedHashMap<>();

@@ -15,9 +15,9 @@ import yett.figures.NextInspection;
 /** {@code gates due}: which gates have to be inspected, the earliest first. */
 public final class DueCommands {
   private static final String DUE =
-      "Usage: gates due. A gate is due so many months after its last inspection as the settings"
-          + " say (inspect-every in firm.yaml, 12 if they do not), and at once if it was never"
-          + " inspected.";
+      "Usage: gates due. A gate is due so many months after the last inspection that it passed as the settings"
+          + " say (inspect-every in firm.yaml, 12 if they do not), and at once if it passed"
+          + " none.";
 
   private final Desk desk;
   private final Console console;
@@ -63,9 +63,9 @@ public final class DueCommands {
   private static String words(Due due, LocalDate today) {
     NextInspection next = due.next();
     if (next.last().isEmpty()) {
-      return "due now; never inspected";
+      return "due now; no inspection passed yet";
     }
     String when = next.day().isAfter(today) ? "due " + next.day() : "due since " + next.day();
-    return when + "; last inspected " + next.last().get();
+    return when + "; last passed " + next.last().get();
   }
 }

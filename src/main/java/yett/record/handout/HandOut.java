@@ -60,7 +60,7 @@ public final class HandOut {
     boolean first = true;
     boolean sheet = moment.state().isInspection();
     if (sheet) {
-      page.open("div", "class", "first");
+      page.open("div", "class", "first sheet");
       new InspectionPage(expertise.base(), new LetterheadLines(letterhead, logo), visit)
           .write(page);
       page.close();

@@ -2,7 +2,6 @@ package yett.record.handout;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import yett.interview.Ending;
 import yett.interview.Inspection;
 import yett.interview.Inspection.Result;
@@ -98,7 +97,7 @@ final class InspectionPage {
     page.close().close().open("tbody");
     for (Result r : measured) {
       page.open("tr");
-      page.leaf("td", r.check().ask());
+      page.leaf("td", InspectionWords.name(r.check()));
       page.leaf("td", words.found(r));
       page.leaf("td", UsualRange.of(moment, r.check()).orElse("none known"));
       page.leaf("td", words.baseline(r.check()).orElse(""));
@@ -111,10 +110,13 @@ final class InspectionPage {
   private void proofs(Markup page) {
     page.leaf("h2", "Safety tests");
     page.open("table").open("tbody");
-    Stream<Result> proofs = inspection.results().stream().filter(Result::isProof);
-    for (Result r : proofs.toList()) {
-      page.open("tr").leaf("td", r.check().ask());
-      verdict(page, r);
+    List<Result> proofs = inspection.results().stream().filter(Result::isProof).toList();
+    for (int i = 0; i < proofs.size(); i += 2) {
+      page.open("tr");
+      for (Result r : proofs.subList(i, Math.min(i + 2, proofs.size()))) {
+        page.leaf("td", InspectionWords.name(r.check()));
+        verdict(page, r);
+      }
       page.close();
     }
     page.close().close();
