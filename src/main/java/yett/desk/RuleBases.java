@@ -20,6 +20,9 @@ import yett.rules.TrustedRules;
 
 /** Opens rule bases, of the program or of a folder; rules run only if they are trusted. */
 public final class RuleBases {
+  /** What of a rule base has to be trusted besides its rules. */
+  public static final String SAFEGUARDS = "what protects people";
+
   private static final String FILE = "trusted-rules.txt";
   private static final int KEPT = 3;
   private static final String KEY = "compiled-rules.key";
@@ -69,7 +72,7 @@ public final class RuleBases {
   public Expertise openForPeople(RuleBase base) {
     SortedMap<String, String> otherwise = otherSafeguards(base);
     if (!trusted().untrusted(otherwise).isEmpty()) {
-      Collection<String> lacking = base.safeguards().lacks(shipped().safeguards());
+      Collection<String> lacking = lacking(base);
       if (!consent.toBeLed(lacking)) {
         throw UntrustedRules.safeguards(lacking);
       }
@@ -81,11 +84,16 @@ public final class RuleBases {
   /** What of a rule base has to be trusted besides its rules, as if it were a file. */
   public static SortedMap<String, String> otherSafeguards(RuleBase base) {
     SortedMap<String, String> otherwise = new TreeMap<>();
-    Collection<String> lacking = base.safeguards().lacks(shipped().safeguards());
+    Collection<String> lacking = lacking(base);
     if (!lacking.isEmpty()) {
-      otherwise.put("what protects people", lacking + "\n" + base.safeguards());
+      otherwise.put(SAFEGUARDS, lacking + "\n" + base.safeguards());
     }
     return otherwise;
+  }
+
+  /** What protects people in the rule base of the program, and not, or otherwise, in this one. */
+  public static Collection<String> lacking(RuleBase base) {
+    return base.safeguards().lacks(shipped().safeguards());
   }
 
   private static RuleBase shipped() {

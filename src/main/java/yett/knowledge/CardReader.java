@@ -319,7 +319,7 @@ final class CardReader {
     List<String> remarks = fields.texts("remark");
     List<String> unusual = outcomes.stream().skip(1).map(Outcome::id).toList();
     for (String outcome : remarks) {
-      if (!unusual.contains(outcome)) {
+      if (!unusual.isEmpty() && !unusual.contains(outcome)) { // told already if there are none
         fields.problem(
             "remark",
             "unknown-name",

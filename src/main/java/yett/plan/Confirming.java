@@ -57,11 +57,6 @@ final class Confirming {
     return best < 0 ? Optional.empty() : Optional.of(best);
   }
 
-  /** Whether a repair that mends something needs no more confirming. */
-  boolean isSure(int repair) {
-    return chance(mends(repair)) >= SURE;
-  }
-
   private double chance(double[] mends) {
     double chance = 0;
     for (int h = 0; h < weights.length; h++) {

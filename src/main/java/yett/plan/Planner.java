@@ -101,24 +101,9 @@ public final class Planner {
             expected,
             result.order().value(),
             result.findingOut());
-    if (options.call()) {
-      return advice;
-    }
-    return advice.kind() == Advice.Kind.REPAIR
+    return advice.kind() == Advice.Kind.REPAIR && !options.call()
         ? confirmed(advice, scene, support.weights(), state)
-        : found(scene, result.order(), support.weights()).map(advice::repairing).orElse(advice);
-  }
-
-  /**
-   * The repair of what is as good as found: it is due in any case, and what else is wrong shows
-   * better when it is done.
-   */
-  private static Optional<String> found(Scene scene, RepairOrder.Order order, double[] weights) {
-    Confirming confirming = new Confirming(scene, weights, 0);
-    return order.repairs().stream()
-        .filter(confirming::isSure)
-        .map(r -> scene.repairs().get(r).id())
-        .findFirst();
+        : advice;
   }
 
   /** With a check before the repair, if that stands on suspicion and a check could confirm it. */

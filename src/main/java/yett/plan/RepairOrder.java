@@ -33,6 +33,10 @@ final class RepairOrder {
   private final int[][] removing;
 
   private final double[] efforts;
+
+  /** By repair, whether the chance that it removes something is enough to begin with it. */
+  private final boolean[] begins;
+
   private final Steps steps;
   private final int[] chosen;
   private final double[] scores;
@@ -81,6 +85,7 @@ final class RepairOrder {
         scene.repairs().stream()
             .mapToDouble(j -> Math.max(j.cost() + scene.retestCost(), 0.1))
             .toArray();
+    begins = new boolean[removed.length];
     steps = new Steps(scene);
     searching = scene.handOver();
     chosen = new int[this.limit];
@@ -126,6 +131,11 @@ final class RepairOrder {
     return next[0][0] < 0 ? -1 : chosen[next[0][0]];
   }
 
+  /** Whether the order just worked out might begin with a repair, be it the best or not. */
+  boolean mayBegin(int repair) {
+    return begins[repair];
+  }
+
   Order order(double[] weights, int state, boolean[] tried) {
     double value = value(weights, state, tried);
     List<Integer> repairs = new ArrayList<>();
@@ -156,8 +166,9 @@ final class RepairOrder {
         for (int k = 0; k < removed[r].length; k++) {
           removes += marginals[removed[r][k]] * chances[r][k];
         }
+        begins[r] = removes >= scene.repairs().get(r).least();
         double score = removes / efforts[r];
-        if (score > 1e-9 && removes >= scene.repairs().get(r).least()) {
+        if (score > 1e-9) {
           insert(r, score);
         }
       }
@@ -353,7 +364,7 @@ final class RepairOrder {
     double least = leaving(done) + steps.closing(states[at]);
     int choice = -1;
     for (int r = 0; r < size; r++) {
-      if ((done >> r & 1) == 0) {
+      if ((done >> r & 1) == 0 && (done > 0 || begins[chosen[r]])) {
         double value = doing(done, at, r);
         if (value < least - 1e-12) {
           least = value;

@@ -50,7 +50,7 @@ record Scene(
    *
    * @param cost minutes, parts and hazard, without changes of set-up and without the retest
    * @param removes by cause, the chance that it is removed if there
-   * @param least the least chance of removing something for which it is done
+   * @param least the least chance of removing something for which it is begun with
    */
   record Job(String id, double cost, int needs, double[] removes, double least) {
     /** One that is done whenever it pays. */

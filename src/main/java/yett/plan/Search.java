@@ -289,9 +289,11 @@ final class Search {
     }
     List<Integer> all = new ArrayList<>();
     for (int r = 0; r < scene.repairs().size(); r++) {
-      all.add(r);
+      if (now.mayBegin(r)) {
+        all.add(r);
+      }
     }
-    return few ? all : order.repairs().stream().limit(FIRSTS).toList();
+    return few ? all : order.repairs().stream().filter(now::mayBegin).limit(FIRSTS).toList();
   }
 
   private List<Integer> telling(double[] weights) {

@@ -252,10 +252,11 @@ final class CaseReader {
     return true;
   }
 
-  /** {@code cured}, {@code fails}, or what is left of the complaints, with commas between. */
+  /** {@code cured}, {@code fails}, or {@code left} and complaints with commas between. */
   private Optional<Event.Retested> retest(Slot slot) {
-    List<String> words = Arrays.stream(slot.text().split(",")).map(String::trim).toList();
-    if (complaints.containsAll(words)) {
+    String[] parts = slot.text().replaceFirst("^left ", "").split(",");
+    List<String> words = Arrays.stream(parts).map(String::trim).toList();
+    if (slot.text().startsWith("left ") && complaints.containsAll(words)) {
       return Optional.of(Event.Retested.left(words, List.of()));
     }
     oneOf(slot, RETEST, "answer to", List.of(CURED, FAILS));

@@ -81,7 +81,7 @@ class BadInputIT {
     refuses(visitor, List.of("flurble", "7 ohm", "-5 kg", "900000 kg", WITH_A_CONTROL_CHARACTER));
     visitor.say("");
     assertThat(visitor.kind()).isEqualTo(Screen.Kind.SITE);
-    visitor.say(Integer.toString(visitor.question().numberOf("Contact edges:")));
+    visitor.say(Integer.toString(visitor.say("?").numberOf("Contact edges:")));
     refuses(visitor, List.of("flurble", "7 ohm", "99", "0", "x".repeat(300)));
     visitor.say("");
     assertThat(visitor.kind()).isEqualTo(Screen.Kind.SITE);

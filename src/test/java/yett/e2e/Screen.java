@@ -31,6 +31,7 @@ record Screen(String text) {
     RETEST("Answer> ", "Retest"),
     SETTLE("Answer> ", "Two answers that do not agree"),
     FAILED_PROOF("Answer> ", "A proof failed"),
+    STOCK("Answer> ", "Asking has stopped paying"),
     PROOF("(Answer|Reading.*)> ", "Proof"),
     CHECK("(Answer|Reading.*)> ", "Check \\d+"),
     COMMANDS("yett> ");

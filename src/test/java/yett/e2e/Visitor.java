@@ -146,6 +146,7 @@ final class Visitor implements AutoCloseable {
       case RETEST -> cured() ? "1" : "2";
       case SURE -> "yes";
       case SETTLE -> "3";
+      case STOCK -> "1";
       case CHECK, PROOF -> truth(check().orElseThrow());
       case LOOKS ->
           looks().stream()

@@ -106,6 +106,7 @@ class WordsIT {
           case LOOKS -> visitor.say(visitor.allLooks("?"));
           case CAUTIONS, SET_UP -> visitor.answer();
           case REPAIR -> visitor.say("cannot");
+          case STOCK -> visitor.say("1");
           default -> throw new AssertionError(first + " never came again, after " + others);
         }
       } while (others.size() < 150 && !visitor.check().map(Check::id).equals(Optional.of(first)));

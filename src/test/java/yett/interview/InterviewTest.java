@@ -182,6 +182,7 @@ class InterviewTest {
 
   @Test
   void what_is_left_of_what_was_reported_points_to_what_is_left() {
+    begin(Role.TECHNICIAN, "tighten-chain");
     noDangers();
     say(new Event.SiteTaken());
     say(new Event.Complained(List.of("scrapes", "slow")));

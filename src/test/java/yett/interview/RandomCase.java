@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import yett.knowledge.Check;
 import yett.knowledge.InspectionKind;
 import yett.knowledge.Measures;
+import yett.knowledge.Repair;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
@@ -142,6 +143,8 @@ final class RandomCase {
       return role == Role.CALLER || chance(0.7) // a call always goes on
           ? new Event.Reopened(s.proof().id())
           : new Event.Closed(Ending.OUT_OF_SERVICE);
+    } else if (step instanceof Step.TakeStock s) {
+      return stock(s);
     } else if (step instanceof Step.MakeSafe s) {
       return s.done();
     } else if (step instanceof Step.HandOver s) {
@@ -150,10 +153,17 @@ final class RandomCase {
       return new Event.Closed(Ending.SOLVED);
     } else if (step instanceof Step.CloseRepaired s) {
       return new Event.Closed(s.ending());
-    } else if (step instanceof Step.TakeStock s) {
-      return chance(0.8) ? new Event.WentOn() : new Event.GaveUp("asking has stopped paying");
     }
     throw new AssertionError("no answer to " + step);
+  }
+
+  /** Most go on; some repair on suspicion, few hand over. */
+  private Event stock(Step.TakeStock step) {
+    List<Repair> repairs = step.suspects().stream().flatMap(s -> s.repair().stream()).toList();
+    if (!repairs.isEmpty() && chance(0.2)) {
+      return new Event.AskedFor(oneOf(repairs).id());
+    }
+    return chance(0.9) ? new Event.WentOn() : new Event.GaveUp("asking has stopped paying");
   }
 
   /** Now and then a person does something else than what is asked. */

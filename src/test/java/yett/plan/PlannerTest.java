@@ -50,7 +50,7 @@ class PlannerTest {
   void a_gate_of_which_nothing_is_known_is_asked_about_before_it_is_handed_over() {
     Advice advice = advise(Belief.atReport(MODEL));
     assertThat(advice.kind()).isEqualTo(Advice.Kind.ASK);
-    assertThat(advice.expected()).isLessThan(BASE.planning().handOver());
+    assertThat(advice.expected()).isLessThan(advice.repairingNow());
   }
 
   /** Answers every check as a gate with this fault alone most probably would. */

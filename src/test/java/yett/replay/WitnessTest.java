@@ -48,17 +48,38 @@ class WitnessTest {
   }
 
   @Test
+  void what_a_repair_changed_cannot_be_told_while_something_is_left_that_shows_it() {
+    Witness witness =
+        witness(
+            """
+            case: dark
+            person: electrician
+            answers: {display-lit: dark}
+            truth: [batteries-low, mains-missing]
+            """);
+    Check display = SmallRuleBase.base().checks().get("display-lit");
+    witness.repaired(SmallRuleBase.base().repairs().get("charge-batteries"));
+    assertThat(lit(witness, display)).isEqualTo(new Answer.CannotTell());
+    witness.repaired(isolatorOn(0.9));
+    assertThat(lit(witness, display)).isEqualTo(new Answer.Chosen("steady"));
+  }
+
+  private static Answer lit(Witness witness, Check display) {
+    return witness.answer(display, Optional.empty(), a -> Optional.of("dark")).answer();
+  }
+
+  @Test
   void a_complaint_is_left_while_a_cause_is_that_shows_it() {
     Witness witness =
         witness(
             """
             case: two
             person: electrician
-            complaints: [does-nothing, noisy-drive]
+            complaints: [does-nothing, noisy-chain]
             truth: [mains-missing, chain-slack]
             """);
     witness.repaired(isolatorOn(0.9));
-    assertThat(witness.retest()).contains(Event.Retested.left(List.of("noisy-drive"), List.of()));
+    assertThat(witness.retest()).contains(Event.Retested.left(List.of("noisy-chain"), List.of()));
     witness.repaired(SmallRuleBase.base().repairs().get("tighten-chain"));
     assertThat(witness.retest()).contains(new Event.Retested(true));
   }
@@ -70,10 +91,10 @@ class WitnessTest {
             """
             case: told
             person: electrician
-            complaints: [does-nothing, noisy-drive]
-            answers: {retest: ["noisy-drive", cured]}
+            complaints: [does-nothing, noisy-chain]
+            answers: {retest: ["left noisy-chain", cured]}
             """);
-    assertThat(witness.retest()).contains(Event.Retested.left(List.of("noisy-drive"), List.of()));
+    assertThat(witness.retest()).contains(Event.Retested.left(List.of("noisy-chain"), List.of()));
     assertThat(witness.retest()).contains(new Event.Retested(true));
   }
 

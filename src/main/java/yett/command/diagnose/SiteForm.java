@@ -3,6 +3,7 @@ package yett.command.diagnose;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import yett.command.common.ListChoice;
 import yett.command.common.Prompt;
 import yett.command.common.Words;
@@ -33,25 +34,77 @@ public final class SiteForm {
   /** Shows the page until it is accepted or a wish leads elsewhere. */
   public void fill() {
     take(known);
+    List<SiteQuestion> shown = List.of();
     while (sitting.moment().step() instanceof Step.AskSite) {
-      List<SiteQuestion> questions = new SiteFacts(sitting.base()).questions(answers());
-      sitting.show(sitting.views().site(questions, answers()));
-      String line = sitting.line("Enter if all is right, or a number to change");
+      List<SiteQuestion> questions = questions();
+      if (!questions.equals(shown)) {
+        sitting.show(sitting.views().site(questions, answers()));
+        shown = questions;
+      }
+      String line = sitting.line("Enter if all is right, or what differs (? shows all)");
       if (line.isBlank()) {
         sitting.record(new Event.SiteTaken());
-      } else if (!wishes.grant(line)) {
-        List<Integer> found =
-            ListChoice.pick(
-                line,
-                questions.stream().map(SiteQuestion::id).toList(),
-                questions.stream().map(SiteQuestion::name).toList());
-        if (found.size() == 1) {
-          ask(questions.get(found.get(0)));
-        } else if (!wishes.volunteered().hear(line)) {
-          sitting.say("Type a number from 1 to " + questions.size() + ", or only Enter.");
+      } else if (line.strip().equals("?")) {
+        shown = List.of();
+      } else if (!wishes.grant(line) && !change(line, questions)) {
+        if (!wishes.volunteered().hear(line)) {
+          sitting.say(
+              "Type what differs (6 m, no loops, 120 V), a number from 1 to "
+                  + questions.size()
+                  + ", or only Enter.");
         }
       }
     }
+  }
+
+  /** Changes lines of the page afterwards, until the person has no more to say. */
+  public void correct() {
+    sitting.show(sitting.views().site(questions(), answers()));
+    while (true) {
+      List<SiteQuestion> questions = questions();
+      String line = sitting.line("What differs, or Enter when all is right");
+      if (line.isBlank()) {
+        return;
+      }
+      if (!change(line, questions)) {
+        sitting.say("Type what differs (6 m, no loops, 120 V), or a number, or only Enter.");
+      }
+    }
+  }
+
+  private List<SiteQuestion> questions() {
+    return new SiteFacts(sitting.base()).questions(answers());
+  }
+
+  /** Takes a line that changes something; whether it did. */
+  private boolean change(String line, List<SiteQuestion> questions) {
+    List<Integer> found =
+        ListChoice.pick(
+            line,
+            questions.stream().map(SiteQuestion::id).toList(),
+            questions.stream().map(SiteQuestion::name).toList());
+    if (found.size() == 1) {
+      ask(questions.get(found.get(0)));
+      return true;
+    }
+    SiteLine.Heard heard = new SiteLine(questions).read(line);
+    heard.said().forEach(this::answer);
+    if (!heard.said().isEmpty()) {
+      tell(List.copyOf(heard.said().keySet()));
+      heard
+          .unclear()
+          .forEach(part -> sitting.say("\"" + Words.shortened(part) + "\" is not clear."));
+    }
+    return !heard.said().isEmpty();
+  }
+
+  /** Says how some lines of the page read now. */
+  private void tell(List<SiteQuestion> changed) {
+    sitting.say(
+        changed.stream()
+                .map(q -> q.name() + ": " + StepViews.siteAnswer(q, answers().get(q.id())))
+                .collect(Collectors.joining("; "))
+            + ".");
   }
 
   /** Takes over what is known and has not been said otherwise in this case. */
@@ -83,7 +136,11 @@ public final class SiteForm {
     String unit = question.measures().map(m -> " in " + m.unitWord()).orElse("");
     sitting
         .until("Answer" + unit + ", or Enter to leave it", line -> read(question, line))
-        .ifPresent(answer -> answer(question, answer));
+        .ifPresent(
+            answer -> {
+              answer(question, answer);
+              tell(List.of(question));
+            });
   }
 
   /** Empty to leave it as it is. */

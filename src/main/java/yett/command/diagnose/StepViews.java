@@ -74,19 +74,27 @@ public final class StepViews {
   public List<Block> site(List<SiteQuestion> questions, Map<String, String> answers) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading("The gate as installed"));
-    List<Block.Item> items = new ArrayList<>();
+    List<Block.Item> known = new ArrayList<>();
+    List<String> usual = new ArrayList<>();
     Map<String, String> all = new SiteFacts(base).answers(answers);
     int number = 0;
     for (SiteQuestion question : questions) {
-      boolean usual = !answers.containsKey(question.id());
       String value = siteAnswer(question, all.get(question.id()));
-      items.add(
-          new Block.Item(
-              Integer.toString(++number),
-              Text.of(question.name() + ": ").and(Text.strong(value)).and(usual ? " (usual)" : ""),
-              Optional.empty()));
+      String place = Integer.toString(++number);
+      if (answers.containsKey(question.id())) {
+        Text text = Text.of(question.name() + ": ").and(Text.strong(value));
+        known.add(new Block.Item(place, text, Optional.empty()));
+      } else {
+        usual.add(place + "\u00a0" + question.name() + ": " + value);
+      }
     }
-    blocks.add(new Block.Numbered(items));
+    if (!known.isEmpty()) {
+      blocks.add(new Block.Numbered(known));
+    }
+    if (!usual.isEmpty()) {
+      blocks.add(
+          Block.paragraph(Text.dim("Taken as usual: ").and(String.join("; ", usual)).and(".")));
+    }
     return blocks;
   }
 

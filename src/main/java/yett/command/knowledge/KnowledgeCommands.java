@@ -183,7 +183,17 @@ public final class KnowledgeCommands {
       console.show(Block.paragraph("All rules of this folder are trusted already."));
       return;
     }
-    untrusted.forEach(name -> show(name, all.get(name), trusted.lastTrusted(name)));
+    if (untrusted.contains(RuleBases.SAFEGUARDS)) {
+      console.show(
+          Block.heading(StepViews.capital(RuleBases.SAFEGUARDS)),
+          Block.paragraph(
+              "Lacking, or otherwise than in the rule base of the program: "
+                  + String.join(", ", RuleBases.lacking(base))
+                  + "."));
+    }
+    untrusted.stream()
+        .filter(base.rules()::containsKey)
+        .forEach(name -> show(name, all.get(name), trusted.lastTrusted(name)));
     if (console.interactive() && !agreed()) {
       console.show(Block.paragraph("Nothing is trusted that was not before."));
       throw new ExitException(Sysexits.NO_PERMISSION);

@@ -1,0 +1,124 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import yett.command.common.Words;
+import yett.interview.Answer;
+import yett.knowledge.SiteQuestion;
+
+/**
+ * One line that tells several things of a gate: "6 m, no loops, 120 V". A reading by itself is that
+ * of the first line of the page that could have it; a name beside it says which it is.
+ */
+final class SiteLine {
+  private static final Set<String> NOT = Set.of("no", "none", "without", "not");
+  private static final String ABSENT = "none";
+  private static final String PRESENT = "fitted";
+
+  /** Words that say nothing of what is meant. */
+  private static final Set<String> SMALL =
+      Set.of("a", "an", "the", "of", "at", "is", "it", "its", "by", "with", "has", "in", "on");
+
+  private final List<SiteQuestion> questions;
+
+  SiteLine(List<SiteQuestion> questions) {
+    this.questions = questions;
+  }
+
+  /**
+   * What a line tells.
+   *
+   * @param said question to its answer
+   * @param unclear parts of the line that tell nothing, or more than one thing
+   */
+  record Heard(Map<SiteQuestion, String> said, List<String> unclear) {}
+
+  Heard read(String line) {
+    Map<SiteQuestion, String> said = new LinkedHashMap<>();
+    List<String> unclear = new ArrayList<>();
+    for (String part : line.split("[,;]")) {
+      if (!part.isBlank()) {
+        part(part.strip())
+            .ifPresentOrElse(
+                m -> said.put(m.question(), m.answer()), () -> unclear.add(part.strip()));
+      }
+    }
+    return new Heard(said, List.copyOf(unclear));
+  }
+
+  /** How well an answer fits some words. */
+  private record Match(SiteQuestion question, String answer, int score) {}
+
+  private Optional<Match> part(String part) {
+    Set<String> words = words(part);
+    List<Match> matches = questions.stream().flatMap(q -> match(q, part, words).stream()).toList();
+    int best = matches.stream().mapToInt(Match::score).max().orElse(0);
+    List<Match> firsts = matches.stream().filter(m -> m.score() == best).toList();
+    boolean reading = firsts.stream().allMatch(m -> m.question().measures().isPresent());
+    return firsts.size() == 1 || reading ? firsts.stream().findFirst() : Optional.empty();
+  }
+
+  private static Optional<Match> match(SiteQuestion question, String part, Set<String> words) {
+    int named = shared(words, words(question.id() + " " + question.name()));
+    return question.measures().isPresent()
+        ? reading(question, part).map(r -> new Match(question, r, 10 * named + 1))
+        : choice(question, words, named);
+  }
+
+  private static Optional<String> reading(SiteQuestion question, String part) {
+    int digit = 0;
+    while (digit < part.length() && !Character.isDigit(part.charAt(digit))) {
+      digit++;
+    }
+    int from =
+        digit > 0 && digit < part.length() && part.charAt(digit - 1) == '-' ? digit - 1 : digit;
+    return Stream.of(part, part.substring(from))
+        .filter(text -> text.chars().anyMatch(Character::isLetter)) // a bare number has no unit
+        .map(text -> Words.reading(question.measures().get(), text).answer())
+        .flatMap(a -> a.flatMap(Answer::reading).stream())
+        .map(Answer.Read::typed)
+        .findFirst();
+  }
+
+  private static Optional<Match> choice(SiteQuestion question, Set<String> words, int named) {
+    Match best = null;
+    boolean not = words.stream().anyMatch(NOT::contains);
+    boolean bare = words.size() == 1 && words.iterator().next().matches("[0-9./]+");
+    for (Map.Entry<String, String> choice : question.choices().entrySet()) {
+      int shared = shared(words, words(choice.getKey() + " " + choice.getValue()));
+      int score = named == 0 && shared == words.size() && !bare ? 5 * shared : 0;
+      if (named > 0 && not) {
+        score = choice.getKey().equals(ABSENT) ? 10 * named + 5 : 0;
+      } else if (named > 0) {
+        int present = choice.getKey().equals(PRESENT) ? 3 : 0;
+        score = shared > 0 || present > 0 ? 10 * named + 5 * shared + present : 0;
+      }
+      if (score > 0 && (best == null || score > best.score())) {
+        best = new Match(question, choice.getKey(), score);
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  private static int shared(Set<String> some, Set<String> others) {
+    return (int) some.stream().filter(others::contains).count();
+  }
+
+  /** Words in small letters without the s of the plural. */
+  private static Set<String> words(String text) {
+    Set<String> words = new LinkedHashSet<>();
+    Arrays.stream(text.toLowerCase(Locale.ROOT).split("[^a-z0-9./]+"))
+        .filter(w -> !w.isEmpty() && !SMALL.contains(w))
+        .map(w -> w.length() > 3 && w.endsWith("s") ? w.substring(0, w.length() - 1) : w)
+        .forEach(words::add);
+    return words;
+  }
+}

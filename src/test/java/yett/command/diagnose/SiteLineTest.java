@@ -1,0 +1,58 @@
+package yett.command.diagnose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import yett.interview.SiteFacts;
+import yett.knowledge.ShippedKnowledge;
+
+class SiteLineTest {
+  private final SiteLine page =
+      new SiteLine(new SiteFacts(ShippedKnowledge.ruleBase()).questions(Map.of()));
+
+  @Test
+  void one_line_changes_several() {
+    assertThat(said("6 m, no loops, 120 V"))
+        .isEqualTo(Map.of("opening", "6 m", "loops", "none", "supply-volts", "120"));
+    assertThat(page.read("6 m, no loops, 120 V").unclear()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          20 ft 4 in            | opening            | 20 ft 4 in
+          free run 5 m          | chain-span         | 5 m
+          350 kg                | leaf-mass          | 350 kg
+          -4 C                  | usual-temperature  | -4 C
+          solar                 | supply             | solar
+          cantilever            | support            | cantilever
+          no marker             | marker             | none
+          no edges              | edges              | none
+          two beams             | beams              | two
+          boarded               | leaf-face          | boarded
+          batteries none        | batteries          | none
+          keypad fitted         | keypad             | fitted
+          """)
+  void a_part_names_its_line(String part, String question, String answer) {
+    assertThat(said(part)).isEqualTo(Map.of(question, answer));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"banana", "6", "fitted", "yes", "no"})
+  void what_fits_nothing_or_many_lines_is_told(String part) {
+    assertThat(page.read(part)).isEqualTo(new SiteLine.Heard(Map.of(), List.of(part)));
+  }
+
+  private Map<String, String> said(String line) {
+    Map<String, String> said = new TreeMap<>();
+    page.read(line).said().forEach((q, a) -> said.put(q.id(), a));
+    return said;
+  }
+}
