@@ -18,9 +18,11 @@ import yett.casebook.Parcel;
 import yett.casebook.StoredEvent;
 import yett.casebook.Summary;
 import yett.interview.CaseState;
+import yett.interview.Ending;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.EventText;
+import yett.interview.Inspection;
 import yett.interview.Interview;
 import yett.interview.Meanwhile;
 import yett.interview.Moment;
@@ -272,6 +274,10 @@ public final class OpenCase implements AutoCloseable {
         Interview.ranking(then, interview.expertise().base()).stream()
             .max(Comparator.comparingDouble(Interview.RankedCause::chance))
             .orElseThrow();
+    Optional<Inspection> inspection = Inspection.of(interview.expertise().base(), then);
+    if (inspection.isPresent()) {
+      return inspected(then, inspection.get());
+    }
     String title =
         then.state().told().complaints().isEmpty()
             ? begun(then)
@@ -283,6 +289,17 @@ public final class OpenCase implements AutoCloseable {
         closed ? yett.casebook.CaseStatus.CLOSED : yett.casebook.CaseStatus.OPEN,
         title,
         then.state().told().complaints().isEmpty() ? "" : leading.cause().id());
+  }
+
+  private static Summary inspected(Moment then, Inspection inspection) {
+    Optional<Ending> closed = then.state().closed();
+    String name = "inspection for " + inspection.kind().word() + ", ";
+    return new Summary(
+        closed.isPresent() ? yett.casebook.CaseStatus.CLOSED : yett.casebook.CaseStatus.OPEN,
+        closed
+            .map(e -> e.words() + ": " + name + inspection.sum())
+            .orElse(name + inspection.progress()),
+        "");
   }
 
   /** A case that a danger ended before anything else was said is known by that danger. */

@@ -1,8 +1,10 @@
 package yett.desk;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.knowledge.Check;
@@ -35,7 +37,22 @@ public final class Undo {
       }
       last.add(entry.number());
     }
+    last.addAll(remarks(entries, last, gone));
     return last;
+  }
+
+  /** Remarks on what was looked at, that were made with the answers. */
+  private static List<Long> remarks(List<Entry> entries, List<Long> answers, Set<Long> gone) {
+    Set<Instant> times =
+        entries.stream()
+            .filter(e -> answers.contains(e.number()))
+            .map(Entry::at)
+            .collect(Collectors.toSet());
+    return entries.stream()
+        .filter(e -> e.event() instanceof Event.Noted n && n.about().isPresent())
+        .filter(e -> times.contains(e.at()) && !gone.contains(e.number()))
+        .map(Entry::number)
+        .toList();
   }
 
   /**

@@ -12,6 +12,7 @@ import yett.interview.CaseState;
 import yett.interview.Ending;
 import yett.interview.Entry;
 import yett.interview.Event;
+import yett.knowledge.InspectionKind;
 import yett.knowledge.Role;
 
 /**
@@ -27,6 +28,7 @@ public record GateHistory(List<Past> cases) {
    * @param onSite when somebody who may work on the gate last entered something; empty if nobody
    *     did
    * @param cause id of the cause believed most; empty if nothing was told
+   * @param inspection what was inspected; empty for a search for a fault
    * @param repairs ids of the repairs that were done, in order
    */
   public record Past(
@@ -36,7 +38,8 @@ public record GateHistory(List<Past> cases) {
       Optional<Ending> ending,
       String cause,
       List<String> repairs,
-      List<Reading> readings) {
+      List<Reading> readings,
+      Optional<InspectionKind> inspection) {
 
     /** Follows the events of a case. */
     public static Past of(String id, Instant opened, String cause, List<Entry> entries) {
@@ -65,7 +68,8 @@ public record GateHistory(List<Past> cases) {
           state.closed(),
           cause,
           List.copyOf(repairs),
-          List.copyOf(readings));
+          List.copyOf(readings),
+          state.inspection());
     }
 
     public boolean open() {

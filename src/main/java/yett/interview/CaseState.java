@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import yett.knowledge.InspectionKind;
 import yett.knowledge.Role;
 
 /**
@@ -90,6 +91,15 @@ public record CaseState(
     public boolean yieldsTo(Role role) {
       return !answer.tells() && by == Role.CALLER && role != Role.CALLER;
     }
+  }
+
+  /** What is inspected; empty where a fault is looked for. */
+  public Optional<InspectionKind> inspection() {
+    return opened.flatMap(Event.Opened::inspection);
+  }
+
+  public boolean isInspection() {
+    return inspection().isPresent();
   }
 
   /** Follows the events of a case. */

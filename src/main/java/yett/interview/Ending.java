@@ -6,6 +6,8 @@ public enum Ending {
   REPAIRED("repaired and proved"),
   /** Runs again after something that a caller may do; nothing was mended that needs proofs. */
   SOLVED("solved on the telephone"),
+  /** Inspected, and every proof passed. */
+  INSPECTED("inspected"),
   /** Handed to the next level. */
   HANDED_OVER("handed over"),
   /** Left locked off and signed. */
@@ -21,7 +23,7 @@ public enum Ending {
 
   /** Whether the gate is back in use and nothing is left to do. */
   public boolean isDone() {
-    return this == REPAIRED || this == SOLVED;
+    return this == REPAIRED || this == SOLVED || this == INSPECTED;
   }
 
   public String words() {

@@ -5,8 +5,10 @@ import static java.util.Objects.requireNonNull;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import yett.knowledge.InspectionKind;
 import yett.knowledge.Role;
 
 /** Something that happened in a case. A case is the list of its events; nothing is ever changed. */
@@ -103,17 +105,54 @@ public sealed interface Event {
   /**
    * @param site id of the gate
    * @param ruleBase fingerprint of the rule base at the time
+   * @param inspection what is inspected, if no fault is looked for
+   * @param earlier readings that were known of the gate when the case was opened
    */
-  record Opened(String site, Role role, String ruleBase) implements Event {
+  record Opened(
+      String site,
+      Role role,
+      String ruleBase,
+      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<InspectionKind> inspection,
+      @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Earlier> earlier)
+      implements Event {
     public Opened {
       requireNonNull(site, "site");
       requireNonNull(role, "role");
       requireNonNull(ruleBase, "ruleBase");
+      inspection = inspection == null ? Optional.empty() : inspection; // null before it was kept
+      earlier = earlier == null ? List.of() : List.copyOf(earlier);
+    }
+
+    public Opened(String site, Role role, String ruleBase) {
+      this(site, role, ruleBase, Optional.empty(), List.of());
+    }
+
+    /** The reading of a check that later ones are held against, if there is one. */
+    public Optional<Earlier> baseline(String check) {
+      return earlier.stream().filter(e -> e.baseline() && e.check().equals(check)).findFirst();
+    }
+
+    /** What the check read when it was last made. */
+    public Optional<Earlier> last(String check) {
+      return earlier.stream().filter(e -> !e.baseline() && e.check().equals(check)).findFirst();
     }
 
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.opened(this);
+    }
+  }
+
+  /**
+   * A reading of an earlier visit to the gate.
+   *
+   * @param value in the canonical unit of what the check measures
+   * @param baseline whether the gate was in order then; if not, it is the last that was read
+   */
+  record Earlier(String check, double value, Instant at, boolean baseline) {
+    public Earlier {
+      requireNonNull(check, "check");
+      requireNonNull(at, "at");
     }
   }
 
@@ -311,9 +350,18 @@ public sealed interface Event {
     }
   }
 
-  record Noted(String text) implements Event {
+  /**
+   * @param about id of the check that it is a remark on; empty for a note on the case
+   */
+  record Noted(String text, @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<String> about)
+      implements Event {
     public Noted {
       requireNonNull(text, "text");
+      about = about == null ? Optional.empty() : about; // null before it was kept
+    }
+
+    public Noted(String text) {
+      this(text, Optional.empty());
     }
 
     @Override

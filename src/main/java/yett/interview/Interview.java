@@ -1,5 +1,7 @@
 package yett.interview;
 
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -9,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import yett.belief.Observation;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
@@ -112,6 +115,9 @@ public final class Interview implements AutoCloseable {
   Set<Fact> facts(CaseState state) {
     Set<Fact> facts = new HashSet<>(sites.facts(state.told().site()));
     facts.add(new Fact.Person(state.role()));
+    if (!state.isInspection()) { // which tells them beside the range instead
+      baselines(state).forEach(facts::add);
+    }
     state
         .told()
         .complaints()
@@ -138,6 +144,16 @@ public final class Interview implements AutoCloseable {
       }
     }
     return facts;
+  }
+
+  /** Readings of the gate in order; a repair done since could have changed them. */
+  private static Stream<Fact> baselines(CaseState state) {
+    return state.opened().map(Event.Opened::earlier).orElse(List.of()).stream()
+        .filter(e -> e.baseline() && state.work().epoch() == 0)
+        .map(
+            e ->
+                new Fact.Baseline(
+                    e.check(), e.value(), LocalDate.ofInstant(e.at(), ZoneOffset.UTC).toString()));
   }
 
   private Optional<Fact> given(CaseState.Answered a) {

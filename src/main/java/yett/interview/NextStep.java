@@ -84,6 +84,9 @@ final class NextStep {
       if (!state.told().siteTaken()) {
         return Optional.of(new Step.AskSite(sites.questions(state.told().site())));
       }
+      if (state.isInspection()) {
+        return Optional.empty(); // nothing is complained of
+      }
       if (state.told().complaints().isEmpty()) {
         return Optional.of(
             new Step.AskComplaints(
@@ -122,6 +125,9 @@ final class NextStep {
     }
 
     private Step work() {
+      if (state.isInspection()) {
+        return new InspectionSteps(present, sites, planner, steps).step();
+      }
       if (state.work().failedProof().isPresent()) {
         return new Step.DecideFailedProof(base.checks().get(state.work().failedProof().get()));
       }

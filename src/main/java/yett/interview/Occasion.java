@@ -20,6 +20,8 @@ public record Occasion(Kind kind, Optional<Repair> after) {
     AFTER_REPAIR,
     /** It has to pass before the gate returns to service. */
     PROOF,
+    /** The gate is inspected, and it belongs to that. */
+    INSPECTION,
     /** A proof failed, and this is what it points to. */
     FAILED_PROOF,
     /** The gate runs; what may lie behind the fault is looked for. */

@@ -231,7 +231,9 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
   }
 
   private static boolean isRepaired(Step step) {
-    return step instanceof Step.CloseRepaired || step.equals(new Step.Finished(Ending.REPAIRED));
+    return step instanceof Step.CloseRepaired
+        || step.equals(new Step.Finished(Ending.REPAIRED))
+        || step.equals(new Step.Finished(Ending.INSPECTED));
   }
 
   private void believed(Moment moment) {

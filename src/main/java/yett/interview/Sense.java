@@ -107,7 +107,16 @@ public final class Sense {
         return () -> {
           text(event.site());
           doubt(event.site().isBlank(), "the gate has no name");
+          event.earlier().forEach(this::was);
         };
+      }
+
+      private void was(Event.Earlier reading) {
+        Check check = base.checks().get(reading.check());
+        doubt(
+            check != null && !check.measures().map(m -> m.possible(reading.value())).orElse(false),
+            "it is no reading that " + reading.check() + " can have");
+        doubt(ourCards && check == null, "there is no such check");
       }
 
       @Override
@@ -190,7 +199,14 @@ public final class Sense {
 
       @Override
       public Runnable noted(Event.Noted event) {
-        return () -> text(event.text());
+        return () -> {
+          text(event.text());
+          event
+              .about()
+              .ifPresent(
+                  id ->
+                      doubt(ourCards && !base.checks().containsKey(id), "there is no such check"));
+        };
       }
 
       @Override
@@ -305,14 +321,19 @@ public final class Sense {
     }
 
     private void closing(Ending ending, List<Entry> before) {
-      if (ending != Ending.REPAIRED && ending != Ending.SOLVED) {
+      if (!ending.isDone()) {
         return;
       }
       CaseState state = CaseState.of(before);
+      boolean inspected = ending == Ending.INSPECTED;
       doubt(
-          !state.work().cured(), "it is closed as " + ending.words() + ", and the gate never ran");
+          inspected && !state.isInspection(),
+          "it is closed as " + ending.words() + ", and nothing was inspected");
+      doubt(
+          !inspected && !state.work().cured(),
+          "it is closed as " + ending.words() + ", and the gate never ran");
       List<String> proofs =
-          ending == Ending.REPAIRED
+          ending != Ending.SOLVED
               ? sites.proofs(state.told().site()).stream().map(Check::id).toList()
               : proofsOfRepairs(state);
       for (String proof : proofs) {

@@ -26,8 +26,13 @@ final class SetUpSteps {
   }
 
   Step ask(Check check, Optional<Advice> advice, Occasion occasion) {
+    return ask(check, check.needs(), advice, occasion);
+  }
+
+  /** The same in a state of the work that needs more than the check. */
+  Step ask(Check check, List<String> needs, Optional<Advice> advice, Occasion occasion) {
     return ready(
-        needs(check.needs()),
+        needs(needs),
         new Purpose(Purpose.Kind.CHECK, check.id()),
         question(check, advice, occasion));
   }
@@ -94,7 +99,7 @@ final class SetUpSteps {
   }
 
   /** Whoever may make the gate run under watch never makes it run without. */
-  private Collection<String> needs(List<String> needs) {
+  Collection<String> needs(List<String> needs) {
     Set<String> all = new LinkedHashSet<>(needs);
     if (needs.contains(SetUp.ABLE_TO_RUN)) {
       all.addAll(running());

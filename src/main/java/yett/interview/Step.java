@@ -326,8 +326,16 @@ public sealed interface Step {
     }
   }
 
-  /** Every proof passed: the case can close as repaired. */
-  record CloseRepaired() implements Step {
+  /**
+   * Every proof passed: the case can close.
+   *
+   * @param ending as repaired or, of an inspection, as inspected
+   */
+  record CloseRepaired(Ending ending) implements Step {
+    public CloseRepaired() {
+      this(Ending.REPAIRED);
+    }
+
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.closeRepaired(this);

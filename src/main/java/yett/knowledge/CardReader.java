@@ -83,6 +83,7 @@ final class CardReader {
         danger,
         1,
         place(measured || danger),
+        inspected(outcomes),
         fields.text("source"));
   }
 
@@ -146,6 +147,7 @@ final class CardReader {
         false,
         unmentioned,
         Optional.empty(),
+        kind == Check.Kind.PROOF ? new Inspected(inspections(), List.of()) : Inspected.NEVER,
         fields.text("source"));
   }
 
@@ -311,6 +313,38 @@ final class CardReader {
           Names.advice(place, Place.ids()));
     }
     return Place.named(place);
+  }
+
+  private Inspected inspected(List<Outcome> outcomes) {
+    List<String> remarks = fields.texts("remark");
+    List<String> unusual = outcomes.stream().skip(1).map(Outcome::id).toList();
+    for (String outcome : remarks) {
+      if (!unusual.isEmpty() && !unusual.contains(outcome)) { // told already if there are none
+        fields.problem(
+            "remark",
+            "unknown-name",
+            "\"" + outcome + "\" is no outcome out of the ordinary",
+            Names.advice(outcome, unusual));
+      }
+    }
+    return new Inspected(inspections(), remarks);
+  }
+
+  /** Those that it belongs to. */
+  private List<InspectionKind> inspections() {
+    List<InspectionKind> at = new ArrayList<>();
+    for (String word : fields.texts("inspect")) {
+      if (InspectionKind.words().contains(word)) {
+        at.add(InspectionKind.named(word));
+      } else {
+        fields.problem(
+            "inspect",
+            "unknown-word",
+            "\"" + word + "\" is no inspection",
+            Names.advice(word, InspectionKind.words()));
+      }
+    }
+    return at;
   }
 
   private Role role(String field, Role usual) {

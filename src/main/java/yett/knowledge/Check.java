@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param danger asked first, always, because it may end the interview
  * @param unmentioned for a complaint, the chance that it is so and left unsaid
  * @param place where it is a look among others; empty for what is done by itself
+ * @param inspected inspections that it belongs to
  */
 public record Check(
     String id,
@@ -38,6 +39,7 @@ public record Check(
     boolean danger,
     double unmentioned,
     Optional<Place> place,
+    Inspected inspected,
     String source)
     implements SiteCard {
 
@@ -105,6 +107,7 @@ public record Check(
         danger,
         unmentioned,
         place,
+        inspected,
         source);
   }
 

@@ -13,10 +13,14 @@ import tools.jackson.databind.node.MissingNode;
  *
  * @param mainsParts the least qualified person who works on a mains part that is locked off and
  *     proved dead; where the firm says nothing, each card says it
+ * @param inspectEvery months between two inspections of a gate
  */
-public record FirmSettings(Map<MainsPart, Role> mainsParts, Letterhead letterhead) {
+public record FirmSettings(
+    Map<MainsPart, Role> mainsParts, Letterhead letterhead, int inspectEvery) {
+  private static final int YEAR = 12;
+
   /** Everything as the cards have it. */
-  public static final FirmSettings NONE = new FirmSettings(Map.of(), Letterhead.NONE);
+  public static final FirmSettings NONE = new FirmSettings(Map.of(), Letterhead.NONE, YEAR);
 
   private static final String MAINS_PARTS = "mains-parts";
 
@@ -35,6 +39,7 @@ public record FirmSettings(Map<MainsPart, Role> mainsParts, Letterhead letterhea
     List<CardFile.Document> documents = CardFile.read(file, text, problems);
     Map<MainsPart, Role> parts = new EnumMap<>(MainsPart.class);
     Letterhead letterhead = Letterhead.NONE;
+    int inspectEvery = YEAR;
     for (CardFile.Document document : documents) {
       Fields fields = new Fields(document, "", document.root(), problems);
       Fields inner = inner(fields, MAINS_PARTS, document, problems);
@@ -53,12 +58,13 @@ public record FirmSettings(Map<MainsPart, Role> mainsParts, Letterhead letterhea
       Fields firm = inner(fields, "firm", document, problems);
       letterhead = Letterhead.read(fields, firm);
       firm.finish();
+      inspectEvery = (int) fields.number("inspect-every", YEAR, 1, 120);
       fields.finish();
     }
     if (!problems.isEmpty()) {
       throw new KnowledgeException(problems);
     }
-    return new FirmSettings(Map.copyOf(parts), letterhead);
+    return new FirmSettings(Map.copyOf(parts), letterhead, inspectEvery);
   }
 
   private static Fields inner(

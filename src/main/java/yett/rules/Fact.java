@@ -22,6 +22,13 @@ public sealed interface Fact {
     }
   }
 
+  /**
+   * What a check read when the gate was inspected and in order, in the canonical unit.
+   *
+   * @param day on which, such as 2025-03-02
+   */
+  record Baseline(String check, double value, String day) implements Fact {}
+
   /** Who answers. */
   record Person(Role role) implements Fact {}
 

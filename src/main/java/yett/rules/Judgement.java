@@ -54,8 +54,11 @@ public record Judgement(List<Conclusion> conclusions) {
     return of(Finding.class).filter(f -> f.event() == event).findFirst();
   }
 
+  /** Of several the narrowest, which counts. */
   public Optional<Expectation> expectation(String check) {
-    return of(Expectation.class).filter(e -> e.check().equals(check)).findFirst();
+    return of(Expectation.class)
+        .filter(e -> e.check().equals(check))
+        .min(Comparator.comparingDouble(e -> e.high() - e.low()));
   }
 
   public List<Odds> odds() {

@@ -18,6 +18,10 @@ public final class Say {
   }
 
   /** To a tenth of a volt. */
+  public static String seconds(double seconds) {
+    return tenths(seconds) + " s";
+  }
+
   public static String volts(double volts) {
     return Quantity.VOLTAGE.show(tenths(volts), Unit.VOLT);
   }

@@ -24,6 +24,7 @@ public final class StepWords {
       case WORTH -> "";
       case ASKED_FOR -> "you asked for it";
       case AFTER_REPAIR -> "after \"" + occasion.after().orElseThrow().name() + "\"";
+      case INSPECTION -> "";
       case PROOF -> "proof before the gate returns to service";
       case FAILED_PROOF -> "the failed proof points to it";
       case BEHIND -> "the gate runs; this is to find what may lie behind";

@@ -6,11 +6,13 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import yett.knowledge.Check;
+import yett.knowledge.InspectionKind;
 import yett.knowledge.Measures;
 import yett.knowledge.Repair;
 import yett.knowledge.Role;
@@ -49,13 +51,21 @@ final class RandomCase {
    * @param roles who may be at the keyboard
    */
   RandomCase(Interview interview, long seed, List<Role> roles) {
+    this(interview, seed, roles, Optional.empty());
+  }
+
+  /**
+   * @param inspection what is inspected; empty for a search for a fault
+   */
+  RandomCase(
+      Interview interview, long seed, List<Role> roles, Optional<InspectionKind> inspection) {
     this.interview = interview;
     this.base = interview.expertise().base();
     this.random = new Random(seed * 0x9E3779B97F4A7C15L);
     this.roles = roles;
     this.wanted = seldom(base, seed);
     this.role = oneOf(roles);
-    record(new Event.Opened("Harrow Quay, gate " + seed % 12, role, "any"));
+    record(new Event.Opened("Harrow Quay, gate " + seed % 12, role, "any", inspection, List.of()));
   }
 
   /** Plays until the case is closed, showing every moment to a watcher. */
@@ -141,8 +151,8 @@ final class RandomCase {
       return new Event.Closed(s.ending());
     } else if (step instanceof Step.CloseSolved) {
       return new Event.Closed(Ending.SOLVED);
-    } else if (step instanceof Step.CloseRepaired) {
-      return new Event.Closed(Ending.REPAIRED);
+    } else if (step instanceof Step.CloseRepaired s) {
+      return new Event.Closed(s.ending());
     }
     throw new AssertionError("no answer to " + step);
   }

@@ -457,6 +457,7 @@ final class Representatives {
         c.danger(),
         c.unmentioned(),
         id.equals(c.id()) ? c.place() : Optional.empty(),
+        c.inspected(),
         c.source());
   }
 

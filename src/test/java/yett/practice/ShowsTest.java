@@ -101,6 +101,7 @@ class ShowsTest {
         false,
         1,
         Optional.empty(),
+        second.inspected(),
         second.source());
   }
 

@@ -23,10 +23,30 @@ class ExpectationRulesTest extends ShownByExamples {
   static Stream<Example> examples() {
     return Stream.of(
         example("how far the chain hangs"),
+        example("how far the chain hung when the gate was in order", was("chain-sag", 60)),
+        example("what the motor drew when the gate was in order", was("running-current", 3.1)),
+        example("how long a run took when the gate was in order", was("travel-time", 24)),
+        example(
+            "how low the batteries dipped when the gate was in order",
+            was("battery-running-voltage", 24.6)),
         example("what force keeps a cantilevered leaf rolling", site("support", "cantilever")),
         example(
             "what the supply gives at the mains that was read",
             read(7, "mains-at-terminals", "221 V")));
+  }
+
+  private static Fact was(String check, double value) {
+    return new Fact.Baseline(check, value, "2025-03-02");
+  }
+
+  @Test
+  void a_reading_is_judged_by_what_this_gate_read_when_it_was_in_order_where_that_is_closer() {
+    Fact now = read(7, "chain-sag", "85 mm");
+    assertThat(Rules.judge(now).finding(7).orElseThrow().outcome()).isEqualTo("ordinary");
+    Judgement known = Rules.judge(now, was("chain-sag", 50));
+    assertThat(known.findings()).hasSize(1);
+    assertThat(known.finding(7).orElseThrow().outcome()).isEqualTo("slack");
+    assertThat(known.expectation("chain-sag").orElseThrow().high()).isCloseTo(65, within(1e-9));
   }
 
   /** The usual site, and ten that differ from it in what the formulas take. */

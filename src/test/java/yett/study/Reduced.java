@@ -100,6 +100,7 @@ final class Reduced {
         c.danger(),
         c.unmentioned(),
         c.place(),
+        c.inspected(),
         c.source());
   }
 

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.springframework.shell.core.command.annotation.Command;
 import org.springframework.shell.core.command.annotation.Option;
 import yett.casebook.CaseSummary;
@@ -15,6 +16,8 @@ import yett.desk.Desk;
 import yett.desk.StoredEntries;
 import yett.figures.CaseFigures;
 import yett.figures.PastCase;
+import yett.interview.Entry;
+import yett.interview.Event;
 
 /** {@code cases figures}: what fails, where, how often, and how the work went. */
 public final class FiguresCommands {
@@ -60,20 +63,31 @@ public final class FiguresCommands {
    * @return how many cannot be read
    */
   private int read(List<CaseSummary> lines, List<PastCase> cases) {
+    AtomicInteger inspections = new AtomicInteger();
     try (Progress progress = console.start("cases", lines.size())) {
       desk.casebook()
           .forEach(
               lines,
               (line, events) -> {
                 try {
-                  cases.add(past(line, events));
+                  if (isInspection(StoredEntries.whole(events))) {
+                    inspections.incrementAndGet(); // no fault was looked for
+                  } else {
+                    cases.add(past(line, events));
+                  }
                 } catch (IllegalArgumentException e) {
                   // written by a newer program
                 }
                 progress.step();
               });
     }
-    return lines.size() - cases.size();
+    return lines.size() - cases.size() - inspections.get();
+  }
+
+  private static boolean isInspection(List<Entry> entries) {
+    return !entries.isEmpty()
+        && entries.get(0).event() instanceof Event.Opened opened
+        && opened.inspection().isPresent();
   }
 
   private PastCase past(CaseSummary line, List<StoredEvent> events) {

@@ -1,5 +1,6 @@
 package yett.command.cases;
 
+import java.time.ZoneId;
 import java.util.List;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
@@ -14,6 +15,7 @@ import yett.interview.Moment;
 import yett.knowledge.Role;
 import yett.record.CaseRecord;
 import yett.record.HandOverSheet;
+import yett.record.InspectionSheet;
 
 /** {@code record}: a case on paper, for the file, for the customer, for whoever comes next. */
 public final class RecordCommands {
@@ -61,10 +63,15 @@ public final class RecordCommands {
       if (toFile) {
         files.write(moment, id.toString(), gate);
       } else {
+        boolean inspection = moment.state().isInspection();
         output.print(
-            handOver
-                ? new HandOverSheet(desk.expertise()).markdown(moment, id.toString(), gate)
-                : new CaseRecord(desk.expertise().base()).markdown(moment, id.toString(), gate));
+            inspection && !handOver
+                ? new InspectionSheet(desk.base(), moment, ZoneId.systemDefault())
+                    .markdown(id.toString(), gate)
+                : handOver
+                    ? new HandOverSheet(desk.expertise()).markdown(moment, id.toString(), gate)
+                    : new CaseRecord(desk.expertise().base())
+                        .markdown(moment, id.toString(), gate));
       }
     }
   }

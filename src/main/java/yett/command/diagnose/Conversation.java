@@ -33,6 +33,7 @@ public final class Conversation {
   private final Decisions decisions;
   private final SiteForm siteForm;
   private final Calling calling;
+  private final Inspecting inspecting;
 
   /**
    * @param knownSite answers to site questions kept from an earlier case at this gate
@@ -47,6 +48,7 @@ public final class Conversation {
     this.retest = new RetestList(sitting, questions);
     this.decisions = new Decisions(sitting, questions);
     this.siteForm = new SiteForm(sitting, wishes, knownSite);
+    this.inspecting = new Inspecting(sitting, wishes, questions);
     this.calling = new Calling(sitting, wishes, questions, knownSite);
   }
 
@@ -92,6 +94,9 @@ public final class Conversation {
 
   private void turn(Moment moment) {
     Step.Visitor<Runnable> turn = new Turn(moment);
+    if (moment.state().isInspection()) {
+      turn = inspecting.of(turn);
+    }
     moment.step().accept(isCall() ? calling.turn(moment, turn) : turn).run();
   }
 

@@ -21,6 +21,7 @@ import yett.desk.Desk;
 import yett.desk.OpenCase;
 import yett.interview.Ending;
 import yett.interview.Event;
+import yett.interview.Inspection;
 import yett.interview.Interview;
 import yett.interview.Step;
 import yett.knowledge.Role;
@@ -86,6 +87,17 @@ public final class DiagnoseCommands {
                     + ". Its record: record "
                     + id
                     + "."));
+        new AfterInspection(desk, console).offer(open);
+        return;
+      }
+      if (state.isInspection() && state.closed().isPresent()) {
+        console.show(
+            Block.paragraph(
+                "This inspection is closed: "
+                    + state.closed().get().words()
+                    + ". The gate may be used when it passed every proof, in a case or in another"
+                    + " inspection."));
+        new AfterInspection(desk, console).offer(open);
         return;
       }
       if (state.closed().isPresent()) {
@@ -109,6 +121,7 @@ public final class DiagnoseCommands {
         told(open);
       }
       new Conversation(console, open, Map.of()).run();
+      new AfterInspection(desk, console).offer(open);
     }
   }
 
@@ -140,6 +153,16 @@ public final class DiagnoseCommands {
   }
 
   private String summary(OpenCase open) {
+    Optional<Inspection> inspection = Inspection.of(desk.base(), open.moment());
+    if (inspection.isPresent()) {
+      return "Inspection for "
+          + inspection.get().kind().word()
+          + ": "
+          + inspection.get().progress()
+          + " inspected, "
+          + inspection.get().sum()
+          + ".";
+    }
     int answers = open.moment().state().answers().size();
     var leading = Interview.ranking(open.moment(), desk.expertise().base()).get(0);
     return answers

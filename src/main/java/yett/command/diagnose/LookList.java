@@ -6,6 +6,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import yett.command.common.Words;
 import yett.interview.Answer;
 import yett.interview.Event;
@@ -15,17 +17,26 @@ import yett.knowledge.Check;
 
 /** A round of looks at a prompt: Enter says that all is ordinary, numbers say what is not. */
 final class LookList {
+  private static final Pattern REMARK = Pattern.compile("(?i)remark\\s+(\\d{1,2})\\s+(\\S.*)");
+
   private final Sitting sitting;
   private final Wishes wishes;
   private final RoundViews views;
+
+  /** Of an inspection, on looks of this round. */
+  private final List<Event> remarks = new ArrayList<>();
 
   /** The place whose looks are wanted one at a time. */
   private String singly = "";
 
   LookList(Sitting sitting, Wishes wishes) {
+    this(sitting, wishes, new RoundViews(sitting.base(), sitting.views()));
+  }
+
+  LookList(Sitting sitting, Wishes wishes, RoundViews views) {
     this.sitting = sitting;
     this.wishes = wishes;
-    this.views = new RoundViews(sitting.base(), sitting.views());
+    this.views = views;
   }
 
   /** Whether the looks of this place are asked one at a time, as the person wished. */
@@ -41,6 +52,7 @@ final class LookList {
     Moment moment = sitting.moment();
     List<Check> looks = round.looks().stream().map(Step.Ask::check).toList();
     Map<Integer, Optional<Answer>> said = new TreeMap<>();
+    remarks.clear();
     sitting.show(views.round(round, moment));
     while (true) {
       String line = sitting.line("Enter if all is so, or the numbers that are not");
@@ -48,6 +60,11 @@ final class LookList {
       if (text.equals("one")) {
         singly = round.place().id();
         return;
+      }
+      Matcher remark = REMARK.matcher(line.strip());
+      if (moment.state().isInspection() && remark.matches()) {
+        remark(looks, Integer.parseInt(remark.group(1)), remark.group(2));
+        continue;
       }
       if (text.matches("how(\\s+\\d)?")) {
         how(round, text.replaceAll("\\D", ""));
@@ -91,6 +108,16 @@ final class LookList {
           (said.isEmpty() ? "" : "So far: " + views.soFar(looks, said) + ". ")
               + "Type the rest, or Enter if all others are ordinary.");
     }
+  }
+
+  private void remark(List<Check> looks, int number, String words) {
+    if (number < 1 || number > looks.size()) {
+      sitting.say("The looks have numbers 1 to " + looks.size() + ".");
+      return;
+    }
+    remarks.add(new Event.Noted(words, Optional.of(looks.get(number - 1).id())));
+    sitting.say(
+        "Kept as a remark on " + number + ". Enter if all is so, or the numbers that are not.");
   }
 
   /**
@@ -169,7 +196,7 @@ final class LookList {
 
   /** One event for each look, all in one go. */
   private void record(Moment moment, Step.LookRound round, Map<Integer, Optional<Answer>> said) {
-    List<Event> events = new ArrayList<>();
+    List<Event> events = new ArrayList<>(remarks);
     said.forEach(
         (i, answer) ->
             events.add(new Event.Answered(round.looks().get(i).card(), answer.orElseThrow())));

@@ -12,10 +12,12 @@ import yett.command.common.Prompt;
 import yett.command.common.UsageException;
 import yett.console.Block;
 import yett.console.Console;
+import yett.desk.Baselines;
 import yett.desk.Desk;
 import yett.desk.GateMemory;
 import yett.desk.OpenCase;
 import yett.interview.Event;
+import yett.knowledge.InspectionKind;
 import yett.knowledge.Role;
 
 /** A new case, from the name of the gate on. */
@@ -34,27 +36,48 @@ public final class NewCase {
    * @param words the name of the gate, if it was said with the command
    */
   public void begin(List<String> words, Role role) {
-    desk.prepare();
-    String typed = Normalizer.normalize(String.join(" ", words), Normalizer.Form.NFC);
-    gate(typed.strip().replaceAll("\\s+", " ")).ifPresent(gate -> begin(gate, role));
+    begin(words, role, Optional.empty());
   }
 
-  private void begin(String gate, Role role) {
+  /** The same for an inspection. */
+  void inspect(List<String> words, Role role, InspectionKind kind) {
+    begin(words, role, Optional.of(kind));
+  }
+
+  private void begin(List<String> words, Role role, Optional<InspectionKind> inspection) {
+    desk.prepare();
+    String typed = Normalizer.normalize(String.join(" ", words), Normalizer.Form.NFC);
+    gate(typed.strip().replaceAll("\\s+", " ")).ifPresent(gate -> begin(gate, role, inspection));
+  }
+
+  private void begin(String gate, Role role, Optional<InspectionKind> inspection) {
     Map<String, String> known =
         new GateMemory(desk.casebook(), desk.clock()).known(gate, desk.base());
     ClockNotice.show(desk, console);
+    List<Event.Earlier> earlier = new Baselines(desk.casebook(), desk.expertise()).of(gate);
     CaseId id = desk.casebook().newCase(gate, desk.clock().instant());
     try (OpenCase open = desk.open(id, role)) {
-      open.record(new Event.Opened(gate, role, desk.expertise().base().fingerprint()));
+      open.record(
+          new Event.Opened(gate, role, desk.expertise().base().fingerprint(), inspection, earlier));
       console.show(
-          Block.heading("Case " + id + " · " + gate),
+          Block.heading(
+              inspection.map(k -> "Inspection for " + k.word()).orElse("Case")
+                  + " "
+                  + id
+                  + " · "
+                  + gate),
           Block.paragraph(
-              "Every answer is saved at once. At every prompt: tell, checks, ask, suspect, why, "
-                  + "belief, back, correct, unknown, later, note, danger, hand over, save, help."));
+              "Every answer is saved at once. At every prompt: "
+                  + (inspection.isEmpty()
+                      ? "tell, checks, ask, suspect, why, belief, back, correct, unknown, later, "
+                          + "note, danger, hand over, save, help."
+                      : "remark, back, correct, unknown, later, note, danger, hand over, save, "
+                          + "help.")));
       if (role == Role.TRAINEE) {
         console.show(Block.paragraph("A trainee works under the eyes of a technician."));
       }
       new Conversation(console, open, known).run();
+      new AfterInspection(desk, console).offer(open);
     }
   }
 

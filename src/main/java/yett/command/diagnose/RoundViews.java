@@ -19,7 +19,7 @@ import yett.wording.StepWords;
 import yett.wording.Wording;
 
 /** A round of looks as blocks of text: all of it on one screen of 80 by 24. */
-final class RoundViews {
+class RoundViews {
   private static final int CAUSES = 2;
 
   private final RuleBase base;
@@ -52,7 +52,8 @@ final class RoundViews {
     return blocks;
   }
 
-  private String why(Step.Ask first, Moment moment) {
+  /** What is said under the heading. */
+  String why(Step.Ask first, Moment moment) {
     List<Prospects.Prospect> prospects =
         Prospects.of(moment.belief(), first.check(), first.expectation());
     String causes =

@@ -173,6 +173,9 @@ public final class Sitting {
 
   /** Queries an answer that the present belief calls very unlikely, before it counts. */
   public boolean isSure(Moment moment, Check check, Answer answer) {
+    if (moment.state().isInspection()) {
+      return true; // nothing is suspected: what is out of the ordinary is what it is for
+    }
     Optional<Interview.Hearing> hearing = open.interview().hear(moment, check, answer);
     if (hearing.isEmpty() || !hearing.get().unlikely()) {
       return true;

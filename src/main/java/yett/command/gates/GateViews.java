@@ -110,6 +110,17 @@ final class GateViews {
   }
 
   private Block.Row row(Past past) {
+    if (past.inspection().isPresent()) {
+      return Block.row(
+          day(past.onSite().orElse(past.opened())),
+          "inspection for "
+              + past.inspection().get().word()
+              + ", case "
+              + past.id()
+              + ", "
+              + past.ending().map(e -> e.words()).orElse("open")
+              + ".");
+    }
     String found = past.cause().isEmpty() ? "nothing told yet" : words.cause(past.cause());
     String done =
         past.repairs().isEmpty()

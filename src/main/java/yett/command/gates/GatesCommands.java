@@ -13,6 +13,7 @@ import yett.command.common.UsageException;
 import yett.console.Block;
 import yett.console.Console;
 import yett.console.StandardStreams;
+import yett.desk.Baselines;
 import yett.desk.Desk;
 import yett.interview.Entry;
 import yett.interview.Event;
@@ -81,7 +82,10 @@ public final class GatesCommands {
       blocks.add(Block.heading("Readings over time"));
       blocks.addAll(
           new ReadingViews(desk.base(), console.width())
-              .blocks(gate.history().readings(), usual(gate.told().orElse(Map.of()))));
+              .blocks(
+                  gate.history().readings(),
+                  usual(gate.told().orElse(Map.of())),
+                  new Baselines(desk.casebook(), desk.expertise()).of(gate.name())));
     }
     console.show(blocks);
   }

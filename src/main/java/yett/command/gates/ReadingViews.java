@@ -9,6 +9,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import yett.console.Block;
 import yett.figures.GateHistory.Reading;
+import yett.interview.Event;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
 import yett.knowledge.RuleBase;
@@ -36,19 +37,34 @@ final class ReadingViews {
 
   /**
    * @param usual what the rules expect at this gate
+   * @param earlier with what it read when it was in order
    */
-  List<Block> blocks(List<List<Reading>> readings, Judgement usual) {
+  List<Block> blocks(List<List<Reading>> readings, Judgement usual, List<Event.Earlier> earlier) {
     List<Block> blocks = new ArrayList<>();
     for (List<Reading> of : readings) {
       Check check = base.checks().get(of.get(0).check());
       if (check != null && check.measured()) {
-        blocks.addAll(one(check, of, usual.expectation(check.id())));
+        blocks.addAll(one(check, of, usual.expectation(check.id()), baseline(check, earlier)));
       }
     }
     return blocks;
   }
 
-  private List<Block> one(Check check, List<Reading> all, Optional<Expectation> usual) {
+  /** What it read when the gate was in order, and how far it is from that now. */
+  private static Optional<String> baseline(Check check, List<Event.Earlier> earlier) {
+    return earlier.stream()
+        .filter(e -> e.baseline() && e.check().equals(check.id()))
+        .findFirst()
+        .map(
+            e ->
+                "Baseline: "
+                    + check.measures().orElseThrow().show(e.value())
+                    + " on "
+                    + DAY.format(e.at().atZone(ZoneId.systemDefault())));
+  }
+
+  private List<Block> one(
+      Check check, List<Reading> all, Optional<Expectation> usual, Optional<String> baseline) {
     Measures measures = check.measures().orElseThrow();
     List<Reading> readings = all.subList(Math.max(0, all.size() - NEWEST), all.size());
     double low = usual.map(Expectation::low).orElse(Double.NaN);
@@ -83,6 +99,10 @@ final class ReadingViews {
             Optional.of(Block.paragraph(check.ask())),
             usual.map(
                 e -> Block.paragraph("Usual here: " + UsualRange.words(measures, low, high) + ".")),
+            baseline.map(
+                b ->
+                    Block.paragraph(
+                        b + "; last: " + measures.show(all.get(all.size() - 1).value()) + ".")),
             Optional.of(all.size() - readings.size())
                 .filter(n -> n > 0)
                 .map(n -> Block.paragraph("Not shown: " + n + " earlier.")),

@@ -58,8 +58,16 @@ public final class HandOut {
     Visit visit = new Visit(moment, caseId, gate, zone);
     Findings findings = Findings.of(moment, expertise.base());
     boolean first = true;
+    boolean sheet = moment.state().isInspection();
+    if (sheet) {
+      page.open("div", "class", "first sheet");
+      new InspectionPage(expertise.base(), new LetterheadLines(letterhead, logo), visit)
+          .write(page);
+      page.close();
+      first = false;
+    }
     for (Part part : Part.values()) {
-      if (parts.contains(part)) {
+      if (parts.contains(part) && (!sheet || part == Part.LOG)) {
         page.open("div", "class", first ? "first" : "part");
         write(part, page, visit, findings);
         page.close();

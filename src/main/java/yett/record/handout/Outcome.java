@@ -22,6 +22,8 @@ record Outcome(String words, boolean inUse) {
           new Outcome(
               "The gate is back in use. It was repaired and passed every safety test that it needs.",
               true);
+      case INSPECTED ->
+          new Outcome("The gate was inspected and passed every safety test that it needs.", true);
       case SOLVED -> new Outcome("The gate runs again. Nothing of it had to be repaired.", true);
       case HANDED_OVER ->
           new Outcome("The work is not finished; somebody else goes on with it." + WAIT, false);

@@ -1,0 +1,55 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import java.util.Map;
+import yett.casebook.CaseId;
+import yett.command.common.Prompt;
+import yett.console.Block;
+import yett.console.Console;
+import yett.desk.Desk;
+import yett.desk.FollowOn;
+import yett.desk.OpenCase;
+import yett.interview.Inspection;
+import yett.interview.Verdict;
+
+/** What comes of an inspection that found something: a case that begins with all of it. */
+final class AfterInspection {
+  private final Desk desk;
+  private final Console console;
+
+  AfterInspection(Desk desk, Console console) {
+    this.desk = desk;
+    this.console = console;
+  }
+
+  /** Offers the case, if the inspection is closed and something failed. */
+  void offer(OpenCase inspection) {
+    boolean failed =
+        inspection.moment().state().closed().isPresent()
+            && Inspection.of(desk.base(), inspection.moment())
+                .filter(i -> !i.results(Verdict.FAIL).isEmpty())
+                .isPresent();
+    if (!failed) {
+      return;
+    }
+    boolean begins =
+        Prompt.withLeave(console)
+            .until(
+                "Begin a case with all its readings, to find the cause? yes or no> ",
+                List.of("yes", "no"),
+                line ->
+                    Prompt.word(line, List.of("yes", "y", "1", "no", "n", "2", ""))
+                        .map(i -> Prompt.Reading.of(i < 3))
+                        .orElse(Prompt.Reading.again("Type yes or no.")))
+            .orElse(false);
+    if (!begins) {
+      console.show(Block.paragraph("Later: resume " + inspection.id() + " offers it again."));
+      return;
+    }
+    CaseId id = new FollowOn(desk).begin(inspection);
+    console.show(Block.heading("Case " + id + " · " + inspection.gate()));
+    try (OpenCase open = desk.open(id, inspection.role())) {
+      new Conversation(console, open, Map.of()).run();
+    }
+  }
+}

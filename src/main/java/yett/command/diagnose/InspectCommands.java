@@ -1,0 +1,69 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import java.util.Locale;
+import org.springframework.shell.core.command.annotation.Arguments;
+import org.springframework.shell.core.command.annotation.Command;
+import org.springframework.shell.core.command.annotation.Option;
+import yett.command.common.Completions;
+import yett.command.common.RoleOption;
+import yett.command.common.UsageException;
+import yett.command.common.Words;
+import yett.console.Console;
+import yett.desk.Desk;
+import yett.knowledge.InspectionKind;
+import yett.knowledge.Names;
+import yett.knowledge.Role;
+
+/** {@code inspect}: a gate gone through place by place, when it is mounted and once a year. */
+public final class InspectCommands {
+  private static final String INSPECT =
+      "Usage: inspect [GATE] [--for commissioning|service] [--as trainee|technician|electrician]."
+          + " Commissioning is for a gate that was mounted, or of which chain, board, operator or"
+          + " limits were changed; service is the planned visit. It can be left at any point with"
+          + " save, and goes on with resume. Its sheet: record CASE.";
+
+  private final Desk desk;
+  private final Console console;
+
+  public InspectCommands(Desk desk, Console console) {
+    this.desk = desk;
+    this.console = console;
+  }
+
+  @Command(
+      name = "inspect",
+      description = "go through a gate for commissioning or service",
+      help = INSPECT,
+      completionProvider = Completions.GATES)
+  public void inspect(
+      @Arguments List<String> words,
+      @Option(
+              longName = "for",
+              description = "commissioning or service; service if it is not said",
+              defaultValue = "service")
+          String what,
+      @Option(
+              longName = "as",
+              description = "who inspects; a technician if it is not said",
+              defaultValue = "technician")
+          String who) {
+    Role role = RoleOption.of(who);
+    if (role == Role.CALLER) {
+      throw new UsageException("Nobody inspects a gate over the telephone. " + INSPECT);
+    }
+    new NewCase(desk, console).inspect(words, role, kind(what));
+  }
+
+  private static InspectionKind kind(String word) {
+    String text = word.strip().toLowerCase(Locale.ROOT);
+    if (!InspectionKind.words().contains(text)) {
+      throw new UsageException(
+          "\""
+              + Words.shortened(word)
+              + "\" is no inspection. "
+              + Names.advice(word, InspectionKind.words()));
+    }
+    return InspectionKind.named(text);
+  }
+}

@@ -1,0 +1,147 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import yett.command.common.Words;
+import yett.console.Block;
+import yett.interview.Answer;
+import yett.interview.Ending;
+import yett.interview.Event;
+import yett.interview.Moment;
+import yett.interview.SomeSteps;
+import yett.interview.Step;
+import yett.knowledge.Check;
+import yett.wording.StepWords;
+
+/** What is done at the steps of an inspection. */
+final class Inspecting {
+  private static final String REMARK = "remark ";
+
+  private final Sitting sitting;
+  private final Wishes wishes;
+  private final Questions questions;
+  private final LookList looks;
+  private final InspectionViews views;
+
+  Inspecting(Sitting sitting, Wishes wishes, Questions questions) {
+    this.sitting = sitting;
+    this.wishes = wishes;
+    this.questions = questions;
+    this.views = new InspectionViews(sitting.base(), sitting.views());
+    this.looks =
+        new LookList(sitting, wishes, new InspectionRounds(sitting.base(), sitting.views(), views));
+  }
+
+  /** At all other steps, what is done in any case. */
+  Step.Visitor<Runnable> of(Step.Visitor<Runnable> otherwise) {
+    return new Turn(otherwise);
+  }
+
+  private final class Turn implements SomeSteps<Runnable> {
+    private final Step.Visitor<Runnable> otherwise;
+
+    Turn(Step.Visitor<Runnable> otherwise) {
+      this.otherwise = otherwise;
+    }
+
+    @Override
+    public Runnable other(Step step) {
+      return step.accept(otherwise);
+    }
+
+    @Override
+    public Runnable lookRound(Step.LookRound step) {
+      return looks.asksSingly(step) ? ask(step.first()) : () -> looks.ask(step);
+    }
+
+    @Override
+    public Runnable ask(Step.Ask step) {
+      return () -> answer(step, sitting.moment());
+    }
+
+    @Override
+    public Runnable closeRepaired(Step.CloseRepaired step) {
+      return () -> closeInspected(step);
+    }
+
+    @Override
+    public Runnable handOver(Step.HandOver step) {
+      boolean ours = !step.staysOpen() && step.ending() != Ending.MADE_SAFE;
+      return ours ? () -> leaveOutOfUse(step) : other(step);
+    }
+  }
+
+  private void answer(Step.Ask step, Moment moment) {
+    Check check = step.check();
+    sitting.show(views.ask(step, moment));
+    List<Event> events = new ArrayList<>();
+    while (true) {
+      String line = sitting.line(Sitting.prompt(check));
+      if (line.strip().startsWith(REMARK)) {
+        events.add(
+            new Event.Noted(
+                line.strip().substring(REMARK.length()).strip(), Optional.of(check.id())));
+        sitting.say("Kept as a remark. And the answer?");
+        continue;
+      }
+      Optional<Answer> answer = heard(check, line);
+      if (answer.isPresent()) {
+        events.add(new Event.Answered(check.id(), answer.get()));
+        sitting.record(events.toArray(Event[]::new));
+        if (Sharing.counts(sitting, check, answer.get())) {
+          sitting.show(views.taken(sitting.moment(), List.of(check.id())));
+        }
+        return;
+      }
+      if (sitting.moment() != moment) {
+        return;
+      }
+    }
+  }
+
+  /** Empty if it was a wish, or could not be read, which is said. */
+  private Optional<Answer> heard(Check check, String line) {
+    Optional<Words.Wish> wish = Words.wish(line);
+    if (wish.filter(w -> w == Words.Wish.UNKNOWN).isPresent()) {
+      return Optional.of(new Answer.CannotTell());
+    }
+    if (wish.filter(w -> w == Words.Wish.LATER).isPresent()) {
+      return Optional.of(new Answer.NotNow());
+    }
+    if (wishes.grant(line) || wishes.volunteered().hearElsewhere(check, line)) {
+      return Optional.empty();
+    }
+    Words.Heard heard = Words.answer(check, line);
+    if (heard.answer().isEmpty()) {
+      sitting.say(heard.complaint());
+    }
+    return heard.answer();
+  }
+
+  private void closeInspected(Step.CloseRepaired step) {
+    sitting.show(views.findings(sitting.moment()));
+    sitting.say("Every proof that this gate needs passed: it may be used.");
+    close(step.ending());
+  }
+
+  private void leaveOutOfUse(Step.HandOver step) {
+    sitting.show(views.findings(sitting.moment()));
+    sitting.show(
+        Block.paragraph("The gate stays out of use: " + StepWords.because(step.because()) + "."));
+    close(step.ending());
+  }
+
+  private void close(Ending ending) {
+    OptionalInt closed =
+        questions.word(
+            "\"close\" to close the inspection as " + ending.words() + ", or back",
+            List.of("close"),
+            "Type close, or back to take the last answer back.");
+    if (closed.isPresent()) {
+      sitting.record(new Event.Closed(ending));
+      sitting.say("Closed. The sheet: record " + sitting.open().id() + ".");
+    }
+  }
+}

@@ -1,0 +1,31 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import yett.console.Block;
+import yett.interview.Inspection;
+import yett.interview.Moment;
+import yett.interview.Step;
+import yett.knowledge.RuleBase;
+
+/** A round of looks of an inspection: nothing is suspected, and each look passes or not. */
+final class InspectionRounds extends RoundViews {
+  private final RuleBase base;
+  private final InspectionViews views;
+
+  InspectionRounds(RuleBase base, StepViews steps, InspectionViews views) {
+    super(base, steps);
+    this.base = base;
+    this.views = views;
+  }
+
+  @Override
+  String why(Step.Ask first, Moment moment) {
+    return Inspection.of(base, moment).orElseThrow().progress()
+        + " inspected. \"remark 2 WORDS\" for a remark.";
+  }
+
+  @Override
+  List<Block> taken(Moment before, Moment after, Step.LookRound round) {
+    return views.taken(after, round.looks().stream().map(Step.Ask::card).toList());
+  }
+}

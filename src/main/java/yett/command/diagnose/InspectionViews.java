@@ -1,0 +1,160 @@
+package yett.command.diagnose;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import yett.console.Block;
+import yett.console.SignalWord;
+import yett.console.Text;
+import yett.interview.Inspection;
+import yett.interview.Moment;
+import yett.interview.Prospects;
+import yett.interview.Step;
+import yett.interview.Verdict;
+import yett.knowledge.Check;
+import yett.knowledge.RuleBase;
+import yett.wording.Figures;
+import yett.wording.InspectionWords;
+
+/** The screens of an inspection: what is asked at one place, and what was made of the answers. */
+final class InspectionViews {
+  private final RuleBase base;
+  private final StepViews steps;
+
+  InspectionViews(RuleBase base, StepViews steps) {
+    this.base = base;
+    this.steps = steps;
+  }
+
+  Inspection inspection(Moment moment) {
+    return Inspection.of(base, moment).orElseThrow();
+  }
+
+  InspectionWords words(Moment moment) {
+    return new InspectionWords(base, moment, ZoneId.systemDefault());
+  }
+
+  /** A measurement, a proof, or a look by itself. */
+  List<Block> ask(Step.Ask step, Moment moment) {
+    Check check = step.check();
+    Inspection inspection = inspection(moment);
+    String place = inspection.result(check.id()).map(r -> r.place().name() + " · ").orElse("");
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        Block.heading(
+            (check.kind() == Check.Kind.PROOF ? "Proof · " : place)
+                + Figures.minutes(check.minutes())
+                + StepViews.instrument(check).map(i -> " · " + i).orElse("")
+                + " · "
+                + inspection.progress()));
+    blocks.add(Block.paragraph(Text.strong(check.ask())));
+    List<Block.Row> rows = new ArrayList<>();
+    if (!check.how().isEmpty()) {
+      rows.add(Block.row("How", check.how()));
+    }
+    step.expectation().ifPresent(e -> rows.add(Block.row("Usual", StepViews.usual(check, e))));
+    words(moment).baseline(check).ifPresent(b -> rows.add(Block.row("Baseline", b)));
+    words(moment).last(check).ifPresent(l -> rows.add(Block.row("Last", l)));
+    blocks.add(new Block.Rows(rows));
+    blocks.addAll(steps.cautions(step.cautions()));
+    blocks.add(answers(step, moment));
+    return blocks;
+  }
+
+  private Block answers(Step.Ask step, Moment moment) {
+    Check check = step.check();
+    List<Block.Item> items = new ArrayList<>();
+    for (Prospects.Prospect p : Prospects.of(moment.belief(), check, step.expectation())) {
+      String label = check.measured() ? "·" : Integer.toString(items.size() + 1);
+      String text = p.range().isEmpty() ? p.outcome().text() : p.range();
+      items.add(Block.item(label, text, verdict(check, items.size()).words()));
+    }
+    return new Block.Numbered(items);
+  }
+
+  private static Verdict verdict(Check check, int outcome) {
+    if (outcome == 0) {
+      return Verdict.PASS;
+    }
+    boolean remark = check.inspected().remarks().contains(check.outcomes().get(outcome).id());
+    return remark ? Verdict.REMARK : Verdict.FAIL;
+  }
+
+  /** What was made of answers that were just given; nothing more is said of what passed a look. */
+  List<Block> taken(Moment after, List<String> checks) {
+    List<Block> blocks = new ArrayList<>();
+    Inspection inspection = inspection(after);
+    for (String id : checks) {
+      inspection
+          .result(id)
+          .filter(
+              r ->
+                  r.verdict() == Verdict.FAIL
+                      || r.verdict() == Verdict.REMARK
+                      || checks.size() == 1 && r.verdict() == Verdict.PASS)
+          .ifPresent(r -> blocks.addAll(taken(after, r)));
+    }
+    return blocks;
+  }
+
+  private List<Block> taken(Moment after, Inspection.Result result) {
+    String line =
+        StepViews.capital(result.verdict().words()) + ": " + words(after).line(result) + ".";
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Block.paragraph(Text.strong(line)));
+    if (result.isProof() && result.verdict() == Verdict.FAIL) {
+      blocks.add(
+          Block.signal(
+              SignalWord.WARNING,
+              "The gate must not run for its users until this proof passes. Keep people away from"
+                  + " it. It is left out of use when the inspection ends."));
+    }
+    return blocks;
+  }
+
+  /** What was found, and what to do about it. */
+  List<Block> findings(Moment moment) {
+    Inspection inspection = inspection(moment);
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Block.heading("Inspection for " + inspection.kind().word()));
+    blocks.add(Block.paragraph(inspection.progress() + " inspected: " + inspection.sum() + "."));
+    for (Verdict verdict : List.of(Verdict.FAIL, Verdict.REMARK)) {
+      List<Block.Item> items = new ArrayList<>();
+      for (Inspection.Result r : inspection.results(verdict)) {
+        items.add(
+            Block.item(
+                "·",
+                r.check().ask() + " " + StepViews.capital(words(moment).line(r)),
+                Optional.of(InspectionWords.urgency(r))
+                        .map(u -> verdict == Verdict.FAIL ? u : "")
+                        .orElse("")
+                    + words(moment)
+                        .whatToDo(r)
+                        .map(w -> (verdict == Verdict.FAIL ? "; " : "") + w)
+                        .orElse("")));
+      }
+      if (!items.isEmpty()) {
+        blocks.add(Block.paragraph(Text.strong(StepViews.capital(verdict.words()))));
+        blocks.add(new Block.Numbered(items));
+      }
+    }
+    List<Inspection.Result> open = inspection.results(Verdict.OPEN);
+    if (!open.isEmpty()) {
+      blocks.add(
+          Block.paragraph(
+              "Not inspected: "
+                  + open.stream()
+                      .map(r -> r.check().ask() + who(moment, r))
+                      .reduce((a, b) -> a + " " + b)
+                      .orElse("")));
+    }
+    return blocks;
+  }
+
+  private static String who(Moment moment, Inspection.Result result) {
+    return moment.state().role().may(result.check().who())
+        ? ""
+        : " (for " + yett.wording.Wording.aPerson(result.check().who()) + ")";
+  }
+}

@@ -1,0 +1,71 @@
+package yett.command.gates;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Comparator;
+import java.util.List;
+import org.springframework.shell.core.command.annotation.Arguments;
+import org.springframework.shell.core.command.annotation.Command;
+import yett.command.common.UsageException;
+import yett.console.Block;
+import yett.console.Console;
+import yett.desk.Desk;
+import yett.figures.NextInspection;
+
+/** {@code gates due}: which gates have to be inspected, the earliest first. */
+public final class DueCommands {
+  private static final String DUE =
+      "Usage: gates due. A gate is due so many months after the last inspection that it passed as the settings"
+          + " say (inspect-every in firm.yaml, 12 if they do not), and at once if it passed"
+          + " none.";
+
+  private final Desk desk;
+  private final Console console;
+
+  public DueCommands(Desk desk, Console console) {
+    this.desk = desk;
+    this.console = console;
+  }
+
+  private record Due(String gate, NextInspection next) {}
+
+  @Command(
+      name = {"gates", "due"},
+      description = "which gates are to be inspected, and when",
+      help = DUE)
+  public void due(@Arguments List<String> words) {
+    if (!words.isEmpty()) {
+      throw new UsageException(DUE);
+    }
+    ZoneId zone = ZoneId.systemDefault();
+    LocalDate today = LocalDate.ofInstant(desk.clock().instant(), zone);
+    int months = desk.firm().inspectEvery();
+    List<Due> all =
+        new Gates(desk, console)
+            .all().stream()
+                .map(g -> new Due(g.name(), NextInspection.of(g.history(), months, today, zone)))
+                .sorted(Comparator.comparing((Due d) -> d.next().day()).thenComparing(Due::gate))
+                .toList();
+    if (all.isEmpty()) {
+      console.show(
+          Block.paragraph(
+              "The casebook knows no gate yet. A gate is known from its first case: inspect."));
+      return;
+    }
+    console.show(
+        new Block.Rows(all.stream().map(d -> Block.row(d.gate(), words(d, today))).toList()));
+    long due = all.stream().filter(d -> !d.next().day().isAfter(today)).count();
+    console.show(
+        Block.paragraph(
+            due + " of " + all.size() + " due. An inspection every " + months + " months."));
+  }
+
+  private static String words(Due due, LocalDate today) {
+    NextInspection next = due.next();
+    if (next.last().isEmpty()) {
+      return "due now; no inspection passed yet";
+    }
+    String when = next.day().isAfter(today) ? "due " + next.day() : "due since " + next.day();
+    return when + "; last passed " + next.last().get();
+  }
+}

@@ -1,0 +1,61 @@
+package yett.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import yett.casebook.CaseId;
+import yett.interview.Answer;
+import yett.interview.CaseState;
+import yett.interview.CaseState.Answered;
+import yett.interview.Event;
+
+/**
+ * A search for a fault that begins where an inspection ended: with its readings and answers, at the
+ * gate as it was left. Dangers are asked about anew.
+ */
+public final class FollowOn {
+  private final Desk desk;
+
+  public FollowOn(Desk desk) {
+    this.desk = desk;
+  }
+
+  /** The new case. */
+  public CaseId begin(OpenCase inspection) {
+    CaseId id = desk.casebook().newCase(inspection.gate(), desk.clock().instant());
+    try (OpenCase open = desk.open(id, inspection.role())) {
+      open.record(events(inspection).toArray(Event[]::new));
+    }
+    return id;
+  }
+
+  private List<Event> events(OpenCase inspection) {
+    CaseState state = inspection.moment().state();
+    List<Event> events = new ArrayList<>();
+    events.add(
+        new Event.Opened(
+            inspection.gate(),
+            inspection.role(),
+            desk.expertise().base().fingerprint(),
+            Optional.empty(),
+            state.opened().map(Event.Opened::earlier).orElse(List.of())));
+    events.add(new Event.Noted("Begun with what inspection " + inspection.id() + " found."));
+    state.told().site().forEach((q, a) -> events.add(new Event.SiteAnswered(q, a)));
+    if (state.told().siteTaken()) {
+      events.add(new Event.SiteTaken());
+    }
+    state.work().setUps().forEach(s -> events.add(new Event.SetUpEntered(s, "")));
+    for (Answered a : state.answers()) {
+      if (isCarried(a)) {
+        events.add(new Event.Answered(a.check(), a.answer()));
+      }
+    }
+    return events;
+  }
+
+  private boolean isCarried(Answered answered) {
+    var check = desk.expertise().base().checks().get(answered.check());
+    Answer answer = answered.answer();
+    return check != null && !check.danger() && answer.tells();
+  }
+}

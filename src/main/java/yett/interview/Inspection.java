@@ -1,0 +1,120 @@
+package yett.interview;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import yett.knowledge.Check;
+import yett.knowledge.InspectionKind;
+import yett.knowledge.Place;
+import yett.knowledge.RuleBase;
+import yett.rules.Conclusion.Finding;
+
+/** How an inspection stands: everything that belongs to it, with what was made of it. */
+public final class Inspection {
+  private final Moment moment;
+  private final InspectionKind kind;
+  private final List<Result> results;
+
+  /**
+   * @param place where it is made
+   * @param answer the last one; empty if none was given
+   * @param words remarks that somebody made on it
+   */
+  public record Result(
+      Check check,
+      Place place,
+      Verdict verdict,
+      Optional<CaseState.Answered> answer,
+      List<String> words) {
+    public boolean isProof() {
+      return check.kind() == Check.Kind.PROOF;
+    }
+  }
+
+  private Inspection(RuleBase base, Moment moment, InspectionKind kind) {
+    this.moment = moment;
+    this.kind = kind;
+    InspectionItems items = new InspectionItems(base);
+    Site site = new SiteFacts(base).site(moment.state().told().site());
+    this.results = items.of(kind, site).stream().map(c -> result(c, items.place(c))).toList();
+  }
+
+  /** Empty if the case is a search for a fault. */
+  public static Optional<Inspection> of(RuleBase base, Moment moment) {
+    return moment.state().inspection().map(kind -> new Inspection(base, moment, kind));
+  }
+
+  public InspectionKind kind() {
+    return kind;
+  }
+
+  /** In walking order. */
+  public List<Result> results() {
+    return results;
+  }
+
+  public List<Result> results(Verdict verdict) {
+    return results.stream().filter(r -> r.verdict() == verdict).toList();
+  }
+
+  /** What was made of one check or proof; empty if it does not belong to the inspection. */
+  public Optional<Result> result(String check) {
+    return results.stream().filter(r -> r.check().id().equals(check)).findFirst();
+  }
+
+  private Result result(Check check, Place place) {
+    Optional<CaseState.Answered> answer = moment.state().latest(check.id());
+    List<String> words = remarks(check.id()).toList();
+    Verdict verdict = answer.map(a -> verdict(check, a)).orElse(Verdict.OPEN);
+    return new Result(
+        check,
+        place,
+        verdict == Verdict.PASS && !words.isEmpty() ? Verdict.REMARK : verdict,
+        answer,
+        words);
+  }
+
+  private Stream<String> remarks(String check) {
+    return moment.state().notes().stream()
+        .map(e -> (Event.Noted) e.event())
+        .filter(n -> n.about().equals(Optional.of(check)) && !n.text().isEmpty())
+        .map(Event.Noted::text);
+  }
+
+  private Verdict verdict(Check check, CaseState.Answered answer) {
+    if (!answer.answer().tells()) {
+      return Verdict.OPEN;
+    }
+    return outcome(check, answer).map(o -> verdict(check, o)).orElse(Verdict.REMARK);
+  }
+
+  /** What the answer means; empty if a reading could not be judged. */
+  private Optional<String> outcome(Check check, CaseState.Answered answer) {
+    Optional<String> chosen = answer.answer().choice().filter(o -> check.indexOf(o) >= 0);
+    return chosen.or(() -> moment.judgement().finding(answer.event()).map(Finding::outcome));
+  }
+
+  private static Verdict verdict(Check check, String outcome) {
+    if (check.indexOf(outcome) == 0) {
+      return Verdict.PASS;
+    }
+    return check.inspected().remarks().contains(outcome) ? Verdict.REMARK : Verdict.FAIL;
+  }
+
+  /** How far it is, in words. */
+  public String progress() {
+    long made = results.size() - results(Verdict.OPEN).size();
+    return made + " of " + results.size();
+  }
+
+  /** What was found, in words. */
+  public String sum() {
+    return Stream.of(Verdict.FAIL, Verdict.REMARK, Verdict.OPEN)
+        .filter(v -> !results(v).isEmpty())
+        .map(v -> results(v).size() + " " + v.words())
+        .collect(
+            Collectors.collectingAndThen(
+                Collectors.joining(", "), s -> s.isEmpty() ? "everything passed" : s));
+  }
+}

@@ -1,0 +1,82 @@
+package yett.interview;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import yett.knowledge.Check;
+import yett.knowledge.InspectionKind;
+import yett.knowledge.Place;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SetUp;
+
+/** What belongs to the inspection of a gate, in walking order by place. */
+final class InspectionItems {
+  private final RuleBase base;
+
+  InspectionItems(RuleBase base) {
+    this.base = base;
+  }
+
+  /** Checks and proofs of what is fitted, whoever may make them; all proofs belong to it. */
+  List<Check> of(InspectionKind kind, Site site) {
+    List<Check> items = new ArrayList<>();
+    Stream.concat(
+            base.ordinaryChecks().filter(c -> c.inspected().at().contains(kind)),
+            base.proofs().stream())
+        .filter(site::allows)
+        .forEach(items::add);
+    items.sort(Comparator.comparingInt(c -> Place.all().indexOf(place(c))));
+    return items;
+  }
+
+  /**
+   * Where it is made: at its own place; or at that of the looks of its area that are made in the
+   * same state of the work; or else at the first place in that state.
+   */
+  Place place(Check check) {
+    return check.place().orElseGet(() -> near(check).orElse(first(check)));
+  }
+
+  private Optional<Place> near(Check check) {
+    List<String> state = state(check.needs());
+    return base
+        .ordinaryChecks()
+        .filter(c -> c.place().isPresent() && c.area().equals(check.area()))
+        .map(c -> c.place().get())
+        .filter(p -> state(p.needs()).equals(state))
+        .collect(Collectors.groupingBy(p -> p, Collectors.counting()))
+        .entrySet()
+        .stream()
+        .min(
+            Comparator.<Map.Entry<Place, Long>>comparingLong(e -> -e.getValue())
+                .thenComparingInt(e -> Place.all().indexOf(e.getKey())))
+        .map(Map.Entry::getKey);
+  }
+
+  private Place first(Check check) {
+    List<String> state = state(check.needs());
+    List<Place> places = Place.all();
+    return places.stream()
+        .filter(p -> state(p.needs()).equals(state))
+        .findFirst()
+        .orElseGet(
+            () ->
+                places.stream()
+                    .filter(p -> !p.needs().isEmpty() && state.containsAll(state(p.needs())))
+                    .findFirst()
+                    .orElse(places.get(0)));
+  }
+
+  /** What has to be entered: a condition is none. */
+  private List<String> state(List<String> needs) {
+    return needs.stream()
+        .filter(n -> base.setUps().containsKey(n) && !base.setUps().get(n).isCondition())
+        .map(n -> n.equals(SetUp.ABLE_TO_RUN) ? SetUp.GATE_RUNNING : n)
+        .sorted()
+        .toList();
+  }
+}

@@ -1,0 +1,188 @@
+package yett.interview;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import yett.knowledge.Check;
+import yett.knowledge.Place;
+import yett.knowledge.SetUp;
+import yett.knowledge.Stop;
+import yett.plan.Planner;
+import yett.rules.Conclusion.StopNow;
+
+/** The next step of an inspection: what is left of it, place by place, and how it closes. */
+final class InspectionSteps {
+  private final Present present;
+  private final SetUpSteps steps;
+  private final Planner planner;
+  private final InspectionItems items;
+  private final List<Check> all;
+  private final List<Check> proofs;
+
+  InspectionSteps(Present present, SiteFacts sites, Planner planner, SetUpSteps steps) {
+    this.present = present;
+    this.steps = steps;
+    this.planner = planner;
+    this.items = new InspectionItems(present.base);
+    var site = present.state.told().site();
+    this.all = items.of(present.state.inspection().orElseThrow(), sites.site(site));
+    this.proofs = sites.proofs(site);
+  }
+
+  Step step() {
+    List<Check> due = all.stream().filter(c -> isDue(c, false)).toList();
+    List<Check> left = due.isEmpty() ? all.stream().filter(c -> isDue(c, true)).toList() : due;
+    return wished().or(() -> next(left)).orElseGet(this::ending);
+  }
+
+  private Optional<Step> wished() {
+    return present
+        .state
+        .work()
+        .askedFor()
+        .map(present.base.checks()::get)
+        .filter(c -> c != null && !c.danger() && isDue(c, true))
+        .map(c -> steps.ask(c, Optional.empty(), Occasion.of(Occasion.Kind.ASKED_FOR)));
+  }
+
+  /** Whether it is still to be made by this person, as the gate stands. */
+  private boolean isDue(Check check, boolean alsoPutOff) {
+    Optional<Answer> answer = present.answerAfter(since(check), check.id());
+    return present.isOpenTo(check)
+        && !present.isHopeless(check.id())
+        && answer.map(a -> alsoPutOff && a.putOff()).orElse(true)
+        && mayBeBroughtAbout(check);
+  }
+
+  /** What passed before a danger that stands is proved anew. */
+  private long since(Check check) {
+    return check.kind() == Check.Kind.PROOF
+        ? present.judgement.stops().stream().mapToLong(StopNow::event).max().orElse(0)
+        : 0;
+  }
+
+  private boolean mayBeBroughtAbout(Check check) {
+    return present.base.withOuter(List.copyOf(needs(check))).stream()
+        .allMatch(
+            id -> {
+              SetUp setUp = present.base.setUps().get(id);
+              return setUp != null && present.role().may(setUp.who()) && !present.isForbidden(id);
+            });
+  }
+
+  private Optional<Step> next(List<Check> left) {
+    if (left.isEmpty()) {
+      return Optional.empty();
+    }
+    Map<Key, List<Check>> stages = new LinkedHashMap<>();
+    left.forEach(c -> stages.computeIfAbsent(key(c), n -> new ArrayList<>()).add(c));
+    return Optional.of(at(begun(stages).orElseGet(() -> nearest(stages))));
+  }
+
+  /** What a set-up was just entered or left for. */
+  private Optional<List<Check>> begun(Map<Key, List<Check>> stages) {
+    String intent = present.state.work().intent().orElse("");
+    return stages.values().stream()
+        .filter(checks -> checks.stream().anyMatch(c -> c.id().equals(intent)))
+        .findFirst();
+  }
+
+  private List<Check> nearest(Map<Key, List<Check>> stages) {
+    List<Stages.Stage> all =
+        stages.entrySet().stream()
+            .map(e -> new Stages.Stage(needs(e.getValue()), e.getKey().last()))
+            .toList();
+    int next = new Stages(present.base, planner, all).next(present.state.work().setUps());
+    return List.copyOf(stages.values()).get(next);
+  }
+
+  /** What a check needs at its place: a look at a run is made on one that is watched. */
+  private Collection<String> needs(Check check) {
+    List<String> all = new ArrayList<>(check.needs());
+    check.place().ifPresent(p -> all.addAll(p.needs()));
+    return steps.needs(all);
+  }
+
+  private List<String> needs(List<Check> checks) {
+    return checks.stream().flatMap(c -> needs(c).stream()).distinct().toList();
+  }
+
+  /**
+   * What is made together.
+   *
+   * @param entered set-ups in force, without conditions
+   * @param last whether it shows the gate as its users have it: after all work inside
+   */
+  private record Key(Set<String> entered, boolean last) {}
+
+  private Key key(Check check) {
+    Set<String> entered = new HashSet<>(needs(check));
+    entered.removeIf(n -> present.base.setUps().get(n).isCondition());
+    boolean running = entered.equals(Set.of(SetUp.GATE_RUNNING));
+    boolean proof = check.kind() == Check.Kind.PROOF;
+    return new Key(entered, running || proof && entered.isEmpty());
+  }
+
+  /** The looks of the first place on one page, or the first measurement. */
+  private Step at(List<Check> stage) {
+    Place place = items.place(stage.get(0));
+    List<Check> here = stage.stream().filter(c -> items.place(c).equals(place)).toList();
+    List<Step.Ask> looks = new ArrayList<>();
+    for (Check check : here) {
+      if (isLook(check)) {
+        List<Step.Ask> more = new ArrayList<>(looks);
+        more.add(question(check));
+        if (Step.LookRound.isOnePage(more)) {
+          looks = more;
+        }
+      }
+    }
+    if (looks.size() > 1) {
+      return steps.look(place, looks, needs(looks.stream().map(Step.Ask::check).toList()));
+    }
+    Check first = here.stream().filter(InspectionSteps::isLook).findFirst().orElse(here.get(0));
+    return steps.ask(first, List.copyOf(needs(first)), Optional.empty(), occasion(first));
+  }
+
+  private static boolean isLook(Check check) {
+    return !check.measured() && check.kind() == Check.Kind.CHECK;
+  }
+
+  private Step.Ask question(Check check) {
+    return steps.question(check, Optional.empty(), occasion(check));
+  }
+
+  private static Occasion occasion(Check check) {
+    return Occasion.of(
+        check.kind() == Check.Kind.PROOF ? Occasion.Kind.PROOF : Occasion.Kind.INSPECTION);
+  }
+
+  /** A gate of which not every proof passed is out of use until it does. */
+  private Step ending() {
+    List<Stop> stops =
+        present.judgement.stops().stream()
+            .map(s -> present.base.stops().get(s.stop()))
+            .distinct()
+            .toList();
+    List<Check> open =
+        proofs.stream()
+            .filter(
+                p -> present.answerAfter(since(p), p.id()).filter(a -> a.is(Check.PASS)).isEmpty())
+            .toList();
+    if (!stops.isEmpty()) {
+      return outOfUse(new HandOverReason.Stopped(stops));
+    }
+    return open.isEmpty()
+        ? steps.closing(new Step.CloseRepaired(Ending.INSPECTED))
+        : outOfUse(new HandOverReason.Unproved(open));
+  }
+
+  private Step outOfUse(HandOverReason because) {
+    return steps.leftOutOfUse(new Step.HandOver(Ending.OUT_OF_SERVICE, because));
+  }
+}

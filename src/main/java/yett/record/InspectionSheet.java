@@ -1,0 +1,93 @@
+package yett.record;
+
+import java.time.ZoneId;
+import java.util.List;
+import java.util.stream.Stream;
+import yett.interview.Ending;
+import yett.interview.Inspection;
+import yett.interview.Inspection.Result;
+import yett.interview.Moment;
+import yett.interview.Verdict;
+import yett.knowledge.Check;
+import yett.knowledge.RuleBase;
+import yett.wording.InspectionWords;
+
+/** The sheet of an inspection as Markdown, to be signed and filed. */
+public final class InspectionSheet {
+  private final Moment moment;
+  private final Inspection inspection;
+  private final InspectionWords words;
+
+  /**
+   * @param moment of an inspection
+   * @param zone whose days are meant
+   */
+  public InspectionSheet(RuleBase base, Moment moment, ZoneId zone) {
+    this.moment = moment;
+    this.inspection = Inspection.of(base, moment).orElseThrow();
+    this.words = new InspectionWords(base, moment, zone);
+  }
+
+  public String markdown(String caseId, String gate) {
+    Markdown page = new Markdown();
+    page.title("Inspection for " + inspection.kind().word() + ": " + gate);
+    page.item("Our reference: " + caseId);
+    page.item("Date: " + words.days());
+    page.item("Result: " + result(moment));
+    page.item("Inspected: " + inspection.progress() + "; " + inspection.sum());
+    page.list("Failed", lines(Verdict.FAIL));
+    page.list("Remarks", lines(Verdict.REMARK));
+    page.list("Measured", measured().map(this::measured).toList());
+    page.list("Safety tests", proofs().map(this::proof).toList());
+    page.list("Looked at, in order", words.passedLooks(inspection));
+    page.list("Not inspected", lines(Verdict.OPEN));
+    page.heading("Signed");
+    page.paragraph("For the firm: name, date, signature: ....................");
+    page.paragraph("For the owner: name, date, signature: ....................");
+    return page.toString();
+  }
+
+  /** What became of the gate, as its owner has to know it. */
+  public static String result(Moment moment) {
+    return moment.state().closed().map(InspectionSheet::result).orElse("not finished");
+  }
+
+  private static String result(Ending ending) {
+    return ending == Ending.INSPECTED
+        ? "passed every safety test that it needs; it may be used"
+        : "out of use until every safety test passed";
+  }
+
+  private Stream<Result> measured() {
+    return inspection.results().stream()
+        .filter(r -> r.check().measured() && r.verdict() != Verdict.OPEN);
+  }
+
+  private Stream<Result> proofs() {
+    return inspection.results().stream().filter(r -> r.check().kind() == Check.Kind.PROOF);
+  }
+
+  private String measured(Result result) {
+    return result.check().ask() + " " + words.line(result) + ": " + result.verdict().words();
+  }
+
+  private String proof(Result result) {
+    return result.check().ask() + " " + result.verdict().words();
+  }
+
+  private List<String> lines(Verdict verdict) {
+    return inspection.results(verdict).stream()
+        .map(
+            r ->
+                verdict == Verdict.OPEN
+                    ? r.check().ask()
+                    : r.check().ask()
+                        + " "
+                        + words.line(r)
+                        + ". See to it "
+                        + InspectionWords.urgency(r)
+                        + words.whatToDo(r).map(w -> "; " + w).orElse("")
+                        + ".")
+        .toList();
+  }
+}

@@ -1,0 +1,134 @@
+package yett.record.handout;
+
+import java.util.List;
+import java.util.Optional;
+import yett.interview.Ending;
+import yett.interview.Inspection;
+import yett.interview.Inspection.Result;
+import yett.interview.Moment;
+import yett.interview.Verdict;
+import yett.knowledge.RuleBase;
+import yett.paper.Markup;
+import yett.record.InspectionSheet;
+import yett.wording.GateWords;
+import yett.wording.InspectionWords;
+import yett.wording.UsualRange;
+
+/** The sheet of an inspection, to be signed: the same for the customer and for the next one. */
+final class InspectionPage {
+  private final RuleBase base;
+  private final LetterheadLines head;
+  private final Visit visit;
+  private final Moment moment;
+  private final Inspection inspection;
+  private final InspectionWords words;
+
+  InspectionPage(RuleBase base, LetterheadLines head, Visit visit) {
+    this.base = base;
+    this.head = head;
+    this.visit = visit;
+    this.moment = visit.moment();
+    this.inspection = Inspection.of(base, moment).orElseThrow();
+    this.words = new InspectionWords(base, moment, visit.zone());
+  }
+
+  void write(Markup page) {
+    head.write(page);
+    page.leaf("h1", "Inspection for " + inspection.kind().word());
+    page.open("table", "class", "facts");
+    Tables.fact(page, "Gate", visit.gate());
+    Tables.fact(page, "What it is", new GateWords(base).line(moment.state().told().site()));
+    Tables.fact(page, "Date", visit.days());
+    Tables.fact(page, "Our reference", visit.caseId());
+    page.close();
+    boolean passed = moment.state().closed().equals(Optional.of(Ending.INSPECTED));
+    page.leaf(
+        "p",
+        "The gate: " + InspectionSheet.result(moment) + ".",
+        "class",
+        passed ? "state" : "state stop");
+    page.leaf("p", inspection.progress() + " inspected; " + inspection.sum() + ".");
+    found(page, "Failed", Verdict.FAIL);
+    found(page, "Remarks", Verdict.REMARK);
+    measured(page);
+    proofs(page);
+    HtmlOutline lines = new HtmlOutline(page);
+    lines.list("Looked at, in order", words.passedLooks(inspection));
+    lines.list("Not inspected", asked(inspection.results(Verdict.OPEN)));
+    lines.end();
+    Signatures.write(page);
+  }
+
+  private static List<String> asked(List<Result> results) {
+    return results.stream().map(r -> r.check().ask()).toList();
+  }
+
+  private void found(Markup page, String heading, Verdict verdict) {
+    HtmlOutline lines = new HtmlOutline(page);
+    lines.list(
+        heading,
+        inspection.results(verdict).stream()
+            .map(
+                r ->
+                    r.check().ask()
+                        + " "
+                        + words.line(r)
+                        + ". See to it "
+                        + InspectionWords.urgency(r)
+                        + words.whatToDo(r).map(w -> "; " + w).orElse("")
+                        + ".")
+            .toList());
+    lines.end();
+  }
+
+  private void measured(Markup page) {
+    List<Result> measured =
+        inspection.results().stream()
+            .filter(r -> r.check().measured() && r.verdict() != Verdict.OPEN)
+            .toList();
+    if (measured.isEmpty()) {
+      return;
+    }
+    page.leaf("h2", "Measured");
+    page.open("table").open("thead").open("tr");
+    for (String head : List.of("Measured", "Reading", "Usual here", "Baseline", "Verdict")) {
+      page.leaf("th", head, "scope", "col");
+    }
+    page.close().close().open("tbody");
+    for (Result r : measured) {
+      page.open("tr");
+      page.leaf("td", InspectionWords.name(r.check()));
+      page.leaf("td", words.found(r));
+      page.leaf("td", UsualRange.of(moment, r.check()).orElse("none known"));
+      page.leaf("td", words.baseline(r.check()).orElse(""));
+      verdict(page, r);
+      page.close();
+    }
+    page.close().close();
+  }
+
+  private void proofs(Markup page) {
+    page.leaf("h2", "Safety tests");
+    page.open("table").open("tbody");
+    List<Result> proofs = inspection.results().stream().filter(Result::isProof).toList();
+    for (int i = 0; i < proofs.size(); i += 2) {
+      page.open("tr");
+      for (Result r : proofs.subList(i, Math.min(i + 2, proofs.size()))) {
+        page.leaf("td", InspectionWords.name(r.check()));
+        verdict(page, r);
+      }
+      page.close();
+    }
+    page.close().close();
+  }
+
+  private static void verdict(Markup page, Result result) {
+    String tone =
+        switch (result.verdict()) {
+          case PASS -> "short good";
+          case REMARK -> "short";
+          case FAIL, OPEN -> "short bad";
+        };
+    page.leaf("td", result.verdict().words(), "class", tone);
+  }
+}

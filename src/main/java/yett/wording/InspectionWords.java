@@ -1,0 +1,182 @@
+package yett.wording;
+
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import yett.interview.Event;
+import yett.interview.Inspection;
+import yett.interview.Moment;
+import yett.interview.Verdict;
+import yett.knowledge.Cause;
+import yett.knowledge.Check;
+import yett.knowledge.Measures;
+import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
+
+/** How what an inspection found is said, on screens and on paper. */
+public final class InspectionWords {
+  private static final DateTimeFormatter DAY = DateTimeFormatter.ISO_LOCAL_DATE;
+
+  private final RuleBase base;
+  private final Moment moment;
+  private final ZoneId zone;
+
+  /**
+   * @param zone whose days are meant
+   */
+  public InspectionWords(RuleBase base, Moment moment, ZoneId zone) {
+    this.base = base;
+    this.moment = moment;
+    this.zone = zone;
+  }
+
+  /** What was read or seen; empty if nobody could tell. */
+  public String found(Inspection.Result result) {
+    return result
+        .answer()
+        .map(
+            a ->
+                a.answer()
+                    .map(
+                        chosen -> seen(result.check(), chosen.outcome()),
+                        read ->
+                            result
+                                .check()
+                                .measures()
+                                .map(m -> m.show(read.value()))
+                                .orElse(read.typed()),
+                        () -> "could not be told",
+                        () -> "not made"))
+        .orElse("not made");
+  }
+
+  private static String seen(Check check, String outcome) {
+    int index = check.indexOf(outcome);
+    return index < 0 ? outcome : check.outcomes().get(index).text();
+  }
+
+  /** What was usual on this gate before, in words. */
+  public Optional<String> baseline(Check check) {
+    return moment.state().opened().flatMap(o -> o.baseline(check.id())).flatMap(e -> say(check, e));
+  }
+
+  public Optional<String> last(Check check) {
+    return moment.state().opened().flatMap(o -> o.last(check.id())).flatMap(e -> say(check, e));
+  }
+
+  private Optional<String> say(Check check, Event.Earlier earlier) {
+    return check.measures().map(m -> say(m, earlier));
+  }
+
+  private String say(Measures measures, Event.Earlier earlier) {
+    return measures.show(earlier.value()) + " on " + DAY.format(earlier.at().atZone(zone));
+  }
+
+  /** What to do about something that failed: what it points to most, and the work for that. */
+  public Optional<String> whatToDo(Inspection.Result result) {
+    return cause(result).map(c -> "points to: " + lower(c.name()) + repair(c));
+  }
+
+  private String repair(Cause cause) {
+    return base.repairs().values().stream()
+        .filter(r -> r.removes().containsKey(cause.id()))
+        .max(Comparator.comparingDouble((Repair r) -> r.removes().get(cause.id())))
+        .map(r -> "; work: " + lower(r.name()))
+        .orElse("");
+  }
+
+  /** The cause that shows in this way most often, by the cards. */
+  private Optional<Cause> cause(Inspection.Result result) {
+    int outcome = outcome(result);
+    if (outcome <= 0) {
+      return Optional.empty();
+    }
+    return result.check().likelihood().entrySet().stream()
+        .filter(e -> base.causes().containsKey(e.getKey()))
+        .filter(e -> !moment.judgement().oddsFactors().getOrDefault(e.getKey(), 1.0).equals(0.0))
+        .max(
+            Comparator.comparingDouble(
+                (Map.Entry<String, double[]> e) ->
+                    e.getValue()[outcome] * base.causes().get(e.getKey()).prior()))
+        .map(e -> base.causes().get(e.getKey()))
+        .filter(c -> !c.id().equals(Cause.NOT_IN_RULE_BASE));
+  }
+
+  private int outcome(Inspection.Result result) {
+    return result
+        .answer()
+        .flatMap(
+            a ->
+                a.answer()
+                    .choice()
+                    .or(() -> moment.judgement().finding(a.event()).map(f -> f.outcome())))
+        .map(result.check()::indexOf)
+        .orElse(-1);
+  }
+
+  /** One line of what was made of it, with the reason. */
+  public String line(Inspection.Result result) {
+    List<String> parts = new ArrayList<>();
+    UsualRange.of(moment, result.check()).ifPresent(u -> parts.add("usual " + u));
+    baseline(result.check()).ifPresent(b -> parts.add("baseline " + b));
+    result.words().forEach(parts::add);
+    return found(result) + (parts.isEmpty() ? "" : " (" + String.join("; ", parts) + ")");
+  }
+
+  /** What is inspected, in two or three words for a table. */
+  public static String name(Check check) {
+    String name = Wording.spaced(check.id());
+    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+  }
+
+  /** Looks that passed, by place. */
+  public List<String> passedLooks(Inspection inspection) {
+    Map<String, List<String>> byPlace = new LinkedHashMap<>();
+    inspection.results(Verdict.PASS).stream()
+        .filter(r -> !r.check().measured() && !r.isProof())
+        .forEach(
+            r ->
+                byPlace
+                    .computeIfAbsent(r.place().name(), p -> new ArrayList<>())
+                    .add(Wording.spaced(r.check().id())));
+    return byPlace.entrySet().stream()
+        .map(e -> e.getKey() + ": " + String.join(", ", e.getValue()))
+        .toList();
+  }
+
+  /** The day of the visit, or the first and the last. */
+  public String days() {
+    return moment.entries().stream()
+        .map(e -> DAY.format(e.at().atZone(zone)))
+        .sorted()
+        .collect(
+            Collectors.collectingAndThen(
+                Collectors.toCollection(TreeSet::new),
+                days ->
+                    days.size() < 2 ? String.join("", days) : days.first() + " to " + days.last()));
+  }
+
+  /** How soon it has to be seen to, and what of the gate till then. */
+  public static String urgency(Inspection.Result result) {
+    if (result.verdict() == Verdict.FAIL) {
+      return result.isProof()
+          ? "before anybody uses the gate"
+          : "soon; until then look at it at every visit";
+    }
+    return "by the next service";
+  }
+
+  private static String lower(String name) {
+    return name.isEmpty()
+        ? name
+        : name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+  }
+}

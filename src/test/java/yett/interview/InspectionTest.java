@@ -1,0 +1,188 @@
+package yett.interview;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import yett.knowledge.Check;
+import yett.knowledge.InspectionKind;
+import yett.knowledge.Role;
+import yett.knowledge.SetUp;
+import yett.rules.Interpretation;
+import yett.testing.Shipped;
+
+class InspectionTest {
+  /** What may be typed at a usual gate: more and nobody inspects with a computer in hand. */
+  private static final int MOST_ENTRIES = 60;
+
+  private final List<Entry> entries = new ArrayList<>();
+
+  @ParameterizedTest
+  @EnumSource
+  void a_usual_gate_takes_few_entries_and_nothing_is_asked_twice(InspectionKind kind) {
+    try (Interview interview = Shipped.QUICK.newInterview()) {
+      int typed = inspect(interview, kind, Map.of());
+      assertThat(typed).isLessThanOrEqualTo(MOST_ENTRIES);
+      assertThat(state().closed()).contains(Ending.INSPECTED);
+      Inspection inspection = inspection(interview);
+      assertThat(inspection.results(Verdict.FAIL)).isEmpty();
+      assertThat(inspection.results(Verdict.OPEN))
+          .as("what a technician may do is done")
+          .allMatch(r -> r.check().who() == Role.ELECTRICIAN);
+      assertThat(inspection.results(Verdict.PASS)).hasSizeGreaterThan(50);
+    }
+  }
+
+  @Test
+  void a_set_up_is_entered_once_each() {
+    try (Interview interview = Shipped.QUICK.newInterview()) {
+      inspect(interview, InspectionKind.COMMISSIONING, Map.of());
+      List<String> entered =
+          entries.stream()
+              .filter(e -> e.event() instanceof Event.SetUpEntered)
+              .map(e -> ((Event.SetUpEntered) e.event()).setUp())
+              .toList();
+      assertThat(entered).doesNotHaveDuplicates().contains(SetUp.LOCKED_OFF, SetUp.GATE_RUNNING);
+    }
+  }
+
+  @Test
+  void a_failed_proof_leaves_the_gate_out_of_use_and_all_else_is_still_inspected() {
+    try (Interview interview = Shipped.QUICK.newInterview()) {
+      inspect(interview, InspectionKind.SERVICE, Map.of("edge-reverses", Check.FAIL));
+      assertThat(state().closed()).contains(Ending.OUT_OF_SERVICE);
+      assertThat(state().work().setUps()).contains(SetUp.LOCKED_OFF, SetUp.OUT_OF_USE);
+      assertThat(inspection(interview).results(Verdict.FAIL))
+          .extracting(r -> r.check().id())
+          .containsExactly("edge-reverses");
+    }
+  }
+
+  @Test
+  void what_is_dirty_is_a_remark_what_is_bent_fails_and_words_make_a_remark_of_what_passed() {
+    try (Interview interview = Shipped.QUICK.newInterview()) {
+      inspect(interview, InspectionKind.SERVICE, Map.of("track-look", "dirty"));
+      say(new Event.Noted("a little sand at the far end", Optional.of("chain-looks")));
+      Inspection inspection = inspection(interview);
+      assertThat(inspection.result("track-look").orElseThrow().verdict()).isEqualTo(Verdict.REMARK);
+      assertThat(inspection.result("chain-looks").orElseThrow().verdict())
+          .isEqualTo(Verdict.REMARK);
+      assertThat(state().closed()).contains(Ending.INSPECTED);
+    }
+    entries.clear();
+    try (Interview interview = Shipped.QUICK.newInterview()) {
+      inspect(interview, InspectionKind.SERVICE, Map.of("track-look", "bent"));
+      assertThat(inspection(interview).result("track-look").orElseThrow().verdict())
+          .isEqualTo(Verdict.FAIL);
+    }
+  }
+
+  /** Whoever takes it up after the program was killed is asked what would have been asked. */
+  @Test
+  void an_inspection_that_is_cut_off_anywhere_goes_on_there() {
+    try (Interview along = Shipped.QUICK.newInterview()) {
+      inspect(along, InspectionKind.SERVICE, Map.of());
+      List<Entry> all = List.copyOf(entries);
+      for (int cut = 3; cut < all.size(); cut += 9) {
+        List<Entry> left = all.subList(0, cut);
+        try (Interview fresh = Shipped.QUICK.newInterview()) {
+          assertThat(fresh.at(left).step().card()).isEqualTo(along.at(left).step().card());
+        }
+      }
+    }
+  }
+
+  @Test
+  void nothing_unsafe_comes_up_and_a_gate_passes_only_with_every_proof() {
+    int stopped = 0;
+    try (Interview interview = Shipped.QUICK.newInterview()) {
+      for (long seed = 1; seed <= 24; seed++) {
+        SafetyWatch watch = new SafetyWatch(Shipped.BASE);
+        List<Role> roles =
+            seed % 4 == 0 ? List.of(Role.TRAINEE) : List.of(Role.TECHNICIAN, Role.ELECTRICIAN);
+        InspectionKind kind = seed % 2 == 0 ? InspectionKind.SERVICE : InspectionKind.COMMISSIONING;
+        List<Entry> played = new RandomCase(interview, seed, roles, Optional.of(kind)).play(watch);
+        stopped += watch.sawStop() ? 1 : 0;
+        Optional<Ending> ending = CaseState.of(played).closed();
+        assertThat(ending).isPresent();
+        assertThat(watch.sawClosedAsRepaired()).isEqualTo(ending.get() == Ending.INSPECTED);
+      }
+    }
+    assertThat(stopped).isPositive();
+  }
+
+  /** Goes through a usual gate with ordinary answers, all but these, and counts what is typed. */
+  private int inspect(Interview interview, InspectionKind kind, Map<String, String> other) {
+    SafetyWatch watch = new SafetyWatch(Shipped.BASE);
+    Set<String> asked = new HashSet<>();
+    Set<String> known = new HashSet<>();
+    int typed = 0;
+    say(
+        new Event.Opened(
+            "Harrow Quay, north gate", Role.TECHNICIAN, "any", Optional.of(kind), List.of()));
+    while (true) {
+      Moment moment = interview.at(entries);
+      watch.accept(moment, Role.TECHNICIAN);
+      Step step = moment.step();
+      if (step instanceof Step.Finished) {
+        return typed;
+      }
+      typed++;
+      if (step instanceof Step.AskDangers s) {
+        s.dangers().forEach(d -> say(ordinary(moment, d, other)));
+      } else if (step instanceof Step.AskSite) {
+        say(new Event.SiteTaken());
+      } else if (step instanceof Step.LookRound s) {
+        s.looks().forEach(l -> assertThat(asked.add(l.card())).as(l.card()).isTrue());
+        s.looks().forEach(l -> say(ordinary(moment, l.check(), other)));
+      } else if (step instanceof Step.Ask s) {
+        assertThat(asked.add(s.card())).as(s.card()).isTrue();
+        say(ordinary(moment, s.check(), other));
+      } else if (step instanceof Step.Enter s) {
+        typed += known.add(s.setUp().id()) ? 1 : 0; // the cautions are read by themselves
+        say(s.done());
+      } else if (step instanceof Step.Leave s) {
+        say(s.done());
+      } else if (step instanceof Step.CloseRepaired s) {
+        say(new Event.Closed(s.ending()));
+      } else {
+        say(new Event.Closed(((Step.HandOver) step).ending()));
+      }
+    }
+  }
+
+  private static Event ordinary(Moment moment, Check check, Map<String, String> other) {
+    if (!check.measured()) {
+      String usual = check.outcomes().get(0).id();
+      return new Event.Answered(
+          check.id(), new Answer.Chosen(other.getOrDefault(check.id(), usual)));
+    }
+    double[] ends = Interpretation.range(check, 0, moment.judgement().expectation(check.id()));
+    double low = Math.max(ends[0], check.measures().orElseThrow().least());
+    double high = Math.min(ends[1], check.measures().orElseThrow().most());
+    double value =
+        check.id().equals("battery-running-voltage") ? low + 0.5 : (low + high) / 2; // sags a bit
+    return new Event.Answered(
+        check.id(), new Answer.Read(check.measures().orElseThrow().show(value), value));
+  }
+
+  private Inspection inspection(Interview interview) {
+    return Inspection.of(Shipped.BASE, interview.at(entries)).orElseThrow();
+  }
+
+  private CaseState state() {
+    return CaseState.of(entries);
+  }
+
+  private void say(Event event) {
+    entries.add(new Entry(entries.size() + 1L, Instant.EPOCH, Role.TECHNICIAN, event));
+  }
+}
