@@ -20,7 +20,7 @@ final class SignPicture {
   private static final double TOP = 6;
   private static final double ROW = 8.4;
   private static final double SIZE = 2.9;
-  private static final int LONGEST = 58;
+  private static final int LONGEST = 52;
   private static final String INK = "#1a1a1a";
   private static final String BAR = "#c4d3e6";
   private static final String EDGE = "#1b4f8a";
@@ -60,7 +60,7 @@ final class SignPicture {
     double end = Math.max(0.3, x(sign.with()) - LEFT);
     svg.box("with", LEFT, y + 1.4, end, 4.6, BAR, new Pen(EDGE, 0.2));
     mark(svg, x(sign.sound()), y + 0.7);
-    svg.words(Figures.decibans(sign.decibans()), WIDTH, y + 4.7, SIZE, "end", INK);
+    svg.words(Figures.decibans(sign.decibans()), WIDTH - 4, y + 4.7, SIZE, "end", INK);
   }
 
   private static void mark(Svg svg, double x, double y) {
@@ -87,7 +87,6 @@ final class SignPicture {
     svg.words("with this cause", LEFT + 8, y, SIZE, "start", INK);
     svg.line(LEFT + 34, y - 3.2, LEFT + 34, y + 1, new Pen(MARK, 0.7));
     svg.words("on a sound gate", LEFT + 36, y, SIZE, "start", INK);
-    svg.words("weight of seeing it", WIDTH, y, SIZE, "end", INK);
   }
 
   private String said() {

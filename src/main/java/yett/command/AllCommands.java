@@ -24,6 +24,7 @@ import yett.command.knowledge.NewCommands;
 import yett.command.knowledge.ReplayCommands;
 import yett.command.knowledge.ReviewCommands;
 import yett.command.knowledge.TrialCommands;
+import yett.command.practice.CourseCommands;
 import yett.command.practice.PracticeCommands;
 import yett.console.Console;
 import yett.console.StandardStreams;
@@ -60,6 +61,7 @@ final class AllCommands {
     add(ReplayCommands.class, () -> new ReplayCommands(desk(), console(), output()));
     add(ReviewCommands.class, () -> new ReviewCommands(desk(), console()));
     add(PracticeCommands.class, () -> new PracticeCommands(desk(), console(), output()));
+    add(CourseCommands.class, () -> new CourseCommands(desk(), console(), output()));
     add(CalculateCommands.class, () -> new CalculateCommands(console(), output()));
     add(HelpCommands.class, () -> new HelpCommands(console()));
   }
