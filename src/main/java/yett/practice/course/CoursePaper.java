@@ -3,8 +3,10 @@ package yett.practice.course;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import yett.interview.Expertise;
 import yett.interview.SiteFacts;
 import yett.knowledge.RuleBase;
@@ -18,6 +20,8 @@ import yett.wording.Wording;
 
 /** The papers of a course: what trainees get, and what the trainer keeps. */
 public final class CoursePaper {
+  private static final String DANGER = "danger";
+
   /** Steps that somebody at the gate takes; the rest is the case being taken down. */
   private static final Set<String> WORK =
       Set.of(
@@ -132,17 +136,50 @@ public final class CoursePaper {
     }
   }
 
-  private static void way(Outline paper, Replayed run) {
+  private void way(Outline paper, Replayed run) {
+    List<Replayed.Taken> steps = run.steps().stream().filter(s -> WORK.contains(s.kind())).toList();
+    List<String> hazards = steps.stream().flatMap(s -> hazards(s.id())).distinct().toList();
+    base.cautionsFor(hazards).forEach(c -> paper.paragraph(c.word().name(), c.text()));
     int number = 0;
-    for (Replayed.Taken step : run.steps()) {
-      if (WORK.contains(step.kind())) {
-        String answer = Wording.spaced(step.answer());
-        paper.item(++number, step.asked() + (answer.isBlank() ? "" : " " + answer));
+    String before = "";
+    for (Replayed.Taken step : steps) {
+      if (!step.kind().equals(DANGER)) {
+        paper.item(++number, words(step));
         if (!step.why().words().isBlank()) {
           paper.inner("because: " + step.why().words());
         }
+      } else {
+        if (!before.equals(DANGER)) {
+          paper.item(++number, "Look for dangers, from two metres away");
+        }
+        paper.inner(step.asked() + " " + Wording.spaced(step.answer()));
       }
+      before = step.kind();
     }
     paper.paragraph("In all", Figures.minutes(run.spentMinutes()));
+  }
+
+  private Stream<String> hazards(String card) {
+    return Stream.of(
+            Optional.ofNullable(base.checks().get(card)).map(c -> work(c.hazards(), c.needs())),
+            Optional.ofNullable(base.repairs().get(card)).map(r -> work(r.hazards(), r.needs())),
+            Optional.ofNullable(base.setUps().get(card)).map(s -> s.hazards()))
+        .flatMap(Optional::stream)
+        .flatMap(List::stream);
+  }
+
+  private List<String> work(List<String> hazards, List<String> needs) {
+    List<String> all = new ArrayList<>(hazards);
+    base.withOuter(needs).forEach(s -> all.addAll(base.setUps().get(s).hazards()));
+    return all;
+  }
+
+  private static String words(Replayed.Taken step) {
+    return switch (step.kind()) {
+      case "enter" -> "Set up: " + step.asked();
+      case "leave" -> "Leave again: " + step.asked();
+      case "repair" -> "Mend: " + step.asked();
+      default -> (step.asked() + " " + Wording.spaced(step.answer())).strip();
+    };
   }
 }
