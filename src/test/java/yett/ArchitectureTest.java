@@ -58,9 +58,9 @@ class ArchitectureTest {
       figures      calculation knowledge interview
       review       calculation knowledge rules belief interview
       replay       files quantity calculation knowledge rules belief plan interview wording dispatch record
-      trial        files quantity calculation knowledge rules belief plan interview wording dispatch record replay
-      bench        files quantity calculation knowledge saying rules belief plan interview wording dispatch record replay
-      practice     files quantity calculation knowledge rules belief plan interview wording dispatch record replay
+      trial        files paper quantity calculation knowledge rules belief plan interview wording dispatch record replay
+      bench        files paper quantity calculation knowledge saying rules belief plan interview wording dispatch record replay
+      practice     files paper quantity calculation knowledge rules belief plan interview wording dispatch record replay
       desk         files casebook quantity knowledge rules belief interview wording
       command      files console paper casebook quantity calculation knowledge meaning saying worksheet rules belief plan \
                    interview wording dispatch record figures review replay trial bench practice desk

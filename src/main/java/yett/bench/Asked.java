@@ -106,8 +106,41 @@ final class Asked {
 
   /** Checks and proofs on which a cause shows. */
   Question marks(String ask) {
-    return ids(
-        "also", ask, "check or proof", Vocabulary.both(vocabulary.checks(), vocabulary.proofs()));
+    List<Known> marks = Vocabulary.both(vocabulary.checks(), vocabulary.proofs());
+    List<String> complaints = Lists.ids(vocabulary.complaints());
+    return Question.of(
+            "also",
+            ask,
+            answer ->
+                Lists.ids(answer).stream()
+                    .filter(complaints::contains)
+                    .findFirst()
+                    .map(
+                        id ->
+                            "\""
+                                + id
+                                + "\" is a complaint: say it where it is asked what people say.")
+                    .or(() -> Lists.unknown(answer, "check or proof", Lists.ids(marks))))
+        .naming(marks)
+        .usual("");
+  }
+
+  /** A repair by its id, or a new one in words; what looks like an id has to be one. */
+  Question repair(String key, String ask) {
+    List<Known> repairs = vocabulary.repairs();
+    return Question.of(
+            key,
+            ask,
+            answer -> {
+              if (answer.isBlank()) {
+                return Optional.of("Write a few words.");
+              }
+              return answer.strip().matches("[a-z0-9]+(-[a-z0-9]+)+")
+                  ? Lists.unknown(answer, "repair", Lists.ids(repairs))
+                      .map(words -> words + " A new one is named in words.")
+                  : Optional.empty();
+            })
+        .naming(repairs);
   }
 
   Question complaints(String ask) {

@@ -18,8 +18,6 @@ import yett.wording.WhoMay;
  * for a cause what it leads to and shows, what removes it and what looks like it.
  */
 public final class CardView {
-  private static final int MOST_ALIKE = 5;
-
   private final RuleBase base;
   private final EffectView effects;
   private final Map<String, String> lines = new LinkedHashMap<>();
@@ -74,16 +72,8 @@ public final class CardView {
   }
 
   private void alike(Cause cause) {
-    Likeness likeness = new Likeness(base);
-    List<Alike> alike =
-        base.causes().values().stream()
-            .filter(c -> !c.id().equals(cause.id()) && !c.id().equals(Cause.NOT_IN_RULE_BASE))
-            .map(c -> new Alike(c.id(), likeness.between(cause, c)))
-            .filter(a -> a.share() >= Likeness.ALIKE)
-            .sorted(Comparator.comparingDouble(Alike::share).reversed().thenComparing(Alike::cause))
-            .limit(MOST_ALIKE)
-            .toList();
-    alike.forEach(a -> lines.put("looks like " + a.cause(), words(cause.id(), a)));
+    List<LookAlike> alike = LookAlike.of(cause, base);
+    alike.forEach(a -> lines.put("looks like " + a.cause().id(), words(a)));
     if (alike.isEmpty()) {
       lines.put(
           "looks like",
@@ -94,28 +84,26 @@ public final class CardView {
     }
   }
 
-  private record Alike(String cause, double share) {}
-
   /** How far a cause's row is from that of a sound gate. */
   private static double telling(Check check, String cause) {
     return Neighbours.distance(check.likelihood().get(cause), check.otherwise());
   }
 
-  private String words(String cause, Alike alike) {
-    List<Check> checks = ToldApart.checks(base);
+  private static String words(LookAlike alike) {
     String same =
         String.format(
             Locale.ROOT, "%.0f %% of what would be seen is the same; ", 100 * alike.share());
-    if (checks.isEmpty()) {
-      return same + "no check tells them apart";
-    }
-    ToldApart best = ToldApart.best(checks, cause, alike.cause());
     return same
-        + String.format(
-            Locale.ROOT,
-            "best told apart by %s (%.0f %%)",
-            best.check().id(),
-            100 * best.distance());
+        + alike
+            .told()
+            .map(
+                best ->
+                    String.format(
+                        Locale.ROOT,
+                        "best told apart by %s (%.0f %%)",
+                        best.check().id(),
+                        100 * best.distance()))
+            .orElse("no check tells them apart");
   }
 
   private void check(Check check) {

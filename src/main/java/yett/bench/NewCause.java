@@ -105,8 +105,7 @@ final class NewCause implements NewCard {
     questions.addAll(also);
     questions.addAll(consequences());
     questions.add(
-        Question.words(REPAIR, "What puts it right? The id of a repair, or words for a new one")
-            .naming(asked.vocabulary().repairs()));
+        asked.repair(REPAIR, "What puts it right? The id of a repair, or words for a new one"));
     questions.addAll(work);
     questions.add(Question.words("arises", "How does it come about, in a sentence").usual(""));
     questions.add(Question.words("prevent", "What keeps it from coming again").usual(""));

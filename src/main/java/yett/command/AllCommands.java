@@ -26,7 +26,9 @@ import yett.command.knowledge.KnowledgeCommands;
 import yett.command.knowledge.NewCommands;
 import yett.command.knowledge.ReplayCommands;
 import yett.command.knowledge.ReviewCommands;
+import yett.command.knowledge.TableCommands;
 import yett.command.knowledge.TrialCommands;
+import yett.command.practice.CourseCommands;
 import yett.command.practice.PracticeCommands;
 import yett.console.Console;
 import yett.console.StandardStreams;
@@ -63,9 +65,11 @@ final class AllCommands {
     add(AnomaliesCommands.class, () -> new AnomaliesCommands(desk(), console()));
     add(CoverCommands.class, () -> new CoverCommands(desk(), console(), output()));
     add(TrialCommands.class, () -> new TrialCommands(desk(), console(), output()));
+    add(TableCommands.class, () -> new TableCommands(desk(), console(), output()));
     add(ReplayCommands.class, () -> new ReplayCommands(desk(), console(), output()));
     add(ReviewCommands.class, () -> new ReviewCommands(desk(), console()));
     add(PracticeCommands.class, () -> new PracticeCommands(desk(), console(), output()));
+    add(CourseCommands.class, () -> new CourseCommands(desk(), console(), output()));
     add(CalculateCommands.class, () -> new CalculateCommands(console(), output()));
     add(HelpCommands.class, () -> new HelpCommands(console()));
   }

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Predicate;
@@ -20,6 +21,8 @@ import yett.knowledge.CardFile.Document;
  * for a chance, a figure stands then.
  */
 public final class CardEdit {
+  private static final double SAME = 1e-9;
+
   private final SortedMap<String, String> files;
   private final Predicate<String> mine;
 
@@ -62,6 +65,11 @@ public final class CardEdit {
         .or(() -> find("complaint", check, "/likelihood/" + cause))
         .or(() -> find("cause", cause, "/shows/" + check))
         .map(p -> write(p, outcomes, row));
+  }
+
+  /** Writes with which chance a cause leads to an effect that its card names already. */
+  public Optional<String> leadsTo(String cause, String effect, double chance) {
+    return find("cause", cause, "/leads-to/" + effect).map(p -> scalar(p, chance));
   }
 
   private Optional<Place> find(String kind, String id, String pointer) {
@@ -111,14 +119,17 @@ public final class CardEdit {
       String pointer = place.pointer() + "/" + chance.getKey();
       if (!place.card().root().at(pointer).isMissingNode()) {
         int key = text.offset(place.card().line(pointer), place.card().column(pointer));
-        present.put(key, figure(chance.getValue()));
+        boolean same = says(place.card().root().at(pointer), chance.getValue());
+        present.put(key, same ? "" : figure(chance.getValue()));
       } else if (chance.getValue() > 0) {
         missing.add(chance.getKey() + ": " + figure(chance.getValue()));
       }
     }
     boolean last = true;
     for (Map.Entry<Integer, String> entry : present.entrySet()) {
-      text.replaceValue(entry.getKey(), entry.getValue());
+      if (!entry.getValue().isEmpty()) {
+        text.replaceValue(entry.getKey(), entry.getValue());
+      }
       if (last) {
         text.addBehind(entry.getKey(), missing);
       }
@@ -126,6 +137,15 @@ public final class CardEdit {
     }
     files.put(place.file(), text.toString());
     return place.file();
+  }
+
+  /** Whether it stands there already, in figures or in a word. */
+  private static boolean says(JsonNode there, double chance) {
+    OptionalDouble said =
+        there.isNumber()
+            ? OptionalDouble.of(there.doubleValue())
+            : LikelihoodWords.chance(there.asString());
+    return said.isPresent() && Math.abs(said.getAsDouble() - chance) < SAME;
   }
 
   /** As short as it can be written: 0.46, 1, 0.0125. */

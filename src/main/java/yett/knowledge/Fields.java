@@ -269,7 +269,7 @@ public final class Fields {
     return new Fields(document, pointer + "/" + field, get(field), problems);
   }
 
-  List<Fields> innerList(String field) {
+  public List<Fields> innerList(String field) {
     JsonNode value = get(field);
     List<Fields> list = new ArrayList<>();
     for (int i = 0; i < value.size() && value.isArray(); i++) {

@@ -42,6 +42,7 @@ public final class Notebook {
    *
    * @param file of the test case; empty if it was drawn
    * @param area and level that were asked for; empty for any
+   * @param course for whom and in which course; empty if it is nobody's
    */
   public record Begun(
       String ruleBase,
@@ -50,7 +51,28 @@ public final class Notebook {
       String area,
       String level,
       String role,
-      long seed) {}
+      long seed,
+      Optional<Result.Sitting> course) {
+    public Begun {
+      course = course == null ? Optional.empty() : course;
+    }
+
+    public Begun(
+        String ruleBase,
+        String file,
+        String name,
+        String area,
+        String level,
+        String role,
+        long seed) {
+      this(ruleBase, file, name, area, level, role, seed, Optional.empty());
+    }
+
+    /** The same for a trainee of a course. */
+    public Begun of(Result.Sitting sitting) {
+      return new Begun(ruleBase, file, name, area, level, role, seed, Optional.of(sitting));
+    }
+  }
 
   /** An exercise that was left, with all that happened in it. */
   public record Left(Begun begun, List<Jotting> jottings) {}

@@ -2,6 +2,7 @@ package yett.practice;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import yett.interview.Ending;
 import yett.interview.Event;
 import yett.interview.Expertise;
@@ -16,6 +17,7 @@ import yett.replay.Replayer;
  *
  * @param expected minutes that the plan expects of a gate so reported, on average over all that it
  *     could be; the weight of hazards, parts and handing over is in it
+ * @param parts price of what the trainee fitted
  */
 public record Reckoning(
     boolean putRight,
@@ -24,7 +26,8 @@ public record Reckoning(
     double planMinutes,
     double planCost,
     double expected,
-    List<Replayed.Taken> planSteps) {
+    List<Replayed.Taken> planSteps,
+    double parts) {
 
   public static Reckoning of(Expertise expertise, Workbench bench) {
     RuleBase base = expertise.base();
@@ -46,7 +49,8 @@ public record Reckoning(
         plan.spentMinutes(),
         plan.spentMinutes() * minute + planParts,
         plan.expectedMinutes(),
-        plan.steps());
+        plan.steps(),
+        parts);
   }
 
   private static double price(RuleBase base, String repair) {
@@ -54,7 +58,7 @@ public record Reckoning(
     return card == null ? 0 : card.price();
   }
 
-  public Result result(Instant at, Workbench bench) {
+  public Result result(Instant at, Workbench bench, Optional<Result.Sitting> course) {
     Exercise exercise = bench.exercise();
     return new Result(
         at,
@@ -69,7 +73,10 @@ public record Reckoning(
         tenths(planMinutes),
         tenths(planCost),
         bench.slips().size(),
-        bench.hints());
+        bench.hints(),
+        tenths(parts),
+        Optional.of(bench.guesses().size()),
+        course);
   }
 
   private static double tenths(double number) {

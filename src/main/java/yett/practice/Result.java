@@ -1,6 +1,7 @@
 package yett.practice;
 
 import java.time.Instant;
+import java.util.Optional;
 
 /**
  * How an exercise went: one line of what is kept over sessions.
@@ -10,6 +11,10 @@ import java.time.Instant;
  * @param cost money: these minutes and the parts
  * @param planMinutes what the plan needed on the same gate, knowing no more
  * @param planCost the same in money
+ * @param parts price of all parts that were fitted
+ * @param guesses repairs that were made on suspicion; see {@link Workbench#guesses}; empty where an
+ *     earlier version did not count them
+ * @param course for whom and in which course it was; empty if it was nobody's
  */
 public record Result(
     Instant at,
@@ -24,7 +29,25 @@ public record Result(
     double planMinutes,
     double planCost,
     int slips,
-    int hints) {
+    int hints,
+    Double parts,
+    Optional<Integer> guesses,
+    Optional<Sitting> course) {
+
+  /** What an earlier version did not write is nothing. */
+  public Result {
+    parts = parts == null ? 0.0 : parts;
+    guesses = guesses == null ? Optional.empty() : guesses;
+    course = course == null ? Optional.empty() : course;
+  }
+
+  /**
+   * A trainee at an exercise of a course.
+   *
+   * @param number of the exercise in the course, from 1
+   * @param ruleBase version of the cards: only under the same one is the gate the same
+   */
+  public record Sitting(String course, String trainee, int number, String ruleBase) {}
 
   /** Minutes for each minute of the plan. */
   public double ratio() {

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import yett.interview.Answer;
 import yett.interview.CaseState;
@@ -20,6 +21,7 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.knowledge.SiteCard;
 import yett.plan.Planner;
+import yett.rules.Conclusion;
 import yett.wording.WhoMay;
 
 /**
@@ -98,12 +100,13 @@ final class SafetyGate {
                   + (open.size() > SAID ? " And " + (open.size() - SAID) + " more." : ""),
               List.of()));
     }
-    return undone(moment).or(() -> leftBehind(state));
+    return undone(moment, f -> true).or(() -> leftBehind(state));
   }
 
   /** Work that a repair made necessary. */
-  private Optional<Refusal> undone(Moment moment) {
+  private Optional<Refusal> undone(Moment moment, Predicate<Conclusion.FollowUp> which) {
     return moment.judgement().followUps().stream()
+        .filter(which)
         .filter(f -> !moment.judgement().unavailable().contains(f.card()))
         .findFirst()
         .map(
@@ -115,6 +118,11 @@ final class SafetyGate {
                         + (base.repairs().containsKey(f.card())
                             ? base.repairs().get(f.card()).name()
                             : base.checks().get(f.card()).ask())));
+  }
+
+  private boolean isProof(String card) {
+    Check check = base.checks().get(card);
+    return check != null && check.kind() == Check.Kind.PROOF;
   }
 
   /** Set-ups that are still in force when somebody wants to go. */
@@ -208,11 +216,14 @@ final class SafetyGate {
                 base.cautionsFor(setUp.hazards())));
   }
 
-  private static Optional<Refusal> untried(Moment moment, Check check) {
-    return check.kind() == Check.Kind.PROOF && !moment.state().work().cured()
-        ? Optional.of(
-            Refusal.harmless("Proofs come when the gate has been seen to run as it should: try."))
-        : Optional.empty();
+  private Optional<Refusal> untried(Moment moment, Check check) {
+    if (check.kind() != Check.Kind.PROOF) {
+      return Optional.empty();
+    }
+    return moment.state().work().cured()
+        ? undone(moment, f -> !isProof(f.card()))
+        : Optional.of(
+            Refusal.harmless("Proofs come when the gate has been seen to run as it should: try."));
   }
 
   private Optional<Refusal> unready(Moment moment, List<String> needs, List<String> hazards) {

@@ -29,6 +29,9 @@ import yett.rules.Conclusion.Contradiction;
 public final class Workbench implements AutoCloseable {
   private static final int OTHER_WORLDS = 5;
 
+  /** From here on a cause is confirmed: very likely, as the screens say it. */
+  private static final double CONFIRMED = 0.8;
+
   private final Exercise exercise;
   private final RuleBase base;
   private final Interview interview;
@@ -39,6 +42,7 @@ public final class Workbench implements AutoCloseable {
   private final List<Entry> entries;
   private final List<Slip> slips = new ArrayList<>();
   private final List<Departure> departures = new ArrayList<>();
+  private final List<String> guesses = new ArrayList<>();
   private int hints;
   private double minutes;
   private Moment moment;
@@ -71,6 +75,8 @@ public final class Workbench implements AutoCloseable {
       departures.add(jotting.departure());
     } else if (jotting.best() != null) {
       hints++;
+    } else if (jotting.guess() != null) {
+      guesses.add(jotting.guess());
     }
   }
 
@@ -113,6 +119,14 @@ public final class Workbench implements AutoCloseable {
 
   public List<Departure> departures() {
     return List.copyOf(departures);
+  }
+
+  /**
+   * Repairs that were made on suspicion: none of the causes that they remove was very likely by
+   * what had been found, and the plan would not have made them either. A lucky one counts too.
+   */
+  public List<String> guesses() {
+    return List.copyOf(guesses);
   }
 
   public int hints() {
@@ -226,7 +240,11 @@ public final class Workbench implements AutoCloseable {
   }
 
   public void repair(Repair repair) {
-    judge(repair.id(), repair.name());
+    boolean wise = judge(repair.id(), repair.name()) || followUp(repair) || confirmed(repair);
+    if (!wise) {
+      keep.accept(Jotting.guess(repair.id()));
+      guesses.add(repair.id());
+    }
     gate.repaired(repair);
     record(new Event.Repaired(repair.id(), true));
     follow();
@@ -275,14 +293,28 @@ public final class Workbench implements AutoCloseable {
     follow();
   }
 
-  private void judge(String card, String words) {
-    compass
-        .departure(moment, card, words, minutes)
-        .ifPresent(
-            d -> {
-              keep.accept(Jotting.of(d));
-              departures.add(d);
-            });
+  private boolean confirmed(Repair repair) {
+    List<String> causes = moment.belief().model().causes();
+    double[] chances = moment.belief().atCallOut();
+    return repair.removes().keySet().stream()
+        .mapToInt(causes::indexOf)
+        .anyMatch(i -> i >= 0 && chances[i] >= CONFIRMED);
+  }
+
+  /** Whether an earlier repair made it necessary. */
+  private boolean followUp(Repair repair) {
+    return moment.judgement().followUps().stream().anyMatch(f -> f.card().equals(repair.id()));
+  }
+
+  /** Whether the plan would have done the same. */
+  private boolean judge(String card, String words) {
+    Optional<Departure> departure = compass.departure(moment, card, words, minutes);
+    departure.ifPresent(
+        d -> {
+          keep.accept(Jotting.of(d));
+          departures.add(d);
+        });
+    return departure.isEmpty();
   }
 
   private void record(Event event) {

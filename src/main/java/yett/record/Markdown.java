@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
  * words come in as they are said, whoever wrote them (a card, an add-on, a caller), and are made
  * plain text here: only the builder itself can put marks of Markdown or HTML on the page.
  */
-final class Markdown implements Outline {
+public final class Markdown implements Outline {
   private static final Pattern SPECIAL = Pattern.compile("[\\\\`*_\\[\\]<>|~]|&(?=[#A-Za-z])");
   private static final Pattern BLOCK = Pattern.compile("^(#|[-+=](?=\\s|$|[-=])|>)");
   private static final Pattern NUMBERED = Pattern.compile("^(\\d{1,9})([.)])(?=\\s|$)");

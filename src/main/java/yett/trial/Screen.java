@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import yett.interview.Entry;
+import yett.interview.Event;
 import yett.interview.Expertise;
 import yett.interview.Interview;
 import yett.interview.Trail;
@@ -19,8 +20,9 @@ import yett.replay.RecordedCase;
 
 /**
  * Which cases a change of the cards can touch, without replaying them: the answers of the file are
- * given one after the other under both rule bases, and nothing is planned. A case is left out only
- * if at no time any chance differs, and no cause of which a new or changed card speaks stands out.
+ * given one after the other, and each alone, under both rule bases, and nothing is planned. A case
+ * is left out only if at no time any chance differs, and no cause of which a new or changed card
+ * speaks stands out.
  */
 final class Screen {
   /** A chance that differs by this much may turn a plan; considered judgement. */
@@ -136,8 +138,33 @@ final class Screen {
         String moment = move.event() == 0 ? "told" : move.event() + " " + move.subject();
         standings.put(moment, chances(causes, move.after()));
       }
+      alone(interview, entries, expertise).forEach(standings::put);
       return standings;
     }
+  }
+
+  /**
+   * Each answer as if it had been asked for first: what the answers of the whole file rule out may
+   * stand out while only some of them are known.
+   */
+  private static Map<String, Map<String, Double>> alone(
+      Interview interview, List<Entry> entries, Expertise expertise) {
+    List<Entry> told =
+        entries.stream().filter(e -> !(e.event() instanceof Event.Answered)).toList();
+    Map<String, Map<String, Double>> standings = new LinkedHashMap<>();
+    for (Entry entry : entries) {
+      if (entry.event() instanceof Event.Answered answered) {
+        List<Entry> some = new ArrayList<>(told);
+        some.add(entry);
+        List<Trail.Move> moves = interview.believed(some).moves();
+        if (!moves.isEmpty()) {
+          standings.put(
+              "alone " + answered.check(),
+              chances(expertise.model().causes(), moves.get(moves.size() - 1).after()));
+        }
+      }
+    }
+    return standings;
   }
 
   private static Map<String, Double> chances(List<String> causes, double[] chances) {

@@ -46,7 +46,7 @@ class CheckerTest {
     assertThat(problems(new Checker(), files))
         .containsExactly(
             "battery.yaml:5:16: \"bateries\" in \"brings-about\" is not known",
-            "battery.yaml:67:1: this is not YAML: while scanning a simple key, no colon follows a"
+            "battery.yaml:69:1: this is not YAML: while scanning a simple key, no colon follows a"
                 + " name",
             "people.yaml:71:1: \"tomorrow\" is not known here",
             "site.yaml:23:1: \"kg\" is a mass; this asks for a length in m, e.g. 190 mm or 7 1/2"

@@ -746,6 +746,8 @@ class NewFilesTest {
         "cause; leads-to; supply-sgas always; There is no effect \"supply-sgas\". Maybe \"supply-sags\".",
         "cause; leads-to; supply-sags mostly; \"mostly\" is no chance",
         "effect; id; supply-sags; There is an effect",
+        "cause; repair; replace-chargr; There is no repair \"replace-chargr\". Maybe \"replace-charger\".",
+        "cause; also; dead-without-mains; \"dead-without-mains\" is a complaint: say it where",
         "check; ask; Is it lit; End it with \"?\".",
         "check; measures; time V stopwatch; \"V\" is no unit of time.",
         "check; measures; time s stopwach; Maybe \"stopwatch\"",

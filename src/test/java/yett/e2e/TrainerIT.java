@@ -70,6 +70,11 @@ class TrainerIT {
     assertThat(sound.exitCode()).isZero();
     Pipe.Result shown = run("knowledge", "show", "chain-bracket-cracked", place);
     assertThat(shown.stdout()).contains("slack 0.75", "removed by replace-bracket");
+    String page = home.resolve("bracket.html").toString();
+    String[] paged = {"knowledge", "show", "chain-bracket-cracked", place, "--html", page};
+    assertThat(run(paged).stdout()).contains(page + " is written.");
+    assertThat(Path.of(page)).content().contains("<h1>Chain bracket cracked</h1>", "<svg ");
+    assertThat(run(paged).stderr()).contains("is there already. Name another file");
 
     String text = Files.readString(card);
     Files.writeString(card, text.replace("chain-sag: {slack", "chain-sga: {slack"));

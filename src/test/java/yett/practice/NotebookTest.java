@@ -92,6 +92,21 @@ class NotebookTest {
   private static Result result(
       String area, boolean putRight, double minutes, double plan, int slips) {
     return new Result(
-        Instant.EPOCH, "exercise 1", 1, area, "easy", putRight, "", minutes, 0, plan, 0, slips, 0);
+        Instant.EPOCH,
+        "exercise 1",
+        1,
+        area,
+        "easy",
+        putRight,
+        "",
+        minutes,
+        0,
+        plan,
+        0,
+        slips,
+        0,
+        0.0,
+        Optional.of(0),
+        Optional.empty());
   }
 }

@@ -54,6 +54,18 @@ class WorkbenchTest {
   }
 
   @Test
+  void a_repair_on_suspicion_is_counted_and_still_is_when_the_exercise_goes_on() {
+    try (Workbench bench = bench(exercise(SLACK), List.of())) {
+      bench.lookForDangers();
+      bench.repair(BASE.repairs().get("charge-batteries"));
+      assertThat(bench.guesses()).containsExactly("charge-batteries");
+    }
+    try (Workbench again = bench(exercise(SLACK), List.copyOf(kept))) {
+      assertThat(again.guesses()).containsExactly("charge-batteries");
+    }
+  }
+
+  @Test
   void what_would_be_dangerous_is_refused_with_its_caution_and_counted() {
     try (Workbench bench = bench(exercise(SLACK), List.of())) {
       Refusal blind = bench.refused(check("chain-sag")).orElseThrow();

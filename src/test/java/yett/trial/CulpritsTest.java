@@ -96,4 +96,30 @@ class CulpritsTest {
             before.expertise(), before.cases(""), rare.expertise(), rare.cases(""), () -> {});
     assertThat(touched.wrong()).containsExactly("slack");
   }
+
+  /** A dark display is what it would show first; the lit one of the file rules it out. */
+  private static final String RULED_OUT =
+      """
+      cause: slap-in-the-dark
+      name: Something that slaps and darkens
+      prior: 0.02
+      shows: {display-lit: {dark: 0.99, steady: 0.01}, noise-kind: {slap: 0.97, usual: 0.03}}
+      removed-by: {tighten-chain: 0.9}
+      source: considered judgement
+      """;
+
+  @Test
+  void a_case_in_which_a_new_cause_stands_out_until_more_is_known_is_replayed() {
+    SmallFolder before = new SmallFolder(one);
+    SmallFolder now = new SmallFolder(other);
+    now.write("dark.yaml", RULED_OUT);
+    Comparison touched =
+        Comparison.ofTouched(
+            before.expertise(),
+            before.cases("slack"),
+            now.expertise(),
+            now.cases("slack"),
+            () -> {});
+    assertThat(touched.untouched()).isZero();
+  }
 }

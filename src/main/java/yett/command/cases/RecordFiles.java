@@ -2,18 +2,16 @@ package yett.command.cases;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import yett.command.common.NewFile;
 import yett.command.common.UsageException;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
-import yett.files.WholeFile;
 import yett.interview.Moment;
 import yett.knowledge.Letterhead;
 import yett.knowledge.Names;
@@ -40,8 +38,8 @@ final class RecordFiles {
   RecordFiles(Desk desk, StandardStreams output, String html, String pdf, Set<Part> parts) {
     this.desk = desk;
     this.output = output;
-    this.html = Optional.ofNullable(html).map(RecordFiles::fresh);
-    this.pdf = Optional.ofNullable(pdf).map(RecordFiles::fresh);
+    this.html = Optional.ofNullable(html).map(NewFile::named);
+    this.pdf = Optional.ofNullable(pdf).map(NewFile::named);
     this.parts = parts;
   }
 
@@ -64,28 +62,16 @@ final class RecordFiles {
     return parts;
   }
 
-  private static Path fresh(String name) {
-    try {
-      Path file = Path.of(name);
-      if (name.isBlank() || Files.exists(file)) {
-        throw new UsageException(name + " is there already. Name another file, or move it away.");
-      }
-      return file;
-    } catch (InvalidPathException e) {
-      throw new UsageException(name + " cannot be the name of a file. Name another one.");
-    }
-  }
-
   void write(Moment moment, String caseId, String gate) {
     Letterhead letterhead = desk.firm().letterhead();
     HandOut handOut =
         new HandOut(desk.expertise(), letterhead, logo(letterhead), ZoneId.systemDefault());
     String page = handOut.html(moment, caseId, gate, parts);
-    html.ifPresent(file -> keep(file, () -> WholeFile.create(file, page)));
+    html.ifPresent(file -> NewFile.write(file, page, output));
     pdf.ifPresent(
         file -> {
           byte[] printed = PdfFile.of(page);
-          keep(file, () -> WholeFile.create(file, printed));
+          NewFile.write(file, printed, output);
           String missing = PdfFile.missing(page);
           if (!missing.isEmpty()) {
             output.tell(
@@ -104,23 +90,6 @@ final class RecordFiles {
       throw new UncheckedIOException(
           "The logo " + letterhead.logo().orElse("") + " cannot be used: " + e.getMessage() + ".",
           new IOException(e));
-    }
-  }
-
-  private interface Writing {
-    void write() throws IOException;
-  }
-
-  private void keep(Path file, Writing writing) {
-    try {
-      writing.write();
-      output.print(file + " is written.");
-    } catch (IOException e) {
-      throw new UncheckedIOException(
-          file
-              + ": it cannot be written. See that its folder is there and has room, or name"
-              + " another file.",
-          e);
     }
   }
 }

@@ -9,7 +9,9 @@ import java.util.SortedMap;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
+import org.springframework.shell.core.command.annotation.Option;
 import yett.bench.CardView;
+import yett.bench.CausePage;
 import yett.bench.Known;
 import yett.bench.LineDifference;
 import yett.bench.Meaning;
@@ -18,6 +20,7 @@ import yett.bench.Vocabulary;
 import yett.command.common.CommandHelp;
 import yett.command.common.Completions;
 import yett.command.common.ExitException;
+import yett.command.common.NewFile;
 import yett.command.common.Prompt;
 import yett.command.common.Sysexits;
 import yett.command.common.UsageException;
@@ -28,10 +31,12 @@ import yett.console.Console;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.desk.RuleBases;
+import yett.knowledge.KnowledgeSource;
 import yett.knowledge.LikelihoodWords;
 import yett.knowledge.Names;
 import yett.knowledge.RuleBase;
 import yett.rules.TrustedRules;
+import yett.trial.CasesBeside;
 
 /** {@code knowledge}: cards looked up and shown, and rules trusted. */
 public final class KnowledgeCommands {
@@ -48,10 +53,11 @@ public final class KnowledgeCommands {
           + " or steps; without a word everything.";
 
   private static final String SHOW =
-      "Usage: knowledge show ID [FOLDER]. Words for likelihoods are shown as the figures that"
+      "Usage: knowledge show ID [FOLDER] [--html FILE]. Words for likelihoods are shown as the figures that"
           + " they stand for, rows of all files together; of a cause what it leads to, what it"
           + " shows and by which effect, what removes it and what looks like it; of an effect what"
-          + " it comes of, what shows it and what it makes. \"knowledge show words\" tells the words.";
+          + " it comes of, what shows it and what it makes. --html writes all that is known of a cause as a page to"
+          + " print. \"knowledge show words\" tells the words.";
 
   private static final String QUESTIONS =
       "Usage: knowledge questions [FOLDER]. Lists all that a case file can answer, with ids,"
@@ -126,7 +132,10 @@ public final class KnowledgeCommands {
       description = "show a cause, effect, check or repair with its figures",
       help = SHOW,
       completionProvider = Completions.CARDS)
-  public void show(@Arguments List<String> words) {
+  public void show(
+      @Arguments List<String> words,
+      @Option(longName = "html", description = "write all of a cause as a page to this new file")
+          String html) {
     if (words.isEmpty() || words.size() > 2) {
       throw new UsageException(SHOW);
     }
@@ -134,10 +143,9 @@ public final class KnowledgeCommands {
       show(LikelihoodWords.all());
       return;
     }
-    RuleBase base =
-        words.size() == 1
-            ? desk.base()
-            : RuleBase.read(desk.choice().source(Path.of(words.get(1))));
+    KnowledgeSource source =
+        words.size() == 1 ? desk.choice().source() : desk.choice().source(Path.of(words.get(1)));
+    RuleBase base = words.size() == 1 ? desk.base() : RuleBase.read(source);
     Map<String, String> lines = CardView.of(words.get(0), base);
     if (lines.isEmpty()) {
       output.tell(
@@ -148,7 +156,22 @@ public final class KnowledgeCommands {
               + " \"knowledge find WORD\" looks up ids.");
       throw new ExitException(Sysexits.NO_INPUT);
     }
-    show(lines);
+    if (html == null) {
+      show(lines);
+    } else {
+      page(words.get(0), source, base, html);
+    }
+  }
+
+  private void page(String id, KnowledgeSource source, RuleBase base, String html) {
+    if (!base.causes().containsKey(id)) {
+      throw new UsageException("Only a cause has a page, and \"" + id + "\" is none. " + SHOW);
+    }
+    Path file = NewFile.named(html);
+    CasesBeside beside = CasesBeside.of(source.files(), base, "");
+    beside.problems().forEach(p -> output.tell(p.toString()));
+    String paper = desk.firm().letterhead().paper();
+    NewFile.write(file, CausePage.of(id, base, beside.cases(), paper), output);
   }
 
   @Command(

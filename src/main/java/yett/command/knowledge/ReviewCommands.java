@@ -2,17 +2,13 @@ package yett.command.knowledge;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedMap;
-import java.util.TreeMap;
-import java.util.stream.Stream;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import org.springframework.shell.core.command.annotation.Option;
@@ -30,8 +26,6 @@ import yett.desk.OpenCase;
 import yett.files.WholeFile;
 import yett.interview.Expertise;
 import yett.interview.Interview;
-import yett.knowledge.AddOn;
-import yett.knowledge.KnowledgeSource;
 import yett.review.Acceptance;
 import yett.review.CaseSettler;
 import yett.review.Proposal;
@@ -101,7 +95,7 @@ public final class ReviewCommands {
       say("Nothing was accepted, and nothing is written.");
       return;
     }
-    Map<String, Path> mine = writable(folder, files.keySet());
+    Map<String, Path> mine = OwnCards.of(folder, files.keySet());
     Acceptance acceptance = Acceptance.of(files, accepted, mine::containsKey);
     acceptance.left().forEach(p -> say("Left as it is: " + p.name() + " is not in this folder."));
     if (acceptance.changed().isEmpty()) {
@@ -117,21 +111,6 @@ public final class ReviewCommands {
         "Written: "
             + String.join(", ", acceptance.changed())
             + ". Version control shows what changed.");
-  }
-
-  /** The files of the folder, by their names in the rule base: an add-on lies over another one. */
-  private static Map<String, Path> writable(Path folder, Set<String> names) {
-    String path = folder.toString().replace('\\', '/') + "/";
-    String whole = folder.toAbsolutePath().normalize().toString().replace('\\', '/') + "/";
-    boolean addOn = Files.exists(folder.resolve(AddOn.FILE));
-    Map<String, Path> mine = new TreeMap<>();
-    for (String own : KnowledgeSource.folder(folder).files().keySet()) {
-      Stream.of(addOn ? path + own : own, whole + own)
-          .filter(names::contains)
-          .findFirst()
-          .ifPresent(name -> mine.put(name, folder.resolve(own)));
-    }
-    return mine;
   }
 
   private static double weight(String typed) {

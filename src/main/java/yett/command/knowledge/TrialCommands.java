@@ -3,11 +3,13 @@ package yett.command.knowledge;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import org.springframework.shell.core.command.annotation.Option;
 import yett.command.common.Completions;
 import yett.command.common.ExitException;
+import yett.command.common.NewFile;
 import yett.command.common.Sysexits;
 import yett.command.common.UsageException;
 import yett.console.Block;
@@ -20,6 +22,7 @@ import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
 import yett.trial.AcceptedRun;
 import yett.trial.CasesBeside;
+import yett.trial.ChangePage;
 import yett.trial.Comparison;
 import yett.trial.Culprits;
 import yett.trial.Tested;
@@ -38,7 +41,7 @@ public final class TrialCommands {
           + " file says.";
 
   private static final String COMPARE =
-      "Usage: knowledge compare [FIRST] SECOND [--only PART] [--sums] [--near]. Runs the cases beside the"
+      "Usage: knowledge compare [FIRST] SECOND [--only PART] [--sums] [--near] [--html FILE]. Runs the cases beside the"
           + " cards of the two folders under each, and shows by case where they part: the"
           + " question asked, the first cause, the belief, the repairs, the minutes; then the"
           + " sums. Without FIRST, SECOND is held against the rule base in use. An add-on stands"
@@ -47,7 +50,8 @@ public final class TrialCommands {
           + " --near shows them as well. Cases that went from right to wrong are always listed,"
           + " with the new card without which they are right. A case is not replayed if its"
           + " answers, given one after the other, move no chance by 3 points and no cause of which"
-          + " a card says something else stands at 5 %; --all replays every case.";
+          + " a card says something else stands at 5 %; --all replays every case. --html writes a page to print: what the change"
+          + " adds, and which cases it breaks, mends and moves, with why.";
 
   private final Desk desk;
   private final Console console;
@@ -130,10 +134,13 @@ public final class TrialCommands {
       @Option(
               longName = "all",
               description = "replay every case, also those that the change cannot touch")
-          boolean all) {
+          boolean all,
+      @Option(longName = "html", description = "write it as a page to print to this new file")
+          String html) {
     if (words.isEmpty() || words.size() > 2) {
       throw new UsageException(COMPARE);
     }
+    Optional<Path> page = Optional.ofNullable(html).map(NewFile::named);
     String part = Objects.requireNonNullElse(only, "");
     KnowledgeSource last = desk.choice().source(Path.of(words.get(words.size() - 1)));
     Side first =
@@ -144,9 +151,30 @@ public final class TrialCommands {
             part);
     Side second = side(last, part);
     Comparison comparison = compare(first, second, all);
-    console.show(TrialViews.compared(comparison, costs(comparison, first, second), sums, near));
+    List<String> costs = costs(comparison, first, second);
+    console.show(TrialViews.compared(comparison, costs, sums, near));
+    page.ifPresent(
+        file ->
+            NewFile.write(
+                file,
+                ChangePage.of(
+                    comparison,
+                    costs,
+                    first.expertise().base(),
+                    second.expertise().base(),
+                    title(words, part),
+                    desk.firm().letterhead().paper()),
+                output));
     ExitException.unless(
         first.cases().problems().isEmpty() && second.cases().problems().isEmpty(), Sysexits.DATA);
+  }
+
+  private static String title(List<String> words, String part) {
+    return words.get(words.size() - 1)
+        + " held against "
+        + (words.size() == 2 ? words.get(0) : "the rule base in use")
+        + (part.isEmpty() ? "" : ", only the cases of " + part)
+        + ".";
   }
 
   private Tested run(Expertise expertise, Path folder, CasesBeside beside, boolean whole) {

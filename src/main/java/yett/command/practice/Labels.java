@@ -1,11 +1,14 @@
 package yett.command.practice;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.zip.CRC32;
 import yett.knowledge.Card;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
@@ -15,10 +18,16 @@ import yett.saying.Phrases;
 
 /**
  * What a trainee can ask for, each under a label: a number for a check, r and a number for a
- * repair, s for a set-up, p for a proof. With one rule base a label always means the same.
+ * repair, s for a set-up, p for a proof. The number of a check or repair follows from its id, so
+ * that none shifts when a card is added.
  */
 public final class Labels {
   private static final int MOST_FOUND = 5;
+
+  /** Numbers of four digits: so many that two cards hardly ever want the same. */
+  private static final int FIRST = 1000;
+
+  private static final int NUMBERS = 9000;
 
   /** Further hits than this share of the best are not worth showing. */
   private static final double WORTH_SHOWING = 0.3;
@@ -27,24 +36,22 @@ public final class Labels {
   private final Phrases phrases;
 
   public Labels(RuleBase base) {
-    int number = 0;
     for (String area : areas(base)) {
       for (Check check : base.ordinaryChecks().toList()) {
         if (check.area().equals(area) && !check.danger()) {
-          add(Integer.toString(++number), check, check.ask(), check.area());
+          add(free("", check.id()), check, check.ask(), check.area());
         }
       }
     }
-    number = 0;
     for (Repair repair : base.repairs().values()) {
       String area =
           repair.removes().keySet().stream()
               .findFirst()
               .map(c -> base.causes().get(c).area())
               .orElse("");
-      add("r" + ++number, repair, repair.name(), area);
+      add(free("r", repair.id()), repair, repair.name(), area);
     }
-    number = 0;
+    int number = 0;
     for (SetUp setUp : base.setUps().values()) {
       if (!setUp.isCondition()) {
         add("s" + ++number, setUp, setUp.name(), "");
@@ -55,6 +62,30 @@ public final class Labels {
       add("p" + ++number, proof, proof.ask(), "");
     }
     phrases = new Phrases(ways(), base.telephone().spoken().synonyms());
+  }
+
+  /** Of the rare two that would have the same number, the later card takes the next one. */
+  private String free(String kind, String id) {
+    CRC32 sum = new CRC32();
+    sum.update(id.getBytes(StandardCharsets.UTF_8));
+    int number = (int) (sum.getValue() % NUMBERS);
+    while (things.containsKey(kind + (FIRST + number))) {
+      number = (number + 1) % NUMBERS;
+    }
+    return kind + (FIRST + number);
+  }
+
+  /** Set-ups by their labels; one that nobody enters has only a name. */
+  String setUps(List<String> ids, RuleBase base) {
+    return ids.stream()
+        .map(
+            id ->
+                things.values().stream()
+                    .filter(t -> t.card() instanceof SetUp && t.card().id().equals(id))
+                    .findFirst()
+                    .map(Thing::label)
+                    .orElseGet(() -> base.setUps().get(id).name()))
+        .collect(Collectors.joining(", "));
   }
 
   /** A check, proof, repair or set-up with its label. */

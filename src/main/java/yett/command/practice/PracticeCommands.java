@@ -8,6 +8,7 @@ import org.springframework.shell.core.command.annotation.Command;
 import org.springframework.shell.core.command.annotation.Option;
 import yett.command.common.Completions;
 import yett.command.common.RoleOption;
+import yett.command.common.UsageException;
 import yett.command.diagnose.PutAside;
 import yett.console.Block;
 import yett.console.Console;
@@ -18,6 +19,7 @@ import yett.practice.Exercise;
 import yett.practice.Jotting;
 import yett.practice.Notebook;
 import yett.practice.Reckoning;
+import yett.practice.Result;
 import yett.practice.TraineeProgress;
 import yett.practice.Workbench;
 
@@ -25,9 +27,11 @@ import yett.practice.Workbench;
 public final class PracticeCommands {
   static final String PRACTICE =
       "Usage: practice [FILE...] [--case NAME] [--area AREA] [--level easy|fair|hard] [--seed"
-          + " NUMBER] [--as trainee|technician|electrician] [--new]. Without a FILE of test cases"
+          + " NUMBER] [--as trainee|technician|electrician] [--new], or practice --course FILE --trainee NAME"
+          + " [--new]. Without a FILE of test cases"
           + " the fault is drawn from the cards. The same seed is the same gate. An exercise that"
-          + " was left goes on, unless --new is said.";
+          + " was left goes on, unless --new is said. A course has its own exercises: the next one that this trainee has"
+          + " not done on this computer is begun.";
 
   private static final String PROGRESS =
       "Usage: practice progress. It is kept in a file of your own beside the casebook.";
@@ -61,16 +65,31 @@ public final class PracticeCommands {
           String seed,
       @Option(
               longName = "as",
-              description = "whose work is practised; a technician's if it is not said",
-              defaultValue = "technician")
+              description = "whose work is practised; a technician's if it is not said")
           String who,
+      @Option(longName = "course", description = "the file of a course") String course,
+      @Option(longName = "trainee", description = "whose turn at the course it is") String trainee,
       @Option(longName = "new", description = "drop an exercise that was left") boolean fresh) {
     ExerciseChoice choice = new ExerciseChoice(desk, console, output);
-    ExerciseOptions.Wanted wanted =
-        new ExerciseOptions(desk)
-            .wanted(words, typed(name), typed(area), typed(level), RoleOption.of(who), typed(seed));
     Notebook notebook = new Notebook(desk.data());
     Optional<Notebook.Left> left = fresh ? Optional.empty() : notebook.left();
+    if (!(typed(course) + typed(trainee)).isEmpty()) {
+      if (!words.isEmpty()
+          || !(typed(name) + typed(area) + typed(level) + typed(seed) + typed(who)).isEmpty()) {
+        throw new UsageException(
+            "A course says itself which exercises, and whose work it is. " + PRACTICE);
+      }
+      inCourse(typed(course), typed(trainee), left, choice, notebook);
+      return;
+    }
+    if (!words.isEmpty() && who != null) {
+      throw new UsageException(
+          "A test case says itself who works on its gate: leave out --as, or the files.");
+    }
+    Role role = who == null ? Role.TECHNICIAN : RoleOption.of(who);
+    ExerciseOptions.Wanted wanted =
+        new ExerciseOptions(desk)
+            .wanted(words, typed(name), typed(area), typed(level), role, typed(seed));
     try {
       if (left.isPresent() && choice.goesOn(left.get())) {
         Notebook.Begun begun = left.get().begun();
@@ -80,6 +99,43 @@ public final class PracticeCommands {
       Notebook.Begun begun = choice.begun(wanted, notebook.progress());
       Exercise exercise = choice.exercise(begun);
       notebook.begin(begun);
+      run(begun, exercise, notebook, List.of());
+    } catch (PutAside e) {
+      // nothing was begun
+    }
+  }
+
+  private void inCourse(
+      String file,
+      String name,
+      Optional<Notebook.Left> left,
+      ExerciseChoice choice,
+      Notebook notebook) {
+    CourseTurn turn = new CourseTurn(desk, output, file, name);
+    Optional<Result.Sitting> whose = left.flatMap(l -> l.begun().course());
+    if (left.isPresent() && !whose.equals(turn.next(notebook.progress().results()))) {
+      throw new UsageException(
+          "Another exercise was left here"
+              + whose.map(s -> ", that of " + s.trainee()).orElse("")
+              + ". It goes on with practice"
+              + whose.map(s -> " --course FILE --trainee \"" + s.trainee() + "\"").orElse("")
+              + "; with --new it is dropped.");
+    }
+    try {
+      if (left.isPresent() && choice.goesOn(left.get())) {
+        Notebook.Begun begun = left.get().begun();
+        run(begun, choice.exercise(begun), notebook, left.get().jottings());
+        return;
+      }
+      Optional<Result.Sitting> next = turn.next(notebook.progress().results());
+      if (next.isEmpty()) {
+        say("All exercises of this course are done. Hand in: " + notebook.results());
+        return;
+      }
+      Notebook.Begun begun = turn.begun(next.get());
+      Exercise exercise = choice.exercise(begun);
+      notebook.begin(begun);
+      say("Exercise " + next.get().number() + " of " + turn.size() + ", for " + name + ".");
       run(begun, exercise, notebook, List.of());
     } catch (PutAside e) {
       // nothing was begun
@@ -111,9 +167,13 @@ public final class PracticeCommands {
       }
       Reckoning reckoning = Reckoning.of(desk.trial(), bench);
       TraineeProgress progress = notebook.progress();
-      notebook.finish(reckoning.result(desk.clock().instant(), bench));
+      notebook.finish(reckoning.result(desk.clock().instant(), bench, begun.course()));
       console.show(
           new ReckoningViews(desk.trial().base()).blocks(bench, reckoning, progress.ratio()));
+      if (begun.course().isPresent()) {
+        say("Kept in " + notebook.results() + ", to hand in at the end of the course.");
+        return;
+      }
       say("The same again: " + command(begun));
       notebook.progress().weak().stream()
           .findFirst()

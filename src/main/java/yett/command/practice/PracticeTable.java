@@ -69,7 +69,7 @@ public final class PracticeTable {
       case "" -> say("Type a number, some words, or help.");
       case "dangers", "danger" -> work.dangers();
       case "set-ups", "set ups", "setups" -> setUps();
-      case "proofs" -> console.show(views.list("Proofs", things("p\\d+", t -> true)));
+      case "proofs" -> console.show(views.list("Proofs", things("p\\d+", t -> true), labels));
       case "try" -> work.tryOut();
       case "finish" -> work.finish();
       case "hand over", "handover" -> work.handOver();
@@ -104,7 +104,7 @@ public final class PracticeTable {
       say("Nothing here is called \"" + Words.shortened(text) + "\". Try other words, or help.");
       return Optional.empty();
     }
-    console.show(views.list("Which of these?", found));
+    console.show(views.list("Which of these?", found, labels));
     String which = line("Enter for the first, another label, or no");
     if (which.isEmpty()) {
       return Optional.of(found.get(0));
@@ -154,12 +154,12 @@ public final class PracticeTable {
       List<String> areas = all.stream().map(Labels.Thing::area).distinct().toList();
       say("No area \"" + Words.shortened(area) + "\" here. " + Names.advice(area, areas));
     } else {
-      console.show(views.list(StepViews.capital(word) + ": " + area, some));
+      console.show(views.list(StepViews.capital(word) + ": " + area, some, labels));
     }
   }
 
   private void setUps() {
-    console.show(views.list("States of the work", things("s\\d+", t -> true)));
+    console.show(views.list("States of the work", things("s\\d+", t -> true), labels));
     var inForce = bench.moment().state().work().setUps();
     say("In force: " + (inForce.isEmpty() ? "nothing." : views.setUps(inForce) + "."));
   }

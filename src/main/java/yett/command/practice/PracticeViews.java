@@ -88,27 +88,35 @@ public final class PracticeViews {
     return List.of(Block.paragraph("Areas: " + areas + ". Type " + word + " and an area."));
   }
 
-  public List<Block> list(String heading, List<Labels.Thing> things) {
+  public List<Block> list(String heading, List<Labels.Thing> things, Labels labels) {
     return List.of(
         Block.heading(heading),
         new Block.Numbered(
-            things.stream().map(t -> Block.item(t.label(), t.words(), effort(t))).toList()));
+            things.stream()
+                .map(t -> Block.item(t.label(), t.words(), effort(t, labels)))
+                .toList()));
   }
 
-  private String effort(Labels.Thing thing) {
+  private String effort(Labels.Thing thing, Labels labels) {
     if (thing.card() instanceof Check check) {
       return Figures.minutes(check.minutes())
-          + StepViews.instrument(check).map(i -> ", " + i).orElse("");
+          + StepViews.instrument(check).map(i -> ", " + i).orElse("")
+          + needs(check.needs(), labels);
     }
     if (thing.card() instanceof Repair repair) {
       String parts = repair.price() > 0 ? ", parts " + money(repair.price()) : "";
-      return Figures.minutes(repair.minutes()) + parts;
+      return Figures.minutes(repair.minutes()) + parts + needs(repair.needs(), labels);
     }
     SetUp setUp = (SetUp) thing.card();
     return Figures.minutes(setUp.enterMinutes())
         + " in, "
         + Figures.minutes(setUp.leaveMinutes())
         + " out";
+  }
+
+  /** The state of the work that has to be entered first. */
+  private String needs(List<String> setUps, Labels labels) {
+    return setUps.isEmpty() ? "" : ", needs " + labels.setUps(base.withOuter(setUps), base);
   }
 
   public static String money(double amount) {

@@ -1,7 +1,8 @@
 package yett.record.drawing;
 
 import yett.paper.Markup;
-import yett.record.drawing.Svg.Pen;
+import yett.paper.Svg;
+import yett.paper.Svg.Pen;
 
 /**
  * A drawing of a gate to scale. Lengths come in metres at the gate, with the height upwards; those

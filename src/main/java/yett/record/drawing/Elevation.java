@@ -2,7 +2,7 @@ package yett.record.drawing;
 
 import java.util.Map;
 import yett.paper.Markup;
-import yett.record.drawing.Svg.Pen;
+import yett.paper.Svg.Pen;
 
 /** The closed gate seen from inside, to scale. */
 public final class Elevation {

@@ -10,7 +10,8 @@ import yett.interview.Moment;
 import yett.interview.Trail;
 import yett.knowledge.RuleBase;
 import yett.paper.Markup;
-import yett.record.drawing.Svg.Pen;
+import yett.paper.Svg;
+import yett.paper.Svg.Pen;
 
 /** How the chance of the causes that mattered moved from answer to answer. */
 public final class SuspicionChart {

@@ -1,18 +1,13 @@
 package yett.record.handout;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.ZoneId;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import yett.interview.Expertise;
 import yett.interview.Moment;
 import yett.knowledge.Letterhead;
 import yett.paper.Markup;
-import yett.paper.PdfFile;
+import yett.paper.Page;
 import yett.paper.Picture;
 import yett.record.CaseRecord;
 
@@ -46,36 +41,31 @@ public final class HandOut {
    * @param gate the gate's name as people say it
    */
   public String html(Moment moment, String caseId, String gate, Set<Part> parts) {
-    Markup page = new Markup();
-    page.open("html", "lang", "en", "xmlns", "http://www.w3.org/1999/xhtml");
-    page.open("head");
-    page.empty("meta", "charset", "utf-8");
-    page.leaf("title", "Record of work: " + gate);
-    page.empty("meta", "name", "description", "content", "Record of work at a gate");
-    page.style(style());
-    page.close();
-    page.open("body");
     Visit visit = new Visit(moment, caseId, gate, zone);
     Findings findings = Findings.of(moment, expertise.base());
-    boolean first = true;
-    boolean sheet = moment.state().isInspection();
-    if (sheet) {
-      page.open("div", "class", "first sheet");
-      new InspectionPage(expertise.base(), new LetterheadLines(letterhead, logo), visit)
-          .write(page);
-      page.close();
-      first = false;
-    }
-    for (Part part : Part.values()) {
-      if (parts.contains(part) && (!sheet || part == Part.LOG)) {
-        page.open("div", "class", first ? "first" : "part");
-        write(part, page, visit, findings);
-        page.close();
-        first = false;
-      }
-    }
-    page.close().close();
-    return "<!DOCTYPE html>\n" + page + "\n";
+    return Page.of(
+        "Record of work: " + gate,
+        "Record of work at a gate",
+        letterhead.paper(),
+        page -> {
+          boolean first = true;
+          boolean sheet = moment.state().isInspection();
+          if (sheet) {
+            page.open("div", "class", "first sheet");
+            new InspectionPage(expertise.base(), new LetterheadLines(letterhead, logo), visit)
+                .write(page);
+            page.close();
+            first = false;
+          }
+          for (Part part : Part.values()) {
+            if (parts.contains(part) && (!sheet || part == Part.LOG)) {
+              page.open("div", "class", first ? "first" : "part");
+              write(part, page, visit, findings);
+              page.close();
+              first = false;
+            }
+          }
+        });
   }
 
   private void write(Part part, Markup page, Visit visit, Findings findings) {
@@ -90,16 +80,6 @@ public final class HandOut {
             .write(outline, visit.moment(), visit.caseId(), visit.gate());
         outline.end();
       }
-    }
-  }
-
-  private String style() {
-    try (InputStream in = HandOut.class.getResourceAsStream("/paper/record.css")) {
-      return new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8)
-          .replace("@paper@", letterhead.paper())
-          .replace("@font@", "'" + PdfFile.FONT + "'");
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
     }
   }
 }

@@ -4,7 +4,7 @@ import yett.paper.Markup;
 import yett.record.Outline;
 
 /** An outline as HTML, inside a page whose own title stands above it. */
-final class HtmlOutline implements Outline {
+public final class HtmlOutline implements Outline {
   private final Markup page;
 
   /** The list that is open: empty, {@code ul} or {@code ol}. */
@@ -12,7 +12,7 @@ final class HtmlOutline implements Outline {
 
   private boolean inner;
 
-  HtmlOutline(Markup page) {
+  public HtmlOutline(Markup page) {
     this.page = page;
   }
 
@@ -87,7 +87,7 @@ final class HtmlOutline implements Outline {
   }
 
   /** Ends what is open; to be called after the last line. */
-  void end() {
+  public void end() {
     if (!list.isEmpty()) {
       endItem();
       page.close();

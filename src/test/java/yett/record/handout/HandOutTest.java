@@ -23,6 +23,7 @@ import yett.knowledge.Role;
 import yett.paper.Picture;
 import yett.record.handout.HandOut.Part;
 import yett.testing.HarrowQuay;
+import yett.testing.Pages;
 import yett.testing.Shipped;
 
 /** The papers of a case at Harrow Quay. */

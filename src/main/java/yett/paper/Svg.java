@@ -1,12 +1,10 @@
-package yett.record.drawing;
+package yett.paper;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import yett.paper.Markup;
-import yett.paper.PdfFile;
 
 /** A drawing whose unit is the millimetre on paper. */
-final class Svg {
+public final class Svg {
   private final Markup page;
 
   /**
@@ -14,7 +12,7 @@ final class Svg {
    *
    * @param said what it shows, for whoever does not see it
    */
-  Svg(Markup page, double width, double height, String said) {
+  public Svg(Markup page, double width, double height, String said) {
     this.page = page;
     String size = "width:" + mm(width) + "mm;height:" + mm(height) + "mm";
     String box = "0 0 " + mm(width) + " " + mm(height);
@@ -34,7 +32,7 @@ final class Svg {
   }
 
   /** Ends the drawing. */
-  void close() {
+  public void close() {
     page.close();
   }
 
@@ -43,8 +41,8 @@ final class Svg {
    *
    * @param dash lengths of dash and gap; {@code none} for a whole line
    */
-  record Pen(String colour, double thick, String dash) {
-    Pen(String colour, double thick) {
+  public record Pen(String colour, double thick, String dash) {
+    public Pen(String colour, double thick) {
       this(colour, thick, "none");
     }
 
@@ -57,19 +55,19 @@ final class Svg {
     }
   }
 
-  static String mm(double millimetres) {
+  public static String mm(double millimetres) {
     return BigDecimal.valueOf(millimetres)
         .setScale(3, RoundingMode.HALF_EVEN)
         .stripTrailingZeros()
         .toPlainString();
   }
 
-  void line(double x1, double y1, double x2, double y2, Pen pen) {
+  public void line(double x1, double y1, double x2, double y2, Pen pen) {
     draw("line", pen.with("x1=" + mm(x1), "y1=" + mm(y1), "x2=" + mm(x2), "y2=" + mm(y2)));
   }
 
   /** Through points: x and y, one after the other. The name is for whoever works on the drawing. */
-  void path(String name, double[] points, Pen pen) {
+  public void path(String name, double[] points, Pen pen) {
     StringBuilder path = new StringBuilder();
     for (int i = 0; i < points.length; i += 2) {
       path.append(i == 0 ? "" : " ").append(mm(points[i])).append(',').append(mm(points[i + 1]));
@@ -77,7 +75,8 @@ final class Svg {
     draw("polyline", pen.with("class=" + name, "points=" + path, "fill=none"));
   }
 
-  void box(String name, double x, double y, double width, double height, String fill, Pen pen) {
+  public void box(
+      String name, double x, double y, double width, double height, String fill, Pen pen) {
     draw(
         "rect",
         pen.with(
@@ -89,14 +88,14 @@ final class Svg {
             "fill=" + fill));
   }
 
-  void disc(double x, double y, double radius, String fill, Pen pen) {
+  public void disc(double x, double y, double radius, String fill, Pen pen) {
     draw("circle", pen.with("cx=" + mm(x), "cy=" + mm(y), "r=" + mm(radius), "fill=" + fill));
   }
 
   /**
    * @param anchor where the point is: {@code start}, {@code middle} or {@code end}
    */
-  void words(String words, double x, double y, double size, String anchor, String colour) {
+  public void words(String words, double x, double y, double size, String anchor, String colour) {
     page.leaf(
         "text",
         words,

@@ -1,4 +1,4 @@
-package yett.record.handout;
+package yett.testing;
 
 import java.io.IOException;
 import java.io.StringReader;
@@ -15,11 +15,11 @@ import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 
 /** Pages as a parser sees them. */
-final class Pages {
+public final class Pages {
   private Pages() {}
 
   /** Fails if it is not well-formed. */
-  static Document parsed(String html) {
+  public static Document parsed(String html) {
     try {
       DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
       factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
@@ -31,7 +31,7 @@ final class Pages {
     }
   }
 
-  static List<Element> all(Document page, String name) {
+  public static List<Element> all(Document page, String name) {
     NodeList found = page.getElementsByTagName(name);
     List<Element> elements = new ArrayList<>();
     for (int i = 0; i < found.getLength(); i++) {
@@ -41,7 +41,7 @@ final class Pages {
   }
 
   /** Elements of this name and class. */
-  static List<Element> all(Document page, String name, String kind) {
+  public static List<Element> all(Document page, String name, String kind) {
     return all(page, name).stream().filter(e -> e.getAttribute("class").equals(kind)).toList();
   }
 }

@@ -1,0 +1,74 @@
+package yett.bench;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+import yett.belief.CardModel;
+import yett.knowledge.Cause;
+import yett.knowledge.Check;
+import yett.knowledge.Effect;
+import yett.knowledge.RuleBase;
+import yett.wording.Wording;
+
+/**
+ * One outcome that is seen more often with a cause than on a sound gate.
+ *
+ * @param with chance of it with the cause alone
+ * @param sound chance of it on a sound gate
+ * @param by effects that show it, by their names; empty if it is the cause's own mark
+ */
+record Sign(Check check, int outcome, double with, double sound, List<String> by) {
+  /** What is hardly more often there than on a sound gate is no sign; considered judgement. */
+  private static final double LEAST = 0.05;
+
+  /** All signs of a cause, those that are there most above a sound gate first. */
+  static List<Sign> of(Cause cause, RuleBase base) {
+    List<Sign> signs = new ArrayList<>();
+    for (Check check : base.checks().values()) {
+      double[] row = check.likelihood().get(cause.id());
+      for (int o = 0; row != null && o < row.length; o++) {
+        if (row[o] - check.otherwise()[o] >= LEAST) {
+          signs.add(new Sign(check, o, row[o], check.otherwise()[o], by(cause, check, base)));
+        }
+      }
+    }
+    signs.sort(
+        Comparator.comparingDouble((Sign s) -> s.sound() - s.with())
+            .thenComparing(s -> s.check().id()));
+    return List.copyOf(signs);
+  }
+
+  private static List<String> by(Cause cause, Check check, RuleBase base) {
+    return base.effectRows().behind(cause, check).stream().map(Effect::name).toList();
+  }
+
+  /** What seeing it says for the cause against a sound gate, as the belief reckons with it. */
+  double decibans() {
+    int outcomes = check.outcomes().size();
+    return 10 * Math.log10(used(with, outcomes) / used(sound, outcomes));
+  }
+
+  private static double used(double chance, int outcomes) {
+    return (1 - CardModel.SLIP) * chance + CardModel.SLIP / outcomes;
+  }
+
+  String words() {
+    return check.kind() == Check.Kind.COMPLAINT ? "" : Wording.meaning(check, id());
+  }
+
+  private String id() {
+    return check.outcomes().get(outcome).id();
+  }
+
+  /** The check by its name in files, which is short. */
+  String brief() {
+    return check.kind() == Check.Kind.COMPLAINT
+        ? check.ask()
+        : Wording.spaced(check.id()) + " " + Wording.spaced(id());
+  }
+
+  String origin() {
+    return by.isEmpty() ? "Its own marks" : by.stream().collect(Collectors.joining("; "));
+  }
+}

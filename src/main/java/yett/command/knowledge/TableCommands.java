@@ -1,0 +1,124 @@
+package yett.command.knowledge;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.SortedMap;
+import org.springframework.shell.core.command.annotation.Arguments;
+import org.springframework.shell.core.command.annotation.Command;
+import org.springframework.shell.core.command.annotation.Option;
+import yett.command.common.Completions;
+import yett.command.common.ExitException;
+import yett.command.common.NewFile;
+import yett.command.common.Sysexits;
+import yett.command.common.UsageException;
+import yett.console.Block;
+import yett.console.Console;
+import yett.console.StandardStreams;
+import yett.desk.Desk;
+import yett.files.BoundedFile;
+import yett.files.WholeFile;
+import yett.knowledge.CauseTable;
+import yett.knowledge.CauseTableEdit;
+import yett.knowledge.Names;
+import yett.knowledge.RuleBase;
+
+/** {@code knowledge table}: causes against what they show, out to a spreadsheet and back. */
+public final class TableCommands {
+  private static final String TABLE =
+      "Usage: knowledge table FOLDER --out FILE [--area AREA], or knowledge table FOLDER --in FILE"
+          + " [--area AREA]. The first writes what the cards say of causes, complaints, looks and"
+          + " effects as a table (CSV, UTF-8): a cause a line. The second reads it back and writes"
+          + " the cells that say something else into the cards of the folder; nothing beside them"
+          + " moves. With anything wrong, each cell is told and nothing is written.";
+
+  private static final int LARGEST = 16 << 20;
+
+  private final Desk desk;
+  private final Console console;
+  private final StandardStreams output;
+
+  public TableCommands(Desk desk, Console console, StandardStreams output) {
+    this.desk = desk;
+    this.console = console;
+    this.output = output;
+  }
+
+  @Command(
+      name = {"knowledge", "table"},
+      description = "take causes and what they show to a spreadsheet and back",
+      help = TABLE,
+      completionProvider = Completions.FILES)
+  public void table(
+      @Arguments List<String> words,
+      @Option(longName = "out", description = "write the table to this new file") String out,
+      @Option(longName = "in", description = "read the table from this file") String in,
+      @Option(longName = "area", description = "only the causes of this area") String area) {
+    if (words.size() != 1 || (out == null) == (in == null)) {
+      throw new UsageException(TABLE);
+    }
+    Path folder = Path.of(words.get(0));
+    SortedMap<String, String> files = desk.choice().source(folder).files();
+    RuleBase base = RuleBase.read(() -> files);
+    CauseTable table = of(base, Objects.requireNonNullElse(area, ""));
+    if (out != null) {
+      NewFile.write(NewFile.named(out), table.csv(), output);
+      return;
+    }
+    Map<String, Path> mine = OwnCards.of(folder, files.keySet());
+    CauseTableEdit edit = CauseTableEdit.of(table, text(Path.of(in)), files, mine::containsKey);
+    if (!edit.problems().isEmpty()) {
+      edit.problems().forEach(p -> output.tell(in + ": " + p));
+      output.tell("Nothing was written.");
+      throw new ExitException(Sysexits.DATA);
+    }
+    if (edit.changed().isEmpty()) {
+      say("The table says what the cards say; nothing was written.");
+      return;
+    }
+    RuleBase.read(edit::files); // tells what the new figures break, before any of them is written
+    edit.changed().forEach(f -> write(mine.get(f), edit.files().get(f)));
+    console.show(Block.numbered(edit.cells()));
+    say(
+        "Written: "
+            + String.join(", ", edit.changed())
+            + ". Version control shows what changed; knowledge compare what it does.");
+  }
+
+  private static CauseTable of(RuleBase base, String area) {
+    List<String> areas =
+        base.causes().values().stream()
+            .map(c -> c.area())
+            .filter(a -> !a.isEmpty())
+            .distinct()
+            .toList();
+    if (!area.isEmpty() && !areas.contains(area)) {
+      throw new UsageException("There is no area \"" + area + "\". " + Names.advice(area, areas));
+    }
+    return new CauseTable(base, c -> area.isEmpty() || c.area().equals(area));
+  }
+
+  private static String text(Path file) {
+    try {
+      return BoundedFile.text(file, LARGEST);
+    } catch (IOException e) {
+      throw new UsageException(
+          file + " cannot be read. See that it is there, and saved as CSV in UTF-8.");
+    }
+  }
+
+  private void say(String words) {
+    console.show(Block.paragraph(words));
+  }
+
+  private static void write(Path file, String text) {
+    try {
+      WholeFile.replace(file, text);
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot write " + file, e);
+    }
+  }
+}

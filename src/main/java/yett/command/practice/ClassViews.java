@@ -1,0 +1,86 @@
+package yett.command.practice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import yett.console.Block;
+import yett.practice.course.ClassTable;
+import yett.practice.course.Course;
+
+/** How a class got on, on a screen and as a table for a spreadsheet. */
+final class ClassViews {
+  private ClassViews() {}
+
+  static List<Block> table(Course course, ClassTable table, int draws) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Block.heading(course.title() + " · exercises: " + course.tasks().size()));
+    blocks.add(
+        new Block.Rows(table.rows().stream().map(r -> Block.row(r.trainee(), words(r))).toList()));
+    blocks.add(
+        Block.paragraph(
+            "The best first: by slips of safety, then gates put right, then faults confirmed before"
+                + " they were mended; time and parts, against the plan's average over "
+                + draws
+                + " gates alike, only where all that is equal."));
+    table.unused().forEach(words -> blocks.add(Block.paragraph("Not counted: " + words)));
+    return blocks;
+  }
+
+  private static String words(ClassTable.Row row) {
+    if (row.done() == 0) {
+      return "no result";
+    }
+    return "slips: "
+        + (row.slips() == 0 ? "none" : row.slips())
+        + ", put right: "
+        + row.putRight()
+        + " of "
+        + row.done()
+        + ", confirmed first: "
+        + row.confirmed()
+        + (row.time().isPresent()
+            ? ", time: " + ReckoningViews.times(row.time().getAsDouble()) + " the plan's"
+            : "")
+        + (row.parts().isPresent()
+            ? ", parts: " + signed(row.parts().getAsDouble()) + " a gate"
+            : "")
+        + (row.hints() == 0 ? "" : ", hints: " + row.hints());
+  }
+
+  private static String signed(double money) {
+    return String.format(Locale.ROOT, "%+.0f", money == 0 ? 0.0 : money);
+  }
+
+  static String csv(ClassTable table) {
+    StringBuilder text =
+        new StringBuilder(
+            "trainee,exercises,slips,put right,confirmed first,hints,time against plan,parts"
+                + " beyond plan\n");
+    for (ClassTable.Row row : table.rows()) {
+      text.append(quoted(row.trainee()))
+          .append(
+              String.format(
+                  Locale.ROOT,
+                  ",%d,%d,%d,%d,%d,%s,%s%n",
+                  row.done(),
+                  row.slips(),
+                  row.putRight(),
+                  row.confirmed(),
+                  row.hints(),
+                  figure(row.time()),
+                  figure(row.parts())));
+    }
+    return text.toString();
+  }
+
+  private static String figure(OptionalDouble figure) {
+    return figure.isPresent() ? String.format(Locale.ROOT, "%.2f", figure.getAsDouble()) : "";
+  }
+
+  /** A name that begins like a formula must not become one. */
+  private static String quoted(String words) {
+    String safe = words.matches("[=+\\-@].*") ? "'" + words : words;
+    return "\"" + safe.replace("\"", "\"\"") + "\"";
+  }
+}

@@ -1,0 +1,202 @@
+package yett.command.practice;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
+import org.springframework.shell.core.command.annotation.Arguments;
+import org.springframework.shell.core.command.annotation.Command;
+import org.springframework.shell.core.command.annotation.Option;
+import yett.command.common.Completions;
+import yett.command.common.ExitException;
+import yett.command.common.NewFile;
+import yett.command.common.Sysexits;
+import yett.command.common.UsageException;
+import yett.console.Console;
+import yett.console.Progress;
+import yett.console.StandardStreams;
+import yett.desk.Desk;
+import yett.paper.Page;
+import yett.practice.Exercise;
+import yett.practice.course.ClassTable;
+import yett.practice.course.Course;
+import yett.practice.course.CoursePaper;
+import yett.practice.course.PlanAverage;
+import yett.practice.course.ResultFiles;
+import yett.record.Markdown;
+import yett.record.Outline;
+import yett.record.handout.HtmlOutline;
+
+/**
+ * {@code practice collect}, {@code sheet} and {@code solution}: what the trainer of a class has.
+ */
+public final class CourseCommands {
+  private static final String COLLECT =
+      "Usage: practice collect COURSE FILE... [--csv FILE] [--draws NUMBER]. The files are"
+          + " practice.jsonl of the trainees' computers; one table of all comes of them, the best"
+          + " first: by safety, then by gates put right, then by faults confirmed before they were"
+          + " mended, and only then by time and parts against the plan's average over many gates.";
+
+  private static final String SHEET =
+      "Usage: practice sheet COURSE [--html FILE] [--markdown FILE]. What is known of each gate of a"
+          + " course, with room to write.";
+
+  private static final String SOLUTION =
+      "Usage: practice solution COURSE [--html FILE] [--markdown FILE] [--draws NUMBER]. What is"
+          + " wrong with each gate of a course, the plan's way on it, and what it costs on average.";
+
+  private static final int DRAWS = 12;
+  private static final int MOST_DRAWS = 200;
+
+  private final Desk desk;
+  private final Console console;
+  private final StandardStreams output;
+
+  public CourseCommands(Desk desk, Console console, StandardStreams output) {
+    this.desk = desk;
+    this.console = console;
+    this.output = output;
+  }
+
+  @Command(
+      name = {"practice", "collect"},
+      description = "make one table of what a class did on many computers",
+      help = COLLECT,
+      completionProvider = Completions.FILES)
+  public void collect(
+      @Arguments List<String> words,
+      @Option(longName = "csv", description = "write the table to this new file as well")
+          String csv,
+      @Option(
+              longName = "draws",
+              description = "over how many gates the plan's average is taken, 12 if it is not said")
+          String draws) {
+    if (words.size() < 2) {
+      throw new UsageException(COLLECT);
+    }
+    int often = draws(draws);
+    Optional<Path> file = Optional.ofNullable(csv).map(NewFile::named);
+    Course course = CourseTurn.course(desk, output, Path.of(words.get(0)));
+    ResultFiles results =
+        ResultFiles.read(words.subList(1, words.size()).stream().map(Path::of).toList());
+    results.problems().forEach(output::tell);
+    ClassTable table =
+        ClassTable.of(
+            course,
+            results.results(),
+            averages(exercises(course), often),
+            desk.trial().base().fingerprint());
+    console.show(ClassViews.table(course, table, often));
+    file.ifPresent(f -> NewFile.write(f, ClassViews.csv(table), output));
+    ExitException.unless(results.problems().isEmpty(), Sysexits.DATA);
+  }
+
+  @Command(
+      name = {"practice", "sheet"},
+      description = "print the exercises of a course, with room to write",
+      help = SHEET,
+      completionProvider = Completions.FILES)
+  public void sheet(
+      @Arguments List<String> words,
+      @Option(longName = "html", description = "to this new file, as a page to print") String html,
+      @Option(longName = "markdown", description = "to this new file, as Markdown")
+          String markdown) {
+    Papers papers = papers(html, markdown);
+    Course course = course(words, SHEET);
+    List<Exercise> exercises = exercises(course);
+    CoursePaper paper = new CoursePaper(desk.trial(), course);
+    write(course.title(), papers, outline -> paper.sheet(outline, exercises));
+  }
+
+  @Command(
+      name = {"practice", "solution"},
+      description = "print the model solution of a course",
+      help = SOLUTION,
+      completionProvider = Completions.FILES)
+  public void solution(
+      @Arguments List<String> words,
+      @Option(longName = "html", description = "to this new file, as a page to print") String html,
+      @Option(longName = "markdown", description = "to this new file, as Markdown") String markdown,
+      @Option(
+              longName = "draws",
+              description = "over how many gates the plan's average is taken, 12 if it is not said")
+          String draws) {
+    int often = draws(draws);
+    Papers papers = papers(html, markdown);
+    Course course = course(words, SOLUTION);
+    List<Exercise> exercises = exercises(course);
+    List<PlanAverage> averages = averages(exercises, often);
+    CoursePaper paper = new CoursePaper(desk.trial(), course);
+    write(course.title(), papers, outline -> paper.solution(outline, exercises, averages));
+  }
+
+  private Course course(List<String> words, String usage) {
+    if (words.size() != 1) {
+      throw new UsageException(usage);
+    }
+    return CourseTurn.course(desk, output, Path.of(words.get(0)));
+  }
+
+  private static int draws(String typed) {
+    if (typed == null) {
+      return DRAWS;
+    }
+    if (!typed.matches("[1-9]\\d{0,2}") || Integer.parseInt(typed) > MOST_DRAWS) {
+      throw new UsageException("--draws takes a whole number from 1 to " + MOST_DRAWS + ".");
+    }
+    return Integer.parseInt(typed);
+  }
+
+  private List<Exercise> exercises(Course course) {
+    ExerciseChoice choice = new ExerciseChoice(desk, console, output);
+    return IntStream.rangeClosed(1, course.tasks().size())
+        .mapToObj(n -> choice.exercise(CourseTurn.begun(desk, course, n)))
+        .toList();
+  }
+
+  private List<PlanAverage> averages(List<Exercise> exercises, int draws) {
+    List<PlanAverage> averages = new ArrayList<>();
+    try (Progress progress =
+        console.start("The plan works on gates alike", exercises.size() * draws)) {
+      exercises.forEach(e -> averages.add(PlanAverage.of(desk.trial(), e, draws, progress::step)));
+    }
+    return averages;
+  }
+
+  /** Where to; seen to be free before anything is worked out. */
+  private record Papers(Optional<Path> html, Optional<Path> markdown) {}
+
+  private static Papers papers(String html, String markdown) {
+    return new Papers(
+        Optional.ofNullable(html).map(NewFile::named),
+        Optional.ofNullable(markdown).map(NewFile::named));
+  }
+
+  /** To the files that were named; to the screen if none was. */
+  private void write(String title, Papers papers, Consumer<Outline> content) {
+    papers.html().ifPresent(file -> NewFile.write(file, page(title, content), output));
+    if (papers.markdown().isPresent() || papers.html().isEmpty()) {
+      Markdown text = new Markdown();
+      content.accept(text);
+      papers
+          .markdown()
+          .ifPresentOrElse(
+              file -> NewFile.write(file, text.toString(), output),
+              () -> output.print(text.toString()));
+    }
+  }
+
+  private String page(String title, Consumer<Outline> content) {
+    return Page.of(
+        title,
+        "Practice on gates that are made up",
+        desk.firm().letterhead().paper(),
+        body -> {
+          HtmlOutline outline = new HtmlOutline(body);
+          content.accept(outline);
+          outline.end();
+        });
+  }
+}

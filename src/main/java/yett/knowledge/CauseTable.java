@@ -1,0 +1,141 @@
+package yett.knowledge;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/**
+ * Causes against complaints, looks and effects, as a table for a spreadsheet: what stands on cards,
+ * and nothing of what follows from it.
+ */
+public final class CauseTable {
+  static final String CAUSE = "cause";
+  static final String NAME = "name";
+  static final String PRIOR = "prior";
+
+  private final RuleBase base;
+  private final Map<String, Column> columns = new LinkedHashMap<>();
+  private final List<Cause> causes;
+
+  /**
+   * What a column holds.
+   *
+   * @param check of which it is a row; empty for an effect
+   * @param outcome its position among those of the check
+   */
+  record Column(Optional<Check> check, int outcome, String effect) {}
+
+  /**
+   * @param which causes stand in it
+   */
+  public CauseTable(RuleBase base, Predicate<Cause> which) {
+    this.base = base;
+    this.causes =
+        base.causes().values().stream()
+            .filter(c -> !c.id().equals(Cause.NOT_IN_RULE_BASE))
+            .filter(which)
+            .toList();
+    for (Effect effect : base.effects().values()) {
+      if (causes.stream().anyMatch(c -> c.leadsTo().containsKey(effect.id()))) {
+        columns.put("effect " + effect.id(), new Column(Optional.empty(), 0, effect.id()));
+      }
+    }
+    for (Check check : base.checks().values()) {
+      if (causes.stream().anyMatch(c -> own(c, check))) {
+        columns(check);
+      }
+    }
+  }
+
+  private void columns(Check check) {
+    if (check.kind() == Check.Kind.COMPLAINT) {
+      columns.put("complaint " + check.id(), new Column(Optional.of(check), 1, ""));
+      return;
+    }
+    String kind = check.kind() == Check.Kind.PROOF ? "proof " : "check ";
+    for (int o = 0; o < check.outcomes().size(); o++) {
+      columns.put(
+          kind + check.id() + " " + check.outcomes().get(o).id(),
+          new Column(Optional.of(check), o, ""));
+    }
+  }
+
+  /** Whether a card says what a cause shows there; otherwise it may follow from effects. */
+  boolean own(Cause cause, Check check) {
+    return check.likelihood().containsKey(cause.id())
+        && base.effectRows().behind(cause, check).isEmpty();
+  }
+
+  Map<String, Column> columns() {
+    return columns;
+  }
+
+  List<Cause> causes() {
+    return causes;
+  }
+
+  /** The figure in a cell; empty where no card says anything. */
+  Optional<Double> figure(Cause cause, Column column) {
+    if (column.check().isEmpty()) {
+      return Optional.ofNullable(cause.leadsTo().get(column.effect()));
+    }
+    Check check = column.check().get();
+    return own(cause, check)
+        ? Optional.of(check.likelihood().get(cause.id())[column.outcome()])
+        : Optional.empty();
+  }
+
+  /** As a file (RFC 4180), a cause a line. */
+  public String csv() {
+    StringBuilder text = new StringBuilder();
+    List<String> head = new ArrayList<>(List.of(CAUSE, NAME, PRIOR));
+    head.addAll(columns.keySet());
+    text.append(head.stream().map(CauseTable::quoted).collect(Collectors.joining(",")));
+    for (Cause cause : causes) {
+      text.append("\r\n")
+          .append(quoted(cause.id()))
+          .append(',')
+          .append(quoted(cause.name()))
+          .append(',')
+          .append(shown(cause.prior()));
+      columns
+          .values()
+          .forEach(
+              c -> text.append(',').append(figure(cause, c).map(CauseTable::shown).orElse("")));
+    }
+    return text.append("\r\n").toString();
+  }
+
+  static String shown(double figure) {
+    return new BigDecimal(figure).round(new MathContext(6)).stripTrailingZeros().toPlainString();
+  }
+
+  private static String quoted(String words) {
+    boolean plain = words.chars().noneMatch(c -> c == ',' || c == ';' || c == '"' || c < ' ');
+    return plain ? words : "\"" + words.replace("\"", "\"\"") + "\"";
+  }
+
+  /** As a spreadsheet names it: column 0 of line 1 is A1. */
+  static String cell(int column, int line) {
+    StringBuilder letters = new StringBuilder();
+    for (int left = column; left >= 0; left = left / 26 - 1) {
+      letters.insert(0, (char) ('A' + left % 26));
+    }
+    return letters.toString() + line;
+  }
+
+  /** The columns of one check, in the order of its outcomes. */
+  List<String> columnsOf(Check check) {
+    return columns.entrySet().stream()
+        .filter(e -> e.getValue().check().filter(c -> c.id().equals(check.id())).isPresent())
+        .sorted((a, b) -> Integer.compare(a.getValue().outcome(), b.getValue().outcome()))
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+}

@@ -1,0 +1,124 @@
+package yett.practice.course;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
+import yett.practice.Result;
+
+/**
+ * How the trainees of a course got on, the best first: by safety, then by what was put right, then
+ * by whether it was confirmed before it was mended, and only then by time and parts.
+ *
+ * @param rows one for each trainee, those without any result last
+ * @param unused what of the results does not count, and why
+ */
+public record ClassTable(List<Row> rows, List<String> unused) {
+
+  /**
+   * @param done exercises of the course that were ended
+   * @param slips of safety in all of them
+   * @param putRight gates that were put right and proved
+   * @param confirmed of these, those without any repair on suspicion
+   * @param time minutes for each minute of the plan's average; of gates that were put right
+   * @param parts money for parts beyond the plan's average, likewise
+   */
+  public record Row(
+      String trainee,
+      int done,
+      int slips,
+      int putRight,
+      int confirmed,
+      int hints,
+      OptionalDouble time,
+      OptionalDouble parts) {}
+
+  /**
+   * @param averages what each exercise costs the plan, in their order
+   * @param ruleBase version of the cards that the averages are of
+   */
+  public static ClassTable of(
+      Course course, List<Result> results, List<PlanAverage> averages, String ruleBase) {
+    List<String> unused = new ArrayList<>();
+    Map<String, Map<Integer, Result>> all = new TreeMap<>();
+    course.trainees().forEach(t -> all.put(t, new TreeMap<>()));
+    results.stream()
+        .sorted(Comparator.comparing(Result::at))
+        .filter(r -> counts(course, r, ruleBase, unused))
+        .forEach(r -> first(all, r, unused));
+    List<Row> rows = new ArrayList<>();
+    course.trainees().forEach(t -> rows.add(row(t, all.get(t), averages)));
+    rows.sort(
+        Comparator.comparing((Row r) -> r.done() == 0)
+            .thenComparing(r -> share(r.slips(), r.done()))
+            .thenComparing(r -> -share(r.putRight(), r.done()))
+            .thenComparing(r -> -share(r.confirmed(), r.done()))
+            .thenComparing(r -> r.time().orElse(Double.MAX_VALUE))
+            .thenComparing(r -> r.parts().orElse(Double.MAX_VALUE)));
+    return new ClassTable(List.copyOf(rows), List.copyOf(unused));
+  }
+
+  private static boolean counts(
+      Course course, Result result, String ruleBase, List<String> unused) {
+    if (result.course().filter(s -> s.course().equals(course.id())).isEmpty()) {
+      return false; // practised by oneself, or in another course
+    }
+    Result.Sitting sitting = result.course().get();
+    String whose = "Exercise " + sitting.number() + " of " + sitting.trainee();
+    if (!course.trainees().contains(sitting.trainee())) {
+      unused.add(whose + ": nobody of this name is in the course.");
+      return false;
+    }
+    if (sitting.number() < 1 || sitting.number() > course.tasks().size()) {
+      unused.add(whose + ": the course has no such exercise.");
+      return false;
+    }
+    if (!sitting.ruleBase().equals(ruleBase)) {
+      unused.add(whose + ": it was done with other cards, so its gate was another.");
+      return false;
+    }
+    return true;
+  }
+
+  /** Who does an exercise again knows its gate. */
+  private static void first(
+      Map<String, Map<Integer, Result>> all, Result result, List<String> unused) {
+    Result.Sitting sitting = result.course().orElseThrow();
+    if (all.get(sitting.trainee()).putIfAbsent(sitting.number(), result) != null) {
+      unused.add(
+          "Exercise "
+              + sitting.number()
+              + " of "
+              + sitting.trainee()
+              + ": done again; the first time counts.");
+    }
+  }
+
+  private static double share(int part, int all) {
+    return all == 0 ? 0 : (double) part / all;
+  }
+
+  private static Row row(String trainee, Map<Integer, Result> results, List<PlanAverage> averages) {
+    List<Result> right = results.values().stream().filter(Result::putRight).toList();
+    return new Row(
+        trainee,
+        results.size(),
+        results.values().stream().mapToInt(Result::slips).sum(),
+        right.size(),
+        (int) right.stream().filter(r -> r.guesses().filter(g -> g == 0).isPresent()).count(),
+        results.values().stream().mapToInt(Result::hints).sum(),
+        mean(right, r -> r.minutes() / Math.max(1, of(r, averages).minutes())),
+        mean(right, r -> r.parts() - of(r, averages).parts()));
+  }
+
+  private static PlanAverage of(Result result, List<PlanAverage> averages) {
+    return averages.get(result.course().orElseThrow().number() - 1);
+  }
+
+  private static OptionalDouble mean(List<Result> results, ToDoubleFunction<Result> what) {
+    return results.stream().mapToDouble(what).average();
+  }
+}

@@ -1,0 +1,100 @@
+package yett.trial;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import yett.knowledge.Cause;
+import yett.knowledge.Check;
+import yett.knowledge.Effect;
+import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
+
+/** Which cards a change adds, takes away and alters, each by its name. */
+final class ChangedCards {
+  private final RuleBase before;
+  private final RuleBase now;
+
+  ChangedCards(RuleBase before, RuleBase now) {
+    this.before = before;
+    this.now = now;
+  }
+
+  /** Cards that only the later one has. */
+  List<String> added() {
+    return only(now, before);
+  }
+
+  /** Cards that only the earlier one has. */
+  List<String> gone() {
+    return only(before, now);
+  }
+
+  private static List<String> only(RuleBase here, RuleBase there) {
+    List<String> words = new ArrayList<>();
+    words.addAll(only("cause", here.causes(), there.causes(), Cause::name));
+    words.addAll(only("effect", here.effects(), there.effects(), Effect::name));
+    words.addAll(only("check", here.checks(), there.checks(), Check::ask));
+    words.addAll(only("repair", here.repairs(), there.repairs(), Repair::name));
+    words.addAll(only("history", here.histories(), there.histories(), h -> h.name()));
+    words.addAll(only("site question", here.siteQuestions(), there.siteQuestions(), q -> q.name()));
+    words.addAll(only("set-up", here.setUps(), there.setUps(), s -> s.name()));
+    words.addAll(only("stop", here.stops(), there.stops(), s -> s.name()));
+    words.addAll(only("rules", here.rules(), there.rules(), text -> ""));
+    words.addAll(only("table", here.tables(), there.tables(), text -> ""));
+    return words;
+  }
+
+  private static <C> List<String> only(
+      String kind, Map<String, C> here, Map<String, C> there, Function<C, String> name) {
+    return here.keySet().stream()
+        .filter(id -> !there.containsKey(id))
+        .map(id -> (kind + " " + id + ": " + name.apply(here.get(id))).replaceFirst(": $", ""))
+        .toList();
+  }
+
+  /** Cards of both that say something else now. */
+  List<String> altered() {
+    List<String> words = new ArrayList<>();
+    words.addAll(altered("cause", before.causes(), now.causes(), Cause::name));
+    words.addAll(altered("repair", before.repairs(), now.repairs(), Repair::name));
+    now.checks().values().stream().map(this::altered).flatMap(Optional::stream).forEach(words::add);
+    words.addAll(altered("rules", before.rules(), now.rules(), text -> ""));
+    words.addAll(altered("table", before.tables(), now.tables(), text -> ""));
+    return words;
+  }
+
+  private static <C> List<String> altered(
+      String kind, Map<String, C> before, Map<String, C> now, Function<C, String> name) {
+    return now.keySet().stream()
+        .filter(id -> before.containsKey(id) && !before.get(id).equals(now.get(id)))
+        .map(id -> (kind + " " + id + ": " + name.apply(now.get(id))).replaceFirst(": $", ""))
+        .toList();
+  }
+
+  /** Of a check only the rows of causes that both know: a new cause has its own line already. */
+  private Optional<String> altered(Check check) {
+    Check was = before.checks().get(check.id());
+    if (was == null) {
+      return Optional.empty();
+    }
+    Set<String> both = new TreeSet<>(was.likelihood().keySet());
+    both.addAll(check.likelihood().keySet());
+    both.removeIf(c -> !before.causes().containsKey(c) || !now.causes().containsKey(c));
+    Set<String> rows = new LinkedHashSet<>();
+    if (!Arrays.equals(was.otherwise(), check.otherwise())) {
+      rows.add("a sound gate");
+    }
+    both.stream()
+        .filter(c -> !Arrays.equals(was.likelihood().get(c), check.likelihood().get(c)))
+        .forEach(rows::add);
+    return rows.isEmpty()
+        ? Optional.empty()
+        : Optional.of("check " + check.id() + ": rows of " + String.join(", ", rows));
+  }
+}

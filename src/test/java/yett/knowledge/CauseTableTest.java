@@ -1,0 +1,144 @@
+package yett.knowledge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class CauseTableTest {
+  private static final SortedMap<String, String> FILES =
+      new TreeMap<>(KnowledgeSource.folder(Path.of("knowledge")).files());
+  private static final RuleBase BASE = RuleBase.read(() -> FILES);
+  private static final CauseTable TABLE = new CauseTable(BASE, c -> c.area().equals("chain"));
+
+  private static CauseTableEdit edited(String csv) {
+    return CauseTableEdit.of(TABLE, csv, FILES, path -> true);
+  }
+
+  /** The table with one cell written over. */
+  private static String with(String cause, String column, String figure) {
+    List<List<String>> cells =
+        TABLE.csv().lines().map(l -> List.of(plain(l).split(",", -1))).toList();
+    int at = cells.get(0).indexOf(column);
+    assertThat(at).as(column).isPositive();
+    StringBuilder text = new StringBuilder();
+    for (List<String> line : cells) {
+      for (int c = 0; c < line.size(); c++) {
+        boolean here = line.get(0).equals(cause) && c == at;
+        text.append(c == 0 ? "" : ",").append(here ? figure : line.get(c));
+      }
+      text.append("\r\n");
+    }
+    return text.toString();
+  }
+
+  /** Names may have commas; they are not read back. */
+  private static String plain(String line) {
+    return line.replaceAll("\"[^\"]*\"", "a name");
+  }
+
+  @Test
+  void what_comes_back_as_it_went_changes_nothing() {
+    CauseTableEdit edit = edited(TABLE.csv());
+    assertThat(edit.problems()).isEmpty();
+    assertThat(edit.cells()).isEmpty();
+    assertThat(edit.files()).isEqualTo(FILES);
+  }
+
+  @Test
+  void a_table_with_semicolons_and_decimal_commas_reads_the_same() {
+    String other =
+        TABLE
+            .csv()
+            .lines()
+            .map(l -> plain(l).replace(',', ';').replace('.', ','))
+            .toList()
+            .toString();
+    String text = other.substring(1, other.length() - 1).replace(", ", "\r\n") + "\r\n";
+    CauseTableEdit edit = edited("\ufeff" + text);
+    assertThat(edit.problems()).isEmpty();
+    assertThat(edit.cells()).isEmpty();
+  }
+
+  @Test
+  void one_cell_changes_one_figure_and_nothing_beside_it() {
+    CauseTableEdit edit = edited(with("chain-worn", "effect jerky-pull", "0.62"));
+    assertThat(edit.problems()).isEmpty();
+    assertThat(edit.cells()).containsExactly("chain-worn, effect jerky-pull: 0.62");
+    String file = edit.changed().get(0);
+    assertThat(edit.changed()).hasSize(1);
+    assertThat(edit.files().get(file))
+        .isEqualTo(FILES.get(file).replace("jerky-pull: 0.51", "jerky-pull: 0.62"));
+    assertThat(RuleBase.read(edit::files).causes().get("chain-worn").leadsTo())
+        .containsEntry("jerky-pull", 0.62);
+  }
+
+  @Test
+  void a_word_stands_for_its_figure() {
+    assertThat(edited(with("chain-worn", "prior", "rarely")).cells())
+        .containsExactly("chain-worn, prior: 0.08");
+  }
+
+  @Test
+  void a_row_that_does_not_add_up_is_told_by_its_cell_and_nothing_is_written() {
+    CauseTableEdit edit = edited(with("chain-misaligned", "check chain-sag ordinary", "0.3"));
+    assertThat(edit.problems())
+        .singleElement()
+        .asString()
+        .matches("[A-Z]+\\d+: the outcomes of chain-sag of chain-misaligned add up to 0.5. .*");
+    assertThat(edit.files()).isEqualTo(FILES);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "chain-worn, prior, 1.5, is no chance",
+    "chain-worn, prior, '', is empty",
+    "chain-worn, prior, =1+1, is no chance",
+    "chain-slack, check chain-sag slack, 0.4, no card says anything of",
+  })
+  void what_cannot_be_is_told_by_its_cell(
+      String cause, String column, String figure, String message) {
+    CauseTableEdit edit = edited(with(cause, column, figure));
+    assertThat(edit.problems())
+        .singleElement()
+        .asString()
+        .matches("[A-Z]+\\d+: .*")
+        .contains(message);
+    assertThat(edit.files()).isEqualTo(FILES);
+  }
+
+  @Test
+  void a_line_or_a_column_that_is_not_known_is_told() {
+    assertThat(edited("cause,prior\r\nchain-wron,0.1\r\n").problems())
+        .singleElement()
+        .asString()
+        .startsWith("A2: there is no cause \"chain-wron\"")
+        .contains("chain-worn");
+    assertThat(edited("cause,effect jerky-pul\r\n").problems())
+        .singleElement()
+        .asString()
+        .startsWith("B1: there is no column")
+        .contains("effect jerky-pull");
+  }
+
+  @Test
+  void a_card_of_another_folder_is_not_written_to() {
+    CauseTableEdit edit =
+        CauseTableEdit.of(TABLE, with("chain-worn", "prior", "0.06"), FILES, path -> false);
+    assertThat(edit.problems()).singleElement().asString().contains("is not in this folder");
+  }
+
+  @Test
+  void cells_have_the_names_of_a_spreadsheet() {
+    assertThat(CauseTable.cell(0, 1)).isEqualTo("A1");
+    assertThat(CauseTable.cell(25, 9)).isEqualTo("Z9");
+    assertThat(CauseTable.cell(26, 2)).isEqualTo("AA2");
+    assertThat(CauseTable.cell(701, 2)).isEqualTo("ZZ2");
+    assertThat(CauseTable.cell(702, 2)).isEqualTo("AAA2");
+  }
+}
