@@ -45,14 +45,14 @@ public record CallLog(List<Entry> tended) {
     return last(Tending.TAKEN, Tending.GIVEN).map(Event.Tended::words).filter(w -> !w.isEmpty());
   }
 
-  /** How far it has got: sent, on the way, at the gate, or a call back that is due. */
+  /** How far it has got: sent, on the way, at the gate. */
   public Optional<Event.Tended> stage() {
-    return last(
-        Tending.SENT,
-        Tending.ON_THE_WAY,
-        Tending.AT_THE_GATE,
-        Tending.CALL_BACK,
-        Tending.NOT_REACHED);
+    return last(Tending.SENT, Tending.ON_THE_WAY, Tending.AT_THE_GATE);
+  }
+
+  /** When they are to be called back, as it was agreed last. */
+  public Optional<Event.Tended> callBack() {
+    return last(Tending.CALL_BACK);
   }
 
   /** Whether somebody was sent. */

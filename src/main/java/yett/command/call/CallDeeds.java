@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import yett.casebook.Person;
 import yett.command.diagnose.Questions;
 import yett.command.diagnose.RetestList;
 import yett.command.diagnose.Sitting;
@@ -124,7 +125,12 @@ public final class CallDeeds {
     String gate = sitting.open().gate();
     DispatchSheet sheet =
         new Dispatcher(sitting.open().interview().expertise(), ZoneId.systemDefault())
-            .sheet(moment, id, gate);
+            .sheet(
+                moment,
+                id,
+                gate,
+                sitting.open().caller().map(Person::name),
+                sitting.open().caller().map(Person::phone));
     List<Block> blocks = new ArrayList<>();
     boolean emergency = step.ending() == Ending.MADE_SAFE;
     blocks.add(Block.heading(emergency ? "Emergency" : "Send somebody"));
