@@ -2,6 +2,7 @@ package yett.command.call;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import yett.casebook.CasebookException;
 import yett.casebook.Person;
@@ -59,6 +60,8 @@ final class WhoCalls {
       } else if (tells(line) && wishes.volunteered().hear(line)) {
         asked = false; // that comes first
         return;
+      } else if (line.toLowerCase(Locale.ROOT).matches("done|send|close|yes|no|d|g|[1-9]")) {
+        sitting.say("That is no name. Enter if it is not told.");
       } else if (line.length() > LONGEST) {
         sitting.say("At most " + LONGEST + " letters, please.");
       } else {
