@@ -5,6 +5,7 @@ import org.springframework.shell.core.command.CommandRegistry;
 import org.springframework.shell.core.command.completion.CompletionProvider;
 import yett.command.calculate.CalculateCommands;
 import yett.command.call.CallCommands;
+import yett.command.call.QueueCommands;
 import yett.command.cases.CasebookCommands;
 import yett.command.cases.CasesCommands;
 import yett.command.cases.FiguresCommands;
@@ -47,6 +48,7 @@ final class AllCommands {
     add(DiagnoseCommands.class, () -> new DiagnoseCommands(desk(), console()));
     add(InspectCommands.class, () -> new InspectCommands(desk(), console()));
     add(CallCommands.class, () -> new CallCommands(desk(), console(), output()));
+    add(QueueCommands.class, () -> new QueueCommands(desk(), console()));
     add(CasesCommands.class, () -> new CasesCommands(desk(), console()));
     add(RecordCommands.class, () -> new RecordCommands(desk(), output()));
     add(GatesCommands.class, () -> new GatesCommands(desk(), console(), output()));

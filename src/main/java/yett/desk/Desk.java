@@ -1,5 +1,9 @@
 package yett.desk;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -13,7 +17,9 @@ import yett.casebook.CasebookException;
 import yett.casebook.DataDirectory;
 import yett.casebook.Outbox;
 import yett.casebook.Parcel;
+import yett.files.BoundedFile;
 import yett.files.OwnFiles;
+import yett.files.WholeFile;
 import yett.interview.Expertise;
 import yett.knowledge.FirmSettings;
 import yett.knowledge.Role;
@@ -113,6 +119,31 @@ public final class Desk implements AutoCloseable {
   /** What the firm decided, and who it is. */
   public FirmSettings firm() {
     return new FirmFile(directory.settings()).read();
+  }
+
+  /** Who works at this computer, if that was said once. */
+  public Optional<String> agent() {
+    try {
+      return Files.exists(agentFile())
+          ? Optional.of(BoundedFile.text(agentFile(), 1 << 10).strip()).filter(n -> !n.isEmpty())
+          : Optional.empty();
+    } catch (IOException e) {
+      return Optional.empty(); // it is asked for again
+    }
+  }
+
+  /** Keeps who works at this computer. */
+  public void callAgent(String name) {
+    try {
+      OwnFiles.folder(directory.settings());
+      WholeFile.replaceOwn(agentFile(), name.getBytes(StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot keep the name in " + agentFile(), e);
+    }
+  }
+
+  private Path agentFile() {
+    return directory.settings().resolve("agent.txt");
   }
 
   /** The firm's sign, if it has one: the bytes of a picture. */

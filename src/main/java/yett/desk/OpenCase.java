@@ -15,6 +15,7 @@ import yett.casebook.CasebookException;
 import yett.casebook.CasebookUnreachable;
 import yett.casebook.NewEvent;
 import yett.casebook.Parcel;
+import yett.casebook.Person;
 import yett.casebook.StoredEvent;
 import yett.casebook.Summary;
 import yett.interview.CaseState;
@@ -96,6 +97,25 @@ public final class OpenCase implements AutoCloseable {
   /** What its gate is called now, whatever it was called when the case was opened. */
   public String gate() {
     return gate;
+  }
+
+  /** What time it is by the clock of this desk. */
+  public Instant now() {
+    return clock.instant();
+  }
+
+  /** Who called, as far as it is known and the casebook can be reached. */
+  public Optional<Person> caller() {
+    try {
+      return casebook.people(id).stream().filter(p -> p.part() == Person.Part.CALLER).findFirst();
+    } catch (CasebookException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** Keeps who called. */
+  public void keepCaller(Person person) {
+    casebook.savePerson(id, person);
   }
 
   /** Who answers. */

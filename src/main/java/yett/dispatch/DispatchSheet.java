@@ -10,11 +10,13 @@ import java.util.Optional;
  *
  * @param caseId as the casebook calls it
  * @param gate as people call it
- * @param at the last word of the call, ISO 8601 in UTC
+ * @param at the last word of the caller, ISO 8601 in UTC
+ * @param call who called, from where, and what the desk did
  * @param ended how the call ended, or {@code open}
  * @param siteKnown details of the gate that differ from the usual: question to answer, in words
  * @param dangers stops that were raised, by name
  * @param believed causes worth a line, the most probable first
+ * @param first looks that most probably come first
  * @param electrician chance that an electrician is needed
  * @param bring the parts that cover what may be wrong
  * @param said in the caller's own words
@@ -27,10 +29,12 @@ public record DispatchSheet(
     String gate,
     String at,
     String ended,
+    Call call,
     Urgency urgency,
     Map<String, String> siteKnown,
     List<String> dangers,
     List<Believed> believed,
+    List<String> first,
     Minutes minutesOnSite,
     double electrician,
     Cover bring,
@@ -42,6 +46,23 @@ public record DispatchSheet(
     List<String> notes,
     List<String> cautions,
     List<String> untilThen) {
+
+  /**
+   * Who called, and what the desk did about it; what is not known is left out.
+   *
+   * @param because why it was handed over, in the words of who did
+   * @param sent who goes
+   * @param due by when, ISO 8601 in UTC
+   * @param help who was called for help
+   */
+  public record Call(
+      Optional<String> caller,
+      Optional<String> phone,
+      Optional<String> where,
+      Optional<String> because,
+      Optional<String> sent,
+      Optional<String> due,
+      Optional<String> help) {}
 
   /** How soon, and why. */
   public record Urgency(String level, List<String> reasons) {}

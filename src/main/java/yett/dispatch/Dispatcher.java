@@ -19,14 +19,18 @@ import yett.dispatch.DispatchSheet.Believed;
 import yett.dispatch.DispatchSheet.Cover;
 import yett.dispatch.DispatchSheet.Item;
 import yett.interview.Answer;
+import yett.interview.CallLog;
 import yett.interview.CaseState;
 import yett.interview.Chance;
+import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Expertise;
 import yett.interview.Interview;
 import yett.interview.Moment;
 import yett.interview.Site;
 import yett.interview.SiteFacts;
+import yett.interview.Tending;
+import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
 import yett.knowledge.Pressing;
@@ -41,6 +45,9 @@ import yett.plan.Planner;
 public final class Dispatcher {
   /** What may be wrong is covered to this share. */
   static final double ENOUGH = 0.9;
+
+  /** Nobody takes these along. */
+  private static final Set<String> NO_TOOLS = Set.of("eye", "tally", "stopwatch", "label");
 
   private static final double NAMED = 0.05;
   private static final double WORTH_A_LINE = 0.02;
@@ -67,24 +74,36 @@ public final class Dispatcher {
    * @param gate the gate's name as people say it
    */
   public DispatchSheet sheet(Moment moment, String caseId, String gate) {
+    return sheet(moment, caseId, gate, Optional.empty(), Optional.empty());
+  }
+
+  /**
+   * @param caller name of who called, if it is known
+   * @param phone the number to call back
+   */
+  public DispatchSheet sheet(
+      Moment moment, String caseId, String gate, Optional<String> caller, Optional<String> phone) {
     CaseState state = moment.state();
     Site site = new SiteFacts(base).site(state.told().site());
     List<Scenario> scenarios = new Scenarios(base, site).of(moment.belief());
     List<String> stops = moment.judgement().stops().stream().map(s -> s.stop()).distinct().toList();
     List<String> dangers = stops.stream().map(s -> base.stops().get(s).name()).toList();
-    Instant at = moment.entries().get(moment.entries().size() - 1).at();
+    Instant at = lastWord(moment);
+    List<Check> first = first(moment, site);
     return new DispatchSheet(
         caseId,
         gate,
         at.toString(),
         state.closed().map(e -> e.words()).orElse("open"),
+        call(moment, caller, phone),
         Urgencies.of(dangers, pressing(state), at, zone),
         siteKnown(state, site.answers()),
         dangers,
         believed(moment),
-        new VisitTime(base, first(moment, site), proofs(site)).of(scenarios),
+        first.stream().map(Check::ask).toList(),
+        new VisitTime(base, first, proofs(site)).of(scenarios),
         electrician(scenarios),
-        bring(scenarios),
+        bring(scenarios, moment),
         instruments(moment, site),
         state.told().said(),
         state.told().complaints().orElse(List.of()).stream().map(this::complaint).toList(),
@@ -95,10 +114,40 @@ public final class Dispatcher {
         untilThen(state, stops));
   }
 
-  private static Cover bring(List<Scenario> scenarios) {
+  /** Whoever goes on with the case later does not move the time of the call. */
+  private static Instant lastWord(Moment moment) {
+    List<Entry> entries = moment.entries();
+    return entries.stream()
+        .filter(e -> e.by() == Role.CALLER && !(e.event() instanceof Event.Tended))
+        .reduce((a, b) -> b)
+        .orElse(entries.get(entries.size() - 1))
+        .at();
+  }
+
+  private static DispatchSheet.Call call(
+      Moment moment, Optional<String> caller, Optional<String> phone) {
+    CallLog log = CallLog.of(moment.entries());
+    Optional<Event.Tended> sent = log.last(Tending.SENT).filter(t -> !t.words().isEmpty());
+    return new DispatchSheet.Call(
+        caller.filter(c -> !c.isEmpty()),
+        phone.filter(p -> !p.isEmpty()),
+        log.where(),
+        moment.state().gaveUp(),
+        sent.map(Event.Tended::words),
+        sent.map(Event.Tended::due).filter(d -> !d.isEmpty()),
+        log.last(Tending.HELP_CALLED).map(Event.Tended::words).filter(w -> !w.isEmpty()));
+  }
+
+  private static Cover bring(List<Scenario> scenarios, Moment moment) {
     Cover all = new Van(scenarios).cover(ENOUGH);
     List<Item> left = all.left().stream().filter(i -> i.chance() >= WORTH_A_LINE).toList();
-    return new Cover(all.parts(), all.without(), all.covers(), left, all.unknown());
+    return new Cover(all.parts(), all.without(), all.covers(), left, unknown(moment, all));
+  }
+
+  /** The figure that stands among the causes, so that there is one for one thing. */
+  private static double unknown(Moment moment, Cover cover) {
+    int at = moment.belief().model().causes().indexOf(Cause.NOT_IN_RULE_BASE);
+    return at < 0 ? cover.unknown() : Math.max(0, Math.min(1, moment.belief().remaining()[at]));
   }
 
   private List<Pressing> pressing(CaseState state) {
@@ -189,7 +238,7 @@ public final class Dispatcher {
                             shown.computeIfAbsent(instrument(c), k -> new HashSet<>()).add(cause);
                           }
                         }));
-    shown.remove("eye");
+    shown.keySet().removeAll(NO_TOOLS);
     Map<String, Double> chances = new HashMap<>();
     var support = moment.belief().support(0.995, 160);
     double sum = Arrays.stream(support.weights()).sum();
@@ -254,13 +303,16 @@ public final class Dispatcher {
     List<String> lines = new ArrayList<>();
     stops.forEach(s -> lines.addAll(base.stops().get(s).now(Role.CALLER)));
     pressing(state).forEach(p -> lines.addAll(p.untilThen()));
-    for (String complaint : state.told().complaints().orElse(List.of())) {
+    List<String> complaints =
+        stops.isEmpty() ? state.told().complaints().orElse(List.of()) : List.of();
+    for (String complaint : complaints) {
       lines.addAll(base.telephone().untilThen().getOrDefault(complaint, List.of()));
     }
     if (!state.work().cured()) {
       lines.add(
-          (stops.isEmpty() ? "Nobody pushes" : "Beyond that, nobody pushes")
-              + " or pulls the gate, opens a cover or reaches into the chain.");
+          stops.isEmpty()
+              ? "Nobody pushes or pulls the gate, opens a cover or reaches into the chain."
+              : "Nobody does more at the gate than was read out.");
       lines.add("Nobody stands or walks in the opening while the gate may move.");
     }
     return lines.stream().distinct().toList();

@@ -1,9 +1,12 @@
 package yett.interview;
 
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import yett.knowledge.Check;
 import yett.knowledge.Pressing;
@@ -13,6 +16,21 @@ import yett.knowledge.Repair;
 final class CallPolicy {
   /** Beyond so many questions a caller is not asked for the technician's sake. */
   private static final int MOST_FOR_A_VISIT = 7;
+
+  /** So many answers in a row that tell nothing end the asking. */
+  private static final int UNTOLD = 4;
+
+  /** So many looks come first for the sake of what the caller can put right. */
+  private static final int HELP_FIRST = 3;
+
+  /** An outcome points to a repair that helps so often when it is seen. */
+  private static final double POINTS_TO = 0.25;
+
+  /** From there on the plan leads. */
+  private static final double AS_GOOD_AS_FOUND = 0.5;
+
+  /** A look that helps less often than this comes in its turn. */
+  private static final double WORTH_ASKING = 0.02;
 
   private final Present present;
   private final SiteFacts sites;
@@ -47,6 +65,83 @@ final class CallPolicy {
             .map(Repair::id)
             .collect(Collectors.toCollection(LinkedHashSet::new));
     return work.question(repairs);
+  }
+
+  /**
+   * Whether the caller has told nothing for so long that to ask on would only try their patience.
+   */
+  boolean cannotTell() {
+    if (!present.isCall()) {
+      return false;
+    }
+    List<CaseState.Answered> asked =
+        present.state.answers().stream().filter(this::isOrdinary).toList();
+    return asked.size() >= UNTOLD
+        && asked.subList(asked.size() - UNTOLD, asked.size()).stream()
+            .noneMatch(a -> a.answer().tells());
+  }
+
+  /**
+   * The first looks of a call are those after which the caller most often puts it right without
+   * anybody being sent, for the minutes that they take.
+   */
+  Optional<Step> helpFirst(BestWork work, SetUpSteps steps) {
+    boolean underWay =
+        present.state.work().epoch() > 0
+            || present.state.work().intent().isPresent()
+            || Arrays.stream(present.belief.remaining()).max().orElse(0) >= AS_GOOD_AS_FOUND;
+    if (!present.isCall() || underWay || asked() >= HELP_FIRST) {
+      return Optional.empty();
+    }
+    Set<String> open = work.checks(false);
+    return present.base.checks().values().stream()
+        .filter(c -> open.contains(c.id()) && help(c) >= WORTH_ASKING)
+        .max(
+            Comparator.comparingDouble(c -> help(c) * present.base.planning().visit() - minutes(c)))
+        .map(c -> steps.ask(c, Optional.empty(), Occasion.of(Occasion.Kind.WORTH)));
+  }
+
+  private double minutes(Check check) {
+    return check.minutes() + present.base.planning().question();
+  }
+
+  /**
+   * Chance that this look shows something which the caller may then put right, for good: outcomes
+   * that point to one of their repairs.
+   */
+  private double help(Check check) {
+    double help = 0;
+    for (int o = 1; o < check.outcomes().size(); o++) {
+      int outcome = o;
+      double chance = chance(check, outcome, cause -> 1);
+      double best =
+          present.base.repairs().values().stream()
+              .filter(r -> r.who() == present.role() && !present.unavailable.contains(r.id()))
+              .mapToDouble(r -> chance(check, outcome, c -> r.removes().getOrDefault(c, 0.0)))
+              .max()
+              .orElse(0);
+      help += best >= POINTS_TO * (chance + check.otherwise()[o]) ? best : 0;
+    }
+    return help;
+  }
+
+  /** Of an outcome together with a cause that makes it other than usual, so weighted. */
+  private double chance(Check check, int outcome, ToDoubleFunction<String> weight) {
+    double[] now = present.belief.remaining();
+    List<String> causes = present.belief.model().causes();
+    double chance = 0;
+    for (int i = 0; i < now.length; i++) {
+      double[] row = check.likelihood().get(causes.get(i));
+      if (row != null) {
+        chance += now[i] * weight.applyAsDouble(causes.get(i)) * row[outcome];
+      }
+    }
+    return chance;
+  }
+
+  private boolean isOrdinary(CaseState.Answered answered) {
+    Check check = present.base.checks().get(answered.check());
+    return check != null && check.kind() == Check.Kind.CHECK && !check.danger();
   }
 
   private long asked() {

@@ -336,6 +336,12 @@ final class CaseFold implements Event.Visitor<Runnable> {
     return on(() -> closed = Optional.of(event.ending()));
   }
 
+  /** Who answers, and what, stays as it was. */
+  @Override
+  public Runnable tended(Event.Tended event) {
+    return () -> {};
+  }
+
   /** Not even who wrote it is known for sure. */
   @Override
   public Runnable unread(Event.Unread event) {

@@ -12,6 +12,12 @@ public enum Ending {
   HANDED_OVER("handed over"),
   /** Left locked off and signed. */
   OUT_OF_SERVICE("left out of service"),
+  /** Runs again without anybody from here; what was wrong was not found out. */
+  WORKS_AGAIN("works again"),
+  /** Whoever called does not want anybody any more. */
+  CANCELLED("called off"),
+  /** Nobody answers the number any more, and nothing is known of a danger. */
+  NOT_REACHED("caller not reached"),
   /** Ended by a danger to people. */
   MADE_SAFE("stopped for safety");
 
@@ -23,7 +29,7 @@ public enum Ending {
 
   /** Whether the gate is back in use and nothing is left to do. */
   public boolean isDone() {
-    return this == REPAIRED || this == SOLVED || this == INSPECTED;
+    return this == REPAIRED || this == SOLVED || this == WORKS_AGAIN || this == INSPECTED;
   }
 
   public String words() {

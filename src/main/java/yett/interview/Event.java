@@ -37,7 +37,8 @@ import yett.knowledge.Role;
   @JsonSubTypes.Type(value = Event.TakenUp.class, name = "taken-up"),
   @JsonSubTypes.Type(value = Event.DangersAgain.class, name = "dangers-again"),
   @JsonSubTypes.Type(value = Event.AskedFor.class, name = "asked-for"),
-  @JsonSubTypes.Type(value = Event.WentOn.class, name = "went-on")
+  @JsonSubTypes.Type(value = Event.WentOn.class, name = "went-on"),
+  @JsonSubTypes.Type(value = Event.Tended.class, name = "tended")
 })
 public sealed interface Event {
 
@@ -90,6 +91,8 @@ public sealed interface Event {
     R askedFor(AskedFor event);
 
     R wentOn(WentOn event);
+
+    R tended(Tended event);
 
     R unread(Unread event);
   }
@@ -470,6 +473,30 @@ public sealed interface Event {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.takenUp(this);
+    }
+  }
+
+  /**
+   * What the desk did about a call. It is kept beside the answers, and weighs nothing.
+   *
+   * @param words whatever is to be known of it; may be empty, and may have been forgotten
+   * @param due by when, ISO 8601 in UTC; empty if no time was named
+   */
+  record Tended(Tending what, String words, @JsonInclude(JsonInclude.Include.NON_EMPTY) String due)
+      implements Event {
+    public Tended {
+      requireNonNull(what, "what");
+      requireNonNull(words, "words");
+      due = due == null ? "" : due;
+    }
+
+    public Tended(Tending what, String words) {
+      this(what, words, "");
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.tended(this);
     }
   }
 

@@ -109,6 +109,11 @@ public final class Meanwhile {
     }
 
     @Override
+    public Runnable tended(Event.Tended event) {
+      return () -> add(mine, event);
+    }
+
+    @Override
     public Runnable closed(Event.Closed event) {
       return () -> {};
     }
@@ -134,6 +139,11 @@ public final class Meanwhile {
 
     @Override
     public Runnable said(Event.Said event) {
+      return () -> add(mine, event);
+    }
+
+    @Override
+    public Runnable tended(Event.Tended event) {
       return () -> add(mine, event);
     }
 

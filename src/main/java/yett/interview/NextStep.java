@@ -142,9 +142,15 @@ final class NextStep {
       }
       return failed
           .repair()
+          .or(() -> calls.cannotTell() ? Optional.of(nothingLeft()) : Optional.empty())
+          .or(() -> calls.helpFirst(work, steps))
           .or(() -> work.best(false))
           .or(() -> calls.shortenVisit(work))
-          .orElseGet(() -> handOver(new HandOverReason.NothingLeft(state.role(), reserved())));
+          .orElseGet(this::nothingLeft);
+    }
+
+    private Step nothingLeft() {
+      return handOver(new HandOverReason.NothingLeft(state.role(), reserved()));
     }
 
     private List<HandOverReason.Reserved> reserved() {

@@ -72,6 +72,7 @@ public final class Sense {
         boolean beside =
             event instanceof Event.Noted
                 || event instanceof Event.Said
+                || event instanceof Event.Tended
                 || event instanceof Event.Unread;
         boolean again = event instanceof Event.TakenUp;
         doubt(closed && !beside && !again, "the case was closed before it");
@@ -262,6 +263,14 @@ public final class Sense {
       @Override
       public Runnable closed(Event.Closed event) {
         return () -> {};
+      }
+
+      @Override
+      public Runnable tended(Event.Tended event) {
+        return () -> {
+          text(event.words());
+          doubt(!event.due().isEmpty() && !CallLog.isTime(event.due()), "its time is no time");
+        };
       }
 
       @Override

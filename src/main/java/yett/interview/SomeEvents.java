@@ -127,6 +127,11 @@ public interface SomeEvents<R> extends Event.Visitor<R> {
   }
 
   @Override
+  default R tended(Event.Tended event) {
+    return other(event);
+  }
+
+  @Override
   default R unread(Event.Unread event) {
     return other(event);
   }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import yett.interview.CallLog;
 import yett.interview.CaseState.Answered;
 import yett.interview.Chance;
 import yett.interview.Entry;
@@ -22,6 +23,7 @@ import yett.interview.SomeEvents;
 import yett.interview.Trail;
 import yett.interview.WorkTime;
 import yett.knowledge.RuleBase;
+import yett.wording.CallWords;
 import yett.wording.Wording;
 
 /**
@@ -75,6 +77,11 @@ public final class CaseRecord {
       head();
       causes();
       site();
+      page.list(
+          "The call",
+          CallLog.of(moment.entries()).tended().stream()
+              .map(e -> Wording.dayAndTime(e.at()) + ": " + CallWords.of((Event.Tended) e.event()))
+              .toList());
       reported();
       dangers();
       new CheckLines(base, words, moment, page).write();

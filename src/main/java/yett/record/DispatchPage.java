@@ -1,99 +1,210 @@
 package yett.record;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import yett.dispatch.DispatchSheet;
 import yett.dispatch.DispatchSheet.Cover;
 import yett.interview.Chance;
+import yett.wording.CallWords;
 
-/** A dispatch sheet on paper. */
+/** A dispatch sheet on one page of paper: 60 lines of 80 letters; its JSON has everything. */
 public final class DispatchPage {
-  /** More parts than this are no short list. */
-  private static final int SHORT = 8;
+  /** Lines of a page, and letters of a line. */
+  private static final int PAGE = 60;
 
-  private DispatchPage() {}
+  private static final int WIDTH = 80;
 
-  public static String markdown(DispatchSheet sheet) {
-    Markdown page = new Markdown();
+  /** How much of each list is shown at most; less where the page would not hold it. */
+  private static final int MOST = 5;
+
+  private static final int CAUSES = 4;
+  private static final int SAID = 4;
+
+  /** A line and its second one; only what people said is ever cut. */
+  private static final int LONGEST = 150;
+
+  private static final List<String> UNTOLD = List.of("could not tell", "could not get there");
+
+  private final DispatchSheet sheet;
+  private final Optional<String> currency;
+  private final int detail;
+  private final Markdown page = new Markdown();
+
+  private DispatchPage(DispatchSheet sheet, Optional<String> currency, int detail) {
+    this.sheet = sheet;
+    this.currency = currency;
+    this.detail = detail;
+  }
+
+  /**
+   * @param currency in which prices are, if the firm says it
+   */
+  public static String markdown(DispatchSheet sheet, Optional<String> currency) {
+    String page = "";
+    for (int detail = MOST; detail >= 0; detail--) {
+      page = new DispatchPage(sheet, currency, detail).write();
+      if (page.lines().mapToInt(DispatchPage::height).sum() <= PAGE) {
+        break;
+      }
+    }
+    return page;
+  }
+
+  private static int height(String line) {
+    return Math.max(1, (line.length() + WIDTH - 1) / WIDTH);
+  }
+
+  private String write() {
     page.title("Dispatch, case " + sheet.caseId() + ": " + sheet.gate());
     page.paragraph(
         upper(sheet.urgency().level()), String.join("; ", sheet.urgency().reasons()) + ".");
-    page.paragraph(
-        "Call of "
-            + sheet.at().replace('T', ' ').replaceAll(":\\d\\d(\\.\\d+)?Z$", " UTC")
-            + ", "
-            + sheet.ended()
-            + ". On site about "
-            + sheet.minutesOnSite().likely()
-            + " minutes, in nine of ten cases up to "
-            + sheet.minutesOnSite().nineInTen()
-            + ". An electrician is needed: "
-            + Chance.of(sheet.electrician())
-            + ".");
+    who();
     page.list("Danger", sheet.dangers());
-    page.list("What is believed", sheet.believed().stream().map(DispatchPage::line).toList());
-    bring(page, sheet);
-    List<String> said = new ArrayList<>();
-    sheet.said().forEach(s -> said.add("In the caller's words: " + s));
-    said.addAll(sheet.complaints());
-    sheet.histories().forEach(h -> said.add("Lately: " + h));
-    sheet.siteKnown().forEach((q, a) -> said.add(q + ": " + a));
-    page.list("What was reported", said);
+    page.list("What was said", some(said(), SAID));
+    List<String> believed =
+        new ArrayList<>(sheet.believed().stream().limit(CAUSES).map(DispatchPage::line).toList());
+    sheet.first().stream()
+        .limit(Math.min(2, detail))
+        .forEach(f -> believed.add("Look first: " + f));
+    page.list("What is believed", believed);
+    bring();
+    page.list("Told on the telephone", some(asked(), detail));
     page.list(
-        "What was asked",
-        sheet.asked().stream().map(a -> a.question() + " " + a.answer()).toList());
-    page.list("Notes", sheet.notes());
-    page.list("Cautions", sheet.cautions());
-    page.list("Until somebody comes", sheet.untilThen());
+        "Cautions (what to do stands at each step)",
+        sheet.cautions().stream().map(DispatchPage::hazard).toList());
+    page.list("How the gate is left, until somebody comes", sheet.untilThen());
     return page.toString();
   }
 
-  private static void bring(Markdown page, DispatchSheet sheet) {
-    Cover bring = sheet.bring();
-    page.heading("Parts to bring");
-    if (bring.parts().isEmpty()) {
-      page.paragraph("None: nothing that is probable needs one.");
-    } else {
-      page.paragraph(
-          "In the order of what they gain: first the chance that it is needed, then how often this"
-              + " and all above are enough."
-              + (bring.parts().size() > SHORT
-                  ? " The call leaves much open, so that the list is long: take what is at hand,"
-                      + " and of the rest the first."
-                  : ""));
-      bring.parts().forEach(p -> page.item(line(p)));
-    }
-    page.paragraph(
-        "Enough in "
-            + Chance.of(bring.covers()).percent()
-            + " of what may be wrong; without any part in "
-            + Chance.of(bring.without()).percent()
-            + ". It is something that this rule base does not know: "
-            + Chance.of(bring.unknown())
-            + ".");
-    page.list("Parts left out", bring.left().stream().map(DispatchPage::line).toList());
-    page.list("Instruments", sheet.instruments().stream().map(DispatchPage::line).toList());
+  private void who() {
+    DispatchSheet.Call call = sheet.call();
+    List<String> who = new ArrayList<>();
+    call.where().ifPresent(w -> who.add("At: " + w));
+    who.add(
+        "Called by: "
+            + call.caller().orElse("name not told")
+            + ", "
+            + call.phone().orElse("number not told"));
+    who.add("Call: " + CallWords.when(Instant.parse(sheet.at())) + ", " + sheet.ended());
+    call.because().ifPresent(b -> who.add("Handed over because: " + b));
+    call.help().ifPresent(h -> who.add("Called for help: " + h));
+    call.sent()
+        .ifPresent(
+            s ->
+                who.add(
+                    "Sent: "
+                        + s
+                        + call.due()
+                            .map(d -> ", there by " + CallWords.when(Instant.parse(d)))
+                            .orElse("")));
+    who.add(
+        "On site: about "
+            + sheet.minutesOnSite().likely()
+            + " minutes, in nine of ten cases up to "
+            + sheet.minutesOnSite().nineInTen()
+            + "; an electrician is needed: "
+            + Chance.of(sheet.electrician()));
+    who.forEach(page::item);
   }
 
-  private static String line(DispatchSheet.Packed p) {
+  private List<String> said() {
+    List<String> said = new ArrayList<>();
+    sheet.said().forEach(s -> said.add("\"" + cut(s) + "\""));
+    if (!sheet.complaints().isEmpty()) {
+      said.add(String.join("; ", sheet.complaints()));
+    }
+    if (!sheet.histories().isEmpty()) {
+      said.add("Lately: " + String.join("; ", sheet.histories()));
+    }
+    if (!sheet.siteKnown().isEmpty()) {
+      List<String> site = new ArrayList<>();
+      sheet.siteKnown().forEach((q, a) -> site.add(q + ": " + a));
+      said.add(String.join("; ", site));
+    }
+    return said;
+  }
+
+  private List<String> asked() {
+    List<String> asked = new ArrayList<>();
+    sheet.notes().forEach(n -> asked.add("Note: " + n));
+    List<DispatchSheet.Asked> looks =
+        sheet.asked().stream().filter(a -> !a.check().startsWith("danger-")).toList();
+    looks.stream()
+        .filter(a -> !UNTOLD.contains(a.answer()))
+        .forEach(a -> asked.add(a.question() + " " + upper(a.answer())));
+    long untold = looks.stream().filter(a -> UNTOLD.contains(a.answer())).count();
+    if (untold > 0) {
+      asked.add((untold == 1 ? "1 question" : untold + " questions") + " they could not answer");
+    }
+    return asked;
+  }
+
+  /** The shares are of everything, so that they stand beside what is believed. */
+  private void bring() {
+    Cover bring = sheet.bring();
+    List<String> lines = new ArrayList<>();
+    bring.parts().stream().limit(1L + detail).forEach(p -> lines.add(line(p)));
+    int more = bring.parts().size() - lines.size();
+    if (lines.isEmpty()) {
+      lines.add("No part: nothing that is probable needs one");
+    } else if (more > 0) {
+      lines.add(more + " more parts, each needed in fewer cases: dispatch CASE --json");
+    }
+    lines.add(
+        "Enough without any part in "
+            + ofAll(bring.without())
+            + "; sizes are on the gate's label: ask for them");
+    if (!sheet.instruments().isEmpty()) {
+      lines.add(
+          "Instruments: "
+              + String.join(
+                  ", ", sheet.instruments().stream().limit(MOST).map(i -> i.name()).toList()));
+    }
+    page.list("Parts and tools to bring", lines);
+  }
+
+  private String ofAll(double ofKnown) {
+    return Chance.of(ofKnown * (1 - sheet.bring().unknown())).percent();
+  }
+
+  private String line(DispatchSheet.Packed p) {
     return p.name()
         + ": "
         + Chance.of(p.chance()).percent()
-        + "; enough in "
-        + Chance.of(p.covers()).percent()
-        + "; price "
-        + Math.round(p.price());
+        + "; so far enough in "
+        + ofAll(p.covers())
+        + currency.map(c -> "; " + c + " " + Math.round(p.price())).orElse("");
   }
 
   private static String line(DispatchSheet.Believed b) {
     return b.name() + ": " + Chance.of(b.chance());
   }
 
-  private static String line(DispatchSheet.Item i) {
-    return i.name() + ": " + Chance.of(i.chance()).percent();
+  /** What it is. */
+  private static String hazard(String caution) {
+    return caution.split("(?<=[.]) ", 2)[0];
+  }
+
+  private static String cut(String said) {
+    return said.length() > LONGEST ? said.substring(0, LONGEST) + " …" : said;
+  }
+
+  /** The first of them, and how many more there are. */
+  private static List<String> some(List<String> lines, int most) {
+    List<String> some = new ArrayList<>();
+    if (lines.isEmpty() || most == 0) {
+      return some;
+    }
+    lines.stream().limit(lines.size() > most ? most - 1L : most).forEach(some::add);
+    if (lines.size() > some.size()) {
+      some.add((lines.size() - some.size()) + " more: dispatch CASE --json");
+    }
+    return some;
   }
 
   private static String upper(String level) {
-    return Character.toUpperCase(level.charAt(0)) + level.substring(1);
+    return level.isEmpty() ? "" : Character.toUpperCase(level.charAt(0)) + level.substring(1);
   }
 }

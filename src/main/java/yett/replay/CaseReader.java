@@ -3,6 +3,7 @@ package yett.replay;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,8 +30,16 @@ import yett.quantity.ReadingException;
 /** Reads one case from its fields; everything wrong is noted with its place. */
 final class CaseReader {
   private static final String RETEST = "retest";
+
+  /** No run comes to these: a caller brings them. */
+  private static final Set<Ending> BY_CALLERS =
+      EnumSet.of(Ending.WORKS_AGAIN, Ending.CANCELLED, Ending.NOT_REACHED);
+
   private static final List<String> ENDS =
-      Arrays.stream(Ending.values()).map(RunSummary::word).toList();
+      Arrays.stream(Ending.values())
+          .filter(e -> !BY_CALLERS.contains(e))
+          .map(RunSummary::word)
+          .toList();
   private static final String CURED = "cured";
   private static final String FAILS = "fails";
   private static final String CANNOT_TELL = "cannot-tell";

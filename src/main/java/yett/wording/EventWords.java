@@ -140,6 +140,11 @@ record EventWords(Wording words) implements Event.Visitor<String> {
   }
 
   @Override
+  public String tended(Event.Tended event) {
+    return "what the desk did: " + CallWords.of(event);
+  }
+
+  @Override
   public String unread(Event.Unread event) {
     return "an entry that this version of the program cannot read";
   }

@@ -17,8 +17,10 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import yett.interview.Expertise;
+import yett.knowledge.Cause;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
+import yett.record.DispatchPage;
 import yett.replay.CaseFile;
 import yett.replay.RecordedCase;
 import yett.replay.Replayed;
@@ -165,6 +167,26 @@ class CallsTest {
       if (!call.replayed().ended().equals("solved")) {
         assertThat(call.sheet().untilThen()).as(call.recorded().name()).isNotEmpty();
       }
+    }
+  }
+
+  /** Counted as it is printed on a terminal of 80 letters, blank lines too. */
+  @Test
+  void every_sheet_fits_one_page() {
+    for (Call call : calls) {
+      String page = DispatchPage.markdown(call.sheet(), Optional.of("EUR"));
+      int lines = page.lines().mapToInt(l -> Math.max(1, (l.length() + 79) / 80)).sum();
+      assertThat(lines).as(call.recorded().name() + "\n" + page).isLessThanOrEqualTo(60);
+    }
+  }
+
+  /** What is unknown has one figure, among the causes and beside the parts. */
+  @Test
+  void one_figure_for_one_thing() {
+    for (Call call : calls) {
+      call.sheet().believed().stream()
+          .filter(b -> b.cause().equals(Cause.NOT_IN_RULE_BASE))
+          .forEach(b -> assertThat(call.sheet().bring().unknown()).isEqualTo(b.chance()));
     }
   }
 }

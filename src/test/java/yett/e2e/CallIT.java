@@ -53,9 +53,16 @@ class CallIT {
         desk.enter(answer(screen));
       }
       assertThat(screen).contains("\"send\" when");
+      assertThat(desk.readTo(Screen.PROMPT, PATIENCE)).contains("Who goes, and by when?");
+      desk.enter("Tom, in 40 min");
       assertThat(desk.waitForExit(PATIENCE)).isZero();
       assertThat(desk.transcript())
-          .contains("Send somebody", "until somebody comes", "dispatch 2026-", "--as technician")
+          .contains(
+              "Send somebody",
+              "somebody will be there by",
+              "until somebody comes",
+              "dispatch 2026-",
+              "--as technician")
           .doesNotContain("Exception", "Set-up:", "Plan of work");
     }
     assertThat(asked).as("questions before somebody is sent").hasSizeBetween(2, 12);
@@ -84,10 +91,12 @@ class CallIT {
             "# Dispatch, case ",
             "At once",
             "somebody is shut in",
-            "## Parts to bring",
-            "; enough in ",
+            "Called by: Ina Teal, 555 0107",
+            "Sent: at once, Tom, in 40 min, there by ",
             "somtimes it goes",
-            "## Until somebody comes",
+            "## Parts and tools to bring",
+            "enough in ",
+            "until somebody comes",
             "1 case.",
             "1 entry on people forgotten in 1 case, and what the caller said",
             "Nothing is known of the people",

@@ -275,6 +275,30 @@ class ElectricalRulesTest extends ShownByExamples {
   }
 
   @Test
+  void a_caller_switches_on_once_where_it_is_dry_and_did_not_trip_before() {
+    Fact caller = new Fact.Person(Role.CALLER);
+    assertThat(forbidden(caller)).doesNotContain("switch-on-once");
+    assertThat(forbidden(TECHNICIAN)).contains("switch-on-once");
+    assertThat(forbidden(caller, said(1, "trips-again", "again"))).contains("switch-on-once");
+    assertThat(forbidden(caller, said(1, "seen-at-the-box", "wet"))).contains("switch-on-once");
+    assertThat(forbidden(caller, new Fact.Happened("heavy-rain"))).contains("switch-on-once");
+  }
+
+  @Test
+  void a_dead_gate_on_the_telephone_has_most_often_lost_its_mains() {
+    Fact dead = new Fact.Complained("does-nothing");
+    assertThat(mainsMissing(new Fact.Person(Role.CALLER), dead)).isTrue();
+    assertThat(mainsMissing(TECHNICIAN, dead)).isFalse();
+    assertThat(mainsMissing(new Fact.Person(Role.CALLER), new Fact.Complained("slow"))).isFalse();
+  }
+
+  private static boolean mainsMissing(Fact... facts) {
+    return Rules.judge(facts).odds().stream()
+        .filter(o -> o.reason().because().startsWith("on the telephone nobody knows"))
+        .anyMatch(o -> o.cause().equals("mains-missing") && o.factor() > 1);
+  }
+
+  @Test
   void wrongly_linked_batteries_are_run_again_once_they_are_rewired() {
     Fact wrong = said(1, "battery-wiring-look", "wrong");
     assertThat(forbidden(TECHNICIAN, wrong)).contains("charging-voltage", "charge-batteries");

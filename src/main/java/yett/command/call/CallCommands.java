@@ -6,6 +6,7 @@ import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import org.springframework.shell.core.command.annotation.Option;
 import yett.casebook.CaseId;
+import yett.casebook.Person;
 import yett.command.common.Completions;
 import yett.command.common.UsageException;
 import yett.command.diagnose.NewCase;
@@ -64,11 +65,16 @@ public final class CallCommands {
       String gate = open.gate();
       DispatchSheet sheet =
           new Dispatcher(desk.expertise(), ZoneId.systemDefault())
-              .sheet(open.moment(), id.toString(), gate);
+              .sheet(
+                  open.moment(),
+                  id.toString(),
+                  gate,
+                  open.caller().map(Person::name),
+                  open.caller().map(Person::phone));
       if (json) {
         output.json(DispatchJson.write(sheet));
       } else {
-        output.print(DispatchPage.markdown(sheet));
+        output.print(DispatchPage.markdown(sheet, desk.firm().letterhead().currency()));
       }
     }
   }

@@ -3,7 +3,9 @@ package yett.command.call;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
+import yett.casebook.Person;
 import yett.command.diagnose.Questions;
 import yett.command.diagnose.RetestList;
 import yett.command.diagnose.Sitting;
@@ -26,10 +28,14 @@ public final class CallDeeds {
 
   private final Sitting sitting;
   private final Questions questions;
+  private final WhoCalls whoCalls;
+  private final Sending sending;
 
-  public CallDeeds(Sitting sitting, Questions questions) {
+  CallDeeds(Sitting sitting, Questions questions, WhoCalls whoCalls) {
     this.sitting = sitting;
     this.questions = questions;
+    this.whoCalls = whoCalls;
+    this.sending = new Sending(sitting);
   }
 
   void makeSafe(Step.MakeSafe step) {
@@ -119,7 +125,12 @@ public final class CallDeeds {
     String gate = sitting.open().gate();
     DispatchSheet sheet =
         new Dispatcher(sitting.open().interview().expertise(), ZoneId.systemDefault())
-            .sheet(moment, id, gate);
+            .sheet(
+                moment,
+                id,
+                gate,
+                sitting.open().caller().map(Person::name),
+                sitting.open().caller().map(Person::phone));
     List<Block> blocks = new ArrayList<>();
     boolean emergency = step.ending() == Ending.MADE_SAFE;
     blocks.add(Block.heading(emergency ? "Emergency" : "Send somebody"));
@@ -143,13 +154,23 @@ public final class CallDeeds {
     blocks.add(Block.paragraph(Text.strong("Read out, until somebody comes:")));
     blocks.add(Block.numbered(sheet.untilThen()));
     sitting.show(blocks);
+    whoCalls.ask();
+    if (whoCalls.isLeft()) {
+      return;
+    }
+    Optional<String> before = sending.before();
+    before.ifPresent(b -> sitting.say("Already " + b + "."));
     OptionalInt sent =
         questions.word(
-            "\"send\" when somebody is told, or back",
-            List.of("send"),
+            before.isPresent()
+                ? "\"send\" if somebody else goes, \"leave\" to leave it so, or back"
+                : "\"send\" when somebody is told, or back",
+            before.isPresent() ? List.of("send", "leave") : List.of("send"),
             "Type send, or back to take the last answer back.");
     if (sent.isPresent()) {
-      sitting.record(new Event.Noted("Sent for, " + sheet.urgency().level() + "."));
+      if (sent.getAsInt() == 0) {
+        sending.ask(emergency, sheet.urgency().level());
+      }
       sitting.say(
           "The sheet for whoever goes: dispatch "
               + id

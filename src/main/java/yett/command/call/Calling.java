@@ -39,9 +39,14 @@ public final class Calling {
   private final Wishes wishes;
   private final Questions questions;
   private final CallDeeds deeds;
+  private final WhoCalls whoCalls;
   private final Map<String, String> knownSite;
   private boolean wordsAsked;
+  private boolean ringsAgain;
   private boolean keysTold;
+
+  /** So much of what was said has been heard for an end of the call. */
+  private int saidHeard;
 
   /**
    * @param knownSite what is known of the gate from earlier cases
@@ -51,7 +56,8 @@ public final class Calling {
     this.sitting = sitting;
     this.wishes = wishes;
     this.questions = questions;
-    this.deeds = new CallDeeds(sitting, questions);
+    this.whoCalls = new WhoCalls(sitting, wishes);
+    this.deeds = new CallDeeds(sitting, questions, whoCalls);
     this.knownSite = knownSite;
   }
 
@@ -75,7 +81,7 @@ public final class Calling {
 
     @Override
     public Runnable askDangers(Step.AskDangers step) {
-      boolean beginning = !wordsAsked && moment.state().told().said().isEmpty();
+      boolean beginning = !wordsAsked && (ringsAgain || moment.state().told().said().isEmpty());
       return beginning ? Calling.this::askWords : other(step);
     }
 
@@ -131,13 +137,23 @@ public final class Calling {
 
     @Override
     public Runnable handOver(Step.HandOver step) {
-      return () -> deeds.dispatch(step, moment);
+      return () -> {
+        if (!heardAgain()) {
+          deeds.dispatch(step, moment);
+        }
+      };
     }
 
     @Override
     public Runnable other(Step step) {
       return step.accept(otherwise);
     }
+  }
+
+  /** What is said now comes on top of what was said before. */
+  public void ringsAgain() {
+    ringsAgain = true;
+    saidHeard = sitting.moment().state().told().said().size();
   }
 
   private void askWords() {
@@ -159,6 +175,10 @@ public final class Calling {
 
   /** What is known of the gate is taken; a caller is not asked for feeders and classes. */
   private void takeSite() {
+    whoCalls.ask();
+    if (whoCalls.isLeft() || sitting.moment().state().closed().isPresent()) {
+      return;
+    }
     List<Event> events = new ArrayList<>();
     knownSite.forEach(
         (question, answer) -> {
@@ -172,6 +192,9 @@ public final class Calling {
 
   /** Offers what was understood; any other line is heard as further words of the caller. */
   private void askComplaints(Step.AskComplaints step) {
+    if (worksAgain()) {
+      return;
+    }
     Set<Check> offered = new LinkedHashSet<>();
     List<String> said = sitting.moment().state().told().said();
     if (!said.isEmpty()) {
@@ -228,6 +251,18 @@ public final class Calling {
     return Optional.of(picked.stream().distinct().toList());
   }
 
+  /** Whether what was said since the last time says that it works again; then that was asked. */
+  private boolean worksAgain() {
+    List<String> said = sitting.moment().state().told().said();
+    List<String> news = said.subList(Math.min(saidHeard, said.size()), said.size());
+    saidHeard = said.size();
+    boolean again = news.stream().anyMatch(wishes.end()::tellsOfIt);
+    if (again) {
+      wishes.end().worksAgain(Optional.empty());
+    }
+    return again;
+  }
+
   private void pick(List<Check> complaints, String heading) {
     List<String> texts = complaints.stream().map(Calling::lay).toList();
     List<String> ids = complaints.stream().map(Check::id).toList();
@@ -248,7 +283,19 @@ public final class Calling {
     return check.lay().isEmpty() ? check.ask() : check.lay();
   }
 
+  /**
+   * A call that had come to its questions before: words of now may end it, or be news.
+   *
+   * @return whether they did
+   */
+  private boolean heardAgain() {
+    return ringsAgain && worksAgain();
+  }
+
   private void askPressing(Step.AskPressing step) {
+    if (heardAgain()) {
+      return;
+    }
     List<String> texts = step.pressing().stream().map(Pressing::ask).toList();
     List<String> ids = step.pressing().stream().map(Pressing::id).toList();
     sitting.show(
@@ -271,6 +318,9 @@ public final class Calling {
    * Only what would tell most about this complaint, so that the list is short enough to read out.
    */
   private void askHistory(Step.AskHistory step, Moment moment) {
+    if (heardAgain()) {
+      return;
+    }
     List<History> first = HistoryWorth.most(step.histories(), moment.belief(), LATELY);
     Optional<List<Integer>> picked = happened(first, true);
     if (picked.isPresent() && picked.get().contains(first.size())) {
@@ -296,6 +346,9 @@ public final class Calling {
   }
 
   private void ask(Step.Ask step, Moment moment) {
+    if (heardAgain()) {
+      return;
+    }
     Check check = step.check();
     int number =
         1
@@ -329,6 +382,10 @@ public final class Calling {
         sitting.moment().judgement().remarks().stream()
             .filter(r -> !moment.judgement().remarks().contains(r))
             .forEach(r -> sitting.say("Note: " + r.text()));
+        if (answer.get().choice().filter(o -> wishes.end().isIt(check, o)).isPresent()) {
+          wishes.end().worksAgain(Optional.empty());
+          return;
+        }
       }
     }
   }

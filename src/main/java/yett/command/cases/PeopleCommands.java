@@ -164,6 +164,9 @@ public final class PeopleCommands {
       if (entry.event() instanceof Event.Said said && !said.words().isEmpty()) {
         left.put(entry.number(), EventText.write(new Event.Said("")));
       }
+      if (entry.event() instanceof Event.Tended t && !t.words().isEmpty()) {
+        left.put(entry.number(), EventText.write(new Event.Tended(t.what(), "", t.due())));
+      }
     }
     if (!left.isEmpty()) {
       desk.casebook().forgetWords(id, left);

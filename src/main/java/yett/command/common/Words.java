@@ -29,6 +29,9 @@ public final class Words {
     NOTE("note", "note … keeps a remark for the record"),
     DANGER("danger", "report a danger"),
     HANDOVER("hand over", "give the case to the next level"),
+    WORKS_AGAIN("works again", "on a call: it runs again, which ends the call"),
+    CANCEL("cancel", "on a call: they want nobody any more; why may follow"),
+    NO_REPLY("no reply", "on a call: they cannot be reached any more"),
     CUT_OFF("x", "the call dropped: keep what was said"),
     SAVE("save", "stop here and save"),
     HELP("help", "these words");
@@ -47,7 +50,7 @@ public final class Words {
 
     /** Whether words may follow it on the line. */
     public boolean takesWords() {
-      return this == NOTE || this == TELL || this == ASK || this == SUSPECT;
+      return this == NOTE || this == TELL || this == ASK || this == SUSPECT || this == CANCEL;
     }
 
     /** What follows it on a line that begins with it; may be empty. */

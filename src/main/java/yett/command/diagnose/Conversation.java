@@ -52,6 +52,12 @@ public final class Conversation {
     this.calling = new Calling(sitting, wishes, questions, knownSite);
   }
 
+  /** Somebody calls once more about the same: their words are heard before anything is asked. */
+  Conversation ringsAgain() {
+    calling.ringsAgain();
+    return this;
+  }
+
   /** Goes on until the case is closed or the person leaves; every answer is stored at once. */
   public void run() {
     try {

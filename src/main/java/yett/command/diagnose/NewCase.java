@@ -39,6 +39,27 @@ public final class NewCase {
     begin(words, role, Optional.empty());
   }
 
+  /** Who calls about a gate with an open case is told of it first. */
+  private void beginAt(String gate, Role role, Optional<InspectionKind> inspection) {
+    Optional<CaseId> open = role == Role.CALLER ? earlier().goOn(gate) : Optional.empty();
+    open.ifPresentOrElse(id -> goOn(id, gate), () -> begin(gate, role, inspection));
+  }
+
+  private EarlierCalls earlier() {
+    return new EarlierCalls(desk.casebook(), console);
+  }
+
+  /** The same fault once more: what they say now is heard, and dangers are asked about anew. */
+  private void goOn(CaseId id, String gate) {
+    try (OpenCase open = desk.open(id, Role.CALLER)) {
+      console.show(
+          Block.heading("Case " + id + " · " + gate),
+          Block.paragraph("What was answered stays; what they say now is added to it."));
+      open.record(new Event.DangersAgain());
+      new Conversation(console, open, Map.of()).ringsAgain().run();
+    }
+  }
+
   /** The same for an inspection. */
   void inspect(List<String> words, Role role, InspectionKind kind) {
     begin(words, role, Optional.of(kind));
@@ -47,7 +68,8 @@ public final class NewCase {
   private void begin(List<String> words, Role role, Optional<InspectionKind> inspection) {
     desk.prepare();
     String typed = Normalizer.normalize(String.join(" ", words), Normalizer.Form.NFC);
-    gate(typed.strip().replaceAll("\\s+", " ")).ifPresent(gate -> begin(gate, role, inspection));
+    gate(typed.strip().replaceAll("\\s+", " "), role)
+        .ifPresent(gate -> beginAt(gate, role, inspection));
   }
 
   private void begin(String gate, Role role, Optional<InspectionKind> inspection) {
@@ -82,13 +104,13 @@ public final class NewCase {
   }
 
   /** The gate's name: from the command line, from those known, or typed. */
-  private Optional<String> gate(String typed) {
+  private Optional<String> gate(String typed, Role role) {
     List<SiteRecord> sites = desk.casebook().sites();
     if (!typed.isEmpty()) {
       if (!GateNames.isName(typed)) {
         throw new UsageException(GateNames.refusal(typed));
       }
-      return new GateNames(console, sites).meant(typed);
+      return meant(typed, sites, role);
     }
     console.show(Block.heading("Which gate?"));
     if (!sites.isEmpty()) {
@@ -100,11 +122,15 @@ public final class NewCase {
             sites.isEmpty() ? "Name of the gate> " : "Number, or the name of another gate> ",
             known,
             line -> gate(line.replaceAll("\s+", " "), known))
-        .flatMap(
-            gate ->
-                known.contains(gate)
-                    ? Optional.of(gate)
-                    : new GateNames(console, sites).meant(gate));
+        .flatMap(gate -> known.contains(gate) ? Optional.of(gate) : meant(gate, sites, role));
+  }
+
+  /** By its name; on a call by who called about it before, and where it is, too. */
+  private Optional<String> meant(String typed, List<SiteRecord> sites, Role role) {
+    boolean named = sites.stream().anyMatch(s -> s.id().equals(typed));
+    List<String> before = named || role != Role.CALLER ? List.of() : earlier().gates(typed);
+    Optional<String> picked = before.isEmpty() ? Optional.empty() : earlier().pick(before);
+    return picked.isPresent() ? picked : new GateNames(console, sites).meant(typed);
   }
 
   private static Prompt.Reading<String> gate(String text, List<String> known) {

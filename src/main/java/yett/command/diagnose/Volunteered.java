@@ -29,9 +29,11 @@ public final class Volunteered {
 
   private final Sitting sitting;
   private final TakenUp takenUp;
+  private final CallEnd end;
 
-  Volunteered(Sitting sitting) {
+  Volunteered(Sitting sitting, CallEnd end) {
     this.sitting = sitting;
+    this.end = end;
     this.takenUp = new TakenUp(sitting);
   }
 
@@ -107,6 +109,10 @@ public final class Volunteered {
             .toList();
     boolean single = !words.contains(" ");
     if (!dangers.isEmpty() && danger(dangers, words)) {
+      return true;
+    }
+    if (dangers.isEmpty() && end.tellsOfIt(words)) {
+      end.worksAgain(Optional.of(words));
       return true;
     }
     List<Thing> others = takenUp.news(heard.things());

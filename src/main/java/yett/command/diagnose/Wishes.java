@@ -15,11 +15,13 @@ public final class Wishes {
   private final Volunteered volunteered;
   private final CheckList checks;
   private final Suspicion suspicion;
+  private final CallEnd end;
 
   public Wishes(Sitting sitting) {
     this.sitting = sitting;
     this.corrections = new Corrections(sitting);
-    this.volunteered = new Volunteered(sitting);
+    this.end = new CallEnd(sitting, this);
+    this.volunteered = new Volunteered(sitting, end);
     this.checks = new CheckList(sitting);
     this.suspicion = new Suspicion(sitting, checks);
   }
@@ -27,6 +29,11 @@ public final class Wishes {
   /** What was told without being asked. */
   public Volunteered volunteered() {
     return volunteered;
+  }
+
+  /** Ends that a caller brings. */
+  public CallEnd end() {
+    return end;
   }
 
   /** Whether a line was a wish, or tells something that was not asked; if so, it is done. */
@@ -65,6 +72,9 @@ public final class Wishes {
       case SUSPECT -> suspicion.look(wish.after(line));
       case DANGER -> sitting.record(new Event.DangersAgain());
       case HANDOVER -> giveUp();
+      case WORKS_AGAIN -> end.worksAgain(Optional.empty());
+      case CANCEL, NO_REPLY ->
+          end.broughtBy(wish, wish == Words.Wish.CANCEL ? wish.after(line) : "");
       case CUT_OFF -> {
         sitting.record(new Event.Noted("The call dropped."));
         throw new PutAside();

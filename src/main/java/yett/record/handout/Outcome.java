@@ -24,6 +24,13 @@ record Outcome(String words, boolean inUse) {
               true);
       case INSPECTED ->
           new Outcome("The gate was inspected and passed every safety test that it needs.", true);
+      case WORKS_AGAIN ->
+          new Outcome(
+              "The gate was said to run again. Nobody of ours has looked at it: watch its next"
+                  + " runs from the side.",
+              true);
+      case CANCELLED, NOT_REACHED ->
+          new Outcome("Nobody of ours has looked at the gate." + WAIT, false);
       case SOLVED -> new Outcome("The gate runs again. Nothing of it had to be repaired.", true);
       case HANDED_OVER ->
           new Outcome("The work is not finished; somebody else goes on with it." + WAIT, false);

@@ -154,7 +154,8 @@ class StoreThenThinkTest {
         assertThat(new HandOverSheet(small).markdown(moment, "1", "Fish dock")).contains("gull");
         assertThat(
                 DispatchPage.markdown(
-                    new Dispatcher(small, ZoneOffset.UTC).sheet(moment, "1", "Fish dock")))
+                    new Dispatcher(small, ZoneOffset.UTC).sheet(moment, "1", "Fish dock"),
+                    Optional.empty()))
             .contains("# Dispatch");
       }
       assertThat(other.stored()).hasSize(before + 2);

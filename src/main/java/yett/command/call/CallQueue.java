@@ -1,0 +1,86 @@
+package yett.command.call;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import yett.casebook.CaseStatus;
+import yett.casebook.CaseSummary;
+import yett.casebook.Casebook;
+import yett.desk.OpenCase;
+import yett.dispatch.CallUrgency;
+import yett.interview.CallLog;
+import yett.interview.CaseState;
+import yett.interview.Entry;
+import yett.interview.Tending;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+import yett.wording.CallWords;
+
+/** The calls that are open, the most urgent first, and of these the oldest. */
+final class CallQueue {
+  private static final List<String> LEVELS = List.of("at once", "today", "next working day");
+
+  /** A call in the queue. */
+  record Call(CaseSummary line, String level, String because, CallLog log) {
+    /** In words, without the number of the case. */
+    String words(Instant now) {
+      List<String> words = new ArrayList<>();
+      words.add(level);
+      words.add(line.siteId());
+      words.add(age(Duration.between(line.opened(), now)));
+      words.add(because);
+      log.stage().map(CallWords::of).ifPresent(words::add);
+      log.callBack().map(CallWords::of).ifPresent(words::add);
+      if (isLate(now)) {
+        words.add("LATE");
+      }
+      words.add(log.holder().map(h -> "with " + h).orElse("nobody holds it"));
+      return String.join(" · ", words);
+    }
+
+    private boolean isLate(Instant now) {
+      return Stream.concat(
+              log.stage().filter(t -> t.what() != Tending.AT_THE_GATE).stream(),
+              log.callBack().stream())
+          .filter(t -> !t.due().isEmpty() && Instant.parse(t.due()).isBefore(now))
+          .findAny()
+          .isPresent();
+    }
+
+    private static String age(Duration age) {
+      return age.toMinutes() < 120
+          ? Math.max(0, age.toMinutes()) + " min old"
+          : age.toHours() < 48 ? age.toHours() + " h old" : age.toDays() + " days old";
+    }
+  }
+
+  private CallQueue() {}
+
+  static List<Call> of(Casebook casebook, RuleBase base, ZoneId zone) {
+    List<Call> calls = new ArrayList<>();
+    casebook.forEach(
+        casebook.cases(CaseStatus.OPEN),
+        (line, events) -> {
+          List<Entry> entries = OpenCase.entries(events);
+          CaseState state = CaseState.of(entries);
+          if (state.opened().filter(o -> o.role() == Role.CALLER).isPresent()) {
+            var urgency = CallUrgency.of(base, state, line.opened(), zone);
+            calls.add(
+                new Call(
+                    line,
+                    urgency.level(),
+                    String.join("; ", urgency.reasons()),
+                    CallLog.of(entries)));
+          }
+        });
+    calls.sort(
+        Comparator.comparingInt((Call c) -> LEVELS.indexOf(c.level()))
+            .thenComparing(c -> c.line().opened())
+            .thenComparing(c -> c.line().id()));
+    return List.copyOf(calls);
+  }
+}

@@ -1,0 +1,181 @@
+package yett.command.call;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.shell.core.command.annotation.Arguments;
+import org.springframework.shell.core.command.annotation.Command;
+import yett.casebook.CaseId;
+import yett.command.common.Completions;
+import yett.command.common.UsageException;
+import yett.console.Block;
+import yett.console.Console;
+import yett.desk.Desk;
+import yett.desk.OpenCase;
+import yett.interview.Event;
+import yett.interview.Tending;
+import yett.wording.CallWords;
+
+/** {@code calls}: the queue of a desk with many calls and several people. */
+public final class QueueCommands {
+  private static final String CALLS =
+      "Usage: calls. Lists the calls that are open: how soon, the gate, how old, why, how far it"
+          + " has got, who holds it.";
+
+  private static final String AGENT = "Usage: calls agent NAME. Who works at this computer.";
+  private static final String TAKE = "Usage: calls take CASE. From then on you hold it.";
+  private static final String GIVE = "Usage: calls give CASE NAME. From then on NAME holds it.";
+  private static final String NOTE = "Usage: calls note CASE WORDS...";
+  private static final String BACK =
+      "Usage: calls back CASE WHEN. Such as 14:30, in 20 min, tomorrow 9:00, 2026-12-01 8:30.";
+  private static final String SENT =
+      "Usage: calls sent CASE WHO [WHEN]. Such as: calls sent 7 Tom, 14:30.";
+  private static final String WAY = "Usage: calls way CASE [WORDS]. Who was sent is on the way.";
+  private static final String GATE =
+      "Usage: calls there CASE [WORDS]. Who was sent is at the gate.";
+
+  private final Desk desk;
+  private final Console console;
+
+  public QueueCommands(Desk desk, Console console) {
+    this.desk = desk;
+    this.console = console;
+  }
+
+  @Command(
+      name = "calls",
+      description = "the calls that are open, the most urgent first",
+      help = CALLS)
+  public void calls() {
+    Instant now = desk.clock().instant();
+    List<CallQueue.Call> calls = CallQueue.of(desk.casebook(), desk.base(), ZoneId.systemDefault());
+    if (calls.isEmpty()) {
+      console.show(Block.paragraph("No call is open."));
+      return;
+    }
+    console.show(
+        new Block.Rows(
+            calls.stream().map(c -> Block.row(c.line().id().toString(), c.words(now))).toList()),
+        Block.paragraph(calls.size() == 1 ? "1 call is open." : calls.size() + " calls are open."));
+  }
+
+  @Command(
+      name = {"calls", "agent"},
+      description = "who works at this computer",
+      help = AGENT)
+  public void agent(@Arguments List<String> words) {
+    if (!words.isEmpty()) {
+      desk.callAgent(String.join(" ", words).strip());
+    }
+    console.show(
+        Block.paragraph(
+            desk.agent()
+                .map(a -> "At this computer: " + a + ".")
+                .orElse("Nobody has said who works here. " + AGENT)));
+  }
+
+  @Command(
+      name = {"calls", "take"},
+      description = "hold a call",
+      help = TAKE,
+      completionProvider = Completions.CASES)
+  public void take(@Arguments List<String> words) {
+    String agent =
+        desk.agent()
+            .orElseThrow(() -> new UsageException("Say once who works here: calls agent NAME."));
+    tend(words, TAKE, Tending.TAKEN, Optional.of(agent), false);
+  }
+
+  @Command(
+      name = {"calls", "give"},
+      description = "give a call to somebody else",
+      help = GIVE,
+      completionProvider = Completions.CASES)
+  public void give(@Arguments List<String> words) {
+    tend(words, GIVE, Tending.GIVEN, Optional.empty(), true);
+  }
+
+  @Command(
+      name = {"calls", "note"},
+      description = "keep a remark with a call",
+      help = NOTE,
+      completionProvider = Completions.CASES)
+  public void note(@Arguments List<String> words) {
+    if (words.size() < 2) {
+      throw new UsageException(NOTE);
+    }
+    record(words.get(0), new Event.Noted(rest(words)), "noted");
+  }
+
+  @Command(
+      name = {"calls", "back"},
+      description = "call back at a time",
+      help = BACK,
+      completionProvider = Completions.CASES)
+  public void back(@Arguments List<String> words) {
+    if (words.size() < 2 || due(rest(words)).isEmpty()) {
+      throw new UsageException(BACK);
+    }
+    tend(words, BACK, Tending.CALL_BACK, Optional.empty(), true);
+  }
+
+  @Command(
+      name = {"calls", "sent"},
+      description = "who was sent to a gate",
+      help = SENT,
+      completionProvider = Completions.CASES)
+  public void sent(@Arguments List<String> words) {
+    tend(words, SENT, Tending.SENT, Optional.empty(), true);
+  }
+
+  @Command(
+      name = {"calls", "way"},
+      description = "who was sent is on the way",
+      help = WAY,
+      completionProvider = Completions.CASES)
+  public void way(@Arguments List<String> words) {
+    tend(words, WAY, Tending.ON_THE_WAY, Optional.empty(), false);
+  }
+
+  @Command(
+      name = {"calls", "there"},
+      description = "who was sent is at the gate",
+      help = GATE,
+      completionProvider = Completions.CASES)
+  public void there(@Arguments List<String> words) {
+    tend(words, GATE, Tending.AT_THE_GATE, Optional.empty(), false);
+  }
+
+  private void tend(
+      List<String> words, String usage, Tending what, Optional<String> agent, boolean needsWords) {
+    if (words.isEmpty() || needsWords && words.size() < 2) {
+      throw new UsageException(usage);
+    }
+    String said = agent.orElseGet(() -> rest(words));
+    String due = due(said).map(Instant::toString).orElse("");
+    Event.Tended tended = new Event.Tended(what, said, due);
+    record(words.get(0), tended, CallWords.of(tended));
+  }
+
+  private Optional<Instant> due(String words) {
+    return Due.in(words, desk.clock().instant(), ZoneId.systemDefault());
+  }
+
+  private static String rest(List<String> words) {
+    return String.join(" ", words.subList(1, words.size())).strip();
+  }
+
+  /** Whoever answers stays who answers; a closed case is not tended any more. */
+  private void record(String typed, Event event, String words) {
+    CaseId id = desk.casebook().find(typed);
+    try (OpenCase open = desk.open(id, Optional.empty())) {
+      if (open.moment().state().closed().isPresent()) {
+        throw new UsageException(
+            "Case " + id + " is closed: " + open.moment().state().closed().get().words() + ".");
+      }
+      open.record(event);
+      console.show(Block.paragraph("Case " + id + ": " + words + "."));
+    }
+  }
+}

@@ -1,0 +1,56 @@
+package yett.command.call;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import yett.command.diagnose.Sitting;
+import yett.interview.CallLog;
+import yett.interview.Event;
+import yett.interview.Tending;
+import yett.wording.CallWords;
+
+/** Who was sent, by when, and who was called for help. */
+final class Sending {
+  private final Sitting sitting;
+
+  Sending(Sitting sitting) {
+    this.sitting = sitting;
+  }
+
+  /** What was sent before, for a call that is taken up once more. */
+  Optional<String> before() {
+    return CallLog.of(sitting.moment().entries())
+        .last(Tending.SENT, Tending.ON_THE_WAY, Tending.AT_THE_GATE)
+        .map(CallWords::of);
+  }
+
+  /** Asks who goes, and keeps it. */
+  void ask(boolean emergency, String level) {
+    List<Event> events = new ArrayList<>();
+    if (emergency) {
+      String called =
+          told("Who was called for help, and when? Such as: fire service, 19:42; or Enter");
+      events.add(
+          new Event.Tended(
+              Tending.HELP_CALLED, called.isEmpty() ? "not said who was called" : called));
+    }
+    String who = told("Who goes, and by when? Such as: Tom, 14:30; or Enter");
+    Optional<Instant> due = Due.in(who, sitting.open().now(), ZoneId.systemDefault());
+    events.add(
+        new Event.Tended(
+            Tending.SENT,
+            level + (who.isEmpty() ? "" : ", " + who),
+            due.map(Instant::toString).orElse("")));
+    sitting.record(events.toArray(Event[]::new));
+    due.ifPresent(
+        at -> sitting.say("Read out: somebody will be there by " + CallWords.when(at) + "."));
+  }
+
+  /** What is said; neither Enter nor 0 says anything. */
+  private String told(String prompt) {
+    String line = sitting.line(prompt).strip();
+    return line.equals("0") ? "" : line;
+  }
+}

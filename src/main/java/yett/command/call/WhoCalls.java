@@ -1,0 +1,107 @@
+package yett.command.call;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import yett.casebook.CasebookException;
+import yett.casebook.Person;
+import yett.command.diagnose.Sitting;
+import yett.command.diagnose.Wishes;
+import yett.console.Block;
+import yett.interview.CallLog;
+import yett.interview.Event;
+import yett.interview.Moment;
+import yett.interview.Tending;
+
+/** Who calls, from where and on which number: asked once, in the first minute of a call. */
+final class WhoCalls {
+  private static final int LONGEST = 120;
+
+  private final Sitting sitting;
+  private final Wishes wishes;
+  private boolean asked;
+
+  WhoCalls(Sitting sitting, Wishes wishes) {
+    this.sitting = sitting;
+    this.wishes = wishes;
+  }
+
+  /** Whether something else came between, so that it is still to be asked. */
+  boolean isLeft() {
+    return !asked;
+  }
+
+  /** Asks, unless that was done or it is known. */
+  void ask() {
+    if (asked) {
+      return;
+    }
+    asked = true;
+    if (sitting.open().caller().filter(p -> !p.phone().isEmpty()).isPresent()) {
+      return;
+    }
+    sitting.show(
+        Block.heading("Who is calling?"),
+        Block.paragraph(
+            "Name, where the gate is, and the number to call back, with commas between; what is"
+                + " not told is left out, Enter for nothing."));
+    Moment before = sitting.moment();
+    while (true) {
+      String line = sitting.line("Who").strip();
+      if (line.isEmpty() || line.equals("0")) {
+        return;
+      }
+      if (wishes.grant(line)) {
+        if (sitting.moment() != before) {
+          asked = false; // that leads elsewhere
+          return;
+        }
+      } else if (tells(line) && wishes.volunteered().hear(line)) {
+        asked = false; // that comes first
+        return;
+      } else if (line.toLowerCase(Locale.ROOT).matches("done|send|close|yes|no|d|g|[1-9]")) {
+        sitting.say("That is no name. Enter if it is not told.");
+      } else if (line.length() > LONGEST) {
+        sitting.say("At most " + LONGEST + " letters, please.");
+      } else {
+        keep(Whoever.of(line));
+        return;
+      }
+    }
+  }
+
+  /** Whether it is no name, but something that cannot wait. */
+  private boolean tells(String line) {
+    return Whoever.of(line).phone().isEmpty()
+        && (wishes.end().tellsOfIt(line)
+            || !sitting.ears().tellings().hear(line).dangers().isEmpty());
+  }
+
+  private void keep(Whoever who) {
+    List<String> kept = new ArrayList<>();
+    try {
+      if (!who.name().isEmpty() || !who.phone().isEmpty()) {
+        sitting.open().keepCaller(new Person(Person.Part.CALLER, who.name(), who.phone()));
+      }
+      add(kept, "", who.name());
+      add(kept, "number ", who.phone());
+    } catch (CasebookException e) {
+      sitting.say("Name and number could not be kept: " + e.getMessage());
+    }
+    boolean known = CallLog.of(sitting.moment().entries()).where().equals(Optional.of(who.where()));
+    if (!who.where().isEmpty() && !known) {
+      sitting.record(new Event.Tended(Tending.WHERE, who.where()));
+    }
+    add(kept, "at ", who.where());
+    if (!kept.isEmpty()) {
+      sitting.say("Kept: " + String.join(" · ", kept) + ".");
+    }
+  }
+
+  private static void add(List<String> kept, String before, String text) {
+    if (!text.isEmpty()) {
+      kept.add(before + text);
+    }
+  }
+}

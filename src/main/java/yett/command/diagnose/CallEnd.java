@@ -1,0 +1,208 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import yett.command.common.Words;
+import yett.console.Block;
+import yett.console.Text;
+import yett.interview.Ending;
+import yett.interview.Event;
+import yett.interview.Step;
+import yett.interview.Tending;
+import yett.knowledge.Check;
+import yett.knowledge.Repair;
+import yett.knowledge.Role;
+import yett.saying.Heard;
+import yett.saying.Thing;
+
+/** Ends of a call that can come at any prompt, because the caller brings them. */
+public final class CallEnd {
+  private static final String CHECK = "as-usual-again";
+  private static final String AS_USUAL = "as-usual";
+
+  /** So well must words fit that are heard as "it works again"; asking is cheap. */
+  private static final double LEAST = 0.5;
+
+  /** A look that a cause shows on as often as this tells of it. */
+  private static final double SHOWS = 0.5;
+
+  private final Sitting sitting;
+  private final Wishes wishes;
+
+  CallEnd(Sitting sitting, Wishes wishes) {
+    this.sitting = sitting;
+    this.wishes = wishes;
+  }
+
+  private boolean isCall() {
+    return sitting.moment().state().role() == Role.CALLER;
+  }
+
+  /** Whether these words say that it works again, and no complaint better. */
+  public boolean tellsOfIt(String words) {
+    Heard heard = sitting.ears().tellings().hear(words);
+    double again = weight(heard, CHECK);
+    double complaint =
+        heard.findings().stream()
+            .filter(f -> f.thing().kind() == Thing.Kind.COMPLAINT)
+            .mapToDouble(Heard.Found::weight)
+            .max()
+            .orElse(0);
+    return isCall() && heard.dangers().isEmpty() && again >= LEAST && again >= complaint;
+  }
+
+  private static double weight(Heard heard, String check) {
+    return heard.findings().stream()
+        .filter(f -> f.thing().card().equals(check) && f.thing().outcome().equals(AS_USUAL))
+        .mapToDouble(Heard.Found::weight)
+        .max()
+        .orElse(0);
+  }
+
+  /** Whether an answer at its own prompt says the same. */
+  public boolean isIt(Check check, String outcome) {
+    return isCall() && check.id().equals(CHECK) && outcome.equals(AS_USUAL);
+  }
+
+  /**
+   * Asks whether it was seen to run, what did it, and closes.
+   *
+   * @param words as they were said, if they are not kept yet
+   */
+  public void worksAgain(Optional<String> words) {
+    if (!isCall()) {
+      sitting.say("That ends a call. At the gate the proofs say whether it works.");
+      return;
+    }
+    words.ifPresent(w -> sitting.record(new Event.Said(w)));
+    if (sitting.moment().step() instanceof Step.AskDangers) {
+      if (words.isEmpty()) {
+        sitting.record(new Event.Said("It works again."));
+      }
+      sitting.say("The list of dangers comes first; then this.");
+      return;
+    }
+    if (!sitting.moment().judgement().stops().isEmpty()) {
+      sitting.say(
+          "Danger was told of. Whether it runs or not, the gate is looked at before anybody uses"
+              + " it.");
+      return;
+    }
+    if (!wasSeenToRun()) {
+      return;
+    }
+    String what = sitting.line("What did it? In their words, Enter if nobody knows").strip();
+    Set<String> watch = watch(what + " " + words.orElse(""));
+    sitting.show(Block.paragraph(Text.strong("Read out:")), Block.numbered(List.copyOf(watch)));
+    close(
+        Ending.WORKS_AGAIN,
+        new Event.Tended(Tending.WORKS_AGAIN, what.isEmpty() ? "nobody knows why" : what));
+  }
+
+  private boolean wasSeenToRun() {
+    sitting.show(
+        Block.heading("It works again"),
+        Block.paragraph(
+            Text.of("Read out: ")
+                .and(
+                    Text.strong(
+                        "Has it opened once and closed once since then, as it should, while"
+                            + " somebody watched?"))));
+    boolean seen = sitting.yes("yes, or no if not or if nobody watched");
+    if (!seen) {
+      sitting.show(
+          Block.paragraph(
+              Text.of("Read out: ")
+                  .and(
+                      Text.strong(
+                          "Stand to the side, with nobody in the opening. Let it open once and"
+                              + " close once, and watch. Does it run as it should?"))));
+      seen = sitting.yes("yes, or no if not or if it cannot be tried");
+    }
+    if (!seen) {
+      sitting.say("Then the call goes on where it was.");
+    }
+    return seen;
+  }
+
+  /** What the cards have to be watched for after what did it, and what always has. */
+  private Set<String> watch(String what) {
+    Set<String> watch = new LinkedHashSet<>();
+    List<Thing> heard = what.isBlank() ? List.of() : sitting.ears().tellings().hear(what).things();
+    for (Repair repair : sitting.base().repairs().values()) {
+      if (repair.who() == Role.CALLER && heard.stream().anyMatch(t -> isFor(repair, t))) {
+        watch.addAll(sitting.base().telephone().watch().getOrDefault(repair.id(), List.of()));
+      }
+    }
+    watch.add("Watch the next runs from the side, with nobody in the opening.");
+    watch.add("If it does it again, do not put it right a second time: write down when, and call.");
+    watch.add("Call at once if anything is new: a noise, a smell, a gate that does not stop.");
+    return watch;
+  }
+
+  /** Whether what was heard shows a cause that the repair removes. */
+  private boolean isFor(Repair repair, Thing thing) {
+    Check check = sitting.base().checks().get(thing.card());
+    if (check == null || thing.outcome().isEmpty() || check.id().equals(CHECK)) {
+      return false;
+    }
+    int at = check.indexOf(thing.outcome());
+    return at > 0
+        && repair.removes().keySet().stream()
+            .map(check.likelihood()::get)
+            .anyMatch(row -> row != null && row[at] >= SHOWS);
+  }
+
+  /** The caller wants nobody any more, or cannot be reached. */
+  void broughtBy(Words.Wish wish, String why) {
+    if (!isCall()) {
+      sitting.say("That ends a call, and this is none.");
+      return;
+    }
+    if (!sitting.moment().judgement().stops().isEmpty()) {
+      sitting.say(
+          "Danger was told of: this call is not closed so. Somebody goes and looks, whether they"
+              + " ring again or not.");
+      return;
+    }
+    boolean cancelled = wish == Words.Wish.CANCEL;
+    String words =
+        why.isEmpty()
+            ? sitting.line(
+                cancelled ? "Why? In their words, or Enter" : "Tried how often? Or Enter")
+            : why;
+    if (cancelled) {
+      sitting.show(
+          Block.paragraph(Text.strong("Read out:")),
+          Block.numbered(
+              List.of(
+                  "Nobody comes now. Call again at any time; this call is kept.",
+                  "Nobody pushes or pulls the gate, opens a cover or reaches into the chain.")));
+    }
+    close(
+        cancelled ? Ending.CANCELLED : Ending.NOT_REACHED,
+        new Event.Tended(cancelled ? Tending.CANCELLED : Tending.NOT_REACHED, words.strip()));
+  }
+
+  private void close(Ending ending, Event.Tended how) {
+    OptionalInt closed =
+        new Questions(sitting, wishes)
+            .word(
+                "\"close\" to close the call as " + ending.words() + ", \"open\" to go on",
+                List.of("close", "open"),
+                "Type close, or open to go on with the call.");
+    if (closed.isEmpty() || closed.getAsInt() != 0) {
+      return;
+    }
+    List<Event> events = new ArrayList<>(List.of(how, new Event.Closed(ending)));
+    sitting.record(events.toArray(Event[]::new));
+    if (sitting.moment().state().closed().isPresent()) {
+      sitting.say(
+          "Closed: " + ending.words() + ". The record: record " + sitting.open().id() + ".");
+    }
+  }
+}

@@ -1,0 +1,121 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import yett.casebook.CaseId;
+import yett.casebook.CaseSearch;
+import yett.casebook.CaseStatus;
+import yett.casebook.CaseSummary;
+import yett.casebook.Casebook;
+import yett.command.common.Prompt;
+import yett.console.Block;
+import yett.console.Console;
+import yett.desk.OpenCase;
+import yett.interview.CallLog;
+import yett.wording.CallWords;
+
+/** What earlier calls are worth to the next one: which gate it is, and the case that is open. */
+final class EarlierCalls {
+  /** So many gates can be told apart at one look. */
+  private static final int MOST = 9;
+
+  private final Casebook casebook;
+  private final Console console;
+
+  EarlierCalls(Casebook casebook, Console console) {
+    this.casebook = casebook;
+    this.console = console;
+  }
+
+  /** The gates of cases that know this caller, number or place; the newest first. */
+  List<String> gates(String typed) {
+    String sought = typed.strip().toLowerCase(Locale.ROOT);
+    if (sought.length() < 3) {
+      return List.of();
+    }
+    var text =
+        new CaseSearch(
+            Optional.empty(),
+            java.util.Set.of(),
+            Optional.of(sought),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    return Stream.concat(
+            casebook.knowing(typed).stream().map(casebook::summary),
+            casebook.search(text).stream().filter(line -> isAt(line.id(), sought)))
+        .map(CaseSummary::siteId)
+        .distinct()
+        .limit(MOST)
+        .toList();
+  }
+
+  private boolean isAt(CaseId id, String sought) {
+    return log(id).where().filter(w -> w.toLowerCase(Locale.ROOT).contains(sought)).isPresent();
+  }
+
+  private CallLog log(CaseId id) {
+    return CallLog.of(OpenCase.entries(casebook.events(id)));
+  }
+
+  /** Which of these gates; empty if it is none of them. */
+  Optional<String> pick(List<String> gates) {
+    console.show(
+        Block.paragraph("Known from earlier calls. Which gate is it?"), Block.numbered(gates));
+    return Prompt.forWords(console)
+        .until(
+            "Number, or Enter if it is none of these> ",
+            line ->
+                line.isEmpty() || line.equals("0")
+                    ? Prompt.Reading.of(Optional.<String>empty())
+                    : Prompt.number(line, gates.size())
+                        .map(n -> Prompt.Reading.of(Optional.of(gates.get(n - 1))))
+                        .orElse(Prompt.Reading.again("Type one of the numbers, or only Enter.")))
+        .flatMap(g -> g);
+  }
+
+  /** The open case of this gate to go on with; empty for a new one. */
+  Optional<CaseId> goOn(String gate) {
+    String now = casebook.nameNow(gate);
+    List<CaseSummary> open =
+        casebook.cases(CaseStatus.OPEN).stream().filter(c -> c.siteId().equals(now)).toList();
+    if (open.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> lines = new ArrayList<>();
+    open.forEach(c -> lines.add(line(c)));
+    console.show(
+        Block.heading(
+            open.size() == 1
+                ? "This gate has a case that is open"
+                : "This gate has cases that are open"),
+        Block.numbered(lines));
+    return Prompt.forWords(console)
+        .until(
+            "Number to go on with it; 0 if this is about something else> ",
+            line ->
+                line.equals("0")
+                    ? Prompt.Reading.of(Optional.<CaseId>empty())
+                    : Prompt.number(line, open.size())
+                        .map(n -> Prompt.Reading.of(Optional.of(open.get(n - 1).id())))
+                        .orElse(
+                            Prompt.Reading.again(
+                                "Type the number of the case, or 0 for a new one.")))
+        .flatMap(id -> id);
+  }
+
+  private String line(CaseSummary open) {
+    CallLog log = log(open.id());
+    return "Case "
+        + open.id()
+        + ", since "
+        + CallWords.when(open.opened())
+        + ": "
+        + open.summary().title()
+        + log.stage().map(t -> "; " + CallWords.of(t)).orElse("")
+        + log.holder().map(h -> "; with " + h).orElse("");
+  }
+}

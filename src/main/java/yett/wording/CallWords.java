@@ -1,0 +1,29 @@
+package yett.wording;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import yett.interview.Event;
+
+/** What the desk did about a call, in words. */
+public final class CallWords {
+  private static final DateTimeFormatter WHEN =
+      DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
+
+  private CallWords() {}
+
+  /** Times by the clock on the wall of this computer. */
+  public static String of(Event.Tended event) {
+    String words = event.words().isEmpty() ? "" : ": " + event.words();
+    return event.what().words() + words + due(event);
+  }
+
+  private static String due(Event.Tended event) {
+    return event.due().isEmpty() ? "" : " (by " + when(Instant.parse(event.due())) + ")";
+  }
+
+  public static String when(Instant at) {
+    return WHEN.format(at.atZone(ZoneId.systemDefault()));
+  }
+}

@@ -1,0 +1,56 @@
+package yett.command.call;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Times and people, as they are said on the telephone. */
+class WordsOfACallTest {
+  /** A Tuesday, 20:30 on the wall. */
+  private static final Instant NOW = Instant.parse("2026-11-24T19:30:20Z");
+
+  private static final ZoneId HERE = ZoneId.of("Europe/Paris");
+
+  @ParameterizedTest
+  @CsvSource({
+    "'Tom, 21:15', 2026-11-24T20:15:00Z",
+    "'Tom by 14:30', 2026-11-25T13:30:00Z",
+    "in 40 min, 2026-11-24T20:10:00Z",
+    "Ann in 2 hours, 2026-11-24T21:30:00Z",
+    "tomorrow, 2026-11-25T07:00:00Z",
+    "tomorrow 9.15, 2026-11-25T08:15:00Z",
+    "Tuesday 7:30, 2026-12-01T06:30:00Z",
+    "2026-12-03, 2026-12-03T07:00:00Z"
+  })
+  void a_time_is_found_in_passing(String words, Instant due) {
+    assertThat(Due.in(words, NOW, HERE)).contains(due);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"Tom", "as soon as can be", "2026-02-31", "van 12", "25:70"})
+  void no_time_is_none(String words) {
+    assertThat(Due.in(words, NOW, HERE)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'Ina Teal, 4 Quay Road, 555 0107', Ina Teal, 555 0107, 4 Quay Road",
+    "'my name is Ina Teal, +44 20 7946 0018', Ina Teal, +44 20 7946 0018, ''",
+    "'555 0107', '', 555 0107, ''",
+    "'Ina Teal', Ina Teal, '', ''",
+    "'Ina Teal; from the fish dock; (020) 7946-0018', Ina Teal, (020) 7946-0018, the fish dock",
+    "'12 Harbour Road, 0207946001', '', 0207946001, 12 Harbour Road"
+  })
+  void who_calls_is_read_from_one_line(String line, String name, String phone, String where) {
+    assertThat(Whoever.of(line)).isEqualTo(new Whoever(name, phone, where));
+  }
+
+  @Test
+  void nothing_told_is_nothing_kept() {
+    assertThat(Whoever.of("  ")).isEqualTo(new Whoever("", "", ""));
+  }
+}

@@ -1,0 +1,107 @@
+package yett.command.diagnose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import yett.casebook.Person;
+import yett.interview.Ending;
+import yett.interview.Event;
+import yett.interview.Tending;
+import yett.knowledge.Role;
+import yett.testing.Shipped;
+
+/** How calls end that end by what the caller says, and what is kept of those that go on. */
+class CallEndTest {
+  private static final String AGAIN = "It works again, she put the breaker on";
+
+  @TempDir private Path folder;
+  private TypedCase typed;
+
+  @BeforeEach
+  void ring() {
+    typed = new TypedCase(folder, Shipped.QUICK, Role.CALLER);
+  }
+
+  @AfterEach
+  void end() {
+    typed.close();
+  }
+
+  /** What is typed up to each prompt of a call, and whether the words are taken there at once. */
+  static Stream<List<String>> prompts() {
+    List<String> all = List.of("it is dead", "0", "Ina Teal, 4 Quay Road, 555 0107", "1", "0", "0");
+    return Stream.of(0, 1, 2, 3, 4, 5, 6).map(n -> all.subList(0, n));
+  }
+
+  @ParameterizedTest
+  @MethodSource("prompts")
+  void it_works_again_ends_a_call_at_any_prompt(List<String> before) {
+    List<String> lines =
+        Stream.of(
+                before.stream(),
+                Stream.of(AGAIN),
+                before.size() < 2 ? Stream.of("0", "Ina Teal") : Stream.<String>of(),
+                Stream.of("yes", "the breaker was off", "close"))
+            .flatMap(s -> s)
+            .toList();
+    typed.type(lines.toArray(String[]::new));
+    assertThat(typed.stored())
+        .as(typed.screen())
+        .contains(
+            new Event.Tended(Tending.WORKS_AGAIN, "the breaker was off"),
+            new Event.Closed(Ending.WORKS_AGAIN));
+    assertThat(typed.screen()).contains("do not put it right a second time");
+  }
+
+  @Test
+  void what_was_not_seen_to_run_is_no_end() {
+    typed.type("it is dead", "0", "0", "1", "0", "0", AGAIN, "no", "no");
+    assertThat(typed.stored()).contains(new Event.Said(AGAIN));
+    assertThat(typed.stored()).noneMatch(Event.Closed.class::isInstance);
+    assertThat(typed.screen()).contains("Then the call goes on where it was. Question 1");
+  }
+
+  @Test
+  void a_call_with_a_danger_is_not_closed_because_it_works_again_or_nobody_rings() {
+    typed.type("it hit somebody", "1", "done", "0", "no reply", AGAIN, "cancel");
+    assertThat(typed.stored()).noneMatch(Event.Closed.class::isInstance);
+    assertThat(typed.screen()).contains("this call is not closed so");
+  }
+
+  @Test
+  void a_call_that_is_called_off_or_cannot_be_reached_says_so() {
+    typed.type("it is dead", "0", "0", "cancel", "they found another firm", "close");
+    assertThat(typed.stored())
+        .contains(
+            new Event.Tended(Tending.CANCELLED, "they found another firm"),
+            new Event.Closed(Ending.CANCELLED));
+  }
+
+  @Test
+  void nobody_reached_is_an_ending_of_its_own() {
+    typed.type("it is dead", "0", "0", "1", "0", "no reply", "three times", "close");
+    assertThat(typed.stored())
+        .contains(
+            new Event.Tended(Tending.NOT_REACHED, "three times"),
+            new Event.Closed(Ending.NOT_REACHED));
+  }
+
+  @Test
+  void who_calls_is_asked_once_and_kept_apart_from_the_answers() {
+    typed.type("it is dead", "0", "Ina Teal, 4 Quay Road, 555 0107", "1", "0", "0");
+    assertThat(typed.casebook().people(typed.id()))
+        .containsExactly(new Person(Person.Part.CALLER, "Ina Teal", "555 0107"));
+    assertThat(typed.stored()).contains(new Event.Tended(Tending.WHERE, "4 Quay Road"));
+    assertThat(typed.stored()).noneMatch(e -> e.toString().contains("Teal"));
+    typed.type("0");
+    assertThat(typed.screen().split("Who is calling")).hasSize(2);
+  }
+}
