@@ -1,6 +1,7 @@
 package yett.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static yett.rules.Rules.complained;
 import static yett.rules.Rules.example;
 import static yett.rules.Rules.happened;
 import static yett.rules.Rules.site;
@@ -11,6 +12,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import yett.knowledge.Role;
 import yett.rules.Conclusion.Odds;
 import yett.rules.Rules.Example;
 
@@ -26,6 +28,10 @@ class OddsRulesTest extends ShownByExamples {
             site("battery-age", "5"),
             site("usual-temperature", "-8 C")),
         example("heat wears batteries", site("usual-temperature", "41 C")),
+        example(
+            "a dead gate of which nobody has seen the batteries",
+            new Fact.Person(Role.CALLER),
+            complained("does-nothing")),
         example("a slope takes its charge", site("grade", "-2.5 %")),
         example(
             "a feeder that loses more than it may",
