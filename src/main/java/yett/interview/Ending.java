@@ -29,7 +29,12 @@ public enum Ending {
 
   /** Whether the gate is back in use and nothing is left to do. */
   public boolean isDone() {
-    return this == REPAIRED || this == SOLVED || this == WORKS_AGAIN || this == INSPECTED;
+    return isProved() || this == SOLVED || this == WORKS_AGAIN;
+  }
+
+  /** Whether every proof that the gate needs has passed. */
+  public boolean isProved() {
+    return this == REPAIRED || this == INSPECTED;
   }
 
   public String words() {

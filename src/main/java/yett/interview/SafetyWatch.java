@@ -232,8 +232,7 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
 
   private static boolean isRepaired(Step step) {
     return step instanceof Step.CloseRepaired
-        || step.equals(new Step.Finished(Ending.REPAIRED))
-        || step.equals(new Step.Finished(Ending.INSPECTED));
+        || step instanceof Step.Finished finished && finished.ending().isProved();
   }
 
   private void believed(Moment moment) {

@@ -330,7 +330,7 @@ public final class Sense {
     }
 
     private void closing(Ending ending, List<Entry> before) {
-      if (!ending.isDone()) {
+      if (!ending.isProved() && ending != Ending.SOLVED) {
         return;
       }
       CaseState state = CaseState.of(before);
@@ -342,7 +342,7 @@ public final class Sense {
           !inspected && !state.work().cured(),
           "it is closed as " + ending.words() + ", and the gate never ran");
       List<String> proofs =
-          ending != Ending.SOLVED
+          ending.isProved()
               ? sites.proofs(state.told().site()).stream().map(Check::id).toList()
               : proofsOfRepairs(state);
       for (String proof : proofs) {

@@ -214,7 +214,7 @@ final class StepWatch implements Step.Visitor<Runnable> {
   @Override
   public Runnable finished(Step.Finished step) {
     return () -> {
-      if (step.ending() == Ending.REPAIRED || step.ending() == Ending.INSPECTED) {
+      if (step.ending().isProved()) {
         repaired();
       }
     };

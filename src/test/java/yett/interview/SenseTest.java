@@ -98,6 +98,8 @@ class SenseTest {
     assertThat(doubts(PASSED, MENDED, RUNS, closed)).hasSize(1);
     assertThat(doubts(MENDED, closed)).hasSize(2);
     assertThat(doubts(MENDED, new Event.Closed(Ending.HANDED_OVER))).isEmpty();
+    assertThat(doubts(new Event.Closed(Ending.WORKS_AGAIN))).isEmpty();
+    assertThat(doubts(new Event.Closed(Ending.NOT_REACHED))).isEmpty();
     assertThat(doubts(MENDED, RUNS, PASSED, closed, new Event.Noted("after it"))).isEmpty();
     assertThat(doubts(MENDED, RUNS, PASSED, closed, MENDED)).hasSize(1);
   }
