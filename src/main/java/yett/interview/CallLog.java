@@ -57,6 +57,6 @@ public record CallLog(List<Entry> tended) {
 
   /** Whether somebody was sent. */
   public boolean isSent() {
-    return last(Tending.SENT, Tending.ON_THE_WAY, Tending.AT_THE_GATE).isPresent();
+    return stage().isPresent();
   }
 }

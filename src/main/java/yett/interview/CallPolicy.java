@@ -75,7 +75,7 @@ final class CallPolicy {
       return false;
     }
     List<CaseState.Answered> asked =
-        present.state.answers().stream().filter(this::isOrdinary).toList();
+        present.state.answers().stream().filter(present::isLook).toList();
     return asked.size() >= UNTOLD
         && asked.subList(asked.size() - UNTOLD, asked.size()).stream()
             .noneMatch(a -> a.answer().tells());
@@ -89,7 +89,7 @@ final class CallPolicy {
     boolean underWay =
         present.state.work().epoch() > 0
             || present.state.work().intent().isPresent()
-            || Arrays.stream(present.belief.remaining()).max().orElse(0) >= AS_GOOD_AS_FOUND;
+            || Arrays.stream(present.remaining()).max().orElse(0) >= AS_GOOD_AS_FOUND;
     if (!present.isCall() || underWay || asked() >= HELP_FIRST) {
       return Optional.empty();
     }
@@ -127,7 +127,7 @@ final class CallPolicy {
 
   /** Of an outcome together with a cause that makes it other than usual, so weighted. */
   private double chance(Check check, int outcome, ToDoubleFunction<String> weight) {
-    double[] now = present.belief.remaining();
+    double[] now = present.remaining();
     List<String> causes = present.belief.model().causes();
     double chance = 0;
     for (int i = 0; i < now.length; i++) {
@@ -139,16 +139,8 @@ final class CallPolicy {
     return chance;
   }
 
-  private boolean isOrdinary(CaseState.Answered answered) {
-    Check check = present.base.checks().get(answered.check());
-    return check != null && check.kind() == Check.Kind.CHECK && !check.danger();
-  }
-
   private long asked() {
-    return present.state.answers().stream()
-        .map(a -> present.base.checks().get(a.check()))
-        .filter(c -> c != null && c.kind() == Check.Kind.CHECK && !c.danger())
-        .count();
+    return present.state.answers().stream().filter(present::isLook).count();
   }
 
   /** Whether only proofs are open that nothing done on this call makes necessary. */

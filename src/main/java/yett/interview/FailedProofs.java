@@ -73,7 +73,7 @@ final class FailedProofs {
 
   /** Chance that this repair removes something that is there. */
   private double chance(Repair repair) {
-    double[] there = present.belief.remaining();
+    double[] there = present.remaining();
     double left = 1;
     for (Map.Entry<String, Double> removed : repair.removes().entrySet()) {
       left *= 1 - removed.getValue() * there[present.belief.model().indexOf(removed.getKey())];

@@ -18,6 +18,9 @@ final class Present {
   final Belief belief;
   final Trail trail;
 
+  /** Chance that each cause is there now, once it was asked for. */
+  private double[] remaining;
+
   /** Checks and repairs that the rules allow nobody now. */
   final Set<String> unavailable;
 
@@ -28,6 +31,20 @@ final class Present {
     this.belief = belief;
     this.trail = trail;
     this.unavailable = judgement.unavailable();
+  }
+
+  /** Chance that each cause is there now, in the order of the model; not to be written to. */
+  double[] remaining() {
+    if (remaining == null) {
+      remaining = belief.remaining();
+    }
+    return remaining;
+  }
+
+  /** Whether an answer is to a check that looks for the fault: no danger, proof or complaint. */
+  boolean isLook(CaseState.Answered answered) {
+    Check check = base.checks().get(answered.check());
+    return check != null && check.kind() == Check.Kind.CHECK && !check.danger();
   }
 
   /** Whether nobody may bring about this state of the work now. */

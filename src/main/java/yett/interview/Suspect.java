@@ -27,7 +27,7 @@ public record Suspect(Cause cause, double chance, Optional<Repair> repair) {
    * @param open ids of the repairs that this person can do
    */
   static List<Suspect> left(Present present, Set<String> open) {
-    double[] there = present.belief.remaining();
+    double[] there = present.remaining();
     List<String> causes = present.belief.model().causes();
     List<Suspect> left = new ArrayList<>();
     IntStream.range(0, there.length)
