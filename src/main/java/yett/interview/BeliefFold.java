@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import yett.belief.Belief;
@@ -239,18 +238,15 @@ final class BeliefFold {
 
   /** What was complained of and had not gone when the gate was last tried. */
   private List<Observation> complaints() {
-    Predicate<String> there = complaint -> true;
-    for (Deed deed : deeds) {
-      if (deed instanceof Try t && !t.tried().left().isEmpty()) {
-        there = there.and(t.tried().left()::contains);
-      }
-    }
-    Predicate<String> stillThere = there;
     return deeds.stream()
         .filter(d -> d instanceof Learn learn && learn.event() == 0 && said(learn))
         .map(d -> observation((Learn) d))
-        .filter(o -> stillThere.test(o.check()))
+        .filter(o -> deeds.stream().noneMatch(d -> d instanceof Try t && isGone(o.check(), t)))
         .toList();
+  }
+
+  private static boolean isGone(String complaint, Try t) {
+    return !t.tried().left().isEmpty() && !t.tried().left().contains(complaint);
   }
 
   private static Observation observation(Learn learn) {

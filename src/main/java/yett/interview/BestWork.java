@@ -73,7 +73,7 @@ final class BestWork {
     return occasion.kind() == Occasion.Kind.WORTH
         && !present.isCall()
         && present.state.work().intent().isEmpty()
-        && new Headway(present.base, present.state, present.trail).isLost();
+        && new Headway(present).isLost();
   }
 
   private Occasion.Kind occasion(String check, boolean cured) {

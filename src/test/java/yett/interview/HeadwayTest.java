@@ -12,6 +12,7 @@ import yett.knowledge.Place;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.ShippedKnowledge;
+import yett.rules.Judgement;
 
 class HeadwayTest {
   private final RuleBase base = ShippedKnowledge.ruleBase();
@@ -92,6 +93,8 @@ class HeadwayTest {
 
   private boolean isLost() {
     Trail trail = new Trail(new double[] {0.3}, List.copyOf(moves));
-    return new Headway(base, CaseState.of(entries), trail).isLost();
+    Present present =
+        new Present(base, CaseState.of(entries), new Judgement(List.of()), null, trail);
+    return new Headway(present).isLost();
   }
 }
