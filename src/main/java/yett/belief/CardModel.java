@@ -1,5 +1,6 @@
 package yett.belief;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,7 +15,7 @@ public final class CardModel {
    * Share of every row that is spread evenly over the outcomes: anybody may look at the wrong lamp,
    * so no answer makes a cause impossible.
    */
-  public static final double SLIP = 0.005;
+  static final double SLIP = 0.005;
 
   /**
    * Causes that have arisen by themselves, to be expected at a gate that is reported: about one
@@ -121,11 +122,14 @@ public final class CardModel {
   }
 
   private static double[] slip(double[] row) {
-    double[] mixed = row.clone();
-    for (int i = 0; i < mixed.length; i++) {
-      mixed[i] = (1 - SLIP) * row[i] + SLIP / row.length;
-    }
+    double[] mixed = new double[row.length];
+    Arrays.setAll(mixed, outcome -> withSlips(row[outcome], row.length));
     return mixed;
+  }
+
+  /** The chance of one of some outcomes with the slips of those who look. */
+  static double withSlips(double chance, int outcomes) {
+    return (1 - SLIP) * chance + SLIP / outcomes;
   }
 
   private static int[] sameOutcomes(Check original, Check repetition) {

@@ -20,4 +20,13 @@ public final class Decibans {
     }
     return ofProbability(after) - ofProbability(before);
   }
+
+  /**
+   * What seeing one of some outcomes says for the one of two chances of it, in decibans: with the
+   * slips of those who look, as the belief reckons.
+   */
+  public static double ofSeeing(double chance, double other, int outcomes) {
+    return 10
+        * Math.log10(CardModel.withSlips(chance, outcomes) / CardModel.withSlips(other, outcomes));
+  }
 }

@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import yett.belief.CardModel;
+import yett.belief.Decibans;
 import yett.knowledge.Check;
 
 /**
@@ -103,11 +103,6 @@ final class ReadBack {
   }
 
   private static double decibans(double[] row, double[] other, int outcome) {
-    return 10 * Math.log10(used(row, outcome) / used(other, outcome));
-  }
-
-  /** As the belief reckons with it. */
-  private static double used(double[] row, int outcome) {
-    return (1 - CardModel.SLIP) * row[outcome] + CardModel.SLIP / row.length;
+    return Decibans.ofSeeing(row[outcome], other[outcome], row.length);
   }
 }

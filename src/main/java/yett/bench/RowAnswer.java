@@ -1,5 +1,6 @@
 package yett.bench;
 
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -10,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import yett.knowledge.Check;
+import yett.knowledge.LikelihoodRow;
 import yett.knowledge.LikelihoodWords;
 
 /**
@@ -18,11 +20,6 @@ import yett.knowledge.LikelihoodWords;
  */
 final class RowAnswer {
   private static final String USUALLY = "usually";
-
-  /** Rows in figures may miss 1 by so much, those in words be scaled by so much, as on cards. */
-  private static final double TOLERANCE = 0.011;
-
-  private static final double MOST_IN_WORDS = 4.0 / 3;
 
   private RowAnswer() {}
 
@@ -35,8 +32,8 @@ final class RowAnswer {
     Map<String, String> parts = parts(answer);
     double sum = parts.values().stream().mapToDouble(w -> chance(w).orElse(0.0)).sum();
     boolean figures = inFigures(parts);
-    double most = figures ? 1 + TOLERANCE : MOST_IN_WORDS;
-    double least = figures ? 1 - TOLERANCE : 1 / MOST_IN_WORDS;
+    double most = figures ? 1 + LikelihoodRow.TOLERANCE : LikelihoodRow.MOST_IN_WORDS;
+    double least = figures ? 1 - LikelihoodRow.TOLERANCE : 1 / LikelihoodRow.MOST_IN_WORDS;
     boolean whole = parts.keySet().containsAll(outcomes);
     return sum > most || whole && sum < least
         ? Optional.of(
@@ -71,15 +68,10 @@ final class RowAnswer {
             .filter(o -> !parts.containsKey(outcomes.get(o)))
             .boxed()
             .toList();
-    double usual = left.stream().mapToDouble(o -> sound[o]).sum();
-    double rest = Math.max(0, 1 - sum);
     double scale = !left.isEmpty() && sum <= 1 ? 1 : sum;
     double[] row = new double[sound.length];
-    for (int o = 0; o < row.length; o++) {
-      double share = usual > 0 ? sound[o] / usual : 1.0 / Math.max(1, left.size());
-      row[o] =
-          left.contains(o) ? rest * share : chance(parts.get(outcomes.get(o))).orElse(0.0) / scale;
-    }
+    Arrays.setAll(row, o -> chance(parts.getOrDefault(outcomes.get(o), "")).orElse(0.0) / scale);
+    LikelihoodRow.share(row, left, Math.max(0, 1 - sum), sound);
     return row;
   }
 

@@ -3,8 +3,7 @@ package yett.bench;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
-import yett.belief.CardModel;
+import yett.belief.Decibans;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.Effect;
@@ -45,12 +44,7 @@ record Sign(Check check, int outcome, double with, double sound, List<String> by
 
   /** What seeing it says for the cause against a sound gate, as the belief reckons with it. */
   double decibans() {
-    int outcomes = check.outcomes().size();
-    return 10 * Math.log10(used(with, outcomes) / used(sound, outcomes));
-  }
-
-  private static double used(double chance, int outcomes) {
-    return (1 - CardModel.SLIP) * chance + CardModel.SLIP / outcomes;
+    return Decibans.ofSeeing(with, sound, check.outcomes().size());
   }
 
   String words() {
@@ -69,6 +63,6 @@ record Sign(Check check, int outcome, double with, double sound, List<String> by
   }
 
   String origin() {
-    return by.isEmpty() ? "Its own marks" : by.stream().collect(Collectors.joining("; "));
+    return by.isEmpty() ? "Its own marks" : String.join("; ", by);
   }
 }

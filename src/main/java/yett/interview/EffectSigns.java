@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import yett.belief.CardModel;
+import yett.belief.Decibans;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.Effect;
@@ -124,11 +124,7 @@ public record EffectSigns(Effect effect, double chance, List<Sign> seen, List<Si
   }
 
   private static double decibans(double[] row, Check check, int outcome) {
-    return 10 * Math.log10(spread(row, outcome) / spread(check.otherwise(), outcome));
-  }
-
-  private static double spread(double[] row, int outcome) {
-    return (1 - CardModel.SLIP) * row[outcome] + CardModel.SLIP / row.length;
+    return Decibans.ofSeeing(row[outcome], check.otherwise()[outcome], row.length);
   }
 
   private static double sum(List<Sign> signs) {

@@ -13,12 +13,12 @@ import yett.knowledge.Check.Outcome;
  * word about one outcome says nothing of the others; if nothing is left, or none was left out, all
  * are scaled alike.
  */
-final class LikelihoodRow {
+public final class LikelihoodRow {
   /** Rows in figures may miss 1 by this much, for thirds written with two figures. */
-  private static final double TOLERANCE = 0.011;
+  public static final double TOLERANCE = 0.011;
 
   /** Words stand for round figures: scaled up or down by no more than a third. */
-  private static final double MOST_IN_WORDS = 4.0 / 3;
+  public static final double MOST_IN_WORDS = 4.0 / 3;
 
   private final Fields fields;
   private final String name;
@@ -86,9 +86,7 @@ final class LikelihoodRow {
   private double[] broughtToOne() {
     double sum = Arrays.stream(row).sum();
     if (words && sum < 1 && !leftOut.isEmpty()) {
-      double usual = leftOut.stream().mapToDouble(i -> sound[i]).sum();
-      leftOut.forEach(
-          i -> row[i] = (1 - sum) * (usual > 0 ? sound[i] / usual : 1.0 / leftOut.size()));
+      share(row, leftOut, 1 - sum, sound);
       return row;
     }
     boolean near =
@@ -107,6 +105,15 @@ final class LikelihoodRow {
       return row;
     }
     return Arrays.stream(row).map(p -> p / sum).toArray();
+  }
+
+  /**
+   * Shares a chance among some outcomes of a row as they are on a sound gate; evenly if it never
+   * shows any of them.
+   */
+  public static void share(double[] row, List<Integer> among, double chance, double[] sound) {
+    double usual = among.stream().mapToDouble(i -> sound[i]).sum();
+    among.forEach(i -> row[i] = chance * (usual > 0 ? sound[i] / usual : 1.0 / among.size()));
   }
 
   private String shown() {
