@@ -3,15 +3,12 @@ package yett.command.gates;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import tools.jackson.databind.ObjectWriter;
-import tools.jackson.dataformat.csv.CsvMapper;
+import yett.command.common.SheetText;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 
 /** The gates for a spreadsheet: CSV, a line a gate. */
 final class GateSheet {
-  private static final ObjectWriter CSV = new CsvMapper().writer();
-
   private final RuleBase base;
   private final GateViews views;
 
@@ -29,7 +26,7 @@ final class GateSheet {
     rows.add(head);
     for (Gates.Gate gate : gates) {
       List<String> row = new ArrayList<>();
-      row.add(harmless(gate.name()));
+      row.add(SheetText.name(gate.name()));
       row.add(gate.history().lastVisit().map(GateViews::day).orElse(""));
       row.add(String.valueOf(gate.history().cases().size() + gate.unread()));
       row.add(String.valueOf(gate.history().open()));
@@ -37,11 +34,6 @@ final class GateSheet {
       questions.forEach(q -> row.add(described.getOrDefault(q, "")));
       rows.add(row);
     }
-    return CSV.writeValueAsString(rows);
-  }
-
-  /** A spreadsheet works out what begins so; a name is to stay a name. */
-  private static String harmless(String name) {
-    return name.matches("(?s)[=+\\-@].*") ? "'" + name : name;
+    return SheetText.csv(rows);
   }
 }

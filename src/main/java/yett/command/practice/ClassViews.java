@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import yett.command.common.SheetText;
 import yett.console.Block;
 import yett.practice.course.ClassTable;
 import yett.practice.course.Course;
@@ -53,34 +54,33 @@ final class ClassViews {
   }
 
   static String csv(ClassTable table) {
-    StringBuilder text =
-        new StringBuilder(
-            "trainee,exercises,slips,put right,confirmed first,hints,time against plan,parts"
-                + " beyond plan\n");
+    List<List<String>> lines = new ArrayList<>();
+    lines.add(
+        List.of(
+            "trainee",
+            "exercises",
+            "slips",
+            "put right",
+            "confirmed first",
+            "hints",
+            "time against plan",
+            "parts beyond plan"));
     for (ClassTable.Row row : table.rows()) {
-      text.append(quoted(row.trainee()))
-          .append(
-              String.format(
-                  Locale.ROOT,
-                  ",%d,%d,%d,%d,%d,%s,%s%n",
-                  row.done(),
-                  row.slips(),
-                  row.putRight(),
-                  row.confirmed(),
-                  row.hints(),
-                  figure(row.time()),
-                  figure(row.parts())));
+      lines.add(
+          List.of(
+              SheetText.name(row.trainee()),
+              Integer.toString(row.done()),
+              Integer.toString(row.slips()),
+              Integer.toString(row.putRight()),
+              Integer.toString(row.confirmed()),
+              Integer.toString(row.hints()),
+              figure(row.time()),
+              figure(row.parts())));
     }
-    return text.toString();
+    return SheetText.csv(lines);
   }
 
   private static String figure(OptionalDouble figure) {
     return figure.isPresent() ? String.format(Locale.ROOT, "%.2f", figure.getAsDouble()) : "";
-  }
-
-  /** A name that begins like a formula must not become one. */
-  private static String quoted(String words) {
-    String safe = words.matches("[=+\\-@].*") ? "'" + words : words;
-    return "\"" + safe.replace("\"", "\"\"") + "\"";
   }
 }
