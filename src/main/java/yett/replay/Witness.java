@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import yett.interview.Answer;
 import yett.interview.Event;
 import yett.knowledge.Check;
@@ -70,7 +71,11 @@ public final class Witness implements Respondent {
         ? Said.assumed(
             new Answer.CannotTell(),
             "the file tells \"" + check.id() + "\" from before the repair that changed it")
-        : Said.assumed(new Answer.Chosen(check.outcomes().get(0).id()), "");
+        : chosen(check.outcomes().get(0).id());
+  }
+
+  private static Said chosen(String outcome) {
+    return Said.assumed(new Answer.Chosen(outcome), "");
   }
 
   /** Chance that a cause shows anything out of the ordinary on a check. */
@@ -88,13 +93,16 @@ public final class Witness implements Respondent {
       return false;
     }
     int fail = check.indexOf(Check.FAIL);
-    double found = most(check, fail, recorded.truth().get());
-    return remaining.isEmpty() || (found > 0 && most(check, fail, remaining) < HALF * found);
+    return !isLeft(recorded.truth().get(), causes -> most(check, fail, causes));
   }
 
-  /** Chance that a proof fails for a cause that is left. */
-  private double fails(Check proof) {
-    return most(proof, proof.indexOf(Check.FAIL), remaining);
+  /** Of a proof that the file does not name: how often what is left makes it fail. */
+  private Said proof(Check proof) {
+    double fails = most(proof, proof.indexOf(Check.FAIL), remaining);
+    if (fails < SHOWS) {
+      return chosen(Check.PASS);
+    }
+    return fails >= HALF ? chosen(Check.FAIL) : Said.assumed(new Answer.CannotTell(), "");
   }
 
   private boolean changed(Check check, Answer found, Function<Answer, Optional<String>> meaning) {
@@ -111,11 +119,7 @@ public final class Witness implements Respondent {
           "the file does not answer \"" + check.id() + "\": taken as \"" + ordinary + "\"");
     }
     if (check.kind() == Check.Kind.PROOF && recorded.truth().isPresent()) {
-      return fails(check) < SHOWS
-          ? Said.assumed(new Answer.Chosen(Check.PASS), "")
-          : fails(check) >= HALF
-              ? Said.assumed(new Answer.Chosen(Check.FAIL), "")
-              : Said.assumed(new Answer.CannotTell(), "");
+      return proof(check);
     }
     if (check.kind() == Check.Kind.CHECK && recorded.othersUsual()) {
       return Said.told(new Answer.Chosen(check.outcomes().get(0).id()));
@@ -199,7 +203,9 @@ public final class Witness implements Respondent {
 
   private Event.Retested left(List<String> truth) {
     List<String> left =
-        recorded.complaints().stream().filter(c -> isLeft(base.checks().get(c), truth)).toList();
+        recorded.complaints().stream()
+            .filter(c -> isLeft(truth, causes -> shows(base.checks().get(c), causes)))
+            .toList();
     boolean none = recorded.complaints().isEmpty() ? remaining.isEmpty() : left.isEmpty();
     if (none) {
       return new Event.Retested(true);
@@ -209,10 +215,13 @@ public final class Witness implements Respondent {
         : Event.Retested.left(left, List.of());
   }
 
-  private boolean isLeft(Check complaint, List<String> truth) {
-    double now = shows(complaint, remaining);
-    double found = shows(complaint, truth);
-    return found > 0 ? now >= HALF * found : !remaining.isEmpty();
+  /**
+   * Whether something that causes make is still there: while one is that makes it at least half as
+   * readily as the one that did most; what none of them makes, until all are gone.
+   */
+  private boolean isLeft(List<String> truth, ToDoubleFunction<Collection<String>> readiness) {
+    double found = readiness.applyAsDouble(truth);
+    return found > 0 ? readiness.applyAsDouble(remaining) >= HALF * found : !remaining.isEmpty();
   }
 
   /** The chance that a complaint shows at a try, by the cause that shows it most. */
