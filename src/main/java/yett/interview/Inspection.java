@@ -19,6 +19,7 @@ public final class Inspection {
   /**
    * @param place where it is made
    * @param answer the last one; empty if none was given
+   * @param outcome what it means; empty if it could not be judged
    * @param words remarks that somebody made on it
    */
   public record Result(
@@ -26,6 +27,7 @@ public final class Inspection {
       Place place,
       Verdict verdict,
       Optional<CaseState.Answered> answer,
+      Optional<String> outcome,
       List<String> words) {
     public boolean isProof() {
       return check.kind() == Check.Kind.PROOF;
@@ -54,6 +56,17 @@ public final class Inspection {
     return results;
   }
 
+  /** Readings that were taken. */
+  public List<Result> measured() {
+    return results.stream()
+        .filter(r -> r.check().measured() && r.verdict() != Verdict.OPEN)
+        .toList();
+  }
+
+  public List<Result> proofs() {
+    return results.stream().filter(Result::isProof).toList();
+  }
+
   public List<Result> results(Verdict verdict) {
     return results.stream().filter(r -> r.verdict() == verdict).toList();
   }
@@ -65,13 +78,15 @@ public final class Inspection {
 
   private Result result(Check check, Place place) {
     Optional<CaseState.Answered> answer = moment.state().latest(check.id());
+    Optional<String> outcome = answer.flatMap(a -> outcome(check, a));
     List<String> words = remarks(check.id()).toList();
-    Verdict verdict = answer.map(a -> verdict(check, a)).orElse(Verdict.OPEN);
+    Verdict verdict = verdict(check, answer, outcome);
     return new Result(
         check,
         place,
         verdict == Verdict.PASS && !words.isEmpty() ? Verdict.REMARK : verdict,
         answer,
+        outcome,
         words);
   }
 
@@ -82,24 +97,27 @@ public final class Inspection {
         .map(Event.Noted::text);
   }
 
-  private Verdict verdict(Check check, CaseState.Answered answer) {
-    if (!answer.answer().tells()) {
+  private static Verdict verdict(
+      Check check, Optional<CaseState.Answered> answer, Optional<String> outcome) {
+    if (answer.filter(a -> a.answer().tells()).isEmpty()) {
       return Verdict.OPEN;
     }
-    return outcome(check, answer).map(o -> verdict(check, o)).orElse(Verdict.REMARK);
+    return outcome.map(o -> verdict(check, check.indexOf(o))).orElse(Verdict.REMARK);
   }
 
-  /** What the answer means; empty if a reading could not be judged. */
   private Optional<String> outcome(Check check, CaseState.Answered answer) {
     Optional<String> chosen = answer.answer().choice().filter(o -> check.indexOf(o) >= 0);
     return chosen.or(() -> moment.judgement().finding(answer.event()).map(Finding::outcome));
   }
 
-  private static Verdict verdict(Check check, String outcome) {
-    if (check.indexOf(outcome) == 0) {
+  /** What an outcome of a check is, by its position. */
+  public static Verdict verdict(Check check, int outcome) {
+    if (outcome == 0) {
       return Verdict.PASS;
     }
-    return check.inspected().remarks().contains(outcome) ? Verdict.REMARK : Verdict.FAIL;
+    return check.inspected().remarks().contains(check.outcomes().get(outcome).id())
+        ? Verdict.REMARK
+        : Verdict.FAIL;
   }
 
   /** How far it is, in words. */

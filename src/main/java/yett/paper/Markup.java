@@ -61,6 +61,11 @@ public final class Markup {
     return open(element, attributes).text(words).close();
   }
 
+  /** A row of a table: a name and its value. */
+  public Markup fact(String name, String value) {
+    return open("tr").leaf("th", name, "scope", "row").leaf("td", value).close();
+  }
+
   /** An element that never holds anything. */
   public Markup empty(String element, Object... attributes) {
     return write(

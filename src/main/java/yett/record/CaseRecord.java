@@ -240,9 +240,7 @@ public final class CaseRecord {
                       "Still due after \""
                           + words.repair(f.repair())
                           + "\": "
-                          + (base.repairs().containsKey(f.card())
-                              ? words.repair(f.card())
-                              : words.ask(f.card()))));
+                          + words.card(f.card())));
       words.openProofs(moment).forEach(p -> lines.add("Not proved: " + p.ask()));
       page.list("Left open", lines);
     }

@@ -80,8 +80,7 @@ final class CheckLines {
             i -> {
               Weight weight = Weight.between(before[i], after[i]);
               page.inner(
-                  Character.toUpperCase(weight.words().charAt(0))
-                      + weight.words().substring(1)
+                  Wording.capital(weight.words())
                       + " \""
                       + words.cause(ids.get(i))
                       + "\": "

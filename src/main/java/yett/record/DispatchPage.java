@@ -8,6 +8,7 @@ import yett.dispatch.DispatchSheet;
 import yett.dispatch.DispatchSheet.Cover;
 import yett.interview.Chance;
 import yett.wording.CallWords;
+import yett.wording.Wording;
 
 /** A dispatch sheet on one page of paper: 60 lines of 80 letters; its JSON has everything. */
 public final class DispatchPage {
@@ -59,7 +60,8 @@ public final class DispatchPage {
   private String write() {
     page.title("Dispatch, case " + sheet.caseId() + ": " + sheet.gate());
     page.paragraph(
-        upper(sheet.urgency().level()), String.join("; ", sheet.urgency().reasons()) + ".");
+        Wording.capital(sheet.urgency().level()),
+        String.join("; ", sheet.urgency().reasons()) + ".");
     who();
     page.list("Danger", sheet.dangers());
     page.list("What was said", some(said(), SAID));
@@ -133,7 +135,7 @@ public final class DispatchPage {
         sheet.asked().stream().filter(a -> !a.check().startsWith("danger-")).toList();
     looks.stream()
         .filter(a -> !UNTOLD.contains(a.answer()))
-        .forEach(a -> asked.add(a.question() + " " + upper(a.answer())));
+        .forEach(a -> asked.add(a.question() + " " + Wording.capital(a.answer())));
     long untold = looks.stream().filter(a -> UNTOLD.contains(a.answer())).count();
     if (untold > 0) {
       asked.add((untold == 1 ? "1 question" : untold + " questions") + " they could not answer");
@@ -202,9 +204,5 @@ public final class DispatchPage {
       some.add((lines.size() - some.size()) + " more: dispatch CASE --json");
     }
     return some;
-  }
-
-  private static String upper(String level) {
-    return level.isEmpty() ? "" : Character.toUpperCase(level.charAt(0)) + level.substring(1);
   }
 }

@@ -2,13 +2,11 @@ package yett.record;
 
 import java.time.ZoneId;
 import java.util.List;
-import java.util.stream.Stream;
 import yett.interview.Ending;
 import yett.interview.Inspection;
 import yett.interview.Inspection.Result;
 import yett.interview.Moment;
 import yett.interview.Verdict;
-import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 import yett.wording.InspectionWords;
 
@@ -37,8 +35,8 @@ public final class InspectionSheet {
     page.item("Inspected: " + inspection.progress() + "; " + inspection.sum());
     page.list("Failed", lines(Verdict.FAIL));
     page.list("Remarks", lines(Verdict.REMARK));
-    page.list("Measured", measured().map(this::measured).toList());
-    page.list("Safety tests", proofs().map(this::proof).toList());
+    page.list("Measured", inspection.measured().stream().map(this::measured).toList());
+    page.list("Safety tests", inspection.proofs().stream().map(this::proof).toList());
     page.list("Looked at, in order", words.passedLooks(inspection));
     page.list("Not inspected", lines(Verdict.OPEN));
     page.heading("Signed");
@@ -58,15 +56,6 @@ public final class InspectionSheet {
         : "out of use until every safety test passed";
   }
 
-  private Stream<Result> measured() {
-    return inspection.results().stream()
-        .filter(r -> r.check().measured() && r.verdict() != Verdict.OPEN);
-  }
-
-  private Stream<Result> proofs() {
-    return inspection.results().stream().filter(r -> r.check().kind() == Check.Kind.PROOF);
-  }
-
   private String measured(Result result) {
     return result.check().ask() + " " + words.line(result) + ": " + result.verdict().words();
   }
@@ -77,17 +66,7 @@ public final class InspectionSheet {
 
   private List<String> lines(Verdict verdict) {
     return inspection.results(verdict).stream()
-        .map(
-            r ->
-                verdict == Verdict.OPEN
-                    ? r.check().ask()
-                    : r.check().ask()
-                        + " "
-                        + words.line(r)
-                        + ". See to it "
-                        + InspectionWords.urgency(r)
-                        + words.whatToDo(r).map(w -> "; " + w).orElse("")
-                        + ".")
+        .map(r -> verdict == Verdict.OPEN ? r.check().ask() : words.toSeeTo(r))
         .toList();
   }
 }

@@ -18,7 +18,6 @@ import yett.interview.Verdict;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
-import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 
 /** How what an inspection found is said, on screens and on paper. */
@@ -86,16 +85,15 @@ public final class InspectionWords {
   }
 
   private String repair(Cause cause) {
-    return base.repairs().values().stream()
-        .filter(r -> r.removes().containsKey(cause.id()))
-        .max(Comparator.comparingDouble((Repair r) -> r.removes().get(cause.id())))
+    return base.removing(cause.id()).stream()
+        .findFirst()
         .map(r -> "; work: " + lower(r.name()))
         .orElse("");
   }
 
   /** The cause that shows in this way most often, by the cards. */
   private Optional<Cause> cause(Inspection.Result result) {
-    int outcome = outcome(result);
+    int outcome = result.outcome().map(result.check()::indexOf).orElse(-1);
     if (outcome <= 0) {
       return Optional.empty();
     }
@@ -110,16 +108,15 @@ public final class InspectionWords {
         .filter(c -> !c.id().equals(Cause.NOT_IN_RULE_BASE));
   }
 
-  private int outcome(Inspection.Result result) {
-    return result
-        .answer()
-        .flatMap(
-            a ->
-                a.answer()
-                    .choice()
-                    .or(() -> moment.judgement().finding(a.event()).map(f -> f.outcome())))
-        .map(result.check()::indexOf)
-        .orElse(-1);
+  /** What was made of it, and what to do how soon. */
+  public String toSeeTo(Inspection.Result result) {
+    return result.check().ask()
+        + " "
+        + line(result)
+        + ". See to it "
+        + urgency(result)
+        + whatToDo(result).map(w -> "; " + w).orElse("")
+        + ".";
   }
 
   /** One line of what was made of it, with the reason. */
@@ -133,8 +130,7 @@ public final class InspectionWords {
 
   /** What is inspected, in two or three words for a table. */
   public static String name(Check check) {
-    String name = Wording.spaced(check.id());
-    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+    return Wording.capital(Wording.spaced(check.id()));
   }
 
   /** Looks that passed, by place. */

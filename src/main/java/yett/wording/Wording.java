@@ -225,9 +225,19 @@ public final class Wording {
     return base.checks().containsKey(id);
   }
 
+  /** A repair by its name, a check by its question. */
+  public String card(String id) {
+    return base.repairs().containsKey(id) ? repair(id) : ask(id);
+  }
+
   public boolean isProof(String check) {
     Check card = base.checks().get(check);
     return card != null && card.kind() == Check.Kind.PROOF;
+  }
+
+  /** With a capital, as a sentence begins. */
+  public static String capital(String text) {
+    return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
   }
 
   /** An outcome in words: its text, or for a band its name, because its text is a range. */

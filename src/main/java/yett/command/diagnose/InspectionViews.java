@@ -3,7 +3,6 @@ package yett.command.diagnose;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.console.Text;
@@ -16,6 +15,7 @@ import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 import yett.wording.Figures;
 import yett.wording.InspectionWords;
+import yett.wording.Wording;
 
 /** The screens of an inspection: what is asked at one place, and what was made of the answers. */
 final class InspectionViews {
@@ -68,17 +68,9 @@ final class InspectionViews {
     for (Prospects.Prospect p : Prospects.of(moment.belief(), check, step.expectation())) {
       String label = check.measured() ? "·" : Integer.toString(items.size() + 1);
       String text = p.range().isEmpty() ? p.outcome().text() : p.range();
-      items.add(Block.item(label, text, verdict(check, items.size()).words()));
+      items.add(Block.item(label, text, Inspection.verdict(check, items.size()).words()));
     }
     return new Block.Numbered(items);
-  }
-
-  private static Verdict verdict(Check check, int outcome) {
-    if (outcome == 0) {
-      return Verdict.PASS;
-    }
-    boolean remark = check.inspected().remarks().contains(check.outcomes().get(outcome).id());
-    return remark ? Verdict.REMARK : Verdict.FAIL;
   }
 
   /** What was made of answers that were just given; nothing more is said of what passed a look. */
@@ -100,7 +92,7 @@ final class InspectionViews {
 
   private List<Block> taken(Moment after, Inspection.Result result) {
     String line =
-        StepViews.capital(result.verdict().words()) + ": " + words(after).line(result) + ".";
+        Wording.capital(result.verdict().words()) + ": " + words(after).line(result) + ".";
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.paragraph(Text.strong(line)));
     if (result.isProof() && result.verdict() == Verdict.FAIL) {
@@ -125,17 +117,15 @@ final class InspectionViews {
         items.add(
             Block.item(
                 "·",
-                r.check().ask() + " " + StepViews.capital(words(moment).line(r)),
-                Optional.of(InspectionWords.urgency(r))
-                        .map(u -> verdict == Verdict.FAIL ? u : "")
-                        .orElse("")
+                r.check().ask() + " " + Wording.capital(words(moment).line(r)),
+                (verdict == Verdict.FAIL ? InspectionWords.urgency(r) : "")
                     + words(moment)
                         .whatToDo(r)
                         .map(w -> (verdict == Verdict.FAIL ? "; " : "") + w)
                         .orElse("")));
       }
       if (!items.isEmpty()) {
-        blocks.add(Block.paragraph(Text.strong(StepViews.capital(verdict.words()))));
+        blocks.add(Block.paragraph(Text.strong(Wording.capital(verdict.words()))));
         blocks.add(new Block.Numbered(items));
       }
     }

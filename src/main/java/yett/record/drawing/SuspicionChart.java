@@ -3,7 +3,6 @@ package yett.record.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 import yett.interview.Chance;
 import yett.interview.Moment;
@@ -30,19 +29,8 @@ public final class SuspicionChart {
   /** A cause that never came so far is not drawn. */
   private static final double MATTERS = 0.1;
 
-  /** As {@code Chance} says them. */
-  private static final Map<Double, String> WORDS =
-      Map.of(
-          0.0,
-          "hardly",
-          0.2,
-          "possible",
-          0.5,
-          "likely",
-          0.8,
-          "very likely",
-          0.98,
-          "almost certain");
+  /** Chances that are marked at their heights with the word for them. */
+  private static final List<Double> LEVELS = List.of(0.2, 0.5, 0.8, 0.98);
 
   /** Told apart in print without colour, too. */
   private static final List<String> COLOURS = List.of("#1b4f8a", "#a3221b", "#2b6b3a", "#6a2c7a");
@@ -145,11 +133,13 @@ public final class SuspicionChart {
 
   /** The words for chances at their heights, so that the lines can be read without figures. */
   private static void levels(Svg svg) {
-    WORDS.forEach(
-        (chance, word) -> {
-          svg.line(LEFT, y(chance), RIGHT, y(chance), new Pen("#bdbdbd", 0.15));
-          svg.words(word, LEFT - 1.5, y(chance) + 1, SIZE, "end", Canvas.INK);
-        });
+    level(svg, 0, "hardly");
+    LEVELS.forEach(chance -> level(svg, chance, Chance.of(chance).words()));
+  }
+
+  private static void level(Svg svg, double chance, String word) {
+    svg.line(LEFT, y(chance), RIGHT, y(chance), new Pen("#bdbdbd", 0.15));
+    svg.words(word, LEFT - 1.5, y(chance) + 1, SIZE, "end", Canvas.INK);
   }
 
   private void ticks(Svg svg) {

@@ -49,10 +49,10 @@ final class CustomerPage {
     head.write(page);
     page.leaf("h1", "Record of work");
     page.open("table", "class", "facts");
-    Tables.fact(page, "Gate", visit.gate());
-    Tables.fact(page, "What it is", new GateWords(base).line(state.told().site()));
-    Tables.fact(page, "Date", visit.days());
-    Tables.fact(page, "Our reference", visit.caseId());
+    page.fact("Gate", visit.gate());
+    page.fact("What it is", new GateWords(base).line(state.told().site()));
+    page.fact("Date", visit.days());
+    page.fact("Our reference", visit.caseId());
     page.close();
     Outcome outcome = Outcome.of(state);
     page.leaf("p", outcome.words(), "class", outcome.inUse() ? "state" : "state stop");
@@ -137,10 +137,7 @@ final class CustomerPage {
   }
 
   private void measured(Markup page) {
-    if (!findings.readings().isEmpty()) {
-      page.leaf("h2", "What was measured");
-      Tables.measured(page, findings);
-    }
+    Tables.measured(page, findings);
     if (!findings.spots().numbers().isEmpty()) {
       page.open("div", "class", "drawing");
       new Elevation(findings.shape(), findings.spots()).draw(page);

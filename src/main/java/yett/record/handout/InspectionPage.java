@@ -36,10 +36,10 @@ final class InspectionPage {
     head.write(page);
     page.leaf("h1", "Inspection for " + inspection.kind().word());
     page.open("table", "class", "facts");
-    Tables.fact(page, "Gate", visit.gate());
-    Tables.fact(page, "What it is", new GateWords(base).line(moment.state().told().site()));
-    Tables.fact(page, "Date", visit.days());
-    Tables.fact(page, "Our reference", visit.caseId());
+    page.fact("Gate", visit.gate());
+    page.fact("What it is", new GateWords(base).line(moment.state().told().site()));
+    page.fact("Date", visit.days());
+    page.fact("Our reference", visit.caseId());
     page.close();
     boolean passed = moment.state().closed().equals(Optional.of(Ending.INSPECTED));
     page.leaf(
@@ -65,27 +65,12 @@ final class InspectionPage {
 
   private void found(Markup page, String heading, Verdict verdict) {
     HtmlOutline lines = new HtmlOutline(page);
-    lines.list(
-        heading,
-        inspection.results(verdict).stream()
-            .map(
-                r ->
-                    r.check().ask()
-                        + " "
-                        + words.line(r)
-                        + ". See to it "
-                        + InspectionWords.urgency(r)
-                        + words.whatToDo(r).map(w -> "; " + w).orElse("")
-                        + ".")
-            .toList());
+    lines.list(heading, inspection.results(verdict).stream().map(words::toSeeTo).toList());
     lines.end();
   }
 
   private void measured(Markup page) {
-    List<Result> measured =
-        inspection.results().stream()
-            .filter(r -> r.check().measured() && r.verdict() != Verdict.OPEN)
-            .toList();
+    List<Result> measured = inspection.measured();
     if (measured.isEmpty()) {
       return;
     }
@@ -110,7 +95,7 @@ final class InspectionPage {
   private void proofs(Markup page) {
     page.leaf("h2", "Safety tests");
     page.open("table").open("tbody");
-    List<Result> proofs = inspection.results().stream().filter(Result::isProof).toList();
+    List<Result> proofs = inspection.proofs();
     for (int i = 0; i < proofs.size(); i += 2) {
       page.open("tr");
       for (Result r : proofs.subList(i, Math.min(i + 2, proofs.size()))) {

@@ -7,8 +7,15 @@ import yett.paper.Markup;
 final class Tables {
   private Tables() {}
 
-  /** Readings with their range and what they say, each with the number of its place. */
+  /**
+   * Readings with their range and what they say, each with the number of its place, under their
+   * heading; nothing if there are none.
+   */
   static void measured(Markup page, Findings findings) {
+    if (findings.readings().isEmpty()) {
+      return;
+    }
+    page.leaf("h2", "What was measured");
     page.open("table").open("thead").open("tr");
     head(page, "No.", "number");
     head(page, "Measured", "");
@@ -41,10 +48,5 @@ final class Tables {
 
   private static String tone(Optional<Boolean> fine) {
     return fine.map(f -> f ? "good" : "bad").orElse("");
-  }
-
-  /** A name and its value. */
-  static void fact(Markup page, String name, String value) {
-    page.open("tr").leaf("th", name, "scope", "row").leaf("td", value).close();
   }
 }

@@ -53,7 +53,7 @@ final class TechnicianPage {
     new HandOverSheet(expertise).writeBriefly(lines, moment, visit.caseId(), visit.gate());
     lines.list("Parts that belong to what was done", parts());
     lines.end();
-    measured(page);
+    Tables.measured(page, findings);
     suspicion(page);
     drawings(page);
   }
@@ -75,13 +75,6 @@ final class TechnicianPage {
       }
     }
     return lines;
-  }
-
-  private void measured(Markup page) {
-    if (!findings.readings().isEmpty()) {
-      page.leaf("h2", "What was measured");
-      Tables.measured(page, findings);
-    }
   }
 
   private void drawings(Markup page) {
