@@ -67,7 +67,7 @@ final class CauseOnPage {
 
   private void fact(String name, String value) {
     if (!value.isBlank()) {
-      page.open("tr").leaf("th", name, "scope", "row").leaf("td", value).close();
+      page.fact(name, value);
     }
   }
 

@@ -55,15 +55,11 @@ public final class CausePage {
     List<LookAlike> alike = LookAlike.of(cause, base);
     alike(alike);
     Optional<DecisiveCheck> decisive = DecisiveCheck.of(cause, alike, base);
-    List<Repair> repairs =
-        base.repairs().values().stream()
-            .filter(r -> r.removes().containsKey(cause.id()))
-            .sorted((a, b) -> Double.compare(removes(b), removes(a)))
-            .toList();
+    List<Repair> repairs = base.removing(cause.id());
     dangers(decisive, repairs);
     decisive.ifPresent(this::decisive);
     repairs(repairs);
-    proofs();
+    proofs(repairs);
     cases();
     sources();
     page.leaf(
@@ -184,11 +180,9 @@ public final class CausePage {
     return repair.removes().get(cause.id());
   }
 
-  private void proofs() {
+  private void proofs(List<Repair> repairs) {
     Set<String> ids = new LinkedHashSet<>();
-    base.repairs().values().stream()
-        .filter(r -> r.removes().containsKey(cause.id()))
-        .forEach(r -> ids.addAll(r.proofs()));
+    repairs.forEach(r -> ids.addAll(r.proofs()));
     base.proofs().stream()
         .filter(p -> p.likelihood().containsKey(cause.id()))
         .forEach(p -> ids.add(p.id()));

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 
 /**
@@ -113,10 +114,6 @@ final class FurtherCases {
 
   /** The repair that removes a cause most surely. */
   private static List<String> repair(String cause, RuleBase base) {
-    return base.repairs().values().stream()
-        .filter(r -> r.removes().containsKey(cause))
-        .max((a, b) -> Double.compare(a.removes().get(cause), b.removes().get(cause)))
-        .map(r -> List.of(r.id()))
-        .orElse(List.of());
+    return base.removing(cause).stream().limit(1).map(Repair::id).toList();
   }
 }

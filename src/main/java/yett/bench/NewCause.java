@@ -198,11 +198,7 @@ final class NewCause implements NewCard {
             .raw(effects.yaml(answers))
             .raw(consequences(answers))
             .raw(new Marks(base, answers).yaml(checks(answers)));
-    String after = answers.get(FirstMet.AFTER);
-    text.raw(
-        after.isBlank()
-            ? ""
-            : FirstMet.AFTER + ": " + RowAnswer.yaml(RowAnswer.parts(after)) + "\n");
+    text.raw(chances(FirstMet.AFTER, answers.get(FirstMet.AFTER)));
     if (!isNewRepair(answers)) {
       text.raw("removed-by: {" + answers.get(REPAIR) + ": nearly always}\n");
     }
@@ -222,14 +218,15 @@ final class NewCause implements NewCard {
   }
 
   private static String consequences(Map<String, String> answers) {
-    String brings = answers.getOrDefault(BRINGS_ABOUT, "");
+    String rows = chances(BRINGS_ABOUT, answers.getOrDefault(BRINGS_ABOUT, ""));
     String fails = answers.getOrDefault(RETEST_FAILS, USUAL_FAILS);
-    String rows =
-        brings.isBlank()
-            ? ""
-            : BRINGS_ABOUT + ": " + RowAnswer.yaml(RowAnswer.parts(brings)) + "\n";
     return fails.equals(USUAL_FAILS)
         ? rows
         : rows + RETEST_FAILS + ": " + Priors.figure(fails) + "\n";
+  }
+
+  /** A line of a card with chances by name; empty if none was answered. */
+  private static String chances(String key, String answer) {
+    return answer.isBlank() ? "" : key + ": " + RowAnswer.yaml(RowAnswer.parts(answer)) + "\n";
   }
 }

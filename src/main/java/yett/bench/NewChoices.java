@@ -7,8 +7,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import yett.knowledge.Mentions;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteCard;
 import yett.knowledge.SiteQuestion;
@@ -57,7 +57,7 @@ public final class NewChoices {
             || Stream.of(base.rules(), base.tables())
                 .map(Map::values)
                 .flatMap(Collection::stream)
-                .anyMatch(text -> says(text, choice));
+                .anyMatch(text -> Mentions.of(text, choice));
     String answer = "The answer " + choice + " of " + question;
     if (!used) {
       remarks.add(answer + " is new, and nothing depends on it yet.");
@@ -95,11 +95,5 @@ public final class NewChoices {
 
   private static boolean lists(SiteCard card, String question, String choice) {
     return card.onlyIf().getOrDefault(question, List.of()).contains(choice);
-  }
-
-  private static boolean says(String text, String id) {
-    return Pattern.compile("(?<![a-z0-9-])" + Pattern.quote(id) + "(?![a-z0-9-])")
-        .matcher(text)
-        .find();
   }
 }

@@ -49,9 +49,6 @@ public record Suspect(Cause cause, double chance, Optional<Repair> repair) {
   }
 
   private static Optional<Repair> repair(Present present, String cause, Set<String> open) {
-    return open.stream()
-        .map(present.base.repairs()::get)
-        .filter(r -> r.removes().containsKey(cause))
-        .max(Comparator.comparingDouble(r -> r.removes().get(cause)));
+    return present.base.removing(cause).stream().filter(r -> open.contains(r.id())).findFirst();
   }
 }

@@ -134,7 +134,6 @@ public final class CauseTable {
   List<String> columnsOf(Check check) {
     return columns.entrySet().stream()
         .filter(e -> e.getValue().check().filter(c -> c.id().equals(check.id())).isPresent())
-        .sorted((a, b) -> Integer.compare(a.getValue().outcome(), b.getValue().outcome()))
         .map(Map.Entry::getKey)
         .toList();
   }

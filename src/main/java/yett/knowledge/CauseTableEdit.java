@@ -1,6 +1,7 @@
 package yett.knowledge;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -228,16 +229,16 @@ public record CauseTableEdit(
 
     private void row(Cause cause, Check check, Map<String, Double> edited, int number) {
       double[] row = check.likelihood().get(cause.id()).clone();
-      for (String column : table.columnsOf(check)) {
+      List<String> columns = table.columnsOf(check);
+      for (String column : columns) {
         int outcome = table.columns().get(column).outcome();
         row[outcome] = edited.getOrDefault(column, row[outcome]);
       }
-      List<String> columns = table.columnsOf(check);
       String first = columns.stream().filter(edited::containsKey).findFirst().orElseThrow();
       if (check.kind() == Check.Kind.COMPLAINT) {
         row[0] = 1 - row[1];
       }
-      double sum = java.util.Arrays.stream(row).sum();
+      double sum = Arrays.stream(row).sum();
       if (Math.abs(sum - 1) > SUM) {
         problems.add(
             CauseTable.cell(head.indexOf(first), number)

@@ -1,6 +1,7 @@
 package yett.knowledge;
 
 import java.util.ArrayDeque;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -168,6 +169,14 @@ public record RuleBase(
 
   private Stream<Check> ofKind(Check.Kind kind) {
     return checks.values().stream().filter(c -> c.kind() == kind);
+  }
+
+  /** The repairs that remove a cause, the surest first. */
+  public List<Repair> removing(String cause) {
+    return repairs.values().stream()
+        .filter(r -> r.removes().containsKey(cause))
+        .sorted(Comparator.comparingDouble((Repair r) -> -r.removes().get(cause)))
+        .toList();
   }
 
   /** The cautions that belong to hazards, the gravest first. */

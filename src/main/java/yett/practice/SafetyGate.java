@@ -23,6 +23,7 @@ import yett.knowledge.SiteCard;
 import yett.plan.Planner;
 import yett.rules.Conclusion;
 import yett.wording.WhoMay;
+import yett.wording.Wording;
 
 /**
  * Decides what a trainee may do as things stand. The interview proposes nothing that is not safe; a
@@ -115,9 +116,7 @@ final class SafetyGate {
                     "Still to do after \""
                         + base.repairs().get(f.repair()).name()
                         + "\": "
-                        + (base.repairs().containsKey(f.card())
-                            ? base.repairs().get(f.card()).name()
-                            : base.checks().get(f.card()).ask())));
+                        + new Wording(base).card(f.card())));
   }
 
   private boolean isProof(String card) {

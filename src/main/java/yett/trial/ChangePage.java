@@ -122,12 +122,12 @@ public final class ChangePage {
     row("Second", comparison.second());
     for (String sum : comparison.sums()) {
       String[] parts = sum.split(": ", 2);
-      fact(parts[0], parts[1]);
+      page.fact(parts[0], parts[1]);
     }
     long slight = comparison.differences().stream().filter(Difference::slight).count();
-    fact("Only a chance moved, by less than 5 points", slight + " cases");
+    page.fact("Only a chance moved, by less than 5 points", slight + " cases");
     if (comparison.untouched() > 0) {
-      fact(
+      page.fact(
           "Not replayed",
           comparison.untouched() + " cases in whose answers the change moves next to nothing");
     }
@@ -138,11 +138,7 @@ public final class ChangePage {
   }
 
   private void row(String name, Score score) {
-    fact(name, score.words());
-  }
-
-  private void fact(String name, String value) {
-    page.open("tr").leaf("th", name, "scope", "row").leaf("td", value).close();
+    page.fact(name, score.words());
   }
 
   private void agreed() {

@@ -56,13 +56,11 @@ final class Screen {
 
   /** Causes of which cards speak otherwise in the one than in the other. */
   private static Set<String> touched(RuleBase a, RuleBase b) {
-    Set<String> touched = new HashSet<>();
-    differing(a.causes(), b.causes()).forEach(touched::add);
+    Set<String> touched = new HashSet<>(differing(a.causes(), b.causes()));
     for (String id : differing(a.repairs(), b.repairs())) {
       touched.addAll(removed(a.repairs().get(id), b.repairs().get(id)));
     }
-    Set<String> checks = new HashSet<>(a.checks().keySet());
-    checks.addAll(b.checks().keySet());
+    Set<String> checks = union(a.checks().keySet(), b.checks().keySet());
     checks.forEach(id -> touched.addAll(rows(a.checks().get(id), b.checks().get(id))));
     return touched;
   }
@@ -71,8 +69,7 @@ final class Screen {
   private static Set<String> removed(Repair a, Repair b) {
     Map<String, Double> before = a == null ? Map.of() : a.removes();
     Map<String, Double> now = b == null ? Map.of() : b.removes();
-    Set<String> causes = new HashSet<>(before.keySet());
-    causes.addAll(now.keySet());
+    Set<String> causes = union(before.keySet(), now.keySet());
     if (a != null && b != null && a.withRemoves(Map.of()).equals(b.withRemoves(Map.of()))) {
       causes.removeIf(c -> before.getOrDefault(c, 0.0).equals(now.getOrDefault(c, 0.0)));
     }
@@ -80,13 +77,14 @@ final class Screen {
   }
 
   private static <C> List<String> differing(Map<String, C> a, Map<String, C> b) {
-    Set<String> ids = new HashSet<>(a.keySet());
-    ids.addAll(b.keySet());
-    List<String> differing = new ArrayList<>();
-    ids.stream()
-        .filter(id -> !a.containsKey(id) || !a.get(id).equals(b.get(id)))
-        .forEach(differing::add);
-    return differing;
+    Set<String> ids = union(a.keySet(), b.keySet());
+    return ids.stream().filter(id -> !a.containsKey(id) || !a.get(id).equals(b.get(id))).toList();
+  }
+
+  private static Set<String> union(Set<String> a, Set<String> b) {
+    Set<String> union = new HashSet<>(a);
+    union.addAll(b);
+    return union;
   }
 
   /** Causes whose row on a check differs; all of them where the check is only in one. */
@@ -94,8 +92,7 @@ final class Screen {
     if (a == null || b == null) {
       return (a == null ? b : a).likelihood().keySet();
     }
-    Set<String> causes = new HashSet<>(a.likelihood().keySet());
-    causes.addAll(b.likelihood().keySet());
+    Set<String> causes = union(a.likelihood().keySet(), b.likelihood().keySet());
     causes.removeIf(c -> Arrays.equals(a.likelihood().get(c), b.likelihood().get(c)));
     return causes;
   }
@@ -104,15 +101,13 @@ final class Screen {
   boolean mayDiffer(RecordedCase recorded) {
     Map<String, Map<String, Double>> before = standings(first, recorded);
     Map<String, Map<String, Double>> now = standings(second, recorded);
-    Set<String> moments = new HashSet<>(before.keySet());
-    moments.addAll(now.keySet());
+    Set<String> moments = union(before.keySet(), now.keySet());
     return moments.stream()
         .anyMatch(m -> differ(before.getOrDefault(m, Map.of()), now.getOrDefault(m, Map.of())));
   }
 
   private boolean differ(Map<String, Double> before, Map<String, Double> now) {
-    Set<String> causes = new HashSet<>(before.keySet());
-    causes.addAll(now.keySet());
+    Set<String> causes = union(before.keySet(), now.keySet());
     return causes.stream()
         .anyMatch(
             cause -> {

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import yett.knowledge.Mentions;
 
 /** By which new cause, check or rule a case came to another first cause, in decibans. */
 final class TakenOver {
@@ -86,7 +86,7 @@ final class TakenOver {
         Set<String> named =
             weighed.subject().equals(Weighed.OUTSET) ? rivals() : Set.of(weighed.subject());
         String moves = moves(weighed, then);
-        if (!moves.isEmpty() && named.stream().anyMatch(id -> says(file.getValue(), id))) {
+        if (!moves.isEmpty() && named.stream().anyMatch(id -> Mentions.of(file.getValue(), id))) {
           words.add(
               "moved by rules of "
                   + file.getKey()
@@ -98,12 +98,6 @@ final class TakenOver {
       }
     }
     return words;
-  }
-
-  private static boolean says(String text, String id) {
-    return Pattern.compile("(?<![a-z0-9-])" + Pattern.quote(id) + "(?![a-z0-9-])")
-        .matcher(text)
-        .find();
   }
 
   /** The first causes, before and now. */

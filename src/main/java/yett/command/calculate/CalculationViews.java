@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import yett.command.diagnose.StepViews;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.console.Text;
+import yett.wording.Wording;
 import yett.worksheet.Choice;
 import yett.worksheet.Input;
 import yett.worksheet.Note;
@@ -44,7 +44,7 @@ public final class CalculationViews {
   /** All about a calculation but its result. */
   public static List<Block> about(Worksheet sheet) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(Block.heading(StepViews.capital(sheet.title())));
+    blocks.add(Block.heading(Wording.capital(sheet.title())));
     sheet.notes().forEach(note -> blocks.add(signal(note)));
     blocks.add(
         new Block.Rows(sheet.inputs().stream().map(i -> Block.row(i.id(), described(i))).toList()));
@@ -116,7 +116,7 @@ public final class CalculationViews {
 
   public static List<Block> beginning(Worksheet sheet) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(Block.heading(StepViews.capital(sheet.title())));
+    blocks.add(Block.heading(Wording.capital(sheet.title())));
     sheet.notes().forEach(note -> blocks.add(signal(note)));
     blocks.add(
         Block.paragraph(
@@ -141,7 +141,7 @@ public final class CalculationViews {
                         + " of "
                         + of
                         + ": "
-                        + StepViews.capital(input.words())
+                        + Wording.capital(input.words())
                         + inUnit(input)
                         + ".")
                 .and(range + usual)));
@@ -163,7 +163,7 @@ public final class CalculationViews {
   public static List<Block> solution(Solution solution) {
     Worksheet sheet = solution.sheet();
     List<Block> blocks = new ArrayList<>();
-    blocks.add(Block.heading(StepViews.capital(sheet.title())));
+    blocks.add(Block.heading(Wording.capital(sheet.title())));
     blocks.add(new Block.Rows(solution.inputs().stream().map(SolutionRows::row).toList()));
     blocks.add(Block.heading("Result"));
     blocks.add(new Block.Rows(solution.lines().stream().map(SolutionRows::row).toList()));

@@ -9,7 +9,6 @@ import yett.casebook.Person;
 import yett.command.diagnose.Questions;
 import yett.command.diagnose.RetestList;
 import yett.command.diagnose.Sitting;
-import yett.command.diagnose.StepViews;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.console.Text;
@@ -20,6 +19,7 @@ import yett.interview.Event;
 import yett.interview.Moment;
 import yett.interview.Step;
 import yett.wording.StepWords;
+import yett.wording.Wording;
 
 /** What a caller does, told to them step by step, and how a call ends. */
 public final class CallDeeds {
@@ -85,12 +85,7 @@ public final class CallDeeds {
         .ask(
             List.of(
                 Block.heading("Does it run now?"),
-                Block.paragraph(
-                    Text.of("Read out: ")
-                        .and(
-                            Text.strong(
-                                "Stand to the side, with nobody in the opening. Let it open once"
-                                    + " and close once, and watch. Does it run as it should?")))),
+                Block.paragraph(Text.of("Read out: ").and(Text.strong(RetestList.TO_TRY)))),
             " Type hand over if nobody can try it.");
   }
 
@@ -135,7 +130,7 @@ public final class CallDeeds {
     boolean emergency = step.ending() == Ending.MADE_SAFE;
     blocks.add(Block.heading(emergency ? "Emergency" : "Send somebody"));
     String urgency =
-        StepViews.capital(sheet.urgency().level())
+        Wording.capital(sheet.urgency().level())
             + ": "
             + String.join("; ", sheet.urgency().reasons())
             + ".";
@@ -144,7 +139,7 @@ public final class CallDeeds {
             ? Block.signal(SignalWord.DANGER, urgency)
             : Block.paragraph(Text.strong(urgency)));
     if (!emergency) {
-      blocks.add(Block.paragraph(StepViews.capital(StepWords.because(step.because())) + "."));
+      blocks.add(Block.paragraph(Wording.capital(StepWords.because(step.because())) + "."));
       blocks.add(sitting.views().bars(moment, 4));
       blocks.add(
           Block.rows(

@@ -10,7 +10,6 @@ import java.util.Set;
 import yett.command.common.Words;
 import yett.command.diagnose.Questions;
 import yett.command.diagnose.Sitting;
-import yett.command.diagnose.StepViews;
 import yett.command.diagnose.Wishes;
 import yett.console.Block;
 import yett.console.Text;
@@ -24,6 +23,7 @@ import yett.knowledge.Check;
 import yett.knowledge.History;
 import yett.knowledge.Pressing;
 import yett.saying.Sayings;
+import yett.wording.Wording;
 
 /**
  * The desk's side of a call: everything is in words to read out, one thing at a time, and nothing
@@ -362,7 +362,7 @@ public final class Calling {
       blocks.add(Block.rows(Block.row("How", check.how())));
     }
     blocks.add(
-        Block.numbered(check.outcomes().stream().map(o -> StepViews.capital(o.text())).toList()));
+        Block.numbered(check.outcomes().stream().map(o -> Wording.capital(o.text())).toList()));
     if (!keysTold) {
       keysTold = true;
       blocks.add(

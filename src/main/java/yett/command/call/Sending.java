@@ -21,9 +21,7 @@ final class Sending {
 
   /** What was sent before, for a call that is taken up once more. */
   Optional<String> before() {
-    return CallLog.of(sitting.moment().entries())
-        .last(Tending.SENT, Tending.ON_THE_WAY, Tending.AT_THE_GATE)
-        .map(CallWords::of);
+    return CallLog.of(sitting.moment().entries()).stage().map(CallWords::of);
   }
 
   /** Asks who goes, and keeps it. */

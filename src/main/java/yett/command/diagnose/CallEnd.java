@@ -114,13 +114,7 @@ public final class CallEnd {
                             + " somebody watched?"))));
     boolean seen = sitting.yes("yes, or no if not or if nobody watched");
     if (!seen) {
-      sitting.show(
-          Block.paragraph(
-              Text.of("Read out: ")
-                  .and(
-                      Text.strong(
-                          "Stand to the side, with nobody in the opening. Let it open once and"
-                              + " close once, and watch. Does it run as it should?"))));
+      sitting.show(Block.paragraph(Text.of("Read out: ").and(Text.strong(RetestList.TO_TRY))));
       seen = sitting.yes("yes, or no if not or if it cannot be tried");
     }
     if (!seen) {

@@ -3,10 +3,8 @@ package yett.command.diagnose;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import yett.command.call.CallDeeds;
 import yett.command.call.Calling;
-import yett.command.common.Words;
 import yett.console.Block;
 import yett.console.Console;
 import yett.desk.OpenCase;
@@ -20,6 +18,7 @@ import yett.knowledge.Check;
 import yett.knowledge.History;
 import yett.knowledge.Role;
 import yett.wording.StepWords;
+import yett.wording.Wording;
 
 /** Leads a person through a case at a console, until it is closed or put aside. */
 public final class Conversation {
@@ -250,24 +249,12 @@ public final class Conversation {
     sitting.show(sitting.views().ask(step, moment, answered(moment) + 1));
     while (true) {
       String line = sitting.line(Sitting.prompt(check));
-      Optional<Words.Wish> wish = Words.wish(line);
-      Optional<Answer> answer;
-      if (wish.isPresent() && wish.get() == Words.Wish.UNKNOWN) {
-        answer = Optional.of(new Answer.CannotTell());
-      } else if (wish.isPresent() && wish.get() == Words.Wish.LATER) {
-        answer = Optional.of(new Answer.NotNow());
-      } else if (wishes.grant(line) || wishes.volunteered().hearElsewhere(check, line)) {
+      Optional<Answer> answer = questions.answer(check, line);
+      if (answer.isEmpty()) {
         if (sitting.moment() != moment) {
           return;
         }
         continue;
-      } else {
-        Words.Heard heard = Words.answer(check, line);
-        if (heard.answer().isEmpty()) {
-          sitting.say(heard.complaint());
-          continue;
-        }
-        answer = heard.answer();
       }
       if (sitting.isSure(moment, check, answer.get())) {
         sitting.record(new Event.Answered(check.id(), answer.get()));
@@ -319,7 +306,7 @@ public final class Conversation {
   private void handOver(Step.HandOver step) {
     sitting.show(
         Block.heading("Hand over"),
-        Block.paragraph(StepViews.capital(StepWords.because(step.because())) + "."));
+        Block.paragraph(Wording.capital(StepWords.because(step.because())) + "."));
     if (step.staysOpen()) {
       keepOpen();
       return;
@@ -358,15 +345,9 @@ public final class Conversation {
   }
 
   private void close(Ending ending) {
-    OptionalInt closed =
-        questions.word(
-            "\"close\" to close the case as " + ending.words() + ", or back",
-            List.of("close"),
-            "Type close, or back to take the last answer back.");
-    if (closed.isEmpty()) {
+    if (!questions.close("case", ending)) {
       return;
     }
-    sitting.record(new Event.Closed(ending));
     if (sitting.moment().state().closed().isEmpty()) {
       return; // somebody else had gone on with it
     }

@@ -19,6 +19,7 @@ import yett.interview.Step;
 import yett.knowledge.Role;
 import yett.saying.DangerSayings.Danger;
 import yett.saying.Thing;
+import yett.wording.Wording;
 
 /**
  * The list of dangers at a prompt. Only 0 and the one word "none" say that there is no danger, and
@@ -118,7 +119,7 @@ public final class DangerList {
   private boolean isDenied(List<Danger> heard) {
     sitting.show(
         Block.paragraph("The words that were said may tell of this:"),
-        Block.numbered(heard.stream().map(d -> StepViews.capital(d.outcome().text())).toList()));
+        Block.numbered(heard.stream().map(d -> Wording.capital(d.outcome().text())).toList()));
     String line = sitting.line("Type no if nothing of it is so; anything else asks again");
     return line.strip().equalsIgnoreCase("no");
   }
@@ -146,7 +147,7 @@ public final class DangerList {
                     d ->
                         Block.item(
                             Integer.toString(dangers.indexOf(d) + 1),
-                            StepViews.capital(d.outcome().text())))
+                            Wording.capital(d.outcome().text())))
                 .toList()),
         Block.paragraph(
             (heard.size() == 1 ? "Is it so? yes" : "Are all of these so? yes")

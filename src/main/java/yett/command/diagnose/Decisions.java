@@ -9,6 +9,7 @@ import yett.interview.Event;
 import yett.interview.Step;
 import yett.interview.Suspect;
 import yett.wording.Figures;
+import yett.wording.Wording;
 
 /** Points at which the person decides how the case goes on. */
 final class Decisions {
@@ -29,7 +30,7 @@ final class Decisions {
             "both are right");
     sitting.show(
         Block.heading("Two answers that do not agree"),
-        Block.paragraph(StepViews.capital(step.contradiction().reason().words()) + "."),
+        Block.paragraph(Wording.capital(step.contradiction().reason().words()) + "."),
         Block.numbered(texts));
     OptionalInt answer =
         questions.one(

@@ -3,8 +3,6 @@ package yett.command.diagnose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
-import yett.command.common.Words;
 import yett.console.Block;
 import yett.interview.Answer;
 import yett.interview.Ending;
@@ -86,7 +84,7 @@ final class Inspecting {
         sitting.say("Kept as a remark. And the answer?");
         continue;
       }
-      Optional<Answer> answer = heard(check, line);
+      Optional<Answer> answer = questions.answer(check, line);
       if (answer.isPresent()) {
         events.add(new Event.Answered(check.id(), answer.get()));
         sitting.record(events.toArray(Event[]::new));
@@ -99,25 +97,6 @@ final class Inspecting {
         return;
       }
     }
-  }
-
-  /** Empty if it was a wish, or could not be read, which is said. */
-  private Optional<Answer> heard(Check check, String line) {
-    Optional<Words.Wish> wish = Words.wish(line);
-    if (wish.filter(w -> w == Words.Wish.UNKNOWN).isPresent()) {
-      return Optional.of(new Answer.CannotTell());
-    }
-    if (wish.filter(w -> w == Words.Wish.LATER).isPresent()) {
-      return Optional.of(new Answer.NotNow());
-    }
-    if (wishes.grant(line) || wishes.volunteered().hearElsewhere(check, line)) {
-      return Optional.empty();
-    }
-    Words.Heard heard = Words.answer(check, line);
-    if (heard.answer().isEmpty()) {
-      sitting.say(heard.complaint());
-    }
-    return heard.answer();
   }
 
   private void closeInspected(Step.CloseRepaired step) {
@@ -134,13 +113,7 @@ final class Inspecting {
   }
 
   private void close(Ending ending) {
-    OptionalInt closed =
-        questions.word(
-            "\"close\" to close the inspection as " + ending.words() + ", or back",
-            List.of("close"),
-            "Type close, or back to take the last answer back.");
-    if (closed.isPresent()) {
-      sitting.record(new Event.Closed(ending));
+    if (questions.close("inspection", ending)) {
       sitting.say("Closed. The sheet: record " + sitting.open().id() + ".");
     }
   }

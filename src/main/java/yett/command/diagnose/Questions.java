@@ -8,8 +8,12 @@ import java.util.OptionalInt;
 import java.util.Set;
 import yett.command.common.ListChoice;
 import yett.command.common.Words;
+import yett.interview.Answer;
+import yett.interview.Ending;
+import yett.interview.Event;
 import yett.interview.Moment;
 import yett.interview.Step;
+import yett.knowledge.Check;
 
 /**
  * Prompts that end in an answer or, because of a wish, in another step: then what they return is
@@ -34,6 +38,40 @@ public final class Questions {
             List.of("done"),
             "People first. Type done when these steps are done.")
         .ifPresent(i -> sitting.record(step.done()));
+  }
+
+  /** The answer to a check; empty if the line was a wish, or could not be read, which is said. */
+  Optional<Answer> answer(Check check, String line) {
+    Optional<Words.Wish> wish = Words.wish(line);
+    if (wish.filter(w -> w == Words.Wish.UNKNOWN).isPresent()) {
+      return Optional.of(new Answer.CannotTell());
+    }
+    if (wish.filter(w -> w == Words.Wish.LATER).isPresent()) {
+      return Optional.of(new Answer.NotNow());
+    }
+    if (wishes.grant(line) || wishes.volunteered().hearElsewhere(check, line)) {
+      return Optional.empty();
+    }
+    Words.Heard heard = Words.answer(check, line);
+    if (heard.answer().isEmpty()) {
+      sitting.say(heard.complaint());
+    }
+    return heard.answer();
+  }
+
+  /**
+   * Closes the case, unless the person goes back.
+   *
+   * @param what the case is called
+   */
+  boolean close(String what, Ending ending) {
+    OptionalInt closed =
+        word(
+            "\"close\" to close the " + what + " as " + ending.words() + ", or back",
+            List.of("close"),
+            "Type close, or back to take the last answer back.");
+    closed.ifPresent(i -> sitting.record(new Event.Closed(ending)));
+    return closed.isPresent();
   }
 
   /** One of a list, by number or by its words. */

@@ -151,7 +151,7 @@ public final class ReasonViews {
           Block.paragraph(
               check.kind() == Check.Kind.PROOF
                   ? "No gate returns to service before this is proved (" + check.source() + ")."
-                  : StepViews.capital(StepWords.occasion(ask.occasion())) + "."));
+                  : Wording.capital(StepWords.occasion(ask.occasion())) + "."));
       return blocks;
     }
     Belief belief = moment.belief();
@@ -240,7 +240,7 @@ public final class ReasonViews {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading("Why this repair"));
     if (mend.plan().isEmpty()) {
-      blocks.add(Block.paragraph(StepViews.capital(StepWords.occasion(mend.occasion())) + "."));
+      blocks.add(Block.paragraph(Wording.capital(StepWords.occasion(mend.occasion())) + "."));
       return blocks;
     }
     Advice plan = mend.plan().get();

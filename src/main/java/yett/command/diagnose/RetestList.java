@@ -13,6 +13,11 @@ import yett.knowledge.Check;
  * and what it does now that nobody complained of before.
  */
 public final class RetestList {
+  /** What a caller does to try the gate. */
+  public static final String TO_TRY =
+      "Stand to the side, with nobody in the opening. Let it open once and close once, and watch."
+          + " Does it run as it should?";
+
   private static final String PART = "part";
   private static final String OTHER = "other";
 

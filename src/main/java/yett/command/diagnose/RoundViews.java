@@ -61,7 +61,7 @@ class RoundViews {
             .map(c -> base.causes().get(moment.belief().model().causes().get(c)).name())
             .collect(Collectors.joining("; "));
     String occasion = StepWords.occasion(first.occasion());
-    return (occasion.isEmpty() ? "" : StepViews.capital(occasion) + ". ")
+    return (occasion.isEmpty() ? "" : Wording.capital(occasion) + ". ")
         + (causes.isEmpty() ? "What is usual here narrows it down." : "Tells of: " + causes + ".");
   }
 

@@ -56,7 +56,7 @@ public final class Sharing {
   private void others(Recorded recorded) {
     List<String> theirs = new ArrayList<>();
     for (Entry entry : recorded.theirs()) {
-      theirs.add(StepViews.capital(entry.by().word()) + ": " + wording.event(entry.event()));
+      theirs.add(Wording.capital(entry.by().word()) + ": " + wording.event(entry.event()));
     }
     boolean all = recorded.added().stream().noneMatch(e -> e.event() instanceof Event.Noted);
     sitting.show(

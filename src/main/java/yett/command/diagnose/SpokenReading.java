@@ -55,7 +55,7 @@ record SpokenReading(String typed, String words, List<Check> checks) {
   /** As it is shown back: what was measured, and the reading with its unit. */
   String shown(Check check) {
     double value = answer(check).reading().orElseThrow().value();
-    return StepViews.capital(Wording.spaced(check.id()))
+    return Wording.capital(Wording.spaced(check.id()))
         + ": "
         + check.measures().get().show(value)
         + ".";

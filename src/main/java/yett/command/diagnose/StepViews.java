@@ -64,7 +64,7 @@ public final class StepViews {
     int number = 0;
     for (Check danger : step.dangers()) {
       for (Check.Outcome outcome : danger.outcomes().subList(1, danger.outcomes().size())) {
-        items.add(Block.item(Integer.toString(++number), capital(outcome.text())));
+        items.add(Block.item(Integer.toString(++number), Wording.capital(outcome.text())));
       }
     }
     blocks.add(new Block.Numbered(items));
@@ -147,7 +147,7 @@ public final class StepViews {
   private static Optional<Block> occasion(Occasion occasion) {
     return Optional.of(StepWords.occasion(occasion))
         .filter(words -> !words.isEmpty())
-        .map(words -> Block.paragraph(Text.dim(capital(words) + ".")));
+        .map(words -> Block.paragraph(Text.dim(Wording.capital(words) + ".")));
   }
 
   private static String effort(Check check) {
@@ -337,7 +337,8 @@ public final class StepViews {
   public List<Block> stop(Step.MakeSafe step) {
     return List.of(
         Block.rule(),
-        Block.signal(SignalWord.DANGER, step.stop().name() + ". " + capital(step.because()) + "."),
+        Block.signal(
+            SignalWord.DANGER, step.stop().name() + ". " + Wording.capital(step.because()) + "."),
         Block.paragraph("Now, in this order:"),
         Block.numbered(step.now()));
   }
@@ -427,9 +428,5 @@ public final class StepViews {
 
   public static String quoted(String words) {
     return "\"" + words + "\"";
-  }
-
-  public static String capital(String text) {
-    return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
   }
 }

@@ -46,7 +46,7 @@ final class TakenUp {
     return switch (thing.kind()) {
       case DANGER, OUTCOME -> {
         Check check = base().checks().get(thing.card());
-        yield check.ask() + " " + StepViews.capital(Wording.meaning(check, thing.outcome())) + ".";
+        yield check.ask() + " " + Wording.capital(Wording.meaning(check, thing.outcome())) + ".";
       }
       case CHECK -> base().checks().get(thing.card()).ask() + " (one of its answers)";
       case READING -> base().checks().get(thing.card()).ask() + " (a reading)";

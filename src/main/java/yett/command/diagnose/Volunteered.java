@@ -14,6 +14,7 @@ import yett.knowledge.Role;
 import yett.saying.Heard;
 import yett.saying.Tellings;
 import yett.saying.Thing;
+import yett.wording.Wording;
 
 /**
  * What a person tells without being asked. It is shown back and confirmed; then it counts like an
@@ -154,7 +155,7 @@ public final class Volunteered {
             .toList();
     sitting.show(
         Block.paragraph("That may tell of danger:"),
-        Block.numbered(outcomes.stream().map(o -> StepViews.capital(o.text())).toList()));
+        Block.numbered(outcomes.stream().map(o -> Wording.capital(o.text())).toList()));
     int so =
         sitting.until(
             dangers.size() == 1

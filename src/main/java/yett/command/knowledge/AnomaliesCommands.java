@@ -3,6 +3,7 @@ package yett.command.knowledge;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import org.springframework.shell.core.command.annotation.Option;
@@ -19,6 +20,7 @@ import yett.desk.Desk;
 import yett.interview.Expertise;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
+import yett.wording.Wording;
 
 /** {@code knowledge anomalies}: weak places of a rule base that are no errors. */
 public final class AnomaliesCommands {
@@ -91,8 +93,7 @@ public final class AnomaliesCommands {
   }
 
   private void show(Anomaly.Kind kind, List<Anomaly> found) {
-    String name =
-        kind.name().charAt(0) + kind.name().substring(1).toLowerCase(java.util.Locale.ROOT);
+    String name = Wording.capital(kind.name().toLowerCase(Locale.ROOT));
     console.show(Block.heading(name + " (" + kind.meaning() + "): " + found.size()));
     console.show(
         new Block.Rows(

@@ -1,7 +1,6 @@
 package yett.command.knowledge;
 
 import java.util.Locale;
-import yett.command.diagnose.StepViews;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 import yett.saying.Thing;
@@ -10,7 +9,7 @@ import yett.wording.Wording;
 /** How things that were heard are named for a trainer. */
 record HeardThings(RuleBase base) {
   static String kind(Thing thing) {
-    return StepViews.capital(thing.kind().name().toLowerCase(Locale.ROOT));
+    return Wording.capital(thing.kind().name().toLowerCase(Locale.ROOT));
   }
 
   /** The id of the card, and of the outcome if one is meant. */

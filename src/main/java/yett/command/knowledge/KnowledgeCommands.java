@@ -25,7 +25,6 @@ import yett.command.common.Prompt;
 import yett.command.common.Sysexits;
 import yett.command.common.UsageException;
 import yett.command.common.Words;
-import yett.command.diagnose.StepViews;
 import yett.console.Block;
 import yett.console.Console;
 import yett.console.StandardStreams;
@@ -37,6 +36,7 @@ import yett.knowledge.Names;
 import yett.knowledge.RuleBase;
 import yett.rules.TrustedRules;
 import yett.trial.CasesBeside;
+import yett.wording.Wording;
 
 /** {@code knowledge}: cards looked up and shown, and rules trusted. */
 public final class KnowledgeCommands {
@@ -208,7 +208,7 @@ public final class KnowledgeCommands {
     }
     if (untrusted.contains(RuleBases.SAFEGUARDS)) {
       console.show(
-          Block.heading(StepViews.capital(RuleBases.SAFEGUARDS)),
+          Block.heading(Wording.capital(RuleBases.SAFEGUARDS)),
           Block.paragraph(
               "Lacking, or otherwise than in the rule base of the program: "
                   + String.join(", ", RuleBases.lacking(base))
@@ -249,7 +249,7 @@ public final class KnowledgeCommands {
 
   private void show(String kind, List<Known> known) {
     if (!known.isEmpty()) {
-      console.show(Block.heading(StepViews.capital(kind)), KnownViews.rows(known));
+      console.show(Block.heading(Wording.capital(kind)), KnownViews.rows(known));
     }
   }
 

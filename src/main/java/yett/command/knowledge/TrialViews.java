@@ -2,11 +2,11 @@ package yett.command.knowledge;
 
 import java.util.ArrayList;
 import java.util.List;
-import yett.command.diagnose.StepViews;
 import yett.console.Block;
 import yett.trial.Comparison;
 import yett.trial.Difference;
 import yett.trial.Tested;
+import yett.wording.Wording;
 
 /** What a change to the cards does to cases, on a screen. */
 final class TrialViews {
@@ -84,6 +84,6 @@ final class TrialViews {
   /** "what: how much" in two columns. */
   private static Block.Row row(String words) {
     String[] parts = words.split(": ", 2);
-    return Block.row(StepViews.capital(parts[0]), parts[1]);
+    return Block.row(Wording.capital(parts[0]), parts[1]);
   }
 }

@@ -7,7 +7,6 @@ import java.util.function.Predicate;
 import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.command.diagnose.PutAside;
-import yett.command.diagnose.StepViews;
 import yett.console.Block;
 import yett.console.Console;
 import yett.interview.Ending;
@@ -15,6 +14,7 @@ import yett.interview.Step;
 import yett.knowledge.Names;
 import yett.knowledge.RuleBase;
 import yett.practice.Workbench;
+import yett.wording.Wording;
 
 /** Leads a trainee through an exercise at a console, until it is over or put aside. */
 public final class PracticeTable {
@@ -154,7 +154,7 @@ public final class PracticeTable {
       List<String> areas = all.stream().map(Labels.Thing::area).distinct().toList();
       say("No area \"" + Words.shortened(area) + "\" here. " + Names.advice(area, areas));
     } else {
-      console.show(views.list(StepViews.capital(word) + ": " + area, some, labels));
+      console.show(views.list(Wording.capital(word) + ": " + area, some, labels));
     }
   }
 

@@ -41,7 +41,7 @@ public final class PracticeViews {
   public List<Block> outset(Workbench bench) {
     RecordedCase told = bench.exercise().told();
     List<Block> blocks = new ArrayList<>();
-    blocks.add(Block.heading("Practice · " + StepViews.capital(told.name())));
+    blocks.add(Block.heading("Practice · " + Wording.capital(told.name())));
     if (!told.story().isEmpty()) {
       blocks.add(Block.paragraph(told.story()));
     }
@@ -167,7 +167,7 @@ public final class PracticeViews {
   }
 
   private static String title(String id) {
-    return StepViews.capital(id.replace('-', ' '));
+    return Wording.capital(id.replace('-', ' '));
   }
 
   public String setUps(Set<String> inForce) {

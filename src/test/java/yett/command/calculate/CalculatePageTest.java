@@ -6,7 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
-import yett.command.diagnose.StepViews;
+import yett.wording.Wording;
 import yett.worksheet.Input;
 import yett.worksheet.Output;
 import yett.worksheet.Subject;
@@ -45,7 +45,7 @@ class CalculatePageTest {
 
   private static void append(StringBuilder text, Worksheet sheet) {
     text.append("\n### ").append(sheet.id()).append("\n");
-    text.append(StepViews.capital(sheet.title())).append(".\n\n| input | |\n|---|---|\n");
+    text.append(Wording.capital(sheet.title())).append(".\n\n| input | |\n|---|---|\n");
     for (Input input : sheet.inputs()) {
       text.append("| `").append(input.id()).append("` | ");
       text.append(CalculationViews.described(input)).append(" |\n");
