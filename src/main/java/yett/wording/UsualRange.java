@@ -4,6 +4,7 @@ import java.util.Optional;
 import yett.interview.Moment;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
+import yett.rules.Conclusion.Expectation;
 
 /** The usual range of a reading, in a few words and without its reason. */
 public final class UsualRange {
@@ -24,6 +25,16 @@ public final class UsualRange {
                 Optional.of(check.outcomes().get(0))
                     .filter(o -> o.band().isPresent() && !o.band().get().relative())
                     .map(Check.Outcome::text));
+  }
+
+  /** On this gate, with how it follows and whose word that is. */
+  public static String reasoned(Check check, Expectation expectation) {
+    return words(check.measures().orElseThrow(), expectation.low(), expectation.high())
+        + " on this gate: "
+        + expectation.how()
+        + " ("
+        + expectation.reason().source()
+        + ")";
   }
 
   /**

@@ -235,6 +235,19 @@ public final class Wording {
     return card != null && card.kind() == Check.Kind.PROOF;
   }
 
+  /** What a check needs in the hand, in words; empty if eyes suffice. */
+  public static Optional<String> instrument(Check check) {
+    return check
+        .measures()
+        .map(Measures::instrument)
+        .filter(i -> !i.equals("eye"))
+        .map(Wording::spaced);
+  }
+
+  public static String quoted(String words) {
+    return "\"" + words + "\"";
+  }
+
   /** With a capital, as a sentence begins. */
   public static String capital(String text) {
     return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);

@@ -57,7 +57,7 @@ public final class CallDeeds {
   void mend(Step.Mend step) {
     List<String> steps = step.repair().steps();
     sitting.show(Block.heading("What the caller can do: " + step.repair().name()));
-    sitting.show(sitting.views().spoken(step.cautions()));
+    sitting.show(sitting.cautions().spoken(step.cautions()));
     for (int i = 0; i < steps.size(); i++) {
       sitting.show(
           Block.paragraph(
@@ -140,7 +140,7 @@ public final class CallDeeds {
             : Block.paragraph(Text.strong(urgency)));
     if (!emergency) {
       blocks.add(Block.paragraph(Wording.capital(StepWords.because(step.because())) + "."));
-      blocks.add(sitting.views().bars(moment, 4));
+      blocks.add(sitting.beliefs().bars(moment, 4));
       blocks.add(
           Block.rows(
               Block.row("On site", "about " + sheet.minutesOnSite().likely() + " min"),

@@ -356,7 +356,7 @@ public final class Calling {
                 moment.state().answers().stream().filter(a -> !sitting.isDanger(a.check())).count();
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading("Question " + number));
-    blocks.addAll(sitting.views().spoken(step.cautions()));
+    blocks.addAll(sitting.cautions().spoken(step.cautions()));
     blocks.add(Block.paragraph(Text.of("Read out: ").and(Text.strong(lay(check)))));
     if (!check.how().isEmpty()) {
       blocks.add(Block.rows(Block.row("How", check.how())));

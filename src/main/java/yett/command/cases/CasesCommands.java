@@ -11,8 +11,7 @@ import yett.casebook.CaseSummary;
 import yett.casebook.Unreadable;
 import yett.command.common.Completions;
 import yett.command.common.UsageException;
-import yett.command.diagnose.ReasonViews;
-import yett.command.diagnose.StepViews;
+import yett.command.diagnose.BeliefViews;
 import yett.command.diagnose.UnusableEvents;
 import yett.console.Block;
 import yett.console.Console;
@@ -73,12 +72,11 @@ public final class CasesCommands {
     var id = desk.casebook().find(words.get(0));
     try (OpenCase open = desk.open(id, Role.TECHNICIAN)) {
       var state = open.moment().state();
-      var views = new StepViews(desk.expertise().base());
       console.show(
           Block.heading("Case " + id + " · " + open.gate()),
           Block.paragraph(state.closed().map(e -> "Closed: " + e.words() + ".").orElse("Open.")));
       console.show(new UnusableEvents(desk.base()).blocks(open.moment()));
-      console.show(new ReasonViews(desk.expertise().base(), views).accounts(open.moment()));
+      console.show(new BeliefViews(desk.base()).accounts(open.moment()));
     }
   }
 

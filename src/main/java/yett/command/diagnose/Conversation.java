@@ -259,7 +259,7 @@ public final class Conversation {
       if (sitting.isSure(moment, check, answer.get())) {
         sitting.record(new Event.Answered(check.id(), answer.get()));
         if (Sharing.counts(sitting, check, answer.get())) {
-          sitting.show(sitting.views().taken(moment, sitting.moment(), check));
+          sitting.show(sitting.movements().taken(moment, sitting.moment(), check));
         }
         return;
       }
@@ -294,7 +294,7 @@ public final class Conversation {
     if (failed && !sitting.moment().state().work().retestDue() && !moves.isEmpty()) {
       sitting.say(
           "Not cured. That is evidence too: "
-              + sitting.views().movement(moves.get(moves.size() - 1), sitting.moment()));
+              + sitting.movements().movement(moves.get(moves.size() - 1), sitting.moment()));
     }
   }
 
@@ -312,7 +312,7 @@ public final class Conversation {
       return;
     }
     if (step.ending() != Ending.MADE_SAFE) {
-      sitting.show(sitting.views().bars(sitting.moment(), 4));
+      sitting.show(sitting.beliefs().bars(sitting.moment(), 4));
     }
     sitting.say("The gate stays out of service until every proof has passed.");
     close(step.ending());

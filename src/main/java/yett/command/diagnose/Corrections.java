@@ -128,7 +128,7 @@ public final class Corrections {
             picked -> {
               Moment before = sitting.moment();
               sitting.record(event.apply(picked));
-              sitting.show(sitting.views().news(before, sitting.moment()));
+              sitting.show(sitting.movements().news(before, sitting.moment()));
             });
   }
 
@@ -188,7 +188,7 @@ public final class Corrections {
             answer -> {
               Moment before = sitting.moment();
               sitting.record(new Event.Corrected(answered.event(), answer));
-              sitting.show(sitting.views().taken(before, sitting.moment(), check));
+              sitting.show(sitting.movements().taken(before, sitting.moment(), check));
             });
   }
 

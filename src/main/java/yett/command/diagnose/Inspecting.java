@@ -27,9 +27,8 @@ final class Inspecting {
     this.sitting = sitting;
     this.wishes = wishes;
     this.questions = questions;
-    this.views = new InspectionViews(sitting.base(), sitting.views());
-    this.looks =
-        new LookList(sitting, wishes, new InspectionRounds(sitting.base(), sitting.views(), views));
+    this.views = new InspectionViews(sitting.base(), sitting.cautions());
+    this.looks = new LookList(sitting, wishes, new InspectionRounds(sitting, views));
   }
 
   /** At all other steps, what is done in any case. */

@@ -12,9 +12,9 @@ final class InspectionRounds extends RoundViews {
   private final RuleBase base;
   private final InspectionViews views;
 
-  InspectionRounds(RuleBase base, StepViews steps, InspectionViews views) {
-    super(base, steps);
-    this.base = base;
+  InspectionRounds(Sitting sitting, InspectionViews views) {
+    super(sitting);
+    this.base = sitting.base();
     this.views = views;
   }
 

@@ -15,16 +15,17 @@ import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 import yett.wording.Figures;
 import yett.wording.InspectionWords;
+import yett.wording.UsualRange;
 import yett.wording.Wording;
 
 /** The screens of an inspection: what is asked at one place, and what was made of the answers. */
 final class InspectionViews {
   private final RuleBase base;
-  private final StepViews steps;
+  private final CautionViews cautions;
 
-  InspectionViews(RuleBase base, StepViews steps) {
+  InspectionViews(RuleBase base, CautionViews cautions) {
     this.base = base;
-    this.steps = steps;
+    this.cautions = cautions;
   }
 
   Inspection inspection(Moment moment) {
@@ -45,7 +46,7 @@ final class InspectionViews {
         Block.heading(
             (check.kind() == Check.Kind.PROOF ? "Proof · " : place)
                 + Figures.minutes(check.minutes())
-                + StepViews.instrument(check).map(i -> " · " + i).orElse("")
+                + Wording.instrument(check).map(i -> " · " + i).orElse("")
                 + " · "
                 + inspection.progress()));
     blocks.add(Block.paragraph(Text.strong(check.ask())));
@@ -53,11 +54,11 @@ final class InspectionViews {
     if (!check.how().isEmpty()) {
       rows.add(Block.row("How", check.how()));
     }
-    step.expectation().ifPresent(e -> rows.add(Block.row("Usual", StepViews.usual(check, e))));
+    step.expectation().ifPresent(e -> rows.add(Block.row("Usual", UsualRange.reasoned(check, e))));
     words(moment).baseline(check).ifPresent(b -> rows.add(Block.row("Baseline", b)));
     words(moment).last(check).ifPresent(l -> rows.add(Block.row("Last", l)));
     blocks.add(new Block.Rows(rows));
-    blocks.addAll(steps.cautions(step.cautions()));
+    blocks.addAll(cautions.written(step.cautions()));
     blocks.add(answers(step, moment));
     return blocks;
   }

@@ -30,7 +30,7 @@ final class LookList {
   private String singly = "";
 
   LookList(Sitting sitting, Wishes wishes) {
-    this(sitting, wishes, new RoundViews(sitting.base(), sitting.views()));
+    this(sitting, wishes, new RoundViews(sitting));
   }
 
   LookList(Sitting sitting, Wishes wishes, RoundViews views) {

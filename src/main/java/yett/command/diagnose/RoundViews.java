@@ -23,11 +23,17 @@ class RoundViews {
   private static final int CAUSES = 2;
 
   private final RuleBase base;
-  private final StepViews steps;
+  private final CautionViews cautions;
+  private final MovementViews movements;
 
-  RoundViews(RuleBase base, StepViews steps) {
+  RoundViews(Sitting sitting) {
+    this(sitting.base(), sitting.cautions());
+  }
+
+  RoundViews(RuleBase base, CautionViews cautions) {
     this.base = base;
-    this.steps = steps;
+    this.cautions = cautions;
+    this.movements = new MovementViews(base);
   }
 
   List<Block> round(Step.LookRound round, Moment moment) {
@@ -36,7 +42,7 @@ class RoundViews {
         Block.heading(
             "Look-round: " + round.place().name() + " · " + Figures.minutes(round.minutes())));
     blocks.add(Block.paragraph(Text.dim(why(round.first(), moment))));
-    blocks.addAll(steps.cautions(round.cautions()));
+    blocks.addAll(cautions.written(round.cautions()));
     List<Block.Item> items = new ArrayList<>();
     for (Step.Ask look : round.looks()) {
       Check check = look.check();
@@ -137,8 +143,8 @@ class RoundViews {
         Block.paragraph(
             Text.of("Taken as: ")
                 .and(Text.strong(unusual.isEmpty() ? "all as usual" : unusual))
-                .and(". " + steps.movement(all, after))));
-    blocks.addAll(steps.news(before, after));
+                .and(". " + movements.movement(all, after))));
+    blocks.addAll(movements.news(before, after));
     return blocks;
   }
 }

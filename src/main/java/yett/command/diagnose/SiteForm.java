@@ -19,6 +19,7 @@ import yett.knowledge.SiteQuestion;
  */
 public final class SiteForm {
   private final Sitting sitting;
+  private final SiteViews views;
   private final Wishes wishes;
   private final Map<String, String> known;
 
@@ -27,6 +28,7 @@ public final class SiteForm {
    */
   public SiteForm(Sitting sitting, Wishes wishes, Map<String, String> known) {
     this.sitting = sitting;
+    this.views = new SiteViews(sitting.base());
     this.wishes = wishes;
     this.known = known;
   }
@@ -38,7 +40,7 @@ public final class SiteForm {
     while (sitting.moment().step() instanceof Step.AskSite) {
       List<SiteQuestion> questions = questions();
       if (!questions.equals(shown)) {
-        sitting.show(sitting.views().site(questions, answers()));
+        sitting.show(views.site(questions, answers()));
         shown = questions;
       }
       String line = sitting.line("Enter if all is right, or what differs (? shows all)");
@@ -59,7 +61,7 @@ public final class SiteForm {
 
   /** Changes lines of the page afterwards, until the person has no more to say. */
   public void correct() {
-    sitting.show(sitting.views().site(questions(), answers()));
+    sitting.show(views.site(questions(), answers()));
     while (true) {
       List<SiteQuestion> questions = questions();
       String line = sitting.line("What differs, or Enter when all is right");
@@ -102,7 +104,7 @@ public final class SiteForm {
   private void tell(List<SiteQuestion> changed) {
     sitting.say(
         changed.stream()
-                .map(q -> q.name() + ": " + StepViews.siteAnswer(q, answers().get(q.id())))
+                .map(q -> q.name() + ": " + SiteViews.answer(q, answers().get(q.id())))
                 .collect(Collectors.joining("; "))
             + ".");
   }
@@ -129,10 +131,7 @@ public final class SiteForm {
   }
 
   private void ask(SiteQuestion question) {
-    sitting.show(
-        sitting
-            .views()
-            .siteQuestion(question, answers().getOrDefault(question.id(), question.usual())));
+    sitting.show(views.question(question, answers().getOrDefault(question.id(), question.usual())));
     String unit = question.measures().map(m -> " in " + m.unitWord()).orElse("");
     sitting
         .until("Answer" + unit + ", or Enter to leave it", line -> read(question, line))

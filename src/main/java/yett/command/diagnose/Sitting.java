@@ -26,8 +26,11 @@ public final class Sitting {
 
   private final Console console;
   private final OpenCase open;
+  private final CautionViews cautions;
   private final StepViews views;
-  private final ReasonViews reasons;
+  private final BeliefViews beliefs;
+  private final MovementViews movements;
+  private final WhyViews why;
   private final Sharing sharing;
   private final Ears ears;
   private List<String> wishWords = List.of();
@@ -35,8 +38,11 @@ public final class Sitting {
   public Sitting(Console console, OpenCase open) {
     this.console = console;
     this.open = open;
-    this.views = new StepViews(base());
-    this.reasons = new ReasonViews(base(), views);
+    this.cautions = new CautionViews(base());
+    this.views = new StepViews(base(), cautions);
+    this.beliefs = new BeliefViews(base());
+    this.movements = new MovementViews(base());
+    this.why = new WhyViews(base(), beliefs);
     this.sharing = new Sharing(this);
     this.ears = new Ears(base());
   }
@@ -61,8 +67,20 @@ public final class Sitting {
     return ears;
   }
 
-  public ReasonViews reasons() {
-    return reasons;
+  public CautionViews cautions() {
+    return cautions;
+  }
+
+  public BeliefViews beliefs() {
+    return beliefs;
+  }
+
+  public MovementViews movements() {
+    return movements;
+  }
+
+  WhyViews why() {
+    return why;
   }
 
   public void show(Block... blocks) {

@@ -60,9 +60,7 @@ final class Suspicion {
       sitting.say(cause.name() + " cannot be here: " + impossible.get().reason().words() + ".");
       return;
     }
-    List<Block> blocks = new ArrayList<>(sitting.reasons().forAndAgainst(moment, cause));
-    blocks.addAll(sitting.reasons().effects(moment, cause));
-    sitting.show(blocks);
+    sitting.show(sitting.beliefs().of(moment, cause));
     if (moment.state().told().histories().isEmpty() || moment.step() instanceof Step.Finished) {
       return;
     }

@@ -111,7 +111,7 @@ final class TakenUp {
     if (sitting.isSure(before, check, answer)) {
       sitting.record(new Event.Answered(id, answer));
       if (Sharing.counts(sitting, check, answer)) {
-        sitting.show(sitting.views().taken(before, sitting.moment(), check));
+        sitting.show(sitting.movements().taken(before, sitting.moment(), check));
       }
     }
   }

@@ -6,11 +6,11 @@ import java.util.Locale;
 import yett.bench.Priors;
 import yett.calculation.Range;
 import yett.calculation.SharePosterior;
-import yett.command.diagnose.StepViews;
 import yett.console.Block;
 import yett.knowledge.RuleBase;
 import yett.review.Proposal;
 import yett.wording.Figures;
+import yett.wording.Wording;
 
 /** What closed cases say against the cards, as it is shown to a trainer. */
 public final class ReviewViews {
@@ -67,14 +67,13 @@ public final class ReviewViews {
 
   private String what(Proposal p) {
     return switch (p.kind()) {
-      case PRIOR ->
-          "How often " + StepViews.quoted(base.causes().get(p.cause()).name()) + " arises";
+      case PRIOR -> "How often " + Wording.quoted(base.causes().get(p.cause()).name()) + " arises";
       case ROW ->
-          StepViews.quoted(base.checks().get(p.check()).ask())
+          Wording.quoted(base.checks().get(p.check()).ask())
               + " with "
-              + StepViews.quoted(base.causes().get(p.cause()).name());
+              + Wording.quoted(base.causes().get(p.cause()).name());
       case OTHERWISE ->
-          StepViews.quoted(base.checks().get(p.check()).ask())
+          Wording.quoted(base.checks().get(p.check()).ask())
               + " with none of the causes that show there";
     };
   }

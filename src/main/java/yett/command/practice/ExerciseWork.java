@@ -89,7 +89,7 @@ final class ExerciseWork {
     if (told(bench.refused(check))) {
       return;
     }
-    console.show(views.steps().cautions(base.cautionsFor(check.hazards())));
+    console.show(views.cautions().written(base.cautionsFor(check.hazards())));
     Answer answer = bench.ask(check);
     last = Optional.of(check);
     console.show(views.shown(check, answer));

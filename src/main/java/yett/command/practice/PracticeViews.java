@@ -6,6 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import yett.command.diagnose.CautionViews;
+import yett.command.diagnose.SiteViews;
 import yett.command.diagnose.StepViews;
 import yett.console.Block;
 import yett.console.Text;
@@ -21,16 +23,23 @@ import yett.knowledge.SiteQuestion;
 import yett.practice.Workbench;
 import yett.replay.RecordedCase;
 import yett.wording.Figures;
+import yett.wording.UsualRange;
 import yett.wording.Wording;
 
 /** The screens of an exercise. */
 public final class PracticeViews {
   private final RuleBase base;
+  private final CautionViews cautions;
   private final StepViews steps;
 
   public PracticeViews(RuleBase base) {
     this.base = base;
-    this.steps = new StepViews(base);
+    this.cautions = new CautionViews(base);
+    this.steps = new StepViews(base, cautions);
+  }
+
+  public CautionViews cautions() {
+    return cautions;
   }
 
   public StepViews steps() {
@@ -77,7 +86,7 @@ public final class PracticeViews {
     var answers = sites.answers(given);
     for (SiteQuestion question : sites.questions(given)) {
       String answer = answers.get(question.id());
-      rows.add(Block.row(question.name(), StepViews.siteAnswer(question, answer)));
+      rows.add(Block.row(question.name(), SiteViews.answer(question, answer)));
     }
     return List.of(Block.heading("The gate as installed"), new Block.Rows(rows));
   }
@@ -100,7 +109,7 @@ public final class PracticeViews {
   private String effort(Labels.Thing thing, Labels labels) {
     if (thing.card() instanceof Check check) {
       return Figures.minutes(check.minutes())
-          + StepViews.instrument(check).map(i -> ", " + i).orElse("")
+          + Wording.instrument(check).map(i -> ", " + i).orElse("")
           + needs(check.needs(), labels);
     }
     if (thing.card() instanceof Repair repair) {
@@ -126,7 +135,7 @@ public final class PracticeViews {
   /** What a check showed: the reading as the instrument shows it, without what it means. */
   public List<Block> shown(Check check, Answer answer) {
     String words = answer(check, answer);
-    String by = StepViews.instrument(check).map(i -> " (" + i + ")").orElse("");
+    String by = Wording.instrument(check).map(i -> " (" + i + ")").orElse("");
     return List.of(
         Block.paragraph(Text.of(check.ask() + " ").and(Text.strong(words)).and(by + ".")));
   }
@@ -146,7 +155,7 @@ public final class PracticeViews {
                 moment
                     .judgement()
                     .expectation(c.id())
-                    .map(e -> c.ask() + " Usual: " + StepViews.usual(c, e) + "."));
+                    .map(e -> c.ask() + " Usual: " + UsualRange.reasoned(c, e) + "."));
     return List.of(
         Block.paragraph(range.orElse("The rules give no usual range for what was measured last.")));
   }

@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
-import yett.command.diagnose.StepViews;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.knowledge.RuleBase;
@@ -20,6 +19,7 @@ import yett.practice.Slip;
 import yett.practice.TraineeProgress;
 import yett.practice.Workbench;
 import yett.wording.Figures;
+import yett.wording.Wording;
 
 /** What is told at the end of an exercise, and over many. */
 public final class ReckoningViews {
@@ -50,7 +50,7 @@ public final class ReckoningViews {
     }
     Map<String, Long> often = new LinkedHashMap<>();
     for (Slip slip : slips) {
-      often.merge(StepViews.quoted(slip.what()) + ": " + slip.why(), 1L, Long::sum);
+      often.merge(Wording.quoted(slip.what()) + ": " + slip.why(), 1L, Long::sum);
     }
     often.forEach(
         (words, times) ->
@@ -136,9 +136,9 @@ public final class ReckoningViews {
               (first ? "Here you left the plan's path first, in minute " : "In minute ")
                   + Math.round(d.minute())
                   + ": "
-                  + StepViews.quoted(d.chose())
+                  + Wording.quoted(d.chose())
                   + ". Better: "
-                  + StepViews.quoted(d.best())
+                  + Wording.quoted(d.best())
                   + " ("
                   + reason(d)
                   + ")."));

@@ -3,7 +3,7 @@ package yett.command.practice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import yett.command.diagnose.StepViews;
+import yett.command.diagnose.CautionViews;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.knowledge.RuleBase;
@@ -22,7 +22,7 @@ final class RefusalViews {
     List<Block> blocks = new ArrayList<>();
     if (refusal.slip()) {
       blocks.add(Block.signal(SignalWord.WARNING, refusal.why()));
-      blocks.addAll(new StepViews(base).cautions(refusal.cautions()));
+      blocks.addAll(new CautionViews(base).written(refusal.cautions()));
       blocks.add(Block.paragraph("It was not done; it counts as a slip."));
     } else {
       blocks.add(Block.paragraph(refusal.why()));

@@ -51,9 +51,9 @@ class RoundViewsTest {
         looks.stream().flatMap(l -> l.check().hazards().stream()).distinct().toList();
     Step.LookRound round =
         new Step.LookRound(place, looks, place.needs(), BASE.cautionsFor(hazards));
-    StepViews steps = new StepViews(BASE);
-    steps.cautions(round.cautions());
-    String shown = shown(new RoundViews(BASE, steps).round(round, moment()));
+    CautionViews cautions = new CautionViews(BASE);
+    cautions.written(round.cautions());
+    String shown = shown(new RoundViews(BASE, cautions).round(round, moment()));
     assertThat(shown.lines().count()).as(shown).isLessThan(LINES);
     looks.forEach(
         l ->

@@ -1,0 +1,145 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import yett.belief.Decibans;
+import yett.console.Block;
+import yett.console.Text;
+import yett.interview.Moment;
+import yett.interview.Prospects;
+import yett.interview.Step;
+import yett.interview.Trail;
+import yett.knowledge.Cause;
+import yett.knowledge.Check;
+import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
+import yett.plan.Advice;
+import yett.rules.Conclusion.Odds;
+import yett.wording.Figures;
+import yett.wording.Wording;
+
+/** How the belief in one cause came about, answer by answer. */
+final class AccountViews {
+  private static final int STRONGEST = 3;
+  private static final int CANDIDATES = 5;
+
+  private final RuleBase base;
+
+  AccountViews(RuleBase base) {
+    this.base = base;
+  }
+
+  /** The strongest answers on either side, and what could still turn the balance. */
+  List<Block> forAndAgainst(Moment moment, Cause cause) {
+    int c = moment.belief().model().indexOf(cause.id());
+    double now = moment.belief().atCallOut()[c];
+    List<Block.Row> rows = new ArrayList<>();
+    rows.add(
+        Block.row(
+            Figures.percent(moment.trail().prior()[c]), "at the outset" + odds(moment, cause)));
+    rows.addAll(strongest(moment, c, 1));
+    rows.addAll(strongest(moment, c, -1));
+    rows.add(Block.row(Figures.percent(now), "now"));
+    Prospects.doubt(moment.belief(), candidates(moment.step()), c)
+        .ifPresent(
+            d ->
+                rows.add(
+                    Block.row(
+                        Figures.percent(d.then()),
+                        "if \""
+                            + d.check().ask()
+                            + "\" shows: "
+                            + Wording.meaning(d.check(), d.outcome().id()))));
+    return List.of(
+        Block.heading(cause.name() + ": how it came to that"),
+        new Block.Rows(rows),
+        Block.paragraph(
+            Text.dim(
+                "What speaks most for it (+) and against it (-), each by what was known before; "
+                    + "10 dB is ten times the odds.")));
+  }
+
+  /** The strongest moves of one sign, the strongest first. */
+  private List<Block.Row> strongest(Moment moment, int cause, int sign) {
+    return moment.trail().moves().stream()
+        .map(m -> Map.entry(sign * Decibans.between(m.before()[cause], m.after()[cause]), m))
+        .filter(e -> e.getKey() >= 1)
+        .sorted(Map.Entry.<Double, Trail.Move>comparingByKey().reversed())
+        .limit(STRONGEST)
+        .map(e -> Block.row(Figures.decibans(sign * e.getKey()), told(e.getValue(), "")))
+        .toList();
+  }
+
+  /** The checks that the plan thinks best. */
+  private List<Check> candidates(Step step) {
+    return step.advice().map(Advice::candidates).orElse(List.of()).stream()
+        .limit(CANDIDATES)
+        .map(c -> base.checks().get(c.check()))
+        .toList();
+  }
+
+  /** How the belief in one cause came about: prior, odds, and each answer's evidence. */
+  List<Block> whole(Moment moment, Cause cause) {
+    List<Block> blocks = new ArrayList<>();
+    int c = moment.belief().model().indexOf(cause.id());
+    Trail trail = moment.trail();
+    blocks.add(Block.heading(cause.name() + ": how it came to that"));
+    List<Block.Row> rows = new ArrayList<>();
+    rows.add(
+        Block.row(
+            Figures.percent(trail.prior()[c]),
+            "at the outset: "
+                + Figures.percent(cause.prior())
+                + " by its card ("
+                + cause.source()
+                + ")"
+                + odds(moment, cause)));
+    double small = 0;
+    for (Trail.Move move : trail.moves()) {
+      double evidence = Decibans.between(move.before()[c], move.after()[c]);
+      if (Math.abs(evidence) < 0.5) {
+        small += evidence;
+      } else {
+        rows.add(Block.row(Figures.decibans(evidence), told(move, " (" + move.source() + ")")));
+      }
+    }
+    rows.add(Block.row(Figures.decibans(small), "all else together"));
+    double[] now = moment.belief().atCallOut();
+    rows.add(Block.row(Figures.percent(now[c]), "now"));
+    blocks.add(new Block.Rows(rows));
+    blocks.add(
+        Block.paragraph(
+            Text.dim(
+                "10 dB is ten times the odds. What one answer weighs depends on what was known "
+                    + "before it, so this is the account in the order of the answers.")));
+    return blocks;
+  }
+
+  private static String odds(Moment moment, Cause cause) {
+    String words =
+        moment.judgement().odds().stream()
+            .filter(o -> o.cause().equals(cause.id()))
+            .map(AccountViews::factor)
+            .collect(Collectors.joining("; "));
+    return words.isEmpty() ? "" : "; " + words;
+  }
+
+  private static String factor(Odds odds) {
+    return "odds times " + odds.factor() + ": " + odds.reason().words();
+  }
+
+  private String told(Trail.Move move, String source) {
+    Check check = base.checks().get(move.subject());
+    if (check == null) {
+      Repair repair = base.repairs().get(move.subject());
+      return (repair == null ? "Retest" : repair.name()) + ": " + move.words();
+    }
+    if (check.kind() == Check.Kind.COMPLAINT) {
+      String said = move.words().equals(Check.SAID) ? "said: " : "not said: ";
+      return said + check.ask() + source;
+    }
+    return check.ask() + " " + Wording.meaning(check, move.words()) + source;
+  }
+}

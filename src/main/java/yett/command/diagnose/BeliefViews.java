@@ -1,0 +1,97 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.List;
+import yett.console.Block;
+import yett.console.Text;
+import yett.interview.Interview;
+import yett.interview.Moment;
+import yett.knowledge.Cause;
+import yett.knowledge.RuleBase;
+import yett.wording.Figures;
+
+/** What is believed to be wrong, and how it came to that. */
+public final class BeliefViews {
+  private static final int CAUSES = 8;
+
+  private final RuleBase base;
+  private final AccountViews accounts;
+  private final EffectViews effects;
+
+  public BeliefViews(RuleBase base) {
+    this.base = base;
+    this.accounts = new AccountViews(base);
+    this.effects = new EffectViews(base);
+  }
+
+  /** The most probable causes as bars. */
+  public Block bars(Moment moment, int most) {
+    List<Block.Bar> bars =
+        Interview.ranking(moment, base).stream()
+            .filter(r -> r.chance() >= 0.005)
+            .limit(most)
+            .map(
+                r ->
+                    new Block.Bar(
+                        r.cause().name(), Math.min(1, r.chance()), Figures.percent(r.chance())))
+            .toList();
+    return new Block.Bars(bars);
+  }
+
+  /** What is believed now, and what speaks for and against the leading cause. */
+  public List<Block> belief(Moment moment) {
+    List<Block> blocks = standing(moment);
+    leading(moment, 1).forEach(cause -> blocks.addAll(of(moment, cause)));
+    return blocks;
+  }
+
+  /** What is believed, and for the leading causes the whole account of it. */
+  public List<Block> accounts(Moment moment) {
+    List<Block> blocks = standing(moment);
+    for (Cause cause : leading(moment, 2)) {
+      blocks.addAll(accounts.whole(moment, cause));
+      blocks.addAll(effects.of(moment.trail(), cause));
+    }
+    return blocks;
+  }
+
+  /** What speaks for and against one cause, and what it has the machine do. */
+  List<Block> of(Moment moment, Cause cause) {
+    List<Block> blocks = new ArrayList<>(accounts.forAndAgainst(moment, cause));
+    blocks.addAll(effects.of(moment.trail(), cause));
+    return blocks;
+  }
+
+  /** Besides, what the leading cause makes of what the machine does. */
+  List<Block> withEffects(List<Block> why, Moment moment) {
+    List<Block> blocks = new ArrayList<>(why);
+    leading(moment, 1).forEach(cause -> blocks.addAll(effects.of(moment.trail(), cause)));
+    return blocks;
+  }
+
+  private List<Cause> leading(Moment moment, int most) {
+    return Interview.ranking(moment, base).stream()
+        .limit(most)
+        .filter(r -> r.chance() >= 0.05)
+        .map(Interview.RankedCause::cause)
+        .toList();
+  }
+
+  private List<Block> standing(Moment moment) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Block.heading("What is believed"));
+    blocks.add(bars(moment, CAUSES));
+    blocks.add(
+        Block.paragraph(
+            Text.dim(
+                "Chance that the cause was there when the gate was reported; several can be there "
+                    + "at once. The "
+                    + moment.belief().hypotheses()
+                    + " most probable sets of causes are weighed; all others had "
+                    + Figures.percent(moment.belief().neglected())
+                    + " at the outset.")));
+    moment.conflict().ifPresent(c -> blocks.add(Block.paragraph(c.words(base))));
+    base.addOns().forEach(a -> blocks.add(Block.paragraph(Text.dim("Add-on " + a.words() + "."))));
+    return blocks;
+  }
+}

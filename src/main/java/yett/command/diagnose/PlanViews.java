@@ -1,0 +1,78 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import yett.console.Block;
+import yett.interview.Moment;
+import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
+import yett.plan.Advice;
+import yett.wording.Figures;
+
+/** The plan of work: repairs in their order, with what each takes. */
+final class PlanViews {
+  private final RuleBase base;
+
+  PlanViews(RuleBase base) {
+    this.base = base;
+  }
+
+  List<Block> of(Advice plan, Moment moment) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Block.heading("Plan of work"));
+    blocks.add(
+        Block.paragraph(
+            "No further check is worth its time. After each repair the gate is tried."));
+    List<Block.Item> items = new ArrayList<>();
+    int number = 0;
+    for (Advice.Job job : plan.jobs()) {
+      Repair repair = base.repairs().get(job.repair());
+      items.add(
+          Block.item(
+              Integer.toString(++number), repair.name(), particulars(repair, job, number, moment)));
+    }
+    blocks.add(new Block.Numbered(items));
+    return blocks;
+  }
+
+  private String particulars(Repair repair, Advice.Job job, int number, Moment moment) {
+    List<String> words = new ArrayList<>();
+    words.add(Figures.minutes(repair.minutes()));
+    if (number > 1) {
+      words.add("its turn comes with " + Figures.percent(job.chance()));
+    }
+    double[] now = moment.belief().remaining();
+    repair.removes().keySet().stream()
+        .map(id -> now[moment.belief().model().indexOf(id)])
+        .max(Double::compare)
+        .ifPresent(
+            chance -> words.add("for a cause that is there with " + Figures.percent(chance)));
+    if (!repair.needs().isEmpty()) {
+      words.add(
+          repair.needs().stream()
+              .map(id -> base.setUps().get(id).name().toLowerCase(Locale.ROOT))
+              .collect(Collectors.joining("; ", "with ", "")));
+    }
+    if (!repair.parts().isEmpty()) {
+      words.add(
+          "parts: "
+              + repair.parts().stream().map(Repair.Part::part).collect(Collectors.joining("; ")));
+    }
+    if (!repair.entails().isEmpty()) {
+      words.add("afterwards: " + names(repair.entails()));
+    }
+    return String.join("; ", words);
+  }
+
+  private String names(List<String> cards) {
+    return cards.stream()
+        .map(
+            id ->
+                base.repairs().containsKey(id)
+                    ? base.repairs().get(id).name().toLowerCase(Locale.ROOT)
+                    : "check " + id.replace('-', ' '))
+        .collect(Collectors.joining(", "));
+  }
+}

@@ -1,0 +1,156 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import yett.console.Block;
+import yett.interview.Moment;
+import yett.interview.SomeSteps;
+import yett.interview.Step;
+import yett.knowledge.RuleBase;
+import yett.plan.Advice;
+import yett.wording.Figures;
+import yett.wording.StepWords;
+import yett.wording.Wording;
+
+/** Why the step at hand comes now. */
+final class WhyViews {
+  private final RuleBase base;
+  private final BeliefViews beliefs;
+  private final WhyCheck checks;
+
+  WhyViews(RuleBase base, BeliefViews beliefs) {
+    this.base = base;
+    this.beliefs = beliefs;
+    this.checks = new WhyCheck(base);
+  }
+
+  List<Block> of(Moment moment) {
+    return moment.step().accept(new Why(moment));
+  }
+
+  private final class Why implements SomeSteps<List<Block>> {
+    private final Moment moment;
+
+    Why(Moment moment) {
+      this.moment = moment;
+    }
+
+    @Override
+    public List<Block> ask(Step.Ask step) {
+      List<Block> why = checks.of(step, moment);
+      return step.advice().isEmpty() ? why : beliefs.withEffects(why, moment);
+    }
+
+    @Override
+    public List<Block> lookRound(Step.LookRound step) {
+      List<Block> blocks = new ArrayList<>(ask(step.first()));
+      blocks.add(
+          Block.paragraph(
+              "The other looks are made with it because you stand there anyway; each can tell"
+                  + " something too."));
+      return blocks;
+    }
+
+    @Override
+    public List<Block> mend(Step.Mend step) {
+      return beliefs.withEffects(whyRepair(step, moment), moment);
+    }
+
+    @Override
+    public List<Block> askDangers(Step.AskDangers step) {
+      return because("People come first: what endangers them ends the interview.");
+    }
+
+    @Override
+    public List<Block> askSite(Step.AskSite step) {
+      return because(
+          "Usual ranges, and what can be wrong at all, follow from what is installed here.");
+    }
+
+    @Override
+    public List<Block> askPressing(Step.AskPressing step) {
+      return because("How soon somebody has to be there follows from the site, whatever is wrong.");
+    }
+
+    @Override
+    public List<Block> askComplaints(Step.AskComplaints step) {
+      return because("What people noticed and what happened lately tells most for least time.");
+    }
+
+    @Override
+    public List<Block> askHistory(Step.AskHistory step) {
+      return because("What people noticed and what happened lately tells most for least time.");
+    }
+
+    @Override
+    public List<Block> enter(Step.Enter step) {
+      return because(
+          "The next step needs this state of the work; its steps are confirmed once, in order.");
+    }
+
+    @Override
+    public List<Block> leave(Step.Leave step) {
+      return because(
+          "The next step needs this state of the work; its steps are confirmed once, in order.");
+    }
+
+    @Override
+    public List<Block> retest(Step.Retest step) {
+      return because("A repair that cured, or did not, tells what was wrong.");
+    }
+
+    @Override
+    public List<Block> settle(Step.Settle step) {
+      return because(
+          "Both answers cannot be right: " + step.contradiction().reason().words() + ".");
+    }
+
+    @Override
+    public List<Block> other(Step step) {
+      return because("This follows from the answers so far.");
+    }
+
+    private static List<Block> because(String words) {
+      return List.of(Block.paragraph(words));
+    }
+  }
+
+  private List<Block> whyRepair(Step.Mend mend, Moment moment) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Block.heading("Why this repair"));
+    if (mend.plan().isEmpty()) {
+      blocks.add(Block.paragraph(Wording.capital(StepWords.occasion(mend.occasion())) + "."));
+      return blocks;
+    }
+    Advice plan = mend.plan().get();
+    double[] now = moment.belief().remaining();
+    String causes =
+        mend.repair().removes().entrySet().stream()
+            .map(
+                e ->
+                    base.causes().get(e.getKey()).name()
+                        + ", there with "
+                        + Figures.percent(now[moment.belief().model().indexOf(e.getKey())])
+                        + " (removed in "
+                        + Figures.percent(e.getValue())
+                        + " of such cases)")
+            .collect(Collectors.joining("; "));
+    List<Block.Row> rows = new ArrayList<>();
+    rows.add(Block.row("Removes", causes));
+    rows.add(
+        Block.row("Expected", Figures.minutes(plan.expected()) + " of time, parts and hazards"));
+    if (!plan.candidates().isEmpty()) {
+      Advice.Candidate best = plan.candidates().get(0);
+      rows.add(
+          Block.row(
+              "Best check left",
+              base.checks().get(best.check()).ask()
+                  + " It would cost "
+                  + Figures.minutes(best.minutes())
+                  + " and save less."));
+    }
+    blocks.add(new Block.Rows(rows));
+    return blocks;
+  }
+}
