@@ -29,6 +29,7 @@ import yett.interview.Meanwhile;
 import yett.interview.Moment;
 import yett.knowledge.Role;
 import yett.wording.Figures;
+import yett.wording.NoteWords;
 
 /**
  * A case on the table: its interview, and its events, each of them on a disk before anything is
@@ -233,7 +234,9 @@ public final class OpenCase implements AutoCloseable {
    * @param known how many of them were known
    */
   private Recorded bring(int known, List<Entry> mine) {
-    var together = Meanwhile.of(interview.expertise().base(), entries, known, mine);
+    var together =
+        Meanwhile.of(
+            e -> e.accept(new NoteWords(interview.expertise().base())), entries, known, mine);
     List<Entry> next = new ArrayList<>(entries);
     next.addAll(together.added());
     if (!together.added().isEmpty()) {

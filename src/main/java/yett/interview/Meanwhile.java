@@ -7,8 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import yett.knowledge.Check;
-import yett.knowledge.RuleBase;
+import java.util.function.Function;
 
 /**
  * Brings together what two people entered on one case at the same time. The first one's events
@@ -36,7 +35,7 @@ public final class Meanwhile {
    */
   public record Clash(String check, long event, Answer theirs, Answer mine) {}
 
-  private final RuleBase base;
+  private final Function<Event, String> told;
   private final List<Entry> newer;
   private final List<Entry> theirs;
   private final CaseState state;
@@ -46,8 +45,8 @@ public final class Meanwhile {
   private Optional<Ending> unclosed = Optional.empty();
   private long next;
 
-  private Meanwhile(RuleBase base, List<Entry> stored, int known, List<Entry> mine) {
-    this.base = base;
+  private Meanwhile(Function<Event, String> told, List<Entry> stored, int known, List<Entry> mine) {
+    this.told = told;
     this.newer = stored.subList(Math.min(known, stored.size()), stored.size());
     this.theirs = newer.stream().filter(n -> find(n, mine).isEmpty()).toList();
     this.state = CaseState.of(stored);
@@ -55,13 +54,15 @@ public final class Meanwhile {
   }
 
   /**
+   * @param told what was entered, as a note says it
    * @param stored the case as it is stored now, the first one's events included; perhaps also some
    *     of the second one's, if they were not told that these had arrived
    * @param known how many of these the second one knew
    * @param mine the second one's events, numbered from there
    */
-  public static Together of(RuleBase base, List<Entry> stored, int known, List<Entry> mine) {
-    var meanwhile = new Meanwhile(base, stored, known, mine);
+  public static Together of(
+      Function<Event, String> told, List<Entry> stored, int known, List<Entry> mine) {
+    var meanwhile = new Meanwhile(told, stored, known, mine);
     mine.forEach(meanwhile::bring);
     return new Together(
         meanwhile.theirs,
@@ -120,7 +121,7 @@ public final class Meanwhile {
 
     @Override
     public Runnable other(Event event) {
-      return () -> note(mine, "After the closing: " + told(event));
+      return () -> note(mine, "After the closing: " + told.apply(event));
     }
   }
 
@@ -223,7 +224,7 @@ public final class Meanwhile {
     }
 
     private void besides(Event event) {
-      note(mine, "At the same time: " + told(event));
+      note(mine, "At the same time: " + told.apply(event));
     }
   }
 
@@ -234,7 +235,7 @@ public final class Meanwhile {
             .reduce((a, b) -> b);
     if (other.isEmpty()) {
       if (theirs.stream().anyMatch(t -> t.event() instanceof Event.Repaired r && r.done())) {
-        note(mine, "Before the repair: " + told(e)); // it may be otherwise since
+        note(mine, "Before the repair: " + told.apply(e)); // it may be otherwise since
       } else {
         add(mine, e);
       }
@@ -249,7 +250,7 @@ public final class Meanwhile {
       add(mine, new Event.Corrected(stands.event(), e.answer()));
       return;
     }
-    note(mine, "At the same time: " + told(e));
+    note(mine, "At the same time: " + told.apply(e));
     clashes.add(new Clash(e.check(), stands.event(), stands.answer(), e.answer()));
   }
 
@@ -264,7 +265,7 @@ public final class Meanwhile {
   private void corrected(Entry mine, Event.Corrected e) {
     Optional<Event.Corrected> fits = number(e.event()).map(n -> new Event.Corrected(n, e.answer()));
     if (fits.isEmpty()) {
-      note(mine, "At the same time changed to: " + told(null, e.answer()));
+      note(mine, "At the same time: " + told.apply(e));
     } else if (!isSaid(fits.get())) {
       add(mine, fits.get());
     }
@@ -318,53 +319,5 @@ public final class Meanwhile {
       added.add(entry);
       next++;
     }
-  }
-
-  private String told(Event event) {
-    return event.accept(telling);
-  }
-
-  private final SomeEvents<String> telling =
-      new SomeEvents<>() {
-        @Override
-        public String answered(Event.Answered event) {
-          Check check = base.checks().get(event.check());
-          String asked = check == null ? event.check() : check.ask();
-          return asked + " " + told(check, event.answer());
-        }
-
-        @Override
-        public String siteAnswered(Event.SiteAnswered event) {
-          return event.question().replace('-', ' ') + ": " + event.answer();
-        }
-
-        @Override
-        public String repaired(Event.Repaired event) {
-          return event.repair().replace('-', ' ')
-              + (event.done() ? ": done" : ": could not be done");
-        }
-
-        @Override
-        public String retested(Event.Retested event) {
-          return "the gate " + event.words();
-        }
-
-        @Override
-        public String other(Event event) {
-          return EventText.write(event);
-        }
-      };
-
-  private static String told(Check check, Answer answer) {
-    return answer.map(
-        chosen -> {
-          boolean known = check != null && check.indexOf(chosen.outcome()) >= 0;
-          return known
-              ? check.outcomes().get(check.indexOf(chosen.outcome())).text()
-              : chosen.outcome();
-        },
-        Answer.Read::typed,
-        () -> "cannot be told",
-        () -> "cannot be told");
   }
 }

@@ -91,7 +91,7 @@ public final class CaseRecord {
           "Remarks", moment.judgement().remarks().stream().map(r -> r.text()).distinct().toList());
       notes();
       contradictions();
-      moment.conflict().ifPresent(c -> page.list("In doubt", List.of(c.words(base))));
+      moment.conflict().ifPresent(c -> page.list("In doubt", List.of(words.conflict(c))));
       corrections();
       page.list(
           "Kept, and left out of the reasoning",

@@ -22,6 +22,7 @@ import yett.replay.Replayed.Ranked;
 import yett.replay.Replayed.SiteAnswer;
 import yett.rules.Conclusion.Remark;
 import yett.rules.Conclusion.StopNow;
+import yett.wording.Wording;
 
 /** Sums up a run and judges it by what its file says is right. */
 final class RunSummary {
@@ -98,7 +99,7 @@ final class RunSummary {
   private List<String> remarks() {
     return Stream.concat(
             moment.judgement().remarks().stream().map(Remark::text).distinct(),
-            moment.conflict().stream().map(c -> c.words(base)))
+            moment.conflict().stream().map(c -> new Wording(base).conflict(c)))
         .toList();
   }
 

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import yett.interview.Answer;
 import yett.interview.CaseState.Answered;
+import yett.interview.Conflict;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.EventText;
@@ -197,6 +198,24 @@ public final class Wording {
   /** What happened, in a few words. */
   public String event(Event event) {
     return event.accept(events);
+  }
+
+  /** Answers that can hardly all be right, in one or two sentences. */
+  public String conflict(Conflict conflict) {
+    String answers = conflict.parts().stream().map(this::part).collect(Collectors.joining("; "));
+    return (conflict.parts().size() > 1
+            ? "These answers hardly go together: "
+            : "This hardly goes together with what was known: ")
+        + answers
+        + "."
+        + (conflict.weighed() ? "" : " The last one is kept, but not weighed.");
+  }
+
+  private String part(Conflict.Part part) {
+    String asked = quoted(ask(part.check()));
+    return part.event() == 0
+        ? "reported " + asked
+        : asked + " " + meaning(base.checks().get(part.check()), part.outcome());
   }
 
   /** Checks that are asked only to find dangers. */

@@ -18,6 +18,7 @@ import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.testing.Shipped;
 import yett.testing.Size;
+import yett.wording.Wording;
 
 /** Answers that hardly go together are told, and none of them stops the case. */
 class ConflictTest {
@@ -131,7 +132,9 @@ class ConflictTest {
             c -> {
               assertThat(c.bits()).isBetween(Conflicts.TOLD, Conflicts.MOST);
               assertThat(c.parts()).isNotEmpty();
-              assertThat(c.words(BASE)).doesNotContain("NaN", "Infinity").endsWith(".");
+              assertThat(new Wording(BASE).conflict(c))
+                  .doesNotContain("NaN", "Infinity")
+                  .endsWith(".");
             });
   }
 
@@ -171,7 +174,7 @@ class ConflictTest {
       assertThat(after.belief().atCallOut()).isEqualTo(before.belief().atCallOut());
       Conflict conflict = after.conflict().orElseThrow();
       assertThat(conflict.weighed()).isFalse();
-      assertThat(conflict.words(BASE))
+      assertThat(new Wording(BASE).conflict(conflict))
           .startsWith("This hardly goes together with what was known: \"" + check.ask())
           .endsWith("kept, but not weighed.");
       add(entries, new Event.Corrected(wrong, new Answer.Chosen(check.outcomes().get(0).id())));

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import yett.knowledge.Role;
-import yett.replay.SmallRuleBase;
 
 /** Ada and Ben both know the opening and one answer; Ada's events are stored first. */
 class MeanwhileTest {
@@ -47,7 +46,7 @@ class MeanwhileTest {
   private static Meanwhile.Together together(List<Entry> theirs, List<Entry> mine) {
     List<Entry> stored = new ArrayList<>(KNOWN);
     stored.addAll(theirs);
-    return Meanwhile.of(SmallRuleBase.base(), stored, KNOWN.size(), mine);
+    return Meanwhile.of(EventText::write, stored, KNOWN.size(), mine);
   }
 
   private static List<Event> added(List<Entry> theirs, List<Entry> mine) {

@@ -9,6 +9,7 @@ import yett.interview.Moment;
 import yett.knowledge.Cause;
 import yett.knowledge.RuleBase;
 import yett.wording.Figures;
+import yett.wording.Wording;
 
 /** What is believed to be wrong, and how it came to that. */
 public final class BeliefViews {
@@ -90,7 +91,7 @@ public final class BeliefViews {
                     + " most probable sets of causes are weighed; all others had "
                     + Figures.percent(moment.belief().neglected())
                     + " at the outset.")));
-    moment.conflict().ifPresent(c -> blocks.add(Block.paragraph(c.words(base))));
+    moment.conflict().ifPresent(c -> blocks.add(Block.paragraph(new Wording(base).conflict(c))));
     base.addOns().forEach(a -> blocks.add(Block.paragraph(Text.dim("Add-on " + a.words() + "."))));
     return blocks;
   }

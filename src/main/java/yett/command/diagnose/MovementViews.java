@@ -51,7 +51,10 @@ public final class MovementViews {
     after
         .conflict()
         .filter(c -> !before.conflict().equals(after.conflict()))
-        .ifPresent(c -> blocks.add(Block.paragraph(c.words(base) + " \"correct\" changes one.")));
+        .ifPresent(
+            c ->
+                blocks.add(
+                    Block.paragraph(new Wording(base).conflict(c) + " \"correct\" changes one.")));
     return blocks;
   }
 
