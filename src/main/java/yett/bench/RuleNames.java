@@ -14,6 +14,7 @@ import yett.knowledge.Names;
 import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
+import yett.knowledge.Stop;
 import yett.rules.RulePlaces;
 
 /**
@@ -80,6 +81,8 @@ final class RuleNames {
             base.causes().keySet(),
             "\\bnew Forbidden\\(\\s*(\"[^\"]*\")",
             base.setUps().keySet(),
+            "\\bnew Withheld\\(\\s*(\"[^\"]*\")",
+            Stop.DEEDS,
             "\\bnew Unavailable\\(\\s*(\"[^\"]*\")",
             work(),
             "\\bnew FollowUp\\(\\s*(\"[^\"]*\")",

@@ -111,7 +111,7 @@ public final class Dispatcher {
         asked(moment),
         state.notes().stream().map(e -> ((Event.Noted) e.event()).text()).toList(),
         cautions(scenarios),
-        untilThen(state, stops));
+        untilThen(moment, stops));
   }
 
   /** Whoever goes on with the case later does not move the time of the call. */
@@ -299,9 +299,11 @@ public final class Dispatcher {
     return base.cautionsFor(hazards).stream().map(c -> c.text()).toList();
   }
 
-  private List<String> untilThen(CaseState state, List<String> stops) {
+  private List<String> untilThen(Moment moment, List<String> stops) {
+    CaseState state = moment.state();
+    Set<String> withheld = moment.judgement().withheld();
     List<String> lines = new ArrayList<>();
-    stops.forEach(s -> lines.addAll(base.stops().get(s).now(Role.CALLER)));
+    stops.forEach(s -> lines.addAll(base.stops().get(s).now(Role.CALLER, withheld)));
     pressing(state).forEach(p -> lines.addAll(p.untilThen()));
     List<String> complaints =
         stops.isEmpty() ? state.told().complaints().orElse(List.of()) : List.of();

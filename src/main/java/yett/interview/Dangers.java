@@ -88,8 +88,14 @@ final class Dangers {
     return present
         .state
         .latest(danger.id())
-        .filter(a -> a.event() < present.state.work().lookAgain())
+        .filter(
+            a -> a.event() < present.state.work().lookAgain() || isSaidFromAfar(a, present.role()))
         .isPresent();
+  }
+
+  /** What a caller saw, whoever stands at the gate now looks at for themselves. */
+  static boolean isSaidFromAfar(CaseState.Answered answer, Role present) {
+    return answer.by() == Role.CALLER && present != Role.CALLER;
   }
 
   /**
@@ -149,7 +155,10 @@ final class Dangers {
   private Step makeSafe(StopNow now) {
     Stop stop = base.stops().get(now.stop());
     return new Step.MakeSafe(
-        stop, stop.now(present.role()), now.reason().because(), stop.leaves().flatMap(this::after));
+        stop,
+        stop.now(present.role(), present.judgement.withheld()),
+        now.reason().because(),
+        stop.leaves().flatMap(this::after));
   }
 
   /** The set-ups in force once this one is; empty if this person may not bring it about. */

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
 
 /**
  * A case read in the plainest way, to hold the interview's own reading against: what counts, after
@@ -128,9 +129,19 @@ final class PlainReading {
     return last(check).filter(t -> t.epoch() == epoch);
   }
 
-  /** Whether a danger was made safe since: what was proved before it is proved anew. */
-  boolean isBeforeDanger(Told answer) {
-    return madeSafe.values().stream().anyMatch(number -> number > answer.number());
+  /** Number of the last answer that tells of a danger, as it stands corrected; 0 if none does. */
+  long lastDanger(RuleBase base) {
+    return told.stream()
+        .filter(t -> base.checks().containsKey(t.check()) && base.checks().get(t.check()).danger())
+        .filter(
+            t ->
+                t.answer()
+                    .choice()
+                    .filter(outcome -> base.checks().get(t.check()).indexOf(outcome) > 0)
+                    .isPresent())
+        .mapToLong(Told::number)
+        .max()
+        .orElse(0);
   }
 
   /** How often a check was put off since the last repair, so that it counts for this person. */

@@ -5,11 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import yett.knowledge.Check;
+import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.knowledge.Stop;
 import yett.plan.Planner;
-import yett.rules.Conclusion.StopNow;
 
 /** The proofs that a gate which runs still needs, and how the case closes after them. */
 final class Proofs {
@@ -34,8 +35,9 @@ final class Proofs {
     List<Check> open = new ArrayList<>();
     List<Check> due = new ArrayList<>();
     List<Check> putOff = new ArrayList<>();
+    long danger = lastDanger(present.base, present.state);
     for (Check proof : proofs) {
-      Optional<Answer> answer = present.answerAfter(lastDanger(), proof.id());
+      Optional<Answer> answer = present.answerAfter(danger, proof.id());
       if (answer.filter(a -> a.is(Check.FAIL)).isPresent()) {
         return new Step.DecideFailedProof(proof);
       }
@@ -55,9 +57,22 @@ final class Proofs {
         : steps.ask(nearest(next), Optional.empty(), Occasion.of(Occasion.Kind.PROOF));
   }
 
-  /** What passed before a danger that stands is proved anew. */
-  private long lastDanger() {
-    return present.judgement.stops().stream().mapToLong(StopNow::event).max().orElse(0);
+  /**
+   * Number of the last answer that told of a danger, over by now or not: what passed before it is
+   * proved anew. 0 if there is none.
+   */
+  static long lastDanger(RuleBase base, CaseState state) {
+    return Stream.concat(state.answers().stream(), state.before().stream())
+        .filter(a -> isDanger(base.checks().get(a.check()), a.answer()))
+        .mapToLong(CaseState.Answered::event)
+        .max()
+        .orElse(0);
+  }
+
+  private static boolean isDanger(Check check, Answer answer) {
+    return check != null
+        && check.danger()
+        && answer.choice().filter(outcome -> check.indexOf(outcome) > 0).isPresent();
   }
 
   private Step ending(List<Check> open) {

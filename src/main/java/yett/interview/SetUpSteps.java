@@ -1,6 +1,7 @@
 package yett.interview;
 
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -88,12 +89,17 @@ final class SetUpSteps {
         : closing(then);
   }
 
-  /** Before a case closes, every set-up is left in order, as far as this person may. */
+  /**
+   * Before a case closes, every set-up is left in order, as far as this person may: the leaf stops
+   * first, what lies within another is left before it, and barriers go last.
+   */
   Step closing(Step then) {
-    return present.state.work().setUps().stream()
-        .map(base.setUps()::get)
-        .filter(s -> s != null && present.role().may(s.who()))
-        .reduce((a, b) -> b)
+    return base.setUps().values().stream()
+        .filter(s -> present.state.work().setUps().contains(s.id()))
+        .filter(s -> present.role().may(s.who()))
+        .min(
+            Comparator.comparing((SetUp s) -> !s.id().equals(SetUp.GATE_RUNNING))
+                .thenComparing(s -> -base.withOuter(List.of(s.id())).size()))
         .<Step>map(s -> new Step.Leave(s, Purpose.of(Purpose.Kind.CLOSING)))
         .orElse(then);
   }

@@ -123,10 +123,11 @@ final class StepWatch implements Step.Visitor<Runnable> {
   private void askedOnce(Check check) {
     String id = check.id();
     boolean proof = check.kind() == Check.Kind.PROOF;
+    long danger = plain.lastDanger(base);
     require(
         plain
             .now(id)
-            .map(t -> t.answer().putOff() || t.yieldsTo(role) || proof && plain.isBeforeDanger(t))
+            .map(t -> t.answer().putOff() || t.yieldsTo(role) || proof && t.number() < danger)
             .orElse(true),
         "%s was answered already",
         id);
@@ -302,6 +303,10 @@ final class StepWatch implements Step.Visitor<Runnable> {
           "closed as repaired, and %s is %s",
           proof.id(),
           plain.now(proof.id()));
+      require(
+          plain.now(proof.id()).orElseThrow().number() > plain.lastDanger(base),
+          "closed as repaired, and %s passed before a danger came up",
+          proof.id());
     }
   }
 

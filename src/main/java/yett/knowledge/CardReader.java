@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import tools.jackson.databind.JsonNode;
 import yett.knowledge.Check.Outcome;
 import yett.quantity.Quantity;
 import yett.quantity.Reading;
@@ -206,12 +207,40 @@ final class CardReader {
         fields.text("source"));
   }
 
+  /** Each a text, or a text under what another danger may rule out. */
+  private static List<Stop.Line> lines(Fields inner, String role) {
+    List<Stop.Line> lines = new ArrayList<>();
+    JsonNode all = inner.get(role);
+    if (!all.isArray()) {
+      return List.of(new Stop.Line(inner.text(role), Optional.empty()));
+    }
+    for (int i = 0; i < all.size(); i++) {
+      JsonNode line = all.get(i);
+      String word = line.isObject() ? line.propertyNames().iterator().next() : "";
+      if (line.isValueNode()) {
+        lines.add(new Stop.Line(line.asString().strip(), Optional.empty()));
+      } else if (line.size() == 1 && Stop.DEEDS.contains(word) && line.get(word).isValueNode()) {
+        lines.add(new Stop.Line(line.get(word).asString().strip(), Optional.of(word)));
+      } else {
+        inner.problem(
+            role + "/" + i,
+            "not-text",
+            "expected text, or text under what another danger may rule out, found "
+                + Fields.shown(line),
+            "Put the line in quotes if it holds a colon, or begin it with one of: "
+                + String.join(", ", Stop.DEEDS)
+                + ".");
+      }
+    }
+    return List.copyOf(lines);
+  }
+
   Stop stop() {
-    Map<Role, List<String>> now = new LinkedHashMap<>();
+    Map<Role, List<Stop.Line>> now = new LinkedHashMap<>();
     Fields inner = fields.inner("now");
     for (String word : inner.names()) {
       if (Role.words().contains(word)) {
-        now.put(Role.named(word), inner.texts(word));
+        now.put(Role.named(word), lines(inner, word));
       } else {
         inner.problem(
             word, "unknown-word", "\"" + word + "\" is no role", Names.advice(word, Role.words()));

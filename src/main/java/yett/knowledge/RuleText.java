@@ -31,7 +31,8 @@ record RuleText(String name, String when, String then) {
       Pattern.compile("\\binsertLogical\\(\\s*new (Expectation|Odds|Remark)\\(");
   private static final Pattern EXPECTS = Pattern.compile("\\bnew Expectation\\(\\s*\"([^\"]*)\"");
   private static final Pattern ENDS = Pattern.compile("\\bStopNow\\(");
-  private static final Pattern STOPS = Pattern.compile("\\b(StopNow|Forbidden|Unavailable)\\(");
+  private static final Pattern STOPS =
+      Pattern.compile("\\b(StopNow|Forbidden|Withheld|Unavailable)\\(");
 
   /**
    * @param files rule files (DRL)

@@ -3,6 +3,7 @@ package yett.knowledge;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A danger to people, which comes before all other work; rules raise it and lift it.
@@ -17,19 +18,50 @@ import java.util.Optional;
 public record Stop(
     String id,
     String name,
-    Map<Role, List<String>> now,
+    Map<Role, List<Line>> now,
     Optional<String> leaves,
     Optional<Role> goesOn,
     boolean inquiry,
     String source)
     implements Card {
 
-  /** What this person does now, in order: the words for the nearest role that has some. */
+  /**
+   * What another danger may rule out: moving, unlocking or releasing the leaf by hand, to free
+   * somebody whom it caught or for any other reason, staying at the gate, switching it off, closing
+   * the road to it, looking on for the fault with the caller.
+   */
+  public static final List<String> DEEDS =
+      List.of("free-by-hand", "by-hand", "stay", "switch", "close-road", "look-on");
+
+  /**
+   * Something to do now.
+   *
+   * @param deed of {@link #DEEDS}; empty where no other danger rules it out
+   */
+  public record Line(String text, Optional<String> deed) {}
+
+  /** What this person does now, in order, if there is no other danger. */
   public List<String> now(Role role) {
+    return now(role, Set.of());
+  }
+
+  /**
+   * What this person does now, in order: the words for the nearest role that has some.
+   *
+   * @param withheld deeds that another danger rules out
+   */
+  public List<String> now(Role role, Set<String> withheld) {
+    return lines(role).stream()
+        .filter(l -> l.deed().filter(withheld::contains).isEmpty())
+        .map(Line::text)
+        .toList();
+  }
+
+  private List<Line> lines(Role role) {
     for (int i = role.ordinal(); i >= 0; i--) {
-      List<String> steps = now.get(Role.values()[i]);
-      if (steps != null) {
-        return steps;
+      List<Line> lines = now.get(Role.values()[i]);
+      if (lines != null) {
+        return lines;
       }
     }
     return now.values().iterator().next();

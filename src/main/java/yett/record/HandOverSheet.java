@@ -140,7 +140,10 @@ public final class HandOverSheet {
                     ? ": what has to be done at once was done or passed on"
                     : ": NOT yet made safe"));
         if (!safe && base.stops().containsKey(stop)) {
-          base.stops().get(stop).now(state.role()).forEach(page::inner);
+          base.stops()
+              .get(stop)
+              .now(state.role(), moment.judgement().withheld())
+              .forEach(page::inner);
         }
       }
     }

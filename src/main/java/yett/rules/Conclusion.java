@@ -95,6 +95,17 @@ public sealed interface Conclusion {
     }
   }
 
+  /**
+   * Nobody is told to do this ({@link yett.knowledge.Stop#DEEDS}) on account of one danger, because
+   * of another.
+   */
+  record Withheld(String deed, Reason reason) implements Conclusion {
+    @Override
+    public String about() {
+      return deed;
+    }
+  }
+
   /** A check, repair or proof that may not or cannot be done here. */
   record Unavailable(String card, Reason reason) implements Conclusion {
     @Override

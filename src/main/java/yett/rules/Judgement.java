@@ -18,6 +18,7 @@ import yett.rules.Conclusion.Odds;
 import yett.rules.Conclusion.Remark;
 import yett.rules.Conclusion.StopNow;
 import yett.rules.Conclusion.Unavailable;
+import yett.rules.Conclusion.Withheld;
 
 /** Everything the rules concluded, in an order that does not depend on how they got there. */
 public record Judgement(List<Conclusion> conclusions) {
@@ -83,6 +84,11 @@ public record Judgement(List<Conclusion> conclusions) {
   /** Set-ups that nobody may bring about now. */
   public Set<String> forbidden() {
     return of(Forbidden.class).map(Forbidden::setUp).collect(Collectors.toSet());
+  }
+
+  /** What nobody is told to do on account of a danger. */
+  public Set<String> withheld() {
+    return of(Withheld.class).map(Withheld::deed).collect(Collectors.toSet());
   }
 
   /** Cards that may not or cannot be used here, each with the first reason. */

@@ -1,8 +1,10 @@
 package yett.interview;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import yett.interview.Concluding.Concluded;
@@ -59,7 +61,35 @@ final class Answers implements Step.Visitor<List<List<Event>>> {
                       .map(c -> c == check ? answered(c, answer) : harmless(c))
                       .toList()));
     }
+    if (concluded.live().isEmpty() && atOnce > 1) {
+      answers.addAll(pairs(step.dangers()));
+    }
     return answers;
+  }
+
+  /** Two at once, one pair of each two kinds. */
+  private List<List<Event>> pairs(List<Check> dangers) {
+    List<List<Event>> pairs = new ArrayList<>();
+    Set<Object> kinds = new HashSet<>();
+    List<Heeded> all = dangers.stream().flatMap(c -> few.heeded(c.id())).toList();
+    for (Heeded one : all) {
+      for (Heeded other : all) {
+        if (!one.check().equals(other.check())
+            && kinds.add(new HashSet<>(List.of(one.kind(), other.kind())))) {
+          pairs.add(
+              dangers.stream()
+                  .map(
+                      c ->
+                          c.id().equals(one.check())
+                              ? answered(c, one.answer())
+                              : c.id().equals(other.check())
+                                  ? answered(c, other.answer())
+                                  : harmless(c))
+                  .toList());
+        }
+      }
+    }
+    return pairs;
   }
 
   private static Event harmless(Check check) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -43,14 +42,19 @@ final class Concluding implements AutoCloseable {
   /** Conclusions of a kind of case, with the rank of the answer in place of its number. */
   private record Known(List<Conclusion> conclusions, Set<Object> effect) {}
 
-  /** An answer that rules heed, or a repair that ends or entails something. */
-  record Mark(long number, String card, Answer answer, Role by) {
+  /**
+   * An answer that rules heed, or a repair that ends or entails something.
+   *
+   * @param epoch how many repairs had been done before an answer, or with a repair
+   * @param replaced whether a later answer took its place; the rules see those on dangers
+   */
+  record Mark(long number, int epoch, String card, Answer answer, Role by, boolean replaced) {
     boolean isRepair() {
       return answer == null;
     }
 
     Object alike() {
-      return isRepair() ? card : List.of(card, answer, by == Role.CALLER);
+      return isRepair() ? card : List.of(card, answer, by, replaced);
     }
   }
 
@@ -68,18 +72,30 @@ final class Concluding implements AutoCloseable {
     List<Mark> live = new ArrayList<>();
     for (Mark mark : List.copyOf(marks)) {
       if (tells(mark)) {
-        List<Mark> without = new ArrayList<>(marks);
-        without.remove(mark);
-        if (isNothingTo(state.role(), state, marks, without)
-            && isNothingTo(Role.ELECTRICIAN, state, marks, without)) {
-          marks = needed(without);
+        if (isNothing(mark, state, marks) && isNothing(mark, state, alone(mark, marks))) {
+          marks.remove(mark);
+          marks = needed(marks);
         } else {
           live.add(mark);
         }
       }
     }
-    return new Concluded(
-        numbered(known(state.role(), state, marks), withReplaced(state, marks)), live, marks);
+    return new Concluded(numbered(known(state.role(), state, marks), marks), live, marks);
+  }
+
+  /** It and what could end it: another danger that forbids the same does not end it. */
+  private List<Mark> alone(Mark mark, List<Mark> marks) {
+    return marks.stream()
+        .filter(m -> !tells(m) || m.card().equals(mark.card()))
+        .collect(Collectors.toCollection(ArrayList::new));
+  }
+
+  /** Whether an answer has no effect, now or with a person from whom nothing is kept. */
+  private boolean isNothing(Mark mark, CaseState state, List<Mark> marks) {
+    List<Mark> without = new ArrayList<>(marks);
+    without.remove(mark);
+    return isNothingTo(state.role(), state, marks, without)
+        && isNothingTo(Role.ELECTRICIAN, state, marks, without);
   }
 
   private boolean isNothingTo(Role role, CaseState state, List<Mark> marks, List<Mark> without) {
@@ -94,7 +110,8 @@ final class Concluding implements AutoCloseable {
             .findFirst()
             .orElseThrow()
             .kind();
-    return List.of(kind, mark.by() == Role.CALLER);
+    boolean danger = base.checks().get(mark.card()).danger(); // whose word it is, lifts it at most
+    return List.of(few.numberOf(kind), !danger && mark.by() == Role.CALLER);
   }
 
   private boolean tells(Mark mark) {
@@ -105,24 +122,27 @@ final class Concluding implements AutoCloseable {
   /** What rules could heed, in order. */
   private List<Mark> marks(CaseState state) {
     List<Mark> marks = new ArrayList<>();
-    Map<String, Mark> last = new LinkedHashMap<>();
     for (CaseState.Answered a : state.answers()) {
-      Mark mark = new Mark(a.event(), a.check(), a.answer(), a.by());
+      Mark mark = new Mark(a.event(), a.epoch(), a.check(), a.answer(), a.by(), false);
       boolean proof = base.checks().get(a.check()).kind() == Check.Kind.PROOF;
-      if (few.isHeeded(a.check()) && a.answer().tells()) {
-        marks.remove(last.put(a.check(), mark)); // a later look ends what the earlier told
-        marks.add(mark);
-      } else if (few.isHeeded(a.check()) && tells(mark)
+      if (few.isHeeded(a.check()) && (a.answer().tells() || tells(mark))
           || entailed.contains(a.check())
           || proof && few.lifts(a.check()) && a.answer().is(Check.PASS)) {
         marks.add(mark);
       }
     }
+    for (CaseState.Answered a : state.before()) { // whose word it was counts
+      if (few.isHeeded(a.check()) && a.answer().tells()) {
+        marks.add(new Mark(a.event(), a.epoch(), a.check(), a.answer(), a.by(), true));
+      }
+    }
+    int epoch = 0;
     for (Entry deed : state.work().deeds()) {
       if (deed.event() instanceof Event.Repaired r) {
+        epoch++;
         Repair repair = base.repairs().get(r.repair());
         if (few.ends(r.repair()) || !repair.entails().isEmpty() || entailed.contains(r.repair())) {
-          marks.add(new Mark(deed.number(), r.repair(), null, deed.by()));
+          marks.add(new Mark(deed.number(), epoch, r.repair(), null, deed.by(), false));
         }
       }
     }
@@ -166,47 +186,41 @@ final class Concluding implements AutoCloseable {
         state.told().complaints().orElse(List.of()).stream()
             .filter(c -> role == Role.CALLER)
             .toList();
-    List<Mark> all = withReplaced(state, marks);
-    List<Object> key =
-        List.of(
-            role,
-            complaints,
-            all.stream().map(m -> List.of(m.alike(), marks.contains(m))).toList());
+    List<Object> key = new ArrayList<>();
+    key.add(role);
+    key.add(complaints);
+    int before = marks.isEmpty() ? 0 : marks.get(0).epoch();
+    for (Mark mark : marks) {
+      key.add(mark.alike());
+      key.add(mark.epoch() > before); // something was mended between
+      before = mark.epoch();
+    }
     Known found = known.get(key);
     if (found == null) {
-      found = ask(role, state, complaints, all, marks);
+      found = ask(role, state, complaints, marks);
       known.put(key, found);
     }
     return found;
   }
 
-  /** With the answers on dangers that later ones took the place of: whose word it was counts. */
-  private List<Mark> withReplaced(CaseState state, List<Mark> marks) {
-    List<Mark> all = new ArrayList<>(marks);
-    for (CaseState.Answered a : state.before()) {
-      if (few.isHeeded(a.check()) && a.answer().tells()) {
-        all.add(new Mark(a.event(), a.check(), a.answer(), a.by()));
-      }
-    }
-    all.sort((a, b) -> Long.compare(a.number(), b.number()));
-    return all;
-  }
-
-  private Known ask(
-      Role role, CaseState state, List<String> complaints, List<Mark> marks, List<Mark> live) {
+  private Known ask(Role role, CaseState state, List<String> complaints, List<Mark> marks) {
     asked++;
     List<CaseState.Answered> answers = new ArrayList<>();
     List<CaseState.Answered> replaced = new ArrayList<>();
     List<Entry> deeds = new ArrayList<>();
+    int before = marks.isEmpty() ? 0 : marks.get(0).epoch();
     for (int rank = 0; rank < marks.size(); rank++) {
       Mark mark = marks.get(rank);
       if (mark.isRepair()) {
-        Event done = new Event.Repaired(mark.card(), true);
-        deeds.add(new Entry(rank, java.time.Instant.EPOCH, mark.by(), done));
+        deeds.add(done(rank, mark.card(), mark.by()));
       } else {
-        (live.contains(mark) ? answers : replaced)
+        if (mark.epoch() > before && !marks.get(rank - 1).isRepair()) {
+          deeds.add(done(rank, Representatives.DONE, mark.by())); // whatever it was
+        }
+        (mark.replaced() ? replaced : answers)
             .add(new CaseState.Answered(rank, deeds.size(), mark.by(), mark.card(), mark.answer()));
       }
+      before = mark.epoch();
     }
     CaseState.Told told = state.told();
     CaseState.Work work = state.work();
@@ -257,6 +271,10 @@ final class Concluding implements AutoCloseable {
       }
     }
     return new Known(kept, few.effect(judgement));
+  }
+
+  private static Entry done(int number, String repair, Role by) {
+    return new Entry(number, java.time.Instant.EPOCH, by, new Event.Repaired(repair, true));
   }
 
   private static Judgement numbered(Known known, List<Mark> marks) {

@@ -13,7 +13,9 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yett.knowledge.Check;
@@ -40,8 +42,11 @@ import yett.rules.RuleEngine;
  * makes more possible, never less; running out of work is looked at from every state anyway.
  */
 final class Representatives {
+  private static final Pattern FORBIDS =
+      Pattern.compile("\\bnew (StopNow|Forbidden|Unavailable)\\(");
+
   private static final String DOUBLE = "-done";
-  private static final String DONE = "something-done";
+  static final String DONE = "something-done";
   private static final String LOOKED = "something-looked-at";
 
   /**
@@ -54,9 +59,14 @@ final class Representatives {
   private final RuleBase all;
   private final Site here;
   private final Predicate<Check> proved;
+  private final Predicate<List<String>> work;
   private final Map<String, String> site;
   private final List<Fact> ground = new ArrayList<>();
   private final Set<Heeded> heeded = new LinkedHashSet<>();
+  private final Map<String, List<Heeded>> byCheck;
+  private final List<String> forbidding;
+  private final Map<String, Boolean> named = new ConcurrentHashMap<>();
+  private final Map<Object, Integer> numbers = new HashMap<>();
   private final Set<String> ending = new HashSet<>();
   private final Set<String> complaints = new LinkedHashSet<>();
   private final Map<Object, Set<String>> entailed;
@@ -67,14 +77,23 @@ final class Representatives {
 
   /**
    * @param site answers that differ from the usual
+   * @param work needs of the checks and repairs that there are, beside dangers, proofs and what
+   *     they point to
    */
   Representatives(
-      Expertise expertise, Map<String, String> site, Predicate<Check> proved, boolean entailing) {
+      Expertise expertise,
+      Map<String, String> site,
+      Predicate<Check> proved,
+      boolean entailing,
+      Predicate<List<String>> work) {
     this.proved = proved;
+    this.work = work;
     this.site = site;
     SiteFacts sites = new SiteFacts(expertise.base());
     this.here = sites.site(site);
     this.all = expertise.base();
+    this.forbidding =
+        all.rules().values().stream().filter(text -> FORBIDS.matcher(text).find()).toList();
     this.entailed = entailing ? entailed(all) : Map.of();
     this.lifting =
         all.proofs().stream()
@@ -90,6 +109,7 @@ final class Representatives {
       heed(judge);
       complain(judge);
     }
+    this.byCheck = heeded.stream().collect(Collectors.groupingBy(Heeded::check));
     RuleBase few = few();
     Map<String, Repair> repairs = new LinkedHashMap<>();
     all.repairs().values().forEach(r -> repairs.put(r.id(), copy(r, r.id(), List.of())));
@@ -119,11 +139,17 @@ final class Representatives {
   }
 
   Stream<Heeded> heeded(String check) {
-    return heeded.stream().filter(h -> h.check().equals(check));
+    return byCheck.getOrDefault(check, List.of()).stream();
+  }
+
+  /** A short name for a kind. */
+  synchronized int numberOf(Object kind) {
+    Integer number = numbers.putIfAbsent(kind, numbers.size());
+    return number == null ? numbers.size() - 1 : number;
   }
 
   boolean isHeeded(String check) {
-    return heeded.stream().anyMatch(h -> h.check().equals(check));
+    return byCheck.containsKey(check);
   }
 
   /** Complaints that keep a caller from something, one of each kind, after one that does not. */
@@ -165,7 +191,8 @@ final class Representatives {
     for (Role role : List.of(Role.CALLER, Role.ELECTRICIAN)) {
       Set<Object> before = effect(judge.judge(with(role)));
       for (Check check : all.ordinaryChecks().filter(here::allows).toList()) {
-        if (!role.may(check.who())) {
+        boolean fault = isNamed(check.id()) && work.test(needs(check));
+        if (!role.may(check.who()) || !check.danger() && !fault) {
           continue;
         }
         for (Answer answer : answers(check)) {
@@ -263,6 +290,7 @@ final class Representatives {
     for (Repair repair : all.repairs().values()) {
       Fact done = new Fact.Done(repair.id(), 1);
       if (here.allows(repair)
+          && isNamed(repair.id())
           && !effect(judge.judge(with(Role.ELECTRICIAN, given, done))).equals(before)
           && kinds.add(kind(repair))) {
         ending.add(repair.id());
@@ -299,11 +327,10 @@ final class Representatives {
     return entailed;
   }
 
-  /** Whether a rule that keeps something from being done names it, in force or not. */
-  private boolean isNamed(String complaint) {
-    return all.rules().entrySet().stream()
-        .filter(file -> file.getKey().endsWith("stops.drl"))
-        .anyMatch(file -> file.getValue().contains('"' + complaint + '"'));
+  /** Whether a rule that stops or keeps something from being done names it, in force or not. */
+  private boolean isNamed(String card) {
+    return named.computeIfAbsent(
+        card, id -> forbidding.stream().anyMatch(file -> file.contains('"' + id + '"')));
   }
 
   private RuleBase few() {
@@ -328,16 +355,18 @@ final class Representatives {
                     && (check.danger()
                         || isHeeded(check.id())
                         || own.contains(check.id())
-                        || kinds.add(kind(check))
-                        || check.place().isPresent() // two for a round
-                            && kinds.add(List.of(kind(check), check.place().get().id())));
+                        || work.test(needs(check))
+                            && (kinds.add(kind(check))
+                                || check.place().isPresent() // two for a round
+                                    && kinds.add(List.of(kind(check), check.place().get().id()))));
           };
       if (kept) {
         checks.put(check.id(), copy(check, check.id()));
       }
     }
     for (Repair repair : all.repairs().values()) {
-      if (here.allows(repair) && (kinds.add(kind(repair)) || own.contains(repair.id()))) {
+      if (here.allows(repair)
+          && (work.test(repair.needs()) && kinds.add(kind(repair)) || own.contains(repair.id()))) {
         repairs.put(repair.id(), copy(repair, repair.id(), List.of()));
         putDone(repair, done(repair), List.of(), repairs);
         entails(repair).forEach(e -> putDone(repair, before(e), List.of(e), repairs));

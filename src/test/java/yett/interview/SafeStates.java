@@ -38,12 +38,15 @@ import yett.plan.Telling;
  *   <li>Cards that are alike are one, and are never used up ({@link Representatives}).
  *   <li>Moments that agree in what bears on safety are one state ({@link StateOfWork}). Of the
  *       moments that fall together a sample goes on twice, and must go on alike.
+ *   <li>What a set-up was entered for is forgotten: in each state everything is tried that may be
+ *       done there, so that more comes up than can in truth.
  *   <li>Of proofs, one that failed or could not be made stands for several: the interview asks
  *       whether there is one, and of several the one that passes last does what it alone would do.
  *   <li>What does not bear on each other is explored apart: what a repair entails waits for the
- *       cure and is then done, one after the other; a danger only takes steps away, so that two at
- *       once forbid what either forbids, and are made safe one after the other.
- *   <li>A caller begins a case and never takes one over.
+ *       cure and is then done, one after the other; two dangers at once take away what either takes
+ *       away, so that they are explored with little work beside them.
+ *   <li>A caller begins a case and never takes one over; somebody at the gate takes over from a
+ *       caller at any moment, and the site is what it is for both.
  * </ul>
  *
  * <p>The first path to a state is kept, so that a violation is told with the shortest story.
@@ -100,6 +103,10 @@ final class SafeStates implements AutoCloseable {
   /** Different states met so far. */
   int states() {
     return seen.size();
+  }
+
+  Set<StateOfWork> keys() {
+    return seen.keySet();
   }
 
   /** Whether every state that can be reached was met. */
@@ -197,10 +204,43 @@ final class SafeStates implements AutoCloseable {
       for (Event event : events) {
         entries.add(new Entry(entries.size() + 1L, NOW, role, event));
       }
-      CaseState state = CaseState.of(entries);
+      CaseState state = forgetful(CaseState.of(entries));
       Concluded concluded = concluding.of(state);
       StateOfWork counts = StateOfWork.of(concluding, base, state, concluded);
       return new Node(entries, state, concluded, counts);
+    }
+
+    /**
+     * What a set-up was entered for is forgotten: whatever else may be done there is tried as well,
+     * so that more comes up than can in truth, and the states are fewer.
+     */
+    private CaseState forgetful(CaseState state) {
+      CaseState.Work work = state.work();
+      return state.work().intent().isEmpty()
+          ? state
+          : new CaseState(
+              state.opened(),
+              state.role(),
+              state.told(),
+              state.answers(),
+              state.before(),
+              new CaseState.Work(
+                  work.deeds(),
+                  work.epoch(),
+                  work.declined(),
+                  work.setUps(),
+                  Optional.empty(),
+                  Optional.empty(),
+                  work.retestDue(),
+                  work.cured(),
+                  work.failedProof(),
+                  work.lookAgain(),
+                  work.wentOn()),
+              state.kept(),
+              state.madeSafe(),
+              state.gaveUp(),
+              state.notes(),
+              state.closed());
     }
 
     /** A moment is looked at once for every choice that the plan might make in it. */
@@ -289,8 +329,11 @@ final class SafeStates implements AutoCloseable {
           found.add(node(entries, role, List.of(new Event.Corrected(mark.number(), no))));
         }
       }
-      if (node.state().told().histories().isPresent()) {
+      boolean begun = node.state().told().histories().isPresent();
+      if (begun || role == Role.CALLER) { // a call is taken over at any moment
         others(node, new Event.Noted("somebody else goes on"), found);
+      }
+      if (begun) {
         if (node.concluded().live().size() < atOnce && node.counts().nothingDue()) {
           base.ordinaryChecks()
               .filter(Check::danger)

@@ -33,6 +33,8 @@ record StateOfWork(List<Object> parts) {
     return parts.get(4).equals(Set.of());
   }
 
+  private static final List<Boolean> NOT_SAFE = List.of(false, false);
+
   private record Reading(Concluding rules, RuleBase base, CaseState state, Concluded concluded) {
     StateOfWork read() {
       CaseState.Told told = state.told();
@@ -41,7 +43,7 @@ record StateOfWork(List<Object> parts) {
       return new StateOfWork(
           List.of(
               state.role(),
-              List.copyOf(work.setUps()), // in a closing they are left the last first
+              Set.copyOf(work.setUps()),
               List.of(
                   told.siteTaken(),
                   told.complaints().isPresent(),
@@ -49,7 +51,7 @@ record StateOfWork(List<Object> parts) {
                   told.histories().isPresent()),
               caller ? told.complaints() : Optional.empty(),
               dueDangers(),
-              List.of(standing(), toldBefore()),
+              standing(),
               proofs(),
               List.of(
                   work.retestDue(),
@@ -59,8 +61,7 @@ record StateOfWork(List<Object> parts) {
                   state.gaveUp().isPresent(),
                   state.closed()),
               followUps(),
-              declined(),
-              intent(),
+              List.of(declined(), inVain()),
               caller && isCallersWork()));
     }
 
@@ -74,18 +75,9 @@ record StateOfWork(List<Object> parts) {
                   state
                       .latest(id)
                       .filter(a -> a.event() >= state.work().lookAgain())
-                      .filter(a -> !a.yieldsTo(state.role()) && !a.answer().putOff())
+                      .filter(a -> !Dangers.isSaidFromAfar(a, state.role()))
+                      .filter(a -> !a.answer().putOff())
                       .isEmpty())
-          .collect(Collectors.toSet());
-    }
-
-    /**
-     * Answers to dangers that later ones replaced: who gave them counts for who may lift a stop.
-     */
-    private Set<Object> toldBefore() {
-      return state.before().stream()
-          .filter(a -> base.checks().get(a.check()).danger())
-          .map(a -> List.<Object>of(a.check(), a.answer(), a.by(), a.epoch()))
           .collect(Collectors.toSet());
     }
 
@@ -111,14 +103,34 @@ record StateOfWork(List<Object> parts) {
                 .filter(t -> t.event() == mark.number())
                 .map(t -> base.stops().get(t.stop()).leaves().map(base.setUps()::get))
                 .anyMatch(l -> l.isPresent() && l.get().excludes().contains(SetUp.GATE_RUNNING));
-        boolean mended =
-            lookedAtAgain
-                && state.work().deeds().stream()
-                    .anyMatch(
-                        d -> d.number() > mark.number() && d.event() instanceof Event.Repaired);
-        standing.add(List.of(rules.kind(mark), passed, safe, mended));
+        long latest = state.latest(mark.card()).map(CaseState.Answered::event).orElse(0L);
+        standing.add(
+            List.of(
+                rules.kind(mark),
+                passed,
+                safe,
+                lookedAtAgain && isMendedSince(mark.number()),
+                lookedAtAgain && isMendedSince(latest),
+                isToldAgain(mark, safe)));
       }
       return standing;
+    }
+
+    /** It only sets the order of what is asked and made safe where a danger is reserved. */
+    private boolean isToldAgain(Mark mark, Set<Object> safe) {
+      long again = state.work().lookAgain();
+      Set<String> unavailable = concluded.judgement().unavailable();
+      return again == 0
+          || mark.number() > again
+          || !safe.contains(NOT_SAFE)
+          || base.ordinaryChecks()
+              .filter(c -> c.danger() && c.who() != Role.CALLER)
+              .allMatch(c -> unavailable.contains(c.id()));
+    }
+
+    private boolean isMendedSince(long event) {
+      return state.work().deeds().stream()
+          .anyMatch(d -> d.number() > event && d.event() instanceof Event.Repaired);
     }
 
     private boolean isProof(String card) {
@@ -140,15 +152,13 @@ record StateOfWork(List<Object> parts) {
           proofs.remove(a.check());
           if (now || a.answer().is(Check.FAIL) || a.answer().hopeless()) {
             boolean call = !a.answer().tells() && a.by() == Role.CALLER;
-            proofs.put(a.check(), List.of(a.answer(), now, call, a.event() > lastDanger()));
+            proofs.put(
+                a.check(),
+                List.of(a.answer(), now, call, a.event() > Proofs.lastDanger(base, state)));
           }
         }
       }
       return proofs;
-    }
-
-    private long lastDanger() {
-      return concluded.judgement().stops().stream().mapToLong(s -> s.event()).max().orElse(0);
     }
 
     private Map<String, Object> followUps() {
@@ -175,18 +185,23 @@ record StateOfWork(List<Object> parts) {
       return failed ? Set.copyOf(state.work().declined().keySet()) : Set.of();
     }
 
-    /** What a set-up was entered or left for, told by what it needs. */
-    private Object intent() {
-      String id = state.work().intent().orElse("");
-      Repair repair = base.repairs().get(id);
-      Check check = base.checks().get(id);
-      if (repair != null) {
-        return List.of("repair", repair.needs(), repair.who());
+    /** Repairs to which a failed proof points, and that were done and did not make it pass. */
+    private Set<String> inVain() {
+      Set<String> inVain = new HashSet<>();
+      for (CaseState.Answered a : state.answers()) {
+        if (state.latest(a.check()).filter(l -> l.answer().is(Check.FAIL)).isPresent()
+            && a.answer().is(Check.FAIL)) {
+          Check proof = base.checks().get(a.check());
+          Set<String> pointedTo =
+              FailedProofs.pointsTo(base, proof).map(Repair::id).collect(Collectors.toSet());
+          state.work().deeds().stream()
+              .filter(d -> d.number() > a.event() && d.event() instanceof Event.Repaired)
+              .map(d -> ((Event.Repaired) d.event()).repair())
+              .filter(pointedTo::contains)
+              .forEach(inVain::add);
+        }
       }
-      return check == null
-          ? ""
-          : List.of(
-              check.kind(), Representatives.needs(check), check.place().isPresent(), check.who());
+      return inVain;
     }
 
     /** A case is solved on the telephone by nothing but what a caller did. */

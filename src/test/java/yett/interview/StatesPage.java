@@ -3,11 +3,13 @@ package yett.interview;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -137,7 +139,8 @@ final class StatesPage {
   private String dangers() {
     StringBuilder text = new StringBuilder("\n### What a danger leaves\n");
     text.append(
-        "| danger | the gate then stands | who goes on | may not be brought about until it is over |\n");
+        "| danger | the gate then stands | who goes on | may not be brought about until it is over"
+            + " |\n");
     text.append("|---|---|---|---|\n");
     for (Stop stop : base.stops().values()) {
       SetUp safe = stop.leaves().map(base.setUps()::get).orElse(null);
@@ -148,7 +151,46 @@ final class StatesPage {
           stop.goesOn().map(Role::word).orElse("nobody: handed over"),
           safe == null ? "" : String.join(", ", safe.excludes()).replace('-', ' '));
     }
+    return text.append(together()).toString();
+  }
+
+  private String together() {
+    StringBuilder text = new StringBuilder("\n### Two dangers at once\n");
+    text.append("Both are made safe, people first, and the gate then stands in both states. ");
+    text.append("What one danger has people do and another rules out is not said:\n\n");
+    text.append("| while there is this danger | no caller is told to | nobody at the gate is |\n");
+    text.append("|---|---|---|\n");
+    Map<String, Set<String>> caller = withheld(Role.CALLER);
+    Map<String, Set<String>> electrician = withheld(Role.ELECTRICIAN);
+    for (Stop stop : base.stops().values()) {
+      if (!caller.getOrDefault(stop.id(), Set.of()).isEmpty()) {
+        cells(
+            text,
+            stop.name(),
+            String.join(", ", caller.get(stop.id())).replace('-', ' '),
+            String.join(", ", electrician.get(stop.id())).replace('-', ' '));
+      }
+    }
     return text.toString();
+  }
+
+  /** Of each danger that one answer raises, what it rules out. */
+  private Map<String, Set<String>> withheld(Role role) {
+    Map<String, Set<String>> withheld = new HashMap<>();
+    try (Judge judge = expertise.rules().newJudge()) {
+      for (Check check : base.ordinaryChecks().filter(Check::danger).toList()) {
+        for (Answer answer : Representatives.answers(check)) {
+          Set<Fact> facts = new HashSet<>(new SiteFacts(base).facts(Map.of()));
+          facts.add(new Fact.Person(role));
+          facts.add(Representatives.fact(check, answer, role, 1));
+          Judgement judgement = judge.judge(facts);
+          judgement
+              .stops()
+              .forEach(s -> withheld.put(s.stop(), new TreeSet<>(judgement.withheld())));
+        }
+      }
+    }
+    return withheld;
   }
 
   private String faults() {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 import org.junit.jupiter.api.Test;
 import yett.replay.Replayed.Mended;
 import yett.replay.Replayed.Proved;
@@ -98,6 +99,88 @@ class ReplayerTest {
         .containsExactly("danger", "make-safe", "close");
     assertThat(trapped.judged().stop()).contains(true);
     assertThat(trapped.judged().cause()).isEmpty();
+  }
+
+  private static final String SOMEBODY_WAS_CAUGHT =
+      """
+      case: caught-and-free
+      person: technician
+      site: {opening: 6 m}
+      complaints: [noisy-chain]
+      answers:
+        danger-person: [hurt-or-trapped, nobody]
+        display-lit: steady
+        noise-kind: slap
+        held-open: not-meant
+        chain-sag: [190 mm, 84 mm]
+        battery-rest-voltage: 25.9 V
+        charging-voltage: 27.4 V
+      truth: [chain-slack]
+      repairs: [tighten-chain]
+      stop: person-trapped
+      """;
+
+  /** As the small rule base is, but for a stop after which a technician goes on, locked off. */
+  private static void goingOn(SortedMap<String, String> files) {
+    files.computeIfPresent(
+        "work.yaml",
+        (name, cards) ->
+            cards.replace(
+                "name: Somebody is struck or trapped\n",
+                "name: Somebody is struck or trapped\nleaves: locked-off\ngoes-on: technician\n"));
+    files.computeIfPresent(
+        "small.drl",
+        (name, rules) ->
+            rules
+                .replace(
+                    "outcome == \"hurt-or-trapped\")",
+                    "outcome == \"hurt-or-trapped\", $at : event)\n"
+                        + "  not Given(check == \"danger-person\", event > $at)")
+                .replace("\"person-trapped\", because", "\"person-trapped\", $at, because"));
+  }
+
+  @Test
+  void whoever_may_go_on_after_a_stop_finds_the_fault_and_looks_for_the_danger_again() {
+    Replayed caught =
+        new Replayer(SmallRuleBase.changed(ReplayerTest::goingOn)).run(read(SOMEBODY_WAS_CAUGHT));
+    assertThat(caught.stops()).containsExactly("person-trapped");
+    assertThat(caught.judged().stop()).contains(true);
+    assertThat(caught.steps())
+        .extracting(Taken::kind)
+        .startsWith("danger", "make-safe", "site")
+        .containsSubsequence("make-safe", "repair", "danger", "retest", "proof", "close");
+    assertThat(caught.ended()).isEqualTo("repaired");
+    assertThat(caught.ranking().get(0).cause()).isEqualTo("chain-slack");
+    assertThat(caught.unsafe()).isEmpty();
+  }
+
+  @Test
+  void work_that_the_state_of_a_gate_excludes_counts_as_unsafe() {
+    Replayed loose =
+        new Replayer(
+                SmallRuleBase.changed(
+                    files -> {
+                      goingOn(files);
+                      files.computeIfPresent(
+                          "rules/core.drl",
+                          (name, rules) ->
+                              rules.replace(
+                                  "StopNow($stop : stop",
+                                  "StopNow(stop == \"none\", $stop : stop"));
+                    }))
+            .run(
+                read(
+                    """
+                    case: caught-and-flat
+                    person: technician
+                    complaints: [does-nothing]
+                    answers:
+                      danger-person: [hurt-or-trapped, nobody]
+                      battery-rest-voltage: 22.1 V
+                      charging-voltage: 27.4 V
+                    truth: [batteries-low]
+                    """));
+    assertThat(loose.unsafe()).anyMatch(w -> w.contains("locked-off"));
   }
 
   @Test
@@ -357,8 +440,12 @@ class ReplayerTest {
   }
 
   static Replayed run(String text) {
+    return new Replayer(SmallRuleBase.expertise()).run(read(text));
+  }
+
+  private static RecordedCase read(String text) {
     CaseFile file = CaseFile.read("quay.case.yaml", text, SmallRuleBase.base());
     assertThat(file.problems()).isEmpty();
-    return new Replayer(SmallRuleBase.expertise()).run(file.cases().get(0));
+    return file.cases().get(0);
   }
 }

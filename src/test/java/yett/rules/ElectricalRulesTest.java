@@ -146,9 +146,7 @@ class ElectricalRulesTest extends ShownByExamples {
             "a caller does not move a gate that goes the wrong way",
             CALLER,
             said(1, "opens-which-way", "closes")),
-        example(
-            "a gate is not run on a board that smells of its last start",
-            said(1, "scorch-look", "burnt")));
+        example("a gate whose board is burnt is not run", said(1, "scorch-look", "burnt")));
   }
 
   static Stream<Example> followUps() {

@@ -90,7 +90,34 @@ class StopRulesTest extends ShownByExamples {
             site("usual-temperature", "-12 C"),
             read(1, "battery-rest-voltage", "22 V")),
         example(
-            "nothing is tried on a tap that is quite wrong", said(1, "supply-setting", "wrong")),
+            "an operator on a tap that is quite wrong is not powered or run",
+            said(1, "supply-setting", "wrong")),
+        example(
+            "nothing else is tried on a tap that is quite wrong",
+            said(1, "supply-setting", "wrong")),
+        example(
+            "a leaf that may fall is moved by nobody's hand",
+            said(1, "danger-leaf", "off-or-leaning")),
+        example(
+            "a leaf that has caught somebody is moved to free them only",
+            said(1, "danger-person", "hurt-or-trapped")),
+        example(
+            "a leaf at the scene of an accident is moved by nobody but those who help",
+            said(1, "danger-person", "hurt-or-trapped"),
+            said(2, "danger-person", "nobody")),
+        example(
+            "a caller does not touch a gate that may be live, burns or leaks acid",
+            CALLER,
+            said(1, "danger-shock", "shock")),
+        example(
+            "a caller keeps out of reach of a gate that moves by itself",
+            CALLER,
+            said(1, "danger-movement", "moved-by-itself")),
+        example("nobody stays at a fire for the gate's sake", said(1, "danger-fire", "fire")),
+        example(
+            "nobody looks on with a caller whose gate is to be left alone",
+            CALLER,
+            said(1, "danger-burning", "burning")),
         example(
             "nothing is run on a supply that gives far too much",
             read(1, "dc-supply-voltage", "62 V")),
@@ -273,6 +300,33 @@ class StopRulesTest extends ShownByExamples {
         .contains("dc-supply-voltage", "charging-voltage")
         .doesNotContain("mains-at-terminals", "correct-supply-setting");
     assertThat(forbidden(TECHNICIAN, wrong, done("correct-supply-setting", 1))).isEmpty();
+  }
+
+  /** Neither to try it nor to prove it, whoever is there; proofs at which it stands stay open. */
+  @Test
+  void a_gate_on_a_wrong_tap_or_a_burnt_board_is_not_run_until_that_is_put_right() {
+    Fact wrong = said(1, "supply-setting", "wrong");
+    Fact burnt = said(1, "scorch-look", "burnt");
+    for (Fact found : List.of(wrong, burnt)) {
+      for (Role role : Role.values()) {
+        assertThat(Rules.judge(new Fact.Person(role), found).forbidden())
+            .contains("gate-running", "able-to-run");
+      }
+      assertThat(forbidden(TECHNICIAN, found))
+          .contains("ten-runs", "travel-time", "reversal-closing", "usual-run", "teach-limits")
+          .doesNotContain("manual-release-works", "warning-signs-present");
+    }
+    assertThat(forbidden(TECHNICIAN, burnt)).contains("charging-current");
+    assertThat(Rules.judge(TECHNICIAN, wrong).forbidden()).contains("powered", "motor-unplugged");
+    assertThat(Rules.judge(TECHNICIAN, burnt).forbidden())
+        .contains("powered")
+        .doesNotContain("motor-unplugged");
+    for (String mended : List.of("replace-controller", "replace-surged-parts", "replace-charger")) {
+      assertThat(forbidden(TECHNICIAN, burnt, done(mended, 1))).isEmpty();
+    }
+    assertThat(forbidden(TECHNICIAN, burnt, done("clean-terminals", 1))).isNotEmpty();
+    assertThat(forbidden(TECHNICIAN, burnt, said(2, "scorch-look", "clean"))).isEmpty();
+    assertThat(forbidden(TECHNICIAN, said(1, "supply-setting", "next-to-it"))).isEmpty();
   }
 
   @Test

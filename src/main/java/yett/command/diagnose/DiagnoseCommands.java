@@ -141,8 +141,7 @@ public final class DiagnoseCommands {
           Block.signal(
               SignalWord.WARNING,
               "This was said from afar, and some time ago. Look for each danger of the list"
-                  + " again before you touch anything; \"danger\" goes through them,"
-                  + " \"correct\" changes what was told."));
+                  + " again before you touch anything; \"correct\" changes what was told."));
     }
   }
 

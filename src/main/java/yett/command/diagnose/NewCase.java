@@ -77,6 +77,9 @@ public final class NewCase {
         new GateMemory(desk.casebook(), desk.clock()).known(gate, desk.base());
     ClockNotice.show(desk, console);
     List<Event.Earlier> earlier = new Baselines(desk.casebook(), desk.expertise()).of(gate);
+    if (inspection.isEmpty()) {
+      new UnfinishedCase(desk).at(gate).ifPresent(console::show);
+    }
     CaseId id = desk.casebook().newCase(gate, desk.clock().instant());
     try (OpenCase open = desk.open(id, role)) {
       open.record(

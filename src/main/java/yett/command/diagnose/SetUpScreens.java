@@ -99,9 +99,18 @@ final class SetUpScreens {
 
   /** Each step up to its first stop: a reminder for whoever has read and done it all. */
   static String shortened(List<String> steps) {
-    return steps.stream()
-            .map(s -> s.split("[,;:.]", 2)[0].strip())
-            .collect(Collectors.joining("; "))
-        + ".";
+    return steps.stream().map(SetUpScreens::shortened).collect(Collectors.joining("; ")) + ".";
+  }
+
+  /** Two words at least: "Hands" alone would remind nobody. */
+  private static String shortened(String step) {
+    StringBuilder shortened = new StringBuilder();
+    for (String part : step.split("(?<=[,;:.])")) {
+      shortened.append(part);
+      if (shortened.toString().split(" ").length > 1) {
+        break;
+      }
+    }
+    return shortened.toString().replaceFirst("[,;:.]$", "").strip();
   }
 }

@@ -84,5 +84,7 @@ class SetUpScreensTest {
     assertThat(
             SetUpScreens.shortened(List.of("Mains off; lock it.", "Prove it dead, with a meter.")))
         .isEqualTo("Mains off; Prove it dead.");
+    assertThat(SetUpScreens.shortened(List.of("Hands, sleeves and tools clear of leaf, chain.")))
+        .isEqualTo("Hands, sleeves and tools clear of leaf.");
   }
 }

@@ -1,0 +1,56 @@
+package yett.command.diagnose;
+
+import java.util.Optional;
+import java.util.stream.Collectors;
+import yett.casebook.CaseSummary;
+import yett.console.Block;
+import yett.console.SignalWord;
+import yett.desk.Desk;
+import yett.desk.OpenCase;
+import yett.interview.CaseState;
+import yett.interview.Ending;
+import yett.wording.CallWords;
+
+/**
+ * The last case at a gate, if it was left before the gate was repaired and proved: whoever begins
+ * another one is told of it, and of what it left in force.
+ */
+final class UnfinishedCase {
+  private final Desk desk;
+
+  UnfinishedCase(Desk desk) {
+    this.desk = desk;
+  }
+
+  /** Empty if there is none. */
+  Optional<Block> at(String gate) {
+    String now = desk.casebook().nameNow(gate);
+    return desk.casebook().cases().stream()
+        .filter(c -> c.siteId().equals(now))
+        .findFirst()
+        .flatMap(this::told);
+  }
+
+  private Optional<Block> told(CaseSummary last) {
+    CaseState state = CaseState.of(OpenCase.entries(desk.casebook().events(last.id())));
+    if (state.isInspection() || state.closed().filter(Ending::isDone).isPresent()) {
+      return Optional.empty();
+    }
+    String inForce =
+        state.work().setUps().stream()
+            .map(id -> desk.base().setUps().get(id))
+            .filter(s -> s != null)
+            .map(s -> s.name().toLowerCase(java.util.Locale.ROOT))
+            .collect(Collectors.joining("; "));
+    return Optional.of(
+        Block.signal(
+            SignalWord.WARNING,
+            "Case %s at this gate is not finished: %s, %s.%s To go on with it: save, then resume %s."
+                .formatted(
+                    last.id(),
+                    state.closed().map(Ending::words).orElse("left open"),
+                    CallWords.when(last.lastEvent()),
+                    inForce.isEmpty() ? "" : " In force there: " + inForce + ".",
+                    last.id())));
+  }
+}
