@@ -45,6 +45,7 @@ class ArchitectureTest {
       quantity
       calculation  quantity
       knowledge    quantity calculation
+      bundle       files knowledge
       meaning      files
       saying       knowledge meaning
       worksheet    quantity calculation knowledge
@@ -61,8 +62,8 @@ class ArchitectureTest {
       trial        files paper quantity calculation knowledge rules belief plan interview wording dispatch record replay
       bench        files paper quantity calculation knowledge saying rules belief plan interview wording dispatch record replay
       practice     files paper quantity calculation knowledge rules belief plan interview wording dispatch record replay
-      desk         files casebook quantity knowledge rules belief interview wording
-      command      files console paper casebook quantity calculation knowledge meaning saying worksheet rules belief plan \
+      desk         files casebook bundle quantity knowledge rules belief interview wording
+      command      files console paper casebook bundle quantity calculation knowledge meaning saying worksheet rules belief plan \
                    interview wording dispatch record figures review replay trial bench practice desk
       """;
 

@@ -14,6 +14,7 @@ import java.util.SplittableRandom;
 import java.util.TreeMap;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
+import yett.knowledge.Edition;
 import yett.knowledge.Planning;
 import yett.knowledge.Repair;
 import yett.knowledge.Role;
@@ -86,6 +87,7 @@ final class InventedRuleBase {
     }
     return new RuleBase(
         "invented-" + size,
+        Edition.NONE,
         causes(),
         Map.of(),
         checks,

@@ -7,10 +7,13 @@ import java.util.Optional;
 import yett.command.common.UsageException;
 import yett.desk.RuleBaseChoice;
 
-/** The options that choose a rule base, which stand before or behind any command. */
+/**
+ * The options that choose a rule base and its language, which stand before or behind any command.
+ */
 final class RuleBaseOptions {
   private static final String FOLDER = "--knowledge";
   private static final String ADD_ON = "--add-on";
+  private static final String LANGUAGE = "--language";
 
   private RuleBaseOptions() {}
 
@@ -23,24 +26,29 @@ final class RuleBaseOptions {
   static RuleBaseChoice take(RuleBaseChoice usual, List<String> typed, List<String> words) {
     Optional<Path> folder = Optional.empty();
     List<Path> addOns = new ArrayList<>();
+    Optional<String> language = Optional.empty();
     for (int i = 0; i < typed.size(); i++) {
       String word = typed.get(i);
-      String option = word.startsWith(FOLDER) ? FOLDER : ADD_ON;
-      if (word.equals(option) && i + 1 == typed.size()) {
-        throw new UsageException(option + " needs a folder.");
-      }
-      boolean joined = word.startsWith(option + "=");
-      if (!joined && !word.equals(option)) {
+      String option = word.replaceFirst("=.*", "");
+      if (!List.of(FOLDER, ADD_ON, LANGUAGE).contains(option)) {
         words.add(word);
         continue;
       }
-      Path path = Path.of(joined ? word.substring(option.length() + 1) : typed.get(++i));
-      if (option.equals(FOLDER)) {
-        folder = Optional.of(path);
-      } else {
-        addOns.add(path);
+      boolean joined = word.length() > option.length();
+      if (!joined && i + 1 == typed.size()) {
+        throw new UsageException(
+            option
+                + (option.equals(LANGUAGE)
+                    ? " needs a language, such as de."
+                    : " needs a folder."));
+      }
+      String value = joined ? word.substring(option.length() + 1) : typed.get(++i);
+      switch (option) {
+        case FOLDER -> folder = Optional.of(Path.of(value));
+        case ADD_ON -> addOns.add(Path.of(value));
+        default -> language = Optional.of(value);
       }
     }
-    return usual.with(folder, addOns);
+    return usual.with(folder, addOns, language);
   }
 }

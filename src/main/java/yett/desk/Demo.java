@@ -19,6 +19,7 @@ import yett.interview.Expertise;
 import yett.interview.Step;
 import yett.knowledge.InspectionKind;
 import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
 
 /**
  * A casebook of its own with the gates of Harrow Quay, an invented harbour estate, and two years of
@@ -121,8 +122,8 @@ public final class Demo {
             Optional.of(Role.TECHNICIAN),
             clock,
             new Outbox(directory.data(), casebook.name()).newParcel(id))) {
-      String rules = expertise.base().fingerprint();
-      open.record(new Event.Opened(gate.name(), Role.TECHNICIAN, rules, kind, earlier));
+      RuleBase cards = expertise.base();
+      open.record(Event.Opened.with(gate.name(), Role.TECHNICIAN, cards, kind, earlier));
       for (int s = 0; s < MOST_STEPS && !(open.moment().step() instanceof Step.Finished); s++) {
         open.record(person.answers(open.moment()).toArray(Event[]::new));
       }

@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import yett.bundle.FirmKeys;
 import yett.casebook.CaseId;
 import yett.casebook.Casebook;
 import yett.casebook.CasebookException;
@@ -22,6 +23,7 @@ import yett.files.OwnFiles;
 import yett.files.WholeFile;
 import yett.interview.Expertise;
 import yett.knowledge.FirmSettings;
+import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.ShippedKnowledge;
@@ -116,9 +118,19 @@ public final class Desk implements AutoCloseable {
     return firm().in(cards);
   }
 
+  /** A rule base ready for cases, as they will be met at the gate: as the firm says. */
+  public Expertise tried(KnowledgeSource source) {
+    return ruleBases.open(asTheFirmSays(RuleBase.read(source)));
+  }
+
   /** What the firm decided, and who it is. */
   public FirmSettings firm() {
     return new FirmFile(directory.settings()).read();
+  }
+
+  /** The firm's own key, and those whose bundles of rule bases are used here. */
+  public FirmKeys keys() {
+    return new FirmKeys(directory.settings());
   }
 
   /** Who works at this computer, if that was said once. */

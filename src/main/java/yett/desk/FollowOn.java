@@ -33,10 +33,10 @@ public final class FollowOn {
     CaseState state = inspection.moment().state();
     List<Event> events = new ArrayList<>();
     events.add(
-        new Event.Opened(
+        Event.Opened.with(
             inspection.gate(),
             inspection.role(),
-            desk.expertise().base().fingerprint(),
+            desk.expertise().base(),
             Optional.empty(),
             state.opened().map(Event.Opened::earlier).orElse(List.of())));
     events.add(new Event.Noted("Begun with what inspection " + inspection.id() + " found."));

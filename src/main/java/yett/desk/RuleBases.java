@@ -59,7 +59,8 @@ public final class RuleBases {
   public Expertise open(RuleBase base) {
     permit(base.rules());
     synchronized (opened) {
-      return opened.computeIfAbsent(base.fingerprint(), content -> ready(base));
+      String content = base.fingerprint() + " " + base.edition().language();
+      return opened.computeIfAbsent(content, c -> ready(base));
     }
   }
 
@@ -93,11 +94,8 @@ public final class RuleBases {
 
   /** What protects people in the rule base of the program, and not, or otherwise, in this one. */
   public static Collection<String> lacking(RuleBase base) {
-    return base.safeguards().lacks(shipped().safeguards());
-  }
-
-  private static RuleBase shipped() {
-    return RuleBase.read(ShippedKnowledge::texts);
+    RuleBase shipped = RuleBase.read(ShippedKnowledge.in(base.edition().language()));
+    return base.safeguards().lacks(shipped.safeguards());
   }
 
   /** The rule base that came with the program, whose rules are its own. */

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import yett.knowledge.InspectionKind;
 import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
 
 /** Something that happened in a case. A case is the list of its events; nothing is ever changed. */
 @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "type")
@@ -110,13 +111,15 @@ public sealed interface Event {
    * @param ruleBase fingerprint of the rule base at the time
    * @param inspection what is inspected, if no fault is looked for
    * @param earlier readings that were known of the gate when the case was opened
+   * @param versions names and versions of the rule base and its add-ons at the time
    */
   record Opened(
       String site,
       Role role,
       String ruleBase,
       @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<InspectionKind> inspection,
-      @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Earlier> earlier)
+      @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Earlier> earlier,
+      @JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> versions)
       implements Event {
     public Opened {
       requireNonNull(site, "site");
@@ -124,10 +127,31 @@ public sealed interface Event {
       requireNonNull(ruleBase, "ruleBase");
       inspection = inspection == null ? Optional.empty() : inspection; // null before it was kept
       earlier = earlier == null ? List.of() : List.copyOf(earlier);
+      versions = versions == null ? List.of() : List.copyOf(versions);
+    }
+
+    /** With the names of a rule base. */
+    public static Opened with(
+        String site,
+        Role role,
+        RuleBase base,
+        Optional<InspectionKind> inspection,
+        List<Earlier> earlier) {
+      return new Opened(site, role, base.fingerprint(), inspection, earlier, base.versions());
+    }
+
+    /** By a rule base that tells no version. */
+    public Opened(
+        String site,
+        Role role,
+        String ruleBase,
+        Optional<InspectionKind> inspection,
+        List<Earlier> earlier) {
+      this(site, role, ruleBase, inspection, earlier, List.of());
     }
 
     public Opened(String site, Role role, String ruleBase) {
-      this(site, role, ruleBase, Optional.empty(), List.of());
+      this(site, role, ruleBase, Optional.empty(), List.of(), List.of());
     }
 
     /** The reading of a check that later ones are held against, if there is one. */

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
  * What a folder laid over a rule base does to it.
  *
  * @param name for people
+ * @param version as its owner counts; empty if its card tells none
  * @param folder beginning of the paths of its files
  * @param adds, replaces, switchesOff: cards as {@code cause chain-slack}; of what is switched off
  *     also rules, as {@code rule how far the chain hangs}
@@ -19,6 +20,7 @@ import java.util.stream.Stream;
 public record AddOn(
     String id,
     String name,
+    String version,
     String folder,
     List<String> adds,
     List<String> replaces,
@@ -26,18 +28,29 @@ public record AddOn(
   /** The file that makes a folder an add-on. */
   public static final String FILE = "add-on.yaml";
 
+  /** One that tells no version. */
+  public AddOn(
+      String id,
+      String name,
+      String folder,
+      List<String> adds,
+      List<String> replaces,
+      List<String> switchesOff) {
+    this(id, name, "", folder, adds, replaces, switchesOff);
+  }
+
   /** With those of the files of rules and tables that lie in its folder. */
   AddOn withRules(Collection<String> ruleFiles) {
     List<String> all = new ArrayList<>(adds);
     ruleFiles.stream()
         .filter(file -> file.startsWith(folder))
         .forEach(file -> all.add("rules of " + file.substring(folder.length())));
-    return new AddOn(id, name, folder, List.copyOf(all), replaces, switchesOff);
+    return new AddOn(id, name, version, folder, List.copyOf(all), replaces, switchesOff);
   }
 
   /** One sentence without a full stop. */
   public String words() {
-    return name
+    return Edition.words(name, version)
         + ": adds "
         + (adds.isEmpty() ? "nothing" : String.join(", ", adds))
         + (replaces.isEmpty() ? "" : "; replaces " + String.join(", ", replaces))
@@ -54,6 +67,7 @@ public record AddOn(
   record Manifest(
       String id,
       String name,
+      String version,
       String folder,
       List<String> over,
       Map<String, List<String>> replaces,
@@ -65,6 +79,7 @@ public record AddOn(
           new Manifest(
               fields.id("add-on"),
               fields.text("name"),
+              Edition.version(fields),
               file.substring(0, file.lastIndexOf('/') + 1),
               fields.texts("over"),
               byKind(fields, "replaces", kinds),

@@ -77,7 +77,7 @@ public final class CardEdit {
         Pattern.compile("(?m)^\"?" + kind + "\"?\\s*:\\s*[\"']?" + Pattern.quote(id) + "\\b");
     for (Map.Entry<String, String> file : files.entrySet()) {
       String name = file.getKey();
-      boolean cards = name.endsWith(".yaml") && !name.endsWith(".case.yaml") && mine.test(name);
+      boolean cards = RuleBaseReader.holdsCards(name) && mine.test(name);
       if (cards && first.matcher(file.getValue()).find()) {
         for (Document card : CardFile.read(file.getKey(), file.getValue(), new ArrayList<>())) {
           JsonNode named = card.root().get(kind);

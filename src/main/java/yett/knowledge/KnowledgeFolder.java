@@ -22,7 +22,7 @@ public final class KnowledgeFolder {
   /** Bytes of a file; the largest that ships has a fiftieth of it. */
   static final int LARGEST = 1 << 20;
 
-  static final int MOST_FILES = 5_000;
+  public static final int MOST_FILES = 5_000;
 
   /** Characters of all files; the rule base that ships has a tenth of it. */
   private static final int LARGEST_FOLDER = 16 << 20;

@@ -17,6 +17,27 @@ public interface KnowledgeSource {
    */
   SortedMap<String, String> files();
 
+  /** The language that its texts are wanted in; empty for the cards' own. */
+  default String language() {
+    return "";
+  }
+
+  /** The same files, with texts in a language where there are some. */
+  default KnowledgeSource in(String language) {
+    KnowledgeSource same = this;
+    return new KnowledgeSource() {
+      @Override
+      public SortedMap<String, String> files() {
+        return same.files();
+      }
+
+      @Override
+      public String language() {
+        return language;
+      }
+    };
+  }
+
   /**
    * The files of a folder, without hidden ones.
    *

@@ -147,7 +147,15 @@ final class Layers {
     manifest
         .switchesOff()
         .forEach((kind, ids) -> ids.forEach(id -> switchOff(manifest, kind, id, gone)));
-    addOns.add(new AddOn(manifest.id(), manifest.name(), manifest.folder(), adds, replaced, gone));
+    addOns.add(
+        new AddOn(
+            manifest.id(),
+            manifest.name(),
+            manifest.version(),
+            manifest.folder(),
+            adds,
+            replaced,
+            gone));
   }
 
   private boolean mayReplace(Manifest manifest, Layered there, Document document) {

@@ -18,6 +18,7 @@ import java.util.stream.Stream;
  * rules.
  *
  * @param fingerprint changes with any change of content; names the version in cases and caches
+ * @param edition which rule base it is, and the language of its texts
  * @param telephone what is said and asked on the telephone, besides the checks
  * @param mainsParts by check or repair, the mains part on which it works
  * @param rules rule files (DRL) by path
@@ -28,6 +29,7 @@ import java.util.stream.Stream;
  */
 public record RuleBase(
     String fingerprint,
+    Edition edition,
     Map<String, Cause> causes,
     Map<String, Effect> effects,
     Map<String, Check> checks,
@@ -110,6 +112,7 @@ public record RuleBase(
       List<AddOn> otherAddOns) {
     return new RuleBase(
         otherFingerprint,
+        edition,
         otherCauses,
         effects,
         otherChecks,
@@ -134,7 +137,16 @@ public record RuleBase(
    * @throws KnowledgeException with every problem found
    */
   public static RuleBase read(KnowledgeSource source) {
-    return new RuleBaseReader(source.files()).read();
+    return new RuleBaseReader(source.files(), source.language()).read();
+  }
+
+  /** Name and version of the rule base and of each add-on, as far as their cards tell them. */
+  public List<String> versions() {
+    return Stream.concat(
+            Stream.of(Edition.words(edition.name(), edition.version())),
+            addOns.stream().map(a -> Edition.words(a.name(), a.version())))
+        .filter(words -> !words.isEmpty())
+        .toList();
   }
 
   /** How effects come to rows of causes. */

@@ -36,7 +36,7 @@ public final class RuleBaseFiles {
   /** Reads a rule base as far as it can be read. */
   public Look look(SortedMap<String, String> files) {
     parsed.keySet().retainAll(files.keySet());
-    RuleBaseReader reader = new RuleBaseReader(files, this::parsed);
+    RuleBaseReader reader = new RuleBaseReader(files, "", this::parsed);
     RuleBase base = reader.readAsFarAsPossible();
     return new Look(base, List.copyOf(reader.problems()), reader.wasReadable());
   }

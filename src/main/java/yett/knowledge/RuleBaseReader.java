@@ -42,6 +42,7 @@ final class RuleBaseReader {
   static final int MOST_PROBLEMS = 1_000;
 
   private final SortedMap<String, String> files;
+  private final String language;
   private final BiFunction<String, String, ParsedFile> parser;
   private final List<String> unreadable = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
@@ -59,15 +60,22 @@ final class RuleBaseReader {
   private final Map<String, MainsPart> mainsParts = new LinkedHashMap<>();
   private final TelephoneReader telephone = new TelephoneReader();
 
-  RuleBaseReader(SortedMap<String, String> files) {
-    this(files, ParsedFile::of);
+  /**
+   * @param language of the texts; empty for the cards' own
+   */
+  RuleBaseReader(SortedMap<String, String> files, String language) {
+    this(files, language, ParsedFile::of);
   }
 
   /**
    * @param parser from the name of a file and its text
    */
-  RuleBaseReader(SortedMap<String, String> files, BiFunction<String, String, ParsedFile> parser) {
+  RuleBaseReader(
+      SortedMap<String, String> files,
+      String language,
+      BiFunction<String, String, ParsedFile> parser) {
     this.files = files;
+    this.language = language;
     this.parser = parser;
   }
 
@@ -94,6 +102,7 @@ final class RuleBaseReader {
     SortedMap<String, String> rules = new TreeMap<>();
     SortedMap<String, String> tables = new TreeMap<>();
     List<CardFile.Document> documents = new ArrayList<>();
+    List<CardFile.Document> translated = new ArrayList<>();
     for (Map.Entry<String, String> file : files.entrySet()) {
       String name = file.getKey();
       if (name.endsWith(".drl")) {
@@ -105,6 +114,8 @@ final class RuleBaseReader {
         problems.addAll(parsed.problems());
         unreadable.addAll(parsed.unreadable());
         documents.addAll(parsed.cards());
+      } else if (Translations.holdsTexts(name)) {
+        translated.addAll(CardFile.read(name, file.getValue(), problems));
       }
     }
     if (documents.size() > MOST_CARDS) {
@@ -119,14 +130,19 @@ final class RuleBaseReader {
       documents.clear();
     }
     documents.forEach(document -> PlainText.check(document, problems));
+    translated.forEach(document -> PlainText.check(document, problems));
+    Edition edition = Edition.take(documents, language, problems);
+    Translations texts = Translations.of(translated, documents, problems);
+    texts.expect(language, problems);
     Layers layers = new Layers(KINDS, rules.values(), tables.values(), problems);
-    List<CardFile.Document> cards = layers.apply(documents);
+    List<CardFile.Document> cards = texts.in(language, layers.apply(documents));
     SortedMap<String, String> placeless = new TreeMap<>();
     files.forEach((name, text) -> placeless.put(Layers.placeless(name, documents), text));
     Safeguards safeguards = layers.protection().of(cards);
     RuleBase base =
         ruleBase(
             fingerprint(placeless),
+            edition,
             cards,
             rules,
             tables,
@@ -152,8 +168,11 @@ final class RuleBaseReader {
       SortedMap<String, String> rules,
       SortedMap<String, String> tables,
       Supplier<Safeguards> safeguards) {
-    RuleBaseReader reader = new RuleBaseReader(Collections.emptySortedMap());
-    RuleBase base = reader.ruleBase(fingerprint, cards, rules, tables, List.of(), safeguards);
+    RuleBaseReader reader = new RuleBaseReader(Collections.emptySortedMap(), "");
+    List<CardFile.Document> others = new ArrayList<>(cards);
+    Edition edition = Edition.take(others, "", reader.problems);
+    RuleBase base =
+        reader.ruleBase(fingerprint, edition, others, rules, tables, List.of(), safeguards);
     if (!reader.problems.isEmpty()) {
       throw new KnowledgeException(reader.problems);
     }
@@ -162,6 +181,7 @@ final class RuleBaseReader {
 
   private RuleBase ruleBase(
       String fingerprint,
+      Edition edition,
       List<CardFile.Document> cards,
       SortedMap<String, String> rules,
       SortedMap<String, String> tables,
@@ -175,6 +195,7 @@ final class RuleBaseReader {
             : plannings.values().iterator().next();
     return new RuleBase(
         fingerprint,
+        edition,
         Collections.unmodifiableMap(causes),
         Collections.unmodifiableMap(effects),
         Collections.unmodifiableMap(checks),
@@ -195,7 +216,7 @@ final class RuleBaseReader {
 
   /** Whether a file of this name holds cards. */
   static boolean holdsCards(String name) {
-    return name.endsWith(".yaml") && !name.endsWith(".case.yaml");
+    return name.endsWith(".yaml") && !name.endsWith(".case.yaml") && !Translations.holdsTexts(name);
   }
 
   private void card(CardFile.Document document) {

@@ -39,6 +39,12 @@ public final class ShippedKnowledge {
 
   private ShippedKnowledge() {}
 
+  /** The program's own rule base with its texts in a language, as far as it has some. */
+  public static KnowledgeSource in(String language) {
+    KnowledgeSource own = ShippedKnowledge::texts;
+    return Translations.languages(texts().keySet()).contains(language) ? own.in(language) : own;
+  }
+
   /** Read when it is first needed. */
   private static final class Prepared {
     static final JsonNode ALL = ShippedKnowledge.read(PREPARED);

@@ -130,7 +130,12 @@ public final class CaseRecord {
     private String ruleBase() {
       String now = base.fingerprint();
       String then = moment.state().opened().map(Event.Opened::ruleBase).orElse(now);
-      String line = "Rule base: " + then.substring(0, Math.min(FINGERPRINT, then.length()));
+      List<String> versions =
+          moment.state().opened().map(Event.Opened::versions).orElse(base.versions());
+      String line =
+          "Rule base: "
+              + (versions.isEmpty() ? "" : String.join(", ", versions) + ", content ")
+              + then.substring(0, Math.min(FINGERPRINT, then.length()));
       return then.equals(now)
           ? line
           : line + " when opened; this record is by " + now.substring(0, FINGERPRINT);

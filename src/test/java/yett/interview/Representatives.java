@@ -378,6 +378,7 @@ final class Representatives {
     RuleBase kept = all.withCards(all.causes(), checks, all.histories(), repairs);
     return new RuleBase(
         kept.fingerprint(),
+        kept.edition(),
         kept.causes(),
         kept.effects(),
         kept.checks(),

@@ -26,6 +26,7 @@ final class CardSchemas {
           // Files refer to each other; no address in them leads out of the folder.
           builder -> builder.schemaLoader(loader -> loader.fetchRemoteResources()));
   private static final Schema CARD = schema("card.schema.json");
+  private static final Schema TEXTS = schema("texts.schema.json");
 
   private CardSchemas() {}
 
@@ -35,9 +36,18 @@ final class CardSchemas {
 
   /** What an editor would complain of. */
   static List<String> errors(String text) {
+    return errors(CARD, text);
+  }
+
+  /** The same of a file with texts in another language. */
+  static List<String> errorsOfTexts(String text) {
+    return errors(TEXTS, text);
+  }
+
+  private static List<String> errors(Schema schema, String text) {
     List<String> errors = new ArrayList<>();
     for (Document document : CardFile.read("card.yaml", text, new ArrayList<>())) {
-      CARD.validate(document.root().toString(), InputFormat.JSON)
+      schema.validate(document.root().toString(), InputFormat.JSON)
           .forEach(e -> errors.add(e.toString()));
     }
     return errors;

@@ -46,7 +46,7 @@ class CardSchemasTest {
   }
 
   static Stream<Path> cards() throws IOException {
-    return files(f -> f.endsWith(".yaml") && !f.endsWith(".case.yaml"));
+    return files(f -> f.endsWith(".yaml") && !f.matches(".*[.](case|texts)[.]yaml"));
   }
 
   static Stream<Path> casesAndCards() throws IOException {
@@ -63,11 +63,26 @@ class CardSchemasTest {
     assertThat(CardSchemas.errors(Files.readString(file))).isEmpty();
   }
 
+  static Stream<Path> texts() throws IOException {
+    return files(f -> f.endsWith(".texts.yaml"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("texts")
+  void shipped_texts_have_the_form_of_their_schema(Path file) throws IOException {
+    assertThat(CardSchemas.errorsOfTexts(Files.readString(file))).isEmpty();
+    String slip = "cards: {cause chain-slack: {name: {off: a}}}";
+    assertThat(CardSchemas.errorsOfTexts(slip)).isNotEmpty();
+  }
+
   /** Mend with: mvn test -Dtest=CardSchemasTest -Dyett.write=true. */
   @ParameterizedTest
   @MethodSource("casesAndCards")
   void the_first_line_tells_an_editor_the_schema(Path file) throws IOException {
-    String schema = file.toString().endsWith(".case.yaml") ? "replay-case" : "card";
+    String schema =
+        file.toString().endsWith(".case.yaml")
+            ? "replay-case"
+            : file.toString().endsWith(".texts.yaml") ? "texts" : "card";
     String header =
         "# yaml-language-server: $schema="
             + file.getParent().relativize(Path.of("shared/" + schema + ".schema.json"))
@@ -148,7 +163,7 @@ class CardSchemasTest {
         catchThrowableOfType(
             KnowledgeException.class,
             () -> RuleBase.read(() -> new TreeMap<>(java.util.Map.of("a.yaml", "nonsense: a"))));
-    assertThat(kinds()).hasSize(15);
+    assertThat(kinds()).hasSize(16);
     for (String kind : kinds()) {
       assertThat(CardSchemas.keys(CardSchemas.ofKind(kind))).contains(kind);
       String unknown = "\"" + kind + "\" is not";

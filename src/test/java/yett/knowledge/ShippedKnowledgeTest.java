@@ -40,7 +40,7 @@ class ShippedKnowledgeTest {
 
   @Test
   void the_rule_base_made_ready_is_the_one_that_is_read_with_every_check() {
-    RuleBase read = new RuleBaseReader(FILES, ShippedKnowledgeTest::parsed).read();
+    RuleBase read = new RuleBaseReader(FILES, "", ShippedKnowledgeTest::parsed).read();
 
     RuleBase ready = ShippedKnowledge.ruleBase();
 

@@ -82,8 +82,7 @@ public final class NewCase {
     }
     CaseId id = desk.casebook().newCase(gate, desk.clock().instant());
     try (OpenCase open = desk.open(id, role)) {
-      open.record(
-          new Event.Opened(gate, role, desk.expertise().base().fingerprint(), inspection, earlier));
+      open.record(Event.Opened.with(gate, role, desk.expertise().base(), inspection, earlier));
       console.show(
           Block.heading(
               inspection.map(k -> "Inspection for " + k.word()).orElse("Case")

@@ -4,8 +4,6 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.SortedMap;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
@@ -13,7 +11,6 @@ import org.springframework.shell.core.command.annotation.Option;
 import yett.bench.CardView;
 import yett.bench.CausePage;
 import yett.bench.Known;
-import yett.bench.LineDifference;
 import yett.bench.Meaning;
 import yett.bench.QuestionList;
 import yett.bench.Vocabulary;
@@ -21,7 +18,6 @@ import yett.command.common.CommandHelp;
 import yett.command.common.Completions;
 import yett.command.common.ExitException;
 import yett.command.common.NewFile;
-import yett.command.common.Prompt;
 import yett.command.common.Sysexits;
 import yett.command.common.UsageException;
 import yett.command.common.Words;
@@ -29,16 +25,14 @@ import yett.console.Block;
 import yett.console.Console;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
-import yett.desk.RuleBases;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.LikelihoodWords;
 import yett.knowledge.Names;
 import yett.knowledge.RuleBase;
-import yett.rules.TrustedRules;
 import yett.trial.CasesBeside;
 import yett.wording.Wording;
 
-/** {@code knowledge}: cards looked up and shown, and rules trusted. */
+/** {@code knowledge}: cards looked up and shown. */
 public final class KnowledgeCommands {
   private static final String KNOWLEDGE =
       "Usage: knowledge COMMAND ... . Alone it lists its commands; the way through them is"
@@ -63,14 +57,6 @@ public final class KnowledgeCommands {
       "Usage: knowledge questions [FOLDER]. Lists all that a case file can answer, with ids,"
           + " outcomes in words and the names of causes, and nothing of likelihoods: for people who"
           + " write cases without sight of the cards (docs/field-set.md).";
-
-  private static final String TRUST =
-      "Usage: knowledge trust FOLDER. Cards and tables are data; rules are a program and can do "
-          + "whatever you can. What is to be trusted is shown, or what changed since it was, and at a "
-          + "terminal you are asked. Say it of rules whose author you know. "
-          + "A folder in place of the rule base of the program that protects people otherwise "
-          + "needs it too before anybody is led by it. It holds on this computer until one of them "
-          + "changes.";
 
   private static final int MOST_MEANT = 20;
 
@@ -186,65 +172,6 @@ public final class KnowledgeCommands {
     RuleBase base =
         words.isEmpty() ? desk.base() : RuleBase.read(desk.choice().source(Path.of(words.get(0))));
     QuestionList.of(base).forEach(this::show);
-  }
-
-  @Command(
-      name = {"knowledge", "trust"},
-      description = "say that the rules (DRL) of a folder may run",
-      help = TRUST,
-      completionProvider = Completions.FILES)
-  public void trust(@Arguments List<String> words) {
-    if (words.size() != 1) {
-      throw new UsageException(TRUST);
-    }
-    RuleBase base = RuleBase.read(desk.choice().source(Path.of(words.get(0))));
-    TrustedRules trusted = desk.ruleBases().trusted();
-    SortedMap<String, String> all = RuleBases.otherSafeguards(base);
-    all.putAll(base.rules());
-    List<String> untrusted = trusted.untrusted(all);
-    if (untrusted.isEmpty()) {
-      console.show(Block.paragraph("All rules of this folder are trusted already."));
-      return;
-    }
-    if (untrusted.contains(RuleBases.SAFEGUARDS)) {
-      console.show(
-          Block.heading(Wording.capital(RuleBases.SAFEGUARDS)),
-          Block.paragraph(
-              "Lacking, or otherwise than in the rule base of the program: "
-                  + String.join(", ", RuleBases.lacking(base))
-                  + "."));
-    }
-    untrusted.stream()
-        .filter(base.rules()::containsKey)
-        .forEach(name -> show(name, all.get(name), trusted.lastTrusted(name)));
-    if (console.interactive() && !agreed()) {
-      console.show(Block.paragraph("Nothing is trusted that was not before."));
-      throw new ExitException(Sysexits.NO_PERMISSION);
-    }
-    trusted.trust(all);
-    console.show(Block.paragraph("Trusted from now on: " + String.join(", ", untrusted) + "."));
-  }
-
-  /** What is to be trusted, or what changed since it was. */
-  private void show(String name, String text, Optional<String> before) {
-    console.show(
-        Block.heading(name + (before.isPresent() ? ": what changed since it was trusted" : "")));
-    before
-        .map(last -> LineDifference.of(last, text))
-        .orElse(text.lines().toList())
-        .forEach(line -> output.print("  " + line));
-  }
-
-  private boolean agreed() {
-    return Prompt.forWords(console)
-        .until(
-            "Do you know who wrote this, and trust it? yes or no (Enter: no)> ",
-            List.of("yes", "no"),
-            line ->
-                Prompt.word(line, List.of("", "yes", "no"))
-                    .map(i -> Prompt.Reading.of(i == 1))
-                    .orElse(Prompt.Reading.again("Type yes or no.")))
-        .orElse(false);
   }
 
   private void show(String kind, List<Known> known) {

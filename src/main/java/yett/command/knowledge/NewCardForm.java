@@ -1,8 +1,5 @@
 package yett.command.knowledge;
 
-import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,9 +25,7 @@ public final class NewCardForm {
   private final NewCard card;
   private final Draft draft;
   private final Map<String, String> given;
-  private final Map<String, String> answers = new LinkedHashMap<>();
-  private final Deque<String> asked = new ArrayDeque<>();
-  private final Map<String, String> earlier = new LinkedHashMap<>();
+  private final AnswersSoFar answers = new AnswersSoFar();
 
   /**
    * @param given answers of the command line, which are not asked for if they will do
@@ -63,14 +58,14 @@ public final class NewCardForm {
     for (Optional<Question> next = next(); next.isPresent(); next = next()) {
       Question question = next.get();
       if (isGiven(question)) {
-        answers.put(question.key(), given.get(question.key()));
+        answers.given(question, given.get(question.key()));
         question.told().apply(given.get(question.key())).forEach(this::say);
       } else if (!ask(question)) {
         return stopped();
       }
-      draft.keep(answers);
+      draft.keep(answers.all());
     }
-    return Optional.of(answers);
+    return Optional.of(answers.all());
   }
 
   /** Whether the command line has an answer that will do; one that will not is told once. */
@@ -84,7 +79,7 @@ public final class NewCardForm {
 
   private Optional<Map<String, String>> stopped() {
     say(
-        answers.isEmpty()
+        answers.all().isEmpty()
             ? "Nothing was written."
             : "No card was written. Your answers are kept in "
                 + draft.file()
@@ -93,7 +88,7 @@ public final class NewCardForm {
   }
 
   private Optional<Question> next() {
-    return card.questions(answers).stream().filter(q -> !answers.containsKey(q.key())).findFirst();
+    return answers.next(card);
   }
 
   /** Takes up the draft at its last answer, if that is wanted; false if the person stopped. */
@@ -115,35 +110,17 @@ public final class NewCardForm {
                         .map(i -> Prompt.Reading.of(i < 3))
                         .orElse(Prompt.Reading.again("Type yes or no.")));
     if (goOn.orElse(false)) {
-      take(left);
+      given.keySet().removeAll(answers.takeUp(left, card));
+      back();
     }
     return goOn.isPresent();
   }
 
-  private void take(Map<String, String> left) {
-    earlier.putAll(left);
-    for (Optional<Question> next = next(); next.isPresent(); next = next()) {
-      String key = next.get().key();
-      boolean goOn = left.containsKey(key) && next.get().complaint().apply(left.get(key)).isEmpty();
-      if (!goOn) {
-        break;
-      }
-      answers.put(key, earlier.remove(key));
-      given.remove(key);
-      asked.push(key);
-    }
-    back();
-  }
-
   /** Takes the last answer back, with all that was not asked after it. */
   private void back() {
-    if (asked.isEmpty()) {
+    if (!answers.back()) {
       say("There is no question before this one.");
-      return;
     }
-    String last = asked.pop();
-    List<String> keys = new ArrayList<>(answers.keySet());
-    keys.subList(keys.indexOf(last), keys.size()).forEach(k -> earlier.put(k, answers.remove(k)));
   }
 
   /** Until there is an answer, or the person goes back; false if they stopped. */
@@ -152,7 +129,7 @@ public final class NewCardForm {
       console.show(Block.blank());
       question.before().forEach(this::say);
     }
-    Optional<String> enter = enter(question);
+    Optional<String> enter = answers.enter(question);
     while (true) {
       Optional<String> line =
           Prompt.withLeave(console)
@@ -184,17 +161,9 @@ public final class NewCardForm {
       say(complaint.get() + (question.known().isEmpty() ? "" : " ? lists all, ? WORD some."));
       return false;
     }
-    answers.put(question.key(), answer);
-    earlier.remove(question.key());
-    asked.push(question.key());
+    answers.asked(question, answer);
     question.told().apply(answer).forEach(this::say);
     return true;
-  }
-
-  /** What Enter alone stands for. */
-  private Optional<String> enter(Question question) {
-    Optional<String> before = Optional.ofNullable(earlier.get(question.key()));
-    return before.filter(a -> question.complaint().apply(a).isEmpty()).or(question::usual);
   }
 
   private void say(String words) {

@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
@@ -18,16 +17,12 @@ import yett.console.Console;
 import yett.console.Progress;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
-import yett.paper.Page;
 import yett.practice.Exercise;
 import yett.practice.course.ClassTable;
 import yett.practice.course.Course;
 import yett.practice.course.CoursePaper;
 import yett.practice.course.PlanAverage;
 import yett.practice.course.ResultFiles;
-import yett.record.Markdown;
-import yett.record.Outline;
-import yett.record.handout.HtmlOutline;
 
 /**
  * {@code practice collect}, {@code sheet} and {@code solution}: what the trainer of a class has.
@@ -103,11 +98,11 @@ public final class CourseCommands {
       @Option(longName = "html", description = "to this new file, as a page to print") String html,
       @Option(longName = "markdown", description = "to this new file, as Markdown")
           String markdown) {
-    Papers papers = papers(html, markdown);
+    CoursePapers papers = new CoursePapers(html, markdown);
     Course course = course(words, SHEET);
     List<Exercise> exercises = exercises(course);
     CoursePaper paper = new CoursePaper(desk.trial(), course);
-    write(course.title(), papers, outline -> paper.sheet(outline, exercises));
+    papers.write(course.title(), outline -> paper.sheet(outline, exercises), desk, output);
   }
 
   @Command(
@@ -124,12 +119,13 @@ public final class CourseCommands {
               description = "over how many gates the plan's average is taken, 12 if it is not said")
           String draws) {
     int often = draws(draws);
-    Papers papers = papers(html, markdown);
+    CoursePapers papers = new CoursePapers(html, markdown);
     Course course = course(words, SOLUTION);
     List<Exercise> exercises = exercises(course);
     List<PlanAverage> averages = averages(exercises, often);
     CoursePaper paper = new CoursePaper(desk.trial(), course);
-    write(course.title(), papers, outline -> paper.solution(outline, exercises, averages));
+    papers.write(
+        course.title(), outline -> paper.solution(outline, exercises, averages), desk, output);
   }
 
   private Course course(List<String> words, String usage) {
@@ -163,40 +159,5 @@ public final class CourseCommands {
       exercises.forEach(e -> averages.add(PlanAverage.of(desk.trial(), e, draws, progress::step)));
     }
     return averages;
-  }
-
-  /** Where to; seen to be free before anything is worked out. */
-  private record Papers(Optional<Path> html, Optional<Path> markdown) {}
-
-  private static Papers papers(String html, String markdown) {
-    return new Papers(
-        Optional.ofNullable(html).map(NewFile::named),
-        Optional.ofNullable(markdown).map(NewFile::named));
-  }
-
-  /** To the files that were named; to the screen if none was. */
-  private void write(String title, Papers papers, Consumer<Outline> content) {
-    papers.html().ifPresent(file -> NewFile.write(file, page(title, content), output));
-    if (papers.markdown().isPresent() || papers.html().isEmpty()) {
-      Markdown text = new Markdown();
-      content.accept(text);
-      papers
-          .markdown()
-          .ifPresentOrElse(
-              file -> NewFile.write(file, text.toString(), output),
-              () -> output.print(text.toString()));
-    }
-  }
-
-  private String page(String title, Consumer<Outline> content) {
-    return Page.of(
-        title,
-        "Practice on gates that are made up",
-        desk.firm().letterhead().paper(),
-        body -> {
-          HtmlOutline outline = new HtmlOutline(body);
-          content.accept(outline);
-          outline.end();
-        });
   }
 }

@@ -12,36 +12,22 @@ import yett.command.common.ExitException;
 import yett.command.common.NewFile;
 import yett.command.common.Sysexits;
 import yett.command.common.UsageException;
-import yett.console.Block;
 import yett.console.Console;
 import yett.console.Progress;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.interview.Expertise;
 import yett.knowledge.KnowledgeSource;
-import yett.knowledge.RuleBase;
-import yett.trial.AcceptedRun;
 import yett.trial.CasesBeside;
 import yett.trial.ChangePage;
 import yett.trial.Comparison;
 import yett.trial.Culprits;
-import yett.trial.Tested;
+import yett.trial.ReleaseNotes;
 
-/**
- * {@code knowledge test} and {@code knowledge compare}: what a change to the cards does to cases.
- */
-public final class TrialCommands {
-  private static final String TEST =
-      "Usage: knowledge test FOLDER [--only PART] [--accept]. Runs the cases beside the cards of"
-          + " the folder and shows those that differ from the run that was accepted last, and"
-          + " why. The accepted run is the file "
-          + AcceptedRun.FILE
-          + " in the folder; keep it under version control. The exit status is 1 if anything"
-          + " differs, or, while nothing was accepted yet, if a case does not come out as its"
-          + " file says.";
-
+/** {@code knowledge compare}: what a change to the cards does to cases. */
+public final class CompareCommands {
   private static final String COMPARE =
-      "Usage: knowledge compare [FIRST] SECOND [--only PART] [--sums] [--near] [--html FILE]. Runs the cases beside the"
+      "Usage: knowledge compare [FIRST] SECOND [--only PART] [--sums] [--near] [--html FILE] [--notes FILE]. Runs the cases beside the"
           + " cards of the two folders under each, and shows by case where they part: the"
           + " question asked, the first cause, the belief, the repairs, the minutes; then the"
           + " sums. Without FIRST, SECOND is held against the rule base in use. An add-on stands"
@@ -51,67 +37,17 @@ public final class TrialCommands {
           + " with the new card without which they are right. A case is not replayed if its"
           + " answers, given one after the other, move no chance by 3 points and no cause of which"
           + " a card says something else stands at 5 %; --all replays every case. --html writes a page to print: what the change"
-          + " adds, and which cases it breaks, mends and moves, with why.";
+          + " adds, and which cases it breaks, mends and moves, with why. --notes"
+          + " writes what is new for whoever gets the next version (docs/add-ons.md).";
 
   private final Desk desk;
   private final Console console;
   private final StandardStreams output;
 
-  public TrialCommands(Desk desk, Console console, StandardStreams output) {
+  public CompareCommands(Desk desk, Console console, StandardStreams output) {
     this.desk = desk;
     this.console = console;
     this.output = output;
-  }
-
-  @Command(
-      name = {"knowledge", "test"},
-      description = "run the cases beside the cards and tell what changed",
-      help = TEST,
-      completionProvider = Completions.FILES)
-  public void test(
-      @Arguments List<String> words,
-      @Option(
-              longName = "only",
-              description =
-                  "a part: the beginning of a path such as chain/, or the name of one case")
-          String only,
-      @Option(
-              longName = "accept",
-              description = "accept this run: from now on it is what others are held against")
-          boolean accept) {
-    if (words.size() != 1) {
-      throw new UsageException(TEST);
-    }
-    Path folder = Path.of(words.get(0));
-    String part = Objects.requireNonNullElse(only, "");
-    KnowledgeSource source = desk.choice().source(folder);
-    Expertise expertise = open(source);
-    CasesBeside beside = CasesBeside.of(source.files(), expertise.base(), part);
-    beside.problems().forEach(p -> output.tell(p.toString()));
-    if (beside.cases().isEmpty()) {
-      output.tell(
-          part.isEmpty()
-              ? "There is no case beside these cards. A case is a file such as new.case.yaml."
-              : "No case's path begins with \"" + part + "\", nor is one named so.");
-      throw new ExitException(beside.problems().isEmpty() ? Sysexits.NO_INPUT : Sysexits.DATA);
-    }
-    Tested test = run(expertise, folder, beside, part.isEmpty());
-    console.show(TrialViews.tested(test));
-    if (!beside.skipped().isEmpty()) {
-      say(
-          "Not run, for they speak of what is switched off: "
-              + String.join(", ", beside.skipped())
-              + ".");
-    }
-    if (accept && beside.problems().isEmpty()) {
-      test.accept().run();
-      say("Accepted; kept in " + folder.resolve(AcceptedRun.FILE) + ".");
-    }
-    if (!beside.problems().isEmpty()) {
-      throw new ExitException(Sysexits.DATA);
-    }
-    boolean good = accept ? test.unsafe().isEmpty() : test.good();
-    ExitException.unless(good, Sysexits.DIFFERENT);
   }
 
   @Command(
@@ -136,11 +72,14 @@ public final class TrialCommands {
               description = "replay every case, also those that the change cannot touch")
           boolean all,
       @Option(longName = "html", description = "write it as a page to print to this new file")
-          String html) {
+          String html,
+      @Option(longName = "notes", description = "write what is new to this new file, in Markdown")
+          String notes) {
     if (words.isEmpty() || words.size() > 2) {
       throw new UsageException(COMPARE);
     }
     Optional<Path> page = Optional.ofNullable(html).map(NewFile::named);
+    Optional<Path> news = Optional.ofNullable(notes).map(NewFile::named);
     String part = Objects.requireNonNullElse(only, "");
     KnowledgeSource last = desk.choice().source(Path.of(words.get(words.size() - 1)));
     Side first =
@@ -165,6 +104,13 @@ public final class TrialCommands {
                     title(words, part),
                     desk.firm().letterhead().paper()),
                 output));
+    news.ifPresent(
+        file ->
+            NewFile.write(
+                file,
+                ReleaseNotes.of(
+                    comparison, costs, first.expertise().base(), second.expertise().base()),
+                output));
     ExitException.unless(
         first.cases().problems().isEmpty() && second.cases().problems().isEmpty(), Sysexits.DATA);
   }
@@ -177,26 +123,11 @@ public final class TrialCommands {
         + ".";
   }
 
-  private Tested run(Expertise expertise, Path folder, CasesBeside beside, boolean whole) {
-    try (Progress progress = console.start("Replaying", beside.cases().size())) {
-      return Tested.run(expertise, folder, beside.cases(), whole, progress::step);
-    }
-  }
-
-  /** As the cases will be met at the gate: with the settings of the firm. */
-  private Expertise open(KnowledgeSource source) {
-    return desk.ruleBases().open(desk.asTheFirmSays(RuleBase.read(source)));
-  }
-
-  private void say(String words) {
-    console.show(Block.paragraph(words));
-  }
-
   /** A rule base, its cases, and its name in messages. */
   private record Side(Expertise expertise, CasesBeside cases) {}
 
   private Side side(KnowledgeSource source, String only) {
-    Expertise expertise = open(source);
+    Expertise expertise = desk.tried(source);
     CasesBeside cases = CasesBeside.of(source.files(), expertise.base(), only);
     cases.problems().forEach(p -> output.tell(p.toString()));
     return new Side(expertise, cases);

@@ -1,0 +1,8 @@
+package yett.bundle;
+
+/** A bundle or a key that is not used; the message says why and what to do. */
+public final class BundleException extends RuntimeException {
+  BundleException(String message) {
+    super(message);
+  }
+}

@@ -1,0 +1,207 @@
+package yett.command.knowledge;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.springframework.shell.core.command.annotation.Arguments;
+import org.springframework.shell.core.command.annotation.Command;
+import org.springframework.shell.core.command.annotation.Option;
+import yett.bundle.Bundle;
+import yett.bundle.BundleException;
+import yett.bundle.FirmKeys;
+import yett.command.common.Completions;
+import yett.command.common.ExitException;
+import yett.command.common.NewFile;
+import yett.command.common.Sysexits;
+import yett.command.common.UsageException;
+import yett.console.Block;
+import yett.console.Console;
+import yett.console.StandardStreams;
+import yett.desk.Desk;
+import yett.files.BoundedFile;
+import yett.files.WholeFile;
+import yett.knowledge.AddOn;
+import yett.knowledge.KnowledgeSource;
+import yett.knowledge.RuleBase;
+
+/** {@code knowledge key}, {@code pack} and {@code unpack}: rule bases handed over, signed. */
+public final class BundleCommands {
+  private static final String KEY =
+      "Usage: knowledge key. Makes the firm's key on this computer, once, and shows where its public"
+          + " half lies and by which letters people tell it from others. Hand out the public file;"
+          + " the other one stays here, for whoever has it signs as the firm.";
+
+  private static final String PACK =
+      "Usage: knowledge pack FOLDER --to FILE [--notes FILE]. Puts the cards, tables, rules, texts"
+          + " and cases of a folder into one file, signed with the firm's key (knowledge key). The"
+          + " folder needs a version, in its add-on.yaml or on its rule-base card, and no problems."
+          + " --notes adds what is new, as knowledge compare --notes writes it.";
+
+  private static final String UNPACK =
+      "Usage: knowledge unpack FILE --to FOLDER. Looks first whether the file is signed with a key"
+          + " that is trusted here (knowledge trust KEY-FILE) and is as it was signed; only then"
+          + " writes what it holds into a new folder. Its rules are trusted with it.";
+
+  /** Bytes of notes. */
+  private static final int LARGEST_NOTES = 1 << 20;
+
+  private final Desk desk;
+  private final Console console;
+  private final StandardStreams output;
+
+  public BundleCommands(Desk desk, Console console, StandardStreams output) {
+    this.desk = desk;
+    this.console = console;
+    this.output = output;
+  }
+
+  @Command(
+      name = {"knowledge", "key"},
+      description = "make the firm's key, with which its rule bases are signed",
+      help = KEY)
+  public void key() {
+    FirmKeys.Shown key = unlessRefused(() -> desk.keys().make());
+    console.show(
+        Block.heading("The firm's key"),
+        Block.paragraph(key.name()),
+        Block.paragraph(
+            "Public half, to hand out: "
+                + key.file()
+                + ". Who gets it says once: knowledge trust "
+                + key.file().getFileName()
+                + ", and compares the letters above with what you tell them by another way."));
+  }
+
+  @Command(
+      name = {"knowledge", "pack"},
+      description = "put a rule base or an add-on into one signed file",
+      help = PACK,
+      completionProvider = Completions.FILES)
+  public void pack(
+      @Arguments List<String> words,
+      @Option(longName = "to", description = "the new file") String to,
+      @Option(longName = "notes", description = "a file with what is new, in Markdown")
+          String notes) {
+    if (words.size() != 1 || to == null) {
+      throw new UsageException(PACK);
+    }
+    Path folder = Path.of(words.get(0));
+    Path file = NewFile.named(to);
+    RuleBase base = RuleBase.read(desk.choice().source(folder)); // tells what is wrong with it
+    String version = version(folder, base);
+    String text = notes == null ? "" : text(Path.of(notes));
+    SortedMap<String, String> files = KnowledgeSource.folder(folder).files();
+    byte[] bytes = unlessRefused(() -> new Bundle(files, text).signed(desk.keys()));
+    NewFile.write(file, bytes, output);
+    say(version + ", " + files.size() + " files, signed.");
+  }
+
+  /** Name and version of what lies in the folder itself. */
+  private static String version(Path folder, RuleBase base) {
+    boolean isAddOn = Files.exists(folder.resolve(AddOn.FILE));
+    String place = folder.toString().replace('\\', '/') + "/";
+    Optional<AddOn> addOn =
+        base.addOns().stream().filter(a -> isAddOn && a.folder().equals(place)).findFirst();
+    String name = addOn.map(AddOn::name).orElse(base.edition().name());
+    String version = addOn.map(AddOn::version).orElse(base.edition().version());
+    if (version.isEmpty()) {
+      throw new UsageException(
+          folder
+              + " has no version, and whoever gets it could not say which one it is. Write a line"
+              + " such as version: \"1.0\" "
+              + (isAddOn
+                  ? "in " + folder.resolve(AddOn.FILE) + "."
+                  : "on a card \"rule-base: ID\" in " + folder.resolve("rule-base.yaml") + "."));
+    }
+    return name + " " + version;
+  }
+
+  private static String text(Path file) {
+    try {
+      return BoundedFile.text(file, LARGEST_NOTES);
+    } catch (IOException e) {
+      throw new UsageException(file + " cannot be read as text in UTF-8.");
+    }
+  }
+
+  @Command(
+      name = {"knowledge", "unpack"},
+      description = "take a signed rule base or add-on out of its file",
+      help = UNPACK,
+      completionProvider = Completions.FILES)
+  public void unpack(
+      @Arguments List<String> words,
+      @Option(longName = "to", description = "the new folder") String to) {
+    if (words.size() != 1 || to == null) {
+      throw new UsageException(UNPACK);
+    }
+    Path file = Path.of(words.get(0));
+    Path folder = NewFile.named(to);
+    Bundle bundle = unlessRefused(() -> Bundle.opened(file.toString(), bytes(file), desk.keys()));
+    write(bundle, folder);
+    SortedMap<String, String> rules = new TreeMap<>(bundle.files());
+    rules.keySet().removeIf(name -> !name.endsWith(".drl"));
+    desk.ruleBases().trusted().trust(rules);
+    RuleBase base = RuleBase.read(desk.choice().source(folder));
+    say(
+        folder
+            + ": "
+            + String.join(", ", base.versions())
+            + ". The signature is good. "
+            + (bundle.notes().isEmpty() ? "" : "What is new: " + folder.resolve(Bundle.NOTES) + ". ")
+            + (bundle.files().containsKey(AddOn.FILE)
+                ? "Use it with --add-on " + folder + "."
+                : "Use it with --knowledge " + folder + "."));
+  }
+
+  private static byte[] bytes(Path file) {
+    try {
+      return BoundedFile.bytes(file, Bundle.LARGEST);
+    } catch (IOException e) {
+      throw new UsageException(file + " cannot be read, or is larger than any bundle.");
+    }
+  }
+
+  /** All of it, or nothing: beside its place first. */
+  private static void write(Bundle bundle, Path folder) {
+    try {
+      Path place = folder.toAbsolutePath();
+      Path part = Files.createTempDirectory(place.getParent(), ".unpacked");
+      for (String name : bundle.files().keySet()) {
+        Path file = part.resolve(name);
+        Files.createDirectories(file.getParent());
+        WholeFile.create(file, bundle.files().get(name).getBytes(KnowledgeSource.charset(name)));
+      }
+      if (!bundle.notes().isEmpty()) {
+        WholeFile.create(part.resolve(Bundle.NOTES), bundle.notes());
+      }
+      Files.move(part, place);
+    } catch (IOException e) {
+      throw new UncheckedIOException(
+          folder + ": it cannot be written. See that there is room, and that it may be.", e);
+    }
+  }
+
+  private interface Refusable<T> {
+    T result();
+  }
+
+  private <T> T unlessRefused(Refusable<T> deed) {
+    try {
+      return Objects.requireNonNull(deed.result());
+    } catch (BundleException e) {
+      output.tell(e.getMessage());
+      throw new ExitException(Sysexits.NO_PERMISSION);
+    }
+  }
+
+  private void say(String words) {
+    console.show(Block.paragraph(words));
+  }
+}

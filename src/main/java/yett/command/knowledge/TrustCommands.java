@@ -1,0 +1,140 @@
+package yett.command.knowledge;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import org.springframework.shell.core.command.annotation.Arguments;
+import org.springframework.shell.core.command.annotation.Command;
+import yett.bench.LineDifference;
+import yett.bundle.BundleException;
+import yett.bundle.FirmKeys;
+import yett.command.common.Completions;
+import yett.command.common.ExitException;
+import yett.command.common.Prompt;
+import yett.command.common.Sysexits;
+import yett.command.common.UsageException;
+import yett.console.Block;
+import yett.console.Console;
+import yett.console.StandardStreams;
+import yett.desk.Desk;
+import yett.desk.RuleBases;
+import yett.knowledge.RuleBase;
+import yett.rules.TrustedRules;
+import yett.wording.Wording;
+
+/** {@code knowledge trust}: which rules may run here, and whose bundles are used. */
+public final class TrustCommands {
+  private static final String TRUST =
+      "Usage: knowledge trust FOLDER, or KEY-FILE. Cards and tables are data; rules are a program and can do "
+          + "whatever you can. What is to be trusted is shown, or what changed since it was, and at a "
+          + "terminal you are asked. Say it of rules whose author you know. "
+          + "A folder in place of the rule base of the program that protects people otherwise "
+          + "needs it too before anybody is led by it. It holds on this computer until one of them "
+          + "changes. Of a file with a firm's public key it says that bundles signed with it may be "
+          + "unpacked here (knowledge unpack), and their rules run.";
+
+  private final Desk desk;
+  private final Console console;
+  private final StandardStreams output;
+
+  public TrustCommands(Desk desk, Console console, StandardStreams output) {
+    this.desk = desk;
+    this.console = console;
+    this.output = output;
+  }
+
+  @Command(
+      name = {"knowledge", "trust"},
+      description = "say that the rules of a folder may run, or whose bundles are used",
+      help = TRUST,
+      completionProvider = Completions.FILES)
+  public void trust(@Arguments List<String> words) {
+    if (words.size() != 1) {
+      throw new UsageException(TRUST);
+    }
+    Path named = Path.of(words.get(0));
+    if (Files.isRegularFile(named)) {
+      key(named);
+      return;
+    }
+    RuleBase base = RuleBase.read(desk.choice().source(named));
+    TrustedRules trusted = desk.ruleBases().trusted();
+    SortedMap<String, String> all = RuleBases.otherSafeguards(base);
+    all.putAll(base.rules());
+    List<String> untrusted = trusted.untrusted(all);
+    if (untrusted.isEmpty()) {
+      console.show(Block.paragraph("All rules of this folder are trusted already."));
+      return;
+    }
+    if (untrusted.contains(RuleBases.SAFEGUARDS)) {
+      console.show(
+          Block.heading(Wording.capital(RuleBases.SAFEGUARDS)),
+          Block.paragraph(
+              "Lacking, or otherwise than in the rule base of the program: "
+                  + String.join(", ", RuleBases.lacking(base))
+                  + "."));
+    }
+    untrusted.stream()
+        .filter(base.rules()::containsKey)
+        .forEach(name -> show(name, all.get(name), trusted.lastTrusted(name)));
+    agree();
+    trusted.trust(all);
+    console.show(Block.paragraph("Trusted from now on: " + String.join(", ", untrusted) + "."));
+  }
+
+  /** What is to be trusted, or what changed since it was. */
+  private void show(String name, String text, Optional<String> before) {
+    console.show(
+        Block.heading(name + (before.isPresent() ? ": what changed since it was trusted" : "")));
+    before
+        .map(last -> LineDifference.of(last, text))
+        .orElse(text.lines().toList())
+        .forEach(line -> output.print("  " + line));
+  }
+
+  /** A firm's key, whose bundles are used from now on. */
+  private void key(Path file) {
+    try {
+      FirmKeys.Named key = FirmKeys.read(file);
+      if (desk.keys().trusts(key.key())) {
+        console.show(Block.paragraph("This key is trusted already: " + key.name() + "."));
+        return;
+      }
+      console.show(
+          Block.heading("The key in " + file),
+          Block.paragraph(key.name()),
+          Block.paragraph(
+              "Compare these letters and figures with those that the firm told you by another way,"
+                  + " on the telephone say. Whoever has this key can send rules (DRL) to this"
+                  + " computer, which are programs and can do whatever you can."));
+      agree();
+      desk.keys().trust(key.key());
+      console.show(Block.paragraph("Trusted from now on: bundles signed with this key."));
+    } catch (BundleException e) {
+      output.tell(e.getMessage());
+      throw new ExitException(Sysexits.DATA);
+    }
+  }
+
+  /** Ends the command unless the person agrees; in a pipe the command is their word. */
+  private void agree() {
+    if (console.interactive() && !agreed()) {
+      console.show(Block.paragraph("Nothing is trusted that was not before."));
+      throw new ExitException(Sysexits.NO_PERMISSION);
+    }
+  }
+
+  private boolean agreed() {
+    return Prompt.forWords(console)
+        .until(
+            "Do you know who wrote this, and trust it? yes or no (Enter: no)> ",
+            List.of("yes", "no"),
+            line ->
+                Prompt.word(line, List.of("", "yes", "no"))
+                    .map(i -> Prompt.Reading.of(i == 1))
+                    .orElse(Prompt.Reading.again("Type yes or no.")))
+        .orElse(false);
+  }
+}

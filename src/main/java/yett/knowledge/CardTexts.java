@@ -1,0 +1,90 @@
+package yett.knowledge;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BiFunction;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * The texts of a card that people read, apart from its figures and ids, each by its place: {@code
+ * name}, {@code outcomes.slack}, {@code steps.2}. Parts are not among them, for stores and cases
+ * call them by name; nor are sources and sayings.
+ */
+final class CardTexts {
+  /** By kind the places: * stands for each name, # for each line of a list. */
+  private static final Map<String, List<String>> PLACES =
+      Map.ofEntries(
+          Map.entry("cause", List.of("name", "arises", "prevent")),
+          Map.entry("effect", List.of("name")),
+          Map.entry("check", List.of("ask", "lay", "how", "outcomes.*")),
+          Map.entry("complaint", List.of("name", "lay", "until-then.#")),
+          Map.entry("proof", List.of("ask", "lay", "how", "pass", "fail")),
+          Map.entry("history", List.of("name")),
+          Map.entry("repair", List.of("name", "steps.#", "watch.#")),
+          Map.entry("set-up", List.of("name", "enter.#", "leave.#")),
+          Map.entry("caution", List.of("what", "harm", "avoid", "lay")),
+          Map.entry("stop", List.of("name", "now.*.#", "leaves", "desk.#")),
+          Map.entry("site", List.of("name", "ask", "choices.*", "why")),
+          Map.entry("pressing", List.of("ask", "said", "if-said.#", "until-then.#")));
+
+  private CardTexts() {}
+
+  /** The texts of a card by their places, in the order in which they are read. */
+  static Map<String, String> of(String kind, JsonNode card) {
+    Map<String, String> texts = new LinkedHashMap<>();
+    with(
+        kind,
+        card,
+        (place, own) -> {
+          texts.put(place, own);
+          return own;
+        });
+    return texts;
+  }
+
+  /**
+   * The card with other texts.
+   *
+   * @param other what stands at a place instead of the card's own text
+   */
+  static JsonNode with(String kind, JsonNode card, BiFunction<String, String, String> other) {
+    JsonNode copy = card.deepCopy();
+    for (String place : PLACES.getOrDefault(kind, List.of())) {
+      put(copy, List.of(place.split("\\.")), "", other);
+    }
+    return copy;
+  }
+
+  private static void put(
+      JsonNode node, List<String> path, String before, BiFunction<String, String, String> other) {
+    String first = path.get(0);
+    List<String> rest = path.subList(1, path.size());
+    if (first.equals("#")) {
+      for (int i = 0; node.isArray() && i < node.size(); i++) {
+        if (isText(node.get(i))) {
+          String text = node.get(i).asString().strip();
+          ((ArrayNode) node).set(i, other.apply(before + (i + 1), text));
+        }
+      }
+    } else if (node.isObject()) {
+      List<String> names = first.equals("*") ? List.copyOf(node.propertyNames()) : List.of(first);
+      for (String name : names) {
+        JsonNode value = node.path(name);
+        boolean oneLine = rest.equals(List.of("#")) && isText(value);
+        if (isText(value) && (rest.isEmpty() || oneLine)) {
+          String at = before + name + (oneLine ? ".1" : "");
+          ((ObjectNode) node).put(name, other.apply(at, value.asString().strip()));
+        } else if (!rest.isEmpty()) {
+          put(value, rest, before + name + ".", other);
+        }
+      }
+    }
+  }
+
+  private static boolean isText(JsonNode node) {
+    return node.isValueNode() && !node.isNull() && !node.asString().isBlank();
+  }
+}
