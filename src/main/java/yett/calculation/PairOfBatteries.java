@@ -118,6 +118,14 @@ public final class PairOfBatteries {
   }
 
   /**
+   * What a pair that dipped to a voltage (V) at one temperature (degC) would dip to at another, by
+   * the same rule: 20 mV less for each degree below 15 degC. Common practice.
+   */
+  public static double runningAt(double volts, double from, double to) {
+    return volts + RUNNING_COLDER * (below15(from) - below15(to));
+  }
+
+  /**
    * How far (V) a sound pair falls while it gives a current (A): through its {@link
    * #resistance(double)}, and up to 0.6 V in any case.
    */

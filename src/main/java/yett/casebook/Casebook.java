@@ -314,6 +314,16 @@ public final class Casebook implements AutoCloseable {
     write(s -> s.renaming().rename(from, to, at));
   }
 
+  /**
+   * Makes one gate of two that are the same: the first one's cases and all that is known of it go
+   * to the second, and its name leads there. The events of its cases stay as they were written.
+   *
+   * @throws CasebookException if there is no such gate
+   */
+  public void merge(String from, String into, Instant at) {
+    write(s -> s.renaming().merge(from, into, at));
+  }
+
   /** The name of today of the gate that somebody calls so. */
   public String nameNow(String name) {
     return read(s -> s.renaming().now(name));

@@ -28,7 +28,8 @@ final class Renaming {
       throw new CasebookException(
           "There is a gate "
               + Shown.quoted(to)
-              + " already. Two gates do not become one by a name; choose another one.");
+              + " already. Choose another name, or, if both are the same gate, make one of them:"
+              + " gates merge.");
     }
     if (!sites.exists(from)) {
       sites.save(new SiteRecord(from, from, NOTHING, at));
@@ -36,6 +37,28 @@ final class Renaming {
     String body = sites.history(from).get(0).body();
     sites.move(from, to);
     return sites.save(new SiteRecord(to, to, body, at));
+  }
+
+  /**
+   * Makes one gate of two that are the same: the cases of the first, and what was said of it, go to
+   * the second, whose description stays the newest.
+   */
+  SiteRecord merge(String from, String into, Instant at) {
+    for (String name : List.of(from, into)) {
+      if (!isKnown(name)) {
+        throw new CasebookException("There is no gate " + Shown.quoted(name) + ".");
+      }
+    }
+    for (String name : List.of(from, into)) {
+      if (!sites.exists(name)) {
+        sites.save(new SiteRecord(name, name, NOTHING, at));
+      }
+    }
+    SiteRecord other = sites.history(from).get(0);
+    SiteRecord stays = sites.history(into).get(0);
+    sites.join(from, into);
+    String body = stays.body().equals(NOTHING) ? other.body() : stays.body();
+    return sites.save(new SiteRecord(into, into, body, at));
   }
 
   private boolean isKnown(String name) {

@@ -83,6 +83,30 @@ final class SiteTables {
     client.sql("update case_file set site_id = ? where site_id = ?").params(to, from).update();
   }
 
+  /** Puts all that is known of a site behind what is known of another one, and its cases to it. */
+  void join(String from, String into) {
+    client
+        .sql(
+            """
+            update site_revision set site_id = ?,
+              revision = revision + (select last_revision from site where id = ?)
+            where site_id = ?
+            """)
+        .params(into, into, from)
+        .update();
+    client
+        .sql(
+            """
+            update site set last_revision =
+              (select max(revision) from site_revision where site_id = ?)
+            where id = ?
+            """)
+        .params(into, into)
+        .update();
+    client.sql("delete from site where id = ?").param(from).update();
+    client.sql("update case_file set site_id = ? where site_id = ?").params(into, from).update();
+  }
+
   /** Puts the cases of a gate that was never described under another id. */
   void moveCases(String from, String to, Instant openedUntil) {
     client

@@ -18,6 +18,8 @@ import yett.command.diagnose.InspectCommands;
 import yett.command.gates.DemoCommands;
 import yett.command.gates.DueCommands;
 import yett.command.gates.GateEntryCommands;
+import yett.command.gates.GateLifeCommands;
+import yett.command.gates.GateTransferCommands;
 import yett.command.gates.GatesCommands;
 import yett.command.knowledge.AnomaliesCommands;
 import yett.command.knowledge.BundleCommands;
@@ -59,6 +61,8 @@ final class AllCommands {
     add(DueCommands.class, () -> new DueCommands(desk(), console()));
     add(DemoCommands.class, () -> new DemoCommands(desk(), console()));
     add(GateEntryCommands.class, () -> new GateEntryCommands(desk(), console()));
+    add(GateLifeCommands.class, () -> new GateLifeCommands(desk(), console()));
+    add(GateTransferCommands.class, () -> new GateTransferCommands(desk(), console(), output()));
     add(FiguresCommands.class, () -> new FiguresCommands(desk(), console()));
     add(PeopleCommands.class, () -> new PeopleCommands(desk(), console()));
     add(TransferCommands.class, () -> new TransferCommands(desk(), console()));

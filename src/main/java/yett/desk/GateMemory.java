@@ -1,6 +1,8 @@
 package yett.desk;
 
 import java.time.Clock;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -17,6 +19,9 @@ import yett.knowledge.SiteQuestion;
 /** What is known of a gate from one case to the next: only what somebody said of it. */
 public final class GateMemory {
   private static final JsonMapper JSON = JsonMapper.shared();
+
+  /** Beside the answers; no question is called so, as a name of a card has no blanks. */
+  private static final String RETIRED = "retired on";
 
   private final Casebook casebook;
   private final Clock clock;
@@ -43,7 +48,23 @@ public final class GateMemory {
     return known;
   }
 
+  /** What was said of a gate, by question. */
   public static Map<String, String> answers(SiteRecord site) {
+    Map<String, String> answers = new LinkedHashMap<>(body(site));
+    answers.remove(RETIRED);
+    return answers;
+  }
+
+  /** Since when a gate is not looked after any more; empty if it is. */
+  public static Optional<LocalDate> retired(SiteRecord site) {
+    try {
+      return Optional.ofNullable(body(site).get(RETIRED)).map(LocalDate::parse);
+    } catch (DateTimeParseException e) {
+      return Optional.empty(); // written by another program: it is looked after
+    }
+  }
+
+  private static Map<String, String> body(SiteRecord site) {
     try {
       return JSON.readValue(site.body(), new TypeReference<LinkedHashMap<String, String>>() {});
     } catch (JacksonException e) {
@@ -52,7 +73,7 @@ public final class GateMemory {
   }
 
   /**
-   * Keeps what was said of a gate, if it is news.
+   * Keeps what was said of a gate, if it is news; one that is retired stays so.
    *
    * @return whether it could be kept; if not, it is in the case all the same
    */
@@ -60,12 +81,31 @@ public final class GateMemory {
     try {
       Optional<SiteRecord> before = casebook.site(gate);
       if (before.map(GateMemory::answers).filter(answers::equals).isEmpty()) {
-        casebook.saveSite(
-            new SiteRecord(gate, gate, JSON.writeValueAsString(answers), clock.instant()));
+        save(gate, answers, before.flatMap(GateMemory::retired));
       }
       return true;
     } catch (CasebookException e) {
       return false;
     }
+  }
+
+  /** Says that a gate is not looked after any more from a day on. */
+  public void retire(String gate, LocalDate from) {
+    save(gate, said(gate), Optional.of(from));
+  }
+
+  /** Says that a gate is looked after again. */
+  public void restore(String gate) {
+    save(gate, said(gate), Optional.empty());
+  }
+
+  private Map<String, String> said(String gate) {
+    return casebook.site(gate).map(GateMemory::answers).orElse(Map.of());
+  }
+
+  private void save(String gate, Map<String, String> answers, Optional<LocalDate> retired) {
+    Map<String, String> body = new LinkedHashMap<>(answers);
+    retired.ifPresent(day -> body.put(RETIRED, day.toString()));
+    casebook.saveSite(new SiteRecord(gate, gate, JSON.writeValueAsString(body), clock.instant()));
   }
 }

@@ -159,7 +159,7 @@ public sealed interface Event {
       return earlier.stream().filter(e -> e.baseline() && e.check().equals(check)).findFirst();
     }
 
-    /** What the check read when it was last made. */
+    /** What the check read when it was last made: of several readings the newest comes first. */
     public Optional<Earlier> last(String check) {
       return earlier.stream().filter(e -> !e.baseline() && e.check().equals(check)).findFirst();
     }
@@ -174,12 +174,23 @@ public sealed interface Event {
    * A reading of an earlier visit to the gate.
    *
    * @param value in the canonical unit of what the check measures
-   * @param baseline whether the gate was in order then; if not, it is the last that was read
+   * @param baseline whether later ones are held against it: the gate was in order then
+   * @param temperature how warm it was said to be, degC
    */
-  record Earlier(String check, double value, Instant at, boolean baseline) {
+  record Earlier(
+      String check,
+      double value,
+      Instant at,
+      boolean baseline,
+      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Double> temperature) {
     public Earlier {
       requireNonNull(check, "check");
       requireNonNull(at, "at");
+      temperature = temperature == null ? Optional.empty() : temperature; // null before it was kept
+    }
+
+    public Earlier(String check, double value, Instant at, boolean baseline) {
+      this(check, value, at, baseline, Optional.empty());
     }
   }
 

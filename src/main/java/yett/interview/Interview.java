@@ -84,7 +84,7 @@ public final class Interview implements AutoCloseable {
   private Moment at(List<Entry> entries, CaseState state) {
     Judgement judgement =
         judge
-            .judge(facts(state))
+            .judge(facts(state, entries))
             .without(
                 state.before().stream().map(CaseState.Answered::event).collect(Collectors.toSet()));
     BeliefFold.Result belief = fold.fold(state, judgement);
@@ -103,20 +103,20 @@ public final class Interview implements AutoCloseable {
   /** How these events move the belief; nothing is planned. */
   public Trail believed(List<Entry> entries) {
     CaseState state = CaseState.of(entries);
-    return fold.fold(state, judge.judge(facts(state))).trail();
+    return fold.fold(state, judge.judge(facts(state, entries))).trail();
   }
 
   /** What the rules make of these events; nothing is believed or planned. */
   public Judgement judgement(List<Entry> entries) {
-    return judge.judge(facts(CaseState.of(entries)));
+    return judge.judge(facts(CaseState.of(entries), entries));
   }
 
   /** What the rules are told of a case. */
-  Set<Fact> facts(CaseState state) {
+  Set<Fact> facts(CaseState state, List<Entry> entries) {
     Set<Fact> facts = new HashSet<>(sites.facts(state.told().site()));
     facts.add(new Fact.Person(state.role()));
     if (!state.isInspection()) { // which tells them beside the range instead
-      baselines(state).forEach(facts::add);
+      earlier(state, entries).forEach(facts::add);
     }
     state
         .told()
@@ -146,14 +146,36 @@ public final class Interview implements AutoCloseable {
     return facts;
   }
 
-  /** Readings of the gate in order; a repair done since could have changed them. */
-  private static Stream<Fact> baselines(CaseState state) {
-    return state.opened().map(Event.Opened::earlier).orElse(List.of()).stream()
-        .filter(e -> e.baseline() && state.work().epoch() == 0)
-        .map(
+  /** Readings of the gate in order, and how they moved; a repair could have changed them. */
+  private Stream<Fact> earlier(CaseState state, List<Entry> entries) {
+    List<Event.Earlier> known = state.opened().map(Event.Opened::earlier).orElse(List.of());
+    if (known.isEmpty() || state.work().epoch() > 0) {
+      return Stream.of();
+    }
+    Trends trends = new Trends(expertise.base(), state, entries);
+    return known.stream()
+        .filter(Event.Earlier::baseline)
+        .flatMap(
             e ->
-                new Fact.Baseline(
-                    e.check(), e.value(), LocalDate.ofInstant(e.at(), ZoneOffset.UTC).toString()));
+                Stream.concat(
+                    Stream.of(
+                        new Fact.Baseline(
+                            e.check(),
+                            trends.asToday(e),
+                            LocalDate.ofInstant(e.at(), ZoneOffset.UTC).toString())),
+                    trend(trends, e.check()).stream()));
+  }
+
+  private Optional<Fact> trend(Trends trends, String id) {
+    return Optional.ofNullable(expertise.base().checks().get(id))
+        .flatMap(
+            check ->
+                trends
+                    .of(check)
+                    .map(
+                        t ->
+                            new Fact.Trend(
+                                id, t.slope(), t.low(), t.high(), trends.words(check, t))));
   }
 
   private Optional<Fact> given(CaseState.Answered a) {
@@ -201,7 +223,7 @@ public final class Interview implements AutoCloseable {
     if (given.isEmpty()) {
       return Optional.empty();
     }
-    Set<Fact> facts = facts(state);
+    Set<Fact> facts = facts(state, moment.entries());
     facts.add(given.get());
     Optional<Finding> finding = judge.judge(facts).finding(event);
     return finding.map(

@@ -29,6 +29,17 @@ public sealed interface Fact {
    */
   record Baseline(String check, double value, String day) implements Fact {}
 
+  /**
+   * How a reading moved since its baseline, in the canonical unit a year; told only where there are
+   * enough readings.
+   *
+   * @param low end of the interval of 95 % of the slope; the reading surely rises if it is above 0
+   * @param high end of it; the reading surely falls if it is below 0
+   * @param how in words, such as: rises by 0.4 A a year (0.2 A to 0.6 A), 4 readings since
+   *     2023-03-02
+   */
+  record Trend(String check, double slope, double low, double high, String how) implements Fact {}
+
   /** Who answers. */
   record Person(Role role) implements Fact {}
 

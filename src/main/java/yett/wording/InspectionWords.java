@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import yett.interview.Event;
 import yett.interview.Inspection;
 import yett.interview.Moment;
+import yett.interview.Trends;
 import yett.interview.Verdict;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
@@ -27,6 +28,7 @@ public final class InspectionWords {
   private final RuleBase base;
   private final Moment moment;
   private final ZoneId zone;
+  private final TrendWords trends;
 
   /**
    * @param zone whose days are meant
@@ -35,6 +37,7 @@ public final class InspectionWords {
     this.base = base;
     this.moment = moment;
     this.zone = zone;
+    this.trends = new TrendWords(Trends.of(base, moment), moment.judgement());
   }
 
   /** What was read or seen; empty if nobody could tell. */
@@ -69,6 +72,37 @@ public final class InspectionWords {
 
   public Optional<String> last(Check check) {
     return moment.state().opened().flatMap(o -> o.last(check.id())).flatMap(e -> say(check, e));
+  }
+
+  /** How it moved since its baseline; empty if too little was read. */
+  public Optional<String> trend(Check check) {
+    return trends.of(check);
+  }
+
+  /** When it reaches the end of its usual range at this rate, if that is soon. */
+  public Optional<String> warning(Check check) {
+    return trends.warning(check);
+  }
+
+  /** What heads for the end of its usual range without being there, and when it gets there. */
+  public List<String> headingForALimit(Inspection inspection) {
+    return inspection.measured().stream()
+        .flatMap(
+            r ->
+                trends
+                    .warning(r.check())
+                    .map(
+                        w ->
+                            name(r.check())
+                                + ": "
+                                + found(r)
+                                + "; "
+                                + trends.sure(r.check()).orElse("")
+                                + "; "
+                                + w
+                                + ".")
+                    .stream())
+        .toList();
   }
 
   private Optional<String> say(Check check, Event.Earlier earlier) {
@@ -124,6 +158,7 @@ public final class InspectionWords {
     List<String> parts = new ArrayList<>();
     UsualRange.of(moment, result.check()).ifPresent(u -> parts.add("usual " + u));
     baseline(result.check()).ifPresent(b -> parts.add("baseline " + b));
+    trends.sure(result.check()).ifPresent(parts::add);
     result.words().forEach(parts::add);
     return found(result) + (parts.isEmpty() ? "" : " (" + String.join("; ", parts) + ")");
   }

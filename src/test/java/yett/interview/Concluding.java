@@ -257,7 +257,7 @@ final class Concluding implements AutoCloseable {
     Judgement judgement =
         judges
             .computeIfAbsent(role, r -> few.whole().rules().newJudge())
-            .judge(telling.facts(pure));
+            .judge(telling.facts(pure, List.of()));
     List<Conclusion> kept = new ArrayList<>();
     for (Conclusion c : judgement.conclusions()) {
       if (c instanceof Conclusion.Unavailable u) {

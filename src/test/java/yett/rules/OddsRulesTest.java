@@ -19,6 +19,15 @@ import yett.rules.Rules.Example;
 class OddsRulesTest extends ShownByExamples {
   static Stream<Example> examples() {
     return Stream.of(
+        example("the chain hangs lower from year to year", moved("chain-sag", 6)),
+        example("the bracket gives more from year to year", moved("bracket-gives", 1)),
+        example("the motor draws more from year to year", moved("running-current", 0.4)),
+        example("the leaf is harder to push from year to year", moved("push-force", 20)),
+        example("a run takes longer from year to year", moved("travel-time", 1.5)),
+        example(
+            "the batteries dip lower from year to year", moved("battery-running-voltage", -0.4)),
+        example("the batteries get less charge from year to year", moved("charging-voltage", -0.3)),
+        example("the earth gets worse from year to year", moved("earth-resistance", 3)),
         example("new batteries are seldom worn", site("battery-age", "1")),
         example("batteries of four years begin to fail", site("battery-age", "5")),
         example("batteries of six years are mostly worn", site("battery-age", "6")),
@@ -85,6 +94,24 @@ class OddsRulesTest extends ShownByExamples {
   /** Odds that are moved; a cause that cannot be on the site is another matter. */
   private static List<Odds> moved(Judgement judgement) {
     return judgement.odds().stream().filter(o -> o.factor() > 0).toList();
+  }
+
+  /** A slope a year that is known to a half of itself. */
+  private static Fact moved(String check, double slope) {
+    double reach = Math.abs(slope) / 2;
+    return new Fact.Trend(check, slope, slope - reach, slope + reach, "moves");
+  }
+
+  @Test
+  void a_slope_that_may_be_none_says_nothing_and_the_same_drag_counts_once() {
+    Fact unsure = new Fact.Trend("chain-sag", 6, -1, 13, "no sure trend");
+    assertThat(Rules.judge(unsure).oddsFactors()).isEqualTo(Rules.judge().oddsFactors());
+    double usual = Rules.judge().oddsFactors().getOrDefault("wheel-worn", 1.0);
+    assertThat(
+            Rules.judge(moved("push-force", 20), moved("running-current", 0.4))
+                .oddsFactors()
+                .get("wheel-worn"))
+        .isEqualTo(2 * usual);
   }
 
   @Test

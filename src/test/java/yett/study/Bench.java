@@ -65,9 +65,25 @@ final class Bench {
 
   /** Makes a gate of physics, the same each time; faults occur as often as the cards say. */
   Supplier<FaultyGate> physical(long seed) {
+    return () -> machine(seed);
+  }
+
+  private SimulatedGate machine(long seed) {
     Map<String, Double> often = new LinkedHashMap<>();
     base.causes().forEach((id, cause) -> often.put(id, cause.prior()));
-    return () -> SimulatedGate.of(seed, often);
+    return SimulatedGate.of(seed, often);
+  }
+
+  /** What Yett makes of a gate of physics, and of the same gate with its first inspection known. */
+  Map<String, Played> handedOver(long seed) {
+    try (Play.Seat seat = new Play.Seat(expertise)) {
+      Policy yett = new Yett(expertise.planner());
+      SimulatedGate known = machine(seed);
+      known.knownFrom(new HandedOver(expertise).readings(known, new Random(17 * seed + 3)));
+      return Map.of(
+          HandedOver.WITHOUT, Play.of(seat, machine(seed), yett),
+          HandedOver.WITH, Play.of(seat, known, yett));
+    }
   }
 
   /** Makes a gate with a cause and what that brings about, on a site where it can be. */

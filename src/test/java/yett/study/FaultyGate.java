@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import yett.interview.Answer;
+import yett.interview.Event;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.rules.Conclusion.Expectation;
@@ -14,6 +15,11 @@ public interface FaultyGate {
 
   /** Answers to site questions that differ from the usual ones. */
   Map<String, String> site();
+
+  /** What was read of it before, if that is known. */
+  default List<Event.Earlier> earlier() {
+    return List.of();
+  }
 
   /** Ids of the complaints that its users make. */
   List<String> complaints();

@@ -105,7 +105,9 @@ final class Play {
   }
 
   private void run() {
-    happen(new Event.Opened("study", Role.ELECTRICIAN, base.fingerprint()));
+    happen(
+        new Event.Opened(
+            "study", Role.ELECTRICIAN, base.fingerprint(), Optional.empty(), gate.earlier()));
     Moment moment = interview.at(entries);
     before = moment;
     for (int i = 0; i < MOST_STEPS && !(moment.step() instanceof Step.Finished); i++) {

@@ -20,7 +20,9 @@ import yett.testing.Shipped;
  * Runs the study and writes its numbers into docs/study.md and its figures beside it. Results are
  * kept case by case in target/study: what was played is not played again.
  *
- * <pre>mvn -Pstudy test-compile exec:exec [-Dcases=1000] [-Dmissing=300] [-Dminutes=600]</pre>
+ * <pre>
+ * mvn -Pstudy test-compile exec:exec [-Dcases=1000] [-Dmissing=300] [-Dbaseline=500] [-Dminutes=600]
+ * </pre>
  */
 final class Study {
   private static final Path PAGE = Path.of("docs/study.md");
@@ -29,6 +31,7 @@ final class Study {
   private static final String DRAWN = "drawn from the model";
   private static final String PHYSICAL = "physical gate";
   private static final String MISSING = "missing card";
+  private static final String HANDED_OVER = "physical gate with a first inspection";
   private static final String YETT = "Yett";
 
   private final String madeWith;
@@ -50,14 +53,19 @@ final class Study {
   }
 
   /**
-   * Usage: Study CASES MISSING SEED MINUTES COMMIT: cases of each kind, cases with a missing card,
-   * number of the first case, and minutes after which no new case is begun.
+   * Usage: Study CASES MISSING SEED MINUTES COMMIT BASELINE: cases of each kind, cases with a
+   * missing card, number of the first case, minutes after which no new case is begun, commit, and
+   * gates that are played without and with the readings of their first inspection.
    */
   public static void main(String[] args) throws IOException {
     Study study = new Study(args[4]);
     long seed = Long.parseLong(args[2]);
     List<Tasks.Task> tasks =
-        study.tasks(Integer.parseInt(args[0]), Integer.parseInt(args[1]), seed);
+        new ArrayList<>(study.tasks(Integer.parseInt(args[0]), Integer.parseInt(args[1]), seed));
+    for (int i = 0; i < Integer.parseInt(args[5]); i++) {
+      long number = seed + i;
+      tasks.add(new Tasks.Task(HANDED_OVER, number, () -> study.bench.handedOver(number)));
+    }
     Instant end = Instant.now().plus(Duration.ofMinutes(Long.parseLong(args[3])));
     new Tasks(study.ledger, System.out).play(tasks, end);
     study.write(System.out);
@@ -84,6 +92,16 @@ final class Study {
   }
 
   private void write(PrintStream out) throws IOException {
+    Map<String, List<Played>> handedOver = ledger.of(HANDED_OVER);
+    if (!handedOver.isEmpty()) {
+      Files.writeString(
+          PAGE,
+          Page.with(
+              Files.readString(PAGE),
+              "first inspection",
+              HandedOver.table(base, handedOver) + "\n" + madeWith + "."),
+          StandardCharsets.UTF_8);
+    }
     Map<String, Map<String, List<Played>>> kinds = new LinkedHashMap<>();
     Map<String, List<Played>> yett = new LinkedHashMap<>();
     Map<String, Scores> leading = new LinkedHashMap<>();

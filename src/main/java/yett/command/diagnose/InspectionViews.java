@@ -57,6 +57,7 @@ final class InspectionViews {
     step.expectation().ifPresent(e -> rows.add(Block.row("Usual", UsualRange.reasoned(check, e))));
     words(moment).baseline(check).ifPresent(b -> rows.add(Block.row("Baseline", b)));
     words(moment).last(check).ifPresent(l -> rows.add(Block.row("Last", l)));
+    words(moment).trend(check).ifPresent(t -> rows.add(Block.row("Trend", t)));
     blocks.add(new Block.Rows(rows));
     blocks.addAll(cautions.written(step.cautions()));
     blocks.add(answers(step, moment));
@@ -96,6 +97,9 @@ final class InspectionViews {
         Wording.capital(result.verdict().words()) + ": " + words(after).line(result) + ".";
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.paragraph(Text.strong(line)));
+    words(after)
+        .warning(result.check())
+        .ifPresent(w -> blocks.add(Block.paragraph(Wording.capital(w) + ".")));
     if (result.isProof() && result.verdict() == Verdict.FAIL) {
       blocks.add(
           Block.signal(
@@ -129,6 +133,14 @@ final class InspectionViews {
         blocks.add(Block.paragraph(Text.strong(Wording.capital(verdict.words()))));
         blocks.add(new Block.Numbered(items));
       }
+    }
+    List<Block.Item> heading =
+        words(moment).headingForALimit(inspection).stream()
+            .map(line -> Block.item("·", line, ""))
+            .toList();
+    if (!heading.isEmpty()) {
+      blocks.add(Block.paragraph(Text.strong("Heading for a limit")));
+      blocks.add(new Block.Numbered(heading));
     }
     List<Inspection.Result> open = inspection.results(Verdict.OPEN);
     if (!open.isEmpty()) {

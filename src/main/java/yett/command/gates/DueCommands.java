@@ -1,7 +1,5 @@
 package yett.command.gates;
 
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
 import org.springframework.shell.core.command.annotation.Arguments;
@@ -33,17 +31,16 @@ public final class DueCommands {
       name = {"gates", "due"},
       description = "which gates are to be inspected, and when",
       help = DUE)
-  public void due(@Arguments List<String> words) {
-    if (!words.isEmpty()) {
+  public void due(@Arguments List<String> typed) {
+    if (!typed.isEmpty()) {
       throw new UsageException(DUE);
     }
-    ZoneId zone = ZoneId.systemDefault();
-    LocalDate today = LocalDate.ofInstant(desk.clock().instant(), zone);
-    int months = desk.firm().inspectEvery();
+    DueWords words = new DueWords(desk);
     List<Due> all =
         new Gates(desk, console)
             .all().stream()
-                .map(g -> new Due(g.name(), NextInspection.of(g.history(), months, today, zone)))
+                .filter(g -> g.retired().isEmpty())
+                .map(g -> new Due(g.name(), words.next(g)))
                 .sorted(Comparator.comparing((Due d) -> d.next().day()).thenComparing(Due::gate))
                 .toList();
     if (all.isEmpty()) {
@@ -53,19 +50,15 @@ public final class DueCommands {
       return;
     }
     console.show(
-        new Block.Rows(all.stream().map(d -> Block.row(d.gate(), words(d, today))).toList()));
-    long due = all.stream().filter(d -> !d.next().day().isAfter(today)).count();
+        new Block.Rows(all.stream().map(d -> Block.row(d.gate(), words.words(d.next()))).toList()));
+    long due = all.stream().filter(d -> words.isDue(d.next())).count();
     console.show(
         Block.paragraph(
-            due + " of " + all.size() + " due. An inspection every " + months + " months."));
-  }
-
-  private static String words(Due due, LocalDate today) {
-    NextInspection next = due.next();
-    if (next.last().isEmpty()) {
-      return "due now; no inspection passed yet";
-    }
-    String when = next.day().isAfter(today) ? "due " + next.day() : "due since " + next.day();
-    return when + "; last passed " + next.last().get();
+            due
+                + " of "
+                + all.size()
+                + " due. An inspection every "
+                + words.months()
+                + " months."));
   }
 }

@@ -102,7 +102,7 @@ public final class GateEntryCommands {
     answers.put(id, answer);
   }
 
-  private static String possible(SiteQuestion question) {
+  static String possible(SiteQuestion question) {
     return question
         .measures()
         .map(

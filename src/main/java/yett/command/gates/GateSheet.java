@@ -1,5 +1,6 @@
 package yett.command.gates;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +22,8 @@ final class GateSheet {
     List<String> questions =
         base.siteQuestions().values().stream().map(SiteQuestion::name).toList();
     List<List<String>> rows = new ArrayList<>();
-    List<String> head = new ArrayList<>(List.of("Gate", "Last visit", "Cases", "Open cases"));
+    List<String> head =
+        new ArrayList<>(List.of("Gate", "Last visit", "Cases", "Open cases", "Retired"));
     head.addAll(questions);
     rows.add(head);
     for (Gates.Gate gate : gates) {
@@ -30,6 +32,7 @@ final class GateSheet {
       row.add(gate.history().lastVisit().map(GateViews::day).orElse(""));
       row.add(String.valueOf(gate.history().cases().size() + gate.unread()));
       row.add(String.valueOf(gate.history().open()));
+      row.add(gate.retired().map(LocalDate::toString).orElse(""));
       Map<String, String> described = gate.told().map(views::described).orElse(Map.of());
       questions.forEach(q -> row.add(described.getOrDefault(q, "")));
       rows.add(row);

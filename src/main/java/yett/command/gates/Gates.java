@@ -1,5 +1,6 @@
 package yett.command.gates;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -35,8 +36,14 @@ final class Gates {
    *
    * @param told what was said of it; empty if nobody described it yet
    * @param unread cases that a newer program wrote
+   * @param retired since when it is not looked after any more; empty if it is
    */
-  record Gate(String name, Optional<Map<String, String>> told, GateHistory history, int unread) {}
+  record Gate(
+      String name,
+      Optional<Map<String, String>> told,
+      GateHistory history,
+      int unread,
+      Optional<LocalDate> retired) {}
 
   /** By name. */
   List<Gate> all() {
@@ -133,7 +140,8 @@ final class Gates {
                     e.getKey(),
                     Optional.ofNullable(described.get(e.getKey())).map(GateMemory::answers),
                     new GateHistory(e.getValue()),
-                    unread.getOrDefault(e.getKey(), 0)))
+                    unread.getOrDefault(e.getKey(), 0),
+                    Optional.ofNullable(described.get(e.getKey())).flatMap(GateMemory::retired)))
         .toList();
   }
 

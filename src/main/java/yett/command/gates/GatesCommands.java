@@ -3,12 +3,12 @@ package yett.command.gates;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import org.springframework.shell.core.command.annotation.Option;
 import yett.casebook.SiteRecord;
 import yett.command.common.Completions;
-import yett.command.common.GateNames;
 import yett.command.common.UsageException;
 import yett.console.Block;
 import yett.console.Console;
@@ -18,21 +18,21 @@ import yett.desk.Desk;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Interview;
+import yett.interview.Trends;
+import yett.knowledge.InspectionKind;
 import yett.knowledge.Role;
 import yett.rules.Judgement;
+import yett.wording.TrendWords;
 
-/** {@code gates}: the gates of the casebook listed, shown and renamed. */
+/** {@code gates}: the gates of the casebook listed and shown. */
 public final class GatesCommands {
   private static final String GATES =
-      "Usage: gates [--csv]. With --csv for a spreadsheet: gates --csv > gates.csv.";
+      "Usage: gates [--retired] [--csv]. With --retired those that are not looked after any more; with"
+          + " --csv all of them for a spreadsheet, on standard output: gates --csv > gates.csv.";
 
   private static final String SHOW =
       "Usage: gates show GATE. What it is, what was done there and when, and its readings over"
           + " time: a line each, * the reading, [==] the usual range.";
-
-  private static final String RENAME =
-      "Usage: gates rename \"OLD NAME\" \"NEW NAME\". Cases and readings go with the gate, through"
-          + " cases export and import too; what was written in its cases stays as it was written.";
 
   private final Desk desk;
   private final Console console;
@@ -46,17 +46,27 @@ public final class GatesCommands {
 
   @Command(name = "gates", description = "list the gates of the casebook", help = GATES)
   public void gates(
-      @Option(longName = "csv", description = "for a spreadsheet, on standard output")
-          boolean csv) {
-    List<Gates.Gate> gates = new Gates(desk, console).all();
+      @Option(longName = "csv", description = "for a spreadsheet, on standard output") boolean csv,
+      @Option(longName = "retired", description = "those that are not looked after any more")
+          boolean retired) {
+    List<Gates.Gate> all = new Gates(desk, console).all();
+    List<Gates.Gate> gates = all.stream().filter(g -> g.retired().isPresent() == retired).toList();
     if (csv) {
-      output.print(new GateSheet(desk.base()).csv(gates));
+      output.print(new GateSheet(desk.base()).csv(all));
+    } else if (retired && gates.isEmpty()) {
+      console.show(Block.paragraph("No gate is retired."));
+    } else if (!all.isEmpty() && gates.isEmpty()) {
+      console.show(Block.paragraph("Every gate is retired: gates --retired."));
     } else if (gates.isEmpty()) {
       console.show(
           Block.paragraph(
               "The casebook knows no gate yet. A gate is known from its first case: diagnose."));
     } else {
       console.show(new GateViews(desk.base()).list(gates));
+      if (!retired && gates.size() < all.size()) {
+        console.show(
+            Block.paragraph("Retired: " + (all.size() - gates.size()) + " (gates --retired)."));
+      }
     }
   }
 
@@ -78,50 +88,38 @@ public final class GatesCommands {
             .distinct()
             .toList();
     List<Block> blocks = new ArrayList<>(new GateViews(desk.base()).page(gate, formerly));
+    blocks.add(Block.paragraph(new DueWords(desk).line(gate)));
     if (!gate.history().readings().isEmpty()) {
       blocks.add(Block.heading("Readings over time"));
-      blocks.addAll(
-          new ReadingViews(desk.base(), console.width())
-              .blocks(
-                  gate.history().readings(),
-                  usual(gate.told().orElse(Map.of())),
-                  new Baselines(desk.casebook(), desk.expertise()).of(gate.name())));
+      blocks.addAll(readings(gate));
     }
     console.show(blocks);
   }
 
-  /** What the rules expect at such a gate when nothing is complained of. */
-  private Judgement usual(Map<String, String> told) {
+  private List<Block> readings(Gates.Gate gate) {
+    List<Event.Earlier> earlier = new Baselines(desk.casebook(), desk.expertise()).of(gate.name());
+    List<Entry> entries = nothingComplainedOf(gate.told().orElse(Map.of()), earlier);
+    try (Interview interview = desk.expertise().newInterview()) {
+      Judgement usual = interview.judgement(entries);
+      return new ReadingViews(desk.base(), console.width())
+          .blocks(
+              gate.history().readings(),
+              usual,
+              earlier,
+              new TrendWords(Trends.of(desk.base(), entries), usual));
+    }
+  }
+
+  /** At an inspection baselines stand beside the usual range and do not narrow it. */
+  private List<Entry> nothingComplainedOf(Map<String, String> told, List<Event.Earlier> earlier) {
     List<Event> events = new ArrayList<>();
-    events.add(new Event.Opened("", Role.TECHNICIAN, ""));
+    events.add(
+        new Event.Opened("", Role.TECHNICIAN, "", Optional.of(InspectionKind.SERVICE), earlier));
     told.forEach((question, answer) -> events.add(new Event.SiteAnswered(question, answer)));
     List<Entry> entries = new ArrayList<>();
     for (Event event : events) {
       entries.add(new Entry(entries.size() + 1L, desk.clock().instant(), Role.TECHNICIAN, event));
     }
-    try (Interview interview = desk.expertise().newInterview()) {
-      return interview.judgement(entries);
-    }
-  }
-
-  @Command(
-      name = {"gates", "rename"},
-      description = "give a gate another name",
-      help = RENAME,
-      completionProvider = Completions.GATES)
-  public void rename(@Arguments List<String> words) {
-    if (words.size() != 2) {
-      throw new UsageException(RENAME);
-    }
-    String from = new Gates(desk, console).exactly(words.get(0));
-    String to = words.get(1).strip();
-    if (to.isEmpty() || !GateNames.isName(to)) {
-      throw new UsageException(to.isEmpty() ? GateNames.NO_NAME : GateNames.refusal(to));
-    }
-    if (from.equals(to)) {
-      throw new UsageException("The gate is called so already.");
-    }
-    desk.casebook().rename(from, to, desk.clock().instant());
-    console.show(Block.paragraph("\"" + from + "\" is called \"" + to + "\" now."));
+    return entries;
   }
 }

@@ -15,6 +15,7 @@ import yett.knowledge.Measures;
 import yett.knowledge.RuleBase;
 import yett.rules.Conclusion.Expectation;
 import yett.rules.Judgement;
+import yett.wording.TrendWords;
 import yett.wording.UsualRange;
 
 /** Readings at a gate over time, a line each. */
@@ -38,13 +39,29 @@ final class ReadingViews {
   /**
    * @param usual what the rules expect at this gate
    * @param earlier with what it read when it was in order
+   * @param trends how the readings moved since
    */
-  List<Block> blocks(List<List<Reading>> readings, Judgement usual, List<Event.Earlier> earlier) {
+  List<Block> blocks(
+      List<List<Reading>> readings,
+      Judgement usual,
+      List<Event.Earlier> earlier,
+      TrendWords trends) {
     List<Block> blocks = new ArrayList<>();
     for (List<Reading> of : readings) {
       Check check = base.checks().get(of.get(0).check());
       if (check != null && check.measured()) {
         blocks.addAll(one(check, of, usual.expectation(check.id()), baseline(check, earlier)));
+        trends
+            .of(check)
+            .ifPresent(
+                t ->
+                    blocks.add(
+                        blocks.size() - 1,
+                        Block.paragraph(
+                            "Trend: "
+                                + t
+                                + trends.warning(check).map(w -> "; " + w).orElse("")
+                                + ".")));
       }
     }
     return blocks;

@@ -50,6 +50,9 @@ final class InspectionPage {
     page.leaf("p", inspection.progress() + " inspected; " + inspection.sum() + ".");
     found(page, "Failed", Verdict.FAIL);
     found(page, "Remarks", Verdict.REMARK);
+    HtmlOutline ahead = new HtmlOutline(page);
+    ahead.list("Heading for a limit", words.headingForALimit(inspection));
+    ahead.end();
     measured(page);
     proofs(page);
     HtmlOutline lines = new HtmlOutline(page);

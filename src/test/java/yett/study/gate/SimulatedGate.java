@@ -11,6 +11,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import yett.interview.Answer;
+import yett.interview.Event;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.rules.Conclusion.Expectation;
@@ -37,15 +38,26 @@ public final class SimulatedGate implements FaultyGate {
   private final List<String> complaints = new ArrayList<>();
   private final Set<String> truth;
   private final Map<String, Answer> told = new HashMap<>();
+
+  /** By check, what it would have read when the gate was handed over. */
+  private final Map<String, Double> asHandedOver;
+
+  private List<Event.Earlier> earlier = List.of();
   private int repairs;
   private int tries;
 
-  private SimulatedGate(long seed, Gate gate, Map<String, String> site, List<String> complaints) {
+  private SimulatedGate(
+      long seed,
+      Gate gate,
+      Map<String, String> site,
+      List<String> complaints,
+      Map<String, Double> asHandedOver) {
     this.seed = seed;
     this.gate = gate;
     this.site.putAll(site);
     this.complaints.addAll(complaints);
     this.truth = Set.copyOf(gate.wrong());
+    this.asHandedOver = asHandedOver;
   }
 
   /**
@@ -58,6 +70,8 @@ public final class SimulatedGate implements FaultyGate {
     while (true) {
       Map<String, String> site = new LinkedHashMap<>();
       Gate gate = sound(random, site);
+      Map<String, Double> asHandedOver =
+          Commissioning.readings(gate, new Random(seed * 0xD1B54A32D192ED03L));
       Set<String> faults = new LinkedHashSet<>(Set.of(drawn(random, often)));
       if (random.nextDouble() < SECOND_FAULT) {
         faults.add(drawn(random, often));
@@ -72,7 +86,7 @@ public final class SimulatedGate implements FaultyGate {
       if (!complaints.isEmpty() && !gate.wrong().isEmpty()) {
         String surely = complaints.get(0);
         complaints.removeIf(c -> !c.equals(surely) && random.nextDouble() > SAID);
-        return new SimulatedGate(seed, gate, site, complaints);
+        return new SimulatedGate(seed, gate, site, complaints, asHandedOver);
       }
     }
   }
@@ -133,6 +147,22 @@ public final class SimulatedGate implements FaultyGate {
   @Override
   public Map<String, String> site() {
     return site;
+  }
+
+  /** By check, without the error of an instrument. */
+  public Map<String, Double> asHandedOver() {
+    return asHandedOver;
+  }
+
+  /** Lets whoever comes know what was read before. */
+  public SimulatedGate knownFrom(List<Event.Earlier> readings) {
+    earlier = List.copyOf(readings);
+    return this;
+  }
+
+  @Override
+  public List<Event.Earlier> earlier() {
+    return earlier;
   }
 
   @Override

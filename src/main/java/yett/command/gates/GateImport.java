@@ -1,0 +1,119 @@
+package yett.command.gates;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import yett.casebook.SiteName;
+import yett.command.common.GateNames;
+import yett.interview.SiteFacts;
+import yett.knowledge.Names;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SiteQuestion;
+
+/** Gates out of a sheet: a line a gate, a column a question; what {@link GateSheet} writes too. */
+final class GateImport {
+  /** Columns of {@link GateSheet} that tell nothing of the gate itself. */
+  private static final List<String> PASSED_OVER =
+      List.of("last visit", "cases", "open cases", "retired");
+
+  private final RuleBase base;
+  private final SheetFile sheet;
+  private final List<String> known;
+
+  /**
+   * @param known names of the gates of the casebook
+   */
+  GateImport(RuleBase base, SheetFile sheet, List<String> known) {
+    this.base = base;
+    this.sheet = sheet;
+    this.known = known;
+  }
+
+  /**
+   * What is told of each gate, by name and question; an empty cell tells nothing, the usual answer
+   * is an empty one, so that it takes the place of another that was given before.
+   *
+   * @throws yett.command.common.UsageException if anything is wrong, with all of it
+   */
+  Map<String, Map<String, Optional<String>>> gates() {
+    int gate = sheet.column("Gate");
+    Map<Integer, SiteQuestion> questions = questions(gate);
+    Map<String, Map<String, Optional<String>>> gates = new LinkedHashMap<>();
+    for (SheetFile.Row row : sheet.rows()) {
+      String name = SheetFile.name(row.cell(gate));
+      nameProblem(name, gates).ifPresent(p -> sheet.problem(row, gate, p));
+      Map<String, Optional<String>> told = new LinkedHashMap<>();
+      questions.forEach(
+          (column, question) -> {
+            String cell = row.cell(column);
+            if (!cell.isEmpty()) {
+              answer(question, cell)
+                  .ifPresentOrElse(
+                      a ->
+                          told.put(
+                              question.id(),
+                              Optional.of(a).filter(x -> !x.equals(question.usual()))),
+                      () -> sheet.problem(row, column, refusal(question, cell)));
+            }
+          });
+      gates.put(name, told);
+    }
+    sheet.refuseIfWrong();
+    return gates;
+  }
+
+  private Map<Integer, SiteQuestion> questions(int gate) {
+    Map<Integer, SiteQuestion> questions = new LinkedHashMap<>();
+    List<String> head = sheet.head();
+    for (int i = 0; i < head.size(); i++) {
+      String column = head.get(i);
+      if (i == gate || PASSED_OVER.contains(column.toLowerCase(Locale.ROOT))) {
+        continue;
+      }
+      Optional<SiteQuestion> question =
+          base.siteQuestions().values().stream()
+              .filter(q -> q.id().equalsIgnoreCase(column) || q.name().equalsIgnoreCase(column))
+              .findFirst();
+      if (question.isPresent()) {
+        questions.put(i, question.get());
+      } else {
+        List<String> names = new ArrayList<>(base.siteQuestions().keySet());
+        sheet.problemInHead(
+            i,
+            "no question on a gate is called \"" + column + "\". " + Names.advice(column, names));
+      }
+    }
+    return questions;
+  }
+
+  private Optional<String> nameProblem(String name, Map<String, ?> before) {
+    if (name.isEmpty() || !GateNames.isName(name)) {
+      return Optional.of(name.isEmpty() ? GateNames.NO_NAME : GateNames.refusal(name));
+    }
+    if (before.containsKey(name)) {
+      return Optional.of("the gate \"" + name + "\" stands in the sheet twice.");
+    }
+    String letters = SiteName.letters(name);
+    return known.contains(name)
+        ? Optional.empty()
+        : known.stream()
+            .filter(k -> !letters.isEmpty() && SiteName.letters(k).equals(letters))
+            .findFirst()
+            .map(k -> "there is a gate \"" + k + "\" already. Write the name in the same way.");
+  }
+
+  private static Optional<String> answer(SiteQuestion question, String cell) {
+    return question.choices().entrySet().stream()
+        .filter(e -> e.getKey().equalsIgnoreCase(cell) || e.getValue().equalsIgnoreCase(cell))
+        .map(Map.Entry::getKey)
+        .findFirst()
+        .or(() -> Optional.of(cell).filter(c -> SiteFacts.canBe(question, c)));
+  }
+
+  private static String refusal(SiteQuestion question, String cell) {
+    return "\"" + cell + "\" is no answer. " + GateEntryCommands.possible(question);
+  }
+}

@@ -1,0 +1,127 @@
+package yett.command.gates;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import org.springframework.shell.core.command.annotation.Arguments;
+import org.springframework.shell.core.command.annotation.Command;
+import yett.command.common.Completions;
+import yett.command.common.GateNames;
+import yett.command.common.UsageException;
+import yett.console.Block;
+import yett.console.Console;
+import yett.desk.Desk;
+import yett.desk.GateMemory;
+
+/** Gates that get another name, turn out to be one, or are looked after no more. */
+public final class GateLifeCommands {
+  private static final String RENAME =
+      "Usage: gates rename \"OLD NAME\" \"NEW NAME\". Cases and readings go with the gate, through"
+          + " cases export and import too; what was written in its cases stays as it was written.";
+
+  private static final String MERGE =
+      "Usage: gates merge \"GATE\" \"GATE THAT STAYS\". For one gate that was entered under two"
+          + " names: cases and readings of the first go to the second, for good. How the second is"
+          + " described stays. A casebook that has both is merged by itself: files do not carry it.";
+
+  private static final String RETIRE =
+      "Usage: gates retire GATE. For one that is gone or not looked after any more: it is in no list"
+          + " and never due; its page and cases stay. Back again: gates restore GATE.";
+
+  private static final String RESTORE = "Usage: gates restore GATE. A retired gate is back again.";
+
+  private final Desk desk;
+  private final Console console;
+
+  public GateLifeCommands(Desk desk, Console console) {
+    this.desk = desk;
+    this.console = console;
+  }
+
+  @Command(
+      name = {"gates", "rename"},
+      description = "give a gate another name",
+      help = RENAME,
+      completionProvider = Completions.GATES)
+  public void rename(@Arguments List<String> words) {
+    if (words.size() != 2) {
+      throw new UsageException(RENAME);
+    }
+    String from = exactly(words.get(0));
+    String to = words.get(1).strip();
+    if (to.isEmpty() || !GateNames.isName(to)) {
+      throw new UsageException(to.isEmpty() ? GateNames.NO_NAME : GateNames.refusal(to));
+    }
+    if (from.equals(to)) {
+      throw new UsageException("The gate is called so already.");
+    }
+    desk.casebook().rename(from, to, desk.clock().instant());
+    say("\"" + from + "\" is called \"" + to + "\" now.");
+  }
+
+  @Command(
+      name = {"gates", "merge"},
+      description = "make one gate of two that are the same",
+      help = MERGE,
+      completionProvider = Completions.GATES)
+  public void merge(@Arguments List<String> words) {
+    if (words.size() != 2) {
+      throw new UsageException(MERGE);
+    }
+    String from = exactly(words.get(0));
+    String into = exactly(words.get(1));
+    if (from.equals(into)) {
+      throw new UsageException("That is one gate already. Name two.");
+    }
+    desk.casebook().merge(from, into, desk.clock().instant());
+    say("What was \"" + from + "\" belongs to \"" + into + "\" now: gates show \"" + into + "\".");
+  }
+
+  @Command(
+      name = {"gates", "retire"},
+      description = "take a gate out of the lists",
+      help = RETIRE,
+      completionProvider = Completions.GATES)
+  public void retire(@Arguments List<String> words) {
+    String gate = named(words, RETIRE);
+    if (isRetired(gate)) {
+      throw new UsageException(gate + " is retired already.");
+    }
+    LocalDate today = LocalDate.ofInstant(desk.clock().instant(), ZoneId.systemDefault());
+    new GateMemory(desk.casebook(), desk.clock()).retire(gate, today);
+    say(gate + " is retired. Its page stays; back again: gates restore \"" + gate + "\".");
+  }
+
+  @Command(
+      name = {"gates", "restore"},
+      description = "bring a retired gate back",
+      help = RESTORE,
+      completionProvider = Completions.GATES)
+  public void restore(@Arguments List<String> words) {
+    String gate = named(words, RESTORE);
+    if (!isRetired(gate)) {
+      throw new UsageException(gate + " is not retired.");
+    }
+    new GateMemory(desk.casebook(), desk.clock()).restore(gate);
+    say(gate + " is back again.");
+  }
+
+  private boolean isRetired(String gate) {
+    return desk.casebook().site(gate).flatMap(GateMemory::retired).isPresent();
+  }
+
+  private String named(List<String> words, String usage) {
+    if (words.isEmpty()) {
+      throw new UsageException(usage);
+    }
+    return exactly(String.join(" ", words));
+  }
+
+  private String exactly(String typed) {
+    return new Gates(desk, console).exactly(typed);
+  }
+
+  private void say(String words) {
+    console.show(Block.paragraph(words));
+  }
+}

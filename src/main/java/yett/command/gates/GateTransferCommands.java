@@ -1,0 +1,150 @@
+package yett.command.gates;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.springframework.shell.core.command.annotation.Arguments;
+import org.springframework.shell.core.command.annotation.Command;
+import yett.command.common.Completions;
+import yett.command.common.NewFile;
+import yett.command.common.UsageException;
+import yett.console.Block;
+import yett.console.Console;
+import yett.console.Progress;
+import yett.console.StandardStreams;
+import yett.desk.Desk;
+import yett.desk.GateMemory;
+import yett.desk.PastVisit;
+import yett.desk.PastVisits;
+
+/** Gates and their readings as sheets for a spreadsheet, out and in. */
+public final class GateTransferCommands {
+  private static final String EXPORT =
+      "Usage: gates export FILE.csv. A line a gate, a column a question; gates import takes it in"
+          + " again.";
+
+  private static final String IMPORT =
+      "Usage: gates import FILE.csv. The first line names the columns: Gate, and questions on a gate"
+          + " by their names or ids (gates export writes all of them). An empty cell changes nothing."
+          + " If anything is wrong, nothing is taken in; taken in twice, nothing is doubled.";
+
+  private static final String READINGS_OUT =
+      "Usage: gates readings export FILE.csv. A line a reading, of all gates and visits.";
+
+  private static final String READINGS_IN =
+      "Usage: gates readings import FILE.csv. Columns: Gate, Date (2024-03-02), Visit (commissioning"
+          + " or service, if the gate passed on that day by the paper), Measured (such as Chain"
+          + " sag), Reading (82 mm). Baselines and trends begin with them. If anything is wrong,"
+          + " nothing is taken in; taken in twice, nothing is doubled.";
+
+  private final Desk desk;
+  private final Console console;
+  private final StandardStreams output;
+
+  public GateTransferCommands(Desk desk, Console console, StandardStreams output) {
+    this.desk = desk;
+    this.console = console;
+    this.output = output;
+  }
+
+  @Command(
+      name = {"gates", "export"},
+      description = "write the gates into a sheet (CSV)",
+      help = EXPORT,
+      completionProvider = Completions.FILES)
+  public void export(@Arguments List<String> words) {
+    Path file = NewFile.named(one(words, EXPORT));
+    NewFile.write(file, new GateSheet(desk.base()).csv(new Gates(desk, console).all()), output);
+  }
+
+  @Command(
+      name = {"gates", "import"},
+      description = "take in gates from a sheet (CSV)",
+      help = IMPORT,
+      completionProvider = Completions.FILES)
+  public void take(@Arguments List<String> words) {
+    SheetFile sheet = SheetFile.read(one(words, IMPORT));
+    List<String> known = new Gates(desk, console).names();
+    Map<String, Map<String, Optional<String>>> gates =
+        new GateImport(desk.base(), sheet, known).gates();
+    int changed = 0;
+    int fresh = 0;
+    for (Map.Entry<String, Map<String, Optional<String>>> gate : gates.entrySet()) {
+      Optional<Map<String, String>> before =
+          desk.casebook().site(gate.getKey()).map(GateMemory::answers);
+      Map<String, String> answers = new LinkedHashMap<>(before.orElse(Map.of()));
+      gate.getValue()
+          .forEach(
+              (question, answer) ->
+                  answer.ifPresentOrElse(
+                      a -> answers.put(question, a), () -> answers.remove(question)));
+      fresh += known.contains(gate.getKey()) ? 0 : 1;
+      changed += known.contains(gate.getKey()) && !before.equals(Optional.of(answers)) ? 1 : 0;
+      if (!new GateMemory(desk.casebook(), desk.clock()).keep(gate.getKey(), answers)) {
+        throw new UsageException(
+            "The casebook cannot be reached any more. Do the same again when it can: what is in is"
+                + " not taken in twice.");
+      }
+    }
+    console.show(
+        Block.paragraph(
+            gates.size()
+                + " in the sheet: "
+                + fresh
+                + " new, "
+                + changed
+                + " changed, the rest as"
+                + " it was."));
+  }
+
+  @Command(
+      name = {"gates", "readings", "export"},
+      description = "write all readings into a sheet (CSV)",
+      help = READINGS_OUT,
+      completionProvider = Completions.FILES)
+  public void exportReadings(@Arguments List<String> words) {
+    Path file = NewFile.named(one(words, READINGS_OUT));
+    NewFile.write(file, new ReadingSheet(desk.base()).csv(new Gates(desk, console).all()), output);
+  }
+
+  @Command(
+      name = {"gates", "readings", "import"},
+      description = "take in readings of past inspections from a sheet (CSV)",
+      help = READINGS_IN,
+      completionProvider = Completions.FILES)
+  public void takeReadings(@Arguments List<String> words) {
+    String name = one(words, READINGS_IN);
+    SheetFile sheet = SheetFile.read(name);
+    List<PastVisit> visits =
+        new ReadingSheet(desk.base())
+            .visits(
+                sheet,
+                new Gates(desk, console).names(),
+                LocalDate.ofInstant(desk.clock().instant(), ZoneId.systemDefault()));
+    int kept = 0;
+    try (Progress progress = console.start("visits", visits.size())) {
+      for (PastVisit visit : visits) {
+        kept += new PastVisits(desk).keep(visit, Path.of(name).getFileName().toString());
+        progress.step();
+      }
+    }
+    console.show(
+        Block.paragraph(
+            visits.size()
+                + " visits in the sheet: "
+                + kept
+                + " readings taken in"
+                + (kept == 0 ? "; they were here already." : ".")));
+  }
+
+  private static String one(List<String> words, String usage) {
+    if (words.size() != 1 || words.get(0).isBlank()) {
+      throw new UsageException(usage);
+    }
+    return words.get(0);
+  }
+}

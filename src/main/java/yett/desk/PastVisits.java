@@ -1,0 +1,134 @@
+package yett.desk;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import yett.casebook.CaseId;
+import yett.casebook.CaseStatus;
+import yett.casebook.CaseSummary;
+import yett.casebook.Casebook;
+import yett.casebook.NewEvent;
+import yett.casebook.Summary;
+import yett.interview.Answer;
+import yett.interview.CaseState;
+import yett.interview.Ending;
+import yett.interview.Entry;
+import yett.interview.Event;
+import yett.interview.EventText;
+import yett.knowledge.InspectionKind;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+
+/**
+ * Keeps inspections of which there is only a paper as inspections of their day, so that baselines,
+ * trends and what is due begin with them. What is there already is not kept again.
+ */
+public final class PastVisits {
+  /** Of the site questions: what was so on the day nobody knows now. */
+  private static final String TEMPERATURE = "usual-temperature";
+
+  private final Desk desk;
+
+  public PastVisits(Desk desk) {
+    this.desk = desk;
+  }
+
+  /**
+   * Keeps a visit, or what is new of it.
+   *
+   * @param source what it was brought in from, for whoever reads the case
+   * @return how many readings were kept
+   */
+  public int keep(PastVisit visit, String source) {
+    Casebook casebook = desk.casebook();
+    Map<String, Answer.Read> fresh = new TreeMap<>(visit.readings());
+    for (Entry known : readings(visit)) {
+      Event.Answered answered = (Event.Answered) known.event();
+      answered
+          .answer()
+          .reading()
+          .ifPresent(
+              r ->
+                  fresh.computeIfPresent(
+                      answered.check(), (c, mine) -> mine.value() == r.value() ? null : mine));
+    }
+    if (fresh.isEmpty()) {
+      return 0;
+    }
+    Instant at = visit.day().atTime(LocalTime.NOON).atZone(ZoneId.systemDefault()).toInstant();
+    List<Event> events = new ArrayList<>();
+    events.add(
+        new Event.Opened(
+            visit.gate(),
+            Role.TECHNICIAN,
+            desk.base().fingerprint(),
+            Optional.of(visit.kind()),
+            List.of()));
+    site(visit.gate()).forEach((q, a) -> events.add(new Event.SiteAnswered(q, a)));
+    events.add(new Event.SiteTaken());
+    fresh.forEach((check, read) -> events.add(new Event.Answered(check, read)));
+    events.add(
+        new Event.Noted(
+            "Brought in from " + source + ": by the paper the gate passed on that day."));
+    events.add(new Event.Closed(Ending.INSPECTED));
+    CaseId id = casebook.newCase(visit.gate(), at);
+    casebook.append(id, 0, events.stream().map(e -> text(e, at)).toArray(NewEvent[]::new));
+    casebook.summarise(
+        id,
+        events.size(),
+        new Summary(
+            CaseStatus.CLOSED,
+            Ending.INSPECTED.words()
+                + ": inspection for "
+                + visit.kind().word()
+                + ", from a paper, "
+                + (fresh.size() == 1 ? "1 reading" : fresh.size() + " readings"),
+            ""));
+    return fresh.size();
+  }
+
+  private static NewEvent text(Event event, Instant at) {
+    return new NewEvent(at, Role.TECHNICIAN.word(), OpenCase.type(event), EventText.write(event));
+  }
+
+  private Map<String, String> site(String gate) {
+    RuleBase base = desk.base();
+    Map<String, String> known =
+        new TreeMap<>(new GateMemory(desk.casebook(), desk.clock()).known(gate, base));
+    known.remove(TEMPERATURE);
+    return known;
+  }
+
+  /** What was read in the inspections of the gate on that day. */
+  private List<Entry> readings(PastVisit visit) {
+    List<CaseSummary> lines =
+        desk.casebook().cases().stream()
+            .filter(line -> line.siteId().equals(visit.gate()))
+            .filter(
+                line ->
+                    LocalDate.ofInstant(line.opened(), ZoneId.systemDefault()).equals(visit.day()))
+            .sorted(Comparator.comparing(CaseSummary::opened))
+            .toList();
+    List<Entry> readings = new ArrayList<>();
+    desk.casebook()
+        .forEach(
+            lines,
+            (line, events) -> {
+              List<Entry> entries = StoredEntries.readable(events);
+              Optional<InspectionKind> kind = CaseState.of(entries).inspection();
+              if (kind.equals(Optional.of(visit.kind()))) {
+                entries.stream()
+                    .filter(e -> e.event() instanceof Event.Answered)
+                    .forEach(readings::add);
+              }
+            });
+    return readings;
+  }
+}

@@ -1,0 +1,153 @@
+package yett.interview;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import yett.calculation.PairOfBatteries;
+import yett.calculation.Trend;
+import yett.interview.Event.Earlier;
+import yett.knowledge.Check;
+import yett.knowledge.Instruments;
+import yett.knowledge.Measures;
+import yett.knowledge.RuleBase;
+
+/**
+ * How the readings of a gate moved since its baseline: those of earlier visits that the case took
+ * along, and what was read in it before any repair. Where physics says how a reading goes with the
+ * temperature, and it was told on both days, earlier ones are turned into what they would be today.
+ */
+public final class Trends {
+  /** Of the site questions: how warm it is on the day of the visit. */
+  private static final String TEMPERATURE = "usual-temperature";
+
+  private static final String DIP = "battery-running-voltage";
+  private static final double YEAR = Duration.ofDays(365).plusHours(6).toSeconds();
+
+  private final RuleBase base;
+  private final List<Earlier> earlier;
+  private final OptionalDouble today;
+  private final CaseState state;
+  private final List<Entry> entries;
+
+  Trends(RuleBase base, CaseState state, List<Entry> entries) {
+    this.base = base;
+    this.state = state;
+    this.entries = entries;
+    this.earlier = state.opened().map(Event.Opened::earlier).orElse(List.of());
+    this.today = temperature(base, state);
+  }
+
+  /** Of what these events tell, the first of which took the earlier readings along. */
+  public static Trends of(RuleBase base, List<Entry> entries) {
+    return new Trends(base, CaseState.of(entries), entries);
+  }
+
+  public static Trends of(RuleBase base, Moment moment) {
+    return new Trends(base, moment.state(), moment.entries());
+  }
+
+  /** How warm it was said to be at the gate, degC. */
+  public static OptionalDouble temperature(RuleBase base, CaseState state) {
+    String told = state.told().site().get(TEMPERATURE);
+    return told == null || !base.siteQuestions().containsKey(TEMPERATURE)
+        ? OptionalDouble.empty()
+        : base.siteQuestions()
+            .get(TEMPERATURE)
+            .measures()
+            .filter(m -> SiteFacts.canBe(base.siteQuestions().get(TEMPERATURE), told))
+            .map(m -> OptionalDouble.of(m.parse(told)))
+            .orElse(OptionalDouble.empty());
+  }
+
+  /** An earlier reading as it would be today, as far as physics says how. */
+  double asToday(Earlier reading) {
+    return reading.check().equals(DIP) && today.isPresent() && reading.temperature().isPresent()
+        ? PairOfBatteries.runningAt(
+            reading.value(), reading.temperature().get(), today.getAsDouble())
+        : reading.value();
+  }
+
+  /** Empty if there is no baseline, or too little was read since. */
+  public Optional<Trend> of(Check check) {
+    return check.measures().flatMap(m -> baseline(check).flatMap(b -> trend(check, m, b)));
+  }
+
+  public Optional<Earlier> baseline(Check check) {
+    return state.opened().flatMap(o -> o.baseline(check.id()));
+  }
+
+  private Optional<Trend> trend(Check check, Measures measures, Earlier baseline) {
+    List<Trend.Point> points = new ArrayList<>();
+    points.add(new Trend.Point(0, asToday(baseline)));
+    earlier.stream()
+        .filter(e -> !e.baseline() && e.check().equals(check.id()))
+        .filter(e -> e.at().isAfter(baseline.at()))
+        .sorted(Comparator.comparing(Earlier::at))
+        .forEach(e -> points.add(new Trend.Point(years(baseline, e.at()), asToday(e))));
+    state
+        .latest(check.id())
+        .filter(a -> a.epoch() == 0)
+        .ifPresent(
+            a ->
+                a.answer()
+                    .reading()
+                    .ifPresent(
+                        r ->
+                            at(a.event())
+                                .ifPresent(
+                                    when ->
+                                        points.add(
+                                            new Trend.Point(years(baseline, when), r.value())))));
+    return Trend.of(points, Instruments.uncertainty(measures, baseline.value()));
+  }
+
+  private Optional<Instant> at(long event) {
+    return entries.stream().filter(e -> e.number() == event).map(Entry::at).findFirst();
+  }
+
+  private static double years(Earlier baseline, Instant at) {
+    return Duration.between(baseline.at(), at).toSeconds() / YEAR;
+  }
+
+  /** How it moved, in words: by how much a year, and how sure that is. */
+  public String words(Check check, Trend trend) {
+    Measures measures = check.measures().orElseThrow();
+    String since =
+        LocalDate.ofInstant(baseline(check).orElseThrow().at(), ZoneOffset.UTC).toString();
+    String between = " (" + few(measures, least(trend)) + " to " + few(measures, most(trend)) + ")";
+    String how = trend.rises() ? "rises by " : trend.falls() ? "falls by " : "";
+    return how.isEmpty()
+        ? "no sure trend in " + trend.readings() + " readings since " + since
+        : how
+            + few(measures, Math.abs(trend.slope()))
+            + " a year"
+            + between
+            + ", "
+            + trend.readings()
+            + " readings since "
+            + since;
+  }
+
+  private static double least(Trend trend) {
+    return Math.min(Math.abs(trend.low()), Math.abs(trend.high()));
+  }
+
+  private static double most(Trend trend) {
+    return Math.max(Math.abs(trend.low()), Math.abs(trend.high()));
+  }
+
+  /** A slope in two figures: it is not known better. */
+  private static String few(Measures measures, double value) {
+    double shown = measures.unit().fromCanonical(value) - measures.unit().fromCanonical(0);
+    double rounded = new BigDecimal(shown).round(new MathContext(2)).doubleValue();
+    return measures.show(measures.unit().toCanonical(rounded));
+  }
+}

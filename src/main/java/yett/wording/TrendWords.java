@@ -1,0 +1,69 @@
+package yett.wording;
+
+import java.util.Optional;
+import yett.calculation.Trend;
+import yett.interview.Trends;
+import yett.knowledge.Check;
+import yett.knowledge.Measures;
+import yett.rules.Interpretation;
+import yett.rules.Judgement;
+
+/** How a reading moved over the years, and when it gets where it must not be. */
+public final class TrendWords {
+  /** Years; farther ahead nobody plans, and the line is a guess. */
+  private static final double AHEAD = 3;
+
+  private final Trends trends;
+  private final Judgement usual;
+
+  /**
+   * @param usual what the rules take to be usual on this gate
+   */
+  public TrendWords(Trends trends, Judgement usual) {
+    this.trends = trends;
+    this.usual = usual;
+  }
+
+  /** Whether it moves at all, and how fast; empty if too little was read. */
+  public Optional<String> of(Check check) {
+    return trends.of(check).map(t -> trends.words(check, t));
+  }
+
+  /** The same where it surely moves. */
+  public Optional<String> sure(Check check) {
+    return trends.of(check).filter(t -> t.rises() || t.falls()).map(t -> trends.words(check, t));
+  }
+
+  /** When it leaves its usual range at this rate, if that is soon enough to be planned for. */
+  public Optional<String> warning(Check check) {
+    return trends.of(check).flatMap(t -> warning(check, t));
+  }
+
+  private Optional<String> warning(Check check, Trend trend) {
+    if (Interpretation.relative(check) && usual.expectation(check.id()).isEmpty()) {
+      return Optional.empty();
+    }
+    Measures measures = check.measures().orElseThrow();
+    double[] ends = Interpretation.range(check, 0, usual.expectation(check.id()));
+    double limit = trend.rises() ? ends[1] : ends[0];
+    return trend
+        .until(limit)
+        .filter(a -> a.about() <= AHEAD)
+        .map(
+            a ->
+                "at this rate it reaches "
+                    + measures.showRounded(limit)
+                    + ", the end of its usual range, in about "
+                    + months(a.about())
+                    + " ("
+                    + Math.max(1, Math.round(12 * a.soonest()))
+                    + " to "
+                    + Math.max(1, Math.round(12 * a.latest()))
+                    + ")");
+  }
+
+  private static String months(double years) {
+    long months = Math.max(1, Math.round(12 * years));
+    return months == 1 ? "1 month" : months + " months";
+  }
+}
