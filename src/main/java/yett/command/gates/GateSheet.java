@@ -22,7 +22,7 @@ final class GateSheet {
         base.siteQuestions().values().stream().map(SiteQuestion::name).toList();
     List<List<String>> rows = new ArrayList<>();
     List<String> head = new ArrayList<>(List.of("Gate", "Last visit", "Cases", "Open cases"));
-    head.addAll(questions);
+    questions.forEach(q -> head.add(SheetText.name(q)));
     rows.add(head);
     for (Gates.Gate gate : gates) {
       List<String> row = new ArrayList<>();
@@ -31,7 +31,7 @@ final class GateSheet {
       row.add(String.valueOf(gate.history().cases().size() + gate.unread()));
       row.add(String.valueOf(gate.history().open()));
       Map<String, String> described = gate.told().map(views::described).orElse(Map.of());
-      questions.forEach(q -> row.add(described.getOrDefault(q, "")));
+      questions.forEach(q -> row.add(SheetText.name(described.getOrDefault(q, ""))));
       rows.add(row);
     }
     return SheetText.csv(rows);
