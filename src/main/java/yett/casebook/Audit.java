@@ -2,6 +2,7 @@ package yett.casebook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Looks at a case as it stands in the tables for what this program cannot have written. */
 final class Audit {
@@ -12,8 +13,24 @@ final class Audit {
     this.row = row;
   }
 
-  static List<Finding> of(CaseRow row, List<EventRow> events) {
+  /**
+   * @param begun as it was noted when it was begun; empty if it never was
+   */
+  static List<Finding> of(CaseRow row, List<EventRow> events, Optional<BegunTables.Begun> begun) {
     var audit = new Audit(row);
+    if (row.isLost() && events.isEmpty() && begun.isPresent()) {
+      audit.find(
+          0,
+          Finding.Kind.DAMAGE,
+          "is gone whole: it was begun on "
+              + Shown.quoted(begun.get().openedAt())
+              + " for the gate "
+              + Shown.quoted(begun.get().siteId()));
+      return List.copyOf(audit.findings);
+    }
+    if (begun.isEmpty()) {
+      audit.find(0, Finding.Kind.CHANGE, "was put in by another program");
+    }
     if (!row.trouble().isEmpty()) {
       audit.find(0, Finding.Kind.DAMAGE, "cannot be read: " + row.trouble());
     }

@@ -3,12 +3,16 @@ package yett.casebook;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import tools.jackson.databind.json.JsonMapper;
+import yett.casebook.BegunTables.Begun;
 
 /** Reads cases as they stand, and puts right what can be; the caller holds the transaction. */
 final class AuditTables {
@@ -17,38 +21,45 @@ final class AuditTables {
   private final JdbcClient client;
   private final CaseTables cases;
   private final EventTables events;
+  private final BegunTables begun;
 
-  AuditTables(JdbcClient client, CaseTables cases, EventTables events) {
+  AuditTables(JdbcClient client, CaseTables cases, EventTables events, BegunTables begun) {
     this.client = client;
     this.cases = cases;
     this.events = events;
+    this.begun = begun;
   }
 
-  /** The lines of all cases, by number; also of those that have events and no line any more. */
+  /**
+   * The lines of all cases, by number; also of those that have no line any more, of which there are
+   * events or which were begun.
+   */
   List<CaseRow> rows() {
     Stream<CaseRow> lost =
         client
             .sql(
-                "select distinct case_id from case_event where case_id not in (select id from case_file)")
+                "select case_id from case_event where case_id not in (select id from case_file)"
+                    + " union select id from case_begun where id not in (select id from case_file)")
             .query(String.class)
             .stream()
-            .map(AuditTables::lost);
+            .map(CaseRow::lost);
     return Stream.concat(cases.rows().stream(), lost)
-        .sorted(java.util.Comparator.comparing(CaseRow::id))
+        .sorted(Comparator.comparing(CaseRow::id))
         .toList();
   }
 
-  private static CaseRow lost(String id) {
-    return new CaseRow(id, "", "", "", "", 0, "", "", "", "", 0, "");
-  }
-
   List<Finding> findings(List<CaseRow> rows) {
+    Set<String> ids = rows.stream().map(CaseRow::id).collect(Collectors.toSet());
     Map<String, List<EventRow>> all =
-        events.rows(rows.stream().map(CaseRow::id).collect(Collectors.toSet())).stream()
-            .collect(Collectors.groupingBy(EventRow::caseId));
+        events.rows(ids).stream().collect(Collectors.groupingBy(EventRow::caseId));
+    Map<String, Begun> known = begun.of(ids);
     List<Finding> findings = new ArrayList<>();
     for (CaseRow row : rows) {
-      findings.addAll(Audit.of(row, all.getOrDefault(row.id(), List.of())));
+      findings.addAll(
+          Audit.of(
+              row,
+              all.getOrDefault(row.id(), List.of()),
+              Optional.ofNullable(known.get(row.id()))));
     }
     return findings;
   }
@@ -77,29 +88,31 @@ final class AuditTables {
   Repaired repair(String caseId, NewEvent lost, Instant now) {
     CaseRow row = row(caseId);
     List<EventRow> found = events.rows(caseId);
+    Optional<Begun> known = begun.of(caseId);
     String why =
-        Audit.of(row, found).stream()
+        Audit.of(row, found, known).stream()
             .filter(Finding::isDefect)
             .map(f -> (f.event() > 0 ? "event " + f.event() + " " : "") + f.words())
             .collect(Collectors.joining("; "));
     if (why.isEmpty()) {
       return new Repaired(cases.summary(CaseId.stored(caseId)).id(), List.of());
     }
+    var mended =
+        row.isLost() && found.isEmpty()
+            ? Mending.ofGone(known.orElseThrow(), lost, now)
+            : Mending.of(row, found, lost, now);
+    CaseId id = CaseId.parse(caseId).orElseGet(() -> cases.nextId(year(mended.line().openedAt())));
     client
         .sql("insert into set_apart (case_id, at, why, content) values (?, ?, ?, ?)")
-        .params(Shown.quoted(caseId), Storable.written(now), why, raw(row, found))
+        .params(id.toString(), Storable.written(now), why, raw(row, found))
         .update();
-    var mended = Mending.of(row, found, lost, now);
-    CaseId id = CaseId.parse(caseId).orElseGet(() -> cases.nextId(year(mended.line().openedAt())));
     client.sql("delete from case_event where case_id = ?").param(caseId).update();
-    if (cases.row(caseId).isEmpty()) {
-      String site =
-          SiteName.told(found.stream().map(e -> new SiteName.EventText(e.type(), e.body())))
-              .orElse(caseId);
-      cases.insert(id, row.uid(), site, now);
+    if (row.isLost()) {
+      cases.insert(id, uid(found, known), site(found, known).orElse(caseId), now);
     } else if (!id.toString().equals(caseId)) {
-      rename(row, id);
+      rename(row, id, mended.line().openedAt());
     }
+    begun.note(new Begun(id.toString(), row.uid(), row.siteId(), mended.line().openedAt()));
     String seal = events.add(id, Seals.NONE, mended.events());
     cases.mend(id, mended.line(), mended.events().size(), seal, now);
     List<String> done = new ArrayList<>(mended.done());
@@ -109,8 +122,23 @@ final class AuditTables {
     return new Repaired(id, List.copyOf(done));
   }
 
-  private void rename(CaseRow row, CaseId id) {
-    cases.insert(id, "", row.siteId(), Instant.EPOCH);
+  private static Optional<String> site(List<EventRow> found, Optional<Begun> known) {
+    return known
+        .map(Begun::siteId)
+        .or(
+            () ->
+                SiteName.told(
+                    found.stream().map(e -> new SiteName.EventText(e.type(), e.body()))));
+  }
+
+  /** A case that is gone whole may still come back from a file, under its own name. */
+  private static String uid(List<EventRow> found, Optional<Begun> known) {
+    return found.isEmpty() ? "" : known.map(Begun::uid).orElse("");
+  }
+
+  private void rename(CaseRow row, CaseId id, String openedAt) {
+    begun.renumbered(row.id(), id.toString());
+    cases.insert(id, "", row.siteId(), Instant.parse(openedAt));
     client
         .sql("update case_person set case_id = ? where case_id = ?")
         .params(id.toString(), row.id())
@@ -119,6 +147,18 @@ final class AuditTables {
     client
         .sql("update case_file set uid = ?, title = ?, cause = ? where id = ?")
         .params(row.uid(), row.title(), row.cause(), id.toString())
+        .update();
+  }
+
+  /** How a case stood before it was repaired holds people's words too. */
+  void forget(CaseId id) {
+    String uid = cases.row(id.toString()).map(CaseRow::uid).orElse("");
+    client
+        .sql(
+            "delete from set_apart where case_id in (?, ?)"
+                // Earlier versions kept it under the number that the case had before.
+                + " or (? <> '' and content like ?)")
+        .params(id.toString(), Shown.quoted(id.toString()), uid, "%\"" + uid + "\"%")
         .update();
   }
 

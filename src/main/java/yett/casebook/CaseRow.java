@@ -42,6 +42,22 @@ record CaseRow(
         row.getString("sealed_at"));
   }
 
+  /** Of a case whose line is gone. */
+  static CaseRow lost(String id) {
+    return new CaseRow(id, "", "", "", "", 0, "", "", "", "", 0, "");
+  }
+
+  /** Of a case that is gone but for a note that stands for it. */
+  static CaseRow of(BegunTables.Begun begun) {
+    String at = begun.openedAt();
+    return new CaseRow(
+        begun.id(), "", begun.siteId(), at, at, 1, CaseStatus.OPEN.name(), "", "", "", 0, "");
+  }
+
+  boolean isLost() {
+    return equals(lost(id));
+  }
+
   /** The same as a line of the list; empty if it cannot be read. */
   Optional<CaseSummary> line() {
     return trouble().isEmpty()

@@ -17,10 +17,12 @@ final class CaseTables {
 
   private final JdbcClient client;
   private final EventTables events;
+  private final BegunTables begun;
 
-  CaseTables(JdbcClient client, EventTables events) {
+  CaseTables(JdbcClient client, EventTables events, BegunTables begun) {
     this.client = client;
     this.events = events;
+    this.begun = begun;
   }
 
   /** A case of this name that is there already is the one that is meant. */
@@ -30,7 +32,7 @@ final class CaseTables {
 
   /** As {@link #begin}, under the number it has elsewhere if that is a usual one and free here. */
   CaseId beginAs(String uid, CaseId id, String siteId, Instant at) {
-    if (!id.isWithinBounds() || exists(id)) {
+    if (!id.isWithinBounds() || exists(id) || begun.isOfAnother(id.toString(), uid)) {
       return insert(uid, siteId, at);
     }
     reserve(id);
@@ -66,6 +68,7 @@ final class CaseTables {
         .sql("update case_file set uid = ? where id = ? and uid = ''")
         .params(offered, id.toString())
         .update();
+    begun.named(id.toString(), offered);
     return client
         .sql("select uid from case_file where id = ?")
         .param(id.toString())
@@ -105,9 +108,10 @@ final class CaseTables {
             Storable.written(at),
             CaseStatus.OPEN.name())
         .update();
+    begun.note(new BegunTables.Begun(id.toString(), uid, siteId, Storable.written(at)));
   }
 
-  /** The next number of this year that is free. */
+  /** The next number of this year that no case ever had. */
   CaseId nextId(int year) {
     client
         .sql(
@@ -115,7 +119,7 @@ final class CaseTables {
         .param(year)
         .update();
     CaseId id = counted(year);
-    while (exists(id)) {
+    while (exists(id) || begun.of(id.toString()).isPresent()) {
       id = counted(year);
     }
     return id;

@@ -399,12 +399,17 @@ public final class Casebook implements AutoCloseable {
   }
 
   /**
-   * Forgets the people of a case; its events stay.
+   * Forgets the people of a case; its events stay. How it stood before a repair is forgotten too.
    *
    * @return how many were forgotten
    */
   public int forgetPeople(CaseId id) {
-    int forgotten = write(s -> s.people().forget(id));
+    int forgotten =
+        write(
+            s -> {
+              s.audits().forget(id);
+              return s.people().forget(id);
+            });
     wipe();
     return forgotten;
   }
@@ -419,6 +424,7 @@ public final class Casebook implements AutoCloseable {
     write(
         s -> {
           s.cases().forget(id, left);
+          s.audits().forget(id);
           return id;
         });
     wipe();

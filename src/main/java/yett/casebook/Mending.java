@@ -20,6 +20,16 @@ record Mending(CaseRow line, List<StoredEvent> events, List<String> done) {
     return new Work(row, lost, now).mend(found);
   }
 
+  /** A case of which nothing is left but that it was begun. */
+  static Mending ofGone(BegunTables.Begun begun, NewEvent lost, Instant now) {
+    CaseRow line = CaseRow.of(begun);
+    Mending noted = of(line, List.of(), lost, now);
+    return new Mending(
+        noted.line(),
+        noted.events(),
+        List.of("it is gone with all its entries; a note stands in their place"));
+  }
+
   private static final class Work {
     private final CaseRow row;
     private final NewEvent lost;

@@ -33,8 +33,9 @@ final class Session implements AutoCloseable {
     var template = new JdbcTemplate(database);
     var client = JdbcClient.create(template);
     this.events = new EventTables(template);
-    this.cases = new CaseTables(client, events);
-    this.audits = new AuditTables(client, cases, events);
+    var begun = new BegunTables(client);
+    this.cases = new CaseTables(client, events, begun);
+    this.audits = new AuditTables(client, cases, events, begun);
     this.sites = new SiteTables(client);
     this.people = new PeopleTables(client);
     this.renaming = new Renaming(sites);

@@ -81,6 +81,7 @@ final class SiteTables {
     client.sql("update site_revision set site_id = ? where site_id = ?").params(to, from).update();
     client.sql("delete from site where id = ?").param(from).update();
     client.sql("update case_file set site_id = ? where site_id = ?").params(to, from).update();
+    client.sql("update case_begun set site_id = ? where site_id = ?").params(to, from).update();
   }
 
   /** Puts all that is known of a site behind what is known of another one, and its cases to it. */
@@ -109,10 +110,12 @@ final class SiteTables {
 
   /** Puts the cases of a gate that was never described under another id. */
   void moveCases(String from, String to, Instant openedUntil) {
-    client
-        .sql("update case_file set site_id = ? where site_id = ? and opened_at <= ?")
-        .params(to, from, Storable.written(openedUntil))
-        .update();
+    for (String table : List.of("case_file", "case_begun")) {
+      client
+          .sql("update " + table + " set site_id = ? where site_id = ? and opened_at <= ?")
+          .params(to, from, Storable.written(openedUntil))
+          .update();
+    }
   }
 
   boolean hasCases(String id) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yett.knowledge.Check;
@@ -16,6 +17,9 @@ import yett.knowledge.SetUp;
 /** What belongs to the inspection of a gate, in walking order by place. */
 final class InspectionItems {
   private final RuleBase base;
+
+  /** By check: an inspection looks for all of them at every step. */
+  private final Map<String, Place> places = new ConcurrentHashMap<>();
 
   InspectionItems(RuleBase base) {
     this.base = base;
@@ -38,7 +42,12 @@ final class InspectionItems {
    * same state of the work; or else at the first place in that state.
    */
   Place place(Check check) {
-    return check.place().orElseGet(() -> near(check).orElse(first(check)));
+    return check
+        .place()
+        .orElseGet(
+            () ->
+                places.computeIfAbsent(
+                    check.id(), id -> near(check).orElseGet(() -> first(check))));
   }
 
   private Optional<Place> near(Check check) {

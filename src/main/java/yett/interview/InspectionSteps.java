@@ -24,11 +24,16 @@ final class InspectionSteps {
   private final List<Check> all;
   private final List<Check> proofs;
 
-  InspectionSteps(Present present, SiteFacts sites, Planner planner, SetUpSteps steps) {
+  InspectionSteps(
+      Present present,
+      SiteFacts sites,
+      InspectionItems items,
+      Planner planner,
+      SetUpSteps steps) {
     this.present = present;
     this.steps = steps;
     this.planner = planner;
-    this.items = new InspectionItems(present.base);
+    this.items = items;
     var site = present.state.told().site();
     this.all = items.of(present.state.inspection().orElseThrow(), sites.site(site));
     this.proofs = sites.proofs(site);

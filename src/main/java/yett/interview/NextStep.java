@@ -18,6 +18,7 @@ final class NextStep {
   private final Planner planner;
   private final Adviser adviser;
   private final SiteFacts sites;
+  private final InspectionItems items;
 
   /** Chooses among what may be done. Whatever it chooses, the order of things here keeps safe. */
   interface Adviser {
@@ -34,6 +35,7 @@ final class NextStep {
     this.planner = expertise.planner();
     this.adviser = adviser;
     this.sites = new SiteFacts(base);
+    this.items = new InspectionItems(base);
   }
 
   Step after(CaseState state, Judgement judgement, Belief belief, Trail trail) {
@@ -126,7 +128,7 @@ final class NextStep {
 
     private Step work() {
       if (state.isInspection()) {
-        return new InspectionSteps(present, sites, planner, steps).step();
+        return new InspectionSteps(present, sites, items, planner, steps).step();
       }
       if (state.work().failedProof().isPresent()) {
         return new Step.DecideFailedProof(base.checks().get(state.work().failedProof().get()));

@@ -101,7 +101,7 @@ public final class CauseTable {
       text.append("\r\n")
           .append(quoted(cause.id()))
           .append(',')
-          .append(quoted(cause.name()))
+          .append(quoted(SheetCell.words(cause.name())))
           .append(',')
           .append(shown(cause.prior()));
       columns

@@ -35,6 +35,14 @@ public record CauseTableEdit(
 
   private static final double SUM = 0.001;
 
+  /** No table has so many causes; what comes from elsewhere may. */
+  private static final int MOST_LINES = 5_000;
+
+  /** Characters; no word for a chance is as long, nor a figure. */
+  private static final int LONGEST_FIGURE = 40;
+
+  private static final int MOST_PROBLEMS = 100;
+
   /**
    * @param table what the cards say now
    * @param csv what came back
@@ -69,7 +77,7 @@ public record CauseTableEdit(
         Map<String, Cause> byId = new LinkedHashMap<>();
         table.causes().forEach(c -> byId.put(c.id(), c));
         TreeSet<String> seen = new TreeSet<>();
-        for (int i = 1; i < lines.size(); i++) {
+        for (int i = 1; i < lines.size() && problems.size() < MOST_PROBLEMS; i++) {
           line(lines.get(i), i + 1, byId, seen);
         }
       }
@@ -90,7 +98,18 @@ public record CauseTableEdit(
               .with(CsvReadFeature.WRAP_AS_ARRAY)
               .with(schema)
               .readValues(text)) {
-        return rows.readAll();
+        List<List<String>> lines = new ArrayList<>();
+        while (rows.hasNext()) {
+          if (lines.size() == MOST_LINES) {
+            problems.add(
+                "line "
+                    + MOST_LINES
+                    + ": a table has no more lines than this. Take the others away.");
+            return List.of();
+          }
+          lines.add(rows.next());
+        }
+        return lines;
       } catch (JacksonException e) {
         problems.add(
             "line "
@@ -105,7 +124,7 @@ public record CauseTableEdit(
         problems.add("A1: the first column has to be \"cause\". Leave the first line as it was.");
         return;
       }
-      for (int c = 1; c < head.size(); c++) {
+      for (int c = 1; c < head.size() && problems.size() < MOST_PROBLEMS; c++) {
         String name = head.get(c);
         boolean known =
             name.equals(CauseTable.NAME)
@@ -116,9 +135,9 @@ public record CauseTableEdit(
               CauseTable.cell(c, 1)
                   + ": "
                   + (known ? "a second column \"" : "there is no column \"")
-                  + name
+                  + shown(name)
                   + "\". "
-                  + (known ? "Take one away." : advice(name)));
+                  + (known ? "Take one away." : advice(shown(name))));
         }
       }
     }
@@ -139,10 +158,10 @@ public record CauseTableEdit(
             CauseTable.cell(0, number)
                 + ": "
                 + (cause == null ? "there is no cause \"" : "a second line for \"")
-                + id
+                + shown(id)
                 + "\" here. "
                 + (cause == null
-                    ? Names.advice(id, List.copyOf(byId.keySet()))
+                    ? Names.advice(shown(id), List.copyOf(byId.keySet()))
                     : "Take one of them away."));
         return;
       }
@@ -181,7 +200,7 @@ public record CauseTableEdit(
         problems.add(
             cell
                 + ": \""
-                + typed
+                + shown(typed)
                 + "\" is no chance. Write a figure from 0 to 1, or a word: "
                 + LikelihoodWords.list()
                 + ".");
@@ -199,7 +218,14 @@ public record CauseTableEdit(
       }
     }
 
+    private static String shown(String typed) {
+      return typed.length() <= LONGEST_FIGURE ? typed : typed.substring(0, LONGEST_FIGURE) + "…";
+    }
+
     private OptionalDouble figure(String typed) {
+      if (typed.length() > LONGEST_FIGURE) {
+        return OptionalDouble.empty();
+      }
       OptionalDouble word = LikelihoodWords.chance(typed);
       if (word.isPresent()) {
         return word;

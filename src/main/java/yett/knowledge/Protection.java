@@ -24,7 +24,10 @@ final class Protection {
 
   /** Lists from which a card that replaces another takes nothing away. */
   private static final List<String> KEPT =
-      List.of("needs", "hazards", "entails", "proofs", "until-then");
+      List.of("needs", "hazards", "entails", "proofs", "until-then", "inspect");
+
+  /** A list to which it adds nothing: what an inspection lets pass with a remark. */
+  private static final String REMARK = "remark";
 
   private static final List<String> URGENT = List.of("urgency", "weekend");
 
@@ -107,6 +110,10 @@ final class Protection {
           .filter(text -> !now.contains(text))
           .forEach(text -> lost.add("\"" + text + "\" in \"" + field + "\""));
     }
+    List<String> passed = texts(old, REMARK);
+    texts(fresh, REMARK).stream()
+        .filter(outcome -> !passed.contains(outcome))
+        .forEach(outcome -> lost.add("that \"" + outcome + "\" fails an inspection"));
     if (rank(fresh) < rank(old)) {
       lost.add("\"who: " + Role.values()[rank(old)].word() + "\"");
     }

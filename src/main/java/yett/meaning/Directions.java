@@ -13,6 +13,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Directions of sentences that were worked out when the program was built, a byte a number. */
 public final class Directions {
@@ -82,9 +83,11 @@ public final class Directions {
       throws IOException {
     out.writeInt(sentences.size());
     out.writeInt(meanings.of("").length);
+    Map<String, float[]> all = new ConcurrentHashMap<>();
+    sentences.parallelStream().forEach(s -> all.put(s, meanings.of(s))); // who builds waits for it
     for (String sentence : sentences) {
       out.writeUTF(sentence);
-      for (float number : meanings.of(sentence)) {
+      for (float number : all.get(sentence)) {
         out.writeByte(Math.round(Math.max(-1, Math.min(1, number / LARGEST)) * Byte.MAX_VALUE));
       }
     }

@@ -2,6 +2,7 @@ package yett.practice;
 
 import java.time.Instant;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 
 /**
  * How an exercise went: one line of what is kept over sessions.
@@ -34,6 +35,9 @@ public record Result(
     Optional<Integer> guesses,
     Optional<Sitting> course) {
 
+  /** Minutes, or money; nobody practises so long or fits so much. */
+  private static final double MOST = 1e7;
+
   /** What an earlier version did not write is nothing. */
   public Result {
     parts = parts == null ? 0.0 : parts;
@@ -47,7 +51,24 @@ public record Result(
    * @param number of the exercise in the course, from 1
    * @param ruleBase version of the cards: only under the same one is the gate the same
    */
-  public record Sitting(String course, String trainee, int number, String ruleBase) {}
+  public record Sitting(String course, String trainee, int number, String ruleBase) {
+    private boolean isPossible() {
+      return course != null && trainee != null && ruleBase != null;
+    }
+  }
+
+  /** Whether an exercise can have gone like this. */
+  public boolean isPossible() {
+    return at != null
+        && exercise != null
+        && ended != null
+        && slips >= 0
+        && hints >= 0
+        && guesses.filter(g -> g < 0).isEmpty()
+        && DoubleStream.of(minutes, cost, planMinutes, planCost, parts)
+            .allMatch(d -> d >= 0 && d <= MOST)
+        && course.filter(s -> !s.isPossible()).isEmpty();
+  }
 
   /** Minutes for each minute of the plan. */
   public double ratio() {

@@ -21,7 +21,7 @@ import yett.knowledge.RuleBaseFiles;
  * loaded from where it stands, in an archive of loaded classes with all others, and nothing is
  * copied.
  */
-final class ShippedRules {
+public final class ShippedRules {
   /** A folder for each content: the names of its models, and of all its classes. */
   private static final String FOLDER = "compiled-rules";
 

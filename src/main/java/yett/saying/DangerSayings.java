@@ -39,21 +39,31 @@ public final class DangerSayings {
    * @param asked those that are in question
    */
   public List<Danger> hear(String words, Collection<Danger> asked) {
-    Map<Danger, Double> fits = new HashMap<>();
-    for (String clause : Clauses.of(words)) {
-      Map<Thing, Double> all = hearing.fits(clause);
-      double nothing =
-          Math.max(all.getOrDefault(Thing.TALK, 0.0), all.getOrDefault(Thing.DENIAL, 0.0));
-      for (Danger danger : asked) {
-        double fit = all.getOrDefault(danger.thing(), 0.0);
-        fits.merge(danger, fit < nothing ? 0 : fit, Math::max);
-      }
-    }
+    Map<Danger, Double> fits = fits(words, asked, hearing);
+    hearing
+        .withoutAddOns()
+        .ifPresent(
+            plain -> fits(words, asked, plain).forEach((d, fit) -> fits.merge(d, fit, Math::max)));
     double best = fits.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
     return asked.stream()
         .filter(d -> fits.get(d) >= Math.max(LEAST, NEARLY * best))
         .sorted((a, b) -> Double.compare(fits.get(b), fits.get(a)))
         .limit(MOST)
         .toList();
+  }
+
+  private static Map<Danger, Double> fits(
+      String words, Collection<Danger> asked, Hearing hearing) {
+    Map<Danger, Double> fits = new HashMap<>();
+    for (String clause : Clauses.of(words)) {
+      Map<Thing, Double> all = hearing.fits(clause);
+      double denied = Negation.in(clause) ? all.getOrDefault(Thing.DENIAL, 0.0) : 0;
+      double nothing = Math.max(all.getOrDefault(Thing.TALK, 0.0), denied);
+      for (Danger danger : asked) {
+        double fit = all.getOrDefault(danger.thing(), 0.0);
+        fits.merge(danger, fit < nothing ? 0 : fit, Math::max);
+      }
+    }
+    return fits;
   }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import yett.knowledge.RuleBase;
+import yett.knowledge.ShippedKnowledge;
 import yett.meaning.Meanings;
 import yett.meaning.NoModelException;
 
@@ -35,6 +36,9 @@ public final class Hearing {
 
   /** Which of them say that there is danger, and deny nothing. */
   private final List<Boolean> affirmed = new ArrayList<>();
+
+  /** What hears danger by the program's own cards alone; made when words come in. */
+  private Hearing own;
 
   private String why = "";
 
@@ -90,6 +94,17 @@ public final class Hearing {
   /** Why meanings are not compared; empty if they are. */
   public Optional<String> withoutMeanings() {
     return meanings.isPresent() ? Optional.empty() : Optional.of(why);
+  }
+
+  /**
+   * The same by the program's own cards alone, if others are laid over them. No sentence or synonym of
+   * theirs may keep a danger from being asked about.
+   */
+  synchronized Optional<Hearing> withoutAddOns() {
+    if (own == null && !base.addOns().isEmpty()) {
+      own = new Hearing(ShippedKnowledge.ruleBase(), meanings);
+    }
+    return Optional.ofNullable(own);
   }
 
   RuleBase base() {

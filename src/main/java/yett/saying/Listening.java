@@ -54,6 +54,13 @@ final class Listening {
   static Heard to(String words, Hearing hearing) {
     Listening listening = new Listening(hearing);
     Clauses.of(words).forEach(listening::clause);
+    hearing
+        .withoutAddOns()
+        .ifPresent(
+            plain ->
+                to(words, plain).dangers().stream()
+                    .filter(f -> hearing.base().checks().containsKey(f.thing().card()))
+                    .forEach(f -> listening.dangers.merge(f.thing(), f.weight(), Math::max)));
     return listening.heard();
   }
 

@@ -69,6 +69,10 @@ public final class Phrases {
   private final Analyzer analyzer;
   private final IndexSearcher searcher;
   private final SpellingCorrector spelling;
+
+  /** By number of the document; each unpacked once, because most lines find hundreds of them. */
+  private final String[] ids;
+
   private final Map<String, Set<String>> stems = new HashMap<>();
 
   /** In how many things each stem stands. */
@@ -86,6 +90,7 @@ public final class Phrases {
     try {
       write(ways, synonyms);
       this.searcher = new IndexSearcher(DirectoryReader.open(directory));
+      this.ids = new String[searcher.getIndexReader().maxDoc()];
       this.spelling = new SpellingCorrector(searcher.getIndexReader(), spoken);
       ways.forEach((id, all) -> stems.put(id, stems(String.join(" . ", all))));
       stems.values().forEach(own -> own.forEach(stem -> spread.merge(stem, 1, Integer::sum)));
@@ -163,9 +168,10 @@ public final class Phrases {
       String right = spelling.right(clause);
       Map<String, Double> found = best(right);
       double best = found.values().stream().mapToDouble(Double::doubleValue).max().orElse(1);
-      String timeless = WHEN.matcher(clause.toLowerCase(Locale.ROOT)).replaceAll(" ");
+      String small = clause.toLowerCase(Locale.ROOT);
+      String timeless = WHEN.matcher(small).replaceAll(" ");
       Set<String> typed = stems(timeless);
-      Set<String> said = stems(spelling.right(timeless));
+      Set<String> said = stems(timeless.equals(small) ? right : spelling.right(timeless));
       found.replaceAll((id, score) -> share(typed, said, stems.get(id)) * Math.sqrt(score / best));
       return found;
     } catch (IOException e) {
@@ -290,7 +296,10 @@ public final class Phrases {
   }
 
   private String id(ScoreDoc hit) throws IOException {
-    return searcher.storedFields().document(hit.doc).get(ID);
+    if (ids[hit.doc] == null) {
+      ids[hit.doc] = searcher.storedFields().document(hit.doc).get(ID);
+    }
+    return ids[hit.doc];
   }
 
   private ScoreDoc[] search(String field, String words) throws IOException {

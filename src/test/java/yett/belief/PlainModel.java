@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
@@ -301,11 +302,12 @@ final class PlainModel {
   }
 
   double prior(boolean[] set) {
+    int[] there = IntStream.range(0, size()).filter(c -> set[c]).toArray();
     double product = 1;
     for (int d = 0; d < size(); d++) {
       double absent = 1 - priors[d];
-      for (int c = 0; c < size(); c++) {
-        absent *= set[c] ? 1 - links[c][d] : 1;
+      for (int c : there) {
+        absent *= 1 - links[c][d];
       }
       product *= set[d] ? 1 - absent : absent;
     }

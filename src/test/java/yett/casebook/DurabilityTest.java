@@ -29,16 +29,6 @@ class DurabilityTest {
   }
 
   @Test
-  void a_halted_program_loses_nothing_that_was_appended() throws Exception {
-    int exit = Writer.start(address, "append-then-halt", id.toString(), "50").waitFor();
-
-    assertThat(exit).isEqualTo(7);
-    try (var casebook = Store.open(address)) {
-      assertThat(casebook.events(id)).hasSize(50);
-    }
-  }
-
-  @Test
   void a_killed_program_loses_at_most_the_event_it_was_writing() throws Exception {
     Process child = Writer.start(address, "append-for-ever", id.toString());
 

@@ -14,6 +14,7 @@ class SchemaTest {
   /** In an order in which they can be dropped. */
   static final List<String> TABLES =
       List.of(
+          "case_begun",
           "set_apart",
           "case_person",
           "case_event",

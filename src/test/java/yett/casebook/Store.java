@@ -61,7 +61,11 @@ enum Store {
       String template = SERVER.newAddress(Path.of(""));
       Casebook.open(template).close();
       String history = template.replaceAll(".*currentSchema=", "") + ".flyway_schema_history";
-      return Stream.of("V1__casebook.sql", "V2__people_and_causes.sql", "V3__seals_and_order.sql")
+      return Stream.of(
+                  "V1__casebook.sql",
+                  "V2__people_and_causes.sql",
+                  "V3__seals_and_order.sql",
+                  "V5__cases_begun.sql")
               .map(Layout::text)
               .collect(Collectors.joining())
           + "create table flyway_schema_history as table "
@@ -108,6 +112,16 @@ enum Store {
       for (String sql : statements) {
         statement.execute(sql);
       }
+    }
+  }
+
+  /** How many lines there are in a table, or in what is said of one. */
+  static int count(String address, String table) throws SQLException {
+    try (Connection connection = DriverManager.getConnection(url(address));
+        var statement = connection.createStatement();
+        var rows = statement.executeQuery("select count(*) from " + table)) {
+      rows.next();
+      return rows.getInt(1);
     }
   }
 

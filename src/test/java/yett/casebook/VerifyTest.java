@@ -192,6 +192,107 @@ class VerifyTest {
     assertThat(casebook.events(id)).hasSize(5);
   }
 
+  @ParameterizedTest
+  @CsvSource({"2026-0001", "2026-1000000000"})
+  void what_is_forgotten_is_not_kept_with_how_the_case_stood_before_its_repair(String number)
+      throws SQLException {
+    if (!number.equals("2026-0001")) {
+      Store.execute(
+          address,
+          line(number),
+          "insert into case_event (case_id, seq, at, written_by, type, body, seal) select '"
+              + number
+              + "', seq, at, written_by, type, body, seal from case_event"
+              + " where case_id = '2026-0001'");
+    }
+    Store.execute(
+        address, "update case_event set body = '\"I am Tom\"' where case_id = '" + number + "'");
+    CaseId now = casebook.repair(number, LOST, Writer.AT).id();
+    assertThat(Store.count(address, "set_apart where content like '%Tom%'")).isEqualTo(1);
+
+    casebook.forgetWords(now, Map.of(1L, "{}", 2L, "{}", 3L, "{}", 4L, "{}", 5L, "{}"));
+
+    assertThat(Store.count(address, "set_apart")).isZero();
+  }
+
+  private void takeAway(String id) throws SQLException {
+    Store.execute(
+        address,
+        "delete from case_person where case_id = '" + id + "'",
+        "delete from case_event where case_id = '" + id + "'",
+        "delete from case_file where id = '" + id + "'");
+  }
+
+  @Test
+  void a_case_that_was_taken_away_whole_is_told_and_a_note_stands_for_it() throws SQLException {
+    casebook.rename("Fish dock", "Fish market", Writer.AT);
+    takeAway("2026-0001");
+
+    assertThat(found())
+        .containsExactly(
+            "2026-0001 0 DAMAGE: is gone whole: it was begun on"
+                + " \"2026-11-25T09:30:00.123456789Z\" for the gate \"Fish market\"");
+    assertThat(casebook.asItStands("2026-0001")).contains("case-as-it-stands", "2026-0001");
+
+    assertThat(casebook.repair("2026-0001", LOST, Writer.AT))
+        .isEqualTo(
+            new Repaired(
+                id, List.of("it is gone with all its entries; a note stands in their place")));
+    assertThat(casebook.verify()).noneMatch(Finding::isDefect);
+    assertThat(casebook.summary(id).siteId()).isEqualTo("Fish market");
+    assertThat(casebook.events(id))
+        .extracting(StoredEvent::type, StoredEvent::body)
+        .containsExactly(org.assertj.core.groups.Tuple.tuple(LOST.type(), LOST.body()));
+    casebook.append(id, 1, Writer.event("technician", 9));
+    assertThat(casebook.verify()).noneMatch(Finding::isDefect);
+  }
+
+  @Test
+  void the_number_of_a_case_that_was_taken_away_is_given_to_no_other() throws SQLException {
+    takeAway("2026-0002");
+    Store.execute(address, "update case_number set last_number = 1");
+    CarriedCase other;
+    try (var elsewhere = Casebook.open(directory.resolve("elsewhere").resolve("casebook.db"))) {
+      elsewhere.newCase("Gaol", Writer.AT);
+      other = elsewhere.carry(elsewhere.newCase("Gaol", Writer.AT), false);
+    }
+    assertThat(other.id()).hasToString("2026-0002");
+
+    assertThat(casebook.newCase("Ice house", Writer.AT)).hasToString("2026-0003");
+    assertThat(casebook.take(other).id()).hasToString("2026-0004");
+  }
+
+  @Test
+  void a_case_that_was_taken_away_comes_back_from_a_file_as_it_was() throws SQLException {
+    var kept = casebook.carry(id, true);
+    takeAway("2026-0001");
+
+    assertThat(casebook.take(kept).id()).isEqualTo(id);
+
+    assertThat(found()).isEmpty();
+    assertThat(casebook.events(id)).hasSize(5);
+  }
+
+  @Test
+  void a_case_that_comes_back_after_its_repair_does_not_meet_its_own_note() throws SQLException {
+    var kept = casebook.carry(id, true);
+    takeAway("2026-0001");
+    casebook.repair("2026-0001", LOST, Writer.AT);
+
+    assertThat(casebook.take(kept))
+        .satisfies(t -> assertThat(t.outcome()).isEqualTo(Taken.Outcome.NEW))
+        .satisfies(t -> assertThat(t.id()).hasToString("2026-0003"));
+  }
+
+  @Test
+  void a_case_that_was_put_in_is_told() throws SQLException {
+    Store.execute(address, line("2026-0009"));
+
+    assertThat(found()).contains("2026-0009 0 CHANGE: was put in by another program");
+    casebook.repair("2026-0009", LOST, Writer.AT);
+    assertThat(casebook.verify()).noneMatch(Finding::isDefect);
+  }
+
   @Test
   void a_gate_is_not_lost_with_the_time_at_which_it_was_described() throws SQLException {
     casebook.saveSite(new SiteRecord("Ferry", "Ferry", "{}", Writer.AT));

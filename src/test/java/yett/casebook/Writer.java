@@ -27,6 +27,7 @@ final class Writer {
             List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1", // a short run
+                "-XX:+UseSerialGC",
                 "-cp",
                 System.getProperty("java.class.path"),
                 Writer.class.getName(),
@@ -78,8 +79,10 @@ final class Writer {
     var casebook = Store.open(args[0]);
     switch (args[1]) {
       case "append-for-ever" -> appendForEver(casebook, args[2]);
-      case "append-then-halt" -> appendThenHalt(casebook, args[2], Integer.parseInt(args[3]));
-      case "append-among-others" -> appendAmongOthers(casebook, args[2], args[3], args[4]);
+      case "append-among-others" -> {
+        appendAmongOthers(casebook, args[2], args[3], Integer.parseInt(args[4]));
+        tell("done");
+      }
       case "open-cases" -> openCases(casebook, Integer.parseInt(args[2]));
       default -> throw new IllegalArgumentException(args[1]);
     }
@@ -93,19 +96,11 @@ final class Writer {
     }
   }
 
-  private static void appendThenHalt(Casebook casebook, String id, int count) {
-    for (int n = 0; n < count; n++) {
-      casebook.append(casebook.find(id), n, event("child", n));
-    }
-    Runtime.getRuntime().halt(7);
-  }
-
-  private static void appendAmongOthers(Casebook casebook, String id, String by, String count) {
+  static void appendAmongOthers(Casebook casebook, String id, String by, int count) {
     long known = 0;
-    for (int n = 0; n < Integer.parseInt(count); n++) {
+    for (int n = 0; n < count; n++) {
       known = appendAfterOthers(casebook, casebook.find(id), known, event(by, n));
     }
-    tell("done");
   }
 
   private static void openCases(Casebook casebook, int count) {

@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -28,6 +29,24 @@ class EchoProgramTest {
     return terminal(Map.of(), 80);
   }
 
+  /** One that waits at its prompt, for all tests that leave it there. */
+  private static Pty waiting;
+
+  private static synchronized Pty waiting() {
+    if (waiting == null) {
+      waiting = terminal();
+      waiting.expect("width 80, a person", PATIENCE).expect("Say: ", PATIENCE);
+    }
+    return waiting;
+  }
+
+  @AfterAll
+  static void end() {
+    if (waiting != null) {
+      waiting.close();
+    }
+  }
+
   private static Pipe.Result pipe(Map<String, String> environment, String stdin) {
     return Pipe.run(Programs.java(EchoProgram.class), environment, stdin, PATIENCE);
   }
@@ -46,51 +65,56 @@ class EchoProgramTest {
       assertThat(pty.waitForExit(PATIENCE)).isZero();
       assertThat(pty.transcript()).doesNotContain("Exception", "\tat ", "WARNING: A");
       assertThat(pty.raw()).containsPattern(COLOUR);
+      assertThatThrownBy(() -> pty.expect("Good night", PATIENCE))
+          .as("words that never come are reported with the screen")
+          .isInstanceOf(AssertionError.class)
+          .hasMessageContaining("The program ended while waiting for")
+          .hasMessageContaining("Good night")
+          .hasMessageContaining("CAUTION: The gate may move by itself.");
     }
   }
 
   @Test
   void ctrl_c_at_a_prompt_is_an_answer_of_its_own_and_drops_the_line() {
-    try (Pty pty = terminal()) {
-      pty.expect("Say: ", PATIENCE).type("half a li").expect("half a li", PATIENCE);
-      pty.ctrlC().expect("Interrupted.", PATIENCE).expect("Say: ", PATIENCE);
-      pty.enter("again").expect("Heard [again]", PATIENCE);
-      pty.expect("Say: ", PATIENCE).enter("quit");
+    Pty pty = waiting();
+    pty.type("half a li").expect("half a li", PATIENCE);
+    pty.ctrlC().expect("Interrupted.", PATIENCE).expect("Say: ", PATIENCE);
+    pty.enter("again").expect("Heard [again]", PATIENCE).expect("Say: ", PATIENCE);
 
-      assertThat(pty.waitForExit(PATIENCE)).isZero();
-      assertThat(pty.transcript()).doesNotContain("Exception");
-    }
+    assertThat(pty.transcript()).doesNotContain("Exception");
   }
 
   @Test
   void a_line_too_long_or_with_control_characters_is_refused_and_asked_again() {
-    try (Pty pty = terminal()) {
-      pty.expect("Say: ", PATIENCE).enter("x".repeat(2_001));
-      pty.expect("That line is longer than 2,000 characters.", PATIENCE);
-      // Ctrl-V takes the next key as it is.
-      pty.expect("Say: ", PATIENCE).enter("24\u0016\u00013 V");
-      pty.expect("That line has control characters in it.", PATIENCE);
-      pty.expect("Say: ", PATIENCE).enter("24.3 V").expect("Heard [24.3 V]", PATIENCE);
-    }
+    Pty pty = waiting();
+    pty.enter("x".repeat(2_001));
+    pty.expect("That line is longer than 2,000 characters.", PATIENCE);
+    // Ctrl-V takes the next key as it is.
+    pty.expect("Say: ", PATIENCE).enter("24\u0016\u00013 V");
+    pty.expect("That line has control characters in it.", PATIENCE);
+    pty.expect("Say: ", PATIENCE).enter("24.3 V").expect("Heard [24.3 V]", PATIENCE);
+    pty.expect("Say: ", PATIENCE);
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {40, 80, 120})
+  @ValueSource(ints = {40, 120})
   void the_page_is_as_wide_as_the_window(int columns) {
     try (Pty pty = terminal(Map.of(), columns)) {
       pty.expect("width " + columns, PATIENCE).expect("Say: ", PATIENCE);
 
       assertThat(pty.transcript()).contains("  " + "─".repeat(columns - 2) + "\n");
+      pty.killHard();
+      assertThat(pty.waitForExit(PATIENCE)).as("how a killed program ends").isEqualTo(128 + 9);
     }
   }
 
   @Test
   void the_page_follows_the_window() {
-    try (Pty pty = terminal()) {
-      pty.expect("width 80", PATIENCE).expect("Say: ", PATIENCE);
-      pty.resize(100, 30);
-      pty.enter("width").expect("width 100", PATIENCE);
-    }
+    Pty pty = waiting();
+    pty.resize(100, 30);
+    pty.enter("width").expect("width 100", PATIENCE).expect("Say: ", PATIENCE);
+    pty.resize(80, 24);
+    pty.enter("width").expect("width 80", PATIENCE).expect("Say: ", PATIENCE);
   }
 
   @Test
@@ -151,33 +175,10 @@ class EchoProgramTest {
 
   @Test
   void progress_overwrites_itself_on_a_terminal() {
-    try (Pty pty = terminal()) {
-      pty.expect("Say: ", PATIENCE).enter("work").expect("Say: ", PATIENCE);
+    Pty pty = waiting();
+    pty.enter("work").expect("Say: ", PATIENCE);
 
-      assertThat(pty.raw()).contains("\rReplaying: 45 % (9 of 20)\rReplaying: 50 % (10 of 20)\r");
-    }
-  }
-
-  @Test
-  void a_killed_program_is_reported_by_its_signal() {
-    try (Pty pty = terminal()) {
-      pty.expect("Say: ", PATIENCE).killHard();
-
-      assertThat(pty.waitForExit(PATIENCE)).isEqualTo(128 + 9);
-    }
-  }
-
-  @Test
-  void words_that_never_come_are_reported_with_the_screen() {
-    try (Pty pty = terminal()) {
-      pty.expect("Say: ", PATIENCE).ctrlD();
-
-      assertThatThrownBy(() -> pty.expect("Good night", PATIENCE))
-          .isInstanceOf(AssertionError.class)
-          .hasMessageContaining("The program ended while waiting for")
-          .hasMessageContaining("Good night")
-          .hasMessageContaining("CAUTION: The gate may move by itself.");
-    }
+    assertThat(pty.raw()).contains("\rReplaying: 45 % (9 of 20)\rReplaying: 50 % (10 of 20)\r");
   }
 
   @Test
@@ -205,11 +206,13 @@ class EchoProgramTest {
   }
 
   @Test
-  void a_pipe_refuses_what_a_terminal_refuses() {
-    Pipe.Result result = pipe(Map.of(), "24\b3 V\n" + "x".repeat(2_001) + "\nok\n");
+  void a_pipe_refuses_what_a_terminal_refuses_and_gets_no_progress() {
+    Pipe.Result result = pipe(Map.of(), "work\n24\b3 V\n" + "x".repeat(2_001) + "\nok\n");
 
     assertThat(result.stdout())
-        .containsSubsequence("control characters", "longer than 2,000", "Heard [ok]");
+        .containsSubsequence("Say: work", "control characters", "longer than 2,000", "Heard [ok]")
+        .doesNotContain("Replaying");
+    assertThat(result.stderr()).isEmpty();
   }
 
   @Test
@@ -229,13 +232,5 @@ class EchoProgramTest {
     Pipe.Result result = pipe(Map.of("LANG", "C", "LC_ALL", "C"), "0.4 Ω at 20 °C\n");
 
     assertThat(result.stdout()).contains("Heard [0.4 ohm at 20 degC]", "  ------").isASCII();
-  }
-
-  @Test
-  void progress_is_for_terminals_and_a_pipe_gets_none() {
-    Pipe.Result result = pipe(Map.of(), "work\n");
-
-    assertThat(result.stdout()).contains("Say: work").doesNotContain("Replaying");
-    assertThat(result.stderr()).isEmpty();
   }
 }

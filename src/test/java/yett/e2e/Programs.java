@@ -17,6 +17,7 @@ final class Programs {
     List<String> command = new ArrayList<>();
     command.add(java());
     command.add("-XX:TieredStopAtLevel=1");
+    command.add("-XX:+UseSerialGC");
     if (Runtime.version().feature() >= 22) {
       // What Enable-Native-Access in the jar's manifest does for the packaged program.
       command.add("--enable-native-access=ALL-UNNAMED");

@@ -18,6 +18,7 @@ import yett.knowledge.Role;
 import yett.knowledge.SetUp;
 import yett.rules.Interpretation;
 import yett.testing.Shipped;
+import yett.testing.Size;
 
 class InspectionTest {
   /** What may be typed at a usual gate: more and nobody inspects with a computer in hand. */
@@ -104,7 +105,7 @@ class InspectionTest {
   void nothing_unsafe_comes_up_and_a_gate_passes_only_with_every_proof() {
     int stopped = 0;
     try (Interview interview = Shipped.QUICK.newInterview()) {
-      for (long seed = 1; seed <= 24; seed++) {
+      for (long seed = 1; seed <= Size.of(12, 120); seed++) {
         SafetyWatch watch = new SafetyWatch(Shipped.BASE);
         List<Role> roles =
             seed % 4 == 0 ? List.of(Role.TRAINEE) : List.of(Role.TECHNICIAN, Role.ELECTRICIAN);

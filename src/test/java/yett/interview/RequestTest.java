@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -13,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
 import yett.testing.Shipped;
+import yett.testing.Size;
 
 /** A check that somebody asks for comes next, or it is said why not. */
 class RequestTest {
@@ -161,7 +163,18 @@ class RequestTest {
     OpenChecks.Settling settling = open.settling("beam-dirty").orElseThrow();
     int cause = moment().belief().model().indexOf("beam-dirty");
     double now = moment().belief().atCallOut()[cause];
-    for (OpenChecks.Open other : open.all()) {
+    // What its own card shows on moves it most; of the others, which only explain it away, some.
+    List<OpenChecks.Open> all = open.all();
+    List<OpenChecks.Open> tried =
+        IntStream.range(0, all.size())
+            .filter(
+                i ->
+                    i % Size.of(6, 1) == 0
+                        || all.get(i).check().likelihood().containsKey("beam-dirty"))
+            .mapToObj(all::get)
+            .toList();
+    assertThat(tried).hasSizeGreaterThan(10);
+    for (OpenChecks.Open other : tried) {
       double moved =
           Prospects.of(moment().belief(), other.check(), java.util.Optional.empty()).stream()
               .mapToDouble(p -> p.chance() * Math.abs(p.then()[cause] - now))

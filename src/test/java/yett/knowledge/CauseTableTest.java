@@ -134,6 +134,58 @@ class CauseTableTest {
   }
 
   @Test
+  void a_name_that_a_spreadsheet_would_work_out_goes_out_as_words() {
+    SortedMap<String, String> files = new TreeMap<>(FILES);
+    files.replaceAll(
+        (path, text) ->
+            text.replaceFirst(
+                "(?m)^name: Chain or sprocket worn$", "name: '=HYPERLINK(\"http://h.example\")'"));
+    RuleBase named = RuleBase.read(() -> files);
+    assertThat(named.causes().get("chain-worn").name()).startsWith("=");
+
+    assertThat(new CauseTable(named, c -> c.id().equals("chain-worn")).csv())
+        .contains("chain-worn,\"'=HYPERLINK(");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '~',
+      quoteCharacter = '`',
+      value = {
+    "=1+1 ~ '=1+1",
+    "+49 170 12 ~ '+49 170 12",
+    "@SUM(A1) ~ '@SUM(A1)",
+    "-2+3+cmd|' /C x'!A0 ~ '-2+3+cmd|' /C x'!A0",
+    "＝1+1 ~ '＝1+1",
+    "Ice house;=1+1 ~ Ice house;'=1+1",
+    "Ice house\t =1 ~ Ice house\t '=1",
+    "North+South ~ North+South",
+    "-4 °C ~ -4 °C",
+    "+0.5 ~ +0.5",
+      })
+  void words_of_people_are_no_formula(String said, String cell) {
+    assertThat(SheetCell.words(said)).isEqualTo(cell);
+  }
+
+  /** Every reading of it took a thousand times as long for a thousand times as much. */
+  @Test
+  void a_cell_without_end_is_no_chance_and_is_told_in_short() {
+    CauseTableEdit edit =
+        edited("cause,prior\r\nchain-worn," + "1".repeat(1_000_000) + "x\r\n");
+
+    assertThat(edit.problems()).singleElement().asString().contains("is no chance").hasSizeLessThan(500);
+  }
+
+  @Test
+  void a_table_without_end_is_read_no_further_than_any_is_long() {
+    assertThat(edited("cause,prior\r\n" + "\r\nx".repeat(6_000)).problems())
+        .singleElement()
+        .asString()
+        .contains("no more lines");
+    assertThat(edited("cause,prior\r\n" + "x\r\n".repeat(4_000)).problems()).hasSize(100);
+  }
+
+  @Test
   void cells_have_the_names_of_a_spreadsheet() {
     assertThat(CauseTable.cell(0, 1)).isEqualTo("A1");
     assertThat(CauseTable.cell(25, 9)).isEqualTo("Z9");

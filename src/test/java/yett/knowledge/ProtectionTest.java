@@ -162,6 +162,22 @@ class ProtectionTest {
         .hasMessageContaining(message);
   }
 
+  /** A chain that is off would pass, or nobody would look. */
+  @Test
+  void what_an_inspection_looks_at_is_neither_left_out_nor_let_pass() {
+    ObjectNode look = card("check", "chain-looks");
+    look.putArray("remark").add("parted");
+    assertThat(replaced(look).problems())
+        .extracting(Problem::message)
+        .containsExactly("\"chain-looks\" would lose that \"parted\" fails an inspection");
+    ObjectNode unseen = card("check", "chain-looks");
+    unseen.remove("inspect");
+    assertThat(replaced(unseen).problems())
+        .extracting(Problem::message)
+        .allMatch(m -> m.matches("\"chain-looks\" would lose \"(commissioning|service)\" in.*"))
+        .isNotEmpty();
+  }
+
   @Test
   void what_is_replaced_is_not_opened_to_others() {
     assertThat(replaced(card("repair", "tighten-chain").put("who", "caller")))

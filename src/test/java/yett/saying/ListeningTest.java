@@ -63,6 +63,20 @@ class ListeningTest {
     assertThat(cards(hear(words).dangerThings())).contains(check);
   }
 
+  /** Sentences that deny a danger have its words; one that denies nothing is none of them. */
+  @ParameterizedTest
+  @CsvSource({"smoke!!, danger-burning", "trapped, danger-person", "caught, danger-person"})
+  void a_word_of_danger_is_enough_at_the_list_of_dangers(String words, String check) {
+    List<DangerSayings.Danger> asked =
+        Shipped.BASE.checks().values().stream()
+            .filter(c -> c.danger())
+            .flatMap(c -> c.outcomes().stream().skip(1).map(o -> new DangerSayings.Danger(c, o)))
+            .toList();
+    assertThat(new DangerSayings(Shipped.HEARING).hear(words, asked))
+        .extracting(d -> d.check().id())
+        .contains(check);
+  }
+
   @Test
   void the_scene_of_an_accident_is_asked_of_nobody_by_their_words() {
     assertThat(cards(hear("the police are still here").dangerThings()))

@@ -13,9 +13,11 @@ import java.util.List;
 import java.util.Random;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import yett.knowledge.RuleBase;
 import yett.testing.Shipped;
+import yett.testing.Size;
 
 /**
  * What people say on the telephone is understood. The sayings were written before the index was
@@ -108,11 +110,14 @@ class SayingsTest {
 
   private static double share(UnaryOperator<String> change) throws IOException {
     List<Saying> all = all();
-    return all.stream()
+    int every = Size.of(2, 1);
+    List<Saying> some =
+        IntStream.range(0, all.size()).filter(i -> i % every == 0).mapToObj(all::get).toList();
+    return some.stream()
             .map(s -> new Saying(s.meant(), change.apply(s.words())))
             .filter(SayingsTest::isUnderstood)
             .count()
-        / (double) all.size();
+        / (double) some.size();
   }
 
   private static String shuffled(String words, Random random) {

@@ -3,6 +3,7 @@ package yett.command.common;
 import java.util.List;
 import tools.jackson.databind.ObjectWriter;
 import tools.jackson.dataformat.csv.CsvMapper;
+import yett.knowledge.SheetCell;
 
 /** Lines and cells for a spreadsheet: CSV. */
 public final class SheetText {
@@ -17,6 +18,6 @@ public final class SheetText {
 
   /** A name that somebody chose. A spreadsheet works out what begins like a formula. */
   public static String name(String chosen) {
-    return chosen.matches("(?s)[=+\\-@].*") ? "'" + chosen : chosen;
+    return SheetCell.words(chosen);
   }
 }

@@ -24,7 +24,7 @@ final class GateSheet {
     List<List<String>> rows = new ArrayList<>();
     List<String> head =
         new ArrayList<>(List.of("Gate", "Last visit", "Cases", "Open cases", "Retired"));
-    head.addAll(questions);
+    questions.forEach(q -> head.add(SheetText.name(q)));
     rows.add(head);
     for (Gates.Gate gate : gates) {
       List<String> row = new ArrayList<>();
@@ -34,7 +34,7 @@ final class GateSheet {
       row.add(String.valueOf(gate.history().open()));
       row.add(gate.retired().map(LocalDate::toString).orElse(""));
       Map<String, String> described = gate.told().map(views::described).orElse(Map.of());
-      questions.forEach(q -> row.add(described.getOrDefault(q, "")));
+      questions.forEach(q -> row.add(SheetText.name(described.getOrDefault(q, ""))));
       rows.add(row);
     }
     return SheetText.csv(rows);

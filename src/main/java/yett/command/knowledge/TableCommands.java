@@ -35,7 +35,7 @@ public final class TableCommands {
           + " the cells that say something else into the cards of the folder; nothing beside them"
           + " moves. With anything wrong, each cell is told and nothing is written.";
 
-  private static final int LARGEST = 16 << 20;
+  private static final int LARGEST = 4 << 20;
 
   private final Desk desk;
   private final Console console;

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
@@ -20,13 +21,17 @@ import yett.practice.Result;
 public record ResultFiles(List<Result> results, List<String> problems) {
   private static final JsonMapper JSON = JsonMapper.shared();
   private static final int LARGEST = 16 << 20;
+  private static final int LONGEST = 10_000;
+
+  /** Whoever has so many wrong lines has the wrong file. */
+  private static final int MOST_PROBLEMS = 20;
 
   public static ResultFiles read(List<Path> files) {
     Set<Result> results = new LinkedHashSet<>();
     List<String> problems = new ArrayList<>();
     for (Path file : files) {
-      try {
-        read(file, BoundedFile.text(file, LARGEST).lines().toList(), results, problems);
+      try (BoundedFile.Lines lines = BoundedFile.lines(file, LARGEST, LONGEST)) {
+        read(file, lines, results, problems);
       } catch (IOException e) {
         problems.add(file + ": it cannot be read. See that it is there, and a text in UTF-8.");
       }
@@ -35,20 +40,34 @@ public record ResultFiles(List<Result> results, List<String> problems) {
   }
 
   private static void read(
-      Path file, List<String> lines, Set<Result> results, List<String> problems) {
-    for (int i = 0; i < lines.size(); i++) {
-      if (!lines.get(i).isBlank()) {
-        try {
-          results.add(JSON.readValue(lines.get(i), Result.class));
-        } catch (JacksonException e) {
-          problems.add(
-              file
-                  + ":"
-                  + (i + 1)
-                  + ": this line is no result of an exercise. Take the file practice.jsonl as it"
-                  + " is.");
+      Path file, BoundedFile.Lines lines, Set<Result> results, List<String> problems)
+      throws IOException {
+    int wrong = 0;
+    int number = 0;
+    for (String line = lines.next(); line != null; line = lines.next()) {
+      number++;
+      Optional<Result> result = line.isBlank() ? Optional.empty() : result(line);
+      result.ifPresent(results::add);
+      if (result.isEmpty() && !line.isBlank()) {
+        problems.add(
+            file
+                + ":"
+                + number
+                + ": this line is no result of an exercise. Take the file practice.jsonl as it"
+                + " is.");
+        if (++wrong == MOST_PROBLEMS) {
+          problems.add(file + ": it is read no further.");
+          return;
         }
       }
+    }
+  }
+
+  private static Optional<Result> result(String line) {
+    try {
+      return Optional.ofNullable(JSON.readValue(line, Result.class)).filter(Result::isPossible);
+    } catch (JacksonException e) {
+      return Optional.empty();
     }
   }
 }

@@ -3,7 +3,6 @@ package yett.command.diagnose;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -15,7 +14,7 @@ import yett.testing.Shipped;
 
 /** The list of open checks, a check asked for, and a cause suspected. */
 class CheckListTest {
-  private static final List<String> BEGINNING = List.of("0", "", "4", "0");
+  private static final String[] BEGINNING = {"0", "", "4", "0"};
 
   @TempDir private Path folder;
   private TypedCase typed;
@@ -23,6 +22,7 @@ class CheckListTest {
   @BeforeEach
   void begin() {
     typed = new TypedCase(folder, Shipped.QUICK, Role.TECHNICIAN);
+    typed.begin(BEGINNING);
   }
 
   @AfterEach
@@ -31,9 +31,7 @@ class CheckListTest {
   }
 
   private String typed(String... lines) {
-    List<String> all = new ArrayList<>(BEGINNING);
-    all.addAll(List.of(lines));
-    typed.type(all.toArray(String[]::new));
+    typed.type(lines);
     return typed.screen();
   }
 

@@ -33,7 +33,7 @@ class LookListTest {
   @BeforeEach
   void begin() {
     typed = new TypedCase(folder, Shipped.QUICK, Role.TECHNICIAN);
-    typed.type(BEGIN);
+    typed.begin(BEGIN);
     before = typed.stored().size();
     looks = round().orElseThrow().looks().stream().map(Step.Ask::check).toList();
   }

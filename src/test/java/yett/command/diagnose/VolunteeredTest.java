@@ -3,7 +3,6 @@ package yett.command.diagnose;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -21,7 +20,7 @@ import yett.testing.Shipped;
 /** What a person tells at a prompt that asks for something else. */
 class VolunteeredTest {
   /** Dangers, the gate as installed, one complaint, no history. */
-  private static final List<String> BEGINNING = List.of("0", "", "4", "0");
+  private static final String[] BEGINNING = {"0", "", "4", "0"};
 
   @TempDir private Path folder;
   private TypedCase typed;
@@ -38,9 +37,9 @@ class VolunteeredTest {
 
   /** As a technician, from the first check on. */
   private void told(String... lines) {
-    List<String> all = new ArrayList<>(BEGINNING);
-    all.addAll(List.of(lines));
-    sit(Role.TECHNICIAN, all.toArray(String[]::new));
+    typed = new TypedCase(folder, Shipped.QUICK, Role.TECHNICIAN);
+    typed.begin(BEGINNING);
+    typed.type(lines);
   }
 
   private Moment moment() {

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import yett.interview.Expertise;
 import yett.knowledge.Problem;
 import yett.knowledge.Role;
@@ -157,6 +159,36 @@ class CourseTest {
     assertThat(read.problems()).isEmpty();
     assertThat(read.results().get(0).guesses()).isEmpty();
     assertThat(table(read.results().get(0)).unused()).isEmpty();
+  }
+
+  /** What somebody writes who means no good: nothing of it stops the others from being counted. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "{}",
+        "null",
+        "[]",
+        "{\"at\":\"2026-11-25T09:30:00Z\",\"exercise\":\"x\",\"ended\":\"y\",\"minutes\":1e999}",
+        "{\"at\":\"2026-11-25T09:30:00Z\",\"exercise\":\"x\",\"ended\":\"y\",\"slips\":-5}",
+        "{\"at\":\"2026-11-25T09:30:00Z\",\"exercise\":\"x\",\"ended\":\"y\",\"course\":{}}",
+        "{\"course\":{\"course\":\"quay\",\"trainee\":\"Ada\",\"number\":1,\"ruleBase\":\"\"}}"
+      })
+  void a_line_that_no_exercise_can_have_left_is_told_and_passed_over(String line)
+      throws IOException {
+    Path file = Files.writeString(folder.resolve("odd.jsonl"), line + "\n");
+
+    ResultFiles read = ResultFiles.read(List.of(file));
+
+    assertThat(read.results()).isEmpty();
+    assertThat(read.problems()).singleElement().asString().contains("odd.jsonl:1: this line is no");
+  }
+
+  @Test
+  void a_file_of_nothing_but_broken_lines_is_read_no_further_than_anybody_reads()
+      throws IOException {
+    Path file = Files.writeString(folder.resolve("odd.jsonl"), "x\n".repeat(100_000));
+
+    assertThat(ResultFiles.read(List.of(file)).problems()).hasSizeLessThan(30);
   }
 
   @Test
