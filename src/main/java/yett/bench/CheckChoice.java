@@ -1,11 +1,14 @@
 package yett.bench;
 
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
@@ -83,6 +86,33 @@ final class CheckChoice {
         best.check().id(),
         100 * best.distance(),
         byEffects.row(best.check()).isPresent() ? "" : ", if it shows there as a sound gate does");
+  }
+
+  /**
+   * Checks that go together with the marks that the person told, as causes that are known show:
+   * once all of those are told, for they say which.
+   */
+  List<Check> companions() {
+    List<Check> marks = also();
+    if (byEffects.isEmpty() || !marks.stream().allMatch(c -> answers.containsKey(c.id()))) {
+      return List.of();
+    }
+    Map<String, String> told = new LinkedHashMap<>();
+    marks.forEach(c -> told.put(c.id(), answers.get(c.id())));
+    RowAnswer.parts(answers.getOrDefault("complaints", ""))
+        .keySet()
+        .forEach(id -> told.put(id, Check.SAID));
+    Set<String> known =
+        base.checks().values().stream()
+            .filter(c -> byEffects.row(c).isPresent())
+            .map(Check::id)
+            .collect(Collectors.toSet());
+    return new Companions(base).of(told, known);
+  }
+
+  /** All that somebody is asked about. */
+  List<Check> all() {
+    return Stream.of(offered(), also(), companions()).flatMap(List::stream).toList();
   }
 
   /** Checks that the person named besides. */

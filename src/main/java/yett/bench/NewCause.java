@@ -43,7 +43,11 @@ final class NewCause implements NewCard {
     return questions(
         answers,
         marks.questions(choice.offered(), "Check "),
-        marks.questions(choice.also(), byEffects ? "Mark " : "Besides, "),
+        Stream.of(
+                marks.questions(choice.also(), byEffects ? "Mark " : "Besides, "),
+                marks.questions(choice.companions(), "Mostly seen with these, "))
+            .flatMap(List::stream)
+            .toList(),
         work);
   }
 
@@ -53,7 +57,7 @@ final class NewCause implements NewCard {
         Question.of(
                 "CHECK",
                 "What it shows there, for each check that is asked about: those on which the causes"
-                    + " of like= show most, and those of also=",
+                    + " of like= show most, those of also=, and what mostly goes with them",
                 answer -> Optional.empty())
             .usual("");
     return questions(Map.of(), List.of(row), List.of(), NewRepair.work(asked, REPAIR_PREFIX));
@@ -171,8 +175,7 @@ final class NewCause implements NewCard {
 
   /** All checks that were asked about. */
   private List<Check> checks(Map<String, String> answers) {
-    CheckChoice choice = new CheckChoice(base, answers);
-    return Stream.concat(choice.offered().stream(), choice.also().stream()).toList();
+    return new CheckChoice(base, answers).all();
   }
 
   @Override

@@ -50,14 +50,23 @@ final class NewRepair implements NewCard {
             Asked.who(),
             asked.hazards(),
             asked.entails(),
-            Asked.ids(
-                "proofs",
-                "Which proofs must pass after it, before the gate returns to service? Ids, with"
-                    + " commas",
-                "proof",
-                asked.vocabulary().proofs()))
+            proofs(asked))
         .map(q -> q.called(prefix + q.key()))
         .toList();
+  }
+
+  /** In an add-on no repair may go without; elsewhere one that does is remarked on. */
+  private static Question proofs(Asked asked) {
+    Question question =
+        Asked.ids(
+            "proofs",
+            "Which proofs must pass after it, before the gate returns to service? Ids, with commas",
+            "proof",
+            asked.vocabulary().proofs());
+    RuleBase base = asked.base();
+    return base.addOns().isEmpty() || base.proofs().isEmpty()
+        ? question
+        : question.needed("Name one at least: no gate goes back to service untried.");
   }
 
   @Override

@@ -48,6 +48,22 @@ public record Question(
         told);
   }
 
+  /**
+   * The same, with an answer that must not be empty.
+   *
+   * @param complaint told of one that is
+   */
+  Question needed(String complaint) {
+    return new Question(
+        key,
+        before,
+        ask,
+        known,
+        Optional.empty(),
+        given -> given.isBlank() ? Optional.of(complaint) : this.complaint.apply(given),
+        told);
+  }
+
   Question naming(List<Known> things) {
     return new Question(key, before, ask, things, usual, complaint, told);
   }

@@ -1,0 +1,41 @@
+package yett.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import yett.knowledge.Check;
+import yett.testing.Shipped;
+
+/** What goes together at gates that are known is asked of a new cause too. */
+class CompanionsTest {
+  private static List<String> of(Map<String, String> told, Set<String> known) {
+    return new Companions(Shipped.BASE).of(told, known).stream().map(Check::id).toList();
+  }
+
+  @Test
+  void an_open_end_that_is_far_off_is_mostly_unlike_the_other_end() {
+    assertThat(of(Map.of("limit-error-open", "far-off often"), Set.of())).contains("limit-shift");
+  }
+
+  @Test
+  void what_is_known_or_was_told_is_not_asked_again() {
+    Map<String, String> told = Map.of("limit-error-open", "far-off often", "limit-shift", "");
+    assertThat(of(told, Set.of("limit-error-closed")))
+        .doesNotContain("limit-shift", "limit-error-open", "limit-error-closed");
+  }
+
+  @Test
+  void nothing_goes_with_what_is_as_on_a_sound_gate_or_was_not_told() {
+    assertThat(of(Map.of("limit-error-open", "right often"), Set.of())).isEmpty();
+    assertThat(of(Map.of("limit-error-open", ""), Set.of())).isEmpty();
+  }
+
+  @Test
+  void nobody_is_asked_for_more_than_four() {
+    assertThat(of(Map.of("running-current", "high often", "slow", "said often"), Set.of()))
+        .hasSizeBetween(1, 4);
+  }
+}
