@@ -137,6 +137,7 @@ public final class StepViews {
       rows.add(Block.row("How", check.how()));
     }
     step.expectation().ifPresent(e -> rows.add(Block.row("Usual", usual(check, e))));
+    rows.addAll(ForceEntry.rows(check, moment));
     blocks.add(new Block.Rows(rows));
     blocks.addAll(cautions(step.cautions()));
     blocks.add(answers(step, moment));
