@@ -106,7 +106,6 @@ public final class Demo {
     boolean service = kind.equals(Optional.of(InspectionKind.SERVICE));
     DemoVisit person =
         new DemoVisit(
-            expertise.base(),
             random,
             gate.site(),
             Optional.of(gate.fault()).filter(f -> kind.isEmpty()),

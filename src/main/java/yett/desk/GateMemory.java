@@ -31,7 +31,10 @@ public final class GateMemory {
     this.clock = clock;
   }
 
-  /** What is known of a gate, as far as the questions are still such as to have these answers. */
+  /**
+   * What is known of a gate, as far as the questions are still such as to have these answers; not
+   * how warm it was on the day of the last visit.
+   */
   public Map<String, String> known(String gate, RuleBase base) {
     Map<String, String> known = new LinkedHashMap<>();
     casebook
@@ -41,7 +44,8 @@ public final class GateMemory {
         .forEach(
             (id, answer) -> {
               SiteQuestion question = base.siteQuestions().get(id);
-              if (question != null && SiteFacts.canBe(question, answer)) {
+              boolean ofTheDay = id.equals(SiteQuestion.TEMPERATURE_TODAY);
+              if (question != null && !ofTheDay && SiteFacts.canBe(question, answer)) {
                 known.put(id, answer);
               }
             });

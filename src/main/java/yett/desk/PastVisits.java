@@ -24,16 +24,12 @@ import yett.interview.Event;
 import yett.interview.EventText;
 import yett.knowledge.InspectionKind;
 import yett.knowledge.Role;
-import yett.knowledge.RuleBase;
 
 /**
  * Keeps inspections of which there is only a paper as inspections of their day, so that baselines,
  * trends and what is due begin with them. What is there already is not kept again.
  */
 public final class PastVisits {
-  /** Of the site questions: what was so on the day nobody knows now. */
-  private static final String TEMPERATURE = "usual-temperature";
-
   private final Desk desk;
 
   public PastVisits(Desk desk) {
@@ -99,11 +95,7 @@ public final class PastVisits {
   }
 
   private Map<String, String> site(String gate) {
-    RuleBase base = desk.base();
-    Map<String, String> known =
-        new TreeMap<>(new GateMemory(desk.casebook(), desk.clock()).known(gate, base));
-    known.remove(TEMPERATURE);
-    return known;
+    return new GateMemory(desk.casebook(), desk.clock()).known(gate, desk.base());
   }
 
   /** What was read in the inspections of the gate on that day. */

@@ -342,6 +342,12 @@ final class CaseFold implements Event.Visitor<Runnable> {
     return () -> {};
   }
 
+  /** What it means is told by {@link Forces}; the answer to the proof is another event. */
+  @Override
+  public Runnable forceTaken(Event.ForceTaken event) {
+    return beside(() -> {});
+  }
+
   /** Not even who wrote it is known for sure. */
   @Override
   public Runnable unread(Event.Unread event) {

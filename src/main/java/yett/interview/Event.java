@@ -6,8 +6,12 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import yett.calculation.ForceCurve;
+import yett.calculation.ForceSample;
 import yett.knowledge.InspectionKind;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
@@ -39,7 +43,8 @@ import yett.knowledge.RuleBase;
   @JsonSubTypes.Type(value = Event.DangersAgain.class, name = "dangers-again"),
   @JsonSubTypes.Type(value = Event.AskedFor.class, name = "asked-for"),
   @JsonSubTypes.Type(value = Event.WentOn.class, name = "went-on"),
-  @JsonSubTypes.Type(value = Event.Tended.class, name = "tended")
+  @JsonSubTypes.Type(value = Event.Tended.class, name = "tended"),
+  @JsonSubTypes.Type(value = Event.ForceTaken.class, name = "force-taken")
 })
 public sealed interface Event {
 
@@ -94,6 +99,8 @@ public sealed interface Event {
     R wentOn(WentOn event);
 
     R tended(Tended event);
+
+    R forceTaken(ForceTaken event);
 
     R unread(Unread event);
   }
@@ -532,6 +539,90 @@ public sealed interface Event {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.tended(this);
+    }
+  }
+
+  /** Where on the leaf a force is measured. */
+  enum Height {
+    LOW("50 mm above the ground"),
+    MIDDLE("at the middle"),
+    TOP("300 mm below the top");
+
+    private final String words;
+
+    Height(String words) {
+      this.words = words;
+    }
+
+    public String words() {
+      return words;
+    }
+
+    /** The one that somebody means who types low, middle or top. */
+    public static Optional<Height> of(String typed) {
+      return Stream.of(values()).filter(h -> h.name().equalsIgnoreCase(typed)).findFirst();
+    }
+  }
+
+  /**
+   * The force of the leaf on a meter in its way, once.
+   *
+   * @param proof in which
+   * @param gap mm left when it struck
+   * @param peak N
+   * @param above s above 150 N
+   * @param left N 5 s after contact; empty if nobody recorded so long
+   * @param curve time from contact (s) and force (N) by turns, for drawing; empty if it was typed
+   */
+  record ForceTaken(
+      String proof,
+      int gap,
+      Height height,
+      double peak,
+      double above,
+      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Double> left,
+      @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Double> curve)
+      implements Undoable {
+    /** mm; where EN 12453 has it measured (summaries of test houses). */
+    public static final List<Integer> GAPS = List.of(50, 300, 500);
+
+    /** Points of a curve that are kept: a drawing shows no more. */
+    public static final int MOST_POINTS = 200;
+
+    public ForceTaken {
+      requireNonNull(proof, "proof");
+      requireNonNull(height, "height");
+      left = left == null ? Optional.empty() : left;
+      curve = curve == null ? List.of() : List.copyOf(curve);
+    }
+
+    /** A curve as it is drawn: of each short time the greatest force. */
+    public static List<Double> thinned(ForceCurve curve, double contact) {
+      double step = (curve.end() - curve.start()) / MOST_POINTS;
+      List<Double> points = new ArrayList<>();
+      ForceSample greatest = null;
+      int bin = 0;
+      for (ForceSample sample : curve.samples()) {
+        int now = (int) Math.min(MOST_POINTS - 1.0, (sample.time() - curve.start()) / step);
+        if (greatest != null && now > bin) {
+          add(points, greatest, contact);
+          greatest = null;
+        }
+        bin = now;
+        greatest = greatest == null || sample.force() > greatest.force() ? sample : greatest;
+      }
+      add(points, greatest, contact);
+      return List.copyOf(points);
+    }
+
+    private static void add(List<Double> points, ForceSample sample, double contact) {
+      points.add(Math.round(1000 * (sample.time() - contact)) / 1000.0);
+      points.add(Math.round(10 * sample.force()) / 10.0);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.forceTaken(this);
     }
   }
 

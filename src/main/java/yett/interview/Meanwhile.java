@@ -149,6 +149,11 @@ public final class Meanwhile {
     }
 
     @Override
+    public Runnable forceTaken(Event.ForceTaken event) {
+      return () -> add(mine, event);
+    }
+
+    @Override
     public Runnable answered(Event.Answered event) {
       return () -> Meanwhile.this.answered(mine, event);
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import yett.calculation.ObstructionForce;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
 import yett.knowledge.Repair;
@@ -270,6 +271,24 @@ public final class Sense {
         return () -> {
           text(event.words());
           doubt(!event.due().isEmpty() && !CallLog.isTime(event.due()), "its time is no time");
+        };
+      }
+
+      @Override
+      public Runnable forceTaken(Event.ForceTaken event) {
+        return () -> {
+          doubt(!Forces.PROOFS.contains(event.proof()), "in that proof no force is measured");
+          doubt(!Event.ForceTaken.GAPS.contains(event.gap()), "nobody measures at such a gap");
+          doubt(
+              !(event.peak() >= 0 && event.peak() <= ObstructionForce.METER_RANGE)
+                  || !(event.above() >= 0)
+                  || event.left().filter(f -> !(f >= 0)).isPresent(),
+              "it is no force that a meter can show");
+          doubt(
+              event.curve().size() % 2 != 0
+                  || event.curve().size() > 2 * Event.ForceTaken.MOST_POINTS
+                  || event.curve().stream().anyMatch(d -> !Double.isFinite(d)),
+              "its curve is none");
         };
       }
 

@@ -132,6 +132,11 @@ public interface SomeEvents<R> extends Event.Visitor<R> {
   }
 
   @Override
+  default R forceTaken(Event.ForceTaken event) {
+    return other(event);
+  }
+
+  @Override
   default R unread(Event.Unread event) {
     return other(event);
   }

@@ -18,6 +18,7 @@ import yett.knowledge.Check;
 import yett.knowledge.Instruments;
 import yett.knowledge.Measures;
 import yett.knowledge.RuleBase;
+import yett.knowledge.SiteQuestion;
 
 /**
  * How the readings of a gate moved since its baseline: those of earlier visits that the case took
@@ -25,9 +26,6 @@ import yett.knowledge.RuleBase;
  * temperature, and it was told on both days, earlier ones are turned into what they would be today.
  */
 public final class Trends {
-  /** Of the site questions: how warm it is on the day of the visit. */
-  private static final String TEMPERATURE = "usual-temperature";
-
   private static final String DIP = "battery-running-voltage";
   private static final double YEAR = Duration.ofDays(365).plusHours(6).toSeconds();
 
@@ -56,13 +54,13 @@ public final class Trends {
 
   /** How warm it was said to be at the gate, degC. */
   public static OptionalDouble temperature(RuleBase base, CaseState state) {
-    String told = state.told().site().get(TEMPERATURE);
-    return told == null || !base.siteQuestions().containsKey(TEMPERATURE)
+    String told = state.told().site().get(SiteQuestion.TEMPERATURE_TODAY);
+    return told == null || !base.siteQuestions().containsKey(SiteQuestion.TEMPERATURE_TODAY)
         ? OptionalDouble.empty()
         : base.siteQuestions()
-            .get(TEMPERATURE)
+            .get(SiteQuestion.TEMPERATURE_TODAY)
             .measures()
-            .filter(m -> SiteFacts.canBe(base.siteQuestions().get(TEMPERATURE), told))
+            .filter(m -> SiteFacts.canBe(base.siteQuestions().get(SiteQuestion.TEMPERATURE_TODAY), told))
             .map(m -> OptionalDouble.of(m.parse(told)))
             .orElse(OptionalDouble.empty());
   }

@@ -22,6 +22,8 @@ public record SiteQuestion(
     Map<String, List<String>> onlyIf,
     String source)
     implements SiteCard {
+  /** The one that is about the day and not about the gate. */
+  public static final String TEMPERATURE_TODAY = "usual-temperature";
 
   /** As good as one of all parts, which Java would put together at every start. */
   @Override

@@ -3,27 +3,21 @@ package yett.record;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import yett.interview.CallLog;
 import yett.interview.CaseState.Answered;
 import yett.interview.Chance;
 import yett.interview.Entry;
 import yett.interview.Event;
+import yett.interview.Forces;
 import yett.interview.Interview;
 import yett.interview.Interview.RankedCause;
 import yett.interview.Moment;
-import yett.interview.SiteFacts;
-import yett.interview.SomeEvents;
-import yett.interview.Trail;
 import yett.interview.WorkTime;
 import yett.knowledge.RuleBase;
 import yett.wording.CallWords;
+import yett.wording.ForceWords;
 import yett.wording.Wording;
 
 /**
@@ -33,9 +27,6 @@ import yett.wording.Wording;
 public final class CaseRecord {
   /** Causes that are worth a line. */
   static final double NAMED = 0.05;
-
-  /** Causes that are named before any check. */
-  private static final int FIRST = 3;
 
   private static final int FINGERPRINT = 12;
 
@@ -76,23 +67,30 @@ public final class CaseRecord {
       page.title("Case " + caseId + ": " + siteName);
       head();
       causes();
-      site();
+      StartLines start = new StartLines(base, words, moment, page);
+      start.site();
       page.list(
           "The call",
           CallLog.of(moment.entries()).tended().stream()
               .map(e -> Wording.dayAndTime(e.at()) + ": " + CallWords.of((Event.Tended) e.event()))
               .toList());
-      reported();
-      dangers();
+      start.reported();
+      start.dangers();
       new CheckLines(base, words, moment, page).write();
       new WorkLines(base, words, moment, page, Entry.valid(moment.entries())).write();
+      page.list(
+          "Force on an obstruction (EN 12453)",
+          Forces.of(moment.entries()).points().stream()
+              .map(p -> Wording.spaced(p.proof()) + ", " + ForceWords.line(p))
+              .toList());
       open();
       page.list(
           "Remarks", moment.judgement().remarks().stream().map(r -> r.text()).distinct().toList());
       notes();
-      contradictions();
+      CorrectionLines changed = new CorrectionLines(words, moment, page);
+      changed.contradictions();
       moment.conflict().ifPresent(c -> page.list("In doubt", List.of(words.conflict(c))));
-      corrections();
+      changed.corrections();
       page.list(
           "Kept, and left out of the reasoning",
           moment.apart().stream().map(Wording::apart).toList());
@@ -152,82 +150,6 @@ public final class CaseRecord {
           "Chance that it was there at the call-out; several causes can be there at once.");
     }
 
-    private void site() {
-      page.heading("Site");
-      Map<String, String> given = moment.state().told().site();
-      new SiteFacts(base)
-          .answers(given)
-          .forEach(
-              (id, answer) ->
-                  page.item(
-                      base.siteQuestions().get(id).name()
-                          + ": "
-                          + Wording.site(base.siteQuestions().get(id), answer)
-                          + usual(answer, given.get(id))));
-    }
-
-    /** Something that is no answer counts as if it had not been given. */
-    private static String usual(String answer, String given) {
-      if (given == null) {
-        return " (the usual)";
-      }
-      return given.equals(answer) ? "" : " (the usual; what was entered is no answer)";
-    }
-
-    private void reported() {
-      page.heading("Complaint and history");
-      if (moment.state().told().complaints().isEmpty()) {
-        page.item("Not asked");
-      }
-      page.items(
-          moment.state().told().complaints().orElse(List.of()).stream()
-              .map(words::complaint)
-              .toList());
-      moment
-          .state()
-          .told()
-          .histories()
-          .ifPresent(h -> h.forEach(id -> page.item("Lately: " + words.history(id))));
-      Trail trail = moment.trail();
-      double[] before =
-          trail.moves().stream()
-              .filter(m -> m.event() == 0)
-              .reduce((a, b) -> b)
-              .map(Trail.Move::after)
-              .orElse(trail.prior());
-      List<String> ids = moment.belief().model().causes();
-      String leading =
-          IntStream.range(0, before.length)
-              .boxed()
-              .sorted(Comparator.comparingDouble(i -> -before[i]))
-              .limit(FIRST)
-              .map(i -> words.cause(ids.get(i)) + " " + Chance.of(before[i]).percent())
-              .collect(Collectors.joining("; "));
-      page.paragraph("Before any check: " + leading + ".");
-    }
-
-    private void dangers() {
-      Set<String> dangers = words.dangers();
-      List<String> lines = new ArrayList<>();
-      for (Answered a : moment.state().answers()) {
-        if (dangers.contains(a.check())) {
-          lines.add(words.ask(a.check()) + " " + words.answer(a.check(), a.answer()));
-        }
-      }
-      moment
-          .judgement()
-          .stops()
-          .forEach(
-              s ->
-                  lines.add(
-                      "STOP: "
-                          + words.stop(s.stop())
-                          + (moment.state().madeSafe().containsKey(s.stop())
-                              ? ", made safe"
-                              : ", not yet made safe")));
-      page.list("Dangers asked", lines);
-    }
-
     private void open() {
       List<String> lines = new ArrayList<>();
       for (Answered a : moment.state().answers()) {
@@ -256,76 +178,6 @@ public final class CaseRecord {
           moment.state().notes().stream()
               .map(e -> Wording.time(e.at()) + " " + ((Event.Noted) e.event()).text())
               .toList());
-    }
-
-    private void contradictions() {
-      List<String> lines = new ArrayList<>();
-      for (var c : moment.judgement().contradictions()) {
-        boolean kept = moment.state().kept().contains(List.of(c.first(), c.second()));
-        lines.add(
-            answered(c.first())
-                + " against "
-                + answered(c.second())
-                + ": "
-                + c.reason().because()
-                + (kept ? ". Both were confirmed." : ". Not settled."));
-      }
-      page.list("Contradictions", lines);
-    }
-
-    private String answered(long event) {
-      return moment.state().answers().stream()
-          .filter(a -> a.event() == event)
-          .findFirst()
-          .map(a -> "\"" + words.ask(a.check()) + " " + words.answer(a.check(), a.answer()) + "\"")
-          .orElse("an answer that was taken back");
-    }
-
-    private void corrections() {
-      List<String> lines = new ArrayList<>();
-      for (Entry entry : moment.entries()) {
-        entry
-            .event()
-            .accept(correction)
-            .ifPresent(words -> lines.add(Wording.time(entry.at()) + words));
-      }
-      page.list("Corrections", lines);
-    }
-
-    private final SomeEvents<Optional<String>> correction =
-        new SomeEvents<>() {
-          @Override
-          public Optional<String> retracted(Event.Retracted event) {
-            return Optional.of(" Taken back: " + was(event.event()));
-          }
-
-          @Override
-          public Optional<String> corrected(Event.Corrected event) {
-            return Optional.of(" Changed: " + was(event.event()) + " Now: " + now(event));
-          }
-
-          @Override
-          public Optional<String> other(Event event) {
-            return Optional.empty();
-          }
-        };
-
-    private Optional<Entry> entry(long number) {
-      return moment.entries().stream().filter(x -> x.number() == number).findFirst();
-    }
-
-    private String was(long number) {
-      return entry(number).map(x -> words.event(x.event())).orElse("entry " + number);
-    }
-
-    private String now(Event.Corrected corrected) {
-      String check =
-          entry(corrected.event())
-              .map(Entry::event)
-              .filter(Event.Answered.class::isInstance)
-              .map(e -> ((Event.Answered) e).check())
-              .orElse("");
-      return words.answer(check, corrected.answer());
     }
   }
 }

@@ -23,9 +23,6 @@ public final class DispatchPage {
   private static final int CAUSES = 4;
   private static final int SAID = 4;
 
-  /** A line and its second one; only what people said is ever cut. */
-  private static final int LONGEST = 150;
-
   private static final List<String> UNTOLD = List.of("could not tell", "could not get there");
 
   private final DispatchSheet sheet;
@@ -64,7 +61,7 @@ public final class DispatchPage {
         String.join("; ", sheet.urgency().reasons()) + ".");
     who();
     page.list("Danger", sheet.dangers());
-    page.list("What was said", some(said(), SAID));
+    page.list("What was said", Shortened.some(said(), SAID));
     List<String> believed =
         new ArrayList<>(sheet.believed().stream().limit(CAUSES).map(DispatchPage::line).toList());
     sheet.first().stream()
@@ -72,7 +69,7 @@ public final class DispatchPage {
         .forEach(f -> believed.add("Look first: " + f));
     page.list("What is believed", believed);
     bring();
-    page.list("Told on the telephone", some(asked(), detail));
+    page.list("Told on the telephone", Shortened.some(asked(), detail));
     page.list(
         "Cautions (what to do stands at each step)",
         sheet.cautions().stream().map(DispatchPage::hazard).toList());
@@ -113,7 +110,7 @@ public final class DispatchPage {
 
   private List<String> said() {
     List<String> said = new ArrayList<>();
-    sheet.said().forEach(s -> said.add("\"" + cut(s) + "\""));
+    sheet.said().forEach(s -> said.add("\"" + Shortened.cut(s) + "\""));
     if (!sheet.complaints().isEmpty()) {
       said.add(String.join("; ", sheet.complaints()));
     }
@@ -187,22 +184,5 @@ public final class DispatchPage {
   /** What it is. */
   private static String hazard(String caution) {
     return caution.split("(?<=[.]) ", 2)[0];
-  }
-
-  private static String cut(String said) {
-    return said.length() > LONGEST ? said.substring(0, LONGEST) + " …" : said;
-  }
-
-  /** The first of them, and how many more there are. */
-  private static List<String> some(List<String> lines, int most) {
-    List<String> some = new ArrayList<>();
-    if (lines.isEmpty() || most == 0) {
-      return some;
-    }
-    lines.stream().limit(lines.size() > most ? most - 1L : most).forEach(some::add);
-    if (lines.size() > some.size()) {
-      some.add((lines.size() - some.size()) + " more: dispatch CASE --json");
-    }
-    return some;
   }
 }

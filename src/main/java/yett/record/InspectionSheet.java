@@ -3,12 +3,15 @@ package yett.record;
 import java.time.ZoneId;
 import java.util.List;
 import yett.interview.Ending;
+import yett.interview.Forces;
 import yett.interview.Inspection;
 import yett.interview.Inspection.Result;
 import yett.interview.Moment;
 import yett.interview.Verdict;
 import yett.knowledge.RuleBase;
+import yett.wording.ForceWords;
 import yett.wording.InspectionWords;
+import yett.wording.Wording;
 
 /** The sheet of an inspection as Markdown, to be signed and filed. */
 public final class InspectionSheet {
@@ -38,6 +41,11 @@ public final class InspectionSheet {
     page.list("Heading for a limit", words.headingForALimit(inspection));
     page.list("Measured", inspection.measured().stream().map(this::measured).toList());
     page.list("Safety tests", inspection.proofs().stream().map(this::proof).toList());
+    page.list(
+        "Force on an obstruction (EN 12453)",
+        Forces.of(moment.entries()).points().stream()
+            .map(p -> Wording.spaced(p.proof()) + ", " + ForceWords.line(p))
+            .toList());
     page.list("Looked at, in order", words.passedLooks(inspection));
     page.list("Not inspected", lines(Verdict.OPEN));
     page.heading("Signed");

@@ -145,6 +145,16 @@ record EventWords(Wording words) implements Event.Visitor<String> {
   }
 
   @Override
+  public String forceTaken(Event.ForceTaken event) {
+    return "a force of "
+        + Math.round(event.peak())
+        + " N at "
+        + event.gap()
+        + " mm, "
+        + event.height().words();
+  }
+
+  @Override
   public String unread(Event.Unread event) {
     return "an entry that this version of the program cannot read";
   }

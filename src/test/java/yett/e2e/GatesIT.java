@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.StringReader;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -143,6 +144,120 @@ class GatesIT {
     assertThat(yett("gates", "rename", "Customs yard").stderr()).contains("Usage: gates rename");
     assertThat(yett("gates", "show", "Custom yard").stderr()).contains("Maybe \"Customs yard\"");
     assertThat(in(directory.resolve("nobody"), "gates").stdout()).contains("knows no gate yet");
+  }
+
+  @Test
+  @Order(8)
+  void a_gate_that_is_retired_is_in_no_list_until_it_is_brought_back() {
+    Path office = directory.resolve("retiring");
+    in(office, "gates", "add", "Ice house", "opening=4 m");
+    in(office, "gates", "add", "Ferry", "opening=5 m");
+
+    assertThat(in(office, "gates", "retire", "Ferry").stdout()).contains("Ferry is retired");
+    assertThat(in(office, "gates").stdout()).contains("1 gate", "Retired: 1").doesNotContain("5 m");
+    assertThat(in(office, "gates", "due").stdout()).doesNotContain("Ferry");
+    assertThat(in(office, "gates", "--retired").stdout()).contains("Ferry:", "5 m");
+    assertThat(in(office, "gates", "show", "Ferry").stdout()).contains("Retired on ");
+    assertThat(in(office, "gates", "describe", "Ferry", "opening=6 m").exitCode()).isZero();
+    assertThat(in(office, "gates", "retire", "Ferry").stderr()).contains("retired already");
+
+    assertThat(in(office, "gates", "restore", "Ferry").stdout()).contains("back again");
+    assertThat(in(office, "gates").stdout()).contains("2 gates", "6 m").doesNotContain("Retired");
+    assertThat(in(office, "gates", "restore", "Ferry").stderr()).contains("not retired");
+  }
+
+  @Test
+  @Order(9)
+  void two_gates_that_are_one_are_made_one_with_all_their_cases() {
+    Path copy = directory.resolve("merging");
+    in(copy, "cases", "import", directory.resolve("all.jsonl").toString());
+    assertThat(in(copy, "gates", "merge", "Customs yard", "=Chandler & Sons").stdout())
+        .contains("belongs to \"=Chandler & Sons\" now");
+
+    assertThat(in(copy, "gates").stdout()).contains("1 gate");
+    String page = in(copy, "gates", "show", "=Chandler & Sons").stdout();
+    assertThat(page).contains("Customs yard", "Chandler's gate", "2025-09-11", "190 mm", "6 m");
+    assertThat(in(copy, "gates", "show", "Customs yard").stderr())
+        .contains("has another name now: =Chandler & Sons.");
+    assertThat(in(copy, "cases", "verify").exitCode()).isZero();
+    assertThat(in(copy, "gates", "merge", "=Chandler & Sons", "=Chandler & Sons").stderr())
+        .contains("one gate already");
+  }
+
+  @Test
+  @Order(10)
+  void a_sheet_goes_out_and_in_and_an_error_is_told_by_line_and_column() throws IOException {
+    Path from = directory.resolve("sheet-from");
+    in(from, "gates", "add", "Ice house", "opening=4 m", "support=cantilever");
+    in(from, "gates", "rename", "Ice house", "=Ice; house");
+    in(from, "gates", "add", "Ferry", "leaf-mass=600 kg");
+    Path sheet = directory.resolve("gates.csv");
+    assertThat(in(from, "gates", "export", sheet.toString()).exitCode()).isZero();
+
+    Path to = directory.resolve("sheet-to");
+    assertThat(in(to, "gates", "import", sheet.toString()).stdout()).contains("2 new, 0 changed");
+    assertThat(in(to, "gates").stdout()).isEqualTo(in(from, "gates").stdout());
+    assertThat(in(to, "gates", "import", sheet.toString()).stdout()).contains("0 new, 0 changed");
+
+    Path wrong = directory.resolve("wrong.csv");
+    Files.writeString(
+        wrong, "\uFEFFGate;opening;Suport\n\"Net\nloft\";4 m;\n\nSail store;4 V;\nferry;5 m;\n");
+    Pipe.Result refused = in(to, "gates", "import", wrong.toString());
+    assertThat(refused.exitCode()).isNotZero();
+    assertThat(refused.stderr().replaceAll("\\s+", " "))
+        .contains("line 1, column 3: no question on a gate is called \"Suport\".")
+        .contains("line 2, column 1 (Gate): ")
+        .contains("line 5, column 2 (opening): \"4 V\" is no answer.")
+        .contains("line 6, column 1 (Gate): there is a gate \"Ferry\" already")
+        .contains("Nothing was taken in");
+    assertThat(in(to, "gates").stdout()).contains("2 gates").doesNotContain("Sail store");
+  }
+
+  @Test
+  @Order(11)
+  void past_inspections_come_in_from_a_sheet_with_baseline_and_trend() throws IOException {
+    Path firm = directory.resolve("papers");
+    in(firm, "gates", "add", "Ferry", "opening=6 m");
+    Path sheet = directory.resolve("readings.csv");
+    Files.writeString(
+        sheet,
+        """
+        Gate,Date,Visit,Measured,Reading
+        Ferry,2022-03-01,commissioning,Chain sag,50 mm
+        Ferry,2022-03-01,commissioning,Running current,3.1 A
+        Ferry,2023-03-01,service,Chain sag,56 mm
+        Ferry,2024-03-01,service,Chain sag,63 mm
+        Ferry,2025-03-01,service,Chain sag,69 mm
+        Ferry,2025-07-01,call,Chain sag,200 mm
+        Ferry,2026-03-01,service,chain-sag,75 mm
+        """);
+    assertThat(in(firm, "gates", "readings", "import", sheet.toString()).stdout())
+        .contains("5 visits in the sheet: 6 readings taken in");
+    assertThat(in(firm, "gates", "readings", "import", sheet.toString()).stdout())
+        .contains("here already");
+
+    String page = in(firm, "gates", "show", "Ferry").stdout().replaceAll("\\s+", " ");
+    assertThat(page)
+        .contains("Baseline: 50 mm on 2022-03-01; last: 75 mm.")
+        .contains("Trend: rises by 6.3 mm a year")
+        .contains("Next inspection: ", "last passed 2026-03-01");
+    Path out = directory.resolve("out.csv");
+    assertThat(in(firm, "gates", "readings", "export", out.toString()).exitCode()).isZero();
+    assertThat(rows(Files.readString(out))).hasSize(7);
+    assertThat(in(firm, "cases", "verify").exitCode()).isZero();
+
+    Path wrong = directory.resolve("wrong-readings.csv");
+    Files.writeString(
+        wrong,
+        "Gate,Date,Visit,Measured,Reading\nFery,2022-13-01,servise,Chain sack,50 V\n"
+            + "Ferry,2023-04-01,service,Chain sag,900 m\n");
+    String refused = in(firm, "gates", "readings", "import", wrong.toString()).stderr();
+    assertThat(refused.replaceAll("\\s+", " "))
+        .contains("line 2, column 1 (Gate): there is no gate \"Fery\"", "Maybe \"Ferry\"")
+        .contains("line 2, column 2 (Date)", "line 2, column 3 (Visit)")
+        .contains("line 2, column 4 (Measured)", "line 3, column 5 (Reading): ")
+        .contains("Nothing was taken in");
+    assertThat(in(firm, "cases").stdout()).doesNotContain("2023-04");
   }
 
   @Test

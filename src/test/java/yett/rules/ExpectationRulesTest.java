@@ -27,6 +27,11 @@ class ExpectationRulesTest extends ShownByExamples {
         example("what the motor drew when the gate was in order", was("running-current", 3.1)),
         example("how long a run took when the gate was in order", was("travel-time", 24)),
         example(
+            "what force kept the leaf rolling when the gate was in order", was("push-force", 60)),
+        example(
+            "how far the chain moved by hand when it hung as it did in order",
+            was("chain-sag", 60)),
+        example(
             "how low the batteries dipped when the gate was in order",
             was("battery-running-voltage", 24.6)),
         example("what force keeps a cantilevered leaf rolling", site("support", "cantilever")),
@@ -47,6 +52,20 @@ class ExpectationRulesTest extends ShownByExamples {
     assertThat(known.findings()).hasSize(1);
     assertThat(known.finding(7).orElseThrow().outcome()).isEqualTo("slack");
     assertThat(known.expectation("chain-sag").orElseThrow().high()).isCloseTo(65, within(1e-9));
+  }
+
+  /** Hand movement of a parabola of sag s: 4 s / sqrt(3) (geometry), give or take 30 %. */
+  @Test
+  void what_one_reading_was_in_order_bounds_another_that_hangs_on_it() {
+    Expectation lift =
+        Rules.judge(was("chain-sag", 60)).conclusions().stream()
+            .filter(Expectation.class::isInstance)
+            .map(Expectation.class::cast)
+            .filter(e -> e.check().equals("chain-hand-lift") && e.how().contains("in order"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(lift.low()).isCloseTo(0.7 * 138.564, within(0.01));
+    assertThat(lift.high()).isCloseTo(1.3 * 138.564, within(0.01));
   }
 
   /** The usual site, and ten that differ from it in what the formulas take. */

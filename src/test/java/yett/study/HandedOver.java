@@ -102,6 +102,7 @@ final class HandedOver {
                     "checks without",
                     "checks with",
                     "fewer checks",
+                    "of them read before",
                     "needless repairs without",
                     "with",
                     "minutes in all: with less without",
@@ -137,6 +138,7 @@ final class HandedOver {
             Text.mean(checks, 1),
             Text.mean(sample(after, Played::checks), 1),
             Text.words("%.0f %% ± %.0f", 100 * fewer.mean() / mean, 100 * fewer.margin() / mean),
+            Text.mean(sample(after, Played::readBefore), 1),
             needless(before),
             needless(after),
             Text.mean(

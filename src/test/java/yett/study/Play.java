@@ -46,6 +46,7 @@ final class Play {
   private int needlessFitted;
   private int checks;
   private int checksFirst;
+  private int readBefore;
   private int repairs;
   private int needless;
   private double needlessParts;
@@ -145,6 +146,7 @@ final class Play {
         due(gate.remaining(), Repair::price),
         why,
         first.isPresent() ? checksFirst : checks,
+        readBefore,
         first,
         last,
         end,
@@ -243,6 +245,7 @@ final class Play {
       return;
     }
     checks++;
+    readBefore += gate.earlier().stream().anyMatch(e -> e.check().equals(check.id())) ? 1 : 0;
     minutes += base.planning().question();
     told(moment, check, answer);
   }

@@ -24,6 +24,7 @@ import yett.knowledge.Planning;
  * @param dueParts price of their parts
  * @param why it was handed over, in the interview's words; empty if it was not
  * @param checksFirst how many checks were made before the first repair, or at all without one
+ * @param readBefore how many of all checks had been read at the first inspection, if that is known
  * @param first what was believed when the first repair was proposed; empty if none was
  * @param last the same at the first repair, or at the end without one
  * @param end the same when the case closed
@@ -46,6 +47,7 @@ record Played(
     double dueParts,
     String why,
     int checksFirst,
+    int readBefore,
     Optional<Belief> first,
     Belief last,
     Belief end,

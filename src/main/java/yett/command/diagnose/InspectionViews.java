@@ -58,6 +58,7 @@ final class InspectionViews {
     words(moment).baseline(check).ifPresent(b -> rows.add(Block.row("Baseline", b)));
     words(moment).last(check).ifPresent(l -> rows.add(Block.row("Last", l)));
     words(moment).trend(check).ifPresent(t -> rows.add(Block.row("Trend", t)));
+    rows.addAll(ForceEntry.rows(check, moment));
     blocks.add(new Block.Rows(rows));
     blocks.addAll(cautions.written(step.cautions()));
     blocks.add(answers(step, moment));

@@ -25,10 +25,12 @@ public final class Questions {
 
   private final Sitting sitting;
   private final Wishes wishes;
+  private final ForceEntry forces;
 
   public Questions(Sitting sitting, Wishes wishes) {
     this.sitting = sitting;
     this.wishes = wishes;
+    this.forces = new ForceEntry(sitting);
   }
 
   /** Waits until the steps of a stop are done, and records it. */
@@ -49,14 +51,16 @@ public final class Questions {
     if (wish.filter(w -> w == Words.Wish.LATER).isPresent()) {
       return Optional.of(new Answer.NotNow());
     }
-    if (wishes.grant(line) || wishes.volunteered().hearElsewhere(check, line)) {
+    if (forces.take(check, line)
+        || wishes.grant(line)
+        || wishes.volunteered().hearElsewhere(check, line)) {
       return Optional.empty();
     }
     Words.Heard heard = Words.answer(check, line);
     if (heard.answer().isEmpty()) {
       sitting.say(heard.complaint());
     }
-    return heard.answer();
+    return forces.forbids(check, heard.answer()) ? Optional.empty() : heard.answer();
   }
 
   /**

@@ -78,6 +78,7 @@ public final class StepViews {
       rows.add(Block.row("How", check.how()));
     }
     step.expectation().ifPresent(e -> rows.add(Block.row("Usual", UsualRange.reasoned(check, e))));
+    rows.addAll(ForceEntry.rows(check, moment));
     blocks.add(new Block.Rows(rows));
     blocks.addAll(cautions.written(step.cautions()));
     blocks.add(answers(step, moment));

@@ -65,6 +65,7 @@ final class CustomerPage {
     lines.end();
     measured(page);
     proofs(page);
+    ForceSection.write(page, moment);
     lines.list("What is left to do", left());
     lines.end();
     Signatures.write(page);

@@ -55,6 +55,7 @@ final class InspectionPage {
     ahead.end();
     measured(page);
     proofs(page);
+    ForceSection.write(page, moment);
     HtmlOutline lines = new HtmlOutline(page);
     lines.list("Looked at, in order", words.passedLooks(inspection));
     lines.list("Not inspected", asked(inspection.results(Verdict.OPEN)));

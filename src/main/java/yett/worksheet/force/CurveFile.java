@@ -12,7 +12,7 @@ import yett.calculation.ForceRecordException;
 import yett.worksheet.InputException;
 
 /** Opens the file of a force meter. */
-final class CurveFile {
+public final class CurveFile {
   /** Bytes; a record of 5 s takes some ten thousand. */
   private static final long LARGEST = 5_000_000;
 
@@ -24,7 +24,7 @@ final class CurveFile {
    * @throws InputException if there is no such file or no curve in it; the message names line and
    *     column
    */
-  static ForceCurve read(String typed) {
+  public static ForceCurve read(String typed) {
     Path file = path(typed);
     String name = file.getFileName() == null ? typed : file.getFileName().toString();
     try {

@@ -71,7 +71,7 @@ class PrintedTest {
     }
   }
 
-  private static boolean isBlank(BufferedImage image, int x, int y, int width, int height) {
+  static boolean isBlank(BufferedImage image, int x, int y, int width, int height) {
     for (int i = x; i < x + width; i++) {
       for (int j = y; j < y + height; j++) {
         if ((image.getRGB(i, j) & 0xffffff) != 0xffffff) {

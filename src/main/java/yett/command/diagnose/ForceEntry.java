@@ -1,0 +1,147 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import yett.calculation.ForceCurve;
+import yett.calculation.ForceZone;
+import yett.calculation.ObstructionForce;
+import yett.calculation.ObstructionForce.Verdict;
+import yett.console.Block;
+import yett.interview.Answer;
+import yett.interview.Event;
+import yett.interview.Forces;
+import yett.interview.Moment;
+import yett.knowledge.Check;
+import yett.quantity.Quantity;
+import yett.quantity.Reading;
+import yett.quantity.ReadingException;
+import yett.quantity.Unit;
+import yett.wording.ForceWords;
+import yett.worksheet.InputException;
+import yett.worksheet.force.CurveFile;
+
+/** Forces that are measured in a proof: typed, or read from the file of a meter. */
+final class ForceEntry {
+  private static final String FORM =
+      "force GAP HEIGHT FORCE TIME, such as: force 50 low 380 N 420 ms; or with the meter's file:"
+          + " force 50 low curve.csv. Gaps: 50, 300, 500 (mm). Heights: low, middle, top.";
+
+  private static final Pattern LINE =
+      Pattern.compile(
+          "force\\s+(\\d+)(?:\\s*mm)?\\s+(\\p{Alpha}+)\\s+(.+)", Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern TYPED =
+      Pattern.compile(
+          "([\\d.,]+\\s*(?:N|kN|lbf)?)[\\s,;]+([\\d.,]+\\s*(?:ms|s)?)", Pattern.CASE_INSENSITIVE);
+
+  private final Sitting sitting;
+
+  ForceEntry(Sitting sitting) {
+    this.sitting = sitting;
+  }
+
+  /** What was measured so far, and how to enter more; nothing at other checks. */
+  static List<Block.Row> rows(Check check, Moment moment) {
+    List<Block.Row> rows = new ArrayList<>();
+    if (Forces.PROOFS.contains(check.id())) {
+      Forces.of(moment.entries())
+          .points(check.id())
+          .forEach(p -> rows.add(Block.row("Force", ForceWords.line(p))));
+      rows.add(Block.row("With a meter", FORM + " Each point three times."));
+    }
+    return rows;
+  }
+
+  /** Whether the line tells of a force; if so, it is kept, or it is said why not. */
+  boolean take(Check check, String line) {
+    if (!Forces.PROOFS.contains(check.id())
+        || !line.strip().toLowerCase(Locale.ROOT).matches("force(\\s.*)?")) {
+      return false;
+    }
+    try {
+      Event.ForceTaken taken = read(check.id(), line.strip());
+      sitting.record(taken);
+      Forces.of(sitting.moment().entries()).points(check.id()).stream()
+          .filter(p -> p.force().gap() == taken.gap() && p.height() == taken.height())
+          .forEach(p -> sitting.say(ForceWords.line(p) + "."));
+    } catch (InputException e) {
+      sitting.say(e.getMessage());
+    }
+    return true;
+  }
+
+  /** Whether an answer cannot be, as the meter says otherwise; if so, that is said. */
+  boolean forbids(Check check, Optional<Answer> answer) {
+    boolean forbidden =
+        answer.filter(a -> a.is(Check.PASS)).isPresent()
+            && Forces.PROOFS.contains(check.id())
+            && Forces.of(sitting.moment().entries()).forbid(check.id());
+    if (forbidden) {
+      sitting.say(
+          "By the meter the force is over the limits, so this proof does not pass. If a reading was"
+              + " typed wrong: back. Otherwise it fails.");
+    }
+    return forbidden;
+  }
+
+  private static Event.ForceTaken read(String proof, String line) {
+    Matcher words = LINE.matcher(line);
+    if (!words.matches()) {
+      throw new InputException("Type " + FORM);
+    }
+    int gap = words.group(1).length() > 4 ? 0 : Integer.parseInt(words.group(1));
+    Event.Height height =
+        Event.Height.of(words.group(2))
+            .orElseThrow(() -> new InputException("Heights are low, middle and top. Type " + FORM));
+    if (!Event.ForceTaken.GAPS.contains(gap)) {
+      throw new InputException("The gaps to measure at are 50, 300 and 500 mm.");
+    }
+    Matcher typed = TYPED.matcher(words.group(3).strip());
+    return typed.matches()
+        ? typed(proof, gap, height, typed.group(1), typed.group(2))
+        : recorded(proof, gap, height, words.group(3).strip());
+  }
+
+  private static Event.ForceTaken typed(
+      String proof, int gap, Event.Height height, String force, String time) {
+    try {
+      double peak = Reading.parse(force, Quantity.FORCE, Unit.NEWTON).value();
+      double above = Reading.parse(time, Quantity.TIME, Unit.MILLISECOND).value();
+      if (peak > ObstructionForce.METER_RANGE || above > ObstructionForce.RELEASE_PERIOD) {
+        throw new InputException("A meter shows up to 2000 N, and the time above 150 N in 5 s.");
+      }
+      return new Event.ForceTaken(proof, gap, height, peak, above, Optional.empty(), List.of());
+    } catch (ReadingException e) {
+      throw new InputException(e.getMessage());
+    }
+  }
+
+  private static Event.ForceTaken recorded(
+      String proof, int gap, Event.Height height, String file) {
+    ForceCurve curve = CurveFile.read(file);
+    ObstructionForce force = new ObstructionForce(curve, ForceZone.CLOSING_GAP);
+    if (force.contact().isEmpty()
+        || force.beginning() == Verdict.OPEN
+        || force.zeroing() == Verdict.OPEN
+        || force.dynamic() == Verdict.OPEN) {
+      throw new InputException(
+          "This record does not tell: the meter was not hit, not zeroed, or started or stopped too"
+              + " late. Look at it with calculate obstruction-force, and record again.");
+    }
+    if (curve.peak().force() > ObstructionForce.METER_RANGE) {
+      throw new InputException("A meter shows up to 2000 N. Look at the units of the file.");
+    }
+    return new Event.ForceTaken(
+        proof,
+        gap,
+        height,
+        curve.peak().force(),
+        force.dynamicPeriod(),
+        force.afterRelease().map(f -> Math.max(0, f)),
+        Event.ForceTaken.thinned(curve, force.contact().orElseThrow()));
+  }
+}

@@ -1,0 +1,110 @@
+package yett.record;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import yett.interview.CaseState.Answered;
+import yett.interview.Chance;
+import yett.interview.Moment;
+import yett.interview.SiteFacts;
+import yett.interview.Trail;
+import yett.knowledge.RuleBase;
+import yett.wording.Wording;
+
+/** What was known before the search: the gate, what was reported, and dangers. */
+final class StartLines {
+  /** Causes that are named before any check. */
+  private static final int FIRST = 3;
+
+  private final RuleBase base;
+  private final Wording words;
+  private final Moment moment;
+  private final Outline page;
+
+  StartLines(RuleBase base, Wording words, Moment moment, Outline page) {
+    this.base = base;
+    this.words = words;
+    this.moment = moment;
+    this.page = page;
+  }
+
+  void site() {
+    page.heading("Site");
+    Map<String, String> given = moment.state().told().site();
+    new SiteFacts(base)
+        .answers(given)
+        .forEach(
+            (id, answer) ->
+                page.item(
+                    base.siteQuestions().get(id).name()
+                        + ": "
+                        + Wording.site(base.siteQuestions().get(id), answer)
+                        + usual(answer, given.get(id))));
+  }
+
+  /** Something that is no answer counts as if it had not been given. */
+  private static String usual(String answer, String given) {
+    if (given == null) {
+      return " (the usual)";
+    }
+    return given.equals(answer) ? "" : " (the usual; what was entered is no answer)";
+  }
+
+  void reported() {
+    page.heading("Complaint and history");
+    if (moment.state().told().complaints().isEmpty()) {
+      page.item("Not asked");
+    }
+    page.items(
+        moment.state().told().complaints().orElse(List.of()).stream()
+            .map(words::complaint)
+            .toList());
+    moment
+        .state()
+        .told()
+        .histories()
+        .ifPresent(h -> h.forEach(id -> page.item("Lately: " + words.history(id))));
+    Trail trail = moment.trail();
+    double[] before =
+        trail.moves().stream()
+            .filter(m -> m.event() == 0)
+            .reduce((a, b) -> b)
+            .map(Trail.Move::after)
+            .orElse(trail.prior());
+    List<String> ids = moment.belief().model().causes();
+    String leading =
+        IntStream.range(0, before.length)
+            .boxed()
+            .sorted(Comparator.comparingDouble(i -> -before[i]))
+            .limit(FIRST)
+            .map(i -> words.cause(ids.get(i)) + " " + Chance.of(before[i]).percent())
+            .collect(Collectors.joining("; "));
+    page.paragraph("Before any check: " + leading + ".");
+  }
+
+  void dangers() {
+    Set<String> dangers = words.dangers();
+    List<String> lines = new ArrayList<>();
+    for (Answered a : moment.state().answers()) {
+      if (dangers.contains(a.check())) {
+        lines.add(words.ask(a.check()) + " " + words.answer(a.check(), a.answer()));
+      }
+    }
+    moment
+        .judgement()
+        .stops()
+        .forEach(
+            s ->
+                lines.add(
+                    "STOP: "
+                        + words.stop(s.stop())
+                        + (moment.state().madeSafe().containsKey(s.stop())
+                            ? ", made safe"
+                            : ", not yet made safe")));
+    page.list("Dangers asked", lines);
+  }
+}

@@ -1,0 +1,92 @@
+package yett.record;
+
+import java.util.ArrayList;
+import java.util.List;
+import yett.interview.CaseState;
+import yett.interview.CaseState.Answered;
+import yett.interview.Moment;
+import yett.interview.SiteFacts;
+import yett.knowledge.Check;
+import yett.knowledge.RuleBase;
+import yett.wording.Wording;
+
+/** What was reported, and what was asked and answered since. */
+final class ToldLines {
+  private final RuleBase base;
+  private final Wording words;
+  private final Moment moment;
+  private final CaseState state;
+  private final Outline page;
+
+  ToldLines(RuleBase base, Wording words, Moment moment, Outline page) {
+    this.base = base;
+    this.words = words;
+    this.moment = moment;
+    this.state = moment.state();
+    this.page = page;
+  }
+
+  /**
+   * @param briefly of what was asked, only what was out of the ordinary
+   */
+  void write(boolean briefly) {
+    reported();
+    if (briefly) {
+      outOfTheOrdinary();
+    } else {
+      asked();
+    }
+  }
+
+  private void reported() {
+    List<String> lines = new ArrayList<>();
+    state.told().complaints().orElse(List.of()).forEach(c -> lines.add(words.complaint(c)));
+    state
+        .told()
+        .histories()
+        .orElse(List.of())
+        .forEach(h -> lines.add("Lately: " + words.history(h)));
+    new SiteFacts(base)
+        .site(state.told().site())
+        .answers()
+        .forEach(
+            (id, answer) -> {
+              if (answer.equals(state.told().site().get(id))) {
+                var question = base.siteQuestions().get(id);
+                lines.add(question.name() + ": " + Wording.site(question, answer));
+              }
+            });
+    page.list("What was reported", lines);
+  }
+
+  private void asked() {
+    List<String> lines = new ArrayList<>();
+    for (Answered a : state.answers()) {
+      String line = words.ask(a.check()) + " " + words.answer(a.check(), a.answer());
+      String since = a.epoch() == 0 ? "" : " (after repair " + a.epoch() + ")";
+      lines.add(line + words.meaning(moment, a).map(m -> ": " + m).orElse("") + since);
+    }
+    page.list("What was asked", lines);
+  }
+
+  /** Readings are not among it: they stand in a table, with their ranges. */
+  private void outOfTheOrdinary() {
+    List<String> lines = new ArrayList<>();
+    int others = 0;
+    for (Answered a : state.answers()) {
+      boolean telling = words.isProof(a.check()) ? !a.answer().is(Check.PASS) : !isOrdinary(a);
+      if (a.answer().reading().isEmpty() && telling) {
+        lines.add(words.ask(a.check()) + " " + words.answer(a.check(), a.answer()));
+      } else {
+        others++;
+      }
+    }
+    page.list("What was out of the ordinary, or could not be told", lines);
+    page.paragraph("Asked and measured besides: " + others + ".");
+  }
+
+  private boolean isOrdinary(Answered a) {
+    Check check = base.checks().get(a.check());
+    return check != null && a.answer().choice().filter(c -> check.indexOf(c) == 0).isPresent();
+  }
+}

@@ -1,0 +1,65 @@
+package yett.record.handout;
+
+import java.util.List;
+import yett.calculation.ObstructionForce.Verdict;
+import yett.interview.Forces;
+import yett.interview.Moment;
+import yett.paper.Markup;
+import yett.record.drawing.ForceChart;
+import yett.wording.ForceWords;
+import yett.wording.Wording;
+
+/** The force on an obstruction as it was measured, with its limits; nothing if nobody did. */
+final class ForceSection {
+  private ForceSection() {}
+
+  static void write(Markup page, Moment moment) {
+    Forces forces = Forces.of(moment.entries());
+    if (forces.isEmpty()) {
+      return;
+    }
+    page.leaf("h2", "Force on an obstruction (EN 12453)");
+    page.open("table").open("thead").open("tr");
+    for (String head :
+        List.of("Way", "Gap and height", "Peak", "Allowed", "Above 150 N", "Allowed", "Verdict")) {
+      page.leaf("th", head, "scope", "col");
+    }
+    page.close().close().open("tbody");
+    for (Forces.Point p : forces.points()) {
+      page.open("tr");
+      page.leaf("td", Wording.spaced(p.proof()).replace("reversal ", ""));
+      page.leaf("td", ForceWords.place(p));
+      page.leaf("td", ForceWords.peak(p.force()));
+      page.leaf("td", ForceWords.allowed(p.force()));
+      page.leaf("td", ForceWords.above(p.force()));
+      page.leaf("td", ForceWords.aboveAllowed());
+      Verdict verdict = p.force().verdict();
+      page.leaf(
+          "td",
+          ForceWords.verdict(p.force()),
+          "class",
+          verdict == Verdict.MET
+              ? "short good"
+              : verdict == Verdict.MISSED ? "short bad" : "short");
+      page.close();
+    }
+    page.close().close();
+    forces
+        .worstCurve()
+        .ifPresent(
+            worst -> {
+              page.open("div", "class", "drawing");
+              new ForceChart(worst).draw(page);
+              page.leaf(
+                  "p",
+                  "The record with the greatest force: "
+                      + worst.gap()
+                      + " mm, "
+                      + worst.height().words()
+                      + ".",
+                  "class",
+                  "note");
+              page.close();
+            });
+  }
+}

@@ -1,0 +1,58 @@
+package yett.wording;
+
+import yett.calculation.ForcePoint;
+import yett.calculation.ObstructionForce;
+import yett.interview.Forces;
+
+/** What was measured of the force on an obstruction, in words. */
+public final class ForceWords {
+  private ForceWords() {}
+
+  /** Where: {@code 300 mm, at the middle}. */
+  public static String place(Forces.Point point) {
+    return point.force().gap() + " mm, " + point.height().words();
+  }
+
+  public static String peak(ForcePoint force) {
+    return Math.round(force.peak()) + " N";
+  }
+
+  public static String allowed(ForcePoint force) {
+    return Math.round(force.zone().peakLimit()) + " N";
+  }
+
+  /** How long it stayed above 150 N. */
+  public static String above(ForcePoint force) {
+    return Math.round(1000 * force.above()) + " ms";
+  }
+
+  public static String aboveAllowed() {
+    return Math.round(1000 * ObstructionForce.DYNAMIC_PERIOD) + " ms";
+  }
+
+  public static String verdict(ForcePoint force) {
+    return switch (force.verdict()) {
+      case MET -> "within the limits";
+      case MISSED -> "over the limits";
+      case OPEN -> "measured " + force.times() + " of " + ForcePoint.TIMES + " times";
+    };
+  }
+
+  /** All of it in a line. */
+  public static String line(Forces.Point point) {
+    ForcePoint force = point.force();
+    return place(point)
+        + ": "
+        + peak(force)
+        + " ("
+        + allowed(force)
+        + " allowed), above 150 N for "
+        + above(force)
+        + " ("
+        + aboveAllowed()
+        + " allowed)"
+        + force.left().map(n -> ", " + Math.round(n) + " N after 5 s (25 N allowed)").orElse("")
+        + ": "
+        + verdict(force);
+  }
+}
