@@ -21,6 +21,7 @@ import yett.command.gates.GateEntryCommands;
 import yett.command.gates.GateLifeCommands;
 import yett.command.gates.GateTransferCommands;
 import yett.command.gates.GatesCommands;
+import yett.command.gates.UnitsCommands;
 import yett.command.knowledge.AnomaliesCommands;
 import yett.command.knowledge.BundleCommands;
 import yett.command.knowledge.CheckCommands;
@@ -59,6 +60,7 @@ final class AllCommands {
     add(RecordCommands.class, () -> new RecordCommands(desk(), output()));
     add(GatesCommands.class, () -> new GatesCommands(desk(), console(), output()));
     add(DueCommands.class, () -> new DueCommands(desk(), console()));
+    add(UnitsCommands.class, () -> new UnitsCommands(desk(), console()));
     add(DemoCommands.class, () -> new DemoCommands(desk(), console()));
     add(GateEntryCommands.class, () -> new GateEntryCommands(desk(), console()));
     add(GateLifeCommands.class, () -> new GateLifeCommands(desk(), console()));

@@ -3,22 +3,19 @@ package yett.command.diagnose;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
+import java.util.function.Supplier;
 import yett.command.common.Prompt;
-import yett.command.common.Words;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.Text;
+import yett.console.Pages;
+import yett.console.Rewording;
 import yett.desk.OpenCase;
 import yett.interview.Answer;
 import yett.interview.Event;
-import yett.interview.Interview;
 import yett.interview.Moment;
 import yett.interview.SetApart;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
-import yett.wording.Figures;
-import yett.wording.Wording;
 
 /** A person at a console with a case on the table: what every part of a conversation works with. */
 public final class Sitting {
@@ -33,7 +30,8 @@ public final class Sitting {
   private final WhyViews why;
   private final Sharing sharing;
   private final Ears ears;
-  private List<String> wishWords = List.of();
+  private final TabWords tab;
+  private final Rewording rewording;
 
   public Sitting(Console console, OpenCase open) {
     this.console = console;
@@ -45,6 +43,8 @@ public final class Sitting {
     this.why = new WhyViews(base(), beliefs);
     this.sharing = new Sharing(this);
     this.ears = new Ears(base());
+    this.tab = new TabWords(base());
+    this.rewording = new Rewording(base().units()::in);
   }
 
   public RuleBase base() {
@@ -83,16 +83,35 @@ public final class Sitting {
     return why;
   }
 
-  public void show(Block... blocks) {
-    console.show(blocks);
+  /** What is seen at once here. */
+  Pages pages() {
+    return new Pages(console);
   }
 
+  /** Shows what must be read: a page at a time, where it would scroll away. */
+  void screen(List<Block> blocks) {
+    List<List<Block>> pages = pages().of(blocks);
+    for (int i = 0; i < pages.size(); i++) {
+      show(pages.get(i));
+      if (i + 1 < pages.size()) {
+        while (!line("Enter when this is read").isBlank()) {
+          say("Only Enter, when it is read; save stops here.");
+        }
+      }
+    }
+  }
+
+  public void show(Block... blocks) {
+    show(List.of(blocks));
+  }
+
+  /** In the units of whoever sits here. */
   public void show(List<Block> blocks) {
-    console.show(blocks);
+    console.show(blocks.stream().map(rewording::of).toList());
   }
 
   public void say(String sentence) {
-    console.show(Block.paragraph(sentence));
+    show(Block.paragraph(sentence));
   }
 
   /** A line; "save" is understood at every prompt, also at those inside another. */
@@ -102,34 +121,24 @@ public final class Sitting {
       console.show(Block.paragraph(prompt + ":"));
       shown = "> ";
     }
-    return Prompt.withLeave(console).line(shown, wishWords()).orElseThrow(PutAside::new);
-  }
-
-  /** What Tab completes: the words of every prompt, and behind two of them what they can name. */
-  private List<String> wishWords() {
-    if (wishWords.isEmpty()) {
-      wishWords =
-          Stream.of(
-                  Stream.of(Words.Wish.values()).map(Words.Wish::word),
-                  base()
-                      .ordinaryChecks()
-                      .filter(c -> !c.danger())
-                      .map(c -> Words.Wish.ASK.word() + " " + c.id()),
-                  base().causes().keySet().stream().map(c -> Words.Wish.SUSPECT.word() + " " + c))
-              .flatMap(s -> s)
-              .toList();
-    }
-    return wishWords;
+    return Prompt.withLeave(console).line(shown, tab.words()).orElseThrow(PutAside::new);
   }
 
   /** Asks until a line can be read. */
   public <T> T until(String prompt, Function<String, Prompt.Reading<T>> reader) {
+    return until(() -> prompt, reader);
+  }
+
+  /** The same with a prompt that may change; an empty complaint says nothing. */
+  <T> T until(Supplier<String> prompt, Function<String, Prompt.Reading<T>> reader) {
     while (true) {
-      Prompt.Reading<T> reading = reader.apply(line(prompt));
+      Prompt.Reading<T> reading = reader.apply(line(prompt.get()));
       if (reading.value().isPresent()) {
         return reading.value().get();
       }
-      say(reading.complaint());
+      if (!reading.complaint().isEmpty()) {
+        say(reading.complaint());
+      }
     }
   }
 
@@ -191,23 +200,7 @@ public final class Sitting {
 
   /** Queries an answer that the present belief calls very unlikely, before it counts. */
   public boolean isSure(Moment moment, Check check, Answer answer) {
-    if (moment.state().isInspection()) {
-      return true; // nothing is suspected: what is out of the ordinary is what it is for
-    }
-    Optional<Interview.Hearing> hearing = open.interview().hear(moment, check, answer);
-    if (hearing.isEmpty() || !hearing.get().unlikely()) {
-      return true;
-    }
-    Interview.Hearing heard = hearing.get();
-    show(
-        Block.paragraph(
-            Text.of("That means \"")
-                .and(Text.strong(Wording.meaning(check, heard.finding().outcome())))
-                .and(
-                    "\", which after all so far is rare ("
-                        + Figures.percent(heard.chance())
-                        + "). Is it really so?")));
-    return yes("yes to keep it, no to answer again");
+    return new RareAnswer(this).isMeant(moment, check, answer);
   }
 
   public static String prompt(Check check) {

@@ -59,9 +59,9 @@ public final class Wishes {
       return;
     }
     switch (wish) {
-      case WHY -> sitting.show(sitting.why().of(sitting.moment()));
-      case BELIEF -> sitting.show(sitting.beliefs().belief(sitting.moment()));
-      case ACCOUNT -> sitting.show(sitting.beliefs().accounts(sitting.moment()));
+      case WHY -> sitting.screen(sitting.why().of(sitting.moment()));
+      case BELIEF -> sitting.screen(sitting.beliefs().belief(sitting.moment()));
+      case ACCOUNT -> sitting.screen(sitting.beliefs().accounts(sitting.moment()));
       case BACK -> back();
       case CORRECT -> corrections.choose();
       case UNKNOWN, LATER -> sitting.say("This step cannot be left out. Save stops here.");

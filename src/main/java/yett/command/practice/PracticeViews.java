@@ -86,7 +86,7 @@ public final class PracticeViews {
     var answers = sites.answers(given);
     for (SiteQuestion question : sites.questions(given)) {
       String answer = answers.get(question.id());
-      rows.add(Block.row(question.name(), SiteViews.answer(question, answer)));
+      rows.add(Block.row(question.name(), question.said(answer)));
     }
     return List.of(Block.heading("The gate as installed"), new Block.Rows(rows));
   }

@@ -1,0 +1,58 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.List;
+import yett.console.Block;
+
+/**
+ * A list of which several may be picked, a page at a time where a window would scroll; in a pipe it
+ * is shown whole.
+ */
+final class LongList {
+  /** The word that shows the next page. */
+  static final String MORE = "more";
+
+  private final Sitting sitting;
+  private final List<List<Block>> pages;
+  private int shown;
+
+  LongList(Sitting sitting, List<Block> head, List<String> names) {
+    this.sitting = sitting;
+    List<Block> all = new ArrayList<>(head);
+    all.add(Block.numbered(names));
+    this.pages = sitting.pages().of(all);
+  }
+
+  static LongList of(Sitting sitting, String heading, String text, List<String> names) {
+    return new LongList(sitting, List.of(Block.heading(heading), Block.paragraph(text)), names);
+  }
+
+  /** From the beginning. */
+  void show() {
+    shown = 0;
+    next();
+  }
+
+  /** Whether there is more that was not shown yet. */
+  boolean hasMore() {
+    return shown < pages.size();
+  }
+
+  /** Shows the next page if the line asks for it and there is one. */
+  boolean turns(String line) {
+    boolean turns = hasMore() && line.strip().equalsIgnoreCase(MORE);
+    if (turns) {
+      next();
+    }
+    return turns;
+  }
+
+  private void next() {
+    sitting.show(pages.get(shown++));
+  }
+
+  /** With how the rest is reached, if there is any. */
+  String prompt(String prompt) {
+    return hasMore() ? prompt + ", " + MORE + " for the rest of the list" : prompt;
+  }
+}
