@@ -116,6 +116,11 @@ public final class Casebook implements AutoCloseable {
     return address.name();
   }
 
+  /** {@link #name()} of the casebook that a JDBC URL leads to, whether it can be reached or not. */
+  public static String nameAt(String jdbcUrl) {
+    return new Address(jdbcUrl).name();
+  }
+
   /**
    * Begins a case without events. Its site need not have been saved; under a name that a gate has
    * given up, and that no other has got, it is a case of that gate.
@@ -246,7 +251,7 @@ public final class Casebook implements AutoCloseable {
 
   /** The cases in one state, the one last written to first. */
   public List<CaseSummary> cases(CaseStatus state) {
-    return cases().stream().filter(line -> line.summary().state() == state).toList();
+    return read(s -> s.cases().in(state));
   }
 
   /** The cases that are sought, the one last written to first. */

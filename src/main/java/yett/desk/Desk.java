@@ -15,6 +15,7 @@ import yett.bundle.FirmKeys;
 import yett.casebook.CaseId;
 import yett.casebook.Casebook;
 import yett.casebook.CasebookException;
+import yett.casebook.CasebookUnreachable;
 import yett.casebook.DataDirectory;
 import yett.casebook.Outbox;
 import yett.casebook.Parcel;
@@ -27,6 +28,7 @@ import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.ShippedKnowledge;
+import yett.knowledge.VanStock;
 import yett.quantity.Units;
 
 /**
@@ -49,6 +51,10 @@ public final class Desk implements AutoCloseable {
   private RuleBaseChoice choice;
   private boolean looked;
   private Casebook casebook;
+
+  /** The calls of this computer, while one of them is worked on. */
+  private CallsAway.Held away;
+
   private RuleBase base;
   private Expertise expertise;
   private Expertise trial;
@@ -84,6 +90,9 @@ public final class Desk implements AutoCloseable {
   }
 
   public synchronized Casebook casebook() {
+    if (away != null) {
+      return away.casebook();
+    }
     if (casebook == null) {
       Casebook.nativeLibrary().share(directory.cache());
       boolean mayWait = shared().isPresent();
@@ -100,6 +109,74 @@ public final class Desk implements AutoCloseable {
     return Optional.ofNullable(environment.get("YETT_CASEBOOK"))
         .map(String::strip)
         .filter(url -> !url.isEmpty());
+  }
+
+  /**
+   * Leads a call. While the server of the shared casebook is away, it is kept on this computer, and
+   * delivered when it is over or as soon as the server answers after that.
+   */
+  public void lead(Runnable call) {
+    withoutServer().ifPresentOrElse(calls -> lead(call, calls), call);
+  }
+
+  /** Does something with calls: with those that wait on this computer, if the server is away. */
+  public void tend(Runnable work) {
+    withoutServer().filter(CallsAway::isAny).ifPresentOrElse(calls -> tend(work, calls), work);
+  }
+
+  /** Whether what is done now stays on this computer, because the server is away. */
+  public synchronized boolean isAway() {
+    return away != null;
+  }
+
+  private void lead(Runnable call, CallsAway calls) {
+    notices.accept(
+        "The server does not answer: this call is kept on this computer. It goes to the server by"
+            + " itself as soon as that answers, and gets its number there. What is known of the"
+            + " gate, and other calls, cannot be seen now.");
+    tend(call, calls);
+    try {
+      casebook().latest();
+      deliverCalls();
+    } catch (CasebookUnreachable e) {
+      notices.accept(
+          "The server still does not answer. The call waits on this computer; the next command that"
+              + " reaches the server delivers it.");
+    }
+  }
+
+  private void tend(Runnable work, CallsAway calls) {
+    try (CallsAway.Held held = calls.open()) {
+      away = held;
+      work.run();
+    } finally {
+      away = null;
+    }
+  }
+
+  /** Where calls are kept, if there is a server and it is away. */
+  private Optional<CallsAway> withoutServer() {
+    if (shared().isEmpty() || isAway()) {
+      return Optional.empty();
+    }
+    try {
+      casebook().latest();
+      return Optional.empty();
+    } catch (CasebookUnreachable e) {
+      return Optional.of(callsAway());
+    }
+  }
+
+  private CallsAway callsAway() {
+    return new CallsAway(data(), Casebook.nameAt(shared().orElseThrow()));
+  }
+
+  private void deliverCalls() {
+    try {
+      callsAway().deliver(casebook, notices);
+    } catch (CasebookException e) {
+      notices.accept("Calls that wait on this computer are not delivered. " + e.getMessage());
+    }
   }
 
   /** The cards, for who only needs their words. */
@@ -151,6 +228,20 @@ public final class Desk implements AutoCloseable {
   /** The firm's own key, and those whose bundles of rule bases are used here. */
   public FirmKeys keys() {
     return new FirmKeys(directory.settings());
+  }
+
+  /** What is on the van, if that was written down; parts that no card names are told of. */
+  public Optional<VanStock> van() {
+    Optional<VanStock> van = new FirmFile(directory.settings()).van();
+    van.map(v -> v.unknownTo(base()))
+        .filter(unknown -> !unknown.isEmpty())
+        .ifPresent(
+            unknown ->
+                notices.accept(
+                    "van.yaml: no repair takes "
+                        + String.join("; ", unknown)
+                        + ". Write parts as the cards do (knowledge show REPAIR)."));
+    return van;
   }
 
   /** Who works at this computer, if that was said once. */
@@ -283,6 +374,7 @@ public final class Desk implements AutoCloseable {
 
   /** Brings to the shared casebook what an earlier run could not; standard output stays clean. */
   private void deliver() {
+    deliverCalls();
     for (Parcel left : outbox(casebook).parcels()) {
       try (OpenCase open = open(left.caseId(), Role.TECHNICIAN)) {
         int entries = left.content().events().size();

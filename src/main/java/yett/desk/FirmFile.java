@@ -9,13 +9,15 @@ import java.util.Optional;
 import yett.files.BoundedFile;
 import yett.files.OwnFiles;
 import yett.knowledge.FirmSettings;
+import yett.knowledge.VanStock;
 
-/** The file in which a firm says who it is and what its own people may do. */
+/** The files in which a firm says who it is, what its own people may do, and what its van has. */
 final class FirmFile {
   static final String NAME = "firm.yaml";
+  private static final String VAN = "van.yaml";
 
-  /** Bytes; a page of text. */
-  private static final int LARGEST = 1 << 14;
+  /** Bytes; some pages of text. */
+  private static final int LARGEST = 1 << 16;
 
   /** Bytes; a sign is no photograph. */
   private static final int LARGEST_LOGO = 1 << 20;
@@ -36,8 +38,23 @@ final class FirmFile {
    * @throws UncheckedIOException if it cannot be read, or others could have written it
    */
   FirmSettings read() {
+    return text(file).map(t -> FirmSettings.read(file.toString(), t)).orElse(FirmSettings.NONE);
+  }
+
+  /**
+   * What is on the van; empty if nobody wrote that down.
+   *
+   * @throws yett.knowledge.KnowledgeException if something in the list is wrong
+   * @throws UncheckedIOException if it cannot be read, or others could have written it
+   */
+  Optional<VanStock> van() {
+    Path van = file.resolveSibling(VAN);
+    return text(van).map(t -> VanStock.read(van.toString(), t));
+  }
+
+  private static Optional<String> text(Path file) {
     if (!Files.exists(file)) {
-      return FirmSettings.NONE;
+      return Optional.empty();
     }
     if (!OwnFiles.isOurs(file)) {
       throw new UncheckedIOException(
@@ -48,7 +65,7 @@ final class FirmFile {
           new IOException("not ours alone"));
     }
     try {
-      return FirmSettings.read(file.toString(), BoundedFile.text(file, LARGEST));
+      return Optional.of(BoundedFile.text(file, LARGEST));
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read the settings of the firm in " + file, e);
     }

@@ -102,10 +102,24 @@ public record DispatchSheet(
    * A part in the van.
    *
    * @param chance that it is needed
-   * @param price in the trainer's money
+   * @param price in the firm's currency
    * @param covers chance that it is enough with those before it
+   * @param size which one, if the gate's details tell it
+   * @param ask what has to be asked to bring the right one, if they do not
+   * @param van where it is, if there is a list of what is on the van
    */
-  public record Packed(String name, double chance, double price, double covers) {}
+  public record Packed(
+      String name,
+      double chance,
+      double price,
+      double covers,
+      Optional<String> size,
+      Optional<String> ask,
+      Optional<String> van) {
+    Packed(String name, double chance, double price, double covers) {
+      this(name, chance, price, covers, Optional.empty(), Optional.empty(), Optional.empty());
+    }
+  }
 
   /** A question and its answer; who gave it. */
   public record Asked(String check, String question, String answer, Optional<String> by) {}

@@ -38,6 +38,7 @@ import yett.knowledge.Repair;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
+import yett.knowledge.VanStock;
 import yett.plan.Advice;
 import yett.plan.Planner;
 
@@ -59,14 +60,24 @@ public final class Dispatcher {
   private final RuleBase base;
   private final Planner planner;
   private final ZoneId zone;
+  private final Optional<VanStock> stock;
 
   /**
    * @param zone of the site, for what is a weekend
    */
   public Dispatcher(Expertise expertise, ZoneId zone) {
+    this(expertise, zone, Optional.empty());
+  }
+
+  /**
+   * @param zone of the site, for what is a weekend
+   * @param stock what is on the van, if that was written down
+   */
+  public Dispatcher(Expertise expertise, ZoneId zone, Optional<VanStock> stock) {
     this.base = expertise.base();
     this.planner = expertise.planner();
     this.zone = zone;
+    this.stock = stock;
   }
 
   /**
@@ -138,10 +149,16 @@ public final class Dispatcher {
         log.last(Tending.HELP_CALLED).map(Event.Tended::words).filter(w -> !w.isEmpty()));
   }
 
-  private static Cover bring(List<Scenario> scenarios, Moment moment) {
+  private Cover bring(List<Scenario> scenarios, Moment moment) {
     Cover all = new Van(scenarios).cover(ENOUGH);
     List<Item> left = all.left().stream().filter(i -> i.chance() >= WORTH_A_LINE).toList();
-    return new Cover(all.parts(), all.without(), all.covers(), left, unknown(moment, all));
+    Sizes sizes = new Sizes(base, moment.state().told().site(), stock);
+    return new Cover(
+        all.parts().stream().map(sizes::of).toList(),
+        all.without(),
+        all.covers(),
+        left,
+        unknown(moment, all));
   }
 
   /** The figure that stands among the causes, so that there is one for one thing. */

@@ -22,6 +22,8 @@ import yett.calculation.SmallNumbers;
  *     cause at the same gate
  * @param repeats the gates and causes that came back
  * @param minutes of the cured visits, the minutes spent for each expected minute
+ * @param desks for each person of the desk, of the closed calls that they held, how many were over
+ *     on the telephone; who held most comes first
  */
 public record CaseFigures(
     Instant from,
@@ -34,10 +36,20 @@ public record CaseFigures(
     Share onTelephone,
     Share repeated,
     List<Repeat> repeats,
-    Ratio minutes) {
+    Ratio minutes,
+    List<Share> desks) {
 
   /** A settled choice: how long a repair is watched for the same fault. */
   public static final Duration WATCHED = Duration.ofDays(90);
+
+  /** A settled choice: from fewer cases no share is told, their number only. */
+  public static final int FEW = 5;
+
+  /**
+   * A settled choice: what came about in less time is not made into a number a year, because a busy
+   * day is no year.
+   */
+  public static final Duration SHORT = Duration.ofDays(90);
 
   private static final double DAYS_OF_A_YEAR = 365.25;
 
@@ -48,6 +60,11 @@ public record CaseFigures(
      */
     public Range range() {
       return SmallNumbers.share(hits, all);
+    }
+
+    /** Whether they are too few to speak of a share. */
+    public boolean isFew() {
+      return all < FEW;
     }
   }
 
@@ -84,7 +101,24 @@ public record CaseFigures(
         share("on the telephone", closed, c -> c.cured() && c.visits() == 0),
         share("repeated", watched, c -> cameBack(c, cases)),
         repeats(cases),
-        ratio(cured.stream().filter(c -> c.expected() > 0 && c.spent() > 0).toList()));
+        ratio(cured.stream().filter(c -> c.expected() > 0 && c.spent() > 0).toList()),
+        desks(closed));
+  }
+
+  /** Whether the time that is looked at is too short to speak of a year. */
+  public boolean isShort() {
+    return Duration.between(from, until).compareTo(SHORT) < 0;
+  }
+
+  private static List<Share> desks(List<PastCase> closed) {
+    Map<String, List<PastCase>> held =
+        closed.stream()
+            .filter(c -> c.desk().isPresent())
+            .collect(Collectors.groupingBy(c -> c.desk().get()));
+    return held.entrySet().stream()
+        .map(e -> share(e.getKey(), e.getValue(), PastCase::endedOnTelephone))
+        .sorted(Comparator.comparing((Share s) -> -s.all()).thenComparing(Share::name))
+        .toList();
   }
 
   private static Map<String, Integer> counted(List<PastCase> cases, Function<PastCase, String> by) {

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import yett.interview.CallLog;
 import yett.interview.CaseState;
 import yett.interview.Ending;
 import yett.interview.Entry;
@@ -21,6 +22,8 @@ import yett.knowledge.RuleBase;
  * @param spent minutes on site by the clock; what lies further apart than {@link #BREAK} was
  *     something else
  * @param expected minutes that the cards give for what was done there
+ * @param desk who of the desk held the call last; empty if nobody said that they did, or nobody
+ *     called
  */
 public record PastCase(
     String id,
@@ -30,7 +33,8 @@ public record PastCase(
     Optional<Ending> ending,
     int visits,
     double spent,
-    double expected) {
+    double expected,
+    Optional<String> desk) {
 
   /**
    * A settled choice: a technician who comes back the same afternoon is still on the same visit.
@@ -64,12 +68,19 @@ public record PastCase(
         CaseState.of(entries).closed(),
         visits,
         spent,
-        WorkTime.minutes(onSite, base));
+        WorkTime.minutes(onSite, base),
+        CallLog.of(entries).holder());
   }
 
   /** Whether the gate ran again at the end of it. */
   public boolean cured() {
     return ending.filter(e -> e == Ending.REPAIRED || e == Ending.SOLVED).isPresent();
+  }
+
+  /** Whether it was over on the telephone: put right there, or it worked again by itself. */
+  public boolean endedOnTelephone() {
+    return visits == 0
+        && ending.filter(e -> e == Ending.SOLVED || e == Ending.WORKS_AGAIN).isPresent();
   }
 
   /** Whether it is closed and somebody was there. */

@@ -26,7 +26,7 @@ final class CallPolicy {
   /** An outcome points to a repair that helps so often when it is seen. */
   private static final double POINTS_TO = 0.25;
 
-  /** From there on the plan leads. */
+  /** From there on the plan leads, unless a look would find in so many cases what to put right. */
   private static final double AS_GOOD_AS_FOUND = 0.5;
 
   /** A look that helps less often than this comes in its turn. */
@@ -87,15 +87,15 @@ final class CallPolicy {
    */
   Optional<Step> helpFirst(BestWork work, SetUpSteps steps) {
     boolean underWay =
-        present.state.work().epoch() > 0
-            || present.state.work().intent().isPresent()
-            || Arrays.stream(present.remaining()).max().orElse(0) >= AS_GOOD_AS_FOUND;
+        present.state.work().epoch() > 0 || present.state.work().intent().isPresent();
     if (!present.isCall() || underWay || asked() >= HELP_FIRST) {
       return Optional.empty();
     }
+    boolean found = Arrays.stream(present.remaining()).max().orElse(0) >= AS_GOOD_AS_FOUND;
+    double worth = found ? POINTS_TO : WORTH_ASKING;
     Set<String> open = work.checks(false);
     return present.base.checks().values().stream()
-        .filter(c -> open.contains(c.id()) && help(c) >= WORTH_ASKING)
+        .filter(c -> open.contains(c.id()) && help(c) >= worth)
         .max(
             Comparator.comparingDouble(c -> help(c) * present.base.planning().visit() - minutes(c)))
         .map(c -> steps.ask(c, Optional.empty(), Occasion.of(Occasion.Kind.WORTH)));

@@ -154,13 +154,19 @@ final class CardReader {
 
   History history() {
     return new History(
-        id, fields.text("name"), fields.numbers("odds", 0.01, 100), fields.text("source"));
+        id,
+        fields.text("name"),
+        fields.text("lay", ""),
+        fields.numbers("odds", 0.01, 100),
+        fields.text("source"));
   }
 
   Repair repair() {
     List<Repair.Part> parts = new ArrayList<>();
     for (Fields part : fields.innerList("parts")) {
-      parts.add(new Repair.Part(part.text("part"), part.number("price", 0, 0, 100_000)));
+      parts.add(
+          new Repair.Part(
+              part.text("part"), part.number("price", 0, 0, 100_000), part.text("size", "")));
       part.finish();
     }
     return new Repair(

@@ -102,7 +102,7 @@ final class CauseRows {
     } else {
       Map<String, Double> all = new LinkedHashMap<>(history.odds());
       all.put(cause, odds);
-      histories.put(name, new History(name, history.name(), all, history.source()));
+      histories.put(name, history.withOdds(all));
     }
   }
 

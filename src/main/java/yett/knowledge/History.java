@@ -2,6 +2,21 @@ package yett.knowledge;
 
 import java.util.Map;
 
-/** Something that happened lately and multiplies the odds of causes. */
-public record History(String id, String name, Map<String, Double> odds, String source)
-    implements Card {}
+/**
+ * Something that happened lately and multiplies the odds of causes.
+ *
+ * @param lay how a caller is asked; empty if the name will do
+ */
+public record History(String id, String name, String lay, Map<String, Double> odds, String source)
+    implements Card {
+
+  /** The same, with other odds. */
+  History withOdds(Map<String, Double> other) {
+    return new History(id, name, lay, other, source);
+  }
+
+  /** In words that a lay person understands. */
+  public String spoken() {
+    return lay.isEmpty() ? name : lay;
+  }
+}

@@ -86,7 +86,7 @@ public final class LeftOut {
   }
 
   private History history(History history) {
-    return new History(history.id(), history.name(), ofCauses(history.odds()), history.source());
+    return history.withOdds(ofCauses(history.odds()));
   }
 
   /** A repair that has no cause left to remove goes as well. */

@@ -26,8 +26,13 @@ public record Repair(
     String source)
     implements SiteCard {
 
-  /** A part by its trade description, with the trainer's price. */
-  public record Part(String part, double price) {}
+  /**
+   * A part by its trade description, with the trainer's price.
+   *
+   * @param size what has to be known to bring the right one: the id of a site question, or words to
+   *     ask for; empty if it comes in one size
+   */
+  public record Part(String part, double price, String size) {}
 
   /** The same repair, removing other causes. */
   public Repair withRemoves(Map<String, Double> causes) {

@@ -212,6 +212,18 @@ public record RuleBase(
     return ofKind(Check.Kind.PROOF).toList();
   }
 
+  /**
+   * What each part is brought in the right size by, as its repairs say ({@link Repair.Part#size});
+   * by its trade description.
+   */
+  public Map<String, String> parts() {
+    Map<String, String> sizes = new TreeMap<>();
+    repairs.values().stream()
+        .flatMap(r -> r.parts().stream())
+        .forEach(p -> sizes.merge(p.part(), p.size(), (a, b) -> a.isEmpty() ? b : a));
+    return sizes;
+  }
+
   /** Checks that can be chosen while looking for the fault. */
   public Stream<Check> ordinaryChecks() {
     return ofKind(Check.Kind.CHECK);

@@ -151,10 +151,7 @@ public final class DispatchPage {
     } else if (more > 0) {
       lines.add(more + " more parts, each needed in fewer cases: dispatch CASE --json");
     }
-    lines.add(
-        "Enough without any part in "
-            + ofAll(bring.without())
-            + "; sizes are on the gate's label: ask for them");
+    lines.add("Enough without any part in " + ofAll(bring.without()));
     if (!sheet.instruments().isEmpty()) {
       lines.add(
           "Instruments: "
@@ -170,9 +167,12 @@ public final class DispatchPage {
 
   private String line(DispatchSheet.Packed p) {
     return p.name()
-        + ": "
+        + p.size().map(size -> ", " + size).orElse("")
+        + p.ask().map(ask -> ", size unknown: ask (" + ask + ")").orElse("")
+        + p.van().map(van -> "; " + van).orElse("")
+        + "; "
         + Chance.of(p.chance()).percent()
-        + "; so far enough in "
+        + ", so far enough in "
         + ofAll(p.covers())
         + currency.map(c -> "; " + c + " " + Math.round(p.price())).orElse("");
   }

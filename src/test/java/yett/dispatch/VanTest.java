@@ -77,6 +77,6 @@ class VanTest {
   }
 
   private static Repair repair(String part) {
-    return Repairs.of("renew-" + part, Map.of(), List.of(new Repair.Part(part, 5)));
+    return Repairs.of("renew-" + part, Map.of(), List.of(new Repair.Part(part, 5, "")));
   }
 }

@@ -32,7 +32,45 @@ class CaseFiguresTest {
             Optional.ofNullable(ending),
             visits,
             20 * ratio,
-            20));
+            20,
+            Optional.empty()));
+  }
+
+  private void held(String desk, int visits, Ending ending) {
+    cases.add(
+        new PastCase(
+            "2026-" + (1000 + cases.size()),
+            "ferry",
+            YEAR,
+            "",
+            Optional.of(ending),
+            visits,
+            0,
+            0,
+            Optional.of(desk)));
+  }
+
+  @Test
+  void the_calls_of_a_desk_are_counted_and_few_of_them_give_no_share() {
+    for (int i = 0; i < 6; i++) {
+      held("Ina", i % 2, i % 2 == 0 ? Ending.SOLVED : Ending.REPAIRED);
+    }
+    held("Tom", 0, Ending.WORKS_AGAIN);
+    held("Tom", 0, Ending.CANCELLED);
+
+    assertThat(figures().desks())
+        .containsExactly(new CaseFigures.Share("Ina", 3, 6), new CaseFigures.Share("Tom", 1, 2));
+    assertThat(figures().desks()).extracting(CaseFigures.Share::isFew).containsExactly(false, true);
+  }
+
+  @Test
+  void two_cases_of_one_day_are_no_number_a_year() {
+    add("fish-dock", 0, "", null, 0, 1);
+    add("fish-dock", 0, "", null, 0, 1);
+
+    assertThat(CaseFigures.of(cases, YEAR, YEAR.plus(Duration.ofDays(1))).isShort()).isTrue();
+    assertThat(CaseFigures.of(cases, YEAR, YEAR.plus(Duration.ofDays(89))).isShort()).isTrue();
+    assertThat(figures().isShort()).isFalse();
   }
 
   private CaseFigures figures() {

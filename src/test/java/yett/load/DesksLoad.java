@@ -15,6 +15,7 @@ import java.util.concurrent.ThreadLocalRandom;
 import yett.casebook.CaseId;
 import yett.casebook.CaseMovedOn;
 import yett.casebook.CaseStatus;
+import yett.casebook.CaseSummary;
 import yett.casebook.Casebook;
 import yett.casebook.NewEvent;
 import yett.casebook.Person;
@@ -131,7 +132,9 @@ public final class DesksLoad {
           return id;
         });
     wait(pause);
-    for (int n = 0; n < ANSWERS; n++) {
+    timed("take the call", () -> casebook.append(id, 0, taken()));
+    timed("read the queue", () -> queue(casebook));
+    for (int n = 1; n <= ANSWERS; n++) {
       if (pause.toMillis() > 0 && Instant.now().isAfter(end)) {
         return;
       }
@@ -144,6 +147,21 @@ public final class DesksLoad {
     }
   }
 
+  private static NewEvent taken() {
+    return new NewEvent(
+        Instant.now(),
+        "caller",
+        "tended",
+        "{\"type\":\"tended\",\"what\":\"TAKEN\",\"words\":\"Ina\"}");
+  }
+
+  /** Every open call with its events, as {@code calls} reads them. */
+  private static int queue(Casebook casebook) {
+    List<CaseSummary> open = casebook.cases(CaseStatus.OPEN);
+    casebook.forEach(open, (line, events) -> {});
+    return open.size();
+  }
+
   private void answer(Casebook casebook, CaseId id, int n) throws Exception {
     var event =
         new NewEvent(
@@ -154,7 +172,7 @@ public final class DesksLoad {
                 + "\"outcome\":\"steady\"}}");
     var summary =
         new Summary(
-            n == ANSWERS - 1 ? CaseStatus.CLOSED : CaseStatus.OPEN,
+            n == ANSWERS ? CaseStatus.CLOSED : CaseStatus.OPEN,
             "Chain too slack, " + n + " %",
             "chain-slack");
     try {

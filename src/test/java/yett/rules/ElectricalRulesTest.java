@@ -283,11 +283,34 @@ class ElectricalRulesTest extends ShownByExamples {
   }
 
   @Test
+  void a_caller_wipes_the_eyes_and_who_is_at_the_gate_cleans_the_beam_with_its_proofs() {
+    assertThat(forbidden(new Fact.Person(Role.CALLER))).doesNotContain("wipe-eyes");
+    assertThat(forbidden(TECHNICIAN)).contains("wipe-eyes").doesNotContain("clean-beam");
+  }
+
+  @Test
   void a_dead_gate_on_the_telephone_has_most_often_lost_its_mains() {
     Fact dead = new Fact.Complained("does-nothing");
     assertThat(mainsMissing(new Fact.Person(Role.CALLER), dead)).isTrue();
     assertThat(mainsMissing(TECHNICIAN, dead)).isFalse();
     assertThat(mainsMissing(new Fact.Person(Role.CALLER), new Fact.Complained("slow"))).isFalse();
+  }
+
+  @Test
+  void so_it_often_has_where_it_is_only_said_to_stay_shut() {
+    Fact caller = new Fact.Person(Role.CALLER);
+    Fact shut = new Fact.Complained("stays-shut");
+    assertThat(odds("mains-missing", caller, shut)).containsExactly(5.0);
+    assertThat(odds("mains-missing", caller, shut, new Fact.Complained("does-nothing")))
+        .containsExactly(10.0);
+    assertThat(odds("mains-missing", TECHNICIAN, shut)).isEmpty();
+  }
+
+  private static List<Double> odds(String cause, Fact... facts) {
+    return Rules.judge(facts).odds().stream()
+        .filter(o -> o.cause().equals(cause) && o.factor() > 1)
+        .map(o -> o.factor())
+        .toList();
   }
 
   private static boolean mainsMissing(Fact... facts) {

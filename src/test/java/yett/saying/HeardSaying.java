@@ -27,8 +27,17 @@ record HeardSaying(
     boolean aside) {
 
   static List<HeardSaying> all() throws IOException {
+    return read("heard");
+  }
+
+  /** The second set, of which two in three are kept aside. */
+  static List<HeardSaying> again() throws IOException {
+    return read("heard-again");
+  }
+
+  private static List<HeardSaying> read(String file) throws IOException {
     List<HeardSaying> all = new ArrayList<>();
-    String text = Files.readString(Path.of("src/test/resources/sayings/heard.yaml"));
+    String text = Files.readString(Path.of("src/test/resources/sayings/" + file + ".yaml"));
     for (JsonNode node : new YAMLMapper().readTree(text)) {
       all.add(
           new HeardSaying(

@@ -24,13 +24,21 @@ class HeardTest {
 
   private static Figures measure(Hearing hearing, Predicate<HeardSaying> which, List<String> wrong)
       throws IOException {
+    return measure(hearing, HeardSaying.all(), which, wrong);
+  }
+
+  private static Figures measure(
+      Hearing hearing,
+      List<HeardSaying> sayings,
+      Predicate<HeardSaying> which,
+      List<String> wrong) {
     Tellings tellings = new Tellings(hearing);
     Count right = new Count();
     Count whole = new Count();
     Count dangers = new Count();
     Count alarms = new Count();
     Count silent = new Count();
-    for (HeardSaying saying : HeardSaying.all().stream().filter(which).toList()) {
+    for (HeardSaying saying : sayings.stream().filter(which).toList()) {
       Heard heard = tellings.hear(saying.say());
       List<Thing> asked = heard.dangerThings().stream().limit(FIRST).toList();
       List<Thing> found =
@@ -114,6 +122,21 @@ class HeardTest {
     assertThat(figures.dangers()).as(figures::toString).isGreaterThan(0.99);
     assertThat(figures.falseAlarms()).as(figures::toString).isLessThan(0.05);
     assertThat(figures.silent()).as(figures::toString).isGreaterThan(0.93);
+  }
+
+  @Test
+  void so_are_sayings_that_were_written_later() throws IOException {
+    List<HeardSaying> again = HeardSaying.again();
+    assertThat(again.stream().filter(HeardSaying::aside)).hasSizeGreaterThanOrEqualTo(120);
+    List<String> wrong = new ArrayList<>();
+    Figures learned = measure(Shipped.HEARING, again, s -> !s.aside(), wrong);
+    Figures aside = measure(Shipped.HEARING, again, HeardSaying::aside, new ArrayList<>());
+
+    assertThat(learned.right()).as(() -> told(learned, wrong)).isGreaterThan(0.95);
+    assertThat(learned.dangers()).as(() -> told(learned, wrong)).isGreaterThan(0.99);
+    assertThat(aside.right()).as(aside::toString).isGreaterThan(0.95);
+    assertThat(aside.dangers()).as(aside::toString).isGreaterThan(0.95);
+    assertThat(aside.falseAlarms()).as(aside::toString).isLessThan(0.08);
   }
 
   @Test

@@ -46,7 +46,7 @@ public final class CallCommands {
       help = CALL,
       completionProvider = Completions.GATES)
   public void call(@Arguments List<String> words) {
-    new NewCase(desk, console).begin(words, Role.CALLER);
+    desk.lead(() -> new NewCase(desk, console).begin(words, Role.CALLER));
   }
 
   @Command(
@@ -60,11 +60,15 @@ public final class CallCommands {
     if (words.size() != 1) {
       throw new UsageException(DISPATCH);
     }
-    CaseId id = desk.casebook().find(words.get(0));
+    desk.tend(() -> print(words.get(0), json));
+  }
+
+  private void print(String typed, boolean json) {
+    CaseId id = desk.casebook().find(typed);
     try (OpenCase open = desk.open(id, Role.CALLER)) {
       String gate = open.gate();
       DispatchSheet sheet =
-          new Dispatcher(desk.expertise(), ZoneId.systemDefault())
+          new Dispatcher(desk.expertise(), ZoneId.systemDefault(), desk.van())
               .sheet(
                   open.moment(),
                   id.toString(),

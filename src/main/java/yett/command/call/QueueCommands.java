@@ -48,6 +48,10 @@ public final class QueueCommands {
       description = "the calls that are open, the most urgent first",
       help = CALLS)
   public void calls() {
+    desk.tend(this::show);
+  }
+
+  private void show() {
     Instant now = desk.clock().instant();
     List<CallQueue.Call> calls = CallQueue.of(desk.casebook(), desk.base(), ZoneId.systemDefault());
     if (calls.isEmpty()) {
@@ -168,6 +172,10 @@ public final class QueueCommands {
 
   /** Whoever answers stays who answers; a closed case is not tended any more. */
   private void record(String typed, Event event, String words) {
+    desk.tend(() -> keep(typed, event, words));
+  }
+
+  private void keep(String typed, Event event, String words) {
     CaseId id = desk.casebook().find(typed);
     try (OpenCase open = desk.open(id, Optional.empty())) {
       if (open.moment().state().closed().isPresent()) {

@@ -36,8 +36,14 @@ final class FiguresViews {
             "Behind each figure, in brackets, the range that holds the true one in 95 of 100 such"
                 + " casebooks. A wide range says: too few cases to tell."));
     part(blocks, "What was wrong, of the cured cases", causes(figures));
-    part(blocks, "Where, and how many in a year", sites(figures));
+    part(
+        blocks,
+        figures.isShort()
+            ? "Where; the time is too short for a number a year"
+            : "Where, and how many in a year",
+        sites(figures));
     part(blocks, "How the work went", work(figures));
+    part(blocks, "Who held the call, and how many were over on the telephone", desks(figures));
     part(blocks, "Came back within 90 days: same gate, same cause", repeats(figures));
     if (unread > 0) {
       blocks.add(
@@ -59,12 +65,17 @@ final class FiguresViews {
   }
 
   private static List<Block.Row> sites(CaseFigures figures) {
+    boolean brief = figures.isShort();
     List<Block.Row> rows = new ArrayList<>();
-    figures.sites().forEach(rate -> rows.add(Block.row(rate.name(), words(rate))));
+    figures.sites().forEach(rate -> rows.add(Block.row(rate.name(), words(rate, brief))));
     if (rows.size() > 1) {
-      rows.add(Block.row("all gates", words(figures.all())));
+      rows.add(Block.row("all gates", words(figures.all(), brief)));
     }
     return rows;
+  }
+
+  private static List<Block.Row> desks(CaseFigures figures) {
+    return figures.desks().stream().map(share -> Block.row(share.name(), words(share))).toList();
   }
 
   private static List<Block.Row> work(CaseFigures figures) {
@@ -111,6 +122,9 @@ final class FiguresViews {
     if (share.all() == 0) {
       return "no such case yet";
     }
+    if (share.isFew()) {
+      return share.hits() + " of " + share.all() + ", too few for a share";
+    }
     Range range = share.range();
     return String.format(
         Locale.ROOT,
@@ -122,7 +136,10 @@ final class FiguresViews {
         100 * range.high());
   }
 
-  private static String words(CaseFigures.Rate rate) {
+  private static String words(CaseFigures.Rate rate, boolean brief) {
+    if (brief) {
+      return count(rate.count(), "case");
+    }
     return String.format(
         Locale.ROOT,
         "%s, %.1f a year (%.1f to %.1f)",

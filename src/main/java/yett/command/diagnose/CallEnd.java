@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import yett.command.common.Words;
 import yett.console.Block;
 import yett.console.Text;
@@ -91,8 +90,8 @@ public final class CallEnd {
       return;
     }
     String what = sitting.line("What did it? In their words, Enter if nobody knows").strip();
-    Set<String> watch = new WatchFor(sitting).after(what + " " + words.orElse(""));
-    sitting.show(Block.paragraph(Text.strong("Read out:")), Block.numbered(List.copyOf(watch)));
+    List<String> watch = new WhatToWatch(sitting).after(what + " " + words.orElse(""));
+    sitting.show(Block.paragraph(Text.strong("Read out:")), Block.numbered(watch));
     close(
         Ending.WORKS_AGAIN,
         new Event.Tended(Tending.WORKS_AGAIN, what.isEmpty() ? "nobody knows why" : what));

@@ -17,6 +17,7 @@ import yett.desk.Desk;
 import yett.desk.GateMemory;
 import yett.desk.OpenCase;
 import yett.interview.Event;
+import yett.interview.Tending;
 import yett.knowledge.InspectionKind;
 import yett.knowledge.Role;
 
@@ -83,6 +84,9 @@ public final class NewCase {
     CaseId id = desk.casebook().newCase(gate, desk.clock().instant());
     try (OpenCase open = desk.open(id, role)) {
       open.record(Event.Opened.with(gate, role, desk.expertise().base(), inspection, earlier));
+      if (role == Role.CALLER) {
+        desk.agent().ifPresent(name -> open.record(new Event.Tended(Tending.TAKEN, name, "")));
+      }
       console.show(
           Block.heading(
               inspection.map(k -> "Inspection for " + k.word()).orElse("Case")

@@ -8,19 +8,23 @@ import yett.knowledge.Repair;
 import yett.knowledge.Role;
 import yett.saying.Thing;
 
-/** What a caller is told to watch for when the gate works again. */
-final class WatchFor {
+/** What a caller watches for after the gate has come right again. */
+final class WhatToWatch {
   /** A look that a cause shows on as often as this tells of it. */
   private static final double SHOWS = 0.5;
 
   private final Sitting sitting;
 
-  WatchFor(Sitting sitting) {
+  WhatToWatch(Sitting sitting) {
     this.sitting = sitting;
   }
 
-  /** What the cards have to be watched for after what did it, and what always has. */
-  Set<String> after(String what) {
+  /**
+   * What the cards have to be watched for after what did it, and what always has.
+   *
+   * @param what did it, in the caller's words
+   */
+  List<String> after(String what) {
     Set<String> watch = new LinkedHashSet<>();
     List<Thing> heard = what.isBlank() ? List.of() : sitting.ears().tellings().hear(what).things();
     for (Repair repair : sitting.base().repairs().values()) {
@@ -31,7 +35,7 @@ final class WatchFor {
     watch.add("Watch the next runs from the side, with nobody in the opening.");
     watch.add("If it does it again, do not put it right a second time: write down when, and call.");
     watch.add("Call at once if anything is new: a noise, a smell, a gate that does not stop.");
-    return watch;
+    return List.copyOf(watch);
   }
 
   /** Whether what was heard shows a cause that the repair removes. */
@@ -46,5 +50,4 @@ final class WatchFor {
             .map(check.likelihood()::get)
             .anyMatch(row -> row != null && row[at] >= SHOWS);
   }
-
 }

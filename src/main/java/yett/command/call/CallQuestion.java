@@ -1,0 +1,91 @@
+package yett.command.call;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import yett.command.common.Words;
+import yett.command.diagnose.Sitting;
+import yett.command.diagnose.Wishes;
+import yett.console.Block;
+import yett.console.Text;
+import yett.interview.Answer;
+import yett.interview.Event;
+import yett.interview.Moment;
+import yett.knowledge.Caution;
+import yett.knowledge.Check;
+import yett.wording.Wording;
+
+/** A question that is read out, with the answers to choose from. */
+final class CallQuestion {
+  private final Sitting sitting;
+  private final Wishes wishes;
+  private boolean keysTold;
+
+  CallQuestion(Sitting sitting, Wishes wishes) {
+    this.sitting = sitting;
+    this.wishes = wishes;
+  }
+
+  /**
+   * @param cautions what is read out before it
+   */
+  void ask(Check check, List<Caution> cautions, Moment moment) {
+    sitting.show(blocks(check, cautions, moment));
+    while (sitting.moment() == moment) {
+      String line = sitting.line(Sitting.prompt(check)).strip();
+      Optional<Answer> answer = answer(check, line);
+      if (answer.isEmpty()) {
+        if (!wishes.grant(line) && !wishes.volunteered().hear(line)) {
+          sitting.say(Words.answer(check, line).complaint());
+        }
+      } else if (sitting.isSure(moment, check, answer.get())) {
+        take(check, answer.get(), moment);
+      }
+    }
+  }
+
+  private List<Block> blocks(Check check, List<Caution> cautions, Moment moment) {
+    long asked =
+        moment.state().answers().stream().filter(a -> !sitting.isDanger(a.check())).count();
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Block.heading("Question " + (1 + asked)));
+    blocks.addAll(sitting.cautions().spoken(cautions));
+    String spoken = check.lay().isEmpty() ? check.ask() : check.lay();
+    blocks.add(Block.paragraph(Text.of("Read out: ").and(Text.strong(spoken))));
+    if (!check.how().isEmpty()) {
+      blocks.add(Block.rows(Block.row("How", check.how())));
+    }
+    blocks.add(
+        Block.numbered(check.outcomes().stream().map(o -> Wording.capital(o.text())).toList()));
+    if (!keysTold) {
+      keysTold = true;
+      blocks.add(
+          Block.paragraph(
+              Text.dim("d: they don't know · g: they can't get there · x: the call dropped")));
+    }
+    return blocks;
+  }
+
+  private void take(Check check, Answer answer, Moment moment) {
+    sitting.record(new Event.Answered(check.id(), answer));
+    sitting.moment().judgement().remarks().stream()
+        .filter(r -> !moment.judgement().remarks().contains(r))
+        .forEach(r -> sitting.say("Note: " + r.text()));
+    if (answer.choice().filter(o -> wishes.end().isIt(check, o)).isPresent()) {
+      wishes.end().worksAgain(Optional.empty());
+    }
+  }
+
+  private Optional<Answer> answer(Check check, String line) {
+    Optional<Words.Wish> wish = Words.wish(line);
+    if (line.equalsIgnoreCase("d") || wish.equals(Optional.of(Words.Wish.UNKNOWN))) {
+      return Optional.of(new Answer.CannotTell());
+    }
+    if (line.equalsIgnoreCase("g") || wish.equals(Optional.of(Words.Wish.LATER))) {
+      return Optional.of(new Answer.NotNow());
+    }
+    return wish.isPresent() || wishes.volunteered().isElsewhere(check, line)
+        ? Optional.empty()
+        : Words.answer(check, line).answer();
+  }
+}

@@ -1,0 +1,76 @@
+package yett.command.call;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import yett.command.diagnose.Questions;
+import yett.command.diagnose.Sitting;
+import yett.console.Block;
+import yett.console.Text;
+import yett.desk.HistoryWorth;
+import yett.interview.Event;
+import yett.interview.Moment;
+import yett.interview.Step;
+import yett.knowledge.History;
+import yett.knowledge.Pressing;
+
+/** How urgent a call is, and what happened at the gate lately. */
+final class Circumstances {
+  /** So many things that may have happened are offered first. */
+  private static final int LATELY = 7;
+
+  private final Sitting sitting;
+  private final Questions questions;
+
+  Circumstances(Sitting sitting, Questions questions) {
+    this.sitting = sitting;
+    this.questions = questions;
+  }
+
+  void askPressing(Step.AskPressing step) {
+    List<String> texts = step.pressing().stream().map(Pressing::ask).toList();
+    List<String> ids = step.pressing().stream().map(Pressing::id).toList();
+    sitting.show(
+        Block.heading("How urgent is it?"),
+        Block.paragraph("Read out; 0 if none of it is so."),
+        Block.numbered(texts));
+    Optional<List<Integer>> picked = questions.several("0 for none, or numbers", ids, texts);
+    if (picked.isEmpty()) {
+      return;
+    }
+    sitting.record(new Event.Pressed(picked.get().stream().map(ids::get).toList()));
+    List<String> now =
+        picked.get().stream().flatMap(i -> step.pressing().get(i).untilThen().stream()).toList();
+    if (!now.isEmpty()) {
+      sitting.show(Block.paragraph(Text.strong("Read out:")), Block.numbered(now));
+    }
+  }
+
+  /**
+   * Only what would tell most about this complaint, so that the list is short enough to read out.
+   */
+  void askHistory(Step.AskHistory step, Moment moment) {
+    List<History> first = HistoryWorth.most(step.histories(), moment.belief(), LATELY);
+    Optional<List<Integer>> picked = happened(first, true);
+    if (picked.isPresent() && picked.get().contains(first.size())) {
+      first = step.histories();
+      picked = happened(first, false);
+    }
+    List<History> offered = first;
+    picked.ifPresent(
+        p ->
+            sitting.record(
+                new Event.Happened(p.stream().map(offered::get).map(History::id).toList())));
+  }
+
+  private Optional<List<Integer>> happened(List<History> offered, boolean more) {
+    List<String> texts = new ArrayList<>(offered.stream().map(History::spoken).toList());
+    List<String> ids = new ArrayList<>(offered.stream().map(History::id).toList());
+    if (more) {
+      texts.add("Something else: show the whole list");
+      ids.add("something-else");
+    }
+    sitting.show(Block.heading("Did anything happen at the gate lately?"), Block.numbered(texts));
+    return questions.several("0 for none, or numbers", ids, texts);
+  }
+}

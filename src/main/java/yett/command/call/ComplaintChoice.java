@@ -1,0 +1,113 @@
+package yett.command.call;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import yett.command.diagnose.Questions;
+import yett.command.diagnose.Sitting;
+import yett.command.diagnose.Wishes;
+import yett.console.Block;
+import yett.interview.Event;
+import yett.interview.Step;
+import yett.knowledge.Check;
+import yett.saying.Sayings;
+
+/** What the caller complains of: what their words most probably mean, for them to confirm. */
+final class ComplaintChoice {
+  private static final int OFFERED = 5;
+
+  private final Sitting sitting;
+  private final Wishes wishes;
+  private final Questions questions;
+
+  ComplaintChoice(Sitting sitting, Wishes wishes, Questions questions) {
+    this.sitting = sitting;
+    this.wishes = wishes;
+    this.questions = questions;
+  }
+
+  /** Offers what was understood; any other line is heard as further words of the caller. */
+  void ask(Step.AskComplaints step) {
+    List<Check> offered = offered(step);
+    if (offered.isEmpty()) {
+      pick(step.complaints(), "None of these words is known. What is it most like?");
+      return;
+    }
+    sitting
+        .ears()
+        .withoutMeanings()
+        .ifPresent(why -> sitting.say("Understood by words alone: " + why + "."));
+    sitting.show(
+        Block.heading("Understood"),
+        Block.paragraph("The most probable first. Read out what fits, and let the caller confirm."),
+        Block.numbered(offered.stream().map(ComplaintChoice::lay).toList()));
+    while (true) {
+      String line = sitting.line("Numbers that are so, \"list\" for all, or other words").strip();
+      if (line.toLowerCase(Locale.ROOT).matches("list|0|none|no")) {
+        pick(step.complaints(), "All that people call about");
+        return;
+      }
+      if (wishes.grant(line)) {
+        return;
+      }
+      if (line.matches("[\\d\\s,;]+")) {
+        Optional<List<Integer>> picked = numbers(line, offered.size());
+        if (picked.isPresent()) {
+          complained(picked.get().stream().map(offered::get).toList());
+          return;
+        }
+        sitting.say("Type numbers from 1 to " + offered.size() + ", or list.");
+      } else if (!line.isEmpty()) {
+        sitting.record(new Event.Said(line));
+        return;
+      }
+    }
+  }
+
+  private List<Check> offered(Step.AskComplaints step) {
+    Set<Check> offered = new LinkedHashSet<>();
+    List<String> said = sitting.moment().state().told().said();
+    if (!said.isEmpty()) {
+      sitting.ears().complaints().hear(String.join(". ", said), OFFERED).stream()
+          .map(Sayings.Heard::complaint)
+          .filter(step.complaints()::contains)
+          .forEach(offered::add);
+    }
+    return List.copyOf(offered);
+  }
+
+  private static Optional<List<Integer>> numbers(String line, int most) {
+    List<Integer> picked = new ArrayList<>();
+    for (String word : line.strip().split("[\\s,;]+")) {
+      int number = word.length() > 3 || word.isEmpty() ? 0 : Integer.parseInt(word);
+      if (number < 1 || number > most) {
+        return Optional.empty();
+      }
+      picked.add(number - 1);
+    }
+    return Optional.of(picked.stream().distinct().toList());
+  }
+
+  private void pick(List<Check> complaints, String heading) {
+    List<String> texts = complaints.stream().map(ComplaintChoice::lay).toList();
+    List<String> ids = complaints.stream().map(Check::id).toList();
+    sitting.show(Block.heading(heading), Block.numbered(texts));
+    Optional<List<Integer>> picked = questions.several("Numbers", ids, texts);
+    if (picked.isPresent() && picked.get().isEmpty()) {
+      sitting.say("At least one; if nothing fits, take the nearest and add a note.");
+    } else if (picked.isPresent()) {
+      complained(picked.get().stream().map(complaints::get).toList());
+    }
+  }
+
+  private void complained(List<Check> complaints) {
+    sitting.record(new Event.Complained(complaints.stream().map(Check::id).toList()));
+  }
+
+  private static String lay(Check check) {
+    return check.lay().isEmpty() ? check.ask() : check.lay();
+  }
+}

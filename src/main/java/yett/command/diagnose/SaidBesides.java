@@ -1,0 +1,99 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yett.console.Block;
+import yett.interview.Answer;
+import yett.knowledge.Check;
+import yett.knowledge.Role;
+import yett.saying.Heard;
+import yett.saying.Thing;
+import yett.wording.Wording;
+
+/**
+ * What a caller has said besides the complaint: it is read back once, and counts like an answer if
+ * it is so, so that nobody is asked for what they have said already.
+ */
+public final class SaidBesides {
+  /** So well must words fit to be read back; a slip costs a line to read. */
+  private static final double CLEAR = 0.5;
+
+  private static final int MOST = 4;
+
+  private final Sitting sitting;
+  private final Questions questions;
+  private final TakenUp takenUp;
+
+  /** So many of the caller's sentences have been heard. */
+  private int heard;
+
+  public SaidBesides(Sitting sitting, Questions questions) {
+    this.sitting = sitting;
+    this.questions = questions;
+    this.takenUp = new TakenUp(sitting);
+  }
+
+  /**
+   * Reads back what was said since the last time.
+   *
+   * @return whether something of it was so, or somebody wished for something else
+   */
+  public boolean ask() {
+    List<String> said = sitting.moment().state().told().said();
+    List<String> news = said.subList(Math.min(heard, said.size()), said.size());
+    heard = said.size();
+    List<Thing> things = things(news);
+    if (things.isEmpty()) {
+      return false;
+    }
+    List<String> texts = things.stream().map(this::words).toList();
+    sitting.show(
+        Block.heading("Was this said, too?"),
+        Block.paragraph("The words may mean it. Read it back, and type what the caller confirms."),
+        Block.numbered(texts));
+    Optional<List<Integer>> picked =
+        questions.several(
+            "0 for none, or numbers", things.stream().map(Thing::card).toList(), texts);
+    picked.ifPresent(
+        p -> p.forEach(i -> takenUp.answer(things.get(i).card(), answer(things.get(i)))));
+    return picked.map(p -> !p.isEmpty()).orElse(true);
+  }
+
+  private static Answer answer(Thing thing) {
+    return new Answer.Chosen(thing.outcome());
+  }
+
+  /** Of each look that a caller can tell of and that is open, the outcome that fits best. */
+  private List<Thing> things(List<String> said) {
+    List<Heard.Found> found = new ArrayList<>();
+    said.forEach(s -> found.addAll(sitting.ears().tellings().hear(s).findings()));
+    Set<String> taken = new HashSet<>();
+    return found.stream()
+        .filter(f -> f.weight() >= CLEAR && isOpen(f.thing()))
+        .sorted(Comparator.comparingDouble(Heard.Found::weight).reversed())
+        .map(Heard.Found::thing)
+        .filter(t -> taken.add(t.card()))
+        .limit(MOST)
+        .toList();
+  }
+
+  private boolean isOpen(Thing thing) {
+    Check check = sitting.base().checks().get(thing.card());
+    return thing.kind() == Thing.Kind.OUTCOME
+        && check.who() == Role.CALLER
+        && !check.id().equals(CallEnd.CHECK)
+        && check.indexOf(thing.outcome()) > 0
+        && sitting.moment().state().answer(check.id()).isEmpty()
+        && !sitting.moment().judgement().unavailable().contains(check.id());
+  }
+
+  private String words(Thing thing) {
+    Check check = sitting.base().checks().get(thing.card());
+    String ask = check.lay().isEmpty() ? check.ask() : check.lay();
+    return ask + " " + Wording.capital(Wording.meaning(check, thing.outcome())) + ".";
+  }
+}

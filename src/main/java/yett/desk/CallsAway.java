@@ -1,0 +1,172 @@
+package yett.desk;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Consumer;
+import yett.casebook.CarriedCase;
+import yett.casebook.CaseSummary;
+import yett.casebook.Casebook;
+import yett.casebook.Taken;
+import yett.files.OwnFiles;
+
+/**
+ * Calls that begin while the server of the shared casebook is away: they are kept in a casebook of
+ * this computer, and carried to the server once it answers. A case keeps its name on the way, so
+ * that what is carried twice arrives once. Only one program at a time works with them or delivers
+ * them; what was delivered is deleted here, because it tells of people.
+ */
+final class CallsAway {
+  private static final String FILE = "calls.db";
+
+  private final Path folder;
+
+  /**
+   * @param data the directory of what must not be lost
+   * @param shared {@link Casebook#name()} of the casebook that is away
+   */
+  CallsAway(Path data, String shared) {
+    String name = UUID.nameUUIDFromBytes(shared.getBytes(StandardCharsets.UTF_8)).toString();
+    this.folder = data.resolve("away").resolve(name);
+  }
+
+  /** Whether calls wait here. */
+  boolean isAny() {
+    return Files.exists(folder.resolve(FILE));
+  }
+
+  /** The casebook of this computer, held for this program until it is closed. */
+  Held open() {
+    Held held =
+        hold()
+            .orElseThrow(
+                () ->
+                    new UncheckedIOException(
+                        "Another Yett on this computer is leading a call without the server, or is"
+                            + " delivering one. End that first.",
+                        new IOException(folder + " is held")));
+    try {
+      return held.opened();
+    } catch (RuntimeException e) {
+      held.close();
+      throw e;
+    }
+  }
+
+  /**
+   * Carries all calls to the server and deletes them here; none while another program works with
+   * them.
+   *
+   * @param told a line for each call that arrived
+   */
+  void deliver(Casebook server, Consumer<String> told) {
+    if (!isAny()) {
+      return;
+    }
+    var free = hold();
+    if (free.isEmpty()) {
+      return;
+    }
+    try (Held held = free.get()) {
+      held.opened();
+      if (isAll(held.casebook(), server, told)) {
+        held.delete();
+      }
+    }
+  }
+
+  private static boolean isAll(Casebook here, Casebook server, Consumer<String> told) {
+    List<CaseSummary> waiting = new ArrayList<>(here.cases());
+    waiting.sort(Comparator.comparing(CaseSummary::id));
+    for (CaseSummary call : waiting) {
+      here.carry(call.siteId()).ifPresent(server::take);
+      CarriedCase carried = here.carry(call.id(), true);
+      Taken taken = server.take(carried);
+      boolean apart = taken.outcome() == Taken.Outcome.CONFLICT;
+      if (apart) {
+        taken = server.takeApart(carried);
+      }
+      told.accept(
+          "The call "
+              + call.id()
+              + " of this computer ("
+              + call.siteId()
+              + "), begun while the server was away, is delivered: case "
+              + taken.id()
+              + (apart ? ", beside the one that went on there meanwhile." : "."));
+    }
+    return here.unreadable().isEmpty();
+  }
+
+  private Optional<Held> hold() {
+    try {
+      OwnFiles.folder(folder);
+      FileChannel channel = OwnFiles.open(folder.resolve("lock"));
+      try {
+        FileLock lock = channel.tryLock();
+        if (lock != null) {
+          return Optional.of(new Held(channel));
+        }
+      } catch (OverlappingFileLockException e) {
+        // another desk of this very program
+      }
+      channel.close();
+      return Optional.empty();
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot keep calls on this computer in " + folder, e);
+    }
+  }
+
+  /** The calls of this computer, while this program has them for itself. */
+  final class Held implements AutoCloseable {
+    private final FileChannel lock;
+    private Casebook casebook;
+
+    private Held(FileChannel lock) {
+      this.lock = lock;
+    }
+
+    private Held opened() {
+      casebook = Casebook.open(folder.resolve(FILE));
+      return this;
+    }
+
+    Casebook casebook() {
+      return casebook;
+    }
+
+    /** All that is beside the casebook goes with it. */
+    private void delete() {
+      casebook.close();
+      try (var files = Files.list(folder)) {
+        for (Path file : files.filter(f -> f.getFileName().toString().startsWith(FILE)).toList()) {
+          Files.delete(file);
+        }
+      } catch (IOException e) {
+        throw new UncheckedIOException("cannot delete what was delivered from " + folder, e);
+      }
+    }
+
+    @Override
+    public void close() {
+      if (casebook != null) {
+        casebook.close();
+      }
+      try {
+        lock.close();
+      } catch (IOException e) {
+        throw new UncheckedIOException("cannot let go of " + folder, e);
+      }
+    }
+  }
+}

@@ -1,0 +1,87 @@
+package yett.e2e;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import yett.casebook.CaseId;
+import yett.casebook.Casebook;
+import yett.testing.PostgresServer;
+
+/**
+ * A call that begins while the server is away, on a real PostgreSQL that is stopped and started.
+ */
+class CallsAwayTest {
+  private static final PostgresServer SERVER = PostgresServer.own();
+
+  /** Everything is unknown to this caller; the call ends with somebody who is sent. */
+  private static final String KNOWS_NOTHING =
+      """
+      it does not open
+      no
+      Ina Teal, quay 4, 555 0107
+      1
+      0
+      0
+      """
+          + "d\n".repeat(5)
+          + "send\nTom, in 40 min\n";
+
+  @TempDir private Path home;
+  private final String url = SERVER.newCasebook();
+
+  @AfterAll
+  static void end() {
+    SERVER.close();
+  }
+
+  private Pipe.Result run(String stdin, String... words) {
+    return InProcess.run(Map.of("YETT_HOME", home.toString(), "YETT_CASEBOOK", url), stdin, words);
+  }
+
+  @Test
+  void a_call_begun_with_the_server_down_arrives_once() throws IOException {
+    Casebook.open(url).close();
+    SERVER.crash();
+
+    Pipe.Result call = run(KNOWS_NOTHING, "call", "Fish dock");
+
+    assertThat(call.exitCode()).as(call.stdout() + call.stderr()).isZero();
+    assertThat(call.stderr())
+        .contains("this call is kept on this computer", "The call waits on this computer");
+    assertThat(run("", "calls").stdout()).contains("Fish dock", "1 call is open.");
+    assertThat(run("", "dispatch", "1").stdout()).contains("Fish dock", "Ina Teal, 555 0107");
+    assertThat(run("", "cases").exitCode()).isEqualTo(74);
+    Path kept = kept().orElseThrow();
+    Path copy = Files.copy(kept, home.resolve("copy.db"));
+
+    SERVER.start();
+    assertThat(run("", "calls").stderr()).contains("is delivered: case ");
+    assertThat(kept()).isEmpty();
+    assertThat(run("", "calls").stderr()).doesNotContain("delivered");
+    Files.copy(copy, kept); // a computer that died between delivering and deleting
+    run("", "calls");
+
+    try (Casebook casebook = Casebook.open(url)) {
+      assertThat(casebook.cases()).hasSize(1);
+      CaseId id = casebook.cases().get(0).id();
+      assertThat(casebook.people(id)).extracting(p -> p.name()).containsExactly("Ina Teal");
+      assertThat(casebook.events(id)).anyMatch(e -> e.body().contains("Tom, in 40 min"));
+    }
+    assertThat(kept()).isEmpty();
+  }
+
+  /** The casebook of this computer, if there is one. */
+  private Optional<Path> kept() throws IOException {
+    try (Stream<Path> files = Files.walk(home.resolve("away"))) {
+      return files.filter(f -> f.getFileName().toString().equals("calls.db")).findFirst();
+    }
+  }
+}
