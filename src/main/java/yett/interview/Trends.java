@@ -60,7 +60,9 @@ public final class Trends {
         : base.siteQuestions()
             .get(SiteQuestion.TEMPERATURE_TODAY)
             .measures()
-            .filter(m -> SiteFacts.canBe(base.siteQuestions().get(SiteQuestion.TEMPERATURE_TODAY), told))
+            .filter(
+                m ->
+                    SiteFacts.canBe(base.siteQuestions().get(SiteQuestion.TEMPERATURE_TODAY), told))
             .map(m -> OptionalDouble.of(m.parse(told)))
             .orElse(OptionalDouble.empty());
   }

@@ -111,6 +111,7 @@ public record RuleBase(
     siteQuestions.forEach((id, question) -> asked.put(id, question.in(units)));
     return new RuleBase(
         fingerprint,
+        edition,
         causes,
         effects,
         shown,

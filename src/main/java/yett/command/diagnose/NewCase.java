@@ -111,22 +111,22 @@ public final class NewCase {
 
   /** The gate's name: from the command line, from those known, or typed. */
   private Optional<String> gate(String typed, Role role) {
-    List<SiteRecord> sites =
-        desk.casebook().sites().stream().filter(s -> !GateMemory.isRemoved(s)).toList();
+    List<SiteRecord> sites = desk.casebook().sites();
     if (!typed.isEmpty()) {
       if (!GateNames.isName(typed)) {
         throw new UsageException(GateNames.refusal(typed));
       }
       return meant(typed, sites, role);
     }
+    List<String> known =
+        sites.stream().filter(s -> GateMemory.retired(s).isEmpty()).map(SiteRecord::id).toList();
     console.show(Block.heading("Which gate?"));
-    if (!sites.isEmpty()) {
-      console.show(Block.numbered(sites.stream().map(SiteRecord::id).toList()));
+    if (!known.isEmpty()) {
+      console.show(Block.numbered(known));
     }
-    List<String> known = sites.stream().map(SiteRecord::id).toList();
     return Prompt.forWords(console)
         .until(
-            sites.isEmpty() ? "Name of the gate> " : "Number, or the name of another gate> ",
+            known.isEmpty() ? "Name of the gate> " : "Number, or the name of another gate> ",
             known,
             line -> gate(line.replaceAll("\s+", " "), known))
         .flatMap(gate -> known.contains(gate) ? Optional.of(gate) : meant(gate, sites, role));

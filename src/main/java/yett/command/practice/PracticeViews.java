@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import yett.command.diagnose.CautionViews;
-import yett.command.diagnose.SiteViews;
 import yett.command.diagnose.StepViews;
 import yett.console.Block;
 import yett.console.Text;
