@@ -127,8 +127,7 @@ final class AuditTables {
         .map(Begun::siteId)
         .or(
             () ->
-                SiteName.told(
-                    found.stream().map(e -> new SiteName.EventText(e.type(), e.body()))));
+                SiteName.told(found.stream().map(e -> new SiteName.EventText(e.type(), e.body()))));
   }
 
   /** A case that is gone whole may still come back from a file, under its own name. */

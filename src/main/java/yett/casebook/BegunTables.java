@@ -41,10 +41,7 @@ final class BegunTables {
 
   /** A case has the name that it keeps in every casebook. */
   void named(String id, String uid) {
-    client
-        .sql("update case_begun set uid = ? where id = ? and uid = ''")
-        .params(uid, id)
-        .update();
+    client.sql("update case_begun set uid = ? where id = ? and uid = ''").params(uid, id).update();
   }
 
   /** A case got another number: it is the same case. */

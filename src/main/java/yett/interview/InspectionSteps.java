@@ -25,11 +25,7 @@ final class InspectionSteps {
   private final List<Check> proofs;
 
   InspectionSteps(
-      Present present,
-      SiteFacts sites,
-      InspectionItems items,
-      Planner planner,
-      SetUpSteps steps) {
+      Present present, SiteFacts sites, InspectionItems items, Planner planner, SetUpSteps steps) {
     this.present = present;
     this.steps = steps;
     this.planner = planner;

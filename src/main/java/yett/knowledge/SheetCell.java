@@ -5,8 +5,8 @@ import java.util.regex.Pattern;
 /** Words of people in a cell of a spreadsheet. */
 public final class SheetCell {
   /**
-   * Where a spreadsheet begins to work something out: at the beginning of a cell, wherever it thinks
-   * one begins. Which signs part cells depends on its country, not on the file.
+   * Where a spreadsheet begins to work something out: at the beginning of a cell, wherever it
+   * thinks one begins. Which signs part cells depends on its country, not on the file.
    */
   private static final Pattern FORMULA =
       Pattern.compile("(^|[;,|\\t\\r\\n])([\\s\"]*+)(?=[=+\\-@\uff1d\uff0b\uff0d\uff20])");

@@ -11,6 +11,7 @@ public final class Markdown implements Outline {
   private static final Pattern SPECIAL = Pattern.compile("[\\\\`*_\\[\\]<>|~]|&(?=[#A-Za-z])");
   private static final Pattern BLOCK = Pattern.compile("^(#|[-+=](?=\\s|$|[-=])|>)");
   private static final Pattern NUMBERED = Pattern.compile("^(\\d{1,9})([.)])(?=\\s|$)");
+
   /** A run of blanks and line ends as a whole: each is gone through once, however long. */
   private static final Pattern BLANKS = Pattern.compile("[\\s\\u0085\\u2028\\u2029]++");
 

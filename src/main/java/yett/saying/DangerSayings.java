@@ -52,8 +52,7 @@ public final class DangerSayings {
         .toList();
   }
 
-  private static Map<Danger, Double> fits(
-      String words, Collection<Danger> asked, Hearing hearing) {
+  private static Map<Danger, Double> fits(String words, Collection<Danger> asked, Hearing hearing) {
     Map<Danger, Double> fits = new HashMap<>();
     for (String clause : Clauses.of(words)) {
       Map<Thing, Double> all = hearing.fits(clause);

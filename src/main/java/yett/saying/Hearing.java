@@ -97,8 +97,8 @@ public final class Hearing {
   }
 
   /**
-   * The same by the program's own cards alone, if others are laid over them. No sentence or synonym of
-   * theirs may keep a danger from being asked about.
+   * The same by the program's own cards alone, if others are laid over them. No sentence or synonym
+   * of theirs may keep a danger from being asked about.
    */
   synchronized Optional<Hearing> withoutAddOns() {
     if (own == null && !base.addOns().isEmpty()) {

@@ -152,16 +152,16 @@ class CauseTableTest {
       delimiter = '~',
       quoteCharacter = '`',
       value = {
-    "=1+1 ~ '=1+1",
-    "+49 170 12 ~ '+49 170 12",
-    "@SUM(A1) ~ '@SUM(A1)",
-    "-2+3+cmd|' /C x'!A0 ~ '-2+3+cmd|' /C x'!A0",
-    "＝1+1 ~ '＝1+1",
-    "Ice house;=1+1 ~ Ice house;'=1+1",
-    "Ice house\t =1 ~ Ice house\t '=1",
-    "North+South ~ North+South",
-    "-4 °C ~ -4 °C",
-    "+0.5 ~ +0.5",
+        "=1+1 ~ '=1+1",
+        "+49 170 12 ~ '+49 170 12",
+        "@SUM(A1) ~ '@SUM(A1)",
+        "-2+3+cmd|' /C x'!A0 ~ '-2+3+cmd|' /C x'!A0",
+        "＝1+1 ~ '＝1+1",
+        "Ice house;=1+1 ~ Ice house;'=1+1",
+        "Ice house\t =1 ~ Ice house\t '=1",
+        "North+South ~ North+South",
+        "-4 °C ~ -4 °C",
+        "+0.5 ~ +0.5",
       })
   void words_of_people_are_no_formula(String said, String cell) {
     assertThat(SheetCell.words(said)).isEqualTo(cell);
@@ -170,10 +170,13 @@ class CauseTableTest {
   /** Every reading of it took a thousand times as long for a thousand times as much. */
   @Test
   void a_cell_without_end_is_no_chance_and_is_told_in_short() {
-    CauseTableEdit edit =
-        edited("cause,prior\r\nchain-worn," + "1".repeat(1_000_000) + "x\r\n");
+    CauseTableEdit edit = edited("cause,prior\r\nchain-worn," + "1".repeat(1_000_000) + "x\r\n");
 
-    assertThat(edit.problems()).singleElement().asString().contains("is no chance").hasSizeLessThan(500);
+    assertThat(edit.problems())
+        .singleElement()
+        .asString()
+        .contains("is no chance")
+        .hasSizeLessThan(500);
   }
 
   @Test
