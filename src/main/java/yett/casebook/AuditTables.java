@@ -151,7 +151,13 @@ final class AuditTables {
 
   /** How a case stood before it was repaired holds people's words too. */
   void forget(CaseId id) {
-    String uid = cases.row(id.toString()).map(CaseRow::uid).orElse("");
+    // Anything else could stand for other cases, too.
+    String uid =
+        cases
+            .row(id.toString())
+            .map(CaseRow::uid)
+            .filter(u -> u.matches("[0-9a-f-]{36}"))
+            .orElse("");
     client
         .sql(
             "delete from set_apart where case_id in (?, ?)"

@@ -12,10 +12,17 @@ final class BandText {
   private static final Pattern RELATIVE =
       Pattern.compile("(?:([0-9]*\\.?[0-9]+)\\s*x\\s*)?(low|high)");
 
+  /** Characters; looking for figures in a text without end would never end either. */
+  private static final int LONGEST = 200;
+
   private BandText() {}
 
   static Band parse(String text, Measures measures) {
     String words = text.strip();
+    if (words.length() > LONGEST) {
+      throw new IllegalArgumentException(
+          "this is too long for a band; write one such as \"24 V to 25.2 V\"");
+    }
     if (words.equals("within expectation")) {
       return new Band(new Band.Expected(1, false), new Band.Expected(1, true));
     }

@@ -16,7 +16,10 @@ public final class Markup {
   /** What XML cannot hold, and what steers the direction of a line. */
   private static final Pattern UNSEEN = Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Cs}\\p{Cn}]");
 
-  private static final Pattern BREAK = Pattern.compile("\\s*\\R\\s*|\\t");
+  /** A run of blanks and line ends as a whole: each is gone through once, however long. */
+  private static final Pattern BLANKS = Pattern.compile("[\\s\\u0085\\u2028\\u2029]++");
+
+  private static final Pattern BREAK = Pattern.compile("\\R|\\t");
 
   private final StringWriter out = new StringWriter();
   private final XMLStreamWriter writer;
@@ -31,7 +34,11 @@ public final class Markup {
 
   /** Words on one line, without what nobody sees. */
   static String plain(String words) {
-    return UNSEEN.matcher(BREAK.matcher(words.strip()).replaceAll(" ")).replaceAll("");
+    String line =
+        BLANKS
+            .matcher(words.strip())
+            .replaceAll(run -> BREAK.matcher(run.group()).find() ? " " : run.group());
+    return UNSEEN.matcher(line).replaceAll("");
   }
 
   /**

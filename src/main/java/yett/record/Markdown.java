@@ -11,6 +11,11 @@ public final class Markdown implements Outline {
   private static final Pattern SPECIAL = Pattern.compile("[\\\\`*_\\[\\]<>|~]|&(?=[#A-Za-z])");
   private static final Pattern BLOCK = Pattern.compile("^(#|[-+=](?=\\s|$|[-=])|>)");
   private static final Pattern NUMBERED = Pattern.compile("^(\\d{1,9})([.)])(?=\\s|$)");
+
+  /** A run of blanks and line ends as a whole: each is gone through once, however long. */
+  private static final Pattern BLANKS = Pattern.compile("[\\s\\u0085\\u2028\\u2029]++");
+
+  private static final Pattern BREAK = Pattern.compile("\\R");
   private static final Pattern INVISIBLE = Pattern.compile("[\\p{Cc}\\p{Cf}]");
 
   private final StringBuilder out = new StringBuilder();
@@ -18,7 +23,11 @@ public final class Markdown implements Outline {
 
   /** Words, so that they stand on the page as they were typed, on one line. */
   static String plain(String words) {
-    String line = words.strip().replaceAll("\\s*\\R\\s*", " / ").replace('\t', ' ');
+    String line =
+        BLANKS
+            .matcher(words.strip())
+            .replaceAll(run -> BREAK.matcher(run.group()).find() ? " / " : run.group())
+            .replace('\t', ' ');
     String visible = INVISIBLE.matcher(line).replaceAll("");
     String escaped = SPECIAL.matcher(visible).replaceAll("\\\\$0");
     escaped = BLOCK.matcher(escaped).replaceAll("\\\\$1");

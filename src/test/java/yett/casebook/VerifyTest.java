@@ -71,8 +71,8 @@ class VerifyTest {
       value = {
         "update case_event set body = '{}' where case_id = '2026-0001' and seq = 3"
             + "|2026-0001 3 CHANGE: is not what was written, or not in its place",
-        "update case_event set at = '2026-11-25T09:31:00.000000000Z' where case_id = '2026-0001' and seq = 5"
-            + "|2026-0001 5 CHANGE: is not what was written, or not in its place",
+        "update case_event set at = '2026-11-25T09:31:00.000000000Z' where case_id = '2026-0001'"
+            + " and seq = 5|2026-0001 5 CHANGE: is not what was written, or not in its place",
         "update case_event set written_by = 'electrician' where case_id = '2026-0001' and seq = 1"
             + "|2026-0001 1 CHANGE: is not what was written, or not in its place",
         "delete from case_event where case_id = '2026-0001' and seq = 2"

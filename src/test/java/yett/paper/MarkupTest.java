@@ -52,4 +52,12 @@ class MarkupTest {
     assertThat(PdfFile.missing("Chandler's gate, 5 \u00b0C \u2264 \u03a9 \u0416")).isEmpty();
     assertThat(PdfFile.missing("North \u6e2f \u6e2f gate")).isEqualTo("\u6e2f");
   }
+
+  /** Where a run of blanks was looked at from each of its blanks, this took an hour. */
+  @Test
+  void blanks_without_end_are_gone_through_once() {
+    String blanks = " ".repeat(1_000_000);
+    assertThat(Markup.plain("a" + blanks + "b")).isEqualTo("a" + blanks + "b");
+    assertThat(Markup.plain("a" + blanks + "\n" + blanks + "b")).isEqualTo("a b");
+  }
 }

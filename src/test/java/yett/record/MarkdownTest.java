@@ -55,4 +55,12 @@ class MarkdownTest {
     assertThat(Markdown.plain(" one\r\ntwo\u001b[31m\u202e\tthree\n"))
         .isEqualTo("one / two\\[31m three");
   }
+
+  /** Where a run of blanks was looked at from each of its blanks, this took an hour. */
+  @Test
+  void blanks_without_end_are_gone_through_once() {
+    String blanks = " ".repeat(1_000_000);
+    assertThat(Markdown.plain("a" + blanks + "b")).isEqualTo("a" + blanks + "b");
+    assertThat(Markdown.plain("a" + blanks + "\n" + blanks + "b")).isEqualTo("a / b");
+  }
 }

@@ -22,7 +22,6 @@ class CheckListTest {
   @BeforeEach
   void begin() {
     typed = new TypedCase(folder, Shipped.QUICK, Role.TECHNICIAN);
-    typed.begin(BEGINNING);
   }
 
   @AfterEach
@@ -31,6 +30,7 @@ class CheckListTest {
   }
 
   private String typed(String... lines) {
+    typed.begin(BEGINNING);
     typed.type(lines);
     return typed.screen();
   }
