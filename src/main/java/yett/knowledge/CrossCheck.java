@@ -222,7 +222,24 @@ final class CrossCheck {
           "it would have to be entered before itself",
           "Take away the line on the set-up that is entered first.");
     }
+    restored(setUp);
     hazards("set-up", setUp.id(), setUp.hazards());
+  }
+
+  /** What is done to a gate on the way in is undone on the way out, and nothing else is. */
+  private void restored(SetUp setUp) {
+    boolean entered = !setUp.enter().isEmpty();
+    if (entered == setUp.leave().isEmpty()) {
+      problem(
+          "set-up",
+          setUp.id(),
+          entered ? "enter" : "leave",
+          "not-restored",
+          entered
+              ? "nothing restores what is done on the way in"
+              : "there are steps on the way out, and none on the way in",
+          "Add \"" + (entered ? "leave" : "enter") + "\": the steps, in their order.");
+    }
   }
 
   /** Whoever may do a step must be allowed into the set-ups that it needs. */

@@ -303,12 +303,13 @@ class InterviewTest {
     }
     assertThat(step()).isInstanceOf(Step.CloseSolved.class);
     person = Role.TECHNICIAN; // to whom a gate without its proofs is not in service
+    noDangers();
     say(new Event.SiteTaken());
     assertThat(step()).isInstanceOf(Step.Enter.class);
   }
 
   @Test
-  void somebody_at_the_gate_is_asked_what_a_caller_could_not_tell_and_nothing_else_again() {
+  void somebody_at_the_gate_is_asked_the_dangers_and_what_a_caller_could_not_tell_again() {
     begin(Role.CALLER, "chain-looks", "noise-kind");
     intake();
     assertThat(asked()).isEqualTo("chain-looks");
@@ -317,6 +318,7 @@ class InterviewTest {
     say(new Event.Answered("noise-kind", new Answer.Chosen("usual")));
     assertThat(step()).isInstanceOf(Step.HandOver.class);
     person = Role.TECHNICIAN;
+    noDangers();
     say(new Event.SiteTaken());
     assertThat(asked()).isEqualTo("chain-looks");
     finish();
@@ -352,6 +354,27 @@ class InterviewTest {
     }
     person = Role.TRAINEE;
     assertThat(step()).isInstanceOf(Step.CloseRepaired.class);
+  }
+
+  /** It is over, and what had passed before it has still to pass again. */
+  @Test
+  void what_was_proved_before_a_danger_is_proved_anew_though_the_danger_is_over() {
+    beginWork("tighten-chain");
+    mend("tighten-chain");
+    say(new Event.Retested(true));
+    while (!(step() instanceof Step.CloseRepaired)) {
+      finish();
+    }
+    say(new Event.Answered("danger-movement", new Answer.Chosen("moved-by-itself")));
+    assertThat(step()).isInstanceOf(Step.MakeSafe.class);
+    say(((Step.MakeSafe) step()).done());
+    say(new Event.Answered("danger-movement", new Answer.Chosen("neither")));
+    assertThat(moment().judgement().stops()).isEmpty();
+    assertThat(step()).isNotInstanceOf(Step.CloseRepaired.class);
+    confirmSetUps();
+    assertThat(step())
+        .isInstanceOfSatisfying(
+            Step.Ask.class, s -> assertThat(s.check().kind()).isEqualTo(Check.Kind.PROOF));
   }
 
   @Test

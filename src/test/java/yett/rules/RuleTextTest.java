@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
+import yett.knowledge.Stop;
 
 /** A rule that names a card or an outcome that does not exist would silently never fire. */
 class RuleTextTest {
@@ -51,19 +52,29 @@ class RuleTextTest {
           "question", BASE.siteQuestions().keySet(),
           "id", CARDS,
           "setUp", BASE.setUps().keySet(),
+          "stop", BASE.stops().keySet(),
           "outcome", OUTCOMES,
           "choice", CHOICES);
 
   /** What is concluded about. */
   private static final Map<String, Set<String>> CONCLUSIONS =
       Map.of(
-          "new Odds\\(", BASE.causes().keySet(),
-          "new StopNow\\(", BASE.stops().keySet(),
-          "new Forbidden\\(", BASE.setUps().keySet(),
-          "new Expectation\\(", CHECKS,
-          "new Unavailable\\(", CARDS,
-          "new FollowUp\\(", REPAIRS,
-          "new FollowUp\\([^,]+, ", CARDS);
+          "new Odds\\(",
+          BASE.causes().keySet(),
+          "new StopNow\\(",
+          BASE.stops().keySet(),
+          "new Forbidden\\(",
+          BASE.setUps().keySet(),
+          "new Withheld\\(",
+          Set.copyOf(Stop.DEEDS),
+          "new Expectation\\(",
+          CHECKS,
+          "new Unavailable\\(",
+          CARDS,
+          "new FollowUp\\(",
+          REPAIRS,
+          "new FollowUp\\([^,]+, ",
+          CARDS);
 
   private static final Set<String> ANY =
       union(
@@ -77,6 +88,7 @@ class RuleTextTest {
               BASE.setUps().keySet(),
               BASE.siteQuestions().keySet(),
               hazards(),
+              Set.copyOf(Stop.DEEDS),
               Set.of("unsaid", "sealed"))); // of a complaint, and of batteries in words
 
   @Test

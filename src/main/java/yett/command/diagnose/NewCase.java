@@ -79,7 +79,7 @@ public final class NewCase {
     ClockNotice.show(desk, console);
     List<Event.Earlier> earlier = new Baselines(desk.casebook(), desk.expertise()).of(gate);
     if (inspection.isEmpty()) {
-      new UnfinishedCase(desk).at(gate).ifPresent(console::show);
+      new UnfinishedCase(desk.casebook(), desk.base()).at(gate).ifPresent(console::show);
     }
     CaseId id = desk.casebook().newCase(gate, desk.clock().instant());
     try (OpenCase open = desk.open(id, role)) {

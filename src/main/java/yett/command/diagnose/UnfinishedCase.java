@@ -1,14 +1,17 @@
 package yett.command.diagnose;
 
+import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import yett.casebook.CaseSummary;
+import yett.casebook.Casebook;
 import yett.console.Block;
 import yett.console.SignalWord;
-import yett.desk.Desk;
 import yett.desk.OpenCase;
 import yett.interview.CaseState;
 import yett.interview.Ending;
+import yett.knowledge.RuleBase;
 import yett.wording.CallWords;
 
 /**
@@ -16,31 +19,33 @@ import yett.wording.CallWords;
  * another one is told of it, and of what it left in force.
  */
 final class UnfinishedCase {
-  private final Desk desk;
+  private final Casebook casebook;
+  private final RuleBase base;
 
-  UnfinishedCase(Desk desk) {
-    this.desk = desk;
+  UnfinishedCase(Casebook casebook, RuleBase base) {
+    this.casebook = casebook;
+    this.base = base;
   }
 
   /** Empty if there is none. */
   Optional<Block> at(String gate) {
-    String now = desk.casebook().nameNow(gate);
-    return desk.casebook().cases().stream()
+    String now = casebook.nameNow(gate);
+    return casebook.cases().stream()
         .filter(c -> c.siteId().equals(now))
         .findFirst()
         .flatMap(this::told);
   }
 
   private Optional<Block> told(CaseSummary last) {
-    CaseState state = CaseState.of(OpenCase.entries(desk.casebook().events(last.id())));
+    CaseState state = CaseState.of(OpenCase.entries(casebook.events(last.id())));
     if (state.isInspection() || state.closed().filter(Ending::isDone).isPresent()) {
       return Optional.empty();
     }
     String inForce =
         state.work().setUps().stream()
-            .map(id -> desk.base().setUps().get(id))
-            .filter(s -> s != null)
-            .map(s -> s.name().toLowerCase(java.util.Locale.ROOT))
+            .map(id -> base.setUps().get(id))
+            .filter(Objects::nonNull)
+            .map(s -> s.name().toLowerCase(Locale.ROOT))
             .collect(Collectors.joining("; "));
     return Optional.of(
         Block.signal(
