@@ -93,8 +93,7 @@ public record Bundle(SortedMap<String, String> files, String notes) {
               + " is not signed, so nobody can tell whose it is; nothing of it was read. Ask whoever"
               + " sent it for one made with: knowledge pack FOLDER");
     }
-    List<PublicKey> shown =
-        Keys.publicKeys(new String(parts.get(KEY), StandardCharsets.US_ASCII));
+    List<PublicKey> shown = Keys.publicKeys(new String(parts.get(KEY), StandardCharsets.US_ASCII));
     if (shown.size() != 1 || !keys.trusts(shown.get(0))) {
       throw new BundleException(
           name

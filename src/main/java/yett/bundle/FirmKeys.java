@@ -121,9 +121,7 @@ public final class FirmKeys {
     List<PublicKey> all = new ArrayList<>(trusted());
     if (!all.contains(key)) {
       all.add(key);
-      keep(
-          settings.resolve(TRUSTED),
-          String.join("", all.stream().map(Keys::pem).toList()));
+      keep(settings.resolve(TRUSTED), String.join("", all.stream().map(Keys::pem).toList()));
     }
   }
 

@@ -153,8 +153,7 @@ class BundleTest {
   @Test
   void signatures_are_those_of_the_standard() throws Exception {
     byte[] seed =
-        HexFormat.of()
-            .parseHex("9d61b19deffd5a60ba844af492ec2cc44449c5697b326919703bac031cae7f60");
+        HexFormat.of().parseHex("9d61b19deffd5a60ba844af492ec2cc44449c5697b326919703bac031cae7f60");
     PrivateKey key =
         KeyFactory.getInstance("Ed25519")
             .generatePrivate(new EdECPrivateKeySpec(NamedParameterSpec.ED25519, seed));

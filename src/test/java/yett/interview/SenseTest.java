@@ -168,8 +168,7 @@ class SenseTest {
   void the_versions_of_a_rule_base_are_words_that_somebody_can_have_written() {
     var sense = new Sense(SmallRuleBase.base());
     for (List<String> bad : List.of(List.of("\u001b[2J"), Collections.nCopies(101, "Quay 1"))) {
-      Event opened =
-          new Event.Opened("A", Role.CALLER, "f", Optional.empty(), List.of(), bad);
+      Event opened = new Event.Opened("A", Role.CALLER, "f", Optional.empty(), List.of(), bad);
       assertThat(sense.doubts(List.of(new Entry(1, Instant.EPOCH, Role.CALLER, opened))))
           .isNotEmpty();
     }

@@ -47,7 +47,8 @@ final class CardSchemas {
   private static List<String> errors(Schema schema, String text) {
     List<String> errors = new ArrayList<>();
     for (Document document : CardFile.read("card.yaml", text, new ArrayList<>())) {
-      schema.validate(document.root().toString(), InputFormat.JSON)
+      schema
+          .validate(document.root().toString(), InputFormat.JSON)
           .forEach(e -> errors.add(e.toString()));
     }
     return errors;

@@ -81,8 +81,7 @@ class TranslationsTest {
         Untranslated.language("es", files).lacking().stream().filter(Untranslated::stale).toList();
     assertThat(stale)
         .extracting(Untranslated::card, Untranslated::place, Untranslated::area)
-        .containsExactly(
-            org.assertj.core.groups.Tuple.tuple("cause chain-slack", "name", "chain"));
+        .containsExactly(org.assertj.core.groups.Tuple.tuple("cause chain-slack", "name", "chain"));
   }
 
   @Test
@@ -101,7 +100,8 @@ class TranslationsTest {
     assertThatThrownBy(() -> in("", with("chain/es.texts.yaml", text)))
         .hasMessageContaining(
             "chain/es.texts.yaml:4:3: there is no card \"cause chain-slak\"\n  Maybe \"cause chain-slack\"")
-        .hasMessageContaining("\"aks\" is no text of the card \"check chain-sag\"\n  Maybe \"ask\"");
+        .hasMessageContaining(
+            "\"aks\" is no text of the card \"check chain-sag\"\n  Maybe \"ask\"");
     assertThatThrownBy(() -> in("", with("chain/Spanish.texts.yaml", NAME)))
         .hasMessageContaining("\"Spanish\" is no language");
   }
@@ -114,7 +114,8 @@ class TranslationsTest {
             + own("caution chain-draws-in", "avoid")
             + "\", is: Nada}\n";
     RuleBase base = in("de", with("chain/x/de.texts.yaml", caution));
-    assertThat(base.safeguards().lacks(GERMAN.safeguards())).containsExactly("caution chain-draws-in");
+    assertThat(base.safeguards().lacks(GERMAN.safeguards()))
+        .containsExactly("caution chain-draws-in");
   }
 
   private static String own(String card, String place) {
@@ -128,10 +129,12 @@ class TranslationsTest {
   @Test
   void rule_bases_and_add_ons_tell_their_versions() {
     assertThat(OWN.versions()).hasSize(1).first().asString().startsWith("Chain-driven");
-    SortedMap<String, String> files = with("quay/add-on.yaml", "add-on: quay\nname: Quay\nversion: \"1.10\"\n");
+    SortedMap<String, String> files =
+        with("quay/add-on.yaml", "add-on: quay\nname: Quay\nversion: \"1.10\"\n");
     assertThat(in("", files).versions()).contains("Quay 1.10");
     files.put("quay/add-on.yaml", "add-on: quay\nname: Quay\nversion: 1.10\n");
-    assertThatThrownBy(() -> in("", files)).hasMessageContaining("without quotes 1.10 is the number");
+    assertThatThrownBy(() -> in("", files))
+        .hasMessageContaining("without quotes 1.10 is the number");
     SortedMap<String, String> two = with("b.yaml", "rule-base: b\nname: B\n");
     assertThatThrownBy(() -> in("", two)).hasMessageContaining("says once which it is");
   }

@@ -27,8 +27,7 @@ class SheetTest {
   void the_causes_of_the_chain_say_the_same_in_a_workbook() throws IOException {
     CauseTable table = new CauseTable(Shipped.BASE, c -> c.area().equals("chain"));
     String back = CauseTable.csv(Sheet.rows(Sheet.workbook("Causes", table.rows())));
-    var files =
-        new TreeMap<>(KnowledgeSource.folder(java.nio.file.Path.of("knowledge")).files());
+    var files = new TreeMap<>(KnowledgeSource.folder(java.nio.file.Path.of("knowledge")).files());
     CauseTableEdit edit = CauseTableEdit.of(table, back, files, name -> true);
     assertThat(edit.problems()).isEmpty();
     assertThat(edit.changed()).isEmpty();

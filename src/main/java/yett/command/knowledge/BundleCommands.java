@@ -154,7 +154,9 @@ public final class BundleCommands {
             + ": "
             + String.join(", ", base.versions())
             + ". The signature is good. "
-            + (bundle.notes().isEmpty() ? "" : "What is new: " + folder.resolve(Bundle.NOTES) + ". ")
+            + (bundle.notes().isEmpty()
+                ? ""
+                : "What is new: " + folder.resolve(Bundle.NOTES) + ". ")
             + (bundle.files().containsKey(AddOn.FILE)
                 ? "Use it with --add-on " + folder + "."
                 : "Use it with --knowledge " + folder + "."));

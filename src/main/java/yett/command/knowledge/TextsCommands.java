@@ -76,12 +76,7 @@ public final class TextsCommands {
       lacking.forEach(
           t ->
               output.print(
-                  (t.stale() ? "out of date " : "")
-                      + t.card()
-                      + " "
-                      + t.place()
-                      + ": "
-                      + t.own()));
+                  (t.stale() ? "out of date " : "") + t.card() + " " + t.place() + ": " + t.own()));
     }
     console.show(
         Block.paragraph(
@@ -96,8 +91,7 @@ public final class TextsCommands {
   private static Block.Rows counts(List<Untranslated> lacking) {
     SortedMap<String, List<Untranslated>> byArea =
         lacking.stream()
-            .collect(
-                Collectors.groupingBy(Untranslated::area, TreeMap::new, Collectors.toList()));
+            .collect(Collectors.groupingBy(Untranslated::area, TreeMap::new, Collectors.toList()));
     return new Block.Rows(
         byArea.entrySet().stream()
             .map(
