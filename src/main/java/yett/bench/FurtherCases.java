@@ -40,6 +40,8 @@ final class FurtherCases {
     if (!answers.getOrDefault(NOT_IT, "").isBlank()) {
       questions.add(
           shown(NOT_IT_SHOWS, "What did that gate show? CHECK OUTCOME; CHECK OUTCOME", base)
+              .needed(
+                  "Name one look or reading at least that told it: else the case proves nothing.")
               .naming(asked.vocabulary().checks())
               .after(NewCase.tells(base, answers.get(NOT_IT))));
     }

@@ -18,7 +18,17 @@ final class BenchSession {
 
   /** The folder is the first word after them. */
   private static final Set<String> FOLDER_FIRST =
-      Set.of("check", "test", "compare", "trust", "questions", "anomalies", "review", "cover");
+      Set.of(
+          "check",
+          "test",
+          "compare",
+          "trust",
+          "questions",
+          "anomalies",
+          "review",
+          "cover",
+          "pack",
+          "texts");
 
   /** The folder comes after one word of their own. */
   private static final Set<String> FOLDER_SECOND = Set.of("new", "show");

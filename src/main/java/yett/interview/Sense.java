@@ -23,6 +23,7 @@ import yett.quantity.ReadingException;
  */
 public final class Sense {
   private static final int LONGEST = 10_000;
+  private static final int MOST_VERSIONS = 100;
 
   /** A reading was rounded by no more than this when it was typed and kept. */
   private static final double SAME = 1e-6;
@@ -110,6 +111,8 @@ public final class Sense {
           text(event.site());
           doubt(event.site().isBlank(), "the gate has no name");
           event.earlier().forEach(this::was);
+          event.versions().forEach(Reading.this::text);
+          doubt(event.versions().size() > MOST_VERSIONS, "no rule base has so many add-ons");
         };
       }
 

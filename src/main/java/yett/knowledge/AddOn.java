@@ -39,6 +39,13 @@ public record AddOn(
     this(id, name, "", folder, adds, replaces, switchesOff);
   }
 
+  /** With a further card that it switches off. */
+  AddOn switchingOff(String card) {
+    List<String> all = new ArrayList<>(switchesOff);
+    all.add(card);
+    return new AddOn(id, name, version, folder, adds, replaces, List.copyOf(all));
+  }
+
   /** With those of the files of rules and tables that lie in its folder. */
   AddOn withRules(Collection<String> ruleFiles) {
     List<String> all = new ArrayList<>(adds);

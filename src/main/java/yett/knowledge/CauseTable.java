@@ -93,23 +93,28 @@ public final class CauseTable {
 
   /** As a file (RFC 4180), a cause a line. */
   public String csv() {
-    StringBuilder text = new StringBuilder();
+    return csv(rows());
+  }
+
+  /** The same in cells, the head first. */
+  public List<List<String>> rows() {
+    List<List<String>> rows = new ArrayList<>();
     List<String> head = new ArrayList<>(List.of(CAUSE, NAME, PRIOR));
     head.addAll(columns.keySet());
-    text.append(head.stream().map(CauseTable::quoted).collect(Collectors.joining(",")));
+    rows.add(head);
     for (Cause cause : causes) {
-      text.append("\r\n")
-          .append(quoted(cause.id()))
-          .append(',')
-          .append(quoted(SheetCell.words(cause.name())))
-          .append(',')
-          .append(shown(cause.prior()));
-      columns
-          .values()
-          .forEach(
-              c -> text.append(',').append(figure(cause, c).map(CauseTable::shown).orElse("")));
+      List<String> row = new ArrayList<>(List.of(cause.id(), SheetCell.words(cause.name()), shown(cause.prior())));
+      columns.values().forEach(c -> row.add(figure(cause, c).map(CauseTable::shown).orElse("")));
+      rows.add(row);
     }
-    return text.append("\r\n").toString();
+    return rows;
+  }
+
+  /** Cells as text with commas between them. */
+  public static String csv(List<List<String>> rows) {
+    return rows.stream()
+        .map(row -> row.stream().map(CauseTable::quoted).collect(Collectors.joining(",")) + "\r\n")
+        .collect(Collectors.joining());
   }
 
   static String shown(double figure) {

@@ -74,7 +74,27 @@ final class Layers {
     }
     List<Document> all = new ArrayList<>(others);
     cards.values().forEach(c -> all.add(marked(c)));
-    return Pruning.without(off.keySet(), all);
+    List<Document> kept = Pruning.without(off.keySet(), all);
+    repairsGone(all, kept);
+    return kept;
+  }
+
+  /** Whoever switches off all that a repair is for has switched it off as well. */
+  private void repairsGone(List<Document> all, List<Document> kept) {
+    Set<String> left = kept.stream().map(Layers::key).collect(Collectors.toSet());
+    for (Document repair : all) {
+      if (kind(repair).equals("repair") && !left.contains(key(repair))) {
+        Set<String> causes =
+            repair.root().path("removes").propertyNames().stream()
+                .map(cause -> "cause " + cause)
+                .collect(Collectors.toSet());
+        addOns.replaceAll(
+            a ->
+                a.switchesOff().stream().anyMatch(causes::contains)
+                    ? a.switchingOff(key(repair))
+                    : a);
+      }
+    }
   }
 
   /** What keeps people from harm among the cards, once they were laid. */

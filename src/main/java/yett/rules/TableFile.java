@@ -46,7 +46,15 @@ final class TableFile {
     return sheet;
   }
 
-  private static void bounded(byte[] bytes) throws IOException {
+  /**
+   * Bounds what a workbook may unpack to.
+   *
+   * @throws IOException if it is more
+   */
+  static void bound(byte[] bytes) throws IOException {
+    ZipSecureFile.setMaxEntrySize(LARGEST_PART);
+    ZipSecureFile.setMaxFileCount(MOST_PARTS);
+    ZipSecureFile.setMinInflateRatio(LEAST_RATIO);
     byte[] piece = new byte[1 << 16];
     long all = 0;
     try (ZipInputStream parts = new ZipInputStream(new ByteArrayInputStream(bytes))) {
@@ -62,10 +70,7 @@ final class TableFile {
   }
 
   private static List<TableSheet> workbook(byte[] bytes) throws IOException {
-    bounded(bytes);
-    ZipSecureFile.setMaxEntrySize(LARGEST_PART);
-    ZipSecureFile.setMaxFileCount(MOST_PARTS);
-    ZipSecureFile.setMinInflateRatio(LEAST_RATIO);
+    bound(bytes);
     List<TableSheet> sheets = new ArrayList<>();
     try (Workbook workbook = new XSSFWorkbook(new ByteArrayInputStream(bytes))) {
       for (int i = 0; i < workbook.getNumberOfSheets(); i++) {

@@ -17,6 +17,8 @@ class EventTextTest {
   static List<Event> events() {
     return List.of(
         new Event.Opened("East gate", Role.TECHNICIAN, "abc"),
+        new Event.Opened(
+            "East", Role.CALLER, "abc", Optional.empty(), List.of(), List.of("Quay 1.2")),
         new Event.SiteAnswered("opening", "7' 6\""),
         new Event.SiteTaken(),
         new Event.Complained(List.of("slow", "noisy-chain")),

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -160,5 +162,15 @@ class SenseTest {
   private static Answer asTyped(String check, Answer.Read read) {
     var measures = Shipped.QUICK.base().checks().get(check).measures().orElseThrow();
     return new Answer.Read(read.typed(), measures.parse(read.typed()));
+  }
+
+  @Test
+  void the_versions_of_a_rule_base_are_words_that_somebody_can_have_written() {
+    var sense = new Sense(SmallRuleBase.base());
+    for (List<String> bad : List.of(List.of("\u001b[2J"), Collections.nCopies(101, "Quay 1"))) {
+      Event opened = new Event.Opened("A", Role.CALLER, "f", Optional.empty(), List.of(), bad);
+      assertThat(sense.doubts(List.of(new Entry(1, Instant.EPOCH, Role.CALLER, opened))))
+          .isNotEmpty();
+    }
   }
 }

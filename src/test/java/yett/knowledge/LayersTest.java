@@ -116,6 +116,14 @@ class LayersTest {
   }
 
   @Test
+  void a_repair_that_went_with_its_cause_counts_as_switched_off() {
+    RuleBase without = read("switches-off: {cause: [chain-slack, gate-dragging]}\n", "# nothing\n");
+    assertThat(without.repairs()).doesNotContainKey("tighten-chain");
+    assertThat(without.switchedOff("tighten-chain")).isTrue();
+    assertThat(read("", "# nothing\n").switchedOff("tighten-chain")).isFalse();
+  }
+
+  @Test
   void a_repair_whose_only_cause_is_switched_off_goes_with_it() {
     RuleBase with = read("", "# nothing\n");
     assertThat(with.checks().get("chain-looks").likelihood()).containsKey("chain-slack");

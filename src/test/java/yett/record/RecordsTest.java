@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,6 +57,23 @@ class RecordsTest {
   @Test
   void there_are_records_to_compare() throws IOException {
     assertThat(folders()).hasSizeGreaterThanOrEqualTo(5);
+  }
+
+  @Test
+  void a_record_names_the_versions_that_its_case_was_opened_with() {
+    Event opened =
+        new Event.Opened(
+            "Net loft",
+            Role.TECHNICIAN,
+            "0123456789abcdef",
+            Optional.empty(),
+            List.of(),
+            List.of("Gates 2026.11", "Harrow Quay estate 1.2"));
+    try (Interview interview = SmallRuleBase.expertise().newInterview()) {
+      Moment moment = interview.at(List.of(new Entry(1, MORNING, Role.TECHNICIAN, opened)));
+      assertThat(new CaseRecord(SmallRuleBase.base()).markdown(moment, "1", "Net loft"))
+          .contains("Rule base: Gates 2026.11, Harrow Quay estate 1.2, content 0123456789ab");
+    }
   }
 
   /** A case comes from another casebook as well as from this one. */

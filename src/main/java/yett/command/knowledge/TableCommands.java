@@ -25,13 +25,14 @@ import yett.knowledge.CauseTable;
 import yett.knowledge.CauseTableEdit;
 import yett.knowledge.Names;
 import yett.knowledge.RuleBase;
+import yett.rules.Sheet;
 
 /** {@code knowledge table}: causes against what they show, out to a spreadsheet and back. */
 public final class TableCommands {
   private static final String TABLE =
       "Usage: knowledge table FOLDER --out FILE [--area AREA], or knowledge table FOLDER --in FILE"
           + " [--area AREA]. The first writes what the cards say of causes, complaints, looks and"
-          + " effects as a table (CSV, UTF-8): a cause a line. The second reads it back and writes"
+          + " effects as a table (XLSX if the name ends so, else CSV in UTF-8): a cause a line. The second reads it back and writes"
           + " the cells that say something else into the cards of the folder; nothing beside them"
           + " moves. With anything wrong, each cell is told and nothing is written.";
 
@@ -65,7 +66,7 @@ public final class TableCommands {
     RuleBase base = RuleBase.read(() -> files);
     CauseTable table = of(base, Objects.requireNonNullElse(area, ""));
     if (out != null) {
-      NewFile.write(NewFile.named(out), table.csv(), output);
+      write(NewFile.named(out), table);
       return;
     }
     Map<String, Path> mine = OwnCards.of(folder, files.keySet());
@@ -101,12 +102,26 @@ public final class TableCommands {
     return new CauseTable(base, c -> area.isEmpty() || c.area().equals(area));
   }
 
+  private void write(Path file, CauseTable table) {
+    if (isWorkbook(file)) {
+      NewFile.write(file, Sheet.workbook("Causes", table.rows()), output);
+    } else {
+      NewFile.write(file, table.csv(), output);
+    }
+  }
+
+  private static boolean isWorkbook(Path file) {
+    return file.toString().endsWith(".xlsx");
+  }
+
   private static String text(Path file) {
     try {
-      return BoundedFile.text(file, LARGEST);
+      return isWorkbook(file)
+          ? CauseTable.csv(Sheet.rows(BoundedFile.bytes(file, LARGEST)))
+          : BoundedFile.text(file, LARGEST);
     } catch (IOException e) {
       throw new UsageException(
-          file + " cannot be read. See that it is there, and saved as CSV in UTF-8.");
+          file + " cannot be read. See that it is there, and saved as CSV in UTF-8 or as XLSX.");
     }
   }
 
