@@ -103,7 +103,8 @@ public final class CauseTable {
     head.addAll(columns.keySet());
     rows.add(head);
     for (Cause cause : causes) {
-      List<String> row = new ArrayList<>(List.of(cause.id(), SheetCell.words(cause.name()), shown(cause.prior())));
+      List<String> row =
+          new ArrayList<>(List.of(cause.id(), SheetCell.words(cause.name()), shown(cause.prior())));
       columns.values().forEach(c -> row.add(figure(cause, c).map(CauseTable::shown).orElse("")));
       rows.add(row);
     }
