@@ -88,7 +88,8 @@ final class BestWork {
     return advise(checks(true), repairs(), present.state.work().cured());
   }
 
-  private Set<String> repairs() {
+  /** Repairs that this person may do and has neither done nor declined. */
+  Set<String> repairs() {
     return present.base.repairs().keySet().stream()
         .filter(id -> !present.unavailable.contains(id))
         .filter(id -> !present.state.work().declined().containsKey(id) && !isDone(id))

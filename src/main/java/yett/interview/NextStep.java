@@ -147,8 +147,12 @@ final class NextStep {
           .or(() -> calls.cannotTell() ? Optional.of(nothingLeft()) : Optional.empty())
           .or(() -> calls.helpFirst(work, steps))
           .or(() -> work.best(false))
-          .or(() -> calls.shortenVisit(work))
+          .or(() -> present.isCall() ? calls.shortenVisit(work) : narrowed(work))
           .orElseGet(this::nothingLeft);
+    }
+
+    private Optional<Step> narrowed(BestWork work) {
+      return new Reserved(present, sites).narrowed(work);
     }
 
     private Step nothingLeft() {

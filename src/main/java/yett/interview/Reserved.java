@@ -3,6 +3,7 @@ package yett.interview;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import yett.belief.CausalModel;
 import yett.knowledge.Repair;
 
@@ -34,6 +35,22 @@ final class Reserved {
                 new HandOverReason.Reserved(
                     r, Optional.ofNullable(present.base.mainsParts().get(r.id()))))
         .toList();
+  }
+
+  /**
+   * What whoever comes next will want to know: where nothing is left that this person may repair,
+   * the checks open to them still narrow down which of the other repairs it takes, and what to
+   * bring. They are asked as if the person might do those repairs, and end when one of them would
+   * come next.
+   */
+  Optional<Step> narrowed(BestWork work) {
+    Site site = sites.site(present.state.told().site());
+    Set<String> repairs = work.repairs();
+    present.base.repairs().values().stream()
+        .filter(r -> !present.role().may(r.who()) && site.allows(r))
+        .map(Repair::id)
+        .forEach(repairs::add);
+    return work.hasChecks() ? work.question(repairs) : Optional.empty();
   }
 
   private double cures(Repair repair) {
