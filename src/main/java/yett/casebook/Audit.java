@@ -23,7 +23,7 @@ final class Audit {
           0,
           Finding.Kind.DAMAGE,
           "is gone whole: it was begun on "
-              + Shown.quoted(begun.get().openedAt())
+              + day(begun.get().openedAt())
               + " for the gate "
               + Shown.quoted(begun.get().siteId()));
       return List.copyOf(audit.findings);
@@ -94,6 +94,10 @@ final class Audit {
           Finding.Kind.CLOCK,
           "is dated " + event.at() + ", before the one that was written before it");
     }
+  }
+
+  private static String day(String at) {
+    return Storable.isTime(at) ? at.substring(0, "2026-11-25".length()) : Shown.quoted(at);
   }
 
   private void find(long event, Finding.Kind kind, String words) {

@@ -53,8 +53,7 @@ final class CaseTables {
   private void reserve(CaseId id) {
     client
         .sql(
-            "insert into case_number (year_opened, last_number) values (?, 0) on conflict do"
-                + " nothing")
+            "insert into case_number (year_opened, last_number) values (?, 0) on conflict do nothing")
         .param(id.year())
         .update();
     client
@@ -98,8 +97,7 @@ final class CaseTables {
             """
             insert into case_file
               (id, uid, site_id, opened_at, last_event_at, last_seq, state, title, written)
-            values (?, ?, ?, ?, ?, 0, ?, '', (\
-            """
+            values (?, ?, ?, ?, ?, 0, ?, '', ("""
                 + NEXT_WRITTEN
                 + "))")
         .params(
@@ -117,8 +115,7 @@ final class CaseTables {
   CaseId nextId(int year) {
     client
         .sql(
-            "insert into case_number (year_opened, last_number) values (?, 0) on conflict do"
-                + " nothing")
+            "insert into case_number (year_opened, last_number) values (?, 0) on conflict do nothing")
         .param(year)
         .update();
     CaseId id = counted(year);

@@ -230,8 +230,8 @@ class VerifyTest {
 
     assertThat(found())
         .containsExactly(
-            "2026-0001 0 DAMAGE: is gone whole: it was begun on"
-                + " \"2026-11-25T09:30:00.123456789Z\" for the gate \"Fish market\"");
+            "2026-0001 0 DAMAGE: is gone whole: it was begun on 2026-11-25 for the gate"
+                + " \"Fish market\"");
     assertThat(casebook.asItStands("2026-0001")).contains("case-as-it-stands", "2026-0001");
 
     assertThat(casebook.repair("2026-0001", LOST, Writer.AT))
