@@ -244,16 +244,34 @@ final class SafeStates implements AutoCloseable {
     }
 
     /** A moment is looked at once for every choice that the plan might make in it. */
-    private Set<Step> steps(Node node) {
+    private Collection<Step> steps(Node node) {
       Kinds kinds = new Kinds(node.state().role());
       adviser = kinds;
-      Set<Step> steps = new LinkedHashSet<>();
-      steps.add(after(node));
+      Map<Object, Step> steps = new LinkedHashMap<>();
+      Step planned = after(node);
+      steps.put(name(planned), planned);
       for (Advice choice : kinds.choices()) {
         adviser = (b, options) -> kinds.in(choice, options);
-        steps.add(after(node));
+        Step step = after(node);
+        steps.putIfAbsent(name(step), step);
       }
-      return steps;
+      return steps.values();
+    }
+
+    /** What makes steps of one moment differ: a step as a whole holds whole cards. */
+    private static Object name(Step step) {
+      if (step instanceof Step.LookRound round) {
+        return round.looks().stream().map(l -> l.check().id()).toList();
+      } else if (step instanceof Step.AskDangers ask) {
+        return ask.dangers().stream().map(Check::id).toList();
+      } else if (step instanceof Step.MakeSafe safe) {
+        return List.of("make safe", safe.stop().id());
+      } else if (step instanceof Step.Ask ask) {
+        return List.of("ask", ask.check().id(), ask.occasion().kind());
+      }
+      return step instanceof Step.Mend mend
+          ? List.of("mend", mend.repair().id(), mend.occasion().kind())
+          : Story.of(step);
     }
 
     private Step after(Node node) {
