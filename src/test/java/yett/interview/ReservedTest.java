@@ -1,0 +1,95 @@
+package yett.interview;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+import yett.testing.Advices;
+import yett.testing.Shipped;
+
+/** What is asked where nothing is left that the person at the gate may repair. */
+class ReservedTest {
+  private static final RuleBase BASE = Shipped.BASE;
+  private static final Instant NOW = Instant.parse("2026-03-02T08:00:00Z");
+
+  /** The plan thinks this look worth it only for the sake of a repair. */
+  private static final String LOOK = "track-look";
+
+  private static final String REPAIR = "replace-wheel";
+
+  private final List<Entry> entries = new ArrayList<>();
+
+  @Test
+  void whoever_may_not_repair_it_narrows_it_down_for_who_comes_next() {
+    assertThat(BASE.repairs().get(REPAIR).who()).isEqualTo(Role.TECHNICIAN);
+    assertThat(after(Role.TRAINEE)).isInstanceOfAny(Step.Ask.class, Step.LookRound.class);
+  }
+
+  @Test
+  void nothing_is_asked_when_no_repair_of_anybody_would_gain_by_it() {
+    assertThat(after(Role.TRAINEE, "no such look")).isInstanceOf(Step.HandOver.class);
+  }
+
+  @Test
+  void whoever_may_do_the_repair_has_been_asked_by_the_plan_already() {
+    assertThat(offers(Role.TRAINEE)).hasSize(2).anyMatch(offer -> offer.contains(REPAIR));
+    assertThat(offers(Role.ELECTRICIAN)).hasSize(1);
+  }
+
+  private Step after(Role person) {
+    return after(person, LOOK);
+  }
+
+  private Step after(Role person, String look) {
+    try (Interview interview =
+        new Interview(
+            Shipped.QUICK,
+            (belief, options) ->
+                options.repairs().contains(REPAIR) && options.checks().contains(look)
+                    ? Advices.asking(look)
+                    : Advices.nothing())) {
+      return begun(interview, person);
+    }
+  }
+
+  /** The different sets of repairs that the plan is asked about. */
+  private Set<Set<String>> offers(Role person) {
+    Set<Set<String>> offers = new HashSet<>();
+    try (Interview interview =
+        new Interview(
+            Shipped.QUICK,
+            (belief, options) -> {
+              offers.add(options.repairs());
+              return Advices.nothing();
+            })) {
+      begun(interview, person);
+    }
+    return offers;
+  }
+
+  private Step begun(Interview interview, Role person) {
+    entries.clear();
+    say(person, new Event.Opened("Harrow Quay, north gate", person, "any"));
+    ((Step.AskDangers) interview.at(entries).step())
+        .dangers()
+        .forEach(
+            c ->
+                say(
+                    person,
+                    new Event.Answered(c.id(), new Answer.Chosen(c.outcomes().get(0).id()))));
+    say(person, new Event.SiteTaken());
+    say(person, new Event.Complained(List.of("scrapes")));
+    say(person, new Event.Happened(List.of()));
+    return interview.at(entries).step();
+  }
+
+  private void say(Role person, Event event) {
+    entries.add(new Entry(entries.size() + 1L, NOW, person, event));
+  }
+}
