@@ -115,7 +115,9 @@ final class RuleBaseReader {
         unreadable.addAll(parsed.unreadable());
         documents.addAll(parsed.cards());
       } else if (Translations.holdsTexts(name)) {
-        translated.addAll(CardFile.read(name, file.getValue(), problems));
+        ParsedFile parsed = parser.apply(name, file.getValue());
+        problems.addAll(parsed.problems());
+        translated.addAll(parsed.cards());
       }
     }
     if (documents.size() > MOST_CARDS) {
