@@ -3,7 +3,6 @@ package yett.record;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import yett.interview.CaseState.Answered;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Moment;

@@ -122,8 +122,7 @@ public final class HandOverSheet {
 
     private void believed() {
       page.heading("What is believed");
-      ToDoubleFunction<RankedCause> left =
-          r -> NextWork.remaining(moment, r.cause().id());
+      ToDoubleFunction<RankedCause> left = r -> NextWork.remaining(moment, r.cause().id());
       boolean repaired = state.work().epoch() > 0;
       // Whoever comes next looks for what is left.
       Comparator<RankedCause> leftFirst =

@@ -101,9 +101,7 @@ final class NextWork {
     return base.ordinaryChecks()
         .filter(c -> !c.danger() && site.allows(c))
         .filter(
-            c ->
-                state.latest(c.id()).map(a -> a.answer().putOff()).orElse(true)
-                    || couldNotHere(c))
+            c -> state.latest(c.id()).map(a -> a.answer().putOff()).orElse(true) || couldNotHere(c))
         .map(Check::id)
         .collect(Collectors.toCollection(LinkedHashSet::new));
   }
@@ -141,8 +139,7 @@ final class NextWork {
         against(repair)
             .map(c -> words.cause(c) + ", " + Chance.of(remaining(c)).percent())
             .collect(Collectors.joining("; "));
-    String parts =
-        repair.parts().stream().map(Repair.Part::part).collect(Collectors.joining("; "));
+    String parts = repair.parts().stream().map(Repair.Part::part).collect(Collectors.joining("; "));
     return "Repair: "
         + repair.name()
         + " (against: "

@@ -103,8 +103,8 @@ class InspectionPrintTest {
               "Heading for a limit", "rises by 6.7 mm a year", "at this rate it reaches 90.1 mm")
           .contains("in about 15 months")
           .contains("Force on an obstruction (EN 12453)")
-          .contains("50 mm, 50 mm above the ground 374 N 400 N 420 ms 750 ms within the limits")
-          .contains("50 mm, at the middle 452 N 400 N 420 ms 750 ms over the limits");
+          .contains("gap 50 mm, 50 mm above the ground 374 N 400 N 420 ms 750 ms within the limits")
+          .contains("gap 50 mm, at the middle 452 N 400 N 420 ms 750 ms over the limits");
       assertThat(words).doesNotContain("chain-sag", "reversal-closing", " dB");
     }
   }
