@@ -77,14 +77,25 @@ public final class Trends {
 
   /** Empty if there is no baseline, or too little was read since. */
   public Optional<Trend> of(Check check) {
-    return check.measures().flatMap(m -> baseline(check).flatMap(b -> trend(check, m, b)));
+    return check
+        .measures()
+        .flatMap(
+            m ->
+                baseline(check)
+                    .flatMap(
+                        b -> Trend.of(points(check, b), Instruments.uncertainty(m, b.value()))));
   }
 
   public Optional<Earlier> baseline(Check check) {
     return state.opened().flatMap(o -> o.baseline(check.id()));
   }
 
-  private Optional<Trend> trend(Check check, Measures measures, Earlier baseline) {
+  /** The readings since the baseline with it, oldest first, in years since then. */
+  public List<Trend.Point> points(Check check) {
+    return baseline(check).map(b -> points(check, b)).orElse(List.of());
+  }
+
+  private List<Trend.Point> points(Check check, Earlier baseline) {
     List<Trend.Point> points = new ArrayList<>();
     points.add(new Trend.Point(0, asToday(baseline)));
     earlier.stream()
@@ -106,7 +117,7 @@ public final class Trends {
                                     when ->
                                         points.add(
                                             new Trend.Point(years(baseline, when), r.value())))));
-    return Trend.of(points, Instruments.uncertainty(measures, baseline.value()));
+    return List.copyOf(points);
   }
 
   private Optional<Instant> at(long event) {

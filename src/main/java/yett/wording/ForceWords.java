@@ -8,9 +8,9 @@ import yett.interview.Forces;
 public final class ForceWords {
   private ForceWords() {}
 
-  /** Where: {@code 300 mm, at the middle}. */
+  /** Where: {@code gap 300 mm, at the middle}. */
   public static String place(Forces.Point point) {
-    return point.force().gap() + " mm, " + point.height().words();
+    return "gap " + point.force().gap() + " mm, " + point.height().words();
   }
 
   public static String peak(ForcePoint force) {

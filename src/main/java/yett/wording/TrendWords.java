@@ -1,6 +1,7 @@
 package yett.wording;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import yett.calculation.Trend;
 import yett.interview.Trends;
 import yett.knowledge.Check;
@@ -39,13 +40,23 @@ public final class TrendWords {
     return trends.of(check).flatMap(t -> warning(check, t));
   }
 
-  private Optional<String> warning(Check check, Trend trend) {
+  /** The end of the usual range that a trend heads for; empty if it has none there. */
+  public OptionalDouble limit(Check check, Trend trend) {
     if (Interpretation.relative(check) && usual.expectation(check.id()).isEmpty()) {
-      return Optional.empty();
+      return OptionalDouble.empty();
     }
-    Measures measures = check.measures().orElseThrow();
     double[] ends = Interpretation.range(check, 0, usual.expectation(check.id()));
     double limit = trend.rises() ? ends[1] : ends[0];
+    return Double.isFinite(limit) ? OptionalDouble.of(limit) : OptionalDouble.empty();
+  }
+
+  private Optional<String> warning(Check check, Trend trend) {
+    OptionalDouble ahead = limit(check, trend);
+    if (ahead.isEmpty()) {
+      return Optional.empty();
+    }
+    double limit = ahead.getAsDouble();
+    Measures measures = check.measures().orElseThrow();
     return trend
         .until(limit)
         .filter(a -> a.about() <= AHEAD)

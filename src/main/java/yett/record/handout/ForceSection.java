@@ -52,7 +52,7 @@ final class ForceSection {
               new ForceChart(worst).draw(page);
               page.leaf(
                   "p",
-                  "The record with the greatest force: "
+                  "The record with the greatest force: gap "
                       + worst.gap()
                       + " mm, "
                       + worst.height().words()

@@ -2,20 +2,26 @@ package yett.record.handout;
 
 import java.util.List;
 import java.util.Optional;
+import yett.calculation.Trend;
 import yett.interview.Ending;
 import yett.interview.Inspection;
 import yett.interview.Inspection.Result;
 import yett.interview.Moment;
+import yett.interview.Trends;
 import yett.interview.Verdict;
 import yett.knowledge.RuleBase;
 import yett.paper.Markup;
 import yett.record.InspectionSheet;
+import yett.record.drawing.TrendChart;
 import yett.wording.GateWords;
 import yett.wording.InspectionWords;
+import yett.wording.TrendWords;
 import yett.wording.UsualRange;
 
 /** The sheet of an inspection, to be signed: the same for the customer and for the next one. */
 final class InspectionPage {
+  private static final int MOST_DRAWN = 3;
+
   private final RuleBase base;
   private final LetterheadLines head;
   private final Visit visit;
@@ -53,6 +59,7 @@ final class InspectionPage {
     HtmlOutline ahead = new HtmlOutline(page);
     ahead.list("Heading for a limit", words.headingForALimit(inspection));
     ahead.end();
+    trends(page);
     measured(page);
     proofs(page);
     ForceSection.write(page, moment);
@@ -71,6 +78,29 @@ final class InspectionPage {
     HtmlOutline lines = new HtmlOutline(page);
     lines.list(heading, inspection.results(verdict).stream().map(words::toSeeTo).toList());
     lines.end();
+  }
+
+  /** What heads for a limit, drawn; three at most, the others are told. */
+  private void trends(Markup page) {
+    Trends trends = Trends.of(base, moment);
+    TrendWords said = new TrendWords(trends, moment.judgement());
+    inspection.measured().stream()
+        .map(Result::check)
+        .filter(c -> said.warning(c).isPresent())
+        .limit(MOST_DRAWN)
+        .forEach(
+            c -> {
+              Trend trend = trends.of(c).orElseThrow();
+              page.open("div", "class", "drawing");
+              page.leaf("p", InspectionWords.name(c), "class", "note");
+              new TrendChart(
+                      c.measures().orElseThrow(),
+                      trends.points(c),
+                      trend,
+                      said.limit(c, trend).orElseThrow())
+                  .draw(page);
+              page.close();
+            });
   }
 
   private void measured(Markup page) {
