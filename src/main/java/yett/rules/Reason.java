@@ -1,5 +1,6 @@
 package yett.rules;
 
+import java.util.List;
 import java.util.Map;
 import org.kie.api.runtime.rule.RuleContext;
 
@@ -9,8 +10,17 @@ import org.kie.api.runtime.rule.RuleContext;
  * @param rule name of the rule
  * @param because the rule's {@code @Because}
  * @param source the rule's {@code @Source}
+ * @param site ids of the site questions whose answers it goes by, in order
  */
-public record Reason(String rule, String because, String source) {
+public record Reason(String rule, String because, String source, List<String> site) {
+  public Reason {
+    site = List.copyOf(site);
+  }
+
+  /** One that goes by nothing of how the gate is installed. */
+  public Reason(String rule, String because, String source) {
+    this(rule, because, source, List.of());
+  }
 
   /**
    * The reason that the running rule carries; in a rule's consequence write {@code
@@ -29,7 +39,17 @@ public record Reason(String rule, String because, String source) {
         rule.getName(),
         particulars.isEmpty() ? because : particulars + "; " + because,
         unquoted(meta.getOrDefault("Source", "considered judgement"))
-            + Origins.of((RuleContext) drools));
+            + Origins.of((RuleContext) drools),
+        site((RuleContext) drools));
+  }
+
+  private static List<String> site(RuleContext running) {
+    return running.getMatch().getObjects().stream()
+        .filter(Fact.Site.class::isInstance)
+        .map(fact -> ((Fact.Site) fact).question())
+        .sorted()
+        .distinct()
+        .toList();
   }
 
   /** Compiled rules keep an annotation's text with the quotes around it. */

@@ -124,7 +124,12 @@ final class TableReader {
           "this row has no condition",
           "Write \"any\" below a site question that is asked at every gate.");
     }
-    Reason reason = new Reason(name, cells.plain("because"), cells.plain("source") + from());
+    Reason reason =
+        new Reason(
+            name,
+            cells.plain("because"),
+            cells.plain("source") + from(),
+            site.keySet().stream().sorted().toList());
     Optional<Row> made = kind.row(cells, grounds, reason);
     String place = cells.place(kind.columns().get(0));
     return problems.size() > before

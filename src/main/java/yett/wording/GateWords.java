@@ -12,6 +12,10 @@ import yett.knowledge.SiteQuestion;
 public final class GateWords {
   private static final String MAINS = "mains";
 
+  /** Site questions that tell one gate of an estate from another. */
+  private static final List<String> TELLING =
+      List.of("opening", "support", "leaf-mass", "supply", "supply-volts");
+
   private final RuleBase base;
 
   public GateWords(RuleBase base) {
@@ -35,6 +39,11 @@ public final class GateWords {
                         ? w + given(site, "supply-volts").map(v -> " " + v + " V").orElse("")
                         : w));
     return String.join(", ", words);
+  }
+
+  /** Whether a question tells one gate of an estate from another. */
+  public static boolean tells(SiteQuestion question) {
+    return TELLING.contains(question.id());
   }
 
   /** An id of a choice is a word; a reading is shown as it was typed. */

@@ -19,7 +19,7 @@ record Screen(String text) {
     DANGERS("0 for none, or the numbers that are so"),
     SITE("Enter if all is right"),
     SITE_QUESTION("Answer.*Enter to leave it"),
-    COMPLAINTS("Numbers> "),
+    COMPLAINTS("Numbers"),
     HISTORY("0 for none, or numbers"),
     LOOKS("Enter if all is so"),
     CAUTIONS("Enter when these are read"),

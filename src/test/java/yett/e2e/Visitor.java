@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import yett.knowledge.Check;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Repair;
@@ -135,9 +134,8 @@ final class Visitor implements AutoCloseable {
     return switch (kind()) {
       case DANGERS -> "0";
       case SITE, CAUTIONS -> "";
-      case COMPLAINTS ->
-          numbers(story.complaints().stream().map(id -> BASE.checks().get(id).ask()));
-      case HISTORY -> numbers(story.history().stream().map(id -> BASE.histories().get(id).name()));
+      case COMPLAINTS -> String.join(", ", story.complaints()); // the list has more than a page
+      case HISTORY -> story.history().isEmpty() ? "0" : String.join(", ", story.history());
       case SET_UP -> "done";
       case REPAIR -> {
         repaired.add(repair().id());
@@ -205,12 +203,6 @@ final class Visitor implements AutoCloseable {
   /** A reading would have to be made up. */
   private static boolean usualCanBeSaid(Check check) {
     return check.kind() == Check.Kind.CHECK && !check.measured();
-  }
-
-  private String numbers(Stream<String> entries) {
-    String numbers =
-        entries.map(question::numberOf).map(String::valueOf).collect(Collectors.joining(" "));
-    return numbers.isEmpty() ? "0" : numbers;
   }
 
   /** The check that is asked, if it is one. */

@@ -1,7 +1,6 @@
 package yett.command.diagnose;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -14,21 +13,17 @@ import yett.interview.Event;
 import yett.interview.Step;
 import yett.interview.Tending;
 import yett.knowledge.Check;
-import yett.knowledge.Repair;
 import yett.knowledge.Role;
 import yett.saying.Heard;
 import yett.saying.Thing;
 
 /** Ends of a call that can come at any prompt, because the caller brings them. */
 public final class CallEnd {
-  private static final String CHECK = "as-usual-again";
+  static final String CHECK = "as-usual-again";
   private static final String AS_USUAL = "as-usual";
 
   /** So well must words fit that are heard as "it works again"; asking is cheap. */
   private static final double LEAST = 0.5;
-
-  /** A look that a cause shows on as often as this tells of it. */
-  private static final double SHOWS = 0.5;
 
   private final Sitting sitting;
   private final Wishes wishes;
@@ -96,7 +91,7 @@ public final class CallEnd {
       return;
     }
     String what = sitting.line("What did it? In their words, Enter if nobody knows").strip();
-    Set<String> watch = watch(what + " " + words.orElse(""));
+    Set<String> watch = new WatchFor(sitting).after(what + " " + words.orElse(""));
     sitting.show(Block.paragraph(Text.strong("Read out:")), Block.numbered(List.copyOf(watch)));
     close(
         Ending.WORKS_AGAIN,
@@ -121,34 +116,6 @@ public final class CallEnd {
       sitting.say("Then the call goes on where it was.");
     }
     return seen;
-  }
-
-  /** What the cards have to be watched for after what did it, and what always has. */
-  private Set<String> watch(String what) {
-    Set<String> watch = new LinkedHashSet<>();
-    List<Thing> heard = what.isBlank() ? List.of() : sitting.ears().tellings().hear(what).things();
-    for (Repair repair : sitting.base().repairs().values()) {
-      if (repair.who() == Role.CALLER && heard.stream().anyMatch(t -> isFor(repair, t))) {
-        watch.addAll(sitting.base().telephone().watch().getOrDefault(repair.id(), List.of()));
-      }
-    }
-    watch.add("Watch the next runs from the side, with nobody in the opening.");
-    watch.add("If it does it again, do not put it right a second time: write down when, and call.");
-    watch.add("Call at once if anything is new: a noise, a smell, a gate that does not stop.");
-    return watch;
-  }
-
-  /** Whether what was heard shows a cause that the repair removes. */
-  private boolean isFor(Repair repair, Thing thing) {
-    Check check = sitting.base().checks().get(thing.card());
-    if (check == null || thing.outcome().isEmpty() || check.id().equals(CHECK)) {
-      return false;
-    }
-    int at = check.indexOf(thing.outcome());
-    return at > 0
-        && repair.removes().keySet().stream()
-            .map(check.likelihood()::get)
-            .anyMatch(row -> row != null && row[at] >= SHOWS);
   }
 
   /** The caller wants nobody any more, or cannot be reached. */

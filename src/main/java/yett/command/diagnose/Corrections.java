@@ -1,13 +1,8 @@
 package yett.command.diagnose;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collector;
-import java.util.stream.Collectors;
 import yett.command.common.ListChoice;
 import yett.command.common.Prompt;
 import yett.command.common.Words;
@@ -18,8 +13,6 @@ import yett.interview.CaseState;
 import yett.interview.Event;
 import yett.interview.Moment;
 import yett.knowledge.Check;
-import yett.knowledge.History;
-import yett.knowledge.RuleBase;
 import yett.wording.Wording;
 
 /** Changes earlier answers; each counts where it stood. */
@@ -31,7 +24,7 @@ public final class Corrections {
   }
 
   /** Something that was said and can be said anew. */
-  private record Said(String id, String text, Runnable again) {}
+  record Said(String id, String text, Runnable again) {}
 
   /** Lets the person pick an answer and give it again. */
   public void choose() {
@@ -40,7 +33,7 @@ public final class Corrections {
         .filter(a -> sitting.base().checks().containsKey(a.check()))
         .map(a -> new Said(a.check(), told(a), () -> again(a)))
         .forEach(said::add);
-    said.addAll(intake());
+    said.addAll(new ReportCorrections(sitting).all());
     if (said.isEmpty()) {
       sitting.say("There is no answer to correct yet; back takes a step back.");
       return;
@@ -58,102 +51,6 @@ public final class Corrections {
                   : Prompt.Reading.again("Type a number from 1 to " + said.size() + ".");
             })
         .ifPresent(s -> s.again().run());
-  }
-
-  /** What was said before any check. */
-  private List<Said> intake() {
-    CaseState.Told told = sitting.moment().state().told();
-    RuleBase base = sitting.base();
-    List<Said> intake = new ArrayList<>();
-    if (told.siteTaken()) {
-      intake.add(
-          new Said(
-              "site",
-              "The gate as installed",
-              () -> new SiteForm(sitting, new Wishes(sitting), Map.of()).correct()));
-    }
-    told.complaints()
-        .ifPresent(
-            said ->
-                intake.add(
-                    list(
-                        "complaints",
-                        "What is wrong with the gate?",
-                        base.complaints().stream().collect(named(Check::id, Check::ask)),
-                        said,
-                        1,
-                        Event.Complained::new)));
-    told.histories()
-        .ifPresent(
-            said ->
-                intake.add(
-                    list(
-                        "history",
-                        "What happened lately?",
-                        base.histories().values().stream()
-                            .collect(named(History::id, History::name)),
-                        said,
-                        0,
-                        Event.Happened::new)));
-    return intake;
-  }
-
-  private static <T> Collector<T, ?, Map<String, String>> named(
-      Function<T, String> id, Function<T, String> name) {
-    return Collectors.toMap(id, name, (a, b) -> a, LinkedHashMap::new);
-  }
-
-  private Said list(
-      String id,
-      String question,
-      Map<String, String> names,
-      List<String> said,
-      int least,
-      Function<List<String>, Event> event) {
-    String now = said.stream().map(s -> names.getOrDefault(s, s)).collect(Collectors.joining("; "));
-    String text = question + " (" + (now.isEmpty() ? "nothing" : now) + ")";
-    return new Said(id, text, () -> pick(question, names, least, event));
-  }
-
-  private void pick(
-      String question, Map<String, String> names, int least, Function<List<String>, Event> event) {
-    List<String> ids = List.copyOf(names.keySet());
-    List<String> texts = List.copyOf(names.values());
-    sitting.show(sitting.views().picking(question, "Pick all that apply.", texts));
-    sitting
-        .until(
-            "Numbers" + (least == 0 ? ", 0 for none" : "") + ", or Enter to leave it as it was",
-            line -> picked(line, ids, texts, least))
-        .ifPresent(
-            picked -> {
-              Moment before = sitting.moment();
-              sitting.record(event.apply(picked));
-              sitting.show(sitting.views().news(before, sitting.moment()));
-            });
-  }
-
-  private static Prompt.Reading<Optional<List<String>>> picked(
-      String line, List<String> ids, List<String> texts, int least) {
-    if (line.isEmpty()) {
-      return Prompt.Reading.of(Optional.empty());
-    }
-    List<String> picked = new ArrayList<>();
-    String[] parts = line.equals("0") ? new String[0] : ListChoice.parts(line);
-    for (String part : parts) {
-      List<Integer> found = ListChoice.pick(part, ids, texts);
-      if (found.size() != 1) {
-        return Prompt.Reading.again(
-            "\""
-                + Words.shortened(part)
-                + "\" is not clear: type numbers from 1 to "
-                + ids.size()
-                + " with blanks between.");
-      }
-      picked.add(ids.get(found.get(0)));
-    }
-    return picked.size() < least
-        ? Prompt.Reading.again("At least one, or Enter to leave it as it was.")
-        : Prompt.Reading.of(Optional.of(picked.stream().distinct().toList()));
   }
 
   /** A question with the answer that was given to it. */

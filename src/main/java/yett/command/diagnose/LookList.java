@@ -22,6 +22,7 @@ final class LookList {
   private final Sitting sitting;
   private final Wishes wishes;
   private final RoundViews views;
+  private final LookAnswers answers;
 
   /** Of an inspection, on looks of this round. */
   private final List<Event> remarks = new ArrayList<>();
@@ -37,6 +38,7 @@ final class LookList {
     this.sitting = sitting;
     this.wishes = wishes;
     this.views = views;
+    this.answers = new LookAnswers(sitting, wishes, views);
   }
 
   /** Whether the looks of this place are asked one at a time, as the person wished. */
@@ -98,7 +100,7 @@ final class LookList {
       RoundLine.Heard heard = RoundLine.read(looks, line);
       said.putAll(heard.said());
       if (heard.complaints().isEmpty()) {
-        if (complete(moment, looks, said)) {
+        if (answers.complete(moment, looks, said)) {
           record(moment, round, said);
         }
         return;
@@ -140,58 +142,6 @@ final class LookList {
     Optional<Integer> which = Optional.of(number).filter(n -> !n.isEmpty()).map(Integer::valueOf);
     sitting.show(
         views.how(round, which.map(n -> n - 1).filter(n -> n >= 0 && n < round.looks().size())));
-  }
-
-  /** Asks what is not said yet; false if a wish led elsewhere. */
-  private boolean complete(Moment moment, List<Check> looks, Map<Integer, Optional<Answer>> said) {
-    for (int i = 0; i < looks.size(); i++) {
-      Check check = looks.get(i);
-      Optional<Answer> answer =
-          said.containsKey(i)
-              ? said.get(i).or(() -> other(check))
-              : Optional.of(new Answer.Chosen(check.outcomes().get(0).id()));
-      while (answer.isEmpty() || !sitting.isSure(moment, check, answer.get())) {
-        answer = outcome(moment, check);
-        if (answer.isEmpty()) {
-          return false;
-        }
-      }
-      said.put(i, answer);
-    }
-    return true;
-  }
-
-  /** Of two outcomes it is the other. */
-  private static Optional<Answer> other(Check check) {
-    return check.outcomes().size() == 2
-        ? Optional.of(new Answer.Chosen(check.outcomes().get(1).id()))
-        : Optional.empty();
-  }
-
-  /** Empty if a wish led elsewhere. */
-  private Optional<Answer> outcome(Moment moment, Check check) {
-    sitting.show(views.outcomes(check));
-    while (true) {
-      String line = sitting.line("Answer");
-      Optional<Words.Wish> wish = Words.wish(line);
-      if (wish.filter(w -> w == Words.Wish.UNKNOWN).isPresent()) {
-        return Optional.of(new Answer.CannotTell());
-      }
-      if (wish.filter(w -> w == Words.Wish.LATER).isPresent()) {
-        return Optional.of(new Answer.NotNow());
-      }
-      if (wishes.grant(line)) {
-        if (sitting.moment() != moment) {
-          return Optional.empty();
-        }
-        continue;
-      }
-      Words.Heard heard = RoundLine.of(check, line);
-      if (heard.answer().isPresent()) {
-        return heard.answer();
-      }
-      sitting.say(heard.complaint());
-    }
   }
 
   /** One event for each look, all in one go. */

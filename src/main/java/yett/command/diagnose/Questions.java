@@ -109,10 +109,15 @@ public final class Questions {
     }
   }
 
-  /** Any number of a list from one line; 0 means none. */
-  public Optional<List<Integer>> several(String prompt, List<String> ids, List<String> texts) {
+  /** Any number of a list, which is shown, from one line; 0 means none. */
+  Optional<List<Integer>> several(
+      LongList list, String prompt, List<String> ids, List<String> texts) {
+    list.show();
     while (true) {
-      String line = sitting.line(prompt);
+      String line = sitting.line(list.prompt(prompt));
+      if (list.turns(line)) {
+        continue;
+      }
       if (wishes.grant(line)) {
         return Optional.empty();
       }
@@ -121,7 +126,7 @@ public final class Questions {
         return Optional.of(List.of());
       }
       if (text.equalsIgnoreCase("list")) {
-        sitting.say("The whole list stands above. Type numbers from it, or other words.");
+        list.show();
         continue;
       }
       List<Integer> picked = new ArrayList<>();

@@ -8,8 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import yett.command.common.ListChoice;
 import yett.command.common.Words;
 import yett.interview.Answer;
 import yett.knowledge.Check;
@@ -142,7 +140,9 @@ final class RoundLine {
     Optional<Integer> position = look;
     look = Optional.empty();
     if (position.isEmpty()) {
-      return anywhere(text);
+      SaidOfLooks found = SaidOfLooks.hear(looks, text);
+      found.answer().ifPresent(a -> part.put(found.look(), Optional.of(a)));
+      return found.complaint();
     }
     Check check = looks.get(position.get());
     Words.Heard heard = of(check, text);
@@ -161,43 +161,4 @@ final class RoundLine {
         : Words.answer(check, line);
   }
 
-  private Optional<String> anywhere(String text) {
-    List<int[]> places = new ArrayList<>();
-    for (int i = 0; i < looks.size(); i++) {
-      for (int y = 1; y < looks.get(i).outcomes().size(); y++) {
-        places.add(new int[] {i, y});
-      }
-    }
-    List<Integer> same =
-        ListChoice.same(text, places.stream().map(p -> outcome(p).id()).toList(), texts(places));
-    List<Integer> found =
-        same.isEmpty()
-            ? ListChoice.pick(
-                text, places.stream().map(p -> outcome(p).id()).toList(), texts(places))
-            : same;
-    if (found.size() == 1) {
-      int[] only = places.get(found.get(0));
-      part.put(only[0], Optional.of(new Answer.Chosen(outcome(only).id())));
-      return Optional.empty();
-    }
-    String quoted = "\"" + Words.shortened(text) + "\"";
-    return Optional.of(
-        found.isEmpty()
-            ? quoted + " is out of the ordinary at none of these looks."
-            : quoted
-                + " could be more than one: "
-                + found.stream()
-                    .map(places::get)
-                    .map(p -> (p[0] + 1) + " " + outcome(p).text())
-                    .collect(Collectors.joining("; "))
-                + ". Type its number too.");
-  }
-
-  private List<String> texts(List<int[]> places) {
-    return places.stream().map(p -> outcome(p).text()).toList();
-  }
-
-  private Check.Outcome outcome(int[] place) {
-    return looks.get(place[0]).outcomes().get(place[1]);
-  }
 }

@@ -1,26 +1,26 @@
 package yett.command.diagnose;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Collectors;
-import yett.command.common.ListChoice;
-import yett.command.common.Prompt;
-import yett.command.common.Words;
-import yett.interview.Answer;
 import yett.interview.Event;
-import yett.interview.SiteFacts;
 import yett.interview.Step;
 import yett.knowledge.SiteQuestion;
+import yett.wording.GateWords;
 
 /**
- * The gate as installed, all on one page: what is usual or known stands there already. Every line
- * that is changed is stored as soon as it is typed.
+ * The gate as installed. The opening shows what was told of it and what tells it from others; the
+ * rest is asked when a step first goes by it. Every line that is changed is stored as soon as it is
+ * typed.
  */
 public final class SiteForm {
+  /** So many lines are shown at once, without holding back any. */
+  private static final int FEW = 8;
+
   private final Sitting sitting;
   private final Wishes wishes;
   private final Map<String, String> known;
+  private final SiteEntry entry;
 
   /**
    * @param known answers kept from an earlier case at this gate
@@ -29,82 +29,57 @@ public final class SiteForm {
     this.sitting = sitting;
     this.wishes = wishes;
     this.known = known;
+    this.entry = new SiteEntry(sitting);
   }
 
   /** Shows the page until it is accepted or a wish leads elsewhere. */
   public void fill() {
     take(known);
+    boolean all = sitting.moment().state().isInspection() || entry.questions().size() <= FEW;
     List<SiteQuestion> shown = List.of();
     while (sitting.moment().step() instanceof Step.AskSite) {
-      List<SiteQuestion> questions = questions();
-      if (!questions.equals(shown)) {
-        sitting.show(sitting.views().site(questions, answers()));
-        shown = questions;
+      List<SiteQuestion> page = all ? entry.questions() : first();
+      if (!page.equals(shown)) {
+        sitting.show(entry.views().page(page, entry.answers(), entry.questions().size() - page.size()));
+        shown = page;
       }
       String line = sitting.line("Enter if all is right, or what differs (? shows all)");
       if (line.isBlank()) {
-        sitting.record(new Event.SiteTaken());
+        List<Event> events = new ArrayList<>(entry.asUsual(page));
+        events.add(new Event.SiteTaken());
+        sitting.record(events.toArray(Event[]::new));
       } else if (line.strip().equals("?")) {
+        all = true;
         shown = List.of();
-      } else if (!wishes.grant(line) && !change(line, questions)) {
-        if (!wishes.volunteered().hear(line)) {
-          sitting.say(
-              "Type what differs (6 m, no loops, 120 V), a number from 1 to "
-                  + questions.size()
-                  + ", or only Enter.");
-        }
+      } else if (!wishes.grant(line) && !entry.change(line, page) && !wishes.volunteered().hear(line)) {
+        sitting.say(
+            "Type what differs (6 m, no loops, 120 V), a number from 1 to "
+                + page.size()
+                + ", or only Enter.");
       }
     }
+  }
+
+  /** What was told, and what tells this gate from others. */
+  private List<SiteQuestion> first() {
+    return entry.questions().stream()
+        .filter(q -> entry.answers().containsKey(q.id()) || GateWords.tells(q))
+        .toList();
   }
 
   /** Changes lines of the page afterwards, until the person has no more to say. */
   public void correct() {
-    sitting.show(sitting.views().site(questions(), answers()));
+    sitting.show(entry.views().page(entry.questions(), entry.answers(), 0));
     while (true) {
-      List<SiteQuestion> questions = questions();
+      List<SiteQuestion> questions = entry.questions();
       String line = sitting.line("What differs, or Enter when all is right");
       if (line.isBlank()) {
         return;
       }
-      if (!change(line, questions)) {
+      if (!entry.change(line, questions)) {
         sitting.say("Type what differs (6 m, no loops, 120 V), or a number, or only Enter.");
       }
     }
-  }
-
-  private List<SiteQuestion> questions() {
-    return new SiteFacts(sitting.base()).questions(answers());
-  }
-
-  /** Takes a line that changes something; whether it did. */
-  private boolean change(String line, List<SiteQuestion> questions) {
-    SiteLine.Heard heard = new SiteLine(questions).read(line);
-    if (!heard.said().isEmpty()) {
-      heard.said().forEach(this::answer);
-      tell(List.copyOf(heard.said().keySet()));
-      heard
-          .unclear()
-          .forEach(part -> sitting.say("\"" + Words.shortened(part) + "\" is not clear."));
-      return true;
-    }
-    List<Integer> found =
-        ListChoice.pick(
-            line,
-            questions.stream().map(SiteQuestion::id).toList(),
-            questions.stream().map(SiteQuestion::name).toList());
-    if (found.size() == 1) {
-      ask(questions.get(found.get(0)));
-    }
-    return found.size() == 1;
-  }
-
-  /** Says how some lines of the page read now. */
-  private void tell(List<SiteQuestion> changed) {
-    sitting.say(
-        changed.stream()
-                .map(q -> q.name() + ": " + StepViews.siteAnswer(q, answers().get(q.id())))
-                .collect(Collectors.joining("; "))
-            + ".");
   }
 
   /** Takes over what is known and has not been said otherwise in this case. */
@@ -112,53 +87,11 @@ public final class SiteForm {
     Event[] news =
         known.entrySet().stream()
             .filter(e -> sitting.base().siteQuestions().containsKey(e.getKey()))
-            .filter(e -> !answers().containsKey(e.getKey()))
+            .filter(e -> !entry.answers().containsKey(e.getKey()))
             .map(e -> new Event.SiteAnswered(e.getKey(), e.getValue()))
             .toArray(Event[]::new);
     if (news.length > 0) {
       sitting.record(news);
     }
-  }
-
-  private Map<String, String> answers() {
-    return sitting.moment().state().told().site();
-  }
-
-  private void answer(SiteQuestion question, String answer) {
-    sitting.record(new Event.SiteAnswered(question.id(), answer));
-  }
-
-  private void ask(SiteQuestion question) {
-    sitting.show(
-        sitting
-            .views()
-            .siteQuestion(question, answers().getOrDefault(question.id(), question.usual())));
-    String unit = question.measures().map(m -> " in " + m.unitWord()).orElse("");
-    sitting
-        .until("Answer" + unit + ", or Enter to leave it", line -> read(question, line))
-        .ifPresent(
-            answer -> {
-              answer(question, answer);
-              tell(List.of(question));
-            });
-  }
-
-  /** Empty to leave it as it is. */
-  private static Prompt.Reading<Optional<String>> read(SiteQuestion question, String line) {
-    if (line.isEmpty()) {
-      return Prompt.Reading.of(Optional.empty());
-    }
-    if (question.measures().isPresent()) {
-      Words.Heard heard = Words.reading(question.measures().get(), line);
-      Optional<Answer.Read> reading = heard.answer().flatMap(Answer::reading);
-      return reading.isPresent()
-          ? Prompt.Reading.of(reading.map(Answer.Read::typed))
-          : Prompt.Reading.again(heard.complaint());
-    }
-    List<String> ids = List.copyOf(question.choices().keySet());
-    List<Integer> found = ListChoice.pick(line, ids, List.copyOf(question.choices().values()));
-    return found.size() == 1
-        ? Prompt.Reading.of(Optional.of(ids.get(found.get(0))))
-        : Prompt.Reading.again("Type a number from 1 to " + ids.size() + ", or only Enter.");
   }
 }

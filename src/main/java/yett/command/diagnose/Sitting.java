@@ -3,9 +3,8 @@ package yett.command.diagnose;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
+import java.util.function.Supplier;
 import yett.command.common.Prompt;
-import yett.command.common.Words;
 import yett.console.Block;
 import yett.console.Console;
 import yett.console.Text;
@@ -30,7 +29,7 @@ public final class Sitting {
   private final ReasonViews reasons;
   private final Sharing sharing;
   private final Ears ears;
-  private List<String> wishWords = List.of();
+  private final TabWords tab;
 
   public Sitting(Console console, OpenCase open) {
     this.console = console;
@@ -39,6 +38,7 @@ public final class Sitting {
     this.reasons = new ReasonViews(base(), views);
     this.sharing = new Sharing(this);
     this.ears = new Ears(base());
+    this.tab = new TabWords(base());
   }
 
   public RuleBase base() {
@@ -65,6 +65,11 @@ public final class Sitting {
     return reasons;
   }
 
+  /** Whether a list that is longer than a screen is shown a page at a time. */
+  boolean pages() {
+    return console.interactive();
+  }
+
   public void show(Block... blocks) {
     console.show(blocks);
   }
@@ -84,34 +89,24 @@ public final class Sitting {
       console.show(Block.paragraph(prompt + ":"));
       shown = "> ";
     }
-    return Prompt.withLeave(console).line(shown, wishWords()).orElseThrow(PutAside::new);
-  }
-
-  /** What Tab completes: the words of every prompt, and behind two of them what they can name. */
-  private List<String> wishWords() {
-    if (wishWords.isEmpty()) {
-      wishWords =
-          Stream.of(
-                  Stream.of(Words.Wish.values()).map(Words.Wish::word),
-                  base()
-                      .ordinaryChecks()
-                      .filter(c -> !c.danger())
-                      .map(c -> Words.Wish.ASK.word() + " " + c.id()),
-                  base().causes().keySet().stream().map(c -> Words.Wish.SUSPECT.word() + " " + c))
-              .flatMap(s -> s)
-              .toList();
-    }
-    return wishWords;
+    return Prompt.withLeave(console).line(shown, tab.words()).orElseThrow(PutAside::new);
   }
 
   /** Asks until a line can be read. */
   public <T> T until(String prompt, Function<String, Prompt.Reading<T>> reader) {
+    return until(() -> prompt, reader);
+  }
+
+  /** The same with a prompt that may change; an empty complaint says nothing. */
+  <T> T until(Supplier<String> prompt, Function<String, Prompt.Reading<T>> reader) {
     while (true) {
-      Prompt.Reading<T> reading = reader.apply(line(prompt));
+      Prompt.Reading<T> reading = reader.apply(line(prompt.get()));
       if (reading.value().isPresent()) {
         return reading.value().get();
       }
-      say(reading.complaint());
+      if (!reading.complaint().isEmpty()) {
+        say(reading.complaint());
+      }
     }
   }
 

@@ -17,7 +17,6 @@ import yett.interview.Interview;
 import yett.interview.Moment;
 import yett.interview.Occasion;
 import yett.interview.Prospects;
-import yett.interview.SiteFacts;
 import yett.interview.Step;
 import yett.interview.Trail;
 import yett.knowledge.Caution;
@@ -71,52 +70,12 @@ public final class StepViews {
     return blocks;
   }
 
-  public List<Block> site(List<SiteQuestion> questions, Map<String, String> answers) {
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(Block.heading("The gate as installed"));
-    List<Block.Item> known = new ArrayList<>();
-    List<String> usual = new ArrayList<>();
-    Map<String, String> all = new SiteFacts(base).answers(answers);
-    int number = 0;
-    for (SiteQuestion question : questions) {
-      String value = siteAnswer(question, all.get(question.id()));
-      String place = Integer.toString(++number);
-      if (answers.containsKey(question.id())) {
-        Text text = Text.of(question.name() + ": ").and(Text.strong(value));
-        known.add(new Block.Item(place, text, Optional.empty()));
-      } else {
-        usual.add(place + "\u00a0" + question.name() + ": " + value);
-      }
-    }
-    if (!known.isEmpty()) {
-      blocks.add(new Block.Numbered(known));
-    }
-    if (!usual.isEmpty()) {
-      blocks.add(
-          Block.paragraph(Text.dim("Taken as usual: ").and(String.join("; ", usual)).and(".")));
-    }
-    return blocks;
-  }
-
   /** An answer as people read it: the words of a choice, a reading with its unit. */
   public static String siteAnswer(SiteQuestion question, String answer) {
     return question
         .measures()
         .map(m -> m.show(m.parse(answer)))
         .orElseGet(() -> question.choices().getOrDefault(answer, answer));
-  }
-
-  public List<Block> siteQuestion(SiteQuestion question, String now) {
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(Block.paragraph(Text.strong(question.ask())));
-    if (!question.why().isEmpty()) {
-      blocks.add(Block.paragraph(Text.dim(question.why())));
-    }
-    if (!question.choices().isEmpty()) {
-      blocks.add(Block.numbered(List.copyOf(question.choices().values())));
-    }
-    blocks.add(Block.rows(Block.row("Now", siteAnswer(question, now))));
-    return blocks;
   }
 
   public List<Block> picking(String heading, String text, List<String> names) {

@@ -1,13 +1,8 @@
 package yett.command.diagnose;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
-import yett.command.common.ListChoice;
 import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.console.Block;
@@ -17,10 +12,8 @@ import yett.interview.CaseState;
 import yett.interview.Event;
 import yett.interview.Moment;
 import yett.interview.Request;
-import yett.knowledge.Card;
 import yett.knowledge.Check;
 import yett.knowledge.Effect;
-import yett.knowledge.History;
 import yett.knowledge.RuleBase;
 import yett.saying.Thing;
 import yett.saying.Thing.Kind;
@@ -28,13 +21,12 @@ import yett.wording.Wording;
 
 /** What becomes of something told and confirmed: the event that an answer to its question makes. */
 final class TakenUp {
-  /** So many things that show an effect are offered, the likeliest first. */
-  private static final int SIGNS = 6;
-
   private final Sitting sitting;
+  private final ReportedLater later;
 
   TakenUp(Sitting sitting) {
     this.sitting = sitting;
+    this.later = new ReportedLater(sitting);
   }
 
   private RuleBase base() {
@@ -94,9 +86,9 @@ final class TakenUp {
       case DANGER -> sitting.record(chosen(thing));
       case OUTCOME -> answer(thing.card(), new Answer.Chosen(thing.outcome()));
       case CHECK, READING -> question(base().checks().get(thing.card()));
-      case COMPLAINT -> complaint(thing.card());
+      case COMPLAINT -> complaint(base().checks().get(thing.card()));
       case EFFECT -> effect(base().effects().get(thing.card()));
-      case HISTORY -> history(thing.card());
+      case HISTORY -> later.history(thing.card());
       case PRESSING, NOTHING -> throw new IllegalArgumentException("not taken up: " + thing);
     }
   }
@@ -152,108 +144,19 @@ final class TakenUp {
         .ifPresent(answer -> answer(check.id(), answer));
   }
 
-  private void complaint(String id) {
-    Check complaint = base().checks().get(id);
-    if (complaint == null || isRefused(complaint)) {
-      return;
+  private void complaint(Check complaint) {
+    if (complaint != null && !isRefused(complaint)) {
+      later.complaint(complaint.id());
     }
-    List<Check> all =
-        base().complaints().stream()
-            .filter(c -> !sitting.moment().judgement().unavailable().contains(c.id()))
-            .toList();
-    told(
-        sitting.moment().state().told().complaints(),
-        id,
-        all,
-        Check::ask,
-        "What else is wrong?",
-        Event.Complained::new);
-  }
-
-  private void history(String id) {
-    told(
-        sitting.moment().state().told().histories(),
-        id,
-        List.copyOf(base().histories().values()),
-        History::name,
-        "What else happened lately?",
-        Event.Happened::new);
-  }
-
-  /** Joins those told before; the first to be told is asked to be followed by all others. */
-  private <C extends Card> void told(
-      Optional<List<String>> before,
-      String id,
-      List<C> all,
-      Function<C, String> name,
-      String ask,
-      Function<List<String>, Event> event) {
-    Set<String> ids = new LinkedHashSet<>(before.orElse(List.of()));
-    if (!ids.add(id)) {
-      sitting.say("That is known already.");
-      return;
-    }
-    if (before.isEmpty()) {
-      List<C> others = all.stream().filter(c -> !c.id().equals(id)).toList();
-      ids.addAll(others(others, name, ask));
-    }
-    sitting.record(event.apply(List.copyOf(ids)));
-    sitting.say("Taken.");
-  }
-
-  private <C extends Card> List<String> others(
-      List<C> cards, Function<C, String> name, String ask) {
-    List<String> texts = cards.stream().map(name).toList();
-    List<String> ids = cards.stream().map(Card::id).toList();
-    sitting.show(Block.heading(ask), Block.numbered(texts));
-    return sitting.until(
-        "Numbers, or Enter for nothing else",
-        line -> {
-          List<String> picked = new ArrayList<>();
-          for (String part : ListChoice.parts(line)) {
-            List<Integer> found = ListChoice.pick(part, ids, texts);
-            if (found.size() == 1) {
-              picked.add(ids.get(found.get(0)));
-            } else if (!line.isEmpty() && !line.equals("0")) {
-              return Prompt.Reading.again(
-                  "Type numbers from 1 to " + ids.size() + ", or only Enter.");
-            }
-          }
-          return Prompt.Reading.of(picked);
-        });
   }
 
   /** An effect is seen by what shows it: one of these is the answer. */
   private void effect(Effect effect) {
-    Set<String> unavailable = sitting.moment().judgement().unavailable();
-    List<Thing> signs =
-        effect.shows().entrySet().stream()
-            .filter(e -> !unavailable.contains(e.getKey()))
-            .map(e -> sign(base().checks().get(e.getKey()), e.getValue()))
-            .sorted(Comparator.comparingDouble((Sign s) -> -s.chance()))
-            .limit(SIGNS)
-            .map(Sign::thing)
-            .toList();
+    List<Thing> signs = new Signs(sitting).of(effect);
     if (signs.isEmpty()) {
       sitting.say("Nothing that shows it can be told here.");
       return;
     }
     sitting.choose(effect.name() + ": how does it show?", signs, this::words).ifPresent(this::take);
-  }
-
-  private record Sign(Thing thing, double chance) {}
-
-  /** What a check most probably shows then; an ordinary outcome is no sign. */
-  private static Sign sign(Check check, double[] row) {
-    int most = row.length - 1;
-    for (int i = row.length - 1; i > 0; i--) {
-      most = row[i] > row[most] ? i : most;
-    }
-    if (check.kind() == Check.Kind.COMPLAINT) {
-      return new Sign(new Thing(Kind.COMPLAINT, check.id(), ""), row[row.length - 1]);
-    }
-    return check.measured()
-        ? new Sign(new Thing(Kind.READING, check.id(), ""), row[most])
-        : new Sign(new Thing(Kind.OUTCOME, check.id(), check.outcomes().get(most).id()), row[most]);
   }
 }

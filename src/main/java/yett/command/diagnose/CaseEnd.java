@@ -1,0 +1,80 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import yett.console.Block;
+import yett.interview.Ending;
+import yett.interview.Step;
+import yett.wording.StepWords;
+import yett.wording.Wording;
+
+/** How a case ends: handed over, out of service, or with the gate back in service. */
+final class CaseEnd {
+  private final Sitting sitting;
+  private final Questions questions;
+
+  CaseEnd(Sitting sitting, Questions questions) {
+    this.sitting = sitting;
+    this.questions = questions;
+  }
+
+  void makeSafe(Step.MakeSafe step) {
+    sitting.show(sitting.views().stop(step));
+    questions.madeSafe(step);
+  }
+
+  void handOver(Step.HandOver step) {
+    sitting.show(
+        Block.heading("Hand over"),
+        Block.paragraph(Wording.capital(StepWords.because(step.because())) + "."));
+    if (step.staysOpen()) {
+      keepOpen();
+      return;
+    }
+    if (step.ending() != Ending.MADE_SAFE) {
+      sitting.show(sitting.views().bars(sitting.moment(), 4));
+    }
+    sitting.say("The gate stays out of service until every proof has passed.");
+    close(step.ending());
+  }
+
+  /**
+   * Nobody looks for the fault where somebody was hurt, before whoever leads the inquiry allows.
+   */
+  private void keepOpen() {
+    sitting.say(
+        "Nothing is looked for or mended here. The gate stays as it is, apart from what freed"
+            + " whoever was hurt and what isolates it. The case stays open for the inquiry; go on"
+            + " with it when the scene is released.");
+    questions
+        .word(
+            "\"leave\" to leave it so, or back",
+            List.of("leave"),
+            "Type leave, or back to take the last answer back.")
+        .ifPresent(
+            i -> {
+              throw new PutAside();
+            });
+  }
+
+  void closeRepaired() {
+    sitting.show(
+        Block.heading("Back in service"),
+        Block.paragraph("Every proof that this gate needs passed."));
+    close(Ending.REPAIRED);
+  }
+
+  private void close(Ending ending) {
+    if (!questions.close("case", ending)) {
+      return;
+    }
+    if (sitting.moment().state().closed().isEmpty()) {
+      return; // somebody else had gone on with it
+    }
+    String id = sitting.open().id().toString();
+    String sheet =
+        ending == Ending.REPAIRED
+            ? ""
+            : " The sheet for the next level: record " + id + " --hand-over.";
+    sitting.say("Closed. The record: record " + id + "." + sheet);
+  }
+}

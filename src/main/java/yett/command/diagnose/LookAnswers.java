@@ -1,0 +1,75 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import yett.command.common.Words;
+import yett.interview.Answer;
+import yett.interview.Moment;
+import yett.knowledge.Check;
+
+/** What the looks of a round show that are out of the ordinary, asked one after the other. */
+final class LookAnswers {
+  private final Sitting sitting;
+  private final Wishes wishes;
+  private final RoundViews views;
+
+  LookAnswers(Sitting sitting, Wishes wishes, RoundViews views) {
+    this.sitting = sitting;
+    this.wishes = wishes;
+    this.views = views;
+  }
+
+  /** Asks what is not said yet; false if a wish led elsewhere. */
+  boolean complete(Moment moment, List<Check> looks, Map<Integer, Optional<Answer>> said) {
+    for (int i = 0; i < looks.size(); i++) {
+      Check check = looks.get(i);
+      Optional<Answer> answer =
+          said.containsKey(i)
+              ? said.get(i).or(() -> other(check))
+              : Optional.of(new Answer.Chosen(check.outcomes().get(0).id()));
+      while (answer.isEmpty() || !sitting.isSure(moment, check, answer.get())) {
+        answer = outcome(moment, check);
+        if (answer.isEmpty()) {
+          return false;
+        }
+      }
+      said.put(i, answer);
+    }
+    return true;
+  }
+
+  /** Of two outcomes it is the other. */
+  private static Optional<Answer> other(Check check) {
+    return check.outcomes().size() == 2
+        ? Optional.of(new Answer.Chosen(check.outcomes().get(1).id()))
+        : Optional.empty();
+  }
+
+  /** Empty if a wish led elsewhere. */
+  private Optional<Answer> outcome(Moment moment, Check check) {
+    sitting.show(views.outcomes(check));
+    while (true) {
+      String line = sitting.line("Answer");
+      Optional<Words.Wish> wish = Words.wish(line);
+      if (wish.filter(w -> w == Words.Wish.UNKNOWN).isPresent()) {
+        return Optional.of(new Answer.CannotTell());
+      }
+      if (wish.filter(w -> w == Words.Wish.LATER).isPresent()) {
+        return Optional.of(new Answer.NotNow());
+      }
+      if (wishes.grant(line)) {
+        if (sitting.moment() != moment) {
+          return Optional.empty();
+        }
+        continue;
+      }
+      Words.Heard heard = RoundLine.of(check, line);
+      if (heard.answer().isPresent()) {
+        return heard.answer();
+      }
+      sitting.say(heard.complaint());
+    }
+  }
+
+}

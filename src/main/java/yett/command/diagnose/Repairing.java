@@ -1,0 +1,49 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import yett.console.Block;
+import yett.interview.Event;
+import yett.interview.Moment;
+import yett.interview.Step;
+import yett.interview.Trail;
+
+/** A repair that is proposed, and the try of the gate after it. */
+final class Repairing {
+  private final Sitting sitting;
+  private final Questions questions;
+  private final RetestList retest;
+
+  Repairing(Sitting sitting, Questions questions) {
+    this.sitting = sitting;
+    this.questions = questions;
+    this.retest = new RetestList(sitting, questions);
+  }
+
+  void mend(Step.Mend step, Moment moment) {
+    sitting.show(sitting.views().mend(step, moment));
+    questions
+        .word(
+            "\"done\" when it is done, \"cannot\" if it cannot be done here",
+            List.of("done", "cannot", "not possible", "unknown", "later"),
+            "Type done, or cannot if the part, the time or the permission is missing.")
+        .ifPresent(i -> sitting.record(new Event.Repaired(step.repair().id(), i == 0)));
+  }
+
+  void retest() {
+    retest.ask(
+        List.of(
+            Block.heading("Retest"),
+            Block.paragraph(
+                "Give a command and watch a whole run in both directions. Does the gate run as it "
+                    + "should?")),
+        "");
+    List<Trail.Move> moves = sitting.moment().trail().moves();
+    boolean failed = !sitting.moment().state().work().cured();
+    if (failed && !sitting.moment().state().work().retestDue() && !moves.isEmpty()) {
+      sitting.say(
+          "Not cured. That is evidence too: "
+              + sitting.views().movement(moves.get(moves.size() - 1), sitting.moment()));
+    }
+  }
+
+}

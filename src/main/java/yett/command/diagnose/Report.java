@@ -1,0 +1,48 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import java.util.Optional;
+import yett.interview.Event;
+import yett.interview.Step;
+import yett.knowledge.Check;
+import yett.knowledge.History;
+
+/** What is reported of a gate: what is wrong with it, and what happened there lately. */
+final class Report {
+  private final Sitting sitting;
+  private final Questions questions;
+
+  Report(Sitting sitting, Questions questions) {
+    this.sitting = sitting;
+    this.questions = questions;
+  }
+
+  void askComplaints(Step.AskComplaints step) {
+    List<String> names = step.complaints().stream().map(Check::ask).toList();
+    List<String> ids = step.complaints().stream().map(Check::id).toList();
+    LongList list =
+        LongList.of(
+            sitting,
+            "What is wrong with the gate?",
+            "Pick all that were noticed, or say it in your own words.",
+            names);
+    Optional<List<Integer>> picked = questions.several(list, "Numbers", ids, names);
+    if (picked.isPresent() && picked.get().isEmpty()) {
+      sitting.say("At least one; if nothing fits, take the nearest and add a note.");
+    } else if (picked.isPresent()) {
+      sitting.record(new Event.Complained(picked.get().stream().map(ids::get).toList()));
+    }
+  }
+
+  void askHistory(Step.AskHistory step) {
+    List<String> names = step.histories().stream().map(History::name).toList();
+    List<String> ids = step.histories().stream().map(History::id).toList();
+    LongList list =
+        LongList.of(
+            sitting, "What happened lately?", "Pick all that apply in the last weeks.", names);
+    questions
+        .several(list, "0 for none, or numbers", ids, names)
+        .ifPresent(p -> sitting.record(new Event.Happened(p.stream().map(ids::get).toList())));
+  }
+
+}

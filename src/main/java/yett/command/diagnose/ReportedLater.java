@@ -1,0 +1,96 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import yett.command.common.ListChoice;
+import yett.command.common.Prompt;
+import yett.console.Block;
+import yett.interview.Event;
+import yett.knowledge.Card;
+import yett.knowledge.Check;
+import yett.knowledge.History;
+
+/** A complaint or something that happened, told when it was not asked for: it joins the others. */
+final class ReportedLater {
+  private final Sitting sitting;
+
+  ReportedLater(Sitting sitting) {
+    this.sitting = sitting;
+  }
+
+  void complaint(String id) {
+    List<Check> all =
+        sitting.base().complaints().stream()
+            .filter(c -> !sitting.moment().judgement().unavailable().contains(c.id()))
+            .toList();
+    told(
+        sitting.moment().state().told().complaints(),
+        id,
+        all,
+        Check::ask,
+        "What else is wrong?",
+        Event.Complained::new);
+  }
+
+  void history(String id) {
+    told(
+        sitting.moment().state().told().histories(),
+        id,
+        List.copyOf(sitting.base().histories().values()),
+        History::name,
+        "What else happened lately?",
+        Event.Happened::new);
+  }
+
+  /** Joins those told before; the first to be told is asked to be followed by all others. */
+  private <C extends Card> void told(
+      Optional<List<String>> before,
+      String id,
+      List<C> all,
+      Function<C, String> name,
+      String ask,
+      Function<List<String>, Event> event) {
+    Set<String> ids = new LinkedHashSet<>(before.orElse(List.of()));
+    if (!ids.add(id)) {
+      sitting.say("That is known already.");
+      return;
+    }
+    if (before.isEmpty()) {
+      List<C> others = all.stream().filter(c -> !c.id().equals(id)).toList();
+      ids.addAll(others(others, name, ask));
+    }
+    sitting.record(event.apply(List.copyOf(ids)));
+    sitting.say("Taken.");
+  }
+
+  private <C extends Card> List<String> others(
+      List<C> cards, Function<C, String> name, String ask) {
+    List<String> texts = cards.stream().map(name).toList();
+    List<String> ids = cards.stream().map(Card::id).toList();
+    LongList list = new LongList(sitting, List.of(Block.heading(ask)), texts);
+    list.show();
+    return sitting.until(
+        () -> list.prompt("Numbers") + ", or Enter for nothing else",
+        line -> {
+          if (list.turns(line)) {
+            return Prompt.Reading.again("");
+          }
+          List<String> picked = new ArrayList<>();
+          for (String part : ListChoice.parts(line)) {
+            List<Integer> found = ListChoice.pick(part, ids, texts);
+            if (found.size() == 1) {
+              picked.add(ids.get(found.get(0)));
+            } else if (!line.isEmpty() && !line.equals("0")) {
+              return Prompt.Reading.again(
+                  "Type numbers from 1 to " + ids.size() + ", or only Enter.");
+            }
+          }
+          return Prompt.Reading.of(picked);
+        });
+  }
+
+}

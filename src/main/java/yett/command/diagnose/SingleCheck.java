@@ -1,0 +1,47 @@
+package yett.command.diagnose;
+
+import java.util.Optional;
+import yett.interview.Answer;
+import yett.interview.Event;
+import yett.interview.Moment;
+import yett.interview.Step;
+import yett.knowledge.Check;
+
+/** One check or proof by itself, until it is answered. */
+final class SingleCheck {
+  private final Sitting sitting;
+  private final Questions questions;
+
+  SingleCheck(Sitting sitting, Questions questions) {
+    this.sitting = sitting;
+    this.questions = questions;
+  }
+
+  void ask(Step.Ask step, Moment moment) {
+    Check check = step.check();
+    sitting.show(sitting.views().ask(step, moment, answered(moment) + 1));
+    while (true) {
+      String line = sitting.line(Sitting.prompt(check));
+      Optional<Answer> answer = questions.answer(check, line);
+      if (answer.isEmpty()) {
+        if (sitting.moment() != moment) {
+          return;
+        }
+        continue;
+      }
+      if (sitting.isSure(moment, check, answer.get())) {
+        sitting.record(new Event.Answered(check.id(), answer.get()));
+        if (Sharing.counts(sitting, check, answer.get())) {
+          sitting.show(sitting.views().taken(moment, sitting.moment(), check));
+        }
+        return;
+      }
+    }
+  }
+
+  private int answered(Moment moment) {
+    return (int)
+        moment.state().answers().stream().filter(a -> !sitting.isDanger(a.check())).count();
+  }
+
+}

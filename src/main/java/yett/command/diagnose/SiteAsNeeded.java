@@ -1,0 +1,72 @@
+package yett.command.diagnose;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import yett.command.common.Words;
+import yett.interview.Event;
+import yett.interview.Moment;
+import yett.interview.SiteNeeds;
+import yett.knowledge.SiteQuestion;
+
+/** Asks for a line about the gate when a step first goes by it, the usual on Enter. */
+final class SiteAsNeeded {
+  private static final Set<Words.Wish> CANNOT = Set.of(Words.Wish.UNKNOWN, Words.Wish.LATER);
+
+  private final Sitting sitting;
+  private final Wishes wishes;
+  private final SiteEntry entry;
+
+  /** Lines that nobody here can tell; they stay as usual, untold, and are not asked again. */
+  private final Set<String> untold = new HashSet<>();
+
+  SiteAsNeeded(Sitting sitting, Wishes wishes) {
+    this.sitting = sitting;
+    this.wishes = wishes;
+    this.entry = new SiteEntry(sitting);
+  }
+
+  /**
+   * Asks for what the next step goes by and nobody has told yet.
+   *
+   * @return whether anything was asked, so that the case has to be looked at anew
+   */
+  boolean asked() {
+    Moment before = sitting.moment();
+    List<SiteQuestion> open = open();
+    List<SiteQuestion> shown = List.of();
+    boolean asks = !open.isEmpty();
+    while (!open.isEmpty()) {
+      if (!open.equals(shown)) {
+        sitting.show(entry.views().needed(open, entry.answers()));
+        shown = open;
+      }
+      String line = sitting.line("Enter if all is right here, or what differs");
+      if (line.isBlank()) {
+        sitting.record(entry.asUsual(open).toArray(Event[]::new));
+      } else if (Words.wish(line).filter(CANNOT::contains).isPresent()) {
+        open.forEach(q -> untold.add(q.id()));
+      } else if (entry.change(line, open)) {
+        before = sitting.moment();
+      } else if (wishes.grantOrHear(line)) {
+        if (sitting.moment() != before) {
+          return true;
+        }
+      } else {
+        sitting.say("Type what differs, such as " + example(open) + ", or only Enter.");
+      }
+      open = open();
+    }
+    return asks;
+  }
+
+  private static String example(List<SiteQuestion> open) {
+    SiteQuestion one = open.get(0);
+    return one.measures().map(m -> one.usual()).orElse(StepViews.siteAnswer(one, one.usual()));
+  }
+
+  private List<SiteQuestion> open() {
+    return new SiteNeeds(sitting.base(), sitting.moment())
+        .open().stream().filter(q -> !untold.contains(q.id())).toList();
+  }
+}

@@ -1,0 +1,123 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import yett.command.common.ListChoice;
+import yett.command.common.Prompt;
+import yett.command.common.Words;
+import yett.interview.Answer;
+import yett.interview.Event;
+import yett.interview.SiteFacts;
+import yett.knowledge.SiteQuestion;
+
+/** Lines about the gate as installed: read, stored as typed, and said back. */
+final class SiteEntry {
+  private final Sitting sitting;
+  private final SiteViews views;
+
+  SiteEntry(Sitting sitting) {
+    this.sitting = sitting;
+    this.views = new SiteViews(sitting.base());
+  }
+
+  SiteViews views() {
+    return views;
+  }
+
+  List<SiteQuestion> questions() {
+    return new SiteFacts(sitting.base()).questions(answers());
+  }
+
+  Map<String, String> answers() {
+    return sitting.moment().state().told().site();
+  }
+
+  /**
+   * Takes a line that changes something; whether it did.
+   *
+   * @param page the lines that a number refers to; by its name every line can be changed
+   */
+  boolean change(String line, List<SiteQuestion> page) {
+    SiteLine.Heard heard = new SiteLine(inOrder(page)).read(line);
+    if (!heard.said().isEmpty()) {
+      heard.said().forEach(this::answer);
+      tell(List.copyOf(heard.said().keySet()));
+      heard
+          .unclear()
+          .forEach(part -> sitting.say("\"" + Words.shortened(part) + "\" is not clear."));
+      return true;
+    }
+    List<SiteQuestion> named = line.strip().matches("\\d+") ? page : questions();
+    List<Integer> found =
+        ListChoice.pick(
+            line,
+            named.stream().map(SiteQuestion::id).toList(),
+            named.stream().map(SiteQuestion::name).toList());
+    if (found.size() == 1) {
+      ask(named.get(found.get(0)));
+    }
+    return found.size() == 1;
+  }
+
+  /** All lines, those of the page first: a bare reading is that of the first that could have it. */
+  private List<SiteQuestion> inOrder(List<SiteQuestion> page) {
+    return Stream.concat(page.stream(), questions().stream().filter(q -> !page.contains(q)))
+        .toList();
+  }
+
+  /** Says how some lines of the page read now. */
+  private void tell(List<SiteQuestion> changed) {
+    sitting.say(
+        changed.stream()
+                .map(q -> q.name() + ": " + StepViews.siteAnswer(q, answers().get(q.id())))
+                .collect(Collectors.joining("; "))
+            + ".");
+  }
+
+  /** Told is told, also where it is the usual: it is known of the gate from now on. */
+  List<Event> asUsual(List<SiteQuestion> questions) {
+    return questions.stream()
+        .filter(q -> !answers().containsKey(q.id()))
+        .<Event>map(q -> new Event.SiteAnswered(q.id(), q.usual()))
+        .toList();
+  }
+
+  private void answer(SiteQuestion question, String answer) {
+    sitting.record(new Event.SiteAnswered(question.id(), answer));
+  }
+
+  private void ask(SiteQuestion question) {
+    sitting.show(
+        views.question(question, answers().getOrDefault(question.id(), question.usual())));
+    String unit = question.measures().map(m -> " in " + m.unitWord()).orElse("");
+    sitting
+        .until("Answer" + unit + ", or Enter to leave it", line -> read(question, line))
+        .ifPresent(
+            answer -> {
+              answer(question, answer);
+              tell(List.of(question));
+            });
+  }
+
+  /** Empty to leave it as it is. */
+  private static Prompt.Reading<Optional<String>> read(SiteQuestion question, String line) {
+    if (line.isEmpty()) {
+      return Prompt.Reading.of(Optional.empty());
+    }
+    if (question.measures().isPresent()) {
+      Words.Heard heard = Words.reading(question.measures().get(), line);
+      Optional<Answer.Read> reading = heard.answer().flatMap(Answer::reading);
+      return reading.isPresent()
+          ? Prompt.Reading.of(reading.map(Answer.Read::typed))
+          : Prompt.Reading.again(heard.complaint());
+    }
+    List<String> ids = List.copyOf(question.choices().keySet());
+    List<Integer> found = ListChoice.pick(line, ids, List.copyOf(question.choices().values()));
+    return found.size() == 1
+        ? Prompt.Reading.of(Optional.of(ids.get(found.get(0))))
+        : Prompt.Reading.again("Type a number from 1 to " + ids.size() + ", or only Enter.");
+  }
+}

@@ -1,0 +1,31 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import java.util.stream.Stream;
+import yett.command.common.Words;
+import yett.knowledge.RuleBase;
+
+/** What Tab completes at every prompt: its words, and behind two of them what they can name. */
+final class TabWords {
+  private final RuleBase base;
+  private List<String> words = List.of();
+
+  TabWords(RuleBase base) {
+    this.base = base;
+  }
+
+  List<String> words() {
+    if (words.isEmpty()) {
+      words =
+          Stream.of(
+                  Stream.of(Words.Wish.values()).map(Words.Wish::word),
+                  base.ordinaryChecks()
+                      .filter(c -> !c.danger())
+                      .map(c -> Words.Wish.ASK.word() + " " + c.id()),
+                  base.causes().keySet().stream().map(c -> Words.Wish.SUSPECT.word() + " " + c))
+              .flatMap(s -> s)
+              .toList();
+    }
+    return words;
+  }
+}

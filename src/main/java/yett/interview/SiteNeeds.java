@@ -1,0 +1,74 @@
+package yett.interview;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import yett.knowledge.Check;
+import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SiteCard;
+import yett.knowledge.SiteQuestion;
+import yett.rules.Conclusion;
+
+/**
+ * What a step goes by of how the gate is installed: whether it can be done there at all, the usual
+ * range of its reading, the odds of what it mends. Before that nobody has to know it.
+ */
+public final class SiteNeeds {
+  private final RuleBase base;
+  private final Moment moment;
+
+  public SiteNeeds(RuleBase base, Moment moment) {
+    this.base = base;
+    this.moment = moment;
+  }
+
+  /** Site questions that the present step goes by and that nobody has answered yet. */
+  public List<SiteQuestion> open() {
+    Map<String, String> told = moment.state().told().site();
+    Set<String> needed = needed(moment.step());
+    return new SiteFacts(base)
+        .questions(told).stream()
+            .filter(q -> needed.contains(q.id()) && !told.containsKey(q.id()))
+            .toList();
+  }
+
+  private Set<String> needed(Step step) {
+    Set<String> needed = new LinkedHashSet<>();
+    if (step instanceof Step.Ask ask && ask.check().kind() == Check.Kind.PROOF) {
+      // What was taken to be missing is never proved: it is asked before the first proof.
+      base.proofs().forEach(p -> conditions(p, needed));
+    } else if (step instanceof Step.Ask ask) {
+      ofCheck(ask.check(), needed);
+    } else if (step instanceof Step.LookRound round) {
+      round.looks().forEach(look -> ofCheck(look.check(), needed));
+    } else if (step instanceof Step.Mend mend) {
+      ofRepair(mend.repair(), needed);
+    }
+    return needed;
+  }
+
+  private void ofCheck(Check check, Set<String> needed) {
+    conditions(check, needed);
+    moment.judgement().expectation(check.id()).ifPresent(e -> needed.addAll(e.reason().site()));
+  }
+
+  private void ofRepair(Repair repair, Set<String> needed) {
+    conditions(repair, needed);
+    for (Conclusion.Odds odds : moment.judgement().odds()) {
+      if (repair.removes().containsKey(odds.cause())) {
+        needed.addAll(odds.reason().site());
+      }
+    }
+  }
+
+  /** Also what the question itself hangs on: who asks for the kind of edge asks for an edge. */
+  private void conditions(SiteCard card, Set<String> needed) {
+    for (String question : card.onlyIf().keySet()) {
+      if (needed.add(question)) {
+        conditions(base.siteQuestions().get(question), needed);
+      }
+    }
+  }
+}
