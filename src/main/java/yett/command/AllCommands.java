@@ -19,6 +19,7 @@ import yett.command.gates.DemoCommands;
 import yett.command.gates.DueCommands;
 import yett.command.gates.GateEntryCommands;
 import yett.command.gates.GatesCommands;
+import yett.command.gates.UnitsCommands;
 import yett.command.knowledge.AnomaliesCommands;
 import yett.command.knowledge.CheckCommands;
 import yett.command.knowledge.CoverCommands;
@@ -53,6 +54,7 @@ final class AllCommands {
     add(RecordCommands.class, () -> new RecordCommands(desk(), output()));
     add(GatesCommands.class, () -> new GatesCommands(desk(), console(), output()));
     add(DueCommands.class, () -> new DueCommands(desk(), console()));
+    add(UnitsCommands.class, () -> new UnitsCommands(desk(), console()));
     add(DemoCommands.class, () -> new DemoCommands(desk(), console()));
     add(GateEntryCommands.class, () -> new GateEntryCommands(desk(), console()));
     add(FiguresCommands.class, () -> new FiguresCommands(desk(), console()));

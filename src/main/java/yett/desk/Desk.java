@@ -25,6 +25,7 @@ import yett.knowledge.FirmSettings;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.ShippedKnowledge;
+import yett.quantity.Units;
 
 /**
  * Where cases are worked on: the casebook, the rule base and what is kept beside them. Each is
@@ -105,7 +106,7 @@ public final class Desk implements AutoCloseable {
       if (base == null) {
         RuleBase cards =
             choice.shipped() ? ShippedKnowledge.ruleBase() : RuleBase.read(choice.source());
-        base = firm().in(cards);
+        base = firm().in(cards).in(units());
       }
       return base;
     }
@@ -116,6 +117,25 @@ public final class Desk implements AutoCloseable {
     return firm().in(cards);
   }
 
+  /** The units that whoever works here reads; SI ones until somebody says otherwise. */
+  public Units units() {
+    return setting(unitsFile()).flatMap(Units::named).orElse(Units.SI);
+  }
+
+  /** Shows everything in these units from now on. */
+  public void workIn(Units units) {
+    keep(unitsFile(), units.word());
+    synchronized (knowing) {
+      base = null;
+      expertise = null;
+      trial = null;
+    }
+  }
+
+  private Path unitsFile() {
+    return directory.settings().resolve("units.txt");
+  }
+
   /** What the firm decided, and who it is. */
   public FirmSettings firm() {
     return new FirmFile(directory.settings()).read();
@@ -123,9 +143,13 @@ public final class Desk implements AutoCloseable {
 
   /** Who works at this computer, if that was said once. */
   public Optional<String> agent() {
+    return setting(agentFile());
+  }
+
+  private static Optional<String> setting(Path file) {
     try {
-      return Files.exists(agentFile())
-          ? Optional.of(BoundedFile.text(agentFile(), 1 << 10).strip()).filter(n -> !n.isEmpty())
+      return Files.exists(file)
+          ? Optional.of(BoundedFile.text(file, 1 << 10).strip()).filter(n -> !n.isEmpty())
           : Optional.empty();
     } catch (IOException e) {
       return Optional.empty(); // it is asked for again
@@ -134,11 +158,15 @@ public final class Desk implements AutoCloseable {
 
   /** Keeps who works at this computer. */
   public void callAgent(String name) {
+    keep(agentFile(), name);
+  }
+
+  private void keep(Path file, String setting) {
     try {
       OwnFiles.folder(directory.settings());
-      WholeFile.replaceOwn(agentFile(), name.getBytes(StandardCharsets.UTF_8));
+      WholeFile.replaceOwn(file, setting.getBytes(StandardCharsets.UTF_8));
     } catch (IOException e) {
-      throw new UncheckedIOException("cannot keep the name in " + agentFile(), e);
+      throw new UncheckedIOException("cannot keep it in " + file, e);
     }
   }
 

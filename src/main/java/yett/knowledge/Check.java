@@ -3,6 +3,7 @@ package yett.knowledge;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import yett.quantity.Units;
 
 /**
  * One thing to ask, look at, try or measure. Complaints and proofs are checks of their own kind.
@@ -77,15 +78,20 @@ public record Check(
 
   /** The same check with other rows. */
   Check withLikelihood(Map<String, double[]> rows) {
-    return with(rows, who);
+    return with(rows, who, measures);
   }
 
   /** The same check for another person. */
   Check withWho(Role other) {
-    return other == who ? this : with(likelihood, other);
+    return other == who ? this : with(likelihood, other, measures);
   }
 
-  private Check with(Map<String, double[]> rows, Role other) {
+  /** The same check for somebody who works in these units. */
+  Check in(Units units) {
+    return measures.isEmpty() ? this : with(likelihood, who, measures.map(m -> m.in(units)));
+  }
+
+  private Check with(Map<String, double[]> rows, Role other, Optional<Measures> read) {
     return new Check(
         id,
         kind,
@@ -93,7 +99,7 @@ public record Check(
         lay,
         how,
         area,
-        measures,
+        read,
         outcomes,
         rows,
         otherwise,

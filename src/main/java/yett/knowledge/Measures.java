@@ -7,16 +7,19 @@ import yett.quantity.Quantity;
 import yett.quantity.Reading;
 import yett.quantity.ReadingException;
 import yett.quantity.Unit;
+import yett.quantity.Units;
 
 /**
  * What a measured check or site question reads.
  *
- * @param unit the unit shown; all numbers are kept in the quantity's canonical unit
+ * @param unit the card's unit, which a bare number takes that is stored; all numbers are kept in
+ *     the quantity's canonical unit
  * @param counted what a count counts, such as years; empty for every other quantity
  * @param instrument row of the instrument table
  * @param procedureUncertainty standard uncertainty of how the reading is taken, canonical unit
  * @param least below this a reading is impossible, canonical unit
  * @param most above this a reading is impossible, canonical unit
+ * @param units those that the person at work reads
  */
 public record Measures(
     Quantity quantity,
@@ -25,15 +28,70 @@ public record Measures(
     String instrument,
     double procedureUncertainty,
     double least,
-    double most) {
+    double most,
+    Units units) {
+
+  /** As the card has it. */
+  Measures(
+      Quantity quantity,
+      Unit unit,
+      String counted,
+      String instrument,
+      double procedureUncertainty,
+      double least,
+      double most) {
+    this(quantity, unit, counted, instrument, procedureUncertainty, least, most, Units.SI);
+  }
+
+  /** The same for somebody who works in these units. */
+  Measures in(Units other) {
+    return new Measures(
+        quantity, unit, counted, instrument, procedureUncertainty, least, most, other);
+  }
+
+  /** The unit in which a value is shown, and which a bare number takes that is typed. */
+  private Unit shown() {
+    return units.of(unit);
+  }
 
   /**
-   * Reads what a person typed.
+   * Reads what stands in a card or a case.
    *
    * @return the value in the canonical unit
    * @throws ReadingException if it is no reading of this quantity
    */
-  public double parse(String typed) {
+  public double parse(String stored) {
+    return Reading.parse(uncounted(stored), quantity, unit).value();
+  }
+
+  /**
+   * What a person typed, as it is stored: a bare number with the unit that it takes.
+   *
+   * @throws ReadingException if it is no reading of this quantity
+   */
+  public String asStored(String typed) {
+    String text = typed.strip();
+    Unit shown = shown();
+    boolean bare = shown != unit && text.matches("[-+]?[\\d.,]+([ -]\\d+/\\d+)?");
+    return bare ? text + " " + shown.symbol() : text;
+  }
+
+  /**
+   * A reading as it was typed, with its value in the units of this person where it was typed in
+   * those of another. What was typed keeps together, so that it is told from what is computed.
+   */
+  public String told(String stored) {
+    if (!counted.isEmpty() || stored.chars().noneMatch(Character::isLetter)) {
+      return show(parse(stored));
+    }
+    Reading reading = Reading.parse(stored, quantity, unit);
+    String typed = stored.strip().replace(' ', '\u00a0');
+    return units.of(reading.unit()) == reading.unit()
+        ? typed
+        : typed + " (" + show(reading.value()) + ")";
+  }
+
+  private String uncounted(String typed) {
     String text = typed.strip();
     if (!counted.isEmpty()) {
       String singular = counted.replaceFirst("s$", "");
@@ -45,24 +103,24 @@ public record Measures(
         }
       }
     }
-    return Reading.parse(text, quantity, unit).value();
+    return text;
   }
 
   /** A value as it is shown. */
   public String show(double value) {
-    return quantity.show(value, unit) + (counted.isEmpty() ? "" : " " + counted);
+    return quantity.show(value, shown()) + (counted.isEmpty() ? "" : " " + counted);
   }
 
   /** A computed value, in three significant figures of the unit shown: more would be pretence. */
   public String showRounded(double value) {
-    double shown = unit.fromCanonical(value);
-    double rounded = new BigDecimal(shown).round(new MathContext(3)).doubleValue();
-    return show(unit.toCanonical(rounded));
+    double inUnit = shown().fromCanonical(value);
+    double rounded = new BigDecimal(inUnit).round(new MathContext(3)).doubleValue();
+    return show(shown().toCanonical(rounded));
   }
 
   /** The unit as it stands beside a prompt. */
   public String unitWord() {
-    return counted.isEmpty() ? unit.symbol() : counted;
+    return counted.isEmpty() ? shown().symbol() : counted;
   }
 
   public boolean possible(double value) {

@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import yett.quantity.Units;
 
 /**
  * All of {@code knowledge/}: cards by kind and id in the order of the files, and the text of the
@@ -97,6 +99,42 @@ public record RuleBase(
       List<AddOn> otherAddOns) {
     return with(
         fingerprint, causes, checks, histories, repairs, otherRules, otherTables, otherAddOns);
+  }
+
+  /** The same content for somebody who works in these units. */
+  public RuleBase in(Units units) {
+    Map<String, Check> shown = new LinkedHashMap<>();
+    checks.forEach((id, check) -> shown.put(id, check.in(units)));
+    Map<String, SiteQuestion> asked = new LinkedHashMap<>();
+    siteQuestions.forEach((id, question) -> asked.put(id, question.in(units)));
+    return new RuleBase(
+        fingerprint,
+        causes,
+        effects,
+        shown,
+        histories,
+        repairs,
+        setUps,
+        cautions,
+        stops,
+        asked,
+        planning,
+        telephone,
+        mainsParts,
+        rules,
+        tables,
+        addOns,
+        kept);
+  }
+
+  /** The units in which its readings are shown. */
+  public Units units() {
+    return Stream.concat(
+            checks.values().stream().flatMap(c -> c.measures().stream()),
+            siteQuestions.values().stream().flatMap(q -> q.measures().stream()))
+        .map(Measures::units)
+        .findFirst()
+        .orElse(Units.SI);
   }
 
   private RuleBase with(

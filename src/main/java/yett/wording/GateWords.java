@@ -50,6 +50,6 @@ public final class GateWords {
   private Optional<String> given(Map<String, String> site, String question) {
     SiteQuestion card = base.siteQuestions().get(question);
     return Optional.ofNullable(site.get(question))
-        .map(w -> card.measures().isPresent() ? w : Wording.spaced(w));
+        .map(w -> card.measures().isPresent() ? Wording.site(card, w) : Wording.spaced(w));
   }
 }

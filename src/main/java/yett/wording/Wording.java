@@ -148,7 +148,7 @@ public final class Wording {
     return moment
         .judgement()
         .expectation(check.id())
-        .map(e -> measures.show(e.low()) + " to " + measures.show(e.high()) + ", " + e.how())
+        .map(e -> measures.show(e.low()) + " to " + measures.show(e.high()) + ", " + measures.units().in(e.how()))
         .or(() -> Optional.of(check.outcomes().get(0)).filter(Wording::fixed).map(Outcome::text));
   }
 
@@ -181,7 +181,7 @@ public final class Wording {
 
   /** The answer to a site question in the card's words. */
   public static String site(SiteQuestion question, String answer) {
-    return question.choices().getOrDefault(answer, answer);
+    return question.said(answer).replace('\u00a0', ' ');
   }
 
   /** Proofs that this gate needs and that have not passed since the last repair. */

@@ -13,12 +13,7 @@ public final class Tell {
 
   /** The US customary unit for what is told in a unit, the same where that system has no other. */
   static Unit customary(Unit unit) {
-    Unit preferred = Units.US.preferred(unit.quantity());
-    return switch (unit) {
-      case METRE, FOOT -> Unit.FOOT;
-      case WATT_HOUR -> unit;
-      default -> preferred == unit.quantity().canonical() ? unit : preferred;
-    };
+    return Units.US.of(unit);
   }
 
   /**

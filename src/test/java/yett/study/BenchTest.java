@@ -110,6 +110,12 @@ class BenchTest {
     assertThat(less.causes()).doesNotContainKey("marker-lost").containsKey(Cause.NOTHING_WRONG);
     assertThat(less.checks().values()).noneMatch(c -> c.likelihood().containsKey("marker-lost"));
     assertThat(less.repairs().get("fit-marker").removes()).containsOnlyKeys("marker-displaced");
+    base.causes()
+        .keySet()
+        .forEach(
+            cause ->
+                assertThat(String.join("\n", Reduced.without(base, cause).tables().values()))
+                    .doesNotContainPattern("(?<![\\w-])" + cause + " [0-9.]"));
     assertThat(Reduced.without(base, "manual-release-engaged").repairs())
         .doesNotContainKey("engage-release");
   }

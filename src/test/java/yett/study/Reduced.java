@@ -3,7 +3,11 @@ package yett.study;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.History;
@@ -30,7 +34,21 @@ final class Reduced {
                 base.histories(),
                 h -> new History(h.id(), h.name(), less(h.odds(), cause), h.source())),
             each(repairs, r -> entailing(r, gone)))
+        .ruledBy(base.rules(), tables(base, cause), base.addOns())
         .named(base.fingerprint() + " without " + cause);
+  }
+
+  /** Rows of odds no longer speak of it; one that spoke of nothing else is gone. */
+  private static SortedMap<String, String> tables(RuleBase base, String cause) {
+    String factor = "(?<![\\w-])" + Pattern.quote(cause) + " [\\d.]+";
+    SortedMap<String, String> tables = new TreeMap<>(base.tables());
+    tables.replaceAll(
+        (file, text) ->
+            text.lines()
+                .map(row -> row.replaceAll(factor + ", *|, *" + factor + "(?=\")", ""))
+                .filter(row -> !row.matches(".*," + factor + ",.*"))
+                .collect(Collectors.joining("\n", "", "\n")));
+    return tables;
   }
 
   /**

@@ -122,7 +122,8 @@ public final class Words {
 
   public static Heard reading(Measures measures, String text) {
     try {
-      double value = measures.parse(text);
+      String stored = measures.asStored(text);
+      double value = measures.parse(stored);
       if (!measures.possible(value)) {
         return Heard.refused(
             measures.show(value)
@@ -132,7 +133,7 @@ public final class Words {
                 + measures.show(measures.most())
                 + ". Look at the unit and at the point, and type it again.");
       }
-      return Heard.of(new Answer.Read(text, value));
+      return Heard.of(new Answer.Read(stored, value));
     } catch (ReadingException e) {
       return Heard.refused(e.getMessage());
     }

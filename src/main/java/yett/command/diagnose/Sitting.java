@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import yett.command.common.Prompt;
 import yett.console.Block;
 import yett.console.Console;
+import yett.console.Rewording;
 import yett.console.Text;
 import yett.desk.OpenCase;
 import yett.interview.Answer;
@@ -30,6 +31,7 @@ public final class Sitting {
   private final Sharing sharing;
   private final Ears ears;
   private final TabWords tab;
+  private final Rewording rewording;
 
   public Sitting(Console console, OpenCase open) {
     this.console = console;
@@ -39,6 +41,7 @@ public final class Sitting {
     this.sharing = new Sharing(this);
     this.ears = new Ears(base());
     this.tab = new TabWords(base());
+    this.rewording = new Rewording(base().units()::in);
   }
 
   public RuleBase base() {
@@ -71,15 +74,16 @@ public final class Sitting {
   }
 
   public void show(Block... blocks) {
-    console.show(blocks);
+    show(List.of(blocks));
   }
 
+  /** In the units of whoever sits here. */
   public void show(List<Block> blocks) {
-    console.show(blocks);
+    console.show(blocks.stream().map(rewording::of).toList());
   }
 
   public void say(String sentence) {
-    console.show(Block.paragraph(sentence));
+    show(Block.paragraph(sentence));
   }
 
   /** A line; "save" is understood at every prompt, also at those inside another. */

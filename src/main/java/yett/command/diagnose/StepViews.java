@@ -72,10 +72,7 @@ public final class StepViews {
 
   /** An answer as people read it: the words of a choice, a reading with its unit. */
   public static String siteAnswer(SiteQuestion question, String answer) {
-    return question
-        .measures()
-        .map(m -> m.show(m.parse(answer)))
-        .orElseGet(() -> question.choices().getOrDefault(answer, answer));
+    return question.said(answer);
   }
 
   public List<Block> picking(String heading, String text, List<String> names) {

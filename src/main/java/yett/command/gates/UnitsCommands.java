@@ -1,0 +1,43 @@
+package yett.command.gates;
+
+import java.util.List;
+import java.util.Locale;
+import org.springframework.shell.core.command.annotation.Arguments;
+import org.springframework.shell.core.command.annotation.Command;
+import yett.command.common.UsageException;
+import yett.console.Block;
+import yett.console.Console;
+import yett.desk.Desk;
+import yett.quantity.Units;
+
+/** {@code units}: the units in which whoever works here reads lengths, forces and the like. */
+public final class UnitsCommands {
+  private static final String UNITS =
+      "Usage: units [us|si]. us: feet, inches, pounds, degF; si: metres, newtons, kilograms, degC."
+          + " It is kept for you. Type readings in either; what you typed stays as you typed it.";
+
+  private final Desk desk;
+  private final Console console;
+
+  public UnitsCommands(Desk desk, Console console) {
+    this.desk = desk;
+    this.console = console;
+  }
+
+  @Command(name = "units", description = "work in US customary or in SI units", help = UNITS)
+  public void units(@Arguments List<String> words) {
+    if (words.size() > 1) {
+      throw new UsageException(UNITS);
+    }
+    if (words.size() == 1) {
+      desk.workIn(
+          Units.named(words.get(0).toLowerCase(Locale.ROOT))
+              .orElseThrow(() -> new UsageException(UNITS)));
+    }
+    console.show(
+        Block.paragraph(
+            desk.units() == Units.US
+                ? "You work in US customary units: ft, in, lb, lbf, degF. SI again: units si."
+                : "You work in SI units: m, mm, kg, N, degC. US customary: units us."));
+  }
+}

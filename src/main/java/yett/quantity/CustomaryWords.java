@@ -1,0 +1,70 @@
+package yett.quantity;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Map;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Sentences of cards and rules, which are written in SI units, as somebody reads them who works in
+ * US customary ones: "2 mm to 4 mm" as "0.0787 in to 0.157 in". A no-break space before the unit
+ * marks what somebody typed, which stays as it is.
+ */
+final class CustomaryWords {
+  private static final Map<String, Unit> UNITS =
+      Map.ofEntries(
+          Map.entry("mm", Unit.MILLIMETRE),
+          Map.entry("cm", Unit.CENTIMETRE),
+          Map.entry("m", Unit.METRE),
+          Map.entry("N", Unit.NEWTON),
+          Map.entry("kN", Unit.KILONEWTON),
+          Map.entry("kg", Unit.KILOGRAM),
+          Map.entry("m/s", Unit.METRE_PER_SECOND),
+          Map.entry("mm/s", Unit.MILLIMETRE_PER_SECOND),
+          Map.entry("degC", Unit.CELSIUS),
+          Map.entry("\u00b0C", Unit.CELSIUS),
+          Map.entry("J", Unit.JOULE));
+
+  private static final String NUMBER = "(?<![\\d.,/\\w])-?\\d+(?:\\.\\d+)?";
+
+  /** One number, or two with the unit behind the second. */
+  private static final Pattern QUANTITY =
+      Pattern.compile(
+          "(?:("
+              + NUMBER
+              + ")( to | or | and |\u2013))?("
+              + NUMBER
+              + ") (mm/s|m/s|mm2|mm\u00b2|mm|cm|m|kN|N|kg|degC|\u00b0C|J)(?![\\w/\u00b2])");
+
+  private static final MathContext FIGURES = new MathContext(3);
+
+  private CustomaryWords() {}
+
+  static String of(String sentence) {
+    return QUANTITY.matcher(sentence).replaceAll(m -> Matcher.quoteReplacement(said(m)));
+  }
+
+  private static String said(MatchResult found) {
+    String symbol = found.group(4);
+    if (symbol.startsWith("mm2") || symbol.startsWith("mm\u00b2")) {
+      // A conductor is bought by the name of its size: that stays, with the nearest one beside it.
+      return found.group()
+          + " ("
+          + WireGauge.nearest(Double.parseDouble(found.group(3)))
+          + ")";
+    }
+    Unit written = UNITS.get(symbol);
+    Unit unit = Units.US.of(written);
+    String last = figures(found.group(3), written, unit) + " " + unit.symbol();
+    return found.group(1) == null
+        ? last
+        : figures(found.group(1), written, unit) + found.group(2) + last;
+  }
+
+  private static String figures(String number, Unit written, Unit unit) {
+    double value = unit.fromCanonical(written.toCanonical(Double.parseDouble(number)));
+    return PlainNumber.of(new BigDecimal(value).round(FIGURES).doubleValue());
+  }
+}
