@@ -8,6 +8,14 @@ public interface Console {
   /** Columns a line may fill, 40 to 120; follows the window when it is resized. */
   int width();
 
+  /** Lines that are seen at once; without end where nothing scrolls away unread. */
+  default int height() {
+    return Integer.MAX_VALUE;
+  }
+
+  /** Lines that blocks take. */
+  int lines(List<Block> blocks);
+
   /** Shows blocks, one below the other. */
   void show(List<Block> blocks);
 

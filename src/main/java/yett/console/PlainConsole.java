@@ -40,6 +40,11 @@ public final class PlainConsole implements Console {
   }
 
   @Override
+  public int lines(List<Block> blocks) {
+    return (int) Renderer.render(blocks, layout).lines().count();
+  }
+
+  @Override
   public void show(List<Block> blocks) {
     out.print(Renderer.render(blocks, layout));
     out.flush();

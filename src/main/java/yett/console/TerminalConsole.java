@@ -92,6 +92,17 @@ public final class TerminalConsole implements Console {
     return layout().width();
   }
 
+  @Override
+  public int height() {
+    int lines = terminal.getHeight();
+    return lines > 0 ? lines : Integer.MAX_VALUE;
+  }
+
+  @Override
+  public int lines(List<Block> blocks) {
+    return (int) Renderer.render(blocks, layout()).lines().count();
+  }
+
   private Layout layout() {
     boolean unicode = terminal.outputEncoding().equals(StandardCharsets.UTF_8);
     return new Layout(terminal.getWidth(), colour, unicode);

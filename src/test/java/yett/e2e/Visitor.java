@@ -133,7 +133,7 @@ final class Visitor implements AutoCloseable {
   String truth() {
     return switch (kind()) {
       case DANGERS -> "0";
-      case SITE, CAUTIONS -> "";
+      case SITE, CAUTIONS, DISAGREEMENT -> "";
       case COMPLAINTS -> String.join(", ", story.complaints()); // the list has more than a page
       case HISTORY -> story.history().isEmpty() ? "0" : String.join(", ", story.history());
       case SET_UP -> "done";

@@ -18,7 +18,7 @@ final class CaseEnd {
   }
 
   void makeSafe(Step.MakeSafe step) {
-    sitting.show(sitting.views().stop(step));
+    sitting.screen(sitting.views().stop(step));
     questions.madeSafe(step);
   }
 

@@ -39,12 +39,16 @@ public final class Corrections {
       return;
     }
     List<String> texts = said.stream().map(Said::text).toList();
-    sitting.show(Block.heading("Which answer?"), Block.numbered(texts));
+    LongList list = new LongList(sitting, List.of(Block.heading("Which answer?")), texts);
+    list.show();
     List<String> ids = said.stream().map(Said::id).toList();
     sitting
         .until(
-            "Number, or Enter for none",
+            () -> list.prompt("Number") + ", or Enter for none",
             line -> {
+              if (list.turns(line)) {
+                return Prompt.Reading.again("");
+              }
               List<Integer> found = ListChoice.pick(line, ids, texts);
               return line.isEmpty() || found.size() == 1
                   ? Prompt.Reading.of(found.stream().findFirst().map(said::get))

@@ -55,7 +55,7 @@ final class LookList {
     List<Check> looks = round.looks().stream().map(Step.Ask::check).toList();
     Map<Integer, Optional<Answer>> said = new TreeMap<>();
     remarks.clear();
-    sitting.show(views.round(round, moment));
+    sitting.screen(views.round(round, moment));
     while (true) {
       String line = sitting.line("Enter if all is so, or the numbers that are not");
       String text = line.strip().toLowerCase(Locale.ROOT);
@@ -152,5 +152,6 @@ final class LookList {
             events.add(new Event.Answered(round.looks().get(i).card(), answer.orElseThrow())));
     sitting.record(events.toArray(Event[]::new));
     sitting.show(views.taken(moment, sitting.moment(), round));
+    new Disagreement(sitting).ask(moment);
   }
 }

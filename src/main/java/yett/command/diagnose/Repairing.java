@@ -1,11 +1,13 @@
 package yett.command.diagnose;
 
+import java.util.ArrayList;
 import java.util.List;
 import yett.console.Block;
 import yett.interview.Event;
 import yett.interview.Moment;
 import yett.interview.Step;
 import yett.interview.Trail;
+import yett.wording.Consequences;
 
 /** A repair that is proposed, and the try of the gate after it. */
 final class Repairing {
@@ -20,7 +22,11 @@ final class Repairing {
   }
 
   void mend(Step.Mend step, Moment moment) {
-    sitting.show(sitting.views().mend(step, moment));
+    List<Block> blocks = new ArrayList<>(sitting.views().mend(step, moment));
+    new Consequences(sitting.base(), moment)
+        .of(step.repair())
+        .ifPresent(words -> blocks.add(blocks.size() - 1, Block.paragraph(words)));
+    sitting.screen(blocks);
     questions
         .word(
             "\"done\" when it is done, \"cannot\" if it cannot be done here",

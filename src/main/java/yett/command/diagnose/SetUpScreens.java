@@ -31,7 +31,7 @@ final class SetUpScreens {
   /** The cautions first, by themselves, so that they are read; then the steps. */
   void enter(Step.Enter step) {
     String key = "enter " + step.setUp().id();
-    sitting.show(sitting.views().entering(step));
+    sitting.screen(sitting.views().entering(step));
     if (!done.contains(key)) {
       OptionalInt read =
           questions.word(
@@ -58,7 +58,7 @@ final class SetUpScreens {
       rows.add(Block.row("As before", shortened(steps)));
       sitting.show(new Block.Rows(rows));
     } else {
-      sitting.show(Block.numbered(steps));
+      sitting.screen(List.of(Block.numbered(steps)));
     }
     if (confirm(steps, again, event)) {
       done.add(key);

@@ -19,7 +19,7 @@ final class SingleCheck {
 
   void ask(Step.Ask step, Moment moment) {
     Check check = step.check();
-    sitting.show(sitting.views().ask(step, moment, answered(moment) + 1));
+    sitting.screen(sitting.views().ask(step, moment, answered(moment) + 1));
     while (true) {
       String line = sitting.line(Sitting.prompt(check));
       Optional<Answer> answer = questions.answer(check, line);
@@ -33,6 +33,7 @@ final class SingleCheck {
         sitting.record(new Event.Answered(check.id(), answer.get()));
         if (Sharing.counts(sitting, check, answer.get())) {
           sitting.show(sitting.views().taken(moment, sitting.moment(), check));
+          new Disagreement(sitting).ask(moment);
         }
         return;
       }

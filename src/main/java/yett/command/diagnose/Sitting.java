@@ -7,18 +7,15 @@ import java.util.function.Supplier;
 import yett.command.common.Prompt;
 import yett.console.Block;
 import yett.console.Console;
+import yett.console.Pages;
 import yett.console.Rewording;
-import yett.console.Text;
 import yett.desk.OpenCase;
 import yett.interview.Answer;
 import yett.interview.Event;
-import yett.interview.Interview;
 import yett.interview.Moment;
 import yett.interview.SetApart;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
-import yett.wording.Figures;
-import yett.wording.Wording;
 
 /** A person at a console with a case on the table: what every part of a conversation works with. */
 public final class Sitting {
@@ -68,9 +65,22 @@ public final class Sitting {
     return reasons;
   }
 
-  /** Whether a list that is longer than a screen is shown a page at a time. */
-  boolean pages() {
-    return console.interactive();
+  /** What is seen at once here. */
+  Pages pages() {
+    return new Pages(console);
+  }
+
+  /** Shows what must be read: a page at a time, where it would scroll away. */
+  void screen(List<Block> blocks) {
+    List<List<Block>> pages = pages().of(blocks);
+    for (int i = 0; i < pages.size(); i++) {
+      show(pages.get(i));
+      if (i + 1 < pages.size()) {
+        while (!line("Enter when this is read").isBlank()) {
+          say("Only Enter, when it is read; save stops here.");
+        }
+      }
+    }
   }
 
   public void show(Block... blocks) {
@@ -172,23 +182,7 @@ public final class Sitting {
 
   /** Queries an answer that the present belief calls very unlikely, before it counts. */
   public boolean isSure(Moment moment, Check check, Answer answer) {
-    if (moment.state().isInspection()) {
-      return true; // nothing is suspected: what is out of the ordinary is what it is for
-    }
-    Optional<Interview.Hearing> hearing = open.interview().hear(moment, check, answer);
-    if (hearing.isEmpty() || !hearing.get().unlikely()) {
-      return true;
-    }
-    Interview.Hearing heard = hearing.get();
-    show(
-        Block.paragraph(
-            Text.of("That means \"")
-                .and(Text.strong(Wording.meaning(check, heard.finding().outcome())))
-                .and(
-                    "\", which after all so far is rare ("
-                        + Figures.percent(heard.chance())
-                        + "). Is it really so?")));
-    return yes("yes to keep it, no to answer again");
+    return new RareAnswer(this).isMeant(moment, check, answer);
   }
 
   public static String prompt(Check check) {

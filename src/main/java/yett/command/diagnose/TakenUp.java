@@ -104,6 +104,7 @@ final class TakenUp {
       sitting.record(new Event.Answered(id, answer));
       if (Sharing.counts(sitting, check, answer)) {
         sitting.show(sitting.views().taken(before, sitting.moment(), check));
+        new Disagreement(sitting).ask(before);
       }
     }
   }

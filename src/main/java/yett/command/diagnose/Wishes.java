@@ -59,9 +59,9 @@ public final class Wishes {
       return;
     }
     switch (wish) {
-      case WHY -> sitting.show(sitting.reasons().why(sitting.moment()));
-      case BELIEF -> sitting.show(sitting.reasons().belief(sitting.moment()));
-      case ACCOUNT -> sitting.show(sitting.reasons().accounts(sitting.moment()));
+      case WHY -> sitting.screen(sitting.reasons().why(sitting.moment()));
+      case BELIEF -> sitting.screen(sitting.reasons().belief(sitting.moment()));
+      case ACCOUNT -> sitting.screen(sitting.reasons().accounts(sitting.moment()));
       case BACK -> back();
       case CORRECT -> corrections.choose();
       case UNKNOWN, LATER -> sitting.say("This step cannot be left out. Save stops here.");

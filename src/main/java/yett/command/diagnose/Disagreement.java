@@ -1,0 +1,53 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import java.util.Optional;
+import yett.command.common.Prompt;
+import yett.console.Block;
+import yett.interview.CaseState;
+import yett.interview.Conflict;
+import yett.interview.Moment;
+
+/** Answers that hardly go together: which of them is looked at again is asked while one is there. */
+final class Disagreement {
+  private final Sitting sitting;
+
+  Disagreement(Sitting sitting) {
+    this.sitting = sitting;
+  }
+
+  /** Asks, if answers have come to disagree since then. */
+  void ask(Moment before) {
+    Moment now = sitting.moment();
+    Optional<Conflict> conflict =
+        now.conflict().filter(c -> !before.conflict().equals(now.conflict()));
+    List<CaseState.Answered> answers =
+        conflict.map(c -> c.parts().stream().flatMap(p -> given(p, now).stream()).toList())
+            .orElse(List.of());
+    if (answers.size() < 2) {
+      return;
+    }
+    Corrections corrections = new Corrections(sitting);
+    sitting.show(Block.numbered(answers.stream().map(corrections::told).toList()));
+    sitting
+        .until(
+            "Number of one to look at again, or Enter if all stand",
+            line ->
+                line.isEmpty()
+                    ? Prompt.Reading.of(Optional.<CaseState.Answered>empty())
+                    : Prompt.number(line, answers.size())
+                        .map(n -> Prompt.Reading.of(Optional.of(answers.get(n - 1))))
+                        .orElse(
+                            Prompt.Reading.again(
+                                "Type a number from 1 to "
+                                    + answers.size()
+                                    + ", or only Enter.")))
+        .ifPresent(corrections::again);
+  }
+
+  private Optional<CaseState.Answered> given(Conflict.Part part, Moment now) {
+    return now.state().answers().stream()
+        .filter(a -> a.event() == part.event() && sitting.base().checks().containsKey(a.check()))
+        .findFirst();
+  }
+}

@@ -1,0 +1,41 @@
+package yett.command.diagnose;
+
+import java.util.Optional;
+import yett.console.Block;
+import yett.console.Text;
+import yett.interview.Answer;
+import yett.interview.Interview;
+import yett.interview.Moment;
+import yett.knowledge.Check;
+import yett.wording.Figures;
+import yett.wording.Wording;
+
+/** An answer that the present belief calls very unlikely: it is asked back before it counts. */
+final class RareAnswer {
+  private final Sitting sitting;
+
+  RareAnswer(Sitting sitting) {
+    this.sitting = sitting;
+  }
+
+  /** Whether it may count: whoever gave it says so, or it is none. */
+  boolean isMeant(Moment moment, Check check, Answer answer) {
+    if (moment.state().isInspection()) {
+      return true; // nothing is suspected: what is out of the ordinary is what it is for
+    }
+    Optional<Interview.Hearing> hearing = sitting.open().interview().hear(moment, check, answer);
+    if (hearing.isEmpty() || !hearing.get().unlikely()) {
+      return true;
+    }
+    Interview.Hearing heard = hearing.get();
+    sitting.show(
+        Block.paragraph(
+            Text.of("That means \"")
+                .and(Text.strong(Wording.meaning(check, heard.finding().outcome())))
+                .and(
+                    "\", which after all so far is rare ("
+                        + Figures.percent(heard.chance())
+                        + "). Is it really so?")));
+    return sitting.yes("yes to keep it, no to answer again");
+  }
+}
