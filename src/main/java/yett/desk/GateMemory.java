@@ -18,6 +18,9 @@ import yett.knowledge.SiteQuestion;
 public final class GateMemory {
   private static final JsonMapper JSON = JsonMapper.shared();
 
+  /** Stands among the answers, and is the id of no question. */
+  private static final String REMOVED = "removed";
+
   private final Casebook casebook;
   private final Clock clock;
 
@@ -44,11 +47,30 @@ public final class GateMemory {
   }
 
   public static Map<String, String> answers(SiteRecord site) {
+    Map<String, String> answers = new LinkedHashMap<>(body(site));
+    answers.remove(REMOVED);
+    return answers;
+  }
+
+  private static Map<String, String> body(SiteRecord site) {
     try {
       return JSON.readValue(site.body(), new TypeReference<LinkedHashMap<String, String>>() {});
     } catch (JacksonException e) {
       return Map.of(); // written by another version: the questions are asked again
     }
+  }
+
+  /** Whether it was taken off the list of gates; what is told of it later puts it back. */
+  public static boolean isRemoved(SiteRecord site) {
+    return body(site).containsKey(REMOVED);
+  }
+
+  /** Takes a gate off the list. What is known of it, and its cases, stay. */
+  public boolean remove(String gate) {
+    Map<String, String> body =
+        new LinkedHashMap<>(casebook.site(gate).map(GateMemory::answers).orElse(Map.of()));
+    body.put(REMOVED, "yes");
+    return keep(gate, body);
   }
 
   /**
@@ -59,7 +81,7 @@ public final class GateMemory {
   public boolean keep(String gate, Map<String, String> answers) {
     try {
       Optional<SiteRecord> before = casebook.site(gate);
-      if (before.map(GateMemory::answers).filter(answers::equals).isEmpty()) {
+      if (before.map(GateMemory::body).filter(answers::equals).isEmpty()) {
         casebook.saveSite(
             new SiteRecord(gate, gate, JSON.writeValueAsString(answers), clock.instant()));
       }

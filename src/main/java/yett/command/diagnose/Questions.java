@@ -109,13 +109,23 @@ public final class Questions {
     }
   }
 
-  /** Any number of a list, which is shown, from one line; 0 means none. */
+  /** Any number of a list that stands above, from one line; 0 means none. */
+  public Optional<List<Integer>> several(String prompt, List<String> ids, List<String> texts) {
+    return picked(Optional.empty(), prompt, ids, texts);
+  }
+
+  /** The same of a list that is shown first, a page at a time. */
   Optional<List<Integer>> several(
       LongList list, String prompt, List<String> ids, List<String> texts) {
     list.show();
+    return picked(Optional.of(list), prompt, ids, texts);
+  }
+
+  private Optional<List<Integer>> picked(
+      Optional<LongList> list, String prompt, List<String> ids, List<String> texts) {
     while (true) {
-      String line = sitting.line(list.prompt(prompt));
-      if (list.turns(line)) {
+      String line = sitting.line(list.map(l -> l.prompt(prompt)).orElse(prompt));
+      if (list.isPresent() && list.get().turns(line)) {
         continue;
       }
       if (wishes.grant(line)) {
@@ -126,7 +136,11 @@ public final class Questions {
         return Optional.of(List.of());
       }
       if (text.equalsIgnoreCase("list")) {
-        list.show();
+        list.ifPresentOrElse(
+            LongList::show,
+            () ->
+                sitting.say(
+                    "The whole list stands above. Type numbers from it, or other words."));
         continue;
       }
       List<Integer> picked = new ArrayList<>();

@@ -18,7 +18,10 @@ import yett.knowledge.Names;
 import yett.knowledge.SiteQuestion;
 import yett.wording.GateWords;
 
-/** {@code gates add} and {@code gates describe}: a gate as installed, without a case. */
+/**
+ * {@code gates add}, {@code gates describe} and {@code gates remove}: a gate as installed, without a
+ * case.
+ */
 public final class GateEntryCommands {
   private static final String FORM =
       " Such as: opening=\"6 m\" support=cantilever batteries=none. What is not said is the usual.";
@@ -29,6 +32,10 @@ public final class GateEntryCommands {
       "Usage: gates describe \"NAME\" QUESTION=ANSWER... What was said before stays, unless it is"
           + " said anew."
           + FORM;
+
+  private static final String REMOVE =
+      "Usage: gates remove \"NAME\". The gate is no longer listed or due; its cases and what is"
+          + " known of it stay.";
 
   private final Desk desk;
   private final Console console;
@@ -70,6 +77,33 @@ public final class GateEntryCommands {
     Map<String, String> before =
         desk.casebook().site(name).map(GateMemory::answers).orElse(Map.of());
     keep(name, before, words.subList(1, words.size()));
+  }
+
+  @Command(
+      name = {"gates", "remove"},
+      description = "take a gate off the list; its cases stay",
+      help = REMOVE,
+      completionProvider = Completions.GATES)
+  public void remove(@Arguments List<String> words) {
+    if (words.size() != 1) {
+      throw new UsageException(REMOVE);
+    }
+    Gates gates = new Gates(desk, console);
+    Gates.Gate gate = gates.named(gates.exactly(words.get(0)));
+    if (gate.history().open() > 0) {
+      throw new UsageException(
+          "\"" + gate.name() + "\" has an open case. Close it first: cases, then resume.");
+    }
+    if (!new GateMemory(desk.casebook(), desk.clock()).remove(gate.name())) {
+      throw new UsageException(
+          "It could not be done: the casebook cannot be reached. Try again when it can.");
+    }
+    console.show(
+        Block.paragraph(
+            "\""
+                + gate.name()
+                + "\" is off the list. Its cases stay, and gates show has them; a new case or gates"
+                + " describe puts it back."));
   }
 
   private void keep(String name, Map<String, String> before, List<String> told) {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -38,9 +39,16 @@ final class Gates {
    */
   record Gate(String name, Optional<Map<String, String>> told, GateHistory history, int unread) {}
 
-  /** By name. */
+  /** By name, without those that were taken off the list; one with an open case is on it. */
   List<Gate> all() {
-    return read(name -> true);
+    Set<String> removed =
+        desk.casebook().sites().stream()
+            .filter(GateMemory::isRemoved)
+            .map(SiteRecord::id)
+            .collect(Collectors.toSet());
+    return read(name -> true).stream()
+        .filter(g -> !removed.contains(g.name()) || g.history().open() > 0)
+        .toList();
   }
 
   /** The one of this name. */

@@ -1,0 +1,96 @@
+package yett.console;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class PagesTest {
+  private final Pages pages = new Pages(new Window(24));
+
+  private static Block list(int items) {
+    return Block.numbered(IntStream.range(0, items).mapToObj(i -> "look " + i).toList());
+  }
+
+  @Test
+  void what_fits_is_one_page() {
+    List<Block> blocks = List.of(Block.heading("Looks"), list(15));
+    assertThat(pages.of(blocks)).containsExactly(blocks);
+  }
+
+  @Test
+  void a_heading_stands_over_each_page_and_nothing_is_lost() {
+    Block caution = Block.paragraph("word ".repeat(200));
+    List<List<Block>> all = pages.of(List.of(Block.heading("Looks"), caution, list(15)));
+    assertThat(all).hasSize(2);
+    assertThat(all).allMatch(page -> page.get(0).equals(Block.heading("Looks")));
+    assertThat(all.get(1)).containsExactly(Block.heading("Looks"), list(15));
+  }
+
+  @Test
+  void a_heading_is_never_torn_from_what_it_stands_over() {
+    List<List<Block>> all =
+        pages.of(
+            List.of(
+                Block.heading("Plan"),
+                list(16),
+                Block.heading("Repair"),
+                Block.paragraph("done"),
+                list(10)));
+    assertThat(all)
+        .allSatisfy(page -> assertThat(page.get(page.size() - 1)).isNotInstanceOf(Block.Heading.class));
+  }
+
+  @Test
+  void a_list_longer_than_a_window_is_parted_between_its_items() {
+    List<List<Block>> all = pages.of(List.of(Block.heading("What is wrong?"), list(36)));
+    assertThat(all).hasSize(2);
+    assertThat(all.stream().flatMap(PagesTest::items)).hasSize(36);
+  }
+
+  private static Stream<Block.Item> items(List<Block> page) {
+    return page.stream()
+        .filter(Block.Numbered.class::isInstance)
+        .flatMap(b -> ((Block.Numbered) b).items().stream());
+  }
+
+  @Test
+  void nothing_is_parted_where_nothing_scrolls_away() {
+    assertThat(new Pages(new Window(Integer.MAX_VALUE)).of(List.of(list(200)))).hasSize(1);
+  }
+
+  /** Nobody sits there: only its height counts. */
+  private record Window(int height) implements Console {
+    @Override
+    public int width() {
+      return 80;
+    }
+
+    @Override
+    public int lines(List<Block> blocks) {
+      return (int) Renderer.render(blocks, new Layout(80, false, true)).lines().count();
+    }
+
+    @Override
+    public void show(List<Block> blocks) {
+      throw new UnsupportedOperationException();
+    }
+
+    @Override
+    public Reply ask(String prompt, List<String> completions) {
+      throw new UnsupportedOperationException();
+    }
+
+    @Override
+    public boolean interactive() {
+      return true;
+    }
+
+    @Override
+    public Progress start(String what, int total) {
+      throw new UnsupportedOperationException();
+    }
+  }
+}

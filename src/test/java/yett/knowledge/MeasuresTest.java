@@ -1,0 +1,46 @@
+package yett.knowledge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import yett.quantity.Quantity;
+import yett.quantity.Unit;
+import yett.quantity.Units;
+
+class MeasuresTest {
+  private static final Measures SI =
+      new Measures(Quantity.LENGTH, Unit.METRE, "", "tape", 0, 1000, 20000);
+  private static final Measures US = SI.in(Units.US);
+
+  /** 1 ft = 0.3048 m, 1 in = 25.4 mm (NIST SP 811). */
+  @Test
+  void a_reading_stays_as_it_was_typed_and_is_shown_in_the_units_of_whoever_reads_it() {
+    assertThat(US.told("20 ft 4 in")).isEqualTo("20\u00a0ft\u00a04\u00a0in");
+    assertThat(SI.told("20 ft 4 in")).isEqualTo("20\u00a0ft\u00a04\u00a0in (6.198 m)");
+    assertThat(SI.told("6 m")).isEqualTo("6\u00a0m");
+    assertThat(US.told("6 m")).isEqualTo("6\u00a0m (19.69 ft)");
+  }
+
+  @Test
+  void a_bare_number_takes_the_unit_that_was_asked_for_and_keeps_it() {
+    assertThat(US.unitWord()).isEqualTo("ft");
+    assertThat(US.asStored("20")).isEqualTo("20 ft");
+    assertThat(SI.parse(US.asStored("20"))).isCloseTo(6096, within(1e-9));
+    assertThat(SI.asStored("6")).isEqualTo("6");
+    assertThat(US.asStored("6 m")).isEqualTo("6 m");
+  }
+
+  @Test
+  void what_is_stored_means_the_same_whoever_reads_it() {
+    assertThat(US.parse("6")).isEqualTo(SI.parse("6"));
+    assertThat(US.possible(US.parse("20 ft 4 in"))).isTrue();
+  }
+
+  @Test
+  void a_range_is_shown_in_the_units_of_whoever_reads_it() {
+    assertThat(SI.showRounded(6096)).isEqualTo("6.1 m");
+    assertThat(US.showRounded(6096)).isEqualTo("20 ft");
+    assertThat(US.show(6096)).isEqualTo("20 ft");
+  }
+}
