@@ -32,48 +32,75 @@ public final class Pages {
         !blocks.isEmpty() && blocks.get(0) instanceof Block.Heading
             ? List.of(blocks.get(0))
             : List.of();
-    List<List<Block>> pages = new ArrayList<>();
-    List<Block> page = new ArrayList<>(head);
-    for (Block block : blocks.subList(head.size(), blocks.size())) {
-      for (Block part : parts(block, head)) {
-        List<Block> more = new ArrayList<>(page);
-        more.add(part);
-        if (page.size() > head.size() && !fits(more)) {
-          Block last = page.get(page.size() - 1);
-          boolean over = last instanceof Block.Heading && page.size() > head.size() + 1;
-          pages.add(List.copyOf(over ? page.subList(0, page.size() - 1) : page));
-          page = new ArrayList<>(over ? List.of(last) : head);
-        }
-        page.add(part);
-      }
-    }
-    pages.add(List.copyOf(page));
-    return List.copyOf(pages);
+    return new Filling(head).of(blocks.subList(head.size(), blocks.size()));
   }
 
   private boolean fits(List<Block> blocks) {
     return console.lines(blocks) <= room;
   }
 
-  /** A list that is no page by itself in lists that are. */
-  private List<Block> parts(Block block, List<Block> head) {
-    if (!(block instanceof Block.Numbered list)) {
-      return List.of(block);
+  /** Pages that are being filled, each under the same heading. */
+  private final class Filling {
+    private final List<Block> head;
+    private final List<List<Block>> pages = new ArrayList<>();
+    private List<Block> page;
+
+    Filling(List<Block> head) {
+      this.head = head;
+      this.page = new ArrayList<>(head);
     }
-    List<Block> parts = new ArrayList<>();
-    List<Block.Item> part = new ArrayList<>();
-    for (Block.Item item : list.items()) {
-      List<Block.Item> more = new ArrayList<>(part);
-      more.add(item);
-      List<Block> page = new ArrayList<>(head);
-      page.add(new Block.Numbered(more));
-      if (!part.isEmpty() && !fits(page)) {
-        parts.add(new Block.Numbered(part));
-        part.clear();
+
+    List<List<Block>> of(List<Block> blocks) {
+      for (Block block : blocks) {
+        if (!isRoomFor(block) && page.size() > head.size() && fitsAlone(block)) {
+          turn();
+        }
+        if (!isRoomFor(block) && block instanceof Block.Numbered list) {
+          items(list);
+        } else {
+          page.add(block);
+        }
       }
-      part.add(item);
+      pages.add(List.copyOf(page));
+      return List.copyOf(pages);
     }
-    parts.add(new Block.Numbered(part));
-    return parts;
+
+    private boolean isRoomFor(Block block) {
+      return fits(with(page, block));
+    }
+
+    private boolean fitsAlone(Block block) {
+      return fits(with(head, block));
+    }
+
+    /** A new page; a heading that stands last goes over to it. */
+    private void turn() {
+      Block last = page.get(page.size() - 1);
+      boolean over = last instanceof Block.Heading && page.size() > head.size() + 1;
+      pages.add(List.copyOf(over ? page.subList(0, page.size() - 1) : page));
+      page = new ArrayList<>(over ? List.of(last) : head);
+    }
+
+    /** A list longer than a page fills each as far as it goes. */
+    private void items(Block.Numbered list) {
+      List<Block.Item> part = new ArrayList<>();
+      for (Block.Item item : list.items()) {
+        List<Block.Item> more = new ArrayList<>(part);
+        more.add(item);
+        if (!part.isEmpty() && !isRoomFor(new Block.Numbered(more))) {
+          page.add(new Block.Numbered(part));
+          turn();
+          more = new ArrayList<>(List.of(item));
+        }
+        part = more;
+      }
+      page.add(new Block.Numbered(part));
+    }
+  }
+
+  private static List<Block> with(List<Block> blocks, Block last) {
+    List<Block> more = new ArrayList<>(blocks);
+    more.add(last);
+    return more;
   }
 }

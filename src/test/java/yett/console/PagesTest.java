@@ -45,8 +45,10 @@ class PagesTest {
 
   @Test
   void a_list_longer_than_a_window_is_parted_between_its_items() {
-    List<List<Block>> all = pages.of(List.of(Block.heading("What is wrong?"), list(36)));
+    List<List<Block>> all =
+        pages.of(List.of(Block.heading("What is wrong?"), Block.paragraph("Pick."), list(36)));
     assertThat(all).hasSize(2);
+    assertThat(items(all.get(0)).count()).isGreaterThan(10);
     assertThat(all.stream().flatMap(PagesTest::items)).hasSize(36);
   }
 
