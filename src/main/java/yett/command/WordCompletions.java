@@ -91,7 +91,8 @@ final class WordCompletions {
   private List<String> gates() {
     return desk.casebook().sites().stream()
         .filter(s -> !GateMemory.isRemoved(s))
-        .map(SiteRecord::id).toList();
+        .map(SiteRecord::id)
+        .toList();
   }
 
   private static CompletionProvider anyOf(Supplier<Collection<String>> words) {

@@ -50,10 +50,7 @@ final class CustomaryWords {
     String symbol = found.group(4);
     if (symbol.startsWith("mm2") || symbol.startsWith("mm\u00b2")) {
       // A conductor is bought by the name of its size: that stays, with the nearest one beside it.
-      return found.group()
-          + " ("
-          + WireGauge.nearest(Double.parseDouble(found.group(3)))
-          + ")";
+      return found.group() + " (" + WireGauge.nearest(Double.parseDouble(found.group(3))) + ")";
     }
     Unit written = UNITS.get(symbol);
     Unit unit = Units.US.of(written);

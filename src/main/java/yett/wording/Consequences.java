@@ -46,7 +46,9 @@ public final class Consequences {
             .toList();
     if (!from.isEmpty()) {
       sentences.add(
-          names(from) + (from.size() == 1 ? " comes of it and is" : " come of it and are") + " seen to after it.");
+          names(from)
+              + (from.size() == 1 ? " comes of it and is" : " come of it and are")
+              + " seen to after it.");
     }
     List<Cause> roots =
         base.causes().values().stream()
@@ -54,8 +56,7 @@ public final class Consequences {
             .filter(c -> !repair.removes().containsKey(c.id()))
             .toList();
     if (!roots.isEmpty()) {
-      sentences.add(
-          "It comes of: " + names(roots) + ". Unless that is mended too, it comes back.");
+      sentences.add("It comes of: " + names(roots) + ". Unless that is mended too, it comes back.");
     }
     return sentences.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", sentences));
   }

@@ -148,7 +148,13 @@ public final class Wording {
     return moment
         .judgement()
         .expectation(check.id())
-        .map(e -> measures.show(e.low()) + " to " + measures.show(e.high()) + ", " + measures.units().in(e.how()))
+        .map(
+            e ->
+                measures.show(e.low())
+                    + " to "
+                    + measures.show(e.high())
+                    + ", "
+                    + measures.units().in(e.how()))
         .or(() -> Optional.of(check.outcomes().get(0)).filter(Wording::fixed).map(Outcome::text));
   }
 

@@ -40,7 +40,8 @@ class PagesTest {
                 Block.paragraph("done"),
                 list(10)));
     assertThat(all)
-        .allSatisfy(page -> assertThat(page.get(page.size() - 1)).isNotInstanceOf(Block.Heading.class));
+        .allSatisfy(
+            page -> assertThat(page.get(page.size() - 1)).isNotInstanceOf(Block.Heading.class));
   }
 
   @Test

@@ -8,7 +8,9 @@ import yett.interview.CaseState;
 import yett.interview.Conflict;
 import yett.interview.Moment;
 
-/** Answers that hardly go together: which of them is looked at again is asked while one is there. */
+/**
+ * Answers that hardly go together: which of them is looked at again is asked while one is there.
+ */
 final class Disagreement {
   private final Sitting sitting;
 
@@ -22,7 +24,8 @@ final class Disagreement {
     Optional<Conflict> conflict =
         now.conflict().filter(c -> !before.conflict().equals(now.conflict()));
     List<CaseState.Answered> answers =
-        conflict.map(c -> c.parts().stream().flatMap(p -> given(p, now).stream()).toList())
+        conflict
+            .map(c -> c.parts().stream().flatMap(p -> given(p, now).stream()).toList())
             .orElse(List.of());
     if (answers.size() < 2) {
       return;
@@ -39,9 +42,7 @@ final class Disagreement {
                         .map(n -> Prompt.Reading.of(Optional.of(answers.get(n - 1))))
                         .orElse(
                             Prompt.Reading.again(
-                                "Type a number from 1 to "
-                                    + answers.size()
-                                    + ", or only Enter.")))
+                                "Type a number from 1 to " + answers.size() + ", or only Enter.")))
         .ifPresent(corrections::again);
   }
 

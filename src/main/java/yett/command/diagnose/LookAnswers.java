@@ -71,5 +71,4 @@ final class LookAnswers {
       sitting.say(heard.complaint());
     }
   }
-
 }

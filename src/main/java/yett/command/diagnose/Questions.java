@@ -139,8 +139,7 @@ public final class Questions {
         list.ifPresentOrElse(
             LongList::show,
             () ->
-                sitting.say(
-                    "The whole list stands above. Type numbers from it, or other words."));
+                sitting.say("The whole list stands above. Type numbers from it, or other words."));
         continue;
       }
       List<Integer> picked = new ArrayList<>();

@@ -51,5 +51,4 @@ final class Repairing {
               + sitting.views().movement(moves.get(moves.size() - 1), sitting.moment()));
     }
   }
-
 }

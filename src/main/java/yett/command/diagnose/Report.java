@@ -44,5 +44,4 @@ final class Report {
         .several(list, "0 for none, or numbers", ids, names)
         .ifPresent(p -> sitting.record(new Event.Happened(p.stream().map(ids::get).toList())));
   }
-
 }

@@ -92,10 +92,7 @@ final class ReportCorrections {
             () ->
                 list.prompt("Numbers" + (least == 0 ? ", 0 for none" : ""))
                     + ", or Enter to leave it as it was",
-            line ->
-                list.turns(line)
-                    ? Prompt.Reading.again("")
-                    : picked(line, ids, texts, least))
+            line -> list.turns(line) ? Prompt.Reading.again("") : picked(line, ids, texts, least))
         .ifPresent(
             picked -> {
               Moment before = sitting.moment();
@@ -127,5 +124,4 @@ final class ReportCorrections {
         ? Prompt.Reading.again("At least one, or Enter to leave it as it was.")
         : Prompt.Reading.of(Optional.of(picked.stream().distinct().toList()));
   }
-
 }

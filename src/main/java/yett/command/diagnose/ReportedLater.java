@@ -92,5 +92,4 @@ final class ReportedLater {
           return Prompt.Reading.of(picked);
         });
   }
-
 }

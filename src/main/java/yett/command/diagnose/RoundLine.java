@@ -160,5 +160,4 @@ final class RoundLine {
         ? Words.Heard.of(new Answer.Chosen(check.outcomes().get(index).id()))
         : Words.answer(check, line);
   }
-
 }

@@ -44,5 +44,4 @@ final class SingleCheck {
     return (int)
         moment.state().answers().stream().filter(a -> !sitting.isDanger(a.check())).count();
   }
-
 }

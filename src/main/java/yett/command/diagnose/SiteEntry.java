@@ -90,8 +90,7 @@ final class SiteEntry {
   }
 
   private void ask(SiteQuestion question) {
-    sitting.show(
-        views.question(question, answers().getOrDefault(question.id(), question.usual())));
+    sitting.show(views.question(question, answers().getOrDefault(question.id(), question.usual())));
     String unit = question.measures().map(m -> " in " + m.unitWord()).orElse("");
     sitting
         .until("Answer" + unit + ", or Enter to leave it", line -> read(question, line))

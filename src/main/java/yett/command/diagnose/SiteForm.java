@@ -40,7 +40,8 @@ public final class SiteForm {
     while (sitting.moment().step() instanceof Step.AskSite) {
       List<SiteQuestion> page = all ? entry.questions() : first();
       if (!page.equals(shown)) {
-        sitting.show(entry.views().page(page, entry.answers(), entry.questions().size() - page.size()));
+        sitting.show(
+            entry.views().page(page, entry.answers(), entry.questions().size() - page.size()));
         shown = page;
       }
       String line = sitting.line("Enter if all is right, or what differs (? shows all)");
@@ -51,7 +52,9 @@ public final class SiteForm {
       } else if (line.strip().equals("?")) {
         all = true;
         shown = List.of();
-      } else if (!wishes.grant(line) && !entry.change(line, page) && !wishes.volunteered().hear(line)) {
+      } else if (!wishes.grant(line)
+          && !entry.change(line, page)
+          && !wishes.volunteered().hear(line)) {
         sitting.say(
             "Type what differs (6 m, no loops, 120 V), a number from 1 to "
                 + page.size()

@@ -46,5 +46,4 @@ final class WatchFor {
             .map(check.likelihood()::get)
             .anyMatch(row -> row != null && row[at] >= SHOWS);
   }
-
 }

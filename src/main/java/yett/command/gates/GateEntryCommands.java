@@ -19,8 +19,8 @@ import yett.knowledge.SiteQuestion;
 import yett.wording.GateWords;
 
 /**
- * {@code gates add}, {@code gates describe} and {@code gates remove}: a gate as installed, without a
- * case.
+ * {@code gates add}, {@code gates describe} and {@code gates remove}: a gate as installed, without
+ * a case.
  */
 public final class GateEntryCommands {
   private static final String FORM =
