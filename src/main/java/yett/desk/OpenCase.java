@@ -302,10 +302,7 @@ public final class OpenCase implements AutoCloseable {
     if (inspection.isPresent()) {
       return inspected(then, inspection.get());
     }
-    String title =
-        then.state().told().complaints().isEmpty()
-            ? begun(then)
-            : found(then, leading);
+    String title = then.state().told().complaints().isEmpty() ? begun(then) : found(then, leading);
     if (closed) {
       title = then.state().closed().get().words() + ": " + title;
     }
