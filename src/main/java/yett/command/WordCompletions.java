@@ -19,6 +19,7 @@ import yett.casebook.SiteRecord;
 import yett.command.common.CommandHelp;
 import yett.command.common.Completions;
 import yett.desk.Desk;
+import yett.desk.GateMemory;
 import yett.knowledge.Role;
 import yett.practice.Level;
 import yett.worksheet.Worksheet;
@@ -88,7 +89,10 @@ final class WordCompletions {
   }
 
   private List<String> gates() {
-    return desk.casebook().sites().stream().map(SiteRecord::id).toList();
+    return desk.casebook().sites().stream()
+        .filter(s -> !GateMemory.isRemoved(s))
+        .map(SiteRecord::id)
+        .toList();
   }
 
   private static CompletionProvider anyOf(Supplier<Collection<String>> words) {

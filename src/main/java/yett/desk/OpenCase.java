@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import yett.casebook.CaseId;
 import yett.casebook.CaseMovedOn;
 import yett.casebook.Casebook;
@@ -36,6 +37,9 @@ import yett.wording.NoteWords;
  * made of it. While the server of a shared casebook is away, that is the disk of this computer.
  */
 public final class OpenCase implements AutoCloseable {
+  /** More likely than not. */
+  private static final double LIKELY = 0.5;
+
   private final Casebook casebook;
   private final CaseId id;
   private final Interview interview;
@@ -301,10 +305,7 @@ public final class OpenCase implements AutoCloseable {
     if (inspection.isPresent()) {
       return inspected(then, inspection.get());
     }
-    String title =
-        then.state().told().complaints().isEmpty()
-            ? begun(then)
-            : leading.cause().name() + ", " + Figures.percent(leading.chance());
+    String title = then.state().told().complaints().isEmpty() ? begun(then) : found(then, leading);
     if (closed) {
       title = then.state().closed().get().words() + ": " + title;
     }
@@ -312,6 +313,18 @@ public final class OpenCase implements AutoCloseable {
         closed ? yett.casebook.CaseStatus.CLOSED : yett.casebook.CaseStatus.OPEN,
         title,
         then.state().told().complaints().isEmpty() ? "" : leading.cause().id());
+  }
+
+  /** All that was more likely there than not, what brought about others first; or the likeliest. */
+  private String found(Moment then, Interview.RankedCause leading) {
+    List<Interview.RankedCause> likely =
+        Interview.ranking(then, interview.expertise().base()).stream()
+            .filter(r -> r.chance() > LIKELY)
+            .toList();
+    return (likely.isEmpty() ? List.of(leading) : likely)
+        .stream()
+            .map(r -> r.cause().name() + ", " + Figures.percent(r.chance()))
+            .collect(Collectors.joining("; "));
   }
 
   private static Summary inspected(Moment then, Inspection inspection) {

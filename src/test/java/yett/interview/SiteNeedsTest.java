@@ -40,7 +40,7 @@ class SiteNeedsTest {
     new Event.SiteTaken(),
     new Event.Complained(List.of("noisy-chain")),
     new Event.Happened(List.of()),
-    new Event.SetUpEntered("locked-off", ""),
+    new Event.SetUpEntered("locked-off", "chain-sag"),
     new Event.AskedFor("chain-sag"),
   };
 
