@@ -22,6 +22,9 @@ public final class SaidBesides {
   /** So well must words fit to be read back; a slip costs a line to read. */
   private static final double CLEAR = 0.5;
 
+  /** What fits so much less than a complaint that was taken is only that complaint again. */
+  private static final double LESS = 0.1;
+
   private static final int MOST = 4;
 
   private final Sitting sitting;
@@ -71,9 +74,18 @@ public final class SaidBesides {
   private List<Thing> things(List<String> said) {
     List<Heard.Found> found = new ArrayList<>();
     said.forEach(s -> found.addAll(sitting.ears().tellings().hear(s).findings()));
+    List<String> complaints = sitting.moment().state().told().complaints().orElse(List.of());
+    double complaint =
+        found.stream()
+            .filter(f -> f.thing().kind() == Thing.Kind.COMPLAINT)
+            .filter(f -> complaints.contains(f.thing().card()))
+            .mapToDouble(Heard.Found::weight)
+            .max()
+            .orElse(0);
+    double least = Math.max(CLEAR, complaint - LESS);
     Set<String> taken = new HashSet<>();
     return found.stream()
-        .filter(f -> f.weight() >= CLEAR && isOpen(f.thing()))
+        .filter(f -> f.weight() >= least && isOpen(f.thing()))
         .sorted(Comparator.comparingDouble(Heard.Found::weight).reversed())
         .map(Heard.Found::thing)
         .filter(t -> taken.add(t.card()))

@@ -20,7 +20,12 @@ class SaidBesidesTest {
   void a_breaker_that_the_caller_tells_of_is_found_at_once() {
     try (TypedCase call = new TypedCase(folder, Shipped.QUICK, Role.CALLER)) {
       call.type(
-          "the gate is dead, a switch in the fuse box has fallen down", "0", "Ina", "1", "1", "yes");
+          "the gate is dead, a switch in the fuse box has fallen down",
+          "0",
+          "Ina",
+          "1",
+          "1",
+          "yes");
 
       assertThat(call.screen()).contains(TOO, "is one off, half way or pulled out");
       assertThat(call.stored())
@@ -31,8 +36,7 @@ class SaidBesidesTest {
   @Test
   void none_of_it_counts_that_is_not_confirmed() {
     try (TypedCase call = new TypedCase(folder, Shipped.QUICK, Role.CALLER)) {
-      call.type(
-          "the gate is dead, a switch in the fuse box has fallen down", "0", "Ina", "1", "0");
+      call.type("the gate is dead, a switch in the fuse box has fallen down", "0", "Ina", "1", "0");
 
       assertThat(call.screen()).contains(TOO, "How urgent is it?");
       assertThat(call.stored())
