@@ -37,11 +37,13 @@ class PersonTest {
   @Test
   void all_that_is_known_of_a_caller_is_shown_taken_along_and_erased() throws IOException {
     Pipe.Result call = run(KNOWS_NOTHING, "call", "Fish dock");
-    assertThat(call.stdout() + call.stderr()).contains("Send somebody", "somebody will be there by");
+    assertThat(call.stdout() + call.stderr())
+        .contains("Send somebody", "somebody will be there by");
 
     Pipe.Result shown = run("", "cases", "people", "--person", "ina teal");
     assertThat(shown.stdout())
-        .contains("Fish dock", "Ina Teal, 555 0107", "it does not open", "quay 4", "Tom, in 40 min");
+        .contains(
+            "Fish dock", "Ina Teal, 555 0107", "it does not open", "quay 4", "Tom, in 40 min");
     String taken = run("", "cases", "people", "--person", "555 0107", "--json").stdout();
     Schema schema =
         SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)

@@ -44,7 +44,12 @@ record KnownOfPeople(
       }
     }
     return new KnownOfPeople(
-        id, line.siteId(), line.opened(), casebook.people(id), List.copyOf(said), List.copyOf(desk));
+        id,
+        line.siteId(),
+        line.opened(),
+        casebook.people(id),
+        List.copyOf(said),
+        List.copyOf(desk));
   }
 
   List<Block> blocks() {
@@ -54,9 +59,7 @@ record KnownOfPeople(
     desk.forEach(d -> rows.add(Block.row("desk", d)));
     return List.of(
         Block.heading("Case " + id + " · " + gate + " · " + CallWords.when(opened)),
-        rows.isEmpty()
-            ? Block.paragraph("Nothing is known of its people.")
-            : new Block.Rows(rows));
+        rows.isEmpty() ? Block.paragraph("Nothing is known of its people.") : new Block.Rows(rows));
   }
 
   /** In the form of {@code shared/people.schema.json}. */

@@ -89,7 +89,8 @@ public final class PeopleCommands {
 
   /** Whoever is kept here may ask what is kept. */
   private void tellAll(List<CaseId> ids, boolean json) {
-    List<KnownOfPeople> known = ids.stream().map(id -> KnownOfPeople.in(desk.casebook(), id)).toList();
+    List<KnownOfPeople> known =
+        ids.stream().map(id -> KnownOfPeople.in(desk.casebook(), id)).toList();
     if (json) {
       output.json(KnownOfPeople.json(known));
     } else if (known.isEmpty()) {

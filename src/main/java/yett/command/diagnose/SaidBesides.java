@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import yett.console.Block;
 import yett.interview.Answer;
 import yett.knowledge.Check;
@@ -29,14 +30,19 @@ public final class SaidBesides {
 
   private final Sitting sitting;
   private final Questions questions;
+  private final Predicate<String> over;
   private final TakenUp takenUp;
 
   /** So many of the caller's sentences have been heard. */
   private int heard;
 
-  public SaidBesides(Sitting sitting, Questions questions) {
+  /**
+   * @param over whether words say that it works again: how it was is no answer then
+   */
+  public SaidBesides(Sitting sitting, Questions questions, Predicate<String> over) {
     this.sitting = sitting;
     this.questions = questions;
+    this.over = over;
     this.takenUp = new TakenUp(sitting);
   }
 
@@ -73,7 +79,9 @@ public final class SaidBesides {
   /** Of each look that a caller can tell of and that is open, the outcome that fits best. */
   private List<Thing> things(List<String> said) {
     List<Heard.Found> found = new ArrayList<>();
-    said.forEach(s -> found.addAll(sitting.ears().tellings().hear(s).findings()));
+    said.stream()
+        .filter(over.negate())
+        .forEach(s -> found.addAll(sitting.ears().tellings().hear(s).findings()));
     List<String> complaints = sitting.moment().state().told().complaints().orElse(List.of());
     double complaint =
         found.stream()
