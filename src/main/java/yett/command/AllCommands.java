@@ -9,6 +9,7 @@ import yett.command.call.QueueCommands;
 import yett.command.cases.CasebookCommands;
 import yett.command.cases.CasesCommands;
 import yett.command.cases.FiguresCommands;
+import yett.command.cases.ForgetCommands;
 import yett.command.cases.PeopleCommands;
 import yett.command.cases.RecordCommands;
 import yett.command.cases.TransferCommands;
@@ -66,7 +67,8 @@ final class AllCommands {
     add(GateLifeCommands.class, () -> new GateLifeCommands(desk(), console()));
     add(GateTransferCommands.class, () -> new GateTransferCommands(desk(), console(), output()));
     add(FiguresCommands.class, () -> new FiguresCommands(desk(), console()));
-    add(PeopleCommands.class, () -> new PeopleCommands(desk(), console()));
+    add(PeopleCommands.class, () -> new PeopleCommands(desk(), console(), output()));
+    add(ForgetCommands.class, () -> new ForgetCommands(desk(), console()));
     add(TransferCommands.class, () -> new TransferCommands(desk(), console()));
     add(VerifyCommands.class, () -> new VerifyCommands(desk(), console()));
     add(CasebookCommands.class, () -> new CasebookCommands(desk(), console()));

@@ -19,7 +19,6 @@ import yett.casebook.SiteRecord;
 import yett.command.common.CommandHelp;
 import yett.command.common.Completions;
 import yett.desk.Desk;
-import yett.desk.GateMemory;
 import yett.knowledge.Role;
 import yett.practice.Level;
 import yett.worksheet.Worksheet;
@@ -89,10 +88,7 @@ final class WordCompletions {
   }
 
   private List<String> gates() {
-    return desk.casebook().sites().stream()
-        .filter(s -> !GateMemory.isRemoved(s))
-        .map(SiteRecord::id)
-        .toList();
+    return desk.casebook().sites().stream().map(SiteRecord::id).toList();
   }
 
   private static CompletionProvider anyOf(Supplier<Collection<String>> words) {

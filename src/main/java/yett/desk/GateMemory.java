@@ -76,19 +76,6 @@ public final class GateMemory {
     }
   }
 
-  /** Whether it was taken off the list of gates; what is told of it later puts it back. */
-  public static boolean isRemoved(SiteRecord site) {
-    return body(site).containsKey(REMOVED);
-  }
-
-  /** Takes a gate off the list. What is known of it, and its cases, stay. */
-  public boolean remove(String gate) {
-    Map<String, String> body =
-        new LinkedHashMap<>(casebook.site(gate).map(GateMemory::answers).orElse(Map.of()));
-    body.put(REMOVED, "yes");
-    return keep(gate, body);
-  }
-
   /**
    * Keeps what was said of a gate, if it is news; one that is retired stays so.
    *

@@ -56,19 +56,6 @@ public record SiteQuestion(
             id, name, ask, measures.map(m -> m.in(units)), choices, usual, why, onlyIf, source);
   }
 
-  /** An answer as people read it: the words of a choice, a reading as it was typed. */
-  public String said(String answer) {
-    return measures.map(m -> said(m, answer)).orElseGet(() -> choices.getOrDefault(answer, answer));
-  }
-
-  private String said(Measures measured, String answer) {
-    try {
-      return answer.equals(usual) ? measured.show(measured.parse(usual)) : measured.told(answer);
-    } catch (ReadingException e) {
-      return answer; // the card has changed since, or it was put there by hand
-    }
-  }
-
   /** As good as one of all parts, which Java would put together at every start. */
   @Override
   public int hashCode() {

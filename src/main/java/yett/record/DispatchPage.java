@@ -145,14 +145,22 @@ public final class DispatchPage {
     Cover bring = sheet.bring();
     List<String> lines = new ArrayList<>();
     bring.parts().stream().limit(1L + detail).forEach(p -> lines.add(line(p)));
-    int more = bring.parts().size() - lines.size();
+    List<DispatchSheet.Packed> others = bring.parts().subList(lines.size(), bring.parts().size());
     if (lines.isEmpty()) {
       lines.add("No part: nothing that is probable needs one");
-    } else if (more > 0) {
-      lines.add(more + " more parts, each needed in fewer cases: dispatch CASE --json");
+    } else if (!others.isEmpty()) {
+      double most = others.stream().mapToDouble(DispatchSheet.Packed::chance).max().orElse(0);
+      lines.add(
+          "Not before somebody has looked: "
+              + (others.size() == 1
+                  ? "1 more part, needed in "
+                  : others.size() + " more parts, each in ")
+              + "at most "
+              + Chance.of(most).percent()
+              + " (dispatch CASE --json)");
     }
     lines.add("Enough without any part in " + ofAll(bring.without()));
-    if (!sheet.instruments().isEmpty()) {
+    if (!sheet.instruments().isEmpty() && detail > 0) {
       lines.add(
           "Instruments: "
               + String.join(
@@ -166,13 +174,14 @@ public final class DispatchPage {
   }
 
   private String line(DispatchSheet.Packed p) {
+    boolean brief = detail == 0;
     return p.name()
         + p.size().map(size -> ", " + size).orElse("")
-        + p.ask().map(ask -> ", size unknown: ask (" + ask + ")").orElse("")
+        + p.ask().map(ask -> ", size unknown: ask" + (brief ? "" : " (" + ask + ")")).orElse("")
         + p.van().map(van -> "; " + van).orElse("")
         + "; "
         + Chance.of(p.chance()).percent()
-        + ", so far enough in "
+        + (brief ? ", enough in " : ", so far enough in ")
         + ofAll(p.covers())
         + currency.map(c -> "; " + c + " " + Math.round(p.price())).orElse("");
   }

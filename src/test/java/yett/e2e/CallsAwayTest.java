@@ -25,7 +25,7 @@ class CallsAwayTest {
   private static final String KNOWS_NOTHING =
       """
       it does not open
-      no
+      0
       Ina Teal, quay 4, 555 0107
       1
       0

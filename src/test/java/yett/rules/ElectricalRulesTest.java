@@ -300,10 +300,11 @@ class ElectricalRulesTest extends ShownByExamples {
   void so_it_often_has_where_it_is_only_said_to_stay_shut() {
     Fact caller = new Fact.Person(Role.CALLER);
     Fact shut = new Fact.Complained("stays-shut");
-    assertThat(odds("mains-missing", caller, shut)).containsExactly(5.0);
-    assertThat(odds("mains-missing", caller, shut, new Fact.Complained("does-nothing")))
-        .containsExactly(10.0);
+    assertThat(odds("mains-missing", caller, shut)).containsExactly(10.0);
     assertThat(odds("mains-missing", TECHNICIAN, shut)).isEmpty();
+    Fact none = Fact.Site.chosen("batteries", "none");
+    assertThat(odds("power-lost", caller, shut, none)).containsExactly(5.0);
+    assertThat(odds("power-lost", TECHNICIAN, shut, none)).isEmpty();
   }
 
   private static List<Double> odds(String cause, Fact... facts) {

@@ -43,7 +43,7 @@ public final class Calling {
     this.complaints = new ComplaintChoice(sitting, wishes, questions);
     this.circumstances = new Circumstances(sitting, questions);
     this.question = new CallQuestion(sitting, wishes);
-    this.besides = new SaidBesides(sitting, questions);
+    this.besides = new SaidBesides(sitting, questions, wishes.end()::tellsOfIt);
     this.knownSite = knownSite;
   }
 

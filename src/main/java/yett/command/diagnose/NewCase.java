@@ -111,8 +111,7 @@ public final class NewCase {
 
   /** The gate's name: from the command line, from those known, or typed. */
   private Optional<String> gate(String typed, Role role) {
-    List<SiteRecord> sites =
-        desk.casebook().sites().stream().filter(s -> !GateMemory.isRemoved(s)).toList();
+    List<SiteRecord> sites = desk.casebook().sites();
     if (!typed.isEmpty()) {
       if (!GateNames.isName(typed)) {
         throw new UsageException(GateNames.refusal(typed));

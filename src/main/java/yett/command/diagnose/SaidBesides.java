@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import yett.console.Block;
 import yett.interview.Answer;
 import yett.knowledge.Check;
@@ -22,18 +23,26 @@ public final class SaidBesides {
   /** So well must words fit to be read back; a slip costs a line to read. */
   private static final double CLEAR = 0.5;
 
+  /** What fits so much less than a complaint that was taken is only that complaint again. */
+  private static final double LESS = 0.1;
+
   private static final int MOST = 4;
 
   private final Sitting sitting;
   private final Questions questions;
+  private final Predicate<String> over;
   private final TakenUp takenUp;
 
   /** So many of the caller's sentences have been heard. */
   private int heard;
 
-  public SaidBesides(Sitting sitting, Questions questions) {
+  /**
+   * @param over whether words say that it works again: how it was is no answer then
+   */
+  public SaidBesides(Sitting sitting, Questions questions, Predicate<String> over) {
     this.sitting = sitting;
     this.questions = questions;
+    this.over = over;
     this.takenUp = new TakenUp(sitting);
   }
 
@@ -70,10 +79,21 @@ public final class SaidBesides {
   /** Of each look that a caller can tell of and that is open, the outcome that fits best. */
   private List<Thing> things(List<String> said) {
     List<Heard.Found> found = new ArrayList<>();
-    said.forEach(s -> found.addAll(sitting.ears().tellings().hear(s).findings()));
+    said.stream()
+        .filter(over.negate())
+        .forEach(s -> found.addAll(sitting.ears().tellings().hear(s).findings()));
+    List<String> complaints = sitting.moment().state().told().complaints().orElse(List.of());
+    double complaint =
+        found.stream()
+            .filter(f -> f.thing().kind() == Thing.Kind.COMPLAINT)
+            .filter(f -> complaints.contains(f.thing().card()))
+            .mapToDouble(Heard.Found::weight)
+            .max()
+            .orElse(0);
+    double least = Math.max(CLEAR, complaint - LESS);
     Set<String> taken = new HashSet<>();
     return found.stream()
-        .filter(f -> f.weight() >= CLEAR && isOpen(f.thing()))
+        .filter(f -> f.weight() >= least && isOpen(f.thing()))
         .sorted(Comparator.comparingDouble(Heard.Found::weight).reversed())
         .map(Heard.Found::thing)
         .filter(t -> taken.add(t.card()))

@@ -1,0 +1,116 @@
+package yett.command.cases;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.springframework.shell.core.command.annotation.Arguments;
+import org.springframework.shell.core.command.annotation.Command;
+import org.springframework.shell.core.command.annotation.Option;
+import yett.casebook.CaseId;
+import yett.casebook.Person;
+import yett.casebook.StoredEvent;
+import yett.command.common.Completions;
+import yett.command.common.UsageException;
+import yett.console.Block;
+import yett.console.Console;
+import yett.desk.Desk;
+import yett.desk.OpenCase;
+import yett.interview.Entry;
+import yett.interview.Event;
+import yett.interview.EventText;
+
+/** {@code cases forget}: what is known of people goes, the cases stay. */
+public final class ForgetCommands {
+  private static final String FORGET =
+      "Usage: cases forget CASE..., or cases forget --person \"NAME OR NUMBER\" for every case"
+          + " that knows somebody so. Names, numbers and the caller's own words go; the technical"
+          + " record stays. Copies and exported files are for you to delete.";
+
+  private final Desk desk;
+  private final Console console;
+
+  public ForgetCommands(Desk desk, Console console) {
+    this.desk = desk;
+    this.console = console;
+  }
+
+  @Command(
+      name = {"cases", "forget"},
+      description = "forget the people of cases; the cases stay",
+      help = FORGET,
+      completionProvider = Completions.CASES)
+  public void forget(
+      @Arguments List<String> words,
+      @Option(
+              longName = "person",
+              description = "the name or the telephone number of who is to be forgotten")
+          String person) {
+    if (words.isEmpty() == (person == null)) {
+      throw new UsageException(FORGET);
+    }
+    List<CaseId> ids =
+        person != null
+            ? desk.casebook().knowing(person)
+            : words.stream().map(desk.casebook()::find).distinct().toList();
+    int forgotten = 0;
+    int sayings = 0;
+    List<String> left = new ArrayList<>();
+    for (CaseId id : ids) {
+      List<Person> people = desk.casebook().people(id);
+      forgotten += desk.casebook().forgetPeople(id);
+      sayings += forgetWords(id);
+      mentioned(id, people).forEach(left::add);
+    }
+    console.show(
+        Block.paragraph(
+            (forgotten == 1 ? "1 entry on people" : forgotten + " entries on people")
+                + " forgotten in "
+                + (ids.size() == 1 ? "1 case" : ids.size() + " cases")
+                + (sayings == 0 ? "." : ", and what the caller said in their own words.")));
+    if (!left.isEmpty()) {
+      console.show(
+          Block.paragraph(
+              "Somebody typed a name or number into the case itself, where it stays: "
+                  + String.join(", ", left)
+                  + ". Names do not belong into notes."));
+    }
+  }
+
+  /** People say their names and numbers when they call. */
+  private int forgetWords(CaseId id) {
+    Map<Long, String> left = new HashMap<>();
+    for (Entry entry : OpenCase.entries(desk.casebook().events(id))) {
+      if (entry.event() instanceof Event.Said said && !said.words().isEmpty()) {
+        left.put(entry.number(), EventText.write(new Event.Said("")));
+      }
+      if (entry.event() instanceof Event.Tended t && !t.words().isEmpty()) {
+        left.put(entry.number(), EventText.write(new Event.Tended(t.what(), "", t.due())));
+      }
+    }
+    if (!left.isEmpty()) {
+      desk.casebook().forgetWords(id, left);
+    }
+    return left.size();
+  }
+
+  /** Where in its events a case still names somebody. */
+  private List<String> mentioned(CaseId id, List<Person> people) {
+    List<String> sought =
+        people.stream()
+            .flatMap(p -> Stream.of(p.name(), p.phone()))
+            .map(t -> t.strip().toLowerCase(Locale.ROOT))
+            .filter(t -> t.length() > 2)
+            .toList();
+    if (sought.isEmpty()) {
+      return List.of();
+    }
+    return desk.casebook().events(id).stream()
+        .filter(e -> sought.stream().anyMatch(e.body().toLowerCase(Locale.ROOT)::contains))
+        .map(StoredEvent::seq)
+        .map(seq -> "case " + id + ", event " + seq)
+        .toList();
+  }
+}

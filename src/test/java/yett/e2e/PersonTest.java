@@ -1,0 +1,61 @@
+package yett.e2e;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Somebody who called is shown all that is known of them, and is forgotten. */
+class PersonTest {
+  /** A caller who can tell nothing: at most five questions, and then somebody is sent. */
+  private static final String KNOWS_NOTHING =
+      """
+      it does not open
+      0
+      Ina Teal, quay 4, 555 0107
+      1
+      0
+      0
+      """
+          + "d\n".repeat(5)
+          + "send\nTom, in 40 min\n";
+
+  @TempDir private Path home;
+
+  private Pipe.Result run(String stdin, String... words) {
+    return InProcess.run(Map.of("YETT_HOME", home.toString()), stdin, words);
+  }
+
+  @Test
+  void all_that_is_known_of_a_caller_is_shown_taken_along_and_erased() throws IOException {
+    Pipe.Result call = run(KNOWS_NOTHING, "call", "Fish dock");
+    assertThat(call.stdout() + call.stderr())
+        .contains("Send somebody", "somebody will be there by");
+
+    Pipe.Result shown = run("", "cases", "people", "--person", "ina teal");
+    assertThat(shown.stdout())
+        .contains(
+            "Fish dock", "Ina Teal, 555 0107", "it does not open", "quay 4", "Tom, in 40 min");
+    String taken = run("", "cases", "people", "--person", "555 0107", "--json").stdout();
+    Schema schema =
+        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(Files.readString(Path.of("shared/people.schema.json")));
+    assertThat(schema.validate(taken, InputFormat.JSON)).isEmpty();
+    assertThat(taken).contains("Ina Teal", "it does not open", "quay 4");
+
+    run("", "cases", "forget", "--person", "ina teal");
+
+    assertThat(run("", "cases", "people", "--person", "ina teal").stdout())
+        .contains("No case knows anybody of this name or number.");
+    assertThat(run("", "cases", "people", "1", "--json").stdout())
+        .doesNotContain("Teal", "quay 4", "it does not open");
+  }
+}
