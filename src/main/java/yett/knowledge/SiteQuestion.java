@@ -48,14 +48,6 @@ public record SiteQuestion(
     }
   }
 
-  /** The same question for somebody who works in these units. */
-  SiteQuestion in(Units units) {
-    return measures.isEmpty()
-        ? this
-        : new SiteQuestion(
-            id, name, ask, measures.map(m -> m.in(units)), choices, usual, why, onlyIf, source);
-  }
-
   /** As good as one of all parts, which Java would put together at every start. */
   @Override
   public int hashCode() {
