@@ -29,9 +29,6 @@ final class CallPolicy {
   /** From there on the plan leads, but for looks that help often. */
   private static final double AS_GOOD_AS_FOUND = 0.5;
 
-  /** Where something is as good as found, only a look that helps so often comes before the plan. */
-  private static final double WORTH_ASKING_STILL = 0.05;
-
   /** A look that helps less often than this comes in its turn. */
   private static final double WORTH_ASKING = 0.02;
 
@@ -95,7 +92,7 @@ final class CallPolicy {
       return Optional.empty();
     }
     boolean found = Arrays.stream(present.remaining()).max().orElse(0) >= AS_GOOD_AS_FOUND;
-    double worth = found ? WORTH_ASKING_STILL : WORTH_ASKING;
+    double worth = found ? POINTS_TO : WORTH_ASKING;
     Set<String> open = work.checks(false);
     return present.base.checks().values().stream()
         .filter(c -> open.contains(c.id()) && help(c) >= worth)

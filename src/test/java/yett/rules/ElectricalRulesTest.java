@@ -302,9 +302,6 @@ class ElectricalRulesTest extends ShownByExamples {
     Fact shut = new Fact.Complained("stays-shut");
     assertThat(odds("mains-missing", caller, shut)).containsExactly(10.0);
     assertThat(odds("mains-missing", TECHNICIAN, shut)).isEmpty();
-    Fact none = Fact.Site.chosen("batteries", "none");
-    assertThat(odds("power-lost", caller, shut, none)).containsExactly(5.0);
-    assertThat(odds("power-lost", TECHNICIAN, shut, none)).isEmpty();
   }
 
   private static List<Double> odds(String cause, Fact... facts) {
