@@ -112,7 +112,7 @@ public class Exact {
     for (String cause : model.causes()) {
       List<Integer> parents =
           IntStream.range(0, causes)
-              .filter(p -> card(p).bringsAbout().containsKey(cause))
+              .filter(p -> card(p).consequences().containsKey(cause))
               .boxed()
               .toList();
       table(bif, cause, parents, present -> presence(cause, present));
@@ -135,7 +135,7 @@ public class Exact {
   private double[] presence(String cause, int[] present) {
     double absent = 1 - model.prior(model.indexOf(cause));
     for (int p : present) {
-      absent *= 1 - card(p).bringsAbout().getOrDefault(cause, 0.0);
+      absent *= 1 - card(p).consequences().getOrDefault(cause, 0.0);
     }
     return new double[] {absent, 1 - absent};
   }

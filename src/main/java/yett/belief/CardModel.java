@@ -52,7 +52,7 @@ public final class CardModel {
     }
     for (Cause cause : possible) {
       cause
-          .bringsAbout()
+          .consequences()
           .forEach(
               (to, chance) -> {
                 if (!impossible.contains(to)) {

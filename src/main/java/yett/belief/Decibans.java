@@ -23,7 +23,7 @@ public final class Decibans {
 
   /**
    * What seeing one of some outcomes says for the one of two chances of it, in decibans: with the
-   * slips of those who look, as the belief reckons.
+   * slips of those who look, as the belief counts them.
    */
   public static double ofSeeing(double chance, double other, int outcomes) {
     return 10

@@ -3,7 +3,7 @@ package yett.belief;
 import java.util.List;
 
 /**
- * How a gate ran when it was tried, told by what was complained of.
+ * How a gate ran when it was tried, told by what was reported.
  *
  * @param how what can be said of the run
  * @param told complaints that were still there when it was last tried, or made at the call-out
@@ -16,7 +16,7 @@ public record Retest(How how, List<Observation> told, List<Boolean> left) {
     RAN,
     /** It failed, and everybody saw which complaints are left. */
     SHOWED,
-    /** It failed, not in all that was complained of. */
+    /** It failed, not in all that was reported. */
     OTHERWISE,
     /** It failed, hard to say how. */
     FAILED

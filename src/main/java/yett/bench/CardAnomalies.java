@@ -139,7 +139,7 @@ final class CardAnomalies {
   /** Pairs of cards that speak of each other and never hold at the same gate. */
   private void neverTogether() {
     for (Cause cause : base.causes().values()) {
-      for (String other : cause.bringsAbout().keySet()) {
+      for (String other : cause.consequences().keySet()) {
         if (cause.neverWith(base.causes().get(other))) {
           add(Kind.CONTRADICTORY, cause.id(), "brings about " + other + never());
         }

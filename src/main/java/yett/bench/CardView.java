@@ -64,7 +64,7 @@ public final class CardView {
         .filter(c -> c.likelihood().containsKey(cause.id()))
         .sorted(Comparator.comparingDouble((Check c) -> -telling(c, cause.id())))
         .forEach(c -> lines.put("shows " + c.id(), row(c, cause)));
-    cause.bringsAbout().forEach((c, p) -> lines.put("brings about " + c, figure(p)));
+    cause.consequences().forEach((c, p) -> lines.put("brings about " + c, figure(p)));
     base.repairs().values().stream()
         .filter(r -> r.removes().containsKey(cause.id()))
         .forEach(r -> lines.put("removed by " + r.id(), figure(r.removes().get(cause.id()))));

@@ -43,7 +43,7 @@ final class CauseOnPage {
     cause.onlyIf().forEach((question, answers) -> fact("Only where", where(question, answers)));
     fact("How it arises", cause.arises());
     fact("How to prevent it", cause.prevent());
-    fact("Brings about", names(cause.bringsAbout()));
+    fact("Brings about", names(cause.consequences()));
     fact("If it is left", hundred(cause.retestFails()) + " such gates fail when they are tried");
     page.close().close();
   }

@@ -94,7 +94,7 @@ final class NewCase implements NewCard {
       }
     }
     return Optional.of(
-        "\"" + shown + "\" is no outcome of " + check.id() + ". " + Names.advice(shown, known));
+        "\"" + shown + "\" is not an outcome of " + check.id() + ". " + Names.advice(shown, known));
   }
 
   @Override

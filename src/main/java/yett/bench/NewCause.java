@@ -17,7 +17,7 @@ import yett.knowledge.RuleBase;
 final class NewCause implements NewCard {
   private static final String REPAIR = "repair";
   private static final String REPAIR_PREFIX = "repair-";
-  private static final String BRINGS_ABOUT = "brings-about";
+  private static final String CONSEQUENCES = "consequences";
   private static final String RETEST_FAILS = "retest-fails";
   private static final String USUAL_FAILS = "97";
 
@@ -138,7 +138,7 @@ final class NewCause implements NewCard {
   private List<Question> consequences() {
     return List.of(
         Question.of(
-                BRINGS_ABOUT,
+                CONSEQUENCES,
                 "Which other causes does it bring about in time? Ids, each with a word if you like:"
                     + " chain-worn often",
                 answer -> Asked.chances(answer, "cause", base.causes().keySet()))
@@ -221,7 +221,7 @@ final class NewCause implements NewCard {
   }
 
   private static String consequences(Map<String, String> answers) {
-    String rows = chances(BRINGS_ABOUT, answers.getOrDefault(BRINGS_ABOUT, ""));
+    String rows = chances(CONSEQUENCES, answers.getOrDefault(CONSEQUENCES, ""));
     String fails = answers.getOrDefault(RETEST_FAILS, USUAL_FAILS);
     return fails.equals(USUAL_FAILS)
         ? rows

@@ -121,7 +121,7 @@ final class NewCheck implements NewCard {
     try {
       Quantity quantity = Quantity.named(words[0]);
       if (quantity != Quantity.COUNT && Unit.parse(words[1]).quantity() != quantity) {
-        return Optional.of("\"" + words[1] + "\" is no unit of " + words[0] + ".");
+        return Optional.of("\"" + words[1] + "\" is not a unit of " + words[0] + ".");
       }
     } catch (IllegalArgumentException e) {
       return Optional.of(e.getMessage());

@@ -78,7 +78,7 @@ final class RowAnswer {
   static String wrongWord(String word) {
     return "\""
         + word
-        + "\" is no chance. Write a figure from 0 to 1, or one of: "
+        + "\" is not a probability. Write a figure from 0 to 1, or one of: "
         + String.join(", ", LikelihoodWords.all().keySet())
         + ".";
   }

@@ -131,7 +131,7 @@ final class RuleNames {
 
   /** What becomes of a rule that names what is not there. */
   private static String inVain(Matcher at) {
-    return at.group().startsWith("new ") ? "concludes it in vain" : "never fires";
+    return at.group().startsWith("new ") ? "concludes it to no effect" : "never fires";
   }
 
   private void known(

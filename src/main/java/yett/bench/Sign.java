@@ -42,7 +42,7 @@ record Sign(Check check, int outcome, double with, double sound, List<String> by
     return base.effectRows().behind(cause, check).stream().map(Effect::name).toList();
   }
 
-  /** What seeing it says for the cause against a sound gate, as the belief reckons with it. */
+  /** What seeing it says for the cause against a sound gate, as the belief counts it. */
   double decibans() {
     return Decibans.ofSeeing(with, sound, check.outcomes().size());
   }

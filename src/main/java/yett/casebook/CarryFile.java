@@ -229,7 +229,7 @@ public final class CarryFile {
             .orElseThrow(
                 () ->
                     new IllegalArgumentException(
-                        Shown.quoted(line.id()) + " is no number of a case."));
+                        Shown.quoted(line.id()) + " is not a case number."));
     var told = line.events().stream().map(e -> new SiteName.EventText(e.type(), e.body()));
     String site = format.hasOldSites() ? SiteName.told(told).orElse(line.site()) : line.site();
     return new CarriedCase(

@@ -51,8 +51,8 @@ public record CaseId(int year, int number) implements Comparable<CaseId> {
             () ->
                 new CasebookException(
                     Shown.quoted(text)
-                        + " stands where the number of a case should be. cases verify tells more,"
-                        + " cases repair puts it right."));
+                        + " stands where the number of a case should be. cases verify says more;"
+                        + " cases repair fixes it."));
   }
 
   @Override

@@ -285,7 +285,7 @@ final class CaseTables {
                         + row.id()
                         + " cannot be read: "
                         + row.trouble()
-                        + ". cases verify tells more, cases repair puts it right."));
+                        + ". cases verify says more; cases repair fixes it."));
   }
 
   /** The one written to last first. Those that cannot be read are not among them. */

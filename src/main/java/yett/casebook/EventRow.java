@@ -44,8 +44,8 @@ record EventRow(
               + caseId
               + ", event "
               + seq
-              + ": its time was changed by another program and cannot be read. cases verify tells"
-              + " more, cases repair puts it right.",
+              + ": its time was changed by another program and cannot be read. cases verify says"
+              + " more; cases repair fixes it.",
           e);
     }
   }

@@ -64,7 +64,7 @@ final class Troubles {
       return "the casebook's directory cannot be used (" + told(trouble) + ")." + ELSEWHERE;
     }
     if (trouble instanceof SQLException unknown && "08001".equals(unknown.getSQLState())) {
-      return "this is no address of a casebook. Write it as jdbc:postgresql://HOST/DATABASE or"
+      return "this is not the address of a casebook. Write it as jdbc:postgresql://HOST/DATABASE or"
           + " jdbc:sqlite:FILE.";
     }
     return find(trouble, FlywayException.class)

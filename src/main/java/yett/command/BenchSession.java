@@ -60,7 +60,7 @@ final class BenchSession {
     return "At work in "
         + folder
         + ": check, new cause, test, compare, show ID, find WORD, cover and the other commands of"
-        + " \"knowledge\" mean this folder. help tells all, quit leaves.";
+        + " \"knowledge\" mean this folder. help lists them all; quit leaves.";
   }
 
   /**

@@ -22,14 +22,14 @@ final class ConsentAtConsole implements Consent {
     return given(
         "These rules are new here or were changed: "
             + String.join(", ", files)
-            + ". Rules (DRL) are a program and can do whatever you can. Run them only if you know "
-            + "who wrote them and have looked at them.");
+            + ". Rules (DRL) are a program and can do whatever you can. Run them only if you"
+            + " know who wrote them and have read them.");
   }
 
   @Override
   public boolean toBeLed(Collection<String> lacking) {
     return given(
-        "This rule base lacks what protects people in the one of the program, or has it otherwise: "
+        "This rule base lacks, or has changed, what protects people in the program's own: "
             + UntrustedRules.few(lacking)
             + ". Go on only if you know who did it and why.");
   }

@@ -20,7 +20,7 @@ public final class HelpCommands {
 
   @Command(
       name = "help",
-      description = "all commands, or the words of one",
+      description = "all commands, or the usage of one",
       help = "Usage: help [COMMAND]",
       completionProvider = Completions.COMMANDS)
   public void help(CommandContext context, @Arguments List<String> words) {
@@ -29,7 +29,7 @@ public final class HelpCommands {
       console.show(
           Block.heading("Commands"),
           CommandHelp.rows(CommandHelp.listed(commands)),
-          Block.paragraph("help COMMAND tells the words of one; quit leaves."));
+          Block.paragraph("help COMMAND shows how to use one; quit leaves."));
     } else {
       console.show(CommandHelp.of(String.join(" ", words), List.of(), commands));
     }

@@ -63,7 +63,7 @@ public final class Shell {
     if (well && place.output().lost()) {
       place
           .output()
-          .tell("Not all of the output could be written: the disk is full, or nobody reads it.");
+          .tell("Not all output could be written: the disk is full, or nothing is reading it.");
       return Sysexits.IO.code();
     }
     return failures.last().code();

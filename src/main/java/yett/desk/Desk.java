@@ -399,7 +399,7 @@ public final class Desk implements AutoCloseable {
         + (open.waiting() > 0 ? "still cannot be delivered." : "delivered.")
         + (recorded.theirs().isEmpty()
             ? ""
-            : " Somebody else had gone on with it meanwhile; what no longer fitted is kept as a"
+            : " Somebody else had worked on it in the meantime; what no longer fitted is kept as a"
                 + " note. Look at it: resume "
                 + open.id()
                 + ".");

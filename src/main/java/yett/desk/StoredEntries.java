@@ -42,7 +42,7 @@ public final class StoredEntries {
   public static String unreadable(Entry entry) {
     if (entry.event() instanceof Event.Unread unread) {
       return event(unread.text()).isPresent()
-          ? " is by nobody who can answer"
+          ? " is by an unknown role"
           : " is nothing that this version of the program knows";
     }
     return "";

@@ -19,8 +19,8 @@ public final class UntrustedRules extends RuntimeException {
     return new UntrustedRules(
         "These rules do not run, because nobody said on this computer that they are trusted: "
             + String.join(", ", files)
-            + ". Rules (DRL) are a program: they can do whatever you can. Once you know who wrote "
-            + "them and have looked at them, say so with: knowledge trust FOLDER. It holds until "
+            + ". Rules (DRL) are a program: they can do whatever you can. Once you know who"
+            + " wrote them and have read them, say so with: knowledge trust FOLDER. It holds until "
             + "one of them changes.");
   }
 
@@ -29,8 +29,8 @@ public final class UntrustedRules extends RuntimeException {
    */
   public static UntrustedRules safeguards(Collection<String> lacking) {
     return new UntrustedRules(
-        "Nobody is led by this rule base, because it lacks what protects people in the one of the"
-            + " program, or has it otherwise: "
+        "Nobody is led by this rule base, because it lacks, or has changed, what protects people"
+            + " in the program's own: "
             + few(lacking)
             + ". If that is meant, and you know who did it, say so with: knowledge trust FOLDER. It"
             + " holds until something of it changes.");

@@ -11,7 +11,7 @@ import yett.knowledge.Repair;
  *
  * @param chance of it
  * @param known whether all that is wrong in it is in the rule base
- * @param repairs all that are done in it, in vain or not
+ * @param repairs all that are done in it, without success or not
  */
 record Scenario(double chance, boolean known, Set<Repair> repairs) {
 

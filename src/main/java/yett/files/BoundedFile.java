@@ -79,7 +79,7 @@ public final class BoundedFile {
       throw new NoSuchFileException(file.toString());
     }
     if (!Files.isRegularFile(file)) {
-      throw new FileNotFoundException(file + " is no file that can be read to its end");
+      throw new FileNotFoundException(file + " cannot be read to its end");
     }
     if (Files.size(file) > largest) {
       throw new TooLarge(file);

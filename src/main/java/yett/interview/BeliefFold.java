@@ -43,7 +43,7 @@ final class BeliefFold {
   private record Standing(
       Belief belief, double[] chances, int known, double bits, Optional<Conflict> found) {}
 
-  /** An answer is looked into when it makes the answers hang together so much worse. */
+  /** An answer is looked into when it makes the answers fit together so much worse. */
   private static final double WORSE_BY = 1;
 
   private final RuleBase base;
@@ -236,7 +236,7 @@ final class BeliefFold {
         .orElse(Retest.of(Retest.How.FAILED, told));
   }
 
-  /** What was complained of and had not gone when the gate was last tried. */
+  /** What was reported and had not gone when the gate was last tried. */
   private List<Observation> complaints() {
     return deeds.stream()
         .filter(d -> d instanceof Learn learn && learn.event() == 0 && said(learn))
@@ -288,7 +288,7 @@ final class BeliefFold {
         tried.event(),
         "retest",
         "the gate " + tried.tried().words(),
-        "a repair that cured, or did not, tells what was wrong",
+        "whether a repair helped tells what was wrong",
         "the repair's card",
         before,
         after);

@@ -14,7 +14,7 @@ import yett.knowledge.RuleBase;
 
 /**
  * What was seen of an effect that a cause leads to. It is words on what is believed and no evidence
- * of its own: the belief reckons with the rows that come of effects.
+ * of its own: the belief uses the rows that come of effects.
  *
  * @param chance that the effect is there when the cause alone is
  * @param seen looks that show it, the most telling first

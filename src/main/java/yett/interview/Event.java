@@ -327,7 +327,7 @@ public sealed interface Event {
   /**
    * The gate was tried.
    *
-   * @param same of one that failed, whether it did all of what was complained of; empty if nobody
+   * @param same of one that failed, whether it did all of what was reported; empty if nobody
    *     could tell how it failed
    * @param left of one that did some of it, the complaints that are left
    * @param anew complaints about it that nobody made before
@@ -352,7 +352,7 @@ public sealed interface Event {
       this(cured, same, List.of(), List.of());
     }
 
-    /** A gate that does some of what was complained of, and perhaps something else. */
+    /** A gate that does some of what was reported, and perhaps something else. */
     public static Retested left(List<String> left, List<String> anew) {
       return new Retested(false, Optional.of(false), left, anew);
     }

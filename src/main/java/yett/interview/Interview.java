@@ -248,7 +248,7 @@ public final class Interview implements AutoCloseable {
       String consequence = ids.get(i);
       if (roots[i] < chances[i] / 2) {
         IntStream.range(0, chances.length)
-            .filter(c -> base.causes().get(ids.get(c)).bringsAbout().containsKey(consequence))
+            .filter(c -> base.causes().get(ids.get(c)).consequences().containsKey(consequence))
             .boxed()
             .max(Comparator.comparingDouble(c -> chances[c]))
             .ifPresent(

@@ -87,7 +87,7 @@ final class NextStep {
         return Optional.of(new Step.AskSite(sites.questions(state.told().site())));
       }
       if (state.isInspection()) {
-        return Optional.empty(); // nothing is complained of
+        return Optional.empty(); // nothing is reported
       }
       if (state.told().complaints().isEmpty()) {
         return Optional.of(

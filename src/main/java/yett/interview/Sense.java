@@ -120,7 +120,7 @@ public final class Sense {
         Check check = base.checks().get(reading.check());
         doubt(
             check != null && !check.measures().map(m -> m.possible(reading.value())).orElse(false),
-            "it is no reading that " + reading.check() + " can have");
+            "it is not a reading that " + reading.check() + " can have");
         doubt(ourCards && check == null, "there is no such check");
       }
 
@@ -199,7 +199,7 @@ public final class Sense {
         return () ->
             doubt(
                 earlier(event.first()).isEmpty() || earlier(event.second()).isEmpty(),
-                "it is about what is no earlier answer");
+                "it is about what is not an earlier answer");
       }
 
       @Override
@@ -229,7 +229,7 @@ public final class Sense {
                 .ifPresentOrElse(
                     // Whoever corrects may know by now what another one measured.
                     a -> answer(a.check(), event.answer(), Role.ELECTRICIAN),
-                    () -> doubt(true, "it corrects what is no earlier answer"));
+                    () -> doubt(true, "it corrects what is not an earlier answer"));
       }
 
       @Override
@@ -331,7 +331,8 @@ public final class Sense {
       answer.choice().ifPresent(c -> doubt(check.indexOf(c) < 0, id + " has no such outcome"));
       answer
           .reading()
-          .ifPresent(r -> doubt(!isReading(check, r), "it is no reading that " + id + " can have"));
+          .ifPresent(r -> doubt(!isReading(check, r), "it is not a reading that " + id + " can"
+              + " have"));
     }
 
     private void repair(Event.Repaired e, Role by) {

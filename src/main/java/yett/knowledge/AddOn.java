@@ -111,7 +111,7 @@ public record AddOn(
           inner.problem(
               kind,
               "unknown-word",
-              "\"" + kind + "\" is no kind of card",
+              "\"" + kind + "\" is not a kind of card",
               Names.advice(kind, kinds));
         }
       }

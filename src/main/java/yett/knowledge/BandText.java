@@ -37,7 +37,7 @@ final class BandText {
       throw new IllegalArgumentException(
           "\""
               + text
-              + "\" is no band; write \"below 24 V\", \"24 V to 25.2 V\", \"above 25.2 V\", "
+              + "\" is not a band; write \"below 24 V\", \"24 V to 25.2 V\", \"above 25.2 V\", "
               + "\"within expectation\" or \"above 1.5 x high\"");
     }
     return new Band(limit(ends[0], false, measures), limit(ends[1], true, measures));

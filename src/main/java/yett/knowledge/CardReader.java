@@ -36,7 +36,7 @@ final class CardReader {
         fields.text("name"),
         fields.text("area", ""),
         fields.number("prior", 0.0001, 0.9),
-        fields.chances("brings-about"),
+        fields.chances("consequences"),
         fields.chances(LEADS_TO),
         fields.chance("retest-fails", USUAL_RETEST_FAILS),
         fields.conditions("only-if"),
@@ -249,7 +249,7 @@ final class CardReader {
         now.put(Role.named(word), lines(inner, word));
       } else {
         inner.problem(
-            word, "unknown-word", "\"" + word + "\" is no role", Names.advice(word, Role.words()));
+            word, "unknown-word", "\"" + word + "\" is not a known role", Names.advice(word, Role.words()));
       }
     }
     if (now.isEmpty()) {
@@ -375,7 +375,7 @@ final class CardReader {
         fields.problem(
             "inspect",
             "unknown-word",
-            "\"" + word + "\" is no inspection",
+            "\"" + word + "\" is not a kind of inspection",
             Names.advice(word, InspectionKind.words()));
       }
     }
@@ -398,7 +398,7 @@ final class CardReader {
                 fields.problem(
                     "reliability/" + word,
                     "unknown-word",
-                    "\"" + word + "\" is no role",
+                    "\"" + word + "\" is not a known role",
                     Names.advice(word, Role.words()));
               }
             });
@@ -479,7 +479,7 @@ final class CardReader {
     String[] ends = text.split("\\s+to\\s+");
     if (ends.length != 2) {
       throw new IllegalArgumentException(
-          "\"" + text + "\" is no range; write it as \"0 V to 60 V\"");
+          "\"" + text + "\" is not a range; write it as \"0 V to 60 V\"");
     }
     return new Measures(
         open.quantity(),

@@ -7,7 +7,7 @@ import java.util.Map;
  * Something wrong that can be put right.
  *
  * @param prior chance that it is present at a call-out, 0 to 1
- * @param bringsAbout causes that this one makes present, each with its chance (noisy-OR)
+ * @param consequences causes that this one makes present, each with its chance (noisy-OR)
  * @param leadsTo effects that it makes present, each with its chance (noisy-OR)
  * @param retestFails chance that the gate fails its retest while this cause remains
  * @param onlyIf site question to the answers under which the cause can exist; empty means always
@@ -17,7 +17,7 @@ public record Cause(
     String name,
     String area,
     double prior,
-    Map<String, Double> bringsAbout,
+    Map<String, Double> consequences,
     Map<String, Double> leadsTo,
     double retestFails,
     Map<String, List<String>> onlyIf,

@@ -114,7 +114,7 @@ public record CauseTableEdit(
         problems.add(
             "line "
                 + (e.getLocation() == null ? 1 : e.getLocation().getLineNr())
-                + ": this is no line of a table. Save it as CSV, in UTF-8.");
+                + ": this is not a line of a table. Save it as CSV, in UTF-8.");
         return List.of();
       }
     }
@@ -201,7 +201,7 @@ public record CauseTableEdit(
             cell
                 + ": \""
                 + shown(typed)
-                + "\" is no chance. Write a figure from 0 to 1, or a word: "
+                + "\" is not a probability. Write a figure from 0 to 1, or a word: "
                 + LikelihoodWords.list()
                 + ".");
       } else if (now.isEmpty()) {

@@ -78,13 +78,13 @@ final class CrossCheck {
 
   private void cause(Cause cause) {
     known(
-        "cause", cause.id(), "brings-about", cause.bringsAbout().keySet(), base.causes().keySet());
+        "cause", cause.id(), "consequences", cause.consequences().keySet(), base.causes().keySet());
     conditions("cause", cause.id(), cause.onlyIf());
     if (reaches(cause.id(), cause.id())) {
       problem(
           "cause",
           cause.id(),
-          "brings-about",
+          "consequences",
           "links-loop",
           "\"" + cause.id() + "\" brings itself about through its links",
           "Take out the link that is least true.");
@@ -101,7 +101,7 @@ final class CrossCheck {
   }
 
   private boolean reaches(String from, String target) {
-    Deque<String> open = new ArrayDeque<>(bringsAbout(from));
+    Deque<String> open = new ArrayDeque<>(consequences(from));
     Set<String> seen = new HashSet<>();
     while (!open.isEmpty()) {
       String next = open.pop();
@@ -109,15 +109,15 @@ final class CrossCheck {
         return true;
       }
       if (seen.add(next)) {
-        open.addAll(bringsAbout(next));
+        open.addAll(consequences(next));
       }
     }
     return false;
   }
 
-  private Collection<String> bringsAbout(String id) {
+  private Collection<String> consequences(String id) {
     Cause cause = base.causes().get(id);
-    return cause == null ? List.of() : cause.bringsAbout().keySet();
+    return cause == null ? List.of() : cause.consequences().keySet();
   }
 
   /** A danger is asked first of all; what it tells must not be heard without consequence. */

@@ -51,7 +51,7 @@ public record FirmSettings(
           inner.problem(
               word,
               "unknown-word",
-              "\"" + word + "\" is no mains part",
+              "\"" + word + "\" is not a mains part",
               Names.advice(word, MainsPart.words()));
         }
       }

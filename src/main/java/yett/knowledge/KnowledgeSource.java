@@ -66,7 +66,7 @@ public interface KnowledgeSource {
                       addOn.toString(),
                       0,
                       0,
-                      "this folder is no add-on: it has no " + AddOn.FILE,
+                      "this folder is not an add-on: it has no " + AddOn.FILE,
                       "The file begins with a line \"add-on: a-name\".")));
         }
         String path = addOn.toString().replace('\\', '/');

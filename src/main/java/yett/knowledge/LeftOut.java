@@ -72,7 +72,7 @@ public final class LeftOut {
                 c.name(),
                 c.area(),
                 c.prior(),
-                ofCauses(c.bringsAbout()),
+                ofCauses(c.consequences()),
                 c.leadsTo(),
                 c.retestFails(),
                 c.onlyIf(),

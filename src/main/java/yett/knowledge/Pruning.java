@@ -15,7 +15,7 @@ final class Pruning {
   /** By kind of the card that is off: fields whose keys are such cards. */
   private static final Map<String, List<String>> KEYS =
       Map.of(
-          "cause", List.of("likelihood", "odds", "removes", "brings-about"),
+          "cause", List.of("likelihood", "odds", "removes", "consequences"),
           "effect", List.of("leads-to"),
           "check", List.of("shows"),
           "complaint", List.of("shows"),

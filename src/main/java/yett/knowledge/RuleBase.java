@@ -67,7 +67,7 @@ public record RuleBase(
     while (!open.isEmpty()) {
       String cause = open.remove();
       if (all.add(cause)) {
-        new TreeMap<>(causes.get(cause).bringsAbout())
+        new TreeMap<>(causes.get(cause).consequences())
             .forEach(
                 (to, chance) -> {
                   if (link.happens(cause, to, chance)) {

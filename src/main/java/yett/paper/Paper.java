@@ -34,6 +34,6 @@ public enum Paper {
     return Arrays.stream(values())
         .filter(p -> p.word.equals(word))
         .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException("no paper: " + word));
+        .orElseThrow(() -> new IllegalArgumentException("unknown paper size: " + word));
   }
 }

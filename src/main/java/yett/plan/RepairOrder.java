@@ -109,7 +109,7 @@ final class RepairOrder {
   /**
    * Expected cost in a state of the work under these weights of the hypotheses.
    *
-   * @param tried by repair, whether it has been tried in vain
+   * @param tried by repair, whether it has been tried without success
    */
   double value(double[] weights, int state, boolean[] tried) {
     choose(weights, tried);

@@ -243,7 +243,7 @@ final class Search {
     }
 
     /**
-     * Whether a check can wait until the first repair has been done in vain: it costs clearly more
+     * Whether a check can wait until the first repair has been done without success: it costs clearly more
      * than it lowers the estimate by, or it hardly ever changes that repair, so that whatever it
      * would tell is of use only then.
      *

@@ -95,7 +95,7 @@ public final class Exercises {
             .filter(
                 c ->
                     truth.stream()
-                        .noneMatch(o -> base.causes().get(o).bringsAbout().containsKey(c)))
+                        .noneMatch(o -> base.causes().get(o).consequences().containsKey(c)))
             .count();
   }
 }

@@ -75,7 +75,7 @@ public final class Notebook {
   }
 
   /** An exercise that was left, with all that happened in it. */
-  public record Left(Begun begun, List<Jotting> jottings) {}
+  public record Left(Begun begun, List<PracticeEntry> entries) {}
 
   public Path results() {
     return results;
@@ -86,8 +86,8 @@ public final class Notebook {
     append(open, begun);
   }
 
-  public void keep(Jotting jotting) {
-    append(open, jotting);
+  public void keep(PracticeEntry entry) {
+    append(open, entry);
   }
 
   /** Ends the one that is going on. */
@@ -113,7 +113,7 @@ public final class Notebook {
     }
     try {
       Begun begun = JSON.readValue(lines.get(0), Begun.class);
-      return Optional.of(new Left(begun, read(lines.subList(1, lines.size()), Jotting.class)));
+      return Optional.of(new Left(begun, read(lines.subList(1, lines.size()), PracticeEntry.class)));
     } catch (JacksonException e) {
       return Optional.empty(); // written by another version, or cut off in its first line
     }

@@ -38,7 +38,7 @@ public final class Workbench implements AutoCloseable {
   private final FaultyGate gate;
   private final SafetyGate safety;
   private final Compass compass;
-  private final Consumer<Jotting> keep;
+  private final Consumer<PracticeEntry> keep;
   private final List<Entry> entries;
   private final List<Slip> slips = new ArrayList<>();
   private final List<Departure> departures = new ArrayList<>();
@@ -52,7 +52,7 @@ public final class Workbench implements AutoCloseable {
    * @param keep takes everything that happens, before it counts
    */
   public Workbench(
-      Expertise expertise, Exercise exercise, List<Jotting> before, Consumer<Jotting> keep) {
+      Expertise expertise, Exercise exercise, List<PracticeEntry> before, Consumer<PracticeEntry> keep) {
     this.exercise = exercise;
     this.base = expertise.base();
     this.interview = expertise.newInterview();
@@ -65,18 +65,18 @@ public final class Workbench implements AutoCloseable {
     this.moment = interview.at(entries);
   }
 
-  private void again(Jotting jotting) {
-    if (jotting.event() != null) {
-      jotting.event().accept(followed).run();
-      add(jotting.event());
-    } else if (jotting.slip() != null) {
-      slips.add(jotting.slip());
-    } else if (jotting.departure() != null) {
-      departures.add(jotting.departure());
-    } else if (jotting.best() != null) {
+  private void again(PracticeEntry entry) {
+    if (entry.event() != null) {
+      entry.event().accept(followed).run();
+      add(entry.event());
+    } else if (entry.slip() != null) {
+      slips.add(entry.slip());
+    } else if (entry.departure() != null) {
+      departures.add(entry.departure());
+    } else if (entry.best() != null) {
       hints++;
-    } else if (jotting.guess() != null) {
-      guesses.add(jotting.guess());
+    } else if (entry.guess() != null) {
+      guesses.add(entry.guess());
     }
   }
 
@@ -175,7 +175,7 @@ public final class Workbench implements AutoCloseable {
         .ifPresent(
             r -> {
               Slip slip = new Slip(minutes, what, r.why());
-              keep.accept(Jotting.of(slip));
+              keep.accept(PracticeEntry.of(slip));
               slips.add(slip);
             });
     return refusal;
@@ -242,7 +242,7 @@ public final class Workbench implements AutoCloseable {
   public void repair(Repair repair) {
     boolean wise = judge(repair.id(), repair.name()) || followUp(repair) || confirmed(repair);
     if (!wise) {
-      keep.accept(Jotting.guess(repair.id()));
+      keep.accept(PracticeEntry.guess(repair.id()));
       guesses.add(repair.id());
     }
     gate.repaired(repair);
@@ -275,7 +275,7 @@ public final class Workbench implements AutoCloseable {
   public Hint hint() {
     Compass.Best best = compass.best(moment);
     Hint hint = new Hint(best.card(), best.words(), best.reason());
-    keep.accept(Jotting.hint(hint.words()));
+    keep.accept(PracticeEntry.hint(hint.words()));
     hints++;
     return hint;
   }
@@ -311,14 +311,14 @@ public final class Workbench implements AutoCloseable {
     Optional<Departure> departure = compass.departure(moment, card, words, minutes);
     departure.ifPresent(
         d -> {
-          keep.accept(Jotting.of(d));
+          keep.accept(PracticeEntry.of(d));
           departures.add(d);
         });
     return departure.isEmpty();
   }
 
   private void record(Event event) {
-    keep.accept(Jotting.of(event));
+    keep.accept(PracticeEntry.of(event));
     add(event);
   }
 

@@ -118,7 +118,7 @@ final class ReadingParser {
     if (meant.isEmpty()) {
       throw new ReadingException(
           Spelling.quoted(spelling)
-              + " is no unit of "
+              + " is not a unit of "
               + quantity.label()
               + "; "
               + Spelling.didYouMean(spelling, Spellings.all(Unit.of(quantity)))

@@ -81,7 +81,7 @@ final class NextWork {
         .filter(p -> state.work().cured())
         .forEach(p -> lines.add("Proof to be made: " + p.ask() + here(p.who(), p.id())));
     if (lines.isEmpty()) {
-      page.paragraph("Nothing in this rule base is worth its cost any more.");
+      page.paragraph("Nothing in this rule base is worth its cost now.");
     } else {
       page.items(lines);
     }

@@ -42,7 +42,7 @@ public enum CaseKind {
     }
     if (truth.size() > 1) {
       kinds.add(
-          truth.stream().anyMatch(c -> bringsAboutOneOf(base, c, truth))
+          truth.stream().anyMatch(c -> consequencesOneOf(base, c, truth))
               ? ROOT_AND_CONSEQUENCE
               : TWO_FAULTS);
     }
@@ -54,7 +54,7 @@ public enum CaseKind {
   }
 
   /** Directly, or by way of what it brings about. */
-  private static boolean bringsAboutOneOf(RuleBase base, String root, List<String> causes) {
+  private static boolean consequencesOneOf(RuleBase base, String root, List<String> causes) {
     Set<String> reached = base.withConsequences(Set.of(root), (from, to, chance) -> true);
     return causes.stream().anyMatch(c -> !c.equals(root) && reached.contains(c));
   }

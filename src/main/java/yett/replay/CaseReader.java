@@ -289,7 +289,7 @@ final class CaseReader {
         .problem(
             slot.place(),
             "unknown-outcome",
-            quoted(text) + " is no outcome of \"" + check.id() + "\"",
+            quoted(text) + " is not an outcome of \"" + check.id() + "\"",
             Names.advice(text, outcomes));
     return Optional.empty();
   }
@@ -313,7 +313,7 @@ final class CaseReader {
       return Optional.of(new Answer.Read(text, value));
     } catch (ReadingException e) {
       fields.problem(
-          place, "bad-reading", quoted(text) + " is no reading for \"" + id + "\"", e.getMessage());
+          place, "bad-reading", quoted(text) + " is not a reading for \"" + id + "\"", e.getMessage());
       return Optional.empty();
     }
   }

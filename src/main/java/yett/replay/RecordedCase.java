@@ -23,7 +23,7 @@ import yett.knowledge.Role;
  * @param repairs right repairs, to judge by
  * @param expect the cause that should come first
  * @param stop the stop that should end it
- * @param misleads whether what is complained of points away from the cause
+ * @param misleads whether what is reported points away from the cause
  * @param keptAside whether nobody may tune the cards by this case, so that it can judge them
  * @param blind whether it was written without sight of the rule base (docs/field-set.md)
  */

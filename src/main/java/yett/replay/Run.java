@@ -342,7 +342,7 @@ final class Run {
     }
     transcript.tried(tried.get().cured());
     boolean assumed = recorded.retests().isEmpty();
-    Why why = Why.of("a repair that cured, or did not, tells what was wrong");
+    Why why = Why.of("whether a repair helped tells what was wrong");
     begin("retest", "retest", asked, why, words(tried.get()), assumed, tried.get());
   }
 

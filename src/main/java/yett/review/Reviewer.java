@@ -70,7 +70,7 @@ public final class Reviewer {
     List<SettledCase> possible =
         cases.stream()
             .filter(c -> c.share().containsKey(cause.id()))
-            .filter(c -> c.causes().stream().noneMatch(p -> bringsAbout(p, cause.id())))
+            .filter(c -> c.causes().stream().noneMatch(p -> consequences(p, cause.id())))
             .toList();
     if (possible.isEmpty() || cause.id().equals(Cause.NOT_IN_RULE_BASE)) {
       return Optional.empty();
@@ -95,9 +95,9 @@ public final class Reviewer {
             posterior));
   }
 
-  private boolean bringsAbout(String parent, String cause) {
+  private boolean consequences(String parent, String cause) {
     Cause card = base.causes().get(parent);
-    return card != null && card.bringsAbout().containsKey(cause);
+    return card != null && card.consequences().containsKey(cause);
   }
 
   private static double odds(double chance) {

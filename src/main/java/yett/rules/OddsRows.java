@@ -50,7 +50,7 @@ final class OddsRows implements RowKind {
         throw new IllegalArgumentException(
             "\""
                 + cause
-                + "\" is no cause. "
+                + "\" is not a known cause. "
                 + Names.advice(cause, cells.base().causes().keySet()));
       }
       if (factors.put(cause, factor) != null) {

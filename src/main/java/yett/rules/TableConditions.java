@@ -96,7 +96,7 @@ final class TableConditions {
     String[] ends = cell.split("\\s+to\\s+");
     if (ends.length != 2) {
       throw new IllegalArgumentException(
-          "\"" + cell + "\" is no range; write \"below 6 m\", \"6 m to 9 m\" or \"above 9 m\"");
+          "\"" + cell + "\" is not a range; write \"below 6 m\", \"6 m to 9 m\" or \"above 9 m\"");
     }
     return new Span(reading(measures, ends[0]), reading(measures, ends[1]));
   }

@@ -39,7 +39,7 @@ public final class Consequences {
   private Optional<String> words(Cause cause, Repair repair) {
     List<String> sentences = new ArrayList<>();
     List<Cause> from =
-        cause.bringsAbout().keySet().stream()
+        cause.consequences().keySet().stream()
             .filter(c -> chance(c) >= LIKELY && !repair.removes().containsKey(c))
             .sorted()
             .map(base.causes()::get)
@@ -52,7 +52,7 @@ public final class Consequences {
     }
     List<Cause> roots =
         base.causes().values().stream()
-            .filter(c -> c.bringsAbout().containsKey(cause.id()) && chance(c.id()) >= LIKELY)
+            .filter(c -> c.consequences().containsKey(cause.id()) && chance(c.id()) >= LIKELY)
             .filter(c -> !repair.removes().containsKey(c.id()))
             .toList();
     if (!roots.isEmpty()) {

@@ -51,7 +51,7 @@ public final class StepWords {
   public static String nothingLeft(Role role) {
     return "no check or repair that is open to "
         + Wording.aPerson(role)
-        + " is worth its cost any more";
+        + " is worth its cost now";
   }
 
   private enum HandingOver implements HandOverReason.Visitor<String> {

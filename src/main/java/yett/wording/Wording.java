@@ -210,8 +210,8 @@ public final class Wording {
   public String conflict(Conflict conflict) {
     String answers = conflict.parts().stream().map(this::part).collect(Collectors.joining("; "));
     return (conflict.parts().size() > 1
-            ? "These answers hardly go together: "
-            : "This hardly goes together with what was known: ")
+            ? "These answers hardly fit together: "
+            : "This hardly fits what was known before: ")
         + answers
         + "."
         + (conflict.weighed() ? "" : " The last one is kept, but not weighed.");

@@ -70,7 +70,7 @@ class EffectRowsTest {
     base.causes().values().forEach(c -> builder.cause(c.id(), c.prior()));
     base.causes()
         .values()
-        .forEach(c -> c.bringsAbout().forEach((to, q) -> builder.link(c.id(), to, q)));
+        .forEach(c -> c.consequences().forEach((to, q) -> builder.link(c.id(), to, q)));
     base.checks().values().forEach(c -> builder.check(c.id(), c.otherwise(), c.likelihood()));
     return builder.build();
   }
@@ -81,7 +81,7 @@ class EffectRowsTest {
     base.causes().values().forEach(c -> builder.cause(c.id(), c.prior()));
     base.effects().values().forEach(e -> builder.cause(e.id(), 0));
     for (Cause cause : base.causes().values()) {
-      cause.bringsAbout().forEach((to, q) -> builder.link(cause.id(), to, q));
+      cause.consequences().forEach((to, q) -> builder.link(cause.id(), to, q));
       cause.leadsTo().forEach((to, q) -> builder.link(cause.id(), to, q));
     }
     for (Effect effect : base.effects().values()) {

@@ -119,7 +119,7 @@ final class PlainModel {
     plain.links = new double[n][n];
     for (Cause cause : base.causes().values()) {
       cause
-          .bringsAbout()
+          .consequences()
           .forEach(
               (to, chance) ->
                   plain.links[plain.causes.indexOf(cause.id())][plain.causes.indexOf(to)] = chance);

@@ -130,7 +130,7 @@ class AnomaliesTest {
             + " removed as relay-stuck",
         "shows: {dead-without-mains: 0.5}; MISSING relay-stuck: no check has a row for it",
         "only-if: {supply: [solar]}\\n"
-            + "brings-about: {charger-dead: 0.1}\\n"
+            + "consequences: {charger-dead: 0.1}\\n"
             + "shows: {lamp-seen: {dark: 1}}; CONTRADICTORY relay-stuck: brings about charger-dead,"
             + " but by their only-if",
         "only-if: {batteries: [none]}\\nshows: {battery-rest-voltage: {flat: 1}}"

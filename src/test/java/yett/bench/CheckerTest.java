@@ -45,7 +45,7 @@ class CheckerTest {
     files.put("a.drl", "rule \"x\"\nwhen\n  Given(check == \"lamp-sen\")\nthen\nend\n");
     assertThat(problems(new Checker(), files))
         .containsExactly(
-            "battery.yaml:5:16: \"bateries\" in \"brings-about\" is not known",
+            "battery.yaml:5:16: \"bateries\" in \"consequences\" is not known",
             "battery.yaml:69:1: this is not YAML: while scanning a simple key, no colon follows a"
                 + " name",
             "people.yaml:71:1: \"tomorrow\" is not known here",
@@ -77,10 +77,10 @@ class CheckerTest {
     files.put("a.case.yaml", "case: a\nperson: caller\nanswers: {lamp-seen: drak}\n");
     assertThat(problems(new Checker(), files))
         .containsExactly(
-            "a.case.yaml:3:11: \"drak\" is no outcome of \"lamp-seen\"",
+            "a.case.yaml:3:11: \"drak\" is not an outcome of \"lamp-seen\"",
             "a.drl:3:43: \"drak\" is not an outcome of \"lamp-seen\", so rule \"x\" never fires",
             "a.drl:4:20: \"opning\" is not a card, so rule \"x\" never fires",
-            "a.drl:6:19: \"charger-ded\" is not a card, so rule \"x\" concludes it in vain");
+            "a.drl:6:19: \"charger-ded\" is not a card, so rule \"x\" concludes it to no effect");
   }
 
   @Test
@@ -91,7 +91,7 @@ class CheckerTest {
     assertThat(problems(checker, files)).isEmpty();
     files.compute("people.yaml", (n, t) -> t.replace("dark", "black"));
     assertThat(problems(checker, files))
-        .containsExactly("a.case.yaml:3:11: \"dark\" is no outcome of \"lamp-seen\"");
+        .containsExactly("a.case.yaml:3:11: \"dark\" is not an outcome of \"lamp-seen\"");
     files.compute("people.yaml", (n, t) -> t.replace("black", "dark"));
     assertThat(problems(checker, files)).isEmpty();
   }

@@ -272,7 +272,7 @@ class NewFilesTest {
             "runs-without-mains",
             "runs-without-mains",
             "fail often",
-            "brings-about",
+            "consequences",
             "batteries-low sometimes",
             "retest-fails",
             "40",
@@ -287,7 +287,7 @@ class NewFilesTest {
     assertThat(files.get("battery/charger-lead-loose.yaml"))
         .contains(
             "only-if: {batteries: [sealed, open]}\n",
-            "brings-about: {batteries-low: sometimes}\nretest-fails: 0.4\n",
+            "consequences: {batteries-low: sometimes}\nretest-fails: 0.4\n",
             "  runs-without-mains: often\n");
     assertThat(files.get("battery/charger-lead-loose.case.yaml"))
         .contains("site: {batteries: sealed}\n")
@@ -733,7 +733,7 @@ class NewFilesTest {
         "cause; only-if; batteris agm; There is no site question \"batteris\". Maybe \"batteries\".",
         "cause; only-if; batteries lithum; There is no answer to batteries that is \"lithum\".",
         "cause; only-if; batteries; Write behind it which answers",
-        "cause; brings-about; batteries-lo often; Maybe \"batteries-low\"",
+        "cause; consequences; batteries-lo often; Maybe \"batteries-low\"",
         "cause; retest-fails; mostly; \"mostly\" will not do",
         "cause; like; charger-ded; There is no cause \"charger-ded\". Maybe \"charger-dead\"",
         "cause; complaints; dead-without-mains offen; \"offen\" is no chance",
@@ -749,12 +749,12 @@ class NewFilesTest {
         "cause; repair; replace-chargr; There is no repair \"replace-chargr\". Maybe \"replace-charger\".",
         "cause; also; dead-without-mains; \"dead-without-mains\" is a complaint: say it where",
         "check; ask; Is it lit; End it with \"?\".",
-        "check; measures; time V stopwatch; \"V\" is no unit of time.",
+        "check; measures; time V stopwatch; \"V\" is not a unit of time.",
         "check; measures; time s stopwach; Maybe \"stopwatch\"",
         "check; measures; tim s stopwatch; unknown quantity",
         "check; outcomes; lit: it is lit; at least two answers",
         "repair; removes; ''; Name at least one cause.",
-        "case; answers; lamp-seen drak; \"drak\" is no outcome of lamp-seen. Maybe \"dark\".",
+        "case; answers; lamp-seen drak; \"drak\" is not an outcome of lamp-seen. Maybe \"dark\".",
         "case; answers; battery-rest-voltage 5 kg; battery-rest-voltage: \"kg\" is a mass",
         "case; answers; lamp-sen dark; Maybe \"lamp-seen\"",
         "case; person; neighbour; \"neighbour\" is not known here"

@@ -69,7 +69,7 @@ class QuestionListTest {
                 "prior: 0.15", "prior: 0.31",
                 "chain-slack: {usual: 0.2, slap: 0.8}", "charger-dead: {usual: 0.6, slap: 0.4}",
                 "otherwise: {steady: 0.99, dark: 0.01}", "otherwise: {steady: 0.7, dark: 0.3}",
-                "brings-about: {batteries-low: 0.9}", "brings-about: {mains-missing: 0.2}"));
+                "consequences: {batteries-low: 0.9}", "consequences: {mains-missing: 0.2}"));
     assertThat(other.causes().get("chain-slack").prior()).isEqualTo(0.31);
     assertThat(other.checks().get("noise-kind").likelihood()).containsOnlyKeys("charger-dead");
     assertThat(QuestionList.of(other)).isEqualTo(QuestionList.of(small(Map.of())));

@@ -327,7 +327,7 @@ class TroublesTest {
     assertThatThrownBy(() -> Casebook.open("jdbc:nowhere://desk/yett?password=hemlock"))
         .isInstanceOf(CasebookException.class)
         .hasMessage(
-            "jdbc:nowhere://desk/yett: this is no address of a casebook. Write it as"
+            "jdbc:nowhere://desk/yett: this is not the address of a casebook. Write it as"
                 + " jdbc:postgresql://HOST/DATABASE or jdbc:sqlite:FILE.")
         .hasMessageNotContaining("hemlock");
   }

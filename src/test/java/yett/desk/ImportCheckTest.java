@@ -54,16 +54,21 @@ class ImportCheckTest {
       value = {
         "technician | noted | {'type':'noted','text':'gull on the beam'} | ''",
         "caller | said-forgotten | {'type':'said','words':''} | ''",
-        "\u001b[2Jcaller | noted | {'type':'noted','text':'x'} | event 2 is by nobody who can answer",
-        "Caller | noted | {'type':'noted','text':'x'} | event 2 is by nobody who can answer",
-        "caller | sung | {'type':'sung'} | event 2 is nothing that this version of the program knows",
+        "\u001b[2Jcaller | noted | {'type':'noted','text':'x'} | event 2 is by an unknown role",
+        "Caller | noted | {'type':'noted','text':'x'} | event 2 is by an unknown role",
+        "caller | sung | {'type':'sung'} | event 2 is nothing that this version of the program"
+            + " knows",
         "caller | noted | null | event 2 is nothing that this version of the program knows",
-        "caller | noted | {'type':'noted'} | event 2 is nothing that this version of the program knows",
-        "caller | \u001b[2J | {'type':'noted','text':'x'} | event 2 is not of the kind that it says",
+        "caller | noted | {'type':'noted'} | event 2 is nothing that this version of the program"
+            + " knows",
+        "caller | \u001b[2J | {'type':'noted','text':'x'} | event 2 is not of the kind that it"
+            + " says",
         "technician | answered | {'type':'answered','check':'chain-sag','answer':{'kind':'reading',"
-            + "'typed':'1e999 mm','value':1e999}} | event 2: it is no reading that chain-sag can have",
+            + "'typed':'1e999 mm','value':1e999}} | event 2: it is not a reading that chain-sag"
+            + " can have",
         "technician | answered | {'type':'answered','check':'chain-sag','answer':{'kind':'reading',"
-            + "'typed':'190 mm','value':'NaN'}} | event 2: it is no reading that chain-sag can have",
+            + "'typed':'190 mm','value':'NaN'}} | event 2: it is not a reading that chain-sag"
+            + " can have",
         "technician | site-answered | {'type':'site-answered','question':'opening','answer':'wide'}"
             + "| event 2: opening has no such answer",
         "technician | closed | {'type':'closed','ending':'HANDED_OVER'}"

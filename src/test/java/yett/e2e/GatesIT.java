@@ -278,7 +278,7 @@ class GatesIT {
     assertThat(in(office, "gates", "add", "Shed", "opning=4 m").stderr())
         .contains("Maybe \"opening\"");
     assertThat(in(office, "gates", "add", "Shed", "opening=4 V").stderr())
-        .contains("\"4 V\" is no answer to: How wide is the opening", "from 1 m to 20 m");
+        .contains("\"4 V\" is not an answer to: How wide is the opening", "from 1 m to 20 m");
     assertThat(in(office, "gates", "add", "Shed", "support=wings").stderr())
         .contains("Known: track (", "cantilever (");
     assertThat(in(office, "gates", "describe", "Shed", "support=track").stderr())

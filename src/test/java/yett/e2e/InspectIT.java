@@ -48,7 +48,7 @@ class InspectIT {
   @Test
   void what_is_no_inspection_and_who_inspects_none_is_told() {
     Pipe.Result what = yett(directory, "", "inspect", "Net loft", "--for", "servise");
-    assertThat(what.stderr()).contains("\"servise\" is no inspection", "service");
+    assertThat(what.stderr()).contains("\"servise\" is not a kind of inspection", "service");
     assertThat(what.exitCode()).isNotZero();
     Pipe.Result who = yett(directory, "", "inspect", "Net loft", "--as", "caller");
     assertThat(who.stderr()).contains("over the telephone");

@@ -36,7 +36,7 @@ class InterviewIT {
           .as("asked after the power cut, answered before it")
           .doesNotContainAnyElementsOf(withoutSetUps(before));
       visitor.until(Screen.Kind.CLOSE);
-      assertThat(visitor.screen().text()).contains("Every proof that this gate needs passed.");
+      assertThat(visitor.screen().text()).contains("The gate has passed every proof it needs.");
       assertThat(visitor.asked())
           .contains(
               "REPAIR", "RETEST", "reversal-closing", "reversal-opening", "manual-release-works");

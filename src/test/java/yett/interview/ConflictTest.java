@@ -34,7 +34,7 @@ class ConflictTest {
     CausalModel.Builder builder = CausalModel.builder();
     BASE.causes().values().forEach(c -> builder.cause(c.id(), c.prior() / 10));
     for (Cause cause : BASE.causes().values()) {
-      cause.bringsAbout().forEach((to, chance) -> builder.link(cause.id(), to, chance));
+      cause.consequences().forEach((to, chance) -> builder.link(cause.id(), to, chance));
     }
     for (Check check : BASE.checks().values()) {
       double[] base = new double[check.outcomes().size()];
@@ -175,7 +175,7 @@ class ConflictTest {
       Conflict conflict = after.conflict().orElseThrow();
       assertThat(conflict.weighed()).isFalse();
       assertThat(new Wording(BASE).conflict(conflict))
-          .startsWith("This hardly goes together with what was known: \"" + check.ask())
+          .startsWith("This hardly fits what was known before: \"" + check.ask())
           .endsWith("kept, but not weighed.");
       add(entries, new Event.Corrected(wrong, new Answer.Chosen(check.outcomes().get(0).id())));
       assertThat(interview.at(entries).conflict()).isEmpty();

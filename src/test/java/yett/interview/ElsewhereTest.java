@@ -106,8 +106,8 @@ class ElsewhereTest {
         "causes.yaml",
         (name, text) ->
             text.replace(
-                "brings-about: {batteries-low: 0.9}",
-                "brings-about: {batteries-low: 0.9, elsewhere-1: 0.5}"));
+                "consequences: {batteries-low: 0.9}",
+                "consequences: {batteries-low: 0.9, elsewhere-1: 0.5}"));
   }
 
   private static String cause(int number, Random random) {
@@ -118,7 +118,7 @@ class ElsewhereTest {
         name: Something that other gates have
         area: supply
         prior: %.4f
-        brings-about: {%s: %.2f}
+        consequences: {%s: %.2f}
         only-if: {batteries: [none]}
         shows:
           %s

@@ -32,7 +32,7 @@ class CardSchemasTest {
   private static final Path EXAMPLES = Path.of("docs/examples");
   private static final Path SOURCES = Path.of("src/main/java/yett/knowledge");
 
-  /** With this, headers are written instead of complained of. */
+  /** With this, headers are written instead of reported. */
   private static final boolean WRITE = Boolean.getBoolean("yett.write");
 
   static Stream<Path> files(Predicate<String> wanted) throws IOException {

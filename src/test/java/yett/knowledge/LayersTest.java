@@ -112,7 +112,7 @@ class LayersTest {
     assertThat(problems("switches-off: {cause: [chian-slack]}\n", "# nothing\n"))
         .containsExactly("quay/add-on.yaml:3:16: there is no cause \"chian-slack\" to switch off");
     assertThat(problems("switches-off: {couse: [chain-slack]}\n", "# nothing\n"))
-        .containsExactly("quay/add-on.yaml:3:16: \"couse\" is no kind of card");
+        .containsExactly("quay/add-on.yaml:3:16: \"couse\" is not a kind of card");
   }
 
   @Test
@@ -161,7 +161,7 @@ class LayersTest {
     Path chain = Path.of("knowledge/chain");
     assertThatThrownBy(() -> KnowledgeSource.layered(SHIPPED, List.of(chain)).files())
         .isInstanceOf(KnowledgeException.class)
-        .hasMessageContaining("this folder is no add-on: it has no add-on.yaml");
+        .hasMessageContaining("this folder is not an add-on: it has no add-on.yaml");
   }
 
   private static final String EFFECT =

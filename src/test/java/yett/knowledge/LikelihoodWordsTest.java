@@ -107,7 +107,7 @@ class LikelihoodWordsTest {
             cause: bracket-bent
             name: Bracket bent
             prior: 0.01
-            brings-about: {chain-slack: nearly always}
+            consequences: {chain-slack: nearly always}
             retest-fails: rarely
             shows: {chain-looks: {low: usually}, chain-slaps: sometimes}
             source: test
@@ -123,7 +123,7 @@ class LikelihoodWordsTest {
     assertThat(slaps.likelihood().get("bracket-bent")).containsExactly(0.75, 0.25);
     assertThat(slaps.otherwise()).containsExactly(0.99, 0.01);
     assertThat(slaps.unmentioned()).isEqualTo(0.25);
-    assertThat(base.causes().get("bracket-bent").bringsAbout())
+    assertThat(base.causes().get("bracket-bent").consequences())
         .isEqualTo(Map.of("chain-slack", 0.92));
     assertThat(base.causes().get("bracket-bent").retestFails()).isEqualTo(0.08);
     assertThat(base.repairs().get("new-bracket").removes()).containsEntry("bracket-bent", 0.99);

@@ -111,7 +111,7 @@ class MutatedCardsTest {
     for (Cause cause : base.causes().values()) {
       require(cause, !cause.name().isBlank() && !cause.source().isBlank());
       require(cause, cause.prior() >= 0.0001 && cause.prior() <= 0.9);
-      require(cause, cause.bringsAbout().values().stream().allMatch(MutatedCardsTest::chance));
+      require(cause, cause.consequences().values().stream().allMatch(MutatedCardsTest::chance));
       require(cause, cause.leadsTo().values().stream().allMatch(MutatedCardsTest::chance));
       require(cause, base.effects().keySet().containsAll(cause.leadsTo().keySet()));
     }

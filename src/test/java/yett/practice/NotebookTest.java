@@ -19,8 +19,8 @@ import yett.replay.SmallRuleBase;
 class NotebookTest {
   private static final Notebook.Begun BEGUN =
       new Notebook.Begun("5ca1ab1e", "", "", "chain", "easy", "technician", 4711);
-  private static final Jotting SEEN =
-      Jotting.of(new Event.Answered("noise-kind", new Answer.Chosen("slap")));
+  private static final PracticeEntry SEEN =
+      PracticeEntry.of(new Event.Answered("noise-kind", new Answer.Chosen("slap")));
 
   @TempDir private Path folder;
 
@@ -31,17 +31,17 @@ class NotebookTest {
     assertThat(notebook.left()).isEmpty();
     notebook.begin(BEGUN);
     notebook.keep(SEEN);
-    notebook.keep(Jotting.of(new Slip(3, "Chain sag", "the gate may start")));
+    notebook.keep(PracticeEntry.of(new Slip(3, "Chain sag", "the gate may start")));
     Path file = folder.resolve("new/practice-open.jsonl");
     Files.writeString(file, "{\"event\":{\"type\":\"ans", StandardOpenOption.APPEND);
-    notebook.keep(Jotting.hint("Try the gate"));
+    notebook.keep(PracticeEntry.hint("Try the gate"));
     Notebook.Left left = new Notebook(folder.resolve("new")).left().orElseThrow();
     assertThat(left.begun()).isEqualTo(BEGUN);
-    assertThat(left.jottings())
+    assertThat(left.entries())
         .containsExactly(
             SEEN,
-            Jotting.of(new Slip(3, "Chain sag", "the gate may start")),
-            Jotting.hint("Try the gate"));
+            PracticeEntry.of(new Slip(3, "Chain sag", "the gate may start")),
+            PracticeEntry.hint("Try the gate"));
   }
 
   @Test

@@ -23,7 +23,7 @@ class SafetyGateTest {
     CaseFile file = CaseFile.read("quay.case.yaml", text, BASE);
     assertThat(file.problems()).isEmpty();
     Exercise exercise = new Exercises(EXPERTISE).of(file.cases().get(0), 1).orElseThrow();
-    return new Workbench(EXPERTISE, exercise, List.of(), jotting -> {});
+    return new Workbench(EXPERTISE, exercise, List.of(), entry -> {});
   }
 
   @Test

@@ -37,9 +37,9 @@ class WorkbenchTest {
       truth: [chain-slack]
       """;
 
-  private final List<Jotting> kept = new ArrayList<>();
+  private final List<PracticeEntry> kept = new ArrayList<>();
 
-  private Workbench bench(Exercise exercise, List<Jotting> before) {
+  private Workbench bench(Exercise exercise, List<PracticeEntry> before) {
     return new Workbench(EXPERTISE, exercise, before, kept::add);
   }
 
@@ -117,14 +117,14 @@ class WorkbenchTest {
               .drawn(Optional.empty(), Optional.empty(), Role.ELECTRICIAN, seed);
       try (Workbench bench = bench(exercise, List.of())) {
         follow(bench);
-        Reckoning reckoning = Reckoning.of(EXPERTISE, bench);
+        PracticeScore score = PracticeScore.of(EXPERTISE, bench);
         assertThat(bench.slips()).isEmpty();
         assertThat(bench.departures()).isEmpty();
-        assertThat(reckoning.minutes())
+        assertThat(score.minutes())
             .as("seed " + seed + " " + exercise.truth())
-            .isCloseTo(reckoning.planMinutes(), within(0.051));
-        assertThat(reckoning.cost()).isCloseTo(reckoning.planCost(), within(0.1));
-        putRight += reckoning.putRight() ? 1 : 0;
+            .isCloseTo(score.planMinutes(), within(0.051));
+        assertThat(score.cost()).isCloseTo(score.planCost(), within(0.1));
+        putRight += score.putRight() ? 1 : 0;
       }
     }
     assertThat(putRight).isGreaterThan(6);
@@ -183,7 +183,7 @@ class WorkbenchTest {
   @Test
   void an_exercise_that_was_left_goes_on_where_it_was() {
     Exercise exercise = exercise(SLACK);
-    List<Jotting> first;
+    List<PracticeEntry> first;
     double minutes;
     Answer next;
     try (Workbench bench = bench(exercise, List.of())) {
@@ -266,7 +266,7 @@ class WorkbenchTest {
         }
       }
       inOrder(kept);
-      kept.stream().map(Jotting::event).filter(e -> e != null).forEach(e -> done.add(e.getClass()));
+      kept.stream().map(PracticeEntry::event).filter(e -> e != null).forEach(e -> done.add(e.getClass()));
     }
     assertThat(done).contains(Event.SetUpEntered.class, Event.Repaired.class, Event.Answered.class);
   }
@@ -288,11 +288,11 @@ class WorkbenchTest {
   }
 
   /** Reads what was kept in its own way, from the cards alone. */
-  private static void inOrder(List<Jotting> kept) {
+  private static void inOrder(List<PracticeEntry> kept) {
     Set<String> inForce = new HashSet<>();
     boolean looked = false;
-    for (Jotting jotting : kept) {
-      Event event = jotting.event();
+    for (PracticeEntry entry : kept) {
+      Event event = entry.event();
       if (event instanceof Event.SetUpEntered e) {
         assertThat(looked).as("looked for dangers before " + e).isTrue();
         SetUp card = BASE.setUps().get(e.setUp());

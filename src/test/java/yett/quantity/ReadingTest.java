@@ -145,20 +145,20 @@ class ReadingTest {
           LENGTH      | 6 in 7 ft   | "6 in 7 ft" cannot be read; this asks for a length in mm, e.g. 190 mm or 7 1/2 in.
           LENGTH      | 7 3/2 in    | "7 3/2" has a fraction of one or more; type it like 7 1/2 or as 7.5.
           LENGTH      | 1/0 in      | "1/0" divides by zero; type it as a decimal.
-          LENGTH      | 190 nm      | "nm" is no unit of length; did you mean mm or cm or m?
-          LENGTH      | 5 minches   | "minches" is no unit of length; did you mean inches?
+          LENGTH      | 190 nm      | "nm" is not a unit of length; did you mean mm or cm or m?
+          LENGTH      | 5 minches   | "minches" is not a unit of length; did you mean inches?
           LENGTH      | 5-7 mm      | "5-7 mm" looks like two readings; type one.
           LENGTH      | 5–7 mm      | "5–7 mm" looks like two readings; type one.
           LENGTH      | abc         | There is no number in "abc"; this asks for a length in mm, e.g. 190 mm or 7 1/2 in.
           LENGTH      | mm 190      | "mm 190" does not begin with a number; this asks for a length in mm, e.g. 190 mm or 7 1/2 in.
-          VOLTAGE     | 24 MV       | "MV" is no unit of voltage; did you mean mV?
-          VOLTAGE     | 24.3 vlots  | "vlots" is no unit of voltage; did you mean volt?
-          VOLTAGE     | 24.3 qqqq   | "qqqq" is no unit of voltage; use V, mV or kV.
+          VOLTAGE     | 24 MV       | "MV" is not a unit of voltage; did you mean mV?
+          VOLTAGE     | 24.3 vlots  | "vlots" is not a unit of voltage; did you mean volt?
+          VOLTAGE     | 24.3 qqqq   | "qqqq" is not a unit of voltage; use V, mV or kV.
           VOLTAGE     | NaN         | There is no number in "NaN"; this asks for a voltage in V, e.g. 24.3 V.
           VOLTAGE     | -Infinity   | There is no number in "-Infinity"; this asks for a voltage in V, e.g. 24.3 V.
           VOLTAGE     | 1e999       | "1e999" is too large to be a reading.
           VOLTAGE     | 1e-999      | "1e-999" is too small to be a reading.
-          VOLTAGE     | 0x1p3       | "x" is no unit of voltage; use V, mV or kV.
+          VOLTAGE     | 0x1p3       | "x" is not a unit of voltage; use V, mV or kV.
           VOLTAGE     | 24.3.1      | "24.3.1" is not a number; type it like 24.3, 1234 or 7 1/2.
           VOLTAGE     | 1,23,4      | "1,23,4" is not a number; type it like 24.3, 1234 or 7 1/2.
           VOLTAGE     | 24,         | "24," is not a number; type it like 24.3, 1234 or 7 1/2.
@@ -166,17 +166,17 @@ class ReadingTest {
           VOLTAGE     | ~24 V       | "~24 V" is not one number; type the reading without the sign.
           VOLTAGE     | 24 25       | "24 25" cannot be read; this asks for a voltage in V, e.g. 24.3 V.
           VOLTAGE     | 24 V 3 mV   | "24 V 3 mV" cannot be read; this asks for a voltage in V, e.g. 24.3 V.
-          RESISTANCE  | 5 MOHM      | "MOHM" is no unit of resistance; did you mean mohm or Mohm?
+          RESISTANCE  | 5 MOHM      | "MOHM" is not a unit of resistance; did you mean mohm or Mohm?
           RESISTANCE  | OL          | "OL" means that the meter is out of its range; choose another range, or say that you cannot tell.
           RESISTANCE  | 0.L         | "0.L" means that the meter is out of its range; choose another range, or say that you cannot tell.
-          VOLTAGE     | 4.7 k       | "k" is no unit of voltage; use V, mV or kV.
+          VOLTAGE     | 4.7 k       | "k" is not a unit of voltage; use V, mV or kV.
           RESISTANCE  | >200 Mohm   | ">200 Mohm" is not one number; type the reading without the sign.
           TEMPERATURE | -300 C      | "-300 C" is colder than anything can be; this asks for a temperature in degC, e.g. 21 degC or 70 degF.
           FORCE       | 75 lb       | "lb" is a mass; this asks for a force in N, e.g. 150 N or 34 lbf.
           TIME        | 5 m         | "m" is a length; this asks for a time in s, e.g. 18 s or 1.5 min.
           TIME        | 1 min 75 s  | "1 min 75 s" does not add up; the min must be whole, and the s less than 1 min.
           ANGLE       | 3 V         | "V" is a voltage; this asks for an angle in deg, e.g. 2.5 deg.
-          COUNT       | 12 links    | "links" is no unit of count; type the number alone.
+          COUNT       | 12 links    | "links" is not a unit of count; type the number alone.
           COUNT       | 12 V        | "V" is a voltage; this asks for a count, e.g. 12.
           COUNT       | ٣           | There is no number in "٣"; this asks for a count, e.g. 12.
           """)

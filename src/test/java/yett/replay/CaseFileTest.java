@@ -151,9 +151,9 @@ class CaseFileTest {
               Known: cold-snap.
             quay.case.yaml:7:3: there is no check "chain-sgg"
               Maybe "chain-sag". Known: battery-rest-voltage, chain-sag, charging-voltage, danger-person, display-lit, held-open, limits-hold, mains-at-terminals, noise-kind, retest.
-            quay.case.yaml:8:3: "12 furlongs" is no reading for "chain-sag"
-              "furlongs" is no unit of length; use mm, cm, m, in or ft.
-            quay.case.yaml:9:3: "drak" is no outcome of "display-lit"
+            quay.case.yaml:8:3: "12 furlongs" is not a reading for "chain-sag"
+              "furlongs" is not a unit of length; use mm, cm, m, in or ft.
+            quay.case.yaml:9:3: "drak" is not an outcome of "display-lit"
               Maybe "dark". Known: dark, steady.
             quay.case.yaml:10:3: "noise-kind" should be one answer, found "{"slap":1}"
               Write a name, or a reading with its unit.
@@ -161,11 +161,11 @@ class CaseFileTest {
               Give one, or leave the line out.
             quay.case.yaml:12:3: "100 V" is not possible for "battery-rest-voltage"
               Possible: 0 V to 60 V.
-            quay.case.yaml:13:28: "3 mm" is no reading for "charging-voltage"
+            quay.case.yaml:13:28: "3 mm" is not a reading for "charging-voltage"
               "mm" is a length; this asks for a voltage in V, e.g. 24.3 V.
             quay.case.yaml:14:3: "does-nothing" is a complaint, not a check
               Add it to the list "complaints".
-            quay.case.yaml:15:3: "passed" is no outcome of "limits-hold"
+            quay.case.yaml:15:3: "passed" is not an outcome of "limits-hold"
               Maybe "pass". Known: fail, pass.
             quay.case.yaml:16:3: "maybe" is no answer to "retest"
               Known: cured, fails.

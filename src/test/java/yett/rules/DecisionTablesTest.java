@@ -184,7 +184,7 @@ class DecisionTablesTest extends ShownByExamples {
       value = {
         "bsiest-hour,class-i,,0,10     | cell B2: \"bsiest-hour\" is no check that is measured",
         "busiest-hour,class-x,,0,10    | cell C2: \"class-x\" is no choice of \"usage-class\"",
-        "busiest-hour,class-i,6,0,10   | cell D2: \"6\" is no range; write \"below 6 m\"",
+        "busiest-hour,class-i,6,0,10   | cell D2: \"6\" is not a range; write \"below 6 m\"",
         "busiest-hour,class-i,below 6,0,10 | cell D2: \"6\" says no unit; write 6 m",
         "busiest-hour,class-i,,ten,10  | cell E2: ",
         "busiest-hour,class-i,,20,10   | cell F2: the upper end is below the lower",

@@ -41,7 +41,7 @@ class MechanicalRulesTest extends ShownByExamples {
         example("a private gate stands and rusts", site("usage-class", "class-i")),
         example("a fast leaf stops hard", site("leaf-speed", "0.5 m/s")),
         example("a gate on a slope", site("grade", "-1.5 %")),
-        example("lorries on the track", happened("ground-work")),
+        example("heavy vehicles on the track", happened("ground-work")),
         example("a long leaf hangs and bows", site("opening", "9 m")),
         example("a boarded leaf is heavy and catches the wind", site("leaf-face", "boarded")),
         example("salt air at chain and bearings", site("climate", "coastal")),

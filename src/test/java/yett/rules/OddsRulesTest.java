@@ -41,7 +41,7 @@ class OddsRulesTest extends ShownByExamples {
             "a dead gate of which nobody has seen the batteries",
             new Fact.Person(Role.CALLER),
             complained("does-nothing")),
-        example("a slope takes its charge", site("grade", "-2.5 %")),
+        example("a slope drains the batteries", site("grade", "-2.5 %")),
         example(
             "a feeder that loses more than it may",
             site("supply-volts", "120"),

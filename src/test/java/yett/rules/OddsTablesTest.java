@@ -69,22 +69,38 @@ class OddsTablesTest {
       value = {
         // grade of the gate and what happened; grade, happened and not happened of the row;
         // whether it speaks
-        "1 %    |                           | from 1 %               |           |           | true",
-        "0.9 %  |                           | from 1 %               |           |           | false",
-        "-2 %   |                           | up to -2 %             |           |           | true",
-        "-1.9 % |                           | up to -2 %             |           |           | false",
-        "-2 %   |                           | up to -2 % or from 2 % |           |           | true",
-        "2 %    |                           | up to -2 % or from 2 % |           |           | true",
-        "0 %    |                           | up to -2 % or from 2 % |           |           | false",
-        "0 %    | heavy-rain                |                        | heavy-rain|           | true",
-        "0 %    | strong-wind               |                        | heavy-rain|           | false",
-        "0 %    | strong-wind               |         | heavy-rain or strong-wind |          | true",
-        "0 %    | heavy-rain strong-wind    |         | heavy-rain or strong-wind |          | true",
-        "0 %    | heavy-rain                |         | heavy-rain and strong-wind |         | false",
-        "0 %    | heavy-rain strong-wind    |         | heavy-rain and strong-wind |         | true",
-        "0 %    | heavy-rain cold-snap      |         | heavy-rain                | cold-snap | false",
-        "1 %    | strong-wind               | from 1 %   |              | cold-snap or heavy-rain | true",
-        "1 %    | heavy-rain                | from 1 %   |              | cold-snap or heavy-rain | false",
+        "1 %    |                           | from 1 %               |           |           |"
+            + " true",
+        "0.9 %  |                           | from 1 %               |           |           |"
+            + " false",
+        "-2 %   |                           | up to -2 %             |           |           |"
+            + " true",
+        "-1.9 % |                           | up to -2 %             |           |           |"
+            + " false",
+        "-2 %   |                           | up to -2 % or from 2 % |           |           |"
+            + " true",
+        "2 %    |                           | up to -2 % or from 2 % |           |           |"
+            + " true",
+        "0 %    |                           | up to -2 % or from 2 % |           |           |"
+            + " false",
+        "0 %    | heavy-rain                |                        | heavy-rain|           |"
+            + " true",
+        "0 %    | strong-wind               |                        | heavy-rain|           |"
+            + " false",
+        "0 %    | strong-wind               |         | heavy-rain or strong-wind |          |"
+            + " true",
+        "0 %    | heavy-rain strong-wind    |         | heavy-rain or strong-wind |          |"
+            + " true",
+        "0 %    | heavy-rain                |         | heavy-rain and strong-wind |         |"
+            + " false",
+        "0 %    | heavy-rain strong-wind    |         | heavy-rain and strong-wind |         |"
+            + " true",
+        "0 %    | heavy-rain cold-snap      |         | heavy-rain                | cold-snap |"
+            + " false",
+        "1 %    | strong-wind               | from 1 %   |              | cold-snap or"
+            + " heavy-rain | true",
+        "1 %    | heavy-rain                | from 1 %   |              | cold-snap or"
+            + " heavy-rain | false",
         "1 %    | heavy-rain                | from 2 %   | heavy-rain   |           | false",
       })
   void a_row_speaks_where_all_of_it_holds(
@@ -102,7 +118,7 @@ class OddsTablesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "two,,,,beam-dity 1.5  | cell F2: \"beam-dity\" is no cause. Maybe \"beam-dirty\"",
+        "two,,,,beam-dity 1.5  | cell F2: \"beam-dity\" is not a known cause. Maybe \"beam-dirty\"",
         "two,,,,beam-dirty     | cell F2: \"beam-dirty\" is no cause with a factor; write",
         "two,,,,beam-dirty 0   | cell F2: \"beam-dirty 0\" is no cause with a factor; write",
         "two,,,,beam-dirty 101 | cell F2: \"beam-dirty 101\" is no cause with a factor; write",

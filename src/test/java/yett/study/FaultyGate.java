@@ -42,6 +42,6 @@ public interface FaultyGate {
   /** Whether the gate runs as it should when it is tried. */
   boolean runs();
 
-  /** Whether a gate that did not run does all of what was complained of. */
+  /** Whether a gate that did not run does all of what was reported. */
   boolean sameTrouble();
 }

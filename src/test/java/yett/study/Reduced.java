@@ -87,7 +87,7 @@ final class Reduced {
         c.name(),
         c.area(),
         prior,
-        less(c.bringsAbout(), cause),
+        less(c.consequences(), cause),
         c.leadsTo(),
         c.retestFails(),
         c.onlyIf(),

@@ -31,7 +31,7 @@ class StepWordsTest {
     assertThat(StepWords.because(new HandOverReason.NothingLeft(Role.CALLER)))
         .isEqualTo("nothing more that the caller may do or look at is worth its time");
     assertThat(StepWords.because(new HandOverReason.NothingLeft(Role.ELECTRICIAN)))
-        .isEqualTo("no check or repair that is open to an electrician is worth its cost any more");
+        .isEqualTo("no check or repair that is open to an electrician is worth its cost now");
   }
 
   @Test
@@ -47,7 +47,7 @@ class StepWordsTest {
                         new HandOverReason.Reserved(fuse, Optional.of(MainsPart.TERMINAL)),
                         new HandOverReason.Reserved(feeder, Optional.empty())))))
         .isEqualTo(
-            "no check or repair that is open to a technician is worth its cost any more; \""
+            "no check or repair that is open to a technician is worth its cost now; \""
                 + fuse.name()
                 + "\" is for an electrician, because it is work on mains terminals; the firm may"
                 + " name others; \""

@@ -33,10 +33,10 @@ public final class CalculateCommands implements JsonErrors {
       Pattern.compile("([A-Za-z][A-Za-z0-9-]*)=(.*)", Pattern.DOTALL);
 
   private static final String CALCULATE =
-      "Usage: calculate [NAME [INPUT=VALUE ...]] [--json]. Without a name, what there is; with a "
-          + "name alone, it asks for each input. A VALUE has its unit, 24.3 V or 7 1/2 in, and "
-          + "perhaps its limits of error: 24.3 V +- 0.2 V. help calculate NAME tells what it needs "
-          + "and where it comes from.";
+      "Usage: calculate [NAME [INPUT=VALUE ...]] [--json]. Without a name it lists the"
+          + " calculations; with only a name it asks for each input. A VALUE carries its unit,"
+          + " 24.3 V or 7 1/2 in, and may carry its limits of error: 24.3 V +- 0.2 V. help"
+          + " calculate NAME shows what it needs and where it comes from.";
 
   private final Console console;
   private final StandardStreams output;
@@ -48,7 +48,7 @@ public final class CalculateCommands implements JsonErrors {
 
   @Command(
       name = "calculate",
-      description = "work out a number of the trade: wire, battery, chain, leaf and more",
+      description = "work out a trade figure: wire, battery, chain, leaf and more",
       help = CALCULATE,
       completionProvider = Completions.CALCULATIONS)
   public void calculate(

@@ -80,7 +80,7 @@ public final class CalculationForm {
             filling.clear(input);
             return Optional.of(at + 1);
           }
-          console.show(Block.paragraph("There is no usual value for this. " + hint(input)));
+          console.show(Block.paragraph("This input has no usual value. " + hint(input)));
         }
         default -> {
           try {

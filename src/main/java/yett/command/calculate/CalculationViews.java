@@ -36,8 +36,8 @@ public final class CalculationViews {
     blocks.add(Block.blank());
     blocks.add(
         Block.paragraph(
-            "calculate NAME asks for each input; help calculate NAME tells what it needs and where"
-                + " it comes from."));
+            "calculate NAME asks for each input; help calculate NAME shows what it needs and"
+                + " where it comes from."));
     return blocks;
   }
 

@@ -24,7 +24,7 @@ import yett.record.DispatchPage;
 public final class CallCommands {
   private static final String CALL =
       "Usage: call [GATE]. GATE is the name of the gate; what is known of it from earlier cases "
-          + "is taken over. What is on the screen is to be read out, one thing at a time.";
+          + "is taken over. Read out what is on the screen, one thing at a time.";
 
   private static final String DISPATCH =
       "Usage: dispatch CASE [--json]. CASE is its number, such as 2026-0007 or 7. The sheet goes "
@@ -42,7 +42,7 @@ public final class CallCommands {
 
   @Command(
       name = "call",
-      description = "lead somebody on the telephone, and send a technician if need be",
+      description = "guide a caller on the telephone, and send a technician if needed",
       help = CALL,
       completionProvider = Completions.GATES)
   public void call(@Arguments List<String> words) {
@@ -51,7 +51,7 @@ public final class CallCommands {
 
   @Command(
       name = "dispatch",
-      description = "the sheet for whoever is sent to a gate",
+      description = "the dispatch sheet for whoever is sent to a gate",
       help = DISPATCH,
       completionProvider = Completions.CASES)
   public void dispatch(

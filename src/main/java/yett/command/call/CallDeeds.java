@@ -67,8 +67,8 @@ public final class CallDeeds {
           questions.word(
               "Enter when it is done, \"g\" if they can't",
               List.of("", "done", "g", "d", "cannot", "not possible", "unknown", "later"),
-              "Only Enter when it is done; g if they cannot or do not get there; x if the call"
-                  + " dropped.");
+              "Press Enter when it is done; g if they cannot or will not get there; x if the"
+                  + " call dropped.");
       if (done.isEmpty()) {
         return;
       }
@@ -90,7 +90,7 @@ public final class CallDeeds {
   }
 
   void failedProof(Step.DecideFailedProof step) {
-    sitting.say("Then something is still wrong with it.");
+    sitting.say("Then something is still wrong.");
     sitting.record(new Event.Reopened(step.proof().id()));
   }
 

@@ -33,7 +33,7 @@ final class ComplaintChoice {
   void ask(Step.AskComplaints step) {
     List<Check> offered = offered(step);
     if (offered.isEmpty()) {
-      pick(step.complaints(), "None of these words is known. What is it most like?");
+      pick(step.complaints(), "Those words were not recognised. What is it most like?");
       return;
     }
     sitting
@@ -97,7 +97,7 @@ final class ComplaintChoice {
     sitting.show(Block.heading(heading), Block.numbered(texts));
     Optional<List<Integer>> picked = questions.several("Numbers", ids, texts);
     if (picked.isPresent() && picked.get().isEmpty()) {
-      sitting.say("At least one; if nothing fits, take the nearest and add a note.");
+      sitting.say("Pick at least one; if nothing fits, take the nearest and add a note.");
     } else if (picked.isPresent()) {
       complained(picked.get().stream().map(complaints::get).toList());
     }

@@ -44,8 +44,8 @@ final class WhoCalls {
     sitting.show(
         Block.heading("Who is calling?"),
         Block.paragraph(
-            "Name, where the gate is, and the number to call back, with commas between; what is"
-                + " not told is left out, Enter for nothing."));
+            "Name, where the gate is, and a number to call back, with commas between; leave out"
+                + " what they do not say, Enter for none."));
     Moment before = sitting.moment();
     while (true) {
       String line = sitting.line("Who").strip();
@@ -61,7 +61,7 @@ final class WhoCalls {
         asked = false; // that comes first
         return;
       } else if (line.toLowerCase(Locale.ROOT).matches("done|send|close|yes|no|d|g|[1-9]")) {
-        sitting.say("That is no name. Enter if it is not told.");
+        sitting.say("That is not a name. Press Enter if they do not say.");
       } else if (line.length() > LONGEST) {
         sitting.say("At most " + LONGEST + " letters, please.");
       } else {

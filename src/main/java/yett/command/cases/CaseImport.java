@@ -76,14 +76,14 @@ final class CaseImport implements CarryFile.Reader {
     if (against.isPresent()) {
       conflicts = true;
       blocks.add(
-          Block.paragraph("What the file tells of a gate is left out: " + against.get() + "."));
+          Block.paragraph("What the file says about a gate was left out: " + against.get() + "."));
     } else if (!casebook.take(site)) {
       conflicts = true;
       blocks.add(
           Block.paragraph(
               "Gate "
                   + site.revisions().get(site.revisions().size() - 1).name()
-                  + " was described anew here and elsewhere, not in the same way. The description"
+                  + " was described again here and elsewhere, and differently. The description"
                   + " here stays. Ask those who were there, and change it in the next case."));
     }
   }
@@ -110,7 +110,7 @@ final class CaseImport implements CarryFile.Reader {
         Taken own = casebook.takeApart(carried);
         blocks.add(
             Block.paragraph(
-                "Case " + taken.id() + " went on elsewhere in another way: see " + own.id() + "."));
+                "Case " + taken.id() + " was continued differently elsewhere: see " + own.id() + "."));
       } else {
         conflict(carried, taken);
       }
@@ -135,7 +135,7 @@ final class CaseImport implements CarryFile.Reader {
     blocks.add(Block.heading("Conflict: case " + taken.id()));
     blocks.add(
         Block.paragraph(
-            "It went on here and elsewhere after event "
+            "It was continued both here and elsewhere after event "
                 + common
                 + ". It was left as it is here."));
     blocks.add(Block.paragraph("Here:"));
@@ -146,7 +146,7 @@ final class CaseImport implements CarryFile.Reader {
         Block.paragraph(
             "Enter what is missing with: resume "
                 + taken.id()
-                + ". Or keep both courses: cases import FILE --apart."));
+                + ". Or keep both versions: cases import FILE --apart."));
   }
 
   private List<String> told(List<StoredEvent> events) {
@@ -181,13 +181,13 @@ final class CaseImport implements CarryFile.Reader {
                 + (left > 0 ? left + " left out, " : "")
                 + "the others unchanged."
                 + (left > 0
-                    ? " If what is left out was made with other cards, take it in with these:"
+                    ? " If what was left out was made with other cards, import it with those:"
                         + " --knowledge FOLDER, or --add-on FOLDER."
                     : "")
                 + (read < told
                     ? " The first line says "
                         + told
-                        + " cases: the file seems to be cut short. Have it written again."
+                        + " cases: the file seems to be cut short. Export it again."
                     : "")));
   }
 }

@@ -31,8 +31,8 @@ import yett.knowledge.RuleBase;
 public record CaseSearchOptions(
     String site, String cause, String since, String until, String state) {
   public static final String WORDS =
-      "[--site GATE] [--cause CAUSE] [--since DAY] [--until DAY] [--state open|closed]. DAY is such"
-          + " as 2026-11-25; --until includes it.";
+      "[--site GATE] [--cause CAUSE] [--since DAY] [--until DAY] [--state open|closed]. DAY is a"
+          + " date such as 2026-11-25; --until includes it.";
 
   public static final String SITE = "the name of a gate, or a part of it";
   public static final String CAUSE = "a cause, by name or id";
@@ -72,7 +72,7 @@ public record CaseSearchOptions(
       throw new UsageException(
           "\""
               + Words.shortened(typed)
-              + "\" is no cause. "
+              + "\" is not a known cause. "
               + Names.advice(typed, all.stream().map(Cause::id).toList()));
     }
     return found.stream().map(i -> all.get(i).id()).collect(Collectors.toSet());
@@ -84,7 +84,7 @@ public record CaseSearchOptions(
       case "closed" -> CaseStatus.CLOSED;
       default ->
           throw new UsageException(
-              "\"" + Words.shortened(typed) + "\" is no state: open or closed.");
+              "\"" + Words.shortened(typed) + "\" is not a state: use open or closed.");
     };
   }
 
@@ -93,7 +93,7 @@ public record CaseSearchOptions(
       return LocalDate.parse(typed);
     } catch (DateTimeException e) {
       throw new UsageException(
-          "\"" + Words.shortened(typed) + "\" is no day. Write year, month, day: 2026-11-25.");
+          "\"" + Words.shortened(typed) + "\" is not a date. Write year-month-day: 2026-11-25.");
     }
   }
 

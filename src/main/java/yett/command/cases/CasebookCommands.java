@@ -23,14 +23,14 @@ import yett.knowledge.Role;
 public final class CasebookCommands {
 
   private static final String REPAIR =
-      "Usage: cases repair [CASE...]. Without a case, all that cases verify finds. Make a back-up"
-          + " before. A case gets a number, times and events that can be read; what is gone"
-          + " stays gone, and a note stands in its place. What was changed stays as it was found."
-          + " How it stood before is kept in the casebook, in the table set_apart.";
+      "Usage: cases repair [CASE...]. Without a case, all that cases verify finds. Make a backup"
+          + " first. A case gets a number, times and events that can be read; what is lost stays"
+          + " lost, with a note in its place. What was altered stays as found. The state before"
+          + " the repair is kept in the casebook, in the table set_apart.";
 
   private static final String UPGRADE =
-      "Usage: cases upgrade. For whoever keeps the server, when everybody has left the casebook"
-          + " and it is backed up. A casebook on this computer needs no upgrade.";
+      "Usage: cases upgrade. For whoever runs the server, once nobody is using the casebook and"
+          + " it has been backed up. A casebook on this computer needs no upgrade.";
 
   private final Desk desk;
   private final Console console;
@@ -70,7 +70,7 @@ public final class CasebookCommands {
     }
     console.show(
         Block.paragraph(
-            "How they stood before is kept in the casebook. Their seals vouch only from now"
+            "Their state before the repair is kept in the casebook. Their seals count from now"
                 + " on."));
   }
 
@@ -92,7 +92,7 @@ public final class CasebookCommands {
   }
 
   private static NewEvent lost(Instant now) {
-    Event note = new Event.Noted("An entry that stood here is gone.");
+    Event note = new Event.Noted("An entry that was here is lost.");
     return new NewEvent(now, Role.CALLER.word(), OpenCase.type(note), EventText.write(note));
   }
 }

@@ -23,13 +23,13 @@ import yett.knowledge.Role;
 public final class CasesCommands {
   private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
 
-  private static final String CASES = "Usage: cases [--open]. The latest first.";
+  private static final String CASES = "Usage: cases [--open]. Latest first.";
 
   private static final String SHOW =
       "Usage: cases show CASE. CASE is its number, such as 2026-0007 or 7.";
 
   private static final String FIND =
-      "Usage: cases find [TEXT] " + CaseSearchOptions.WORDS + " TEXT stands somewhere in the case.";
+      "Usage: cases find [TEXT] " + CaseSearchOptions.WORDS + " TEXT may be anywhere in the case.";
 
   private final Desk desk;
   private final Console console;
@@ -46,7 +46,7 @@ public final class CasesCommands {
         open ? desk.casebook().cases(yett.casebook.CaseStatus.OPEN) : desk.casebook().cases();
     List<Unreadable> unreadable = desk.casebook().unreadable();
     if (cases.isEmpty() && unreadable.isEmpty()) {
-      console.show(Block.paragraph("The casebook holds no case yet. Begin one with: diagnose."));
+      console.show(Block.paragraph("The casebook has no cases yet. Start one with: diagnose."));
       return;
     }
     console.show(new Block.Rows(cases.stream().map(CasesCommands::row).toList()));
@@ -55,14 +55,14 @@ public final class CasesCommands {
           Block.heading("Cannot be read"),
           new Block.Rows(unreadable.stream().map(u -> Block.row(u.id(), u.why())).toList()),
           Block.paragraph(
-              "Another program changed these, or they came in with what this one cannot read."
-                  + " cases verify tells more, cases repair puts right what can be."));
+              "Another program changed these, or they were imported with something this one"
+                  + " cannot read. cases verify says more; cases repair fixes what can be fixed."));
     }
   }
 
   @Command(
       name = {"cases", "show"},
-      description = "where a case stands, and how it came to that",
+      description = "where a case stands, and how it got there",
       help = SHOW,
       completionProvider = Completions.CASES)
   public void show(@Arguments List<String> words) {

@@ -47,7 +47,7 @@ public final class FiguresCommands {
         new CaseSearchOptions(site, cause, since, until, state).in(desk.base(), Optional.empty());
     List<CaseSummary> lines = desk.casebook().search(search);
     if (lines.isEmpty()) {
-      console.show(Block.paragraph("There is no such case, so there are no figures."));
+      console.show(Block.paragraph("No such case, so no figures."));
       return;
     }
     Instant first = lines.stream().map(CaseSummary::opened).min(Instant::compareTo).get();

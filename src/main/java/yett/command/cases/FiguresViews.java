@@ -33,9 +33,9 @@ final class FiguresViews {
                 + DAY.format(figures.until().atZone(ZoneId.systemDefault()))));
     blocks.add(
         Block.paragraph(
-            "Behind each figure, in brackets, the range that holds the true one in 95 of 100 such"
-                + " casebooks. A wide range says: too few cases to tell."));
-    part(blocks, "What was wrong, of the cured cases", causes(figures));
+            "In brackets after each figure: the range that holds the true value in 95 of 100"
+                + " such casebooks. A wide range means too few cases to tell."));
+    part(blocks, "What was wrong, in the cases that were fixed", causes(figures));
     part(
         blocks,
         figures.isShort()
@@ -80,15 +80,15 @@ final class FiguresViews {
 
   private static List<Block.Row> work(CaseFigures figures) {
     List<Block.Row> rows = new ArrayList<>();
-    rows.add(Block.row("cured by the first visit", words(figures.atOnce())));
-    rows.add(Block.row("cured on the telephone", words(figures.onTelephone())));
+    rows.add(Block.row("fixed on the first visit", words(figures.atOnce())));
+    rows.add(Block.row("fixed on the telephone", words(figures.onTelephone())));
     rows.add(Block.row("came back within 90 days", words(figures.repeated())));
     var minutes = figures.minutes();
     rows.add(
         Block.row(
             "minutes, spent to expected",
             minutes.cases() == 0
-                ? "no cured visit yet"
+                ? "no visit fixed one yet"
                 : String.format(Locale.ROOT, "median %.2f", minutes.median())
                     + (Double.isFinite(minutes.range().low())
                         ? String.format(

@@ -26,7 +26,7 @@ import yett.interview.EventText;
 public final class ForgetCommands {
   private static final String FORGET =
       "Usage: cases forget CASE..., or cases forget --person \"NAME OR NUMBER\" for every case"
-          + " that knows somebody so. Names, numbers and the caller's own words go; the technical"
+          + " with that name or number. Names, numbers and the caller's own words go; the technical"
           + " record stays. Copies and exported files are for you to delete.";
 
   private final Desk desk;
@@ -46,7 +46,7 @@ public final class ForgetCommands {
       @Arguments List<String> words,
       @Option(
               longName = "person",
-              description = "the name or the telephone number of who is to be forgotten")
+              description = "name or telephone number of the person to forget")
           String person) {
     if (words.isEmpty() == (person == null)) {
       throw new UsageException(FORGET);
@@ -75,7 +75,7 @@ public final class ForgetCommands {
           Block.paragraph(
               "Somebody typed a name or number into the case itself, where it stays: "
                   + String.join(", ", left)
-                  + ". Names do not belong into notes."));
+                  + ". Keep names out of notes."));
     }
   }
 

@@ -22,9 +22,9 @@ public final class PeopleCommands {
   private static final int LONGEST = 120;
 
   private static final String PEOPLE =
-      "Usage: cases people CASE [--caller NAME] [--phone NUMBER] [--technician NAME]. Nothing of"
-          + " it need be known; an empty text takes it away. It stands in no record and no export"
-          + " unless that is asked for, and cases forget removes it. cases people --person \"NAME OR"
+      "Usage: cases people CASE [--caller NAME] [--phone NUMBER] [--technician NAME]. All of it"
+          + " is optional; an empty text removes it. It appears in no record or export unless"
+          + " you ask for it, and cases forget removes it. cases people --person \"NAME OR"
           + " NUMBER\" shows all that any case knows of somebody; with --json for them to take"
           + " along.";
 
@@ -126,7 +126,7 @@ public final class PeopleCommands {
     }
     console.show(
         rows.isEmpty()
-            ? Block.paragraph("Nothing is known of the people of case " + id + ".")
+            ? Block.paragraph("No people are on file for case  " + id + ".")
             : new Block.Rows(rows));
   }
 }

@@ -28,10 +28,10 @@ public final class VerifyCommands {
   private static final int SHOWN = 200;
 
   private static final String VERIFY =
-      "Usage: cases verify [--to FILE]. Nothing is changed. Each event is sealed when it is written;"
-          + " what was changed or taken away since by another program is told, and what cannot"
-          + " be read or cannot be meant. With --to, the cases that are not in order are written"
-          + " to a file just as they stand. cases repair puts right what can be.";
+      "Usage: cases verify [--to FILE]. Nothing is changed. Each event is sealed when it is"
+          + " written; this reports what another program has changed or removed since, and what"
+          + " cannot be read or makes no sense. With --to, the faulty cases are written to a"
+          + " file exactly as they are. cases repair fixes what can be fixed.";
 
   private final Desk desk;
   private final Console console;
@@ -98,15 +98,16 @@ public final class VerifyCommands {
     return (defect == 0
             ? "Every event is as it was sealed."
             : defect
-                + (defect == 1 ? " case is not as it was" : " cases are not as they were")
-                + " written. Ask who else writes to the casebook. What can be put"
-                + " right: cases repair.")
+                + (defect == 1 ? " case has been altered" : " cases have been altered")
+                + " written. Ask who else writes to the casebook. To fix what can be fixed:"
+                + " cases repair.")
         + (later == 0
             ? ""
             : " Of "
                 + later
                 + (later == 1 ? " case" : " cases")
-                + " the seal was made later than the events, by an upgrade or a repair: whether they"
+                + " the seal was made later than the events, by an upgrade or a repair: whether"
+                + " they"
                 + " were changed before, it cannot tell.");
   }
 

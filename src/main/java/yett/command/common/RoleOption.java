@@ -18,7 +18,7 @@ public final class RoleOption {
       throw new UsageException(
           "\""
               + Words.shortened(word)
-              + "\" is nobody who can answer. "
+              + "\" is not a known role. "
               + Names.advice(word, Role.words()));
     }
     return Role.named(word);

@@ -30,8 +30,8 @@ public final class Words {
     DANGER("danger", "report a danger"),
     HANDOVER("hand over", "give the case to the next level"),
     WORKS_AGAIN("works again", "on a call: it runs again, which ends the call"),
-    CANCEL("cancel", "on a call: they want nobody any more; why may follow"),
-    NO_REPLY("no reply", "on a call: they cannot be reached any more"),
+    CANCEL("cancel", "on a call: they no longer want anybody sent; a reason may follow"),
+    NO_REPLY("no reply", "on a call: the caller can no longer be reached"),
     CUT_OFF("x", "the call dropped: keep what was said"),
     SAVE("save", "stop here and save"),
     HELP("help", "these words");
@@ -155,7 +155,7 @@ public final class Words {
             .orElse("");
     return Heard.refused(
         found.isEmpty()
-            ? "\"" + shortened(text) + "\" is none of the answers: " + list + "."
+            ? "\"" + shortened(text) + "\" is not one of the answers: " + list + "."
             : "\"" + shortened(text) + "\" could be more than one of: " + list + ".");
   }
 

@@ -112,8 +112,8 @@ final class AccountViews {
     blocks.add(
         Block.paragraph(
             Text.dim(
-                "10 dB is ten times the odds. What one answer weighs depends on what was known "
-                    + "before it, so this is the account in the order of the answers.")));
+                "10 dB is ten times the odds. How much an answer counts depends on what was"
+                    + " known before it, so the account follows the order of the answers.")));
     return blocks;
   }
 

@@ -82,8 +82,8 @@ public final class CallEnd {
     }
     if (!sitting.moment().judgement().stops().isEmpty()) {
       sitting.say(
-          "Danger was told of. Whether it runs or not, the gate is looked at before anybody uses"
-              + " it.");
+          "A danger was reported. Whether it runs or not, somebody looks at the gate before"
+              + " anybody uses it.");
       return;
     }
     if (!wasSeenToRun()) {
@@ -120,27 +120,27 @@ public final class CallEnd {
   /** The caller wants nobody any more, or cannot be reached. */
   void broughtBy(Words.Wish wish, String why) {
     if (!isCall()) {
-      sitting.say("That ends a call, and this is none.");
+      sitting.say("That ends a call, and this is not one.");
       return;
     }
     if (!sitting.moment().judgement().stops().isEmpty()) {
       sitting.say(
-          "Danger was told of: this call is not closed so. Somebody goes and looks, whether they"
-              + " ring again or not.");
+          "A danger was reported, so this call cannot be closed that way. Somebody goes and"
+              + " looks, whether they ring again or not.");
       return;
     }
     boolean cancelled = wish == Words.Wish.CANCEL;
     String words =
         why.isEmpty()
             ? sitting.line(
-                cancelled ? "Why? In their words, or Enter" : "Tried how often? Or Enter")
+                cancelled ? "Why? In their words, or Enter" : "How many times tried? Or Enter")
             : why;
     if (cancelled) {
       sitting.show(
           Block.paragraph(Text.strong("Read out:")),
           Block.numbered(
               List.of(
-                  "Nobody comes now. Call again at any time; this call is kept.",
+                  "Nobody will be sent now. Call again at any time; this call is kept.",
                   "Nobody pushes or pulls the gate, opens a cover or reaches into the chain.")));
     }
     close(

@@ -42,8 +42,8 @@ final class CaseEnd {
    */
   private void keepOpen() {
     sitting.say(
-        "Nothing is looked for or mended here. The gate stays as it is, apart from what freed"
-            + " whoever was hurt and what isolates it. The case stays open for the inquiry; go on"
+        "No fault-finding or repair is done here. Leave the gate as it is, apart from what freed"
+            + " the injured person and what isolates it. The case stays open for the inquiry; go on"
             + " with it when the scene is released.");
     questions
         .word(
@@ -59,7 +59,7 @@ final class CaseEnd {
   void closeRepaired() {
     sitting.show(
         Block.heading("Back in service"),
-        Block.paragraph("Every proof that this gate needs passed."));
+        Block.paragraph("The gate has passed every proof it needs."));
     close(Ending.REPAIRED);
   }
 

@@ -97,8 +97,8 @@ public final class DangerList {
         askBack(heard, dangers);
       } else {
         sitting.say(
-            "Type 0 only if none of these is so, or the numbers that are; unknown 2 if of the"
-                + " second you cannot tell.");
+            "Type 0 only if none of these is so, or the numbers that are; unknown 2 if you"
+                + " cannot tell about the second.");
       }
     }
   }
@@ -118,9 +118,9 @@ public final class DangerList {
   /** One slip of a finger is not enough to pass over what somebody said. */
   private boolean isDenied(List<Danger> heard) {
     sitting.show(
-        Block.paragraph("The words that were said may tell of this:"),
+        Block.paragraph("What was said may mean:"),
         Block.numbered(heard.stream().map(d -> Wording.capital(d.outcome().text())).toList()));
-    String line = sitting.line("Type no if nothing of it is so; anything else asks again");
+    String line = sitting.line("Type no if none of it is so; anything else asks again");
     return line.strip().equalsIgnoreCase("no");
   }
 
@@ -134,13 +134,13 @@ public final class DangerList {
   private void askBack(List<Danger> heard, List<Danger> dangers) {
     if (heard.isEmpty()) {
       sitting.say(
-          "These words are kept, but they say neither which of these is so nor that none is. Type"
-              + " the numbers that are so; 0 only if none is; unknown 2 if of the second you cannot"
-              + " tell.");
+          "Your words are kept, but they do not say which of these is so, or that none is. Type"
+              + " the numbers that are so; 0 only if none is; unknown 2 if you cannot tell about"
+              + " the second.");
       return;
     }
     sitting.show(
-        Block.paragraph("That may tell of danger:"),
+        Block.paragraph("That may mean danger:"),
         new Block.Numbered(
             heard.stream()
                 .map(
@@ -151,7 +151,7 @@ public final class DangerList {
                 .toList()),
         Block.paragraph(
             (heard.size() == 1 ? "Is it so? yes" : "Are all of these so? yes")
-                + ", or the numbers of all that are so; 0 only if nothing of the whole list is."));
+                + ", or the numbers of all that are so; 0 only if nothing on the whole list is."));
   }
 
   private static Optional<Set<Danger>> numbers(String text, List<Danger> dangers) {

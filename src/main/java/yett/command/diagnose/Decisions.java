@@ -58,7 +58,7 @@ final class Decisions {
                 + " it."),
         Block.numbered(
             List.of(
-                "go on: mend what the proof points to, or look for the cause",
+                "go on: repair what the proof points to, or look for the cause",
                 "leave the gate out of service: locked off, open way closed by other means, "
                     + "signed")));
     questions

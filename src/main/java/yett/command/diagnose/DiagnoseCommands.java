@@ -54,7 +54,7 @@ public final class DiagnoseCommands {
       @Arguments List<String> words,
       @Option(
               longName = "as",
-              description = "who answers; a technician if it is not said",
+              description = "who answers; a technician unless given",
               defaultValue = "technician")
           String who) {
     new NewCase(desk, console).begin(words, RoleOption.of(who));
@@ -69,7 +69,7 @@ public final class DiagnoseCommands {
       @Arguments List<String> words,
       @Option(
               longName = "as",
-              description = "who answers from now on; the same person as before if it is not said")
+              description = "who answers from now on; the same person as before unless given")
           String who) {
     desk.prepare();
     CaseId id = id(words);
@@ -95,8 +95,8 @@ public final class DiagnoseCommands {
             Block.paragraph(
                 "This inspection is closed: "
                     + state.closed().get().words()
-                    + ". The gate may be used when it passed every proof, in a case or in another"
-                    + " inspection."));
+                    + ". The gate may be used once it has passed every proof, in a case or in"
+                    + " another inspection."));
         new AfterInspection(desk, console).offer(open);
         return;
       }
@@ -112,7 +112,7 @@ public final class DiagnoseCommands {
               .orElse(true);
       if (!sameRules) {
         console.show(
-            Block.paragraph("The rule base has changed since; the answers are judged anew."));
+            Block.paragraph("The rule base has changed since; the answers were weighed again."));
       }
       ClockNotice.show(desk, console);
       console.show(new UnusableEvents(desk.base()).blocks(open.moment()));
@@ -140,7 +140,7 @@ public final class DiagnoseCommands {
           Block.numbered(told),
           Block.signal(
               SignalWord.WARNING,
-              "This was said from afar, and some time ago. Look for each danger of the list"
+              "This was said over the telephone, some time ago. Look for each danger of the list"
                   + " again before you touch anything; \"correct\" changes what was told."));
     }
   }

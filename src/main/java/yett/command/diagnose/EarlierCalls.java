@@ -90,8 +90,8 @@ final class EarlierCalls {
     console.show(
         Block.heading(
             open.size() == 1
-                ? "This gate has a case that is open"
-                : "This gate has cases that are open"),
+                ? "This gate has an open case"
+                : "This gate has open cases"),
         Block.numbered(lines));
     return Prompt.forWords(console)
         .until(

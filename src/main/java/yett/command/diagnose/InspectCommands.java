@@ -19,7 +19,7 @@ import yett.knowledge.Role;
 public final class InspectCommands {
   private static final String INSPECT =
       "Usage: inspect [GATE] [--for commissioning|service] [--as trainee|technician|electrician]."
-          + " Commissioning is for a gate that was mounted, or of which chain, board, operator or"
+          + " Commissioning is for a newly mounted gate, or one whose chain, board, operator or"
           + " limits were changed; service is the planned visit. It can be left at any point with"
           + " save, and goes on with resume. Its sheet: record CASE.";
 
@@ -40,12 +40,12 @@ public final class InspectCommands {
       @Arguments List<String> words,
       @Option(
               longName = "for",
-              description = "commissioning or service; service if it is not said",
+              description = "commissioning or service; service unless given",
               defaultValue = "service")
           String what,
       @Option(
               longName = "as",
-              description = "who inspects; a technician if it is not said",
+              description = "who inspects; a technician unless given",
               defaultValue = "technician")
           String who) {
     Role role = RoleOption.of(who);
@@ -61,7 +61,7 @@ public final class InspectCommands {
       throw new UsageException(
           "\""
               + Words.shortened(word)
-              + "\" is no inspection. "
+              + "\" is not a kind of inspection. "
               + Names.advice(word, InspectionKind.words()));
     }
     return InspectionKind.named(text);

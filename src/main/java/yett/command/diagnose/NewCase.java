@@ -102,7 +102,7 @@ public final class NewCase {
                       : "remark, back, correct, unknown, later, note, danger, hand over, save, "
                           + "help.")));
       if (role == Role.TRAINEE) {
-        console.show(Block.paragraph("A trainee works under the eyes of a technician."));
+        console.show(Block.paragraph("A trainee works under a technician's supervision."));
       }
       new Conversation(console, open, known).run();
       new AfterInspection(desk, console).offer(open);

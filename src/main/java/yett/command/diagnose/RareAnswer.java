@@ -33,7 +33,7 @@ final class RareAnswer {
             Text.of("That means \"")
                 .and(Text.strong(Wording.meaning(check, heard.finding().outcome())))
                 .and(
-                    "\", which after all so far is rare ("
+                    "\", which is unlikely after all that was said so far ("
                         + Figures.percent(heard.chance())
                         + "). Is it really so?")));
     return sitting.yes("yes to keep it, no to answer again");

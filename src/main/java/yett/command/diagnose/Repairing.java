@@ -47,7 +47,7 @@ final class Repairing {
     boolean failed = !sitting.moment().state().work().cured();
     if (failed && !sitting.moment().state().work().retestDue() && !moves.isEmpty()) {
       sitting.say(
-          "Not cured. That is evidence too: "
+          "Not fixed, and that tells something too: "
               + sitting.movements().movement(moves.get(moves.size() - 1), sitting.moment()));
     }
   }

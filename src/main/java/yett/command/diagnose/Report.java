@@ -28,7 +28,7 @@ final class Report {
             names);
     Optional<List<Integer>> picked = questions.several(list, "Numbers", ids, names);
     if (picked.isPresent() && picked.get().isEmpty()) {
-      sitting.say("At least one; if nothing fits, take the nearest and add a note.");
+      sitting.say("Pick at least one; if nothing fits, take the nearest and add a note.");
     } else if (picked.isPresent()) {
       sitting.record(new Event.Complained(picked.get().stream().map(ids::get).toList()));
     }

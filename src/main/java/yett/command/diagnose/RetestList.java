@@ -9,8 +9,8 @@ import yett.interview.Event;
 import yett.knowledge.Check;
 
 /**
- * How a try of the gate went: whether it runs, and if not, what is left of what was complained of
- * and what it does now that nobody complained of before.
+ * How a try of the gate went: whether it runs, and if not, what is left of what was reported
+ * and what it does now that nobody reported before.
  */
 public final class RetestList {
   /** What a caller does to try the gate. */
@@ -59,7 +59,7 @@ public final class RetestList {
         .toList();
   }
 
-  /** A gate of which nobody complained cannot do what was complained of. */
+  /** A gate of which nobody complained cannot do what was reported. */
   private void lines(int reported) {
     line("yes", "it runs as it should");
     if (reported > 0) {

@@ -41,7 +41,7 @@ record SaidOfLooks(int look, Optional<Answer> answer, Optional<String> complaint
   private static String unclear(String text, List<Unusual> unusual, List<Integer> found) {
     String quoted = "\"" + Words.shortened(text) + "\"";
     return found.isEmpty()
-        ? quoted + " is out of the ordinary at none of these looks."
+        ? quoted + " fits none of these looks."
         : quoted
             + " could be more than one: "
             + found.stream()

@@ -37,7 +37,7 @@ final class SetUpScreens {
           questions.word(
               "Enter when these are read",
               List.of(""),
-              "Only Enter, when the cautions are read; save stops here.");
+              "Press Enter once you have read the cautions; save stops here.");
       if (read.isEmpty()) {
         return;
       }

@@ -62,14 +62,14 @@ public final class Sharing {
     sitting.show(
         Block.signal(
             SignalWord.NOTICE,
-            "Somebody else has gone on with this case meanwhile. What they entered:"));
+            "Somebody else has worked on this case in the meantime. What they entered:"));
     sitting.show(Block.numbered(theirs));
     sitting.say(
         recorded.added().isEmpty()
-            ? "What you entered says nothing else than that. Go on from here."
+            ? "What you entered says the same. Go on from here."
             : all
-                ? "What you entered stands behind it. Go on from here."
-                : "What you entered stands behind it; what no longer fits is kept as a note. Go on"
+                ? "What you entered follows it. Go on from here."
+                : "What you entered follows it; what no longer fits is kept as a note. Go on"
                     + " from here.");
   }
 

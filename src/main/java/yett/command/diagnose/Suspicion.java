@@ -69,7 +69,7 @@ final class Suspicion {
         .settling(cause.id())
         .ifPresentOrElse(
             s -> settle(s, cause),
-            () -> sitting.say("No check that is open to you would tell more of it."));
+            () -> sitting.say("No check that is open to you would tell more about it."));
   }
 
   private void settle(OpenChecks.Settling settling, Cause cause) {
@@ -85,7 +85,7 @@ final class Suspicion {
               Figures.percent(p.chance()) + "; then it stands at " + Figures.percent(p.then()[c])));
     }
     sitting.show(
-        Block.heading("What would tell most of it · " + CheckList.costs(settling.open())),
+        Block.heading("What would tell most about it · " + CheckList.costs(settling.open())),
         Block.paragraph(Text.strong(settling.open().check().ask())),
         new Block.Numbered(items));
     boolean next =

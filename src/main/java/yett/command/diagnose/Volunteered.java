@@ -154,7 +154,7 @@ public final class Volunteered {
                 })
             .toList();
     sitting.show(
-        Block.paragraph("That may tell of danger:"),
+        Block.paragraph("That may mean danger:"),
         Block.numbered(outcomes.stream().map(o -> Wording.capital(o.text())).toList()));
     int so =
         sitting.until(

@@ -59,7 +59,7 @@ final class WhyViews {
 
     @Override
     public List<Block> askDangers(Step.AskDangers step) {
-      return because("People come first: what endangers them ends the interview.");
+      return because("People come first.");
     }
 
     @Override
@@ -86,18 +86,18 @@ final class WhyViews {
     @Override
     public List<Block> enter(Step.Enter step) {
       return because(
-          "The next step needs this state of the work; its steps are confirmed once, in order.");
+          "The next step needs the gate in this state; its steps are confirmed once, in order.");
     }
 
     @Override
     public List<Block> leave(Step.Leave step) {
       return because(
-          "The next step needs this state of the work; its steps are confirmed once, in order.");
+          "The next step needs the gate in this state; its steps are confirmed once, in order.");
     }
 
     @Override
     public List<Block> retest(Step.Retest step) {
-      return because("A repair that cured, or did not, tells what was wrong.");
+      return because("Whether a repair helped tells what was wrong.");
     }
 
     @Override

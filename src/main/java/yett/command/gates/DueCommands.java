@@ -13,8 +13,8 @@ import yett.figures.NextInspection;
 /** {@code gates due}: which gates have to be inspected, the earliest first. */
 public final class DueCommands {
   private static final String DUE =
-      "Usage: gates due. A gate is due so many months after the last inspection that it passed as the settings"
-          + " say (inspect-every in firm.yaml, 12 if they do not), and at once if it passed"
+      "Usage: gates due. A gate is due a set number of months after the last inspection it"
+          + " passed (inspect-every in firm.yaml, 12 unless set), and at once if it has passed"
           + " none.";
 
   private final Desk desk;
@@ -46,7 +46,7 @@ public final class DueCommands {
     if (all.isEmpty()) {
       console.show(
           Block.paragraph(
-              "The casebook knows no gate yet. A gate is known from its first case: inspect."));
+              "The casebook has no gates yet. A gate is added with its first case: inspect."));
       return;
     }
     console.show(

@@ -21,13 +21,13 @@ import yett.wording.GateWords;
 /** {@code gates add} and {@code gates describe}: a gate as installed, without a case. */
 public final class GateEntryCommands {
   private static final String FORM =
-      " Such as: opening=\"6 m\" support=cantilever batteries=none. What is not said is the usual.";
+      " Such as: opening=\"6 m\" support=cantilever batteries=none. What you leave out is taken"
+          + " as usual.";
 
   private static final String ADD = "Usage: gates add \"NAME\" QUESTION=ANSWER..." + FORM;
 
   private static final String DESCRIBE =
-      "Usage: gates describe \"NAME\" QUESTION=ANSWER... What was said before stays, unless it is"
-          + " said anew."
+      "Usage: gates describe \"NAME\" QUESTION=ANSWER... Earlier answers stay unless given again."
           + FORM;
 
   private final Desk desk;
@@ -90,14 +90,14 @@ public final class GateEntryCommands {
       throw new UsageException(
           "\""
               + word
-              + "\" answers no question on a gate. "
+              + "\" is not a question about a gate. "
               + Names.advice(id, questions.keySet()));
     }
     SiteQuestion question = questions.get(id);
     String answer = word.substring(equals + 1).strip();
     if (!SiteFacts.canBe(question, answer)) {
       throw new UsageException(
-          "\"" + answer + "\" is no answer to: " + question.ask() + " " + possible(question));
+          "\"" + answer + "\" is not an answer to: " + question.ask() + " " + possible(question));
     }
     answers.put(id, answer);
   }

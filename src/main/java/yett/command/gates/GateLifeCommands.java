@@ -22,10 +22,12 @@ public final class GateLifeCommands {
   private static final String MERGE =
       "Usage: gates merge \"GATE\" \"GATE THAT STAYS\". For one gate that was entered under two"
           + " names: cases and readings of the first go to the second, for good. How the second is"
-          + " described stays. A casebook that has both is merged by itself: files do not carry it.";
+          + " described stays. A casebook that has both is merged by itself: files do not carry"
+          + " it.";
 
   private static final String RETIRE =
-      "Usage: gates retire GATE. For one that is gone or not looked after any more: it is in no list"
+      "Usage: gates retire GATE. For one that is gone or not looked after any more: it is in no"
+          + " list"
           + " and never due; its page and cases stay. Back again: gates restore GATE.";
 
   private static final String RESTORE = "Usage: gates restore GATE. A retired gate is back again.";
@@ -53,7 +55,7 @@ public final class GateLifeCommands {
       throw new UsageException(to.isEmpty() ? GateNames.NO_NAME : GateNames.refusal(to));
     }
     if (from.equals(to)) {
-      throw new UsageException("The gate is called so already.");
+      throw new UsageException("The gate already has that name.");
     }
     desk.casebook().rename(from, to, desk.clock().instant());
     say("\"" + from + "\" is called \"" + to + "\" now.");

@@ -96,7 +96,7 @@ final class Gates {
     }
     throw new UsageException(
         names.isEmpty()
-            ? "The casebook knows no gate yet. A gate is known from its first case: diagnose."
+            ? "The casebook has no gates yet. A gate is added with its first case: diagnose."
             : "There is no gate \"" + typed + "\". " + Names.advice(typed, names));
   }
 

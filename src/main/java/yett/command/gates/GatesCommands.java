@@ -27,7 +27,8 @@ import yett.wording.TrendWords;
 /** {@code gates}: the gates of the casebook listed and shown. */
 public final class GatesCommands {
   private static final String GATES =
-      "Usage: gates [--retired] [--csv]. With --retired those that are not looked after any more; with"
+      "Usage: gates [--retired] [--csv]. With --retired those that are not looked after any"
+          + " more; with"
           + " --csv all of them for a spreadsheet, on standard output: gates --csv > gates.csv.";
 
   private static final String SHOW =
@@ -60,7 +61,7 @@ public final class GatesCommands {
     } else if (gates.isEmpty()) {
       console.show(
           Block.paragraph(
-              "The casebook knows no gate yet. A gate is known from its first case: diagnose."));
+              "The casebook has no gates yet. A gate is added with its first case: diagnose."));
     } else {
       console.show(new GateViews(desk.base()).list(gates));
       if (!retired && gates.size() < all.size()) {

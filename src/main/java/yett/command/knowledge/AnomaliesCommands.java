@@ -27,9 +27,10 @@ public final class AnomaliesCommands {
 
   private static final String ANOMALIES =
       "Usage: knowledge anomalies [FOLDER] [--sample GATES]. What follows from the cards and the"
-          + " text of the rules is told as proved. With --sample the rules are also run on so"
-          + " many gates drawn at random, and what came up on none, or in contradiction, is told"
-          + " as sampled. The exit status is 0 whatever is found: these are places to look at.";
+          + " text of the rules is marked as proved. With --sample the rules are also run on"
+          + " that many gates drawn at random, and what came up on none, or in contradiction, is"
+          + " marked as sampled. The exit status is 0 whatever is found: these are places to"
+          + " look at.";
 
   private final Desk desk;
   private final Console console;
@@ -49,7 +50,7 @@ public final class AnomaliesCommands {
       @Arguments List<String> words,
       @Option(
               longName = "sample",
-              description = "run the rules on so many gates drawn at random, such as 200",
+              description = "run the rules on this many gates drawn at random, such as 200",
               defaultValue = "0")
           String sample) {
     KnowledgeSource source =
@@ -80,7 +81,7 @@ public final class AnomaliesCommands {
   private int gates(String typed) {
     if (!typed.matches("\\d{1,5}")) {
       throw new UsageException(
-          "\"" + Words.shortened(typed) + "\" is no number of gates. " + ANOMALIES);
+          "\"" + Words.shortened(typed) + "\" is not a number of gates. " + ANOMALIES);
     }
     return Integer.parseInt(typed);
   }

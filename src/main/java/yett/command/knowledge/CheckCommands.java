@@ -30,9 +30,9 @@ import yett.knowledge.ShippedKnowledge;
 public final class CheckCommands {
   private static final String CHECK =
       "Usage: knowledge check [FOLDER] [--watch]. Without a folder, the rule base in use; an"
-          + " add-on is looked at as it lies over that. Cards and cases are read; rules (DRL) are"
-          + " not run: the names in them are looked at, how they are written and, once they are"
-          + " trusted, what the compiler says. A repair without a proof is remarked on."
+          + " add-on is checked as laid over it. Cards and cases are read; rules (DRL) are not"
+          + " run: their names and syntax are checked and, once they are trusted, they are"
+          + " compiled. A repair without a proof is remarked on."
           + " The exit status is 0 if nothing is wrong, 65 otherwise.";
 
   private final Desk desk;
@@ -140,7 +140,7 @@ public final class CheckCommands {
     if (!untrusted.isEmpty()) {
       console.show(
           Block.paragraph(
-              "Not compiled, for nobody trusts them yet: "
+              "Not compiled, because nobody has trusted them yet: "
                   + String.join(", ", untrusted)
                   + ". After knowledge trust FOLDER the compiler looks at them too."));
     }

@@ -36,7 +36,8 @@ import yett.wording.Wording;
 public final class KnowledgeCommands {
   private static final String KNOWLEDGE =
       "Usage: knowledge COMMAND ... . Alone it lists its commands; the way through them is"
-          + " docs/trainer.md. \"knowledge FOLDER\" at a terminal stays at work in that folder: at its"
+          + " docs/trainer.md. \"knowledge FOLDER\" at a terminal stays at work in that folder:"
+          + " at its"
           + " prompt the word knowledge and the folder may be left out, and what one command made"
           + " ready is there for the next.";
 
@@ -47,10 +48,12 @@ public final class KnowledgeCommands {
           + " or steps; without a word everything.";
 
   private static final String SHOW =
-      "Usage: knowledge show ID [FOLDER] [--html FILE]. Words for likelihoods are shown as the figures that"
+      "Usage: knowledge show ID [FOLDER] [--html FILE]. Words for likelihoods are shown as the"
+          + " figures that"
           + " they stand for, rows of all files together; of a cause what it leads to, what it"
           + " shows and by which effect, what removes it and what looks like it; of an effect what"
-          + " it comes of, what shows it and what it makes. --html writes all that is known of a cause as a page to"
+          + " it comes of, what shows it and what it makes. --html writes all that is known of a"
+          + " cause as a page to"
           + " print. \"knowledge show words\" tells the words.";
 
   private static final String QUESTIONS =
@@ -77,7 +80,7 @@ public final class KnowledgeCommands {
   public void knowledge(CommandContext context) {
     console.show(
         CommandHelp.rows(CommandHelp.under("knowledge", context.commandRegistry())),
-        Block.paragraph("help knowledge COMMAND tells the words of one."));
+        Block.paragraph("help knowledge COMMAND shows how to use one."));
   }
 
   @Command(

@@ -32,7 +32,8 @@ import yett.knowledge.Problem;
 /** {@code knowledge new}: asks a few questions and writes a card with a test case beside it. */
 public final class NewCommands {
   private static final String NEW =
-      "Usage: knowledge new cause|effect|check|repair|case FOLDER [key=value...]. Asks what the card"
+      "Usage: knowledge new cause|effect|check|repair|case FOLDER [key=value...]. Asks what the"
+          + " card"
           + " needs and writes it into the folder of the rule base; a cause with its rows against"
           + " the causes that it must be told from, and a test case beside it. Answers may be"
           + " given as key=value (\"help knowledge new cause\" lists the keys); without a terminal"
@@ -128,7 +129,7 @@ public final class NewCommands {
       String[] parts = word.split("=", 2);
       if (parts.length < 2) {
         throw new UsageException(
-            "\"" + Words.shortened(word) + "\" is no answer; write it as key=value.");
+            "\"" + Words.shortened(word) + "\" is not an answer; write it as key=value.");
       }
       given.put(parts[0], parts[1].strip());
     }

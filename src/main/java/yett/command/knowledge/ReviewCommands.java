@@ -52,7 +52,7 @@ public final class ReviewCommands {
 
   @Command(
       name = {"knowledge", "review"},
-      description = "set closed cases against the cards",
+      description = "compare closed cases with the cards",
       help = REVIEW,
       completionProvider = Completions.FILES)
   public void review(
@@ -67,7 +67,7 @@ public final class ReviewCommands {
           String only,
       @Option(
               longName = "weight",
-              description = "so many cases a card's judgement weighs; usually 20",
+              description = "how many cases a card's judgement counts for; usually 20",
               defaultValue = "20")
           String weight,
       @Option(longName = "site", description = CaseSearchOptions.SITE) String site,
@@ -84,7 +84,7 @@ public final class ReviewCommands {
     List<Proposal> found =
         new Reviewer(expertise.base(), expertise.model(), weight(weight)).review(cases);
     if (found.isEmpty()) {
-      say("The cases speak against nothing in the cards.");
+      say("The cases contradict nothing in the cards.");
       return;
     }
     ProposalChoice choice = new ProposalChoice(console);
@@ -123,7 +123,8 @@ public final class ReviewCommands {
       // told below
     }
     throw new UsageException(
-        "\"" + Words.shortened(typed) + "\" is no weight: a number of cases from 1 to 1000.");
+        "\"" + Words.shortened(typed) + "\" is not a weight: give a number of cases from 1 to"
+            + " 1000.");
   }
 
   private void say(String sentence) {

@@ -24,7 +24,7 @@ final class SaidFile {
     } catch (NoSuchFileException e) {
       throw new UsageException("There is no file " + file + ".");
     } catch (CharacterCodingException e) {
-      throw new UsageException(file + " is no text in UTF-8. Save it as UTF-8.");
+      throw new UsageException(file + " is not UTF-8 text. Save it as UTF-8.");
     } catch (IOException e) {
       throw new UsageException(file + " cannot be read: " + e.getMessage() + ".");
     }

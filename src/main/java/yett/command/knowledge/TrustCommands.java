@@ -27,12 +27,15 @@ import yett.wording.Wording;
 /** {@code knowledge trust}: which rules may run here, and whose bundles are used. */
 public final class TrustCommands {
   private static final String TRUST =
-      "Usage: knowledge trust FOLDER, or KEY-FILE. Cards and tables are data; rules are a program and can do "
-          + "whatever you can. What is to be trusted is shown, or what changed since it was, and at a "
+      "Usage: knowledge trust FOLDER, or KEY-FILE. Cards and tables are data; rules are a"
+          + " program and can do "
+          + "whatever you can. What is to be trusted is shown, or what changed since it was, and"
+          + " at a "
           + "terminal you are asked. Say it of rules whose author you know. "
           + "A folder in place of the rule base of the program that protects people otherwise "
           + "needs it too before anybody is led by it. It holds on this computer until one of them "
-          + "changes. Of a file with a firm's public key it says that bundles signed with it may be "
+          + "changes. Of a file with a firm's public key it says that bundles signed with it may"
+          + " be "
           + "unpacked here (knowledge unpack), and their rules run.";
 
   private final Desk desk;
@@ -72,7 +75,7 @@ public final class TrustCommands {
       console.show(
           Block.heading(Wording.capital(RuleBases.SAFEGUARDS)),
           Block.paragraph(
-              "Lacking, or otherwise than in the rule base of the program: "
+              "Missing, or different from the program's own rule base: "
                   + String.join(", ", RuleBases.lacking(base))
                   + "."));
     }

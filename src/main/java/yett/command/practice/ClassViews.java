@@ -20,8 +20,8 @@ final class ClassViews {
         new Block.Rows(table.rows().stream().map(r -> Block.row(r.trainee(), words(r))).toList()));
     blocks.add(
         Block.paragraph(
-            "The best first: by slips of safety, then gates put right, then faults confirmed before"
-                + " they were mended; time and parts, against the plan's average over "
+            "Best first: by safety errors, then gates put right, then faults confirmed before"
+                + " they were repaired; time and parts, against the plan's average over "
                 + draws
                 + " gates alike, only where all that is equal."));
     table.unused().forEach(words -> blocks.add(Block.paragraph("Not counted: " + words)));
@@ -41,7 +41,7 @@ final class ClassViews {
         + ", confirmed first: "
         + row.confirmed()
         + (row.time().isPresent()
-            ? ", time: " + ReckoningViews.times(row.time().getAsDouble()) + " the plan's"
+            ? ", time: " + ScoreViews.times(row.time().getAsDouble()) + " the plan's"
             : "")
         + (row.parts().isPresent()
             ? ", parts: " + signed(row.parts().getAsDouble()) + " a gate"

@@ -35,12 +35,14 @@ public final class CourseCommands {
           + " mended, and only then by time and parts against the plan's average over many gates.";
 
   private static final String SHEET =
-      "Usage: practice sheet COURSE [--html FILE] [--markdown FILE]. What is known of each gate of a"
+      "Usage: practice sheet COURSE [--html FILE] [--markdown FILE]. What is known of each gate"
+          + " of a"
           + " course, with room to write.";
 
   private static final String SOLUTION =
       "Usage: practice solution COURSE [--html FILE] [--markdown FILE] [--draws NUMBER]. What is"
-          + " wrong with each gate of a course, the plan's way on it, and what it costs on average.";
+          + " wrong with each gate of a course, the plan's way on it, and what it costs on"
+          + " average.";
 
   private static final int DRAWS = 12;
   private static final int MOST_DRAWS = 200;
@@ -66,7 +68,7 @@ public final class CourseCommands {
           String csv,
       @Option(
               longName = "draws",
-              description = "over how many gates the plan's average is taken, 12 if it is not said")
+              description = "over how many gates the plan's average is taken, 12 unless given")
           String draws) {
     if (words.size() < 2) {
       throw new UsageException(COLLECT);
@@ -116,7 +118,7 @@ public final class CourseCommands {
       @Option(longName = "markdown", description = "to this new file, as Markdown") String markdown,
       @Option(
               longName = "draws",
-              description = "over how many gates the plan's average is taken, 12 if it is not said")
+              description = "over how many gates the plan's average is taken, 12 unless given")
           String draws) {
     int often = draws(draws);
     CoursePapers papers = new CoursePapers(html, markdown);

@@ -55,7 +55,7 @@ final class ExerciseChoice {
     }
     say(
         "An exercise was left with "
-            + left.jottings().size()
+            + left.entries().size()
             + " things done in it (seed "
             + begun.seed()
             + ").");

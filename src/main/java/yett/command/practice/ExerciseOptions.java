@@ -36,7 +36,7 @@ final class ExerciseOptions {
       throw new UsageException(
           "\""
               + Words.shortened(ofLevel)
-              + "\" is no level. "
+              + "\" is not a level. "
               + Names.advice(ofLevel, Level.words()));
     }
     String ofArea = area.toLowerCase(Locale.ROOT);
@@ -60,7 +60,7 @@ final class ExerciseOptions {
       return Long.parseLong(typed.strip());
     } catch (NumberFormatException e) {
       throw new UsageException(
-          "\"" + Words.shortened(typed) + "\" is no seed: a whole number, such as 4711.");
+          "\"" + Words.shortened(typed) + "\" is not a seed: give a whole number, such as 4711.");
     }
   }
 }

@@ -16,9 +16,9 @@ import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.knowledge.Role;
 import yett.practice.Exercise;
-import yett.practice.Jotting;
+import yett.practice.PracticeEntry;
 import yett.practice.Notebook;
-import yett.practice.Reckoning;
+import yett.practice.PracticeScore;
 import yett.practice.Result;
 import yett.practice.TraineeProgress;
 import yett.practice.Workbench;
@@ -27,10 +27,12 @@ import yett.practice.Workbench;
 public final class PracticeCommands {
   static final String PRACTICE =
       "Usage: practice [FILE...] [--case NAME] [--area AREA] [--level easy|fair|hard] [--seed"
-          + " NUMBER] [--as trainee|technician|electrician] [--new], or practice --course FILE --trainee NAME"
+          + " NUMBER] [--as trainee|technician|electrician] [--new], or practice --course FILE"
+          + " --trainee NAME"
           + " [--new]. Without a FILE of test cases"
           + " the fault is drawn from the cards. The same seed is the same gate. An exercise that"
-          + " was left goes on, unless --new is said. A course has its own exercises: the next one that this trainee has"
+          + " was left goes on, unless --new is said. A course has its own exercises: the next"
+          + " one that this trainee has"
           + " not done on this computer is begun.";
 
   private static final String PROGRESS =
@@ -93,7 +95,7 @@ public final class PracticeCommands {
     try {
       if (left.isPresent() && choice.goesOn(left.get())) {
         Notebook.Begun begun = left.get().begun();
-        run(begun, choice.exercise(begun), notebook, left.get().jottings());
+        run(begun, choice.exercise(begun), notebook, left.get().entries());
         return;
       }
       Notebook.Begun begun = choice.begun(wanted, notebook.progress());
@@ -124,7 +126,7 @@ public final class PracticeCommands {
     try {
       if (left.isPresent() && choice.goesOn(left.get())) {
         Notebook.Begun begun = left.get().begun();
-        run(begun, choice.exercise(begun), notebook, left.get().jottings());
+        run(begun, choice.exercise(begun), notebook, left.get().entries());
         return;
       }
       Optional<Result.Sitting> next = turn.next(notebook.progress().results());
@@ -144,10 +146,10 @@ public final class PracticeCommands {
 
   @Command(
       name = {"practice", "progress"},
-      description = "tell how practice went so far, the weakest area first",
+      description = "show how practice has gone so far, weakest area first",
       help = PROGRESS)
   public void progress() {
-    console.show(new ReckoningViews(desk.base()).progress(new Notebook(desk.data()).progress()));
+    console.show(new ScoreViews(desk.base()).progress(new Notebook(desk.data()).progress()));
   }
 
   private static String typed(String option) {
@@ -155,7 +157,7 @@ public final class PracticeCommands {
   }
 
   private void run(
-      Notebook.Begun begun, Exercise exercise, Notebook notebook, List<Jotting> before) {
+      Notebook.Begun begun, Exercise exercise, Notebook notebook, List<PracticeEntry> before) {
     try (Workbench bench = new Workbench(desk.trial(), exercise, before, notebook::keep)) {
       boolean over = new PracticeTable(console, bench, desk.trial().base()).run();
       if (!over) {
@@ -165,11 +167,11 @@ public final class PracticeCommands {
       if (console.interactive()) {
         say("The plan works on the same gate, to compare.");
       }
-      Reckoning reckoning = Reckoning.of(desk.trial(), bench);
+      PracticeScore score = PracticeScore.of(desk.trial(), bench);
       TraineeProgress progress = notebook.progress();
-      notebook.finish(reckoning.result(desk.clock().instant(), bench, begun.course()));
+      notebook.finish(score.result(desk.clock().instant(), bench, begun.course()));
       console.show(
-          new ReckoningViews(desk.trial().base()).blocks(bench, reckoning, progress.ratio()));
+          new ScoreViews(desk.trial().base()).blocks(bench, score, progress.ratio()));
       if (begun.course().isPresent()) {
         say("Kept in " + notebook.results() + ", to hand in at the end of the course.");
         return;

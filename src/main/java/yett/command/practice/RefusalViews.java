@@ -23,7 +23,7 @@ final class RefusalViews {
     if (refusal.slip()) {
       blocks.add(Block.signal(SignalWord.WARNING, refusal.why()));
       blocks.addAll(new CautionViews(base).written(refusal.cautions()));
-      blocks.add(Block.paragraph("It was not done; it counts as a slip."));
+      blocks.add(Block.paragraph("It was not done; it counts as a safety error."));
     } else {
       blocks.add(Block.paragraph(refusal.why()));
     }

@@ -53,7 +53,7 @@ public record ResultFiles(List<Result> results, List<String> problems) {
             file
                 + ":"
                 + number
-                + ": this line is no result of an exercise. Take the file practice.jsonl as it"
+                + ": this line is not the result of an exercise. Take the file practice.jsonl as it"
                 + " is.");
         if (++wrong == MOST_PROBLEMS) {
           problems.add(file + ": it is read no further.");

@@ -54,7 +54,7 @@ public final class SuspicionChart {
             .toList();
   }
 
-  /** What one answer moved in several steps, and all that was complained of, is one move. */
+  /** What one answer moved in several steps, and all that was reported, is one move. */
   private static List<Trail.Move> together(List<Trail.Move> all) {
     List<Trail.Move> moves = new ArrayList<>();
     for (Trail.Move move : all) {

@@ -153,7 +153,7 @@ final class TechnicianPage {
 
   private String subject(Trail.Move move) {
     if (move.event() == 0) {
-      return "What was complained of, and what happened lately.";
+      return "What was reported, and what happened lately.";
     }
     if (base.checks().containsKey(move.subject())) {
       return words.ask(move.subject())

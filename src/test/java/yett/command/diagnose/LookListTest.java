@@ -104,7 +104,7 @@ class LookListTest {
     typed.type("?1, quixotic");
     assertThat(fresh()).isEmpty();
     assertThat(typed.screen())
-        .contains("\"quixotic\" is out of the ordinary at none of these looks.")
+        .contains("\"quixotic\" fits none of these looks.")
         .contains("So far: 1 cannot tell.");
 
     typed.type("?1, quixotic", "");
@@ -129,7 +129,7 @@ class LookListTest {
   void words_that_may_tell_of_danger_are_asked_about_first(String words) {
     typed.type(words, "1");
 
-    assertThat(typed.screen()).contains("That may tell of danger:");
+    assertThat(typed.screen()).contains("That may mean danger:");
     assertThat(answers().keySet()).isNotEmpty().allMatch(c -> c.startsWith("danger-"));
     try (OpenCase open = typed.open()) {
       assertThat(open.moment().step()).isInstanceOf(Step.MakeSafe.class);

@@ -45,7 +45,7 @@ class UnusableEventsTest {
   void each_is_told_with_its_number_and_the_case_goes_on() {
     assertThat(new UnusableEvents(SmallRuleBase.base()).of(OpenCase.entries(EVENTS)))
         .containsExactly(
-            "event 3 is by nobody who can answer",
+            "event 3 is by an unknown role",
             "event 4 is nothing that this version of the program knows",
             "event 2: opening has no such answer");
 
@@ -88,7 +88,7 @@ class UnusableEventsTest {
         .show(new UnusableEvents(SmallRuleBase.base()).blocks(failing));
 
     assertThat(screen.toString(StandardCharsets.UTF_8))
-        .containsOnlyOnce("event 3 is by nobody who can answer")
+        .containsOnlyOnce("event 3 is by an unknown role")
         .containsOnlyOnce("event 4 is")
         .containsOnlyOnce("cannot reason with it")
         .contains("Entry 5", "a mistake in a rule")

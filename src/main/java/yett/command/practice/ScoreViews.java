@@ -14,7 +14,7 @@ import yett.console.Block;
 import yett.console.SignalWord;
 import yett.knowledge.RuleBase;
 import yett.practice.Departure;
-import yett.practice.Reckoning;
+import yett.practice.PracticeScore;
 import yett.practice.Slip;
 import yett.practice.TraineeProgress;
 import yett.practice.Workbench;
@@ -22,31 +22,31 @@ import yett.wording.Figures;
 import yett.wording.Wording;
 
 /** What is told at the end of an exercise, and over many. */
-public final class ReckoningViews {
+public final class ScoreViews {
   private static final int MOST_DEPARTURES = 3;
   private static final int MOST_STEPS = 15;
   private static final Set<String> WAY = Set.of("check", "look-round", "repair", "retest");
 
   private final RuleBase base;
 
-  public ReckoningViews(RuleBase base) {
+  public ScoreViews(RuleBase base) {
     this.base = base;
   }
 
-  public List<Block> blocks(Workbench bench, Reckoning reckoning, OptionalDouble before) {
+  public List<Block> blocks(Workbench bench, PracticeScore score, OptionalDouble before) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading("How it went"));
     slips(bench.slips(), blocks);
-    blocks.add(Block.paragraph(verdict(bench, reckoning)));
-    blocks.add(costs(bench, reckoning, before));
+    blocks.add(Block.paragraph(verdict(bench, score)));
+    blocks.add(costs(bench, score, before));
     departures(bench.departures(), blocks);
-    way(reckoning, blocks);
+    way(score, blocks);
     return blocks;
   }
 
   private static void slips(List<Slip> slips, List<Block> blocks) {
     if (slips.isEmpty()) {
-      blocks.add(Block.paragraph("No slip of safety."));
+      blocks.add(Block.paragraph("No safety errors."));
     }
     Map<String, Long> often = new LinkedHashMap<>();
     for (Slip slip : slips) {
@@ -60,9 +60,9 @@ public final class ReckoningViews {
                     "Slip: " + words + (times > 1 ? " (" + times + " times)" : ""))));
   }
 
-  private String verdict(Workbench bench, Reckoning reckoning) {
+  private String verdict(Workbench bench, PracticeScore score) {
     String wrong = "What it was: " + names(bench.exercise().truth()) + ". ";
-    if (reckoning.putRight()) {
+    if (score.putRight()) {
       return wrong + "It was put right and proved.";
     }
     return bench.remaining().isEmpty()
@@ -77,7 +77,7 @@ public final class ReckoningViews {
         .collect(Collectors.joining("; "));
   }
 
-  private Block costs(Workbench bench, Reckoning r, OptionalDouble before) {
+  private Block costs(Workbench bench, PracticeScore r, OptionalDouble before) {
     List<Block.Row> rows = new ArrayList<>();
     rows.add(Block.row("You", spent(r.minutes(), r.cost()) + hints(bench.hints())));
     rows.add(
@@ -100,7 +100,7 @@ public final class ReckoningViews {
             "Minutes",
             r.putRight()
                 ? times(r.minutes() / Math.max(1, r.planMinutes())) + " the plan's" + average
-                : "not compared: the gate still waits for somebody. To hand it over is reckoned as "
+                : "not compared: the gate still waits for somebody. Handing over counts as "
                     + Figures.minutes(base.planning().handOver())
                     + ", and its repair on top"));
     return new Block.Rows(rows);
@@ -154,9 +154,9 @@ public final class ReckoningViews {
     return d.reason() + lost;
   }
 
-  private static void way(Reckoning reckoning, List<Block> blocks) {
+  private static void way(PracticeScore score, List<Block> blocks) {
     List<String> steps =
-        reckoning.planSteps().stream()
+        score.planSteps().stream()
             .filter(s -> WAY.contains(s.kind()))
             .map(s -> s.asked() + " " + s.answer().replace('-', ' '))
             .toList();

@@ -19,7 +19,7 @@ import yett.replay.Replayer;
  *     could be; the weight of hazards, parts and handing over is in it
  * @param parts price of what the trainee fitted
  */
-public record Reckoning(
+public record PracticeScore(
     boolean putRight,
     double minutes,
     double cost,
@@ -29,7 +29,7 @@ public record Reckoning(
     List<Replayed.Taken> planSteps,
     double parts) {
 
-  public static Reckoning of(Expertise expertise, Workbench bench) {
+  public static PracticeScore of(Expertise expertise, Workbench bench) {
     RuleBase base = expertise.base();
     Exercise exercise = bench.exercise();
     Replayed plan = new Replayer(expertise).run(exercise.told(), exercise.gate(base));
@@ -42,7 +42,7 @@ public record Reckoning(
             .sum();
     double minute = base.planning().minute();
     boolean proved = bench.moment().state().closed().filter(e -> e == Ending.REPAIRED).isPresent();
-    return new Reckoning(
+    return new PracticeScore(
         proved && bench.remaining().isEmpty(),
         bench.minutes(),
         bench.minutes() * minute + parts,

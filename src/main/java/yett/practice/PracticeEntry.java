@@ -1,0 +1,33 @@
+package yett.practice;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import yett.interview.Event;
+
+/**
+ * One thing that happened in an exercise, as it is kept on the disk; one of its parts is there.
+ *
+ * @param best what was asked for as a hint
+ * @param guess a repair that was made on suspicion
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record PracticeEntry(Event event, Slip slip, Departure departure, String best, String guess) {
+  static PracticeEntry of(Event event) {
+    return new PracticeEntry(event, null, null, null, null);
+  }
+
+  static PracticeEntry of(Slip slip) {
+    return new PracticeEntry(null, slip, null, null, null);
+  }
+
+  static PracticeEntry of(Departure departure) {
+    return new PracticeEntry(null, null, departure, null, null);
+  }
+
+  static PracticeEntry hint(String best) {
+    return new PracticeEntry(null, null, null, best, null);
+  }
+
+  static PracticeEntry guess(String repair) {
+    return new PracticeEntry(null, null, null, null, repair);
+  }
+}
