@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Observations that hardly go together: conf = log2 (prod P(e_i) / P(e_1, ..., e_n)), the measure
+ * Observations that hardly fit together: conf = log2 (prod P(e_i) / P(e_1, ..., e_n)), the measure
  * of Jensen, Chamberlain, Nordahl and Jensen (1990; from memory). Observations with a common cause
  * make each other more probable, so that it is below 0 on average; and where the model is right it
  * reaches k bits in at most one of 2^k cases, because the mean of the ratio is 1.

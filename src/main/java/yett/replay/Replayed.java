@@ -21,7 +21,7 @@ import yett.interview.Moment;
  * @param expectedMinutes what the plan expected when it was first asked; weights for hazards, parts
  *     and handing over are in it
  * @param spentMinutes minutes of the cards for what was done, changes of set-up included
- * @param remarks what the rules had to say, and answers that hardly go together
+ * @param remarks what the rules had to say, and answers that hardly fit together
  * @param notes where the replay had to help itself
  * @param unsafe what must never be and yet came up; see {@link yett.interview.SafetyWatch}
  * @param keptAside whether the case is one that nobody may tune the cards by

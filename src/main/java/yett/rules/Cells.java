@@ -25,7 +25,7 @@ record Cells(
     RuleBase base,
     List<Problem> problems) {
 
-  /** What is written in words, without marks that belong into a program or a page. */
+  /** What is written in words, without marks that belong in a program or a page. */
   private static final Pattern PLAIN =
       Pattern.compile(
           "[\\p{L}\\p{N} .,;:()%°²³½¼×+=<>'&-]+(/[\\p{L}\\p{N} ][\\p{L}\\p{N}"

@@ -20,7 +20,7 @@ import yett.testing.Shipped;
 import yett.testing.Size;
 import yett.wording.Wording;
 
-/** Answers that hardly go together are told, and none of them stops the case. */
+/** Answers that hardly fit together are told, and none of them stops the case. */
 class ConflictTest {
   private static final RuleBase BASE = Shipped.EXPERTISE.base();
 

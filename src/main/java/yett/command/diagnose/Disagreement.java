@@ -9,7 +9,7 @@ import yett.interview.Conflict;
 import yett.interview.Moment;
 
 /**
- * Answers that hardly go together: which of them is looked at again is asked while one is there.
+ * Answers that hardly fit together: which of them is looked at again is asked while one is there.
  */
 final class Disagreement {
   private final Sitting sitting;

@@ -42,7 +42,7 @@ public final class MovementViews {
     return blocks;
   }
 
-  /** What the rules say besides since then, and answers that hardly go together. */
+  /** What the rules say besides since then, and answers that hardly fit together. */
   List<Block> news(Moment before, Moment after) {
     List<Block> blocks = new ArrayList<>();
     after.judgement().remarks().stream()

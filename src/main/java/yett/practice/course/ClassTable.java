@@ -20,7 +20,7 @@ public record ClassTable(List<Row> rows, List<String> unused) {
 
   /**
    * @param done exercises of the course that were ended
-   * @param slips of safety in all of them
+   * @param safety errors in all of them
    * @param putRight gates that were put right and proved
    * @param confirmed of these, those without any repair on suspicion
    * @param time minutes for each minute of the plan's average; of gates that were put right
