@@ -215,8 +215,8 @@ public final class Belief {
 
   /**
    * What is believed after the gate was tried. What a cause did, it does again: with c reported, a
-   * gate whose causes went from R to S shows c again with chance P(c | S) / P(c | R), as far
-   * as it does the same again ({@link Repetition#AGAIN}).
+   * gate whose causes went from R to S shows c again with chance P(c | S) / P(c | R), as far as it
+   * does the same again ({@link Repetition#AGAIN}).
    *
    * @param fails for each cause, in the model's order, the chance that it shows at a try while it
    *     remains

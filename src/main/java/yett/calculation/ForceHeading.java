@@ -76,7 +76,12 @@ record ForceHeading(int time, Unit timeUnit, int force, Unit forceUnit, int colu
     Unit unit = known(spelling, column);
     if (unit.quantity() != quantity) {
       throw new IllegalArgumentException(
-          "column " + (column + 1) + ": " + unit.symbol() + " is not a unit of " + quantity.label());
+          "column "
+              + (column + 1)
+              + ": "
+              + unit.symbol()
+              + " is not a unit of "
+              + quantity.label());
     }
     return unit;
   }

@@ -21,7 +21,7 @@ final class CallPolicy {
   private static final int UNTOLD = 4;
 
   /** So many looks come first for the sake of what the caller can put right. */
-  private static final int HELP_FIRST = 3;
+  private static final int HELP_FIRST = 4;
 
   /** An outcome points to a repair that helps so often when it is seen. */
   private static final double POINTS_TO = 0.25;

@@ -327,8 +327,8 @@ public sealed interface Event {
   /**
    * The gate was tried.
    *
-   * @param same of one that failed, whether it did all of what was reported; empty if nobody
-   *     could tell how it failed
+   * @param same of one that failed, whether it did all of what was reported; empty if nobody could
+   *     tell how it failed
    * @param left of one that did some of it, the complaints that are left
    * @param anew complaints about it that nobody made before
    */

@@ -331,8 +331,9 @@ public final class Sense {
       answer.choice().ifPresent(c -> doubt(check.indexOf(c) < 0, id + " has no such outcome"));
       answer
           .reading()
-          .ifPresent(r -> doubt(!isReading(check, r), "it is not a reading that " + id + " can"
-              + " have"));
+          .ifPresent(
+              r ->
+                  doubt(!isReading(check, r), "it is not a reading that " + id + " can" + " have"));
     }
 
     private void repair(Event.Repaired e, Role by) {

@@ -249,7 +249,10 @@ final class CardReader {
         now.put(Role.named(word), lines(inner, word));
       } else {
         inner.problem(
-            word, "unknown-word", "\"" + word + "\" is not a known role", Names.advice(word, Role.words()));
+            word,
+            "unknown-word",
+            "\"" + word + "\" is not a known role",
+            Names.advice(word, Role.words()));
       }
     }
     if (now.isEmpty()) {

@@ -219,7 +219,7 @@ public final class Fields {
       problem(
           field,
           "not-a-chance",
-          shown(value) + " is no chance",
+          shown(value) + " is not a probability",
           maybe + "Write figures from 0 to 1, or a word: " + LikelihoodWords.list() + ".");
     }
     return chance.orElse(0);

@@ -243,9 +243,9 @@ final class Search {
     }
 
     /**
-     * Whether a check can wait until the first repair has been done without success: it costs clearly more
-     * than it lowers the estimate by, or it hardly ever changes that repair, so that whatever it
-     * would tell is of use only then.
+     * Whether a check can wait until the first repair has been done without success: it costs
+     * clearly more than it lowers the estimate by, or it hardly ever changes that repair, so that
+     * whatever it would tell is of use only then.
      *
      * @param estimate cost from here, estimated as it is after an answer
      * @param begins the repair that comes first if nothing is asked, or -1

@@ -113,7 +113,8 @@ public final class Notebook {
     }
     try {
       Begun begun = JSON.readValue(lines.get(0), Begun.class);
-      return Optional.of(new Left(begun, read(lines.subList(1, lines.size()), PracticeEntry.class)));
+      return Optional.of(
+          new Left(begun, read(lines.subList(1, lines.size()), PracticeEntry.class)));
     } catch (JacksonException e) {
       return Optional.empty(); // written by another version, or cut off in its first line
     }

@@ -10,7 +10,8 @@ import yett.interview.Event;
  * @param guess a repair that was made on suspicion
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
-public record PracticeEntry(Event event, Slip slip, Departure departure, String best, String guess) {
+public record PracticeEntry(
+    Event event, Slip slip, Departure departure, String best, String guess) {
   static PracticeEntry of(Event event) {
     return new PracticeEntry(event, null, null, null, null);
   }

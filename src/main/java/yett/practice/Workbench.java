@@ -52,7 +52,10 @@ public final class Workbench implements AutoCloseable {
    * @param keep takes everything that happens, before it counts
    */
   public Workbench(
-      Expertise expertise, Exercise exercise, List<PracticeEntry> before, Consumer<PracticeEntry> keep) {
+      Expertise expertise,
+      Exercise exercise,
+      List<PracticeEntry> before,
+      Consumer<PracticeEntry> keep) {
     this.exercise = exercise;
     this.base = expertise.base();
     this.interview = expertise.newInterview();

@@ -313,7 +313,10 @@ final class CaseReader {
       return Optional.of(new Answer.Read(text, value));
     } catch (ReadingException e) {
       fields.problem(
-          place, "bad-reading", quoted(text) + " is not a reading for \"" + id + "\"", e.getMessage());
+          place,
+          "bad-reading",
+          quoted(text) + " is not a reading for \"" + id + "\"",
+          e.getMessage());
       return Optional.empty();
     }
   }

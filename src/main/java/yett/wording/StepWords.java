@@ -49,9 +49,7 @@ public final class StepWords {
 
   /** The same of a caller as of anybody else: for whoever comes next. */
   public static String nothingLeft(Role role) {
-    return "no check or repair that is open to "
-        + Wording.aPerson(role)
-        + " is worth its cost now";
+    return "no check or repair that is open to " + Wording.aPerson(role) + " is worth its cost now";
   }
 
   private enum HandingOver implements HandOverReason.Visitor<String> {

@@ -96,7 +96,7 @@ class ForceRecordTest {
             + "Write a heading like time (s), force (N).");
     assertRefused(
         "time (s),force (V)\n0,0\n",
-        "ferry.csv, line 1, column 2: V is no unit of force. "
+        "ferry.csv, line 1, column 2: V is not a unit of force. "
             + "Write a heading like time (s), force (N).");
     assertThatThrownBy(() -> read("time (sx),force (N)\n0,0\n"))
         .hasMessageStartingWith("ferry.csv, line 1, column 1: \"sx\" is no unit known here");

@@ -96,9 +96,9 @@ class CauseTableTest {
 
   @ParameterizedTest
   @CsvSource({
-    "chain-worn, prior, 1.5, is no chance",
+    "chain-worn, prior, 1.5, is not a probability",
     "chain-worn, prior, '', is empty",
-    "chain-worn, prior, =1+1, is no chance",
+    "chain-worn, prior, =1+1, is not a probability",
     "chain-slack, check chain-sag slack, 0.4, no card says anything of",
   })
   void what_cannot_be_is_told_by_its_cell(
@@ -175,7 +175,7 @@ class CauseTableTest {
     assertThat(edit.problems())
         .singleElement()
         .asString()
-        .contains("is no chance")
+        .contains("is not a probability")
         .hasSizeLessThan(500);
   }
 

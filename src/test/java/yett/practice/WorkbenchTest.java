@@ -266,7 +266,10 @@ class WorkbenchTest {
         }
       }
       inOrder(kept);
-      kept.stream().map(PracticeEntry::event).filter(e -> e != null).forEach(e -> done.add(e.getClass()));
+      kept.stream()
+          .map(PracticeEntry::event)
+          .filter(e -> e != null)
+          .forEach(e -> done.add(e.getClass()));
     }
     assertThat(done).contains(Event.SetUpEntered.class, Event.Repaired.class, Event.Answered.class);
   }

@@ -280,6 +280,10 @@ class ElectricalRulesTest extends ShownByExamples {
     assertThat(forbidden(caller, said(1, "trips-again", "again"))).contains("switch-on-once");
     assertThat(forbidden(caller, said(1, "seen-at-the-box", "wet"))).contains("switch-on-once");
     assertThat(forbidden(caller, new Fact.Happened("heavy-rain"))).contains("switch-on-once");
+    assertThat(forbidden(caller, said(1, "breaker-position", "switched-on")))
+        .contains("switch-on-once");
+    assertThat(forbidden(caller, said(1, "breaker-position", "tripped")))
+        .doesNotContain("switch-on-once");
   }
 
   @Test

@@ -22,8 +22,8 @@ import yett.rules.Conclusion.Expectation;
 /**
  * A gate drawn from the cards themselves: causes by their chances and links, answers by the tables
  * of the causes that are present. What each check shows is drawn when it is first asked; after a
- * repair that has changed something again, after one without success one time in ten. Over such gates the
- * belief ought to be calibrated, whatever is asked.
+ * repair that has changed something again, after one without success one time in ten. Over such
+ * gates the belief ought to be calibrated, whatever is asked.
  */
 final class DrawnGate implements FaultyGate {
   private static final double RETEST_SLIP = 0.005;

@@ -110,7 +110,11 @@ final class CaseImport implements CarryFile.Reader {
         Taken own = casebook.takeApart(carried);
         blocks.add(
             Block.paragraph(
-                "Case " + taken.id() + " was continued differently elsewhere: see " + own.id() + "."));
+                "Case "
+                    + taken.id()
+                    + " was continued differently elsewhere: see "
+                    + own.id()
+                    + "."));
       } else {
         conflict(carried, taken);
       }

@@ -44,9 +44,7 @@ public final class ForgetCommands {
       completionProvider = Completions.CASES)
   public void forget(
       @Arguments List<String> words,
-      @Option(
-              longName = "person",
-              description = "name or telephone number of the person to forget")
+      @Option(longName = "person", description = "name or telephone number of the person to forget")
           String person) {
     if (words.isEmpty() == (person == null)) {
       throw new UsageException(FORGET);

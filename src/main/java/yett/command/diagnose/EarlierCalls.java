@@ -88,10 +88,7 @@ final class EarlierCalls {
     List<String> lines = new ArrayList<>();
     open.forEach(c -> lines.add(line(c)));
     console.show(
-        Block.heading(
-            open.size() == 1
-                ? "This gate has an open case"
-                : "This gate has open cases"),
+        Block.heading(open.size() == 1 ? "This gate has an open case" : "This gate has open cases"),
         Block.numbered(lines));
     return Prompt.forWords(console)
         .until(

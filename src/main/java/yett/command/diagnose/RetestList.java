@@ -9,8 +9,8 @@ import yett.interview.Event;
 import yett.knowledge.Check;
 
 /**
- * How a try of the gate went: whether it runs, and if not, what is left of what was reported
- * and what it does now that nobody reported before.
+ * How a try of the gate went: whether it runs, and if not, what is left of what was reported and
+ * what it does now that nobody reported before.
  */
 public final class RetestList {
   /** What a caller does to try the gate. */

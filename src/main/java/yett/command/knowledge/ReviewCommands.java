@@ -123,7 +123,9 @@ public final class ReviewCommands {
       // told below
     }
     throw new UsageException(
-        "\"" + Words.shortened(typed) + "\" is not a weight: give a number of cases from 1 to"
+        "\""
+            + Words.shortened(typed)
+            + "\" is not a weight: give a number of cases from 1 to"
             + " 1000.");
   }
 

@@ -16,8 +16,8 @@ import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.knowledge.Role;
 import yett.practice.Exercise;
-import yett.practice.PracticeEntry;
 import yett.practice.Notebook;
+import yett.practice.PracticeEntry;
 import yett.practice.PracticeScore;
 import yett.practice.Result;
 import yett.practice.TraineeProgress;
@@ -170,8 +170,7 @@ public final class PracticeCommands {
       PracticeScore score = PracticeScore.of(desk.trial(), bench);
       TraineeProgress progress = notebook.progress();
       notebook.finish(score.result(desk.clock().instant(), bench, begun.course()));
-      console.show(
-          new ScoreViews(desk.trial().base()).blocks(bench, score, progress.ratio()));
+      console.show(new ScoreViews(desk.trial().base()).blocks(bench, score, progress.ratio()));
       if (begun.course().isPresent()) {
         say("Kept in " + notebook.results() + ", to hand in at the end of the course.");
         return;

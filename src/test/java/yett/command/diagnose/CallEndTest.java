@@ -73,7 +73,7 @@ class CallEndTest {
   void a_call_with_a_danger_is_not_closed_because_it_works_again_or_nobody_rings() {
     typed.type("it hit somebody", "1", "done", "0", "no reply", AGAIN, "cancel");
     assertThat(typed.stored()).noneMatch(Event.Closed.class::isInstance);
-    assertThat(typed.screen()).contains("this call is not closed so");
+    assertThat(typed.screen()).contains("this call cannot be closed that way");
   }
 
   @Test

@@ -94,7 +94,7 @@ class CheckListTest {
   void a_suspected_cause_is_weighed_and_what_settles_it_can_come_next() {
     String screen = typed("suspect beam-dirty", "yes");
     assertThat(screen)
-        .contains("how it came to that", "at the outset", "What would tell most of it");
+        .contains("how it came to that", "at the outset", "What would tell most about it");
     assertThat(wishes()).hasSize(1);
   }
 

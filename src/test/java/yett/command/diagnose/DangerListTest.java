@@ -226,7 +226,7 @@ class DangerListTest {
   void what_words_tell_of_is_asked_back_and_stored_once_it_is_confirmed() {
     typed.type("none of the men can free him, he is trapped", "yes");
 
-    assertThat(typed.screen()).contains("That may tell of danger", "Is it so? yes");
+    assertThat(typed.screen()).contains("That may mean danger", "Is it so? yes");
     assertThat(answers()).contains("danger-person hurt-or-trapped", "danger-leaf upright");
     assertThat(typed.screen()).contains("Somebody is struck or trapped");
     assertThat(typed.stored())
@@ -247,8 +247,8 @@ class DangerListTest {
       call.type(words, "0", "0");
 
       assertThat(call.screen())
-          .contains("That may tell of danger", asked)
-          .contains("The words that were said may tell of this");
+          .contains("That may mean danger", asked)
+          .contains("What was said may mean");
       assertThat(call.stored()).noneMatch(Event.Answered.class::isInstance);
     }
   }

@@ -71,8 +71,8 @@ class RoundLineTest {
         "?2-9      | the looks have numbers 1 to 5",
         "3x        | a a film of oil",
         "?3b       | type ?3",
-        "3 purple  | 3: \"purple\" is none of the answers",
-        "gibberish | is out of the ordinary at none of these looks",
+        "3 purple  | 3: \"purple\" is not one of the answers",
+        "gibberish | fits none of these looks",
       })
   void what_cannot_be_read_is_told_and_counts_for_nothing(String line, String complaint) {
     RoundLine.Heard heard = RoundLine.read(LOOKS, line);

@@ -111,7 +111,7 @@ class VolunteeredTest {
   @Test
   void danger_told_is_asked_back_at_once_and_stops_the_work() {
     told("tell smoke is coming out of the operator", "1");
-    assertThat(typed.screen()).contains("That may tell of danger", "DANGER:");
+    assertThat(typed.screen()).contains("That may mean danger", "DANGER:");
     assertThat(moment().step()).isInstanceOf(Step.MakeSafe.class);
   }
 
@@ -160,7 +160,7 @@ class VolunteeredTest {
   @Test
   void a_word_of_another_prompt_tells_of_nothing() {
     told("close", "done", "cannot", "fire", "0");
-    assertThat(typed.screen()).containsOnlyOnce("That may tell of danger");
+    assertThat(typed.screen()).containsOnlyOnce("That may mean danger");
   }
 
   @ParameterizedTest

@@ -226,7 +226,7 @@ class NewCardFormTest {
         .containsPattern("supply-sags: +battery 2, The supply gives way under load")
         .contains("There is no effect 7: there are 2.")
         .contains("There is no effect \"suply-sags\". Maybe \"supply-sags\".")
-        .contains("\"sumtimes\" is no chance.")
+        .contains("\"sumtimes\" is not a probability.")
         // 0.99 x 0.7 x 0.3 of the effect behind it; 0.99 x 0.65
         .contains("So people say: dead-without-mains 0.21 (sound gate 0.01")
         .contains("So checks show: battery-rest-voltage low 0.64 (sound gate 0.07).")
