@@ -51,11 +51,15 @@ public final class Dispatcher {
   private static final Set<String> NO_TOOLS = Set.of("eye", "tally", "stopwatch", "label");
 
   private static final double NAMED = 0.05;
+
+  /** A cause less likely than this takes the room of a line that is read. */
+  private static final double BELIEVED = 0.07;
+
   private static final double WORTH_A_LINE = 0.02;
   private static final int FIRST = 3;
 
   /** So many causes are named, however little is known. */
-  private static final int LEAST = 4;
+  private static final int LEAST = 3;
 
   private final RuleBase base;
   private final Planner planner;
@@ -195,7 +199,7 @@ public final class Dispatcher {
             .map(c -> believed(c.id(), c.name(), now[ids.indexOf(c.id())]))
             .sorted((a, b) -> Double.compare(b.chance(), a.chance()))
             .toList();
-    long named = all.stream().filter(b -> b.chance() >= NAMED).count();
+    long named = all.stream().filter(b -> b.chance() >= BELIEVED).count();
     return all.subList(0, (int) Math.min(all.size(), Math.max(LEAST, named)));
   }
 
