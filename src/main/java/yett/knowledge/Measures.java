@@ -3,6 +3,7 @@ package yett.knowledge;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import yett.quantity.Quantity;
 import yett.quantity.Reading;
 import yett.quantity.ReadingException;
@@ -76,12 +77,15 @@ public record Measures(
     return bare ? text + " " + shown.symbol() : text;
   }
 
+  /** Letters of a unit, or the marks of feet and inches. */
+  private static final Pattern UNIT = Pattern.compile("[\\p{L}'\"′″]");
+
   /**
    * A reading as it was typed, with its value in the units of this person where it was typed in
    * those of another. What was typed keeps together, so that it is told from what is computed.
    */
   public String told(String stored) {
-    if (!counted.isEmpty() || stored.chars().noneMatch(Character::isLetter)) {
+    if (!counted.isEmpty() || !UNIT.matcher(stored).find()) {
       return show(parse(stored));
     }
     Reading reading = Reading.parse(stored, quantity, unit);

@@ -42,6 +42,11 @@ public final class Names {
         .map(Known::name);
   }
 
+  /** "an " or "a ", as the word asks for. */
+  public static String article(String word) {
+    return "aeiou".indexOf(word.charAt(0)) >= 0 ? "an " : "a ";
+  }
+
   /**
    * Advice for an unknown name: the nearest one, then all that are allowed, by the alphabet. Of a
    * long list only those that are spelt most like it, and how many there are.

@@ -217,7 +217,7 @@ final class CaseReader {
           .problem(
               slot.place(),
               "unknown-outcome",
-              quoted(slot.text()) + " is no " + what + " \"" + id + "\"",
+              quoted(slot.text()) + " is not " + Names.article(what) + what + " \"" + id + "\"",
               Names.advice(slot.text(), known));
     }
   }

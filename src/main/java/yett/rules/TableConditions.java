@@ -71,7 +71,13 @@ final class TableConditions {
     for (String word : words) {
       if (!known.contains(word)) {
         throw new IllegalArgumentException(
-            "\"" + word + "\" is no " + asked + ". " + Names.advice(word, known));
+            "\""
+                + word
+                + "\" is not "
+                + Names.article(asked)
+                + asked
+                + ". "
+                + Names.advice(word, known));
       }
     }
     return words;

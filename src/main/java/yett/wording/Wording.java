@@ -20,6 +20,7 @@ import yett.interview.SiteFacts;
 import yett.knowledge.Check;
 import yett.knowledge.Check.Outcome;
 import yett.knowledge.Measures;
+import yett.knowledge.Names;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
@@ -51,8 +52,7 @@ public final class Wording {
   }
 
   public static String aPerson(Role role) {
-    String word = role.word();
-    return ("aeiou".indexOf(word.charAt(0)) >= 0 ? "an " : "a ") + word;
+    return Names.article(role.word()) + role.word();
   }
 
   /** An id as words. */

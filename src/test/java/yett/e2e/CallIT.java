@@ -99,7 +99,7 @@ class CallIT {
             "until somebody comes",
             "1 case.",
             "1 entry on people forgotten in 1 case, and what the caller said",
-            "Nothing is known of the people",
+            "No people are on file",
             "There is no such case.");
   }
 

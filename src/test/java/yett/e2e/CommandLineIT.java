@@ -39,7 +39,7 @@ class CommandLineIT {
         "diagnos            | 64 | There is no command \"diagnos\". Maybe \"diagnose\"",
         "cases --opne       | 64 | \"cases\" has no option --opne. Usage: cases [--open]",
         "diagnose --as      | 64 | --as needs a value.",
-        "diagnose --as king | 64 | \"king\" is nobody who can answer.",
+        "diagnose --as king | 64 | \"king\" is not a known role.",
         "cases all          | 64 | There is no command \"cases all\".",
         "knowledge chek     | 64 | There is no command \"knowledge chek\". Maybe \"knowledge check\".",
         "resume             | 64 | No case is open. Begin one with: diagnose.",
@@ -100,7 +100,7 @@ class CommandLineIT {
             "diagnose",
             "resume",
             "Usage: resume [CASE]",
-            "The casebook holds no case yet.");
+            "The casebook has no cases yet.");
     assertThat(result.stderr()).startsWith("There is no command \"flurble\".");
   }
 }

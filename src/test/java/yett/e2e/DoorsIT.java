@@ -70,7 +70,7 @@ class DoorsIT {
     Process process = builder.redirectOutput(Path.of("/dev/full").toFile()).start();
     process.getOutputStream().close();
     assertThat(new String(process.getErrorStream().readAllBytes()))
-        .startsWith("Not all of the output could be written");
+        .startsWith("Not all output could be written");
     assertThat(process.waitFor()).isEqualTo(74);
   }
 

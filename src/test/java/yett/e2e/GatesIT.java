@@ -143,7 +143,7 @@ class GatesIT {
         .contains("a word to the program");
     assertThat(yett("gates", "rename", "Customs yard").stderr()).contains("Usage: gates rename");
     assertThat(yett("gates", "show", "Custom yard").stderr()).contains("Maybe \"Customs yard\"");
-    assertThat(in(directory.resolve("nobody"), "gates").stdout()).contains("knows no gate yet");
+    assertThat(in(directory.resolve("nobody"), "gates").stdout()).contains("has no gates yet");
   }
 
   @Test

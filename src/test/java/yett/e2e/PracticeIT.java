@@ -29,7 +29,7 @@ class PracticeIT {
       pty.enter("hwo far does the chian hang");
       pty.expect("Which of these?", Visitor.PATIENCE);
       pty.enter("");
-      pty.expect("it counts as a slip", Visitor.PATIENCE);
+      pty.expect("it counts as a safety error", Visitor.PATIENCE);
       pty.enter("xyzzy");
       pty.expect("Nothing here is called \"xyzzy\"", Visitor.PATIENCE);
       pty.enter("r999");

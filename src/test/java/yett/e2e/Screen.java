@@ -14,15 +14,19 @@ record Screen(String text) {
   /** A prompt ends in "> " and waits; on the next line, if it fills the window. */
   static final Pattern PROMPT = Pattern.compile("(?:^|\n)[^\n>]*> \n?\\z");
 
+  /** Where a page ends and the next one follows. */
+  static final Pattern MORE = Pattern.compile("Enter when\\s+this\\s+is\\s+read(:\\s*)?> \n?\\z");
+
   /** What kind of prompt waits; the test knows them by their first words. */
   enum Kind {
     DANGERS("0 for none, or the numbers that are so"),
+    SITE_NEEDED("Enter if all is right here"),
     SITE("Enter if all is right"),
     SITE_QUESTION("Answer.*Enter to leave it"),
     COMPLAINTS("Numbers"),
     HISTORY("0 for none, or numbers"),
     LOOKS("Enter if all is so"),
-    CAUTIONS("Enter when (these are|this is) read"),
+    CAUTIONS("Enter when these are read"),
     DISAGREEMENT("Number of one to look at again"),
     SET_UP("\"done\" when (all|it is done(>|, \\?))"),
     REPAIR("\"done\" when it is done, \"cannot\""),

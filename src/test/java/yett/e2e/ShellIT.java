@@ -22,7 +22,7 @@ class ShellIT {
   void tab_completes_and_commands_but_no_answers_and_no_names_are_kept() throws IOException {
     try (Pty pty = start()) {
       pty.type("cases --\t").expect("--open", Visitor.PATIENCE).type("\r");
-      pty.expect("holds no case yet", Visitor.PATIENCE).expect("yett> ", Visitor.PATIENCE);
+      pty.expect("has no cases yet", Visitor.PATIENCE).expect("yett> ", Visitor.PATIENCE);
       pty.enter("diagnose").expect("Name of the gate> ", Visitor.PATIENCE).enter("Slipway");
       pty.expect("or the numbers that are so> ", Visitor.PATIENCE).enter("save");
       pty.expect("yett> ", Visitor.PATIENCE).enter("cases people 1 --caller Ines");

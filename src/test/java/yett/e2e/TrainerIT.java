@@ -115,7 +115,7 @@ class TrainerIT {
     Files.writeString(rules, good);
     Pipe.Result untrusted = run("knowledge", "check", place);
     assertThat(untrusted.exitCode()).isZero();
-    assertThat(untrusted.stdout()).contains("Not compiled, for nobody trusts them yet:");
+    assertThat(untrusted.stdout()).contains("Not compiled, because nobody has trusted them yet:");
 
     assertThat(run("knowledge", "trust", place).stdout())
         .contains("  rule \"a slack chain is looked at again\"\n", "Trusted from now on");

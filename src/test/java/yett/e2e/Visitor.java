@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.stream.Collectors;
 import yett.knowledge.Check;
 import yett.knowledge.KnowledgeSource;
@@ -94,11 +95,22 @@ final class Visitor implements AutoCloseable {
   }
 
   private Screen look() {
-    screen = new Screen(pty.readTo(Screen.PROMPT, PATIENCE));
+    screen = new Screen(pages());
     if (question == null || screen.kind().isPresent()) {
       question = screen;
     }
     return screen;
+  }
+
+  /** All that is shown up to the next prompt, its pages one after the other. */
+  private String pages() {
+    StringBuilder pages = new StringBuilder(pty.readTo(Screen.PROMPT, PATIENCE));
+    for (Matcher more = Screen.MORE.matcher(pages); more.find(); more.reset(pages)) {
+      pages.setLength(more.start());
+      pty.enter("");
+      pages.append(pty.readTo(Screen.PROMPT, PATIENCE));
+    }
+    return pages.toString();
   }
 
   /** Answers truly until a prompt of that kind waits. */
@@ -133,7 +145,7 @@ final class Visitor implements AutoCloseable {
   String truth() {
     return switch (kind()) {
       case DANGERS -> "0";
-      case SITE, CAUTIONS, DISAGREEMENT -> "";
+      case SITE, SITE_NEEDED, CAUTIONS, DISAGREEMENT -> "";
       case COMPLAINTS -> String.join(", ", story.complaints()); // the list has more than a page
       case HISTORY -> story.history().isEmpty() ? "0" : String.join(", ", story.history());
       case SET_UP -> "done";

@@ -21,7 +21,8 @@ class WordsIT {
 
   @Test
   void why_belief_help_and_note_leave_the_question_where_it_is() {
-    try (Visitor visitor = Visitor.at(STORY, home, "diagnose", "Slipway gate")) {
+    try (Visitor visitor =
+        Visitor.at(Story.of("slack-chain-after-winter"), home, "diagnose", "Slipway gate")) {
       Screen dangers = visitor.question();
       assertThat(visitor.say("why").text()).contains("People come first");
       assertThat(visitor.say("unknown").text()).contains("cannot be left out");

@@ -143,7 +143,7 @@ class CaseFileTest {
               Maybe "opening". Known: batteries, opening.
             quay.case.yaml:3:19: "40 m" is not possible for "opening"
               Possible: 1 m to 20 m.
-            quay.case.yaml:3:34: "lead" is no answer to "batteries"
+            quay.case.yaml:3:34: "lead" is not an answer to "batteries"
               Known: agm, none.
             quay.case.yaml:4:14: there is no complaint "noisy-chian"
               Maybe "noisy-chain". Known: does-nothing, noisy-chain, stays-open.
@@ -167,7 +167,7 @@ class CaseFileTest {
               Add it to the list "complaints".
             quay.case.yaml:15:3: "passed" is not an outcome of "limits-hold"
               Maybe "pass". Known: fail, pass.
-            quay.case.yaml:16:3: "maybe" is no answer to "retest"
+            quay.case.yaml:16:3: "maybe" is not an answer to "retest"
               Known: cured, fails.
             quay.case.yaml:17:9: there is no cause "chain-slak"
               Maybe "chain-slack". Known: batteries-low, chain-slack, charger-dead, mains-missing, not-in-rule-base, nothing-wrong.

@@ -137,7 +137,11 @@ class DecisionTablesTest extends ShownByExamples {
     assertThat(second.expectation())
         .isEqualTo(
             new Expectation(
-                "busiest-hour", 1, 20, "so", new Reason("s", "it is so", "from memory")));
+                "busiest-hour",
+                1,
+                20,
+                "so",
+                new Reason("s", "it is so", "from memory", List.of("opening", "usage-class"))));
     assertThat(second.conditions()).hasSize(2);
     assertThat(second.concerns(Fact.Site.chosen("usage-class", "class-ii"))).isTrue();
     assertThat(second.concerns(Fact.Site.chosen("usage-class", "class-i"))).isFalse();
@@ -183,7 +187,7 @@ class DecisionTablesTest extends ShownByExamples {
       delimiter = '|',
       value = {
         "bsiest-hour,class-i,,0,10     | cell B2: \"bsiest-hour\" is no check that is measured",
-        "busiest-hour,class-x,,0,10    | cell C2: \"class-x\" is no choice of \"usage-class\"",
+        "busiest-hour,class-x,,0,10    | cell C2: \"class-x\" is not a choice of \"usage-class\"",
         "busiest-hour,class-i,6,0,10   | cell D2: \"6\" is not a range; write \"below 6 m\"",
         "busiest-hour,class-i,below 6,0,10 | cell D2: \"6\" says no unit; write 6 m",
         "busiest-hour,class-i,,ten,10  | cell E2: ",

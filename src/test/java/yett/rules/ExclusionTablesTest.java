@@ -48,7 +48,9 @@ class ExclusionTablesTest {
   @Test
   void two_such_answers_are_named_in_the_order_in_which_they_were_given() {
     assertThat(contradictions(ROW, NO_BATTERIES, LIT, NO_MAINS))
-        .containsExactly(new Contradiction(3, 8, new Reason("r", "it is so", "common practice")));
+        .containsExactly(
+            new Contradiction(
+                3, 8, new Reason("r", "it is so", "common practice", List.of("batteries"))));
   }
 
   @Test

@@ -54,7 +54,7 @@ class OddsTablesTest {
     RuleEngine engine =
         RuleEngine.of(
             with(row("two", null, null, null)), new RuleCache(Path.of("target/rule-cache")));
-    Reason reason = new Reason("r", "it is so", "common practice");
+    Reason reason = new Reason("r", "it is so", "common practice", List.of("beams"));
     try (Judge judge = engine.newJudge()) {
       assertThat(judge.judge(Set.of(site("beams", "two"))).odds())
           .containsExactly(

@@ -41,14 +41,13 @@ final class PlanViews {
     List<String> words = new ArrayList<>();
     words.add(Figures.minutes(repair.minutes()));
     if (number > 1) {
-      words.add("its turn comes with " + Figures.percent(job.chance()));
+      words.add("needed in " + Figures.percent(job.chance()) + " of such cases");
     }
     double[] now = moment.belief().remaining();
     repair.removes().keySet().stream()
         .map(id -> now[moment.belief().model().indexOf(id)])
         .max(Double::compare)
-        .ifPresent(
-            chance -> words.add("for a cause that is there with " + Figures.percent(chance)));
+        .ifPresent(chance -> words.add("its cause is " + Figures.percent(chance) + " likely"));
     if (!repair.needs().isEmpty()) {
       words.add(
           repair.needs().stream()

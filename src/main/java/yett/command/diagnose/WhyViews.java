@@ -130,9 +130,9 @@ final class WhyViews {
             .map(
                 e ->
                     base.causes().get(e.getKey()).name()
-                        + ", there with "
+                        + ", "
                         + Figures.percent(now[moment.belief().model().indexOf(e.getKey())])
-                        + " (removed in "
+                        + " likely (removed in "
                         + Figures.percent(e.getValue())
                         + " of such cases)")
             .collect(Collectors.joining("; "));

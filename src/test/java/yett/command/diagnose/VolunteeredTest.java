@@ -166,7 +166,8 @@ class VolunteeredTest {
   @ParameterizedTest
   @ValueSource(strings = {"cannot", "not possible"})
   void a_repair_that_cannot_be_done_leads_to_what_is_next_best(String word) {
-    sit(Role.TECHNICIAN, "0", "", "13", "0", "", "done", "1 mm", "320 mm", "317 mm", word);
+    sit(Role.TECHNICIAN, "0", "", "13", "0", "", "done", "1 mm", "", "305 mm", "", "320 mm", "", word);
+    System.out.println("TRACE " + typed.screen());
     assertThat(typed.stored()).last().isEqualTo(new Event.Repaired("tighten-chain", false));
     assertThat(moment().step())
         .isInstanceOfAny(
