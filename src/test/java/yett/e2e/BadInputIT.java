@@ -24,7 +24,11 @@ class BadInputIT {
 
   private static final Set<Screen.Kind> ENTER_MEANS_SOMETHING =
       EnumSet.of(
-          Screen.Kind.SITE, Screen.Kind.SITE_NEEDED, Screen.Kind.SITE_QUESTION, Screen.Kind.CAUTIONS, Screen.Kind.LOOKS);
+          Screen.Kind.SITE,
+          Screen.Kind.SITE_NEEDED,
+          Screen.Kind.SITE_QUESTION,
+          Screen.Kind.CAUTIONS,
+          Screen.Kind.LOOKS);
 
   private static final Set<Screen.Kind> CHECKS = EnumSet.of(Screen.Kind.CHECK, Screen.Kind.PROOF);
 
