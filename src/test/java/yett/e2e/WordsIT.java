@@ -105,7 +105,7 @@ class WordsIT {
         switch (visitor.kind()) {
           case CHECK -> visitor.say("unknown");
           case LOOKS -> visitor.say(visitor.allLooks("?"));
-          case CAUTIONS, SET_UP -> visitor.answer();
+          case CAUTIONS, SET_UP, SITE_NEEDED -> visitor.answer();
           case REPAIR -> visitor.say("cannot");
           case STOCK -> visitor.say("1");
           default -> throw new AssertionError(first + " never came again, after " + others);
