@@ -176,7 +176,7 @@ class EchoProgramTest {
   @Test
   void progress_overwrites_itself_on_a_terminal() {
     Pty pty = waiting();
-    pty.enter("work").expect("Say: ", PATIENCE);
+    pty.enter("work").expect("50 % (10 of 20)", PATIENCE).expect("Say: ", PATIENCE);
 
     assertThat(pty.raw()).contains("\rReplaying: 45 % (9 of 20)\rReplaying: 50 % (10 of 20)\r");
   }

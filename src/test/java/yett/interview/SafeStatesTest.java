@@ -84,7 +84,7 @@ class SafeStatesTest {
         Map.of("support", "cantilever", "leaf-mass", "1000 kg", "grade", "4 %"));
   }
 
-  private static final int NEAR = 6_000;
+  private static final int NEAR = 4_000;
 
   private static void explore(Representatives few, int atOnce, int most) {
     try (SafeStates states = new SafeStates(few, atOnce)) {

@@ -1,5 +1,6 @@
 package yett.command.call;
 
+import yett.command.diagnose.RareAnswer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,13 +33,13 @@ final class CallQuestion {
   void ask(Check check, List<Caution> cautions, Moment moment) {
     sitting.show(blocks(check, cautions, moment));
     while (sitting.moment() == moment) {
-      String line = sitting.line(Sitting.prompt(check)).strip();
+      String line = sitting.line(Words.prompt(check)).strip();
       Optional<Answer> answer = answer(check, line);
       if (answer.isEmpty()) {
         if (!wishes.grant(line) && !wishes.volunteered().hear(line)) {
           sitting.say(Words.answer(check, line).complaint());
         }
-      } else if (sitting.isSure(moment, check, answer.get())) {
+      } else if (new RareAnswer(sitting).isMeant(moment, check, answer.get())) {
         take(check, answer.get(), moment);
       }
     }

@@ -162,4 +162,12 @@ public final class Words {
   public static String shortened(String text) {
     return text.length() > 40 ? text.substring(0, 40) + "…" : text;
   }
+
+  /** What is asked for at the prompt of a check. */
+  public static String prompt(Check check) {
+    return check
+        .measures()
+        .map(m -> m.unitWord().isEmpty() ? "Reading" : "Reading in " + m.unitWord())
+        .orElse("Answer");
+  }
 }

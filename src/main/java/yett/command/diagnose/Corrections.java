@@ -84,7 +84,7 @@ public final class Corrections {
     }
     sitting
         .until(
-            Sitting.prompt(check) + ", or Enter to leave it as it was", line -> read(check, line))
+            Words.prompt(check) + ", or Enter to leave it as it was", line -> read(check, line))
         .ifPresent(
             answer -> {
               Moment before = sitting.moment();

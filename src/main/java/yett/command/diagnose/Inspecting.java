@@ -1,5 +1,6 @@
 package yett.command.diagnose;
 
+import yett.command.common.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -75,7 +76,7 @@ final class Inspecting {
     sitting.show(views.ask(step, moment));
     List<Event> events = new ArrayList<>();
     while (true) {
-      String line = sitting.line(Sitting.prompt(check));
+      String line = sitting.line(Words.prompt(check));
       if (line.strip().startsWith(REMARK)) {
         events.add(
             new Event.Noted(

@@ -28,7 +28,7 @@ final class LookAnswers {
           said.containsKey(i)
               ? said.get(i).or(() -> other(check))
               : Optional.of(new Answer.Chosen(check.outcomes().get(0).id()));
-      while (answer.isEmpty() || !sitting.isSure(moment, check, answer.get())) {
+      while (answer.isEmpty() || !new RareAnswer(sitting).isMeant(moment, check, answer.get())) {
         answer = outcome(moment, check);
         if (answer.isEmpty()) {
           return false;

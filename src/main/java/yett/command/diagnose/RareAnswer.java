@@ -11,15 +11,15 @@ import yett.wording.Figures;
 import yett.wording.Wording;
 
 /** An answer that the present belief calls very unlikely: it is asked back before it counts. */
-final class RareAnswer {
+public final class RareAnswer {
   private final Sitting sitting;
 
-  RareAnswer(Sitting sitting) {
+  public RareAnswer(Sitting sitting) {
     this.sitting = sitting;
   }
 
   /** Whether it may count: whoever gave it says so, or it is none. */
-  boolean isMeant(Moment moment, Check check, Answer answer) {
+  public boolean isMeant(Moment moment, Check check, Answer answer) {
     if (moment.state().isInspection()) {
       return true; // nothing is suspected: what is out of the ordinary is what it is for
     }

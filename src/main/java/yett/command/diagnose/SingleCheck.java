@@ -1,5 +1,6 @@
 package yett.command.diagnose;
 
+import yett.command.common.Words;
 import java.util.Optional;
 import yett.interview.Answer;
 import yett.interview.Event;
@@ -21,7 +22,7 @@ final class SingleCheck {
     Check check = step.check();
     sitting.screen(sitting.views().ask(step, moment, answered(moment) + 1));
     while (true) {
-      String line = sitting.line(Sitting.prompt(check));
+      String line = sitting.line(Words.prompt(check));
       Optional<Answer> answer = questions.answer(check, line);
       if (answer.isEmpty()) {
         if (sitting.moment() != moment) {
@@ -29,7 +30,7 @@ final class SingleCheck {
         }
         continue;
       }
-      if (sitting.isSure(moment, check, answer.get())) {
+      if (new RareAnswer(sitting).isMeant(moment, check, answer.get())) {
         sitting.record(new Event.Answered(check.id(), answer.get()));
         if (Sharing.counts(sitting, check, answer.get())) {
           sitting.show(sitting.movements().taken(moment, sitting.moment(), check));

@@ -197,16 +197,4 @@ public final class Sitting {
   public boolean isDanger(String check) {
     return base().checks().containsKey(check) && base().checks().get(check).danger();
   }
-
-  /** Queries an answer that the present belief calls very unlikely, before it counts. */
-  public boolean isSure(Moment moment, Check check, Answer answer) {
-    return new RareAnswer(this).isMeant(moment, check, answer);
-  }
-
-  public static String prompt(Check check) {
-    return check
-        .measures()
-        .map(m -> m.unitWord().isEmpty() ? "Reading" : "Reading in " + m.unitWord())
-        .orElse("Answer");
-  }
 }

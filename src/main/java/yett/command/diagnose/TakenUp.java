@@ -100,7 +100,7 @@ final class TakenUp {
     if (isRefused(check)) {
       return;
     }
-    if (sitting.isSure(before, check, answer)) {
+    if (new RareAnswer(sitting).isMeant(before, check, answer)) {
       sitting.record(new Event.Answered(id, answer));
       if (Sharing.counts(sitting, check, answer)) {
         sitting.show(sitting.movements().taken(before, sitting.moment(), check));
@@ -135,7 +135,7 @@ final class TakenUp {
     }
     sitting
         .until(
-            Sitting.prompt(check) + ", or Enter for none",
+            Words.prompt(check) + ", or Enter for none",
             line -> {
               Words.Heard heard = Words.answer(check, line);
               return line.isEmpty() || heard.answer().isPresent()

@@ -69,7 +69,7 @@ public final class PracticeViews {
                   .map(History::name)
                   .collect(Collectors.joining("; "))));
     }
-    rows.add(Block.row("You", "a " + told.person().word()));
+    rows.add(Block.row("You", Wording.aPerson(told.person())));
     blocks.add(new Block.Rows(rows));
     blocks.add(
         Block.paragraph(
