@@ -1,10 +1,10 @@
 package yett.command.call;
 
-import yett.command.diagnose.RareAnswer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import yett.command.common.Words;
+import yett.command.diagnose.RareAnswer;
 import yett.command.diagnose.Sitting;
 import yett.command.diagnose.Wishes;
 import yett.console.Block;

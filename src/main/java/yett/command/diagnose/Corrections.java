@@ -83,8 +83,7 @@ public final class Corrections {
       sitting.show(Block.numbered(check.outcomes().stream().map(Check.Outcome::text).toList()));
     }
     sitting
-        .until(
-            Words.prompt(check) + ", or Enter to leave it as it was", line -> read(check, line))
+        .until(Words.prompt(check) + ", or Enter to leave it as it was", line -> read(check, line))
         .ifPresent(
             answer -> {
               Moment before = sitting.moment();

@@ -1,9 +1,9 @@
 package yett.command.diagnose;
 
-import yett.command.common.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import yett.command.common.Words;
 import yett.console.Block;
 import yett.interview.Answer;
 import yett.interview.Ending;

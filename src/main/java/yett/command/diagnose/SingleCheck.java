@@ -1,7 +1,7 @@
 package yett.command.diagnose;
 
-import yett.command.common.Words;
 import java.util.Optional;
+import yett.command.common.Words;
 import yett.interview.Answer;
 import yett.interview.Event;
 import yett.interview.Moment;

@@ -10,11 +10,9 @@ import yett.console.Console;
 import yett.console.Pages;
 import yett.console.Rewording;
 import yett.desk.OpenCase;
-import yett.interview.Answer;
 import yett.interview.Event;
 import yett.interview.Moment;
 import yett.interview.SetApart;
-import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
 /** A person at a console with a case on the table: what every part of a conversation works with. */
