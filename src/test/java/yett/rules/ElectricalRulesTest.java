@@ -134,6 +134,7 @@ class ElectricalRulesTest extends ShownByExamples {
             "a circuit that trips again and again is not switched on",
             said(1, "trips-again", "again")),
         example("a feeder that leaks is not switched on", read(1, "feeder-insulation", "12 kohm")),
+        example("what stands on is not switched on", said(1, "breaker-position", "switched-on")),
         example(
             "batteries linked wrongly are not powered", said(1, "battery-wiring-look", "wrong")),
         example(
