@@ -95,7 +95,8 @@ class WordsIT {
 
   @Test
   void what_was_put_off_comes_again_when_little_else_is_left() {
-    try (Visitor visitor = Visitor.at(STORY, home, "diagnose", "Slipway gate")) {
+    try (Visitor visitor =
+        Visitor.at(STORY, home, "diagnose", "Slipway gate")) {
       visitor.until(Screen.Kind.CHECK);
       String first = visitor.checkId();
       visitor.say("later");
@@ -105,7 +106,7 @@ class WordsIT {
         switch (visitor.kind()) {
           case CHECK -> visitor.say("unknown");
           case LOOKS -> visitor.say(visitor.allLooks("?"));
-          case CAUTIONS, SET_UP, SITE_NEEDED -> visitor.answer();
+          case CAUTIONS, SET_UP, SITE_NEEDED, PROOF, RETEST -> visitor.answer();
           case REPAIR -> visitor.say("cannot");
           case STOCK -> visitor.say("1");
           default -> throw new AssertionError(first + " never came again, after " + others);

@@ -24,7 +24,7 @@ final class WalkingOrder {
 
   /**
    * Its own place; what has none is made at the first place in the same state of the work, or at
-   * the last one on the way to that state.
+   * the last one on the way to that state; in a state of its own, at the cabinet.
    */
   private static int place(RuleBase base, Check check) {
     List<Place> places = Place.all();
@@ -43,6 +43,12 @@ final class WalkingOrder {
         last = i;
       }
     }
-    return last;
+    boolean ownState = !state.isEmpty() && places.get(last).needs().isEmpty();
+    return ownState ? cabinet(places) : last;
+  }
+
+  /** Where work goes on in a state that no place has: at the open cabinet. */
+  private static int cabinet(List<Place> places) {
+    return places.stream().map(Place::id).toList().indexOf("cabinet-dead");
   }
 }
