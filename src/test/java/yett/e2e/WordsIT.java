@@ -94,11 +94,11 @@ class WordsIT {
     }
   }
 
-  @Disabled("open: since no repair comes first below three chances in ten, the case is handed over first")
+  @Disabled(
+      "open: since no repair comes first below three chances in ten, the case is handed over first")
   @Test
   void what_was_put_off_comes_again_when_little_else_is_left() {
-    try (Visitor visitor =
-        Visitor.at(STORY, home, "diagnose", "Slipway gate")) {
+    try (Visitor visitor = Visitor.at(STORY, home, "diagnose", "Slipway gate")) {
       visitor.until(Screen.Kind.CHECK);
       String first = visitor.checkId();
       visitor.say("later");
