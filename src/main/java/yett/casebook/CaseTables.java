@@ -295,9 +295,18 @@ final class CaseTables {
 
   /** Those in one state, in the same order; a queue is read often, and closed cases are many. */
   List<CaseSummary> in(CaseStatus state) {
+    return lines("state", state.name());
+  }
+
+  /** Those at one gate, by the name that it has now, in the same order. */
+  List<CaseSummary> at(String siteId) {
+    return lines("site_id", siteId);
+  }
+
+  private List<CaseSummary> lines(String column, String value) {
     return client
-        .sql(LINE + " where state = ? order by written desc, id desc")
-        .param(state.name())
+        .sql(LINE + " where " + column + " = ? order by written desc, id desc")
+        .param(value)
         .query((r, n) -> CaseRow.of(r))
         .list()
         .stream()

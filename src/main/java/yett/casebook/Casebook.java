@@ -254,6 +254,11 @@ public final class Casebook implements AutoCloseable {
     return read(s -> s.cases().in(state));
   }
 
+  /** The cases at a gate, whatever it was called since, the one last written to first. */
+  public List<CaseSummary> casesAt(String gate) {
+    return read(s -> s.cases().at(s.renaming().now(gate)));
+  }
+
   /** The cases that are sought, the one last written to first. */
   public List<CaseSummary> search(CaseSearch search) {
     return read(

@@ -48,12 +48,8 @@ public final class Baselines {
 
   /** For a case that begins now: baselines, then what was read since, the newest first. */
   public List<Earlier> of(String gate) {
-    String name = casebook.nameNow(gate);
     List<CaseSummary> lines =
-        casebook.cases().stream()
-            .filter(line -> line.siteId().equals(name))
-            .sorted(Comparator.comparing(CaseSummary::opened))
-            .toList();
+        casebook.casesAt(gate).stream().sorted(Comparator.comparing(CaseSummary::opened)).toList();
     if (lines.isEmpty()) {
       return List.of();
     }

@@ -101,8 +101,7 @@ public final class PastVisits {
   /** What was read in the inspections of the gate on that day. */
   private List<Entry> readings(PastVisit visit) {
     List<CaseSummary> lines =
-        desk.casebook().cases().stream()
-            .filter(line -> line.siteId().equals(visit.gate()))
+        desk.casebook().casesAt(visit.gate()).stream()
             .filter(
                 line ->
                     LocalDate.ofInstant(line.opened(), ZoneId.systemDefault()).equals(visit.day()))

@@ -79,9 +79,10 @@ final class EarlierCalls {
 
   /** The open case of this gate to go on with; empty for a new one. */
   Optional<CaseId> goOn(String gate) {
-    String now = casebook.nameNow(gate);
     List<CaseSummary> open =
-        casebook.cases(CaseStatus.OPEN).stream().filter(c -> c.siteId().equals(now)).toList();
+        casebook.casesAt(gate).stream()
+            .filter(c -> c.summary().state() == CaseStatus.OPEN)
+            .toList();
     if (open.isEmpty()) {
       return Optional.empty();
     }

@@ -29,11 +29,7 @@ final class UnfinishedCase {
 
   /** Empty if there is none. */
   Optional<Block> at(String gate) {
-    String now = casebook.nameNow(gate);
-    return casebook.cases().stream()
-        .filter(c -> c.siteId().equals(now))
-        .findFirst()
-        .flatMap(this::told);
+    return casebook.casesAt(gate).stream().findFirst().flatMap(this::told);
   }
 
   private Optional<Block> told(CaseSummary last) {
