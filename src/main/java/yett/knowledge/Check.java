@@ -117,6 +117,11 @@ public record Check(
         source);
   }
 
+  /** The question in words that a lay person understands. */
+  public String spoken() {
+    return lay.isEmpty() ? ask : lay;
+  }
+
   public boolean measured() {
     return measures.isPresent();
   }

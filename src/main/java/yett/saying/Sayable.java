@@ -87,8 +87,9 @@ final class Sayable {
             check.ask() + " " + outcome.text());
     List<String> sentences = spoken.of(check, outcome);
     if (check.indexOf(outcome.id()) > 0) {
-      String ask = check.lay().isEmpty() ? check.ask() : check.lay();
-      sentences = with(sentences, check.ask() + " " + outcome.text(), ask + " " + outcome.text());
+      sentences =
+          with(
+              sentences, check.ask() + " " + outcome.text(), check.spoken() + " " + outcome.text());
     }
     add(Thing.Kind.OUTCOME, check.id(), outcome.id(), new Ways(words, sentences));
   }

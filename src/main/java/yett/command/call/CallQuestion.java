@@ -46,13 +46,10 @@ final class CallQuestion {
   }
 
   private List<Block> blocks(Check check, List<Caution> cautions, Moment moment) {
-    long asked =
-        moment.state().answers().stream().filter(a -> !sitting.isDanger(a.check())).count();
     List<Block> blocks = new ArrayList<>();
-    blocks.add(Block.heading("Question " + (1 + asked)));
+    blocks.add(Block.heading("Question " + (1 + sitting.answered(moment))));
     blocks.addAll(sitting.cautions().spoken(cautions));
-    String spoken = check.lay().isEmpty() ? check.ask() : check.lay();
-    blocks.add(Block.paragraph(Text.of("Read out: ").and(Text.strong(spoken))));
+    blocks.add(Block.paragraph(Text.of("Read out: ").and(Text.strong(check.spoken()))));
     if (!check.how().isEmpty()) {
       blocks.add(Block.rows(Block.row("How", check.how())));
     }

@@ -43,7 +43,7 @@ final class ComplaintChoice {
     sitting.show(
         Block.heading("Understood"),
         Block.paragraph("The most probable first. Read out what fits, and let the caller confirm."),
-        Block.numbered(offered.stream().map(ComplaintChoice::lay).toList()));
+        Block.numbered(offered.stream().map(Check::spoken).toList()));
     while (true) {
       String line = sitting.line("Numbers that are so, \"list\" for all, or other words").strip();
       if (line.toLowerCase(Locale.ROOT).matches("list|0|none|no")) {
@@ -92,7 +92,7 @@ final class ComplaintChoice {
   }
 
   private void pick(List<Check> complaints, String heading) {
-    List<String> texts = complaints.stream().map(ComplaintChoice::lay).toList();
+    List<String> texts = complaints.stream().map(Check::spoken).toList();
     List<String> ids = complaints.stream().map(Check::id).toList();
     sitting.show(Block.heading(heading), Block.numbered(texts));
     Optional<List<Integer>> picked = questions.several("Numbers", ids, texts);
@@ -105,9 +105,5 @@ final class ComplaintChoice {
 
   private void complained(List<Check> complaints) {
     sitting.record(new Event.Complained(complaints.stream().map(Check::id).toList()));
-  }
-
-  private static String lay(Check check) {
-    return check.lay().isEmpty() ? check.ask() : check.lay();
   }
 }

@@ -32,9 +32,7 @@ public final class SaidBesides {
   private final Questions questions;
   private final Predicate<String> over;
   private final TakenUp takenUp;
-
-  /** So many of the caller's sentences have been heard. */
-  private int heard;
+  private final Unheard unheard;
 
   /**
    * @param over whether words say that it works again: how it was is no answer then
@@ -44,6 +42,7 @@ public final class SaidBesides {
     this.questions = questions;
     this.over = over;
     this.takenUp = new TakenUp(sitting);
+    this.unheard = new Unheard(sitting);
   }
 
   /**
@@ -52,10 +51,7 @@ public final class SaidBesides {
    * @return whether something of it was so, or somebody wished for something else
    */
   public boolean ask() {
-    List<String> said = sitting.moment().state().told().said();
-    List<String> news = said.subList(Math.min(heard, said.size()), said.size());
-    heard = said.size();
-    List<Thing> things = things(news);
+    List<Thing> things = things(unheard.next());
     if (things.isEmpty()) {
       return false;
     }
@@ -113,7 +109,6 @@ public final class SaidBesides {
 
   private String words(Thing thing) {
     Check check = sitting.base().checks().get(thing.card());
-    String ask = check.lay().isEmpty() ? check.ask() : check.lay();
-    return ask + " " + Wording.capital(Wording.meaning(check, thing.outcome())) + ".";
+    return check.spoken() + " " + Wording.capital(Wording.meaning(check, thing.outcome())) + ".";
   }
 }

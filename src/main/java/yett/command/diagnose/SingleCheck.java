@@ -20,7 +20,7 @@ final class SingleCheck {
 
   void ask(Step.Ask step, Moment moment) {
     Check check = step.check();
-    sitting.screen(sitting.views().ask(step, moment, answered(moment) + 1));
+    sitting.screen(sitting.views().ask(step, moment, sitting.answered(moment) + 1));
     while (true) {
       String line = sitting.line(Words.prompt(check));
       Optional<Answer> answer = questions.answer(check, line);
@@ -39,10 +39,5 @@ final class SingleCheck {
         return;
       }
     }
-  }
-
-  private int answered(Moment moment) {
-    return (int)
-        moment.state().answers().stream().filter(a -> !sitting.isDanger(a.check())).count();
   }
 }

@@ -192,6 +192,11 @@ public final class Sitting {
     return sharing;
   }
 
+  /** How many checks were answered, but for dangers. */
+  public int answered(Moment moment) {
+    return (int) moment.state().answers().stream().filter(a -> !isDanger(a.check())).count();
+  }
+
   public boolean isDanger(String check) {
     return base().checks().containsKey(check) && base().checks().get(check).danger();
   }

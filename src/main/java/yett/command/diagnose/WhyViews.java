@@ -15,6 +15,11 @@ import yett.wording.Wording;
 
 /** Why the step at hand comes now. */
 final class WhyViews {
+  private static final String REPORT =
+      "What people noticed and what happened lately tells most for least time.";
+  private static final String STATE =
+      "The next step needs the gate in this state; its steps are confirmed once, in order.";
+
   private final RuleBase base;
   private final BeliefViews beliefs;
   private final WhyCheck checks;
@@ -75,24 +80,22 @@ final class WhyViews {
 
     @Override
     public List<Block> askComplaints(Step.AskComplaints step) {
-      return because("What people noticed and what happened lately tells most for least time.");
+      return because(REPORT);
     }
 
     @Override
     public List<Block> askHistory(Step.AskHistory step) {
-      return because("What people noticed and what happened lately tells most for least time.");
+      return because(REPORT);
     }
 
     @Override
     public List<Block> enter(Step.Enter step) {
-      return because(
-          "The next step needs the gate in this state; its steps are confirmed once, in order.");
+      return because(STATE);
     }
 
     @Override
     public List<Block> leave(Step.Leave step) {
-      return because(
-          "The next step needs the gate in this state; its steps are confirmed once, in order.");
+      return because(STATE);
     }
 
     @Override

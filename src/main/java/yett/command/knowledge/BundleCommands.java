@@ -5,10 +5,10 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import org.springframework.shell.core.command.annotation.Option;
@@ -190,13 +190,9 @@ public final class BundleCommands {
     }
   }
 
-  private interface Refusable<T> {
-    T result();
-  }
-
-  private <T> T unlessRefused(Refusable<T> deed) {
+  private <T> T unlessRefused(Supplier<T> deed) {
     try {
-      return Objects.requireNonNull(deed.result());
+      return deed.get();
     } catch (BundleException e) {
       output.tell(e.getMessage());
       throw new ExitException(Sysexits.NO_PERMISSION);

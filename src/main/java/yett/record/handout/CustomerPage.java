@@ -90,7 +90,7 @@ final class CustomerPage {
 
   private String complaint(String id) {
     Check card = base.checks().get(id);
-    return card == null || card.lay().isEmpty() ? words.complaint(id) : card.lay();
+    return card == null ? words.complaint(id) : card.spoken();
   }
 
   private void wrong(Markup page, HtmlOutline lines) {
