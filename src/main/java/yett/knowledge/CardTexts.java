@@ -26,9 +26,9 @@ final class CardTexts {
           Map.entry("repair", List.of("name", "steps.#", "watch.#")),
           Map.entry("set-up", List.of("name", "enter.#", "leave.#")),
           Map.entry("caution", List.of("what", "harm", "avoid", "lay")),
-          Map.entry("stop", List.of("name", "now.*.#", "leaves", "desk.#")),
+          Map.entry("stop", List.of("name", "now.*.#", "desk.#")),
           Map.entry("site", List.of("name", "ask", "choices.*", "why")),
-          Map.entry("pressing", List.of("ask", "said", "if-said.#", "until-then.#")));
+          Map.entry("pressing", List.of("ask", "said", "until-then.#")));
 
   private CardTexts() {}
 

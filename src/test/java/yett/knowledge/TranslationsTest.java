@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import tools.jackson.databind.json.JsonMapper;
 
 /** Texts stand apart from the numbers of the cards, and only as long as they agree with them. */
 class TranslationsTest {
@@ -137,5 +138,15 @@ class TranslationsTest {
         .hasMessageContaining("without quotes 1.10 is the number");
     SortedMap<String, String> two = with("b.yaml", "rule-base: b\nname: B\n");
     assertThatThrownBy(() -> in("", two)).hasMessageContaining("says once which it is");
+  }
+
+  @Test
+  void names_of_other_cards_are_no_texts() {
+    var stop = JsonMapper.shared().createObjectNode();
+    stop.put("name", "Somebody is trapped").put("leaves", "isolated");
+    assertThat(CardTexts.of("stop", stop)).containsOnlyKeys("name");
+    var pressing = JsonMapper.shared().createObjectNode();
+    pressing.put("ask", "Does it stand open?").putArray("if-said").add("stays-open");
+    assertThat(CardTexts.of("pressing", pressing)).containsOnlyKeys("ask");
   }
 }
