@@ -332,8 +332,7 @@ public final class Sense {
       answer
           .reading()
           .ifPresent(
-              r ->
-                  doubt(!isReading(check, r), "it is not a reading that " + id + " can" + " have"));
+              r -> doubt(!isReading(check, r), "it is not a reading that " + id + " can have"));
     }
 
     private void repair(Event.Repaired e, Role by) {

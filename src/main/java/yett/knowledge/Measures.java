@@ -31,6 +31,8 @@ public record Measures(
     double least,
     double most,
     Units units) {
+  /** Letters of a unit, or the marks of feet and inches. */
+  private static final Pattern UNIT = Pattern.compile("[\\p{L}'\"′″]");
 
   /** As the card has it. */
   Measures(
@@ -76,9 +78,6 @@ public record Measures(
     boolean bare = shown != unit && text.matches("[-+]?[\\d.,]+([ -]\\d+/\\d+)?");
     return bare ? text + " " + shown.symbol() : text;
   }
-
-  /** Letters of a unit, or the marks of feet and inches. */
-  private static final Pattern UNIT = Pattern.compile("[\\p{L}'\"′″]");
 
   /**
    * A reading as it was typed, with its value in the units of this person where it was typed in

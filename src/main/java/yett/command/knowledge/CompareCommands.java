@@ -57,11 +57,7 @@ public final class CompareCommands {
       completionProvider = Completions.FILES)
   public void compare(
       @Arguments List<String> words,
-      @Option(
-              longName = "only",
-              description =
-                  "a part: the beginning of a path such as chain/, or the name of one case")
-          String only,
+      @Option(longName = "only", description = TestCommands.ONLY) String only,
       @Option(longName = "sums", description = "the sums only") boolean sums,
       @Option(
               longName = "near",

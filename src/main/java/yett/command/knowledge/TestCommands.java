@@ -23,6 +23,9 @@ import yett.trial.Tested;
 
 /** {@code knowledge test}: cases run as the cards are now, against the run that was accepted. */
 public final class TestCommands {
+  static final String ONLY =
+      "a part: the beginning of a path such as chain/, or the name of one case";
+
   private static final String TEST =
       "Usage: knowledge test FOLDER [--only PART] [--accept]. Runs the cases beside the cards of"
           + " the folder and shows those that differ from the run that was accepted last, and"
@@ -49,11 +52,7 @@ public final class TestCommands {
       completionProvider = Completions.FILES)
   public void test(
       @Arguments List<String> words,
-      @Option(
-              longName = "only",
-              description =
-                  "a part: the beginning of a path such as chain/, or the name of one case")
-          String only,
+      @Option(longName = "only", description = ONLY) String only,
       @Option(
               longName = "accept",
               description = "accept this run: from now on it is what others are held against")
