@@ -14,6 +14,7 @@ import java.util.SplittableRandom;
 import java.util.TreeMap;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
+import yett.knowledge.Inspected;
 import yett.knowledge.Edition;
 import yett.knowledge.Planning;
 import yett.knowledge.Repair;
@@ -207,24 +208,13 @@ final class InventedRuleBase {
     return new Check(
         id,
         kind,
-        "What shows at " + id + "?",
+        new Check.Question("What shows at " + id + "?", "", "", Optional.empty(), outcomes),
+        new Check.Evidence(rows, otherwise, Map.of(), Optional.empty(), 0),
+        new Check.Work(Role.CALLER, minutes, needs, List.of(), Optional.empty()),
         "",
-        "",
-        "",
-        Optional.empty(),
-        outcomes,
-        rows,
-        otherwise,
-        Map.of(),
-        Optional.empty(),
-        Role.CALLER,
-        minutes,
-        needs,
-        List.of(),
         Map.of(),
         false,
-        0,
-        Optional.empty(),
+        Inspected.NEVER,
         "invented");
   }
 

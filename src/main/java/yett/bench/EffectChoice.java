@@ -47,12 +47,13 @@ final class EffectChoice {
         .usual("");
   }
 
-  private List<Known> known() {
+  private List<Candidate> known() {
     return IntStream.range(0, effects.size())
         .mapToObj(
             i -> {
               Effect effect = effects.get(i);
-              return new Known(effect.id(), effect.area() + " " + (i + 1) + ", " + effect.name());
+              return new Candidate(
+                  effect.id(), effect.area() + " " + (i + 1) + ", " + effect.name());
             })
         .toList();
   }
@@ -91,7 +92,7 @@ final class EffectChoice {
         return Optional.of("There is no effect " + name + ": there are " + effects.size() + ".");
       }
     }
-    return Asked.chances(ids(answer), "effect", base.effects().keySet());
+    return CardQuestions.chances(ids(answer), "effect", base.effects().keySet());
   }
 
   private String named(String word) {

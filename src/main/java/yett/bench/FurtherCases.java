@@ -20,7 +20,7 @@ final class FurtherCases {
 
   private FurtherCases() {}
 
-  static List<Question> questions(Asked asked, Map<String, String> answers) {
+  static List<Question> questions(CardQuestions asked, Map<String, String> answers) {
     RuleBase base = asked.base();
     List<Question> questions = new ArrayList<>();
     questions.add(
@@ -43,13 +43,13 @@ final class FurtherCases {
               .needed(
                   "Name one look or reading at least that told it: else the case proves nothing.")
               .naming(asked.vocabulary().checks())
-              .after(NewCase.tells(base, answers.get(NOT_IT))));
+              .after(NewCaseForm.tells(base, answers.get(NOT_IT))));
     }
     return questions;
   }
 
   private static Question shown(String key, String ask, RuleBase base) {
-    return Question.of(key, ask, text -> NewCase.badAnswers(text, base)).usual("");
+    return Question.of(key, ask, text -> NewCaseForm.badAnswers(text, base)).usual("");
   }
 
   /**

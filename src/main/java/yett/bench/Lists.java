@@ -19,8 +19,8 @@ final class Lists {
     return parts(text, "[,\\s]+");
   }
 
-  static List<String> ids(List<Known> known) {
-    return known.stream().map(Known::id).toList();
+  static List<String> ids(List<Candidate> known) {
+    return known.stream().map(Candidate::id).toList();
   }
 
   static List<String> keys(List<Question> questions) {

@@ -66,7 +66,7 @@ final class Marks {
     List<String> before = new ArrayList<>();
     before.add(place + check.id() + ": " + check.ask());
     before.addAll(beside(check));
-    List<Known> outcomes = Vocabulary.outcomes(check);
+    List<Candidate> outcomes = Vocabulary.outcomes(check);
     return Question.of(
             check.id(),
             "And with the new cause? OUTCOME often, OUTCOME sometimes, as you met it (? lists them);"

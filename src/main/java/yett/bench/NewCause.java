@@ -22,10 +22,10 @@ final class NewCause implements NewCard {
   private static final String USUAL_FAILS = "97";
 
   private final RuleBase base;
-  private final Asked asked;
+  private final CardQuestions asked;
   private final EffectChoice effects;
 
-  NewCause(Asked asked) {
+  NewCause(CardQuestions asked) {
     this.base = asked.base();
     this.effects = new EffectChoice(base);
     this.asked = asked;
@@ -71,12 +71,12 @@ final class NewCause implements NewCard {
     questions.add(asked.id("cause", "chain-bracket-cracked", base.causes().keySet()));
     questions.add(
         Question.words("name", "What is wrong, in a few words, no full stop")
-            .telling(name -> Meaning.near(name, base)));
+            .telling(name -> MeaningIndex.near(name, base)));
     questions.add(asked.area());
     questions.add(OnlyIf.question(base));
     questions.add(prior(answers));
     if (effects.any()) {
-      String area = answers.containsKey("area") ? Asked.areaOf(answers) : "";
+      String area = answers.containsKey("area") ? CardQuestions.areaOf(answers) : "";
       questions.add(effects.question("What does the machine do when this is so?", area));
     }
     questions.add(
@@ -116,7 +116,7 @@ final class NewCause implements NewCard {
     questions.add(
         Question.words("story", "What was it like where you met it, in a sentence or two")
             .usual(""));
-    questions.add(Asked.source());
+    questions.add(CardQuestions.source());
     questions.addAll(FurtherCases.questions(asked, answers));
     return questions;
   }
@@ -141,13 +141,13 @@ final class NewCause implements NewCard {
                 CONSEQUENCES,
                 "Which other causes does it bring about in time? Ids, each with a word if you like:"
                     + " chain-worn often",
-                answer -> Asked.chances(answer, "cause", base.causes().keySet()))
+                answer -> CardQuestions.chances(answer, "cause", base.causes().keySet()))
             .naming(Vocabulary.both(asked.vocabulary().causes(), Vocabulary.chances()))
             .usual(""),
         Question.of(
                 RETEST_FAILS,
                 "While it is still there, of a hundred tries after a repair how many fail",
-                Asked.number(0, 100))
+                CardQuestions.number(0, 100))
             .usual(USUAL_FAILS));
   }
 
@@ -158,7 +158,7 @@ final class NewCause implements NewCard {
                 Lists.unknown(part.getKey(), "history", base.histories().keySet())
                     .or(
                         () ->
-                            Asked.number(0.01, 100)
+                            CardQuestions.number(0.01, 100)
                                 .apply(part.getValue())
                                 .map(
                                     c ->
@@ -180,7 +180,7 @@ final class NewCause implements NewCard {
 
   @Override
   public SortedMap<String, String> files(Map<String, String> answers) {
-    String path = Asked.areaOf(answers) + "/" + answers.get("id");
+    String path = CardQuestions.areaOf(answers) + "/" + answers.get("id");
     SortedMap<String, String> files = new TreeMap<>();
     files.put(path + ".yaml", card(answers));
     String repair = isNewRepair(answers) ? repairId(answers) : answers.get(REPAIR);
@@ -195,7 +195,7 @@ final class NewCause implements NewCard {
         new CardLines()
             .line("cause", id)
             .words("name", answers.get("name"))
-            .line("area", Asked.areaOf(answers))
+            .line("area", CardQuestions.areaOf(answers))
             .line("prior", Priors.figure(answers.get("prior")))
             .raw(OnlyIf.yaml(answers.getOrDefault(OnlyIf.KEY, "")))
             .raw(effects.yaml(answers))

@@ -16,9 +16,9 @@ import yett.quantity.Unit;
 /** A new check that is looked at or tried, with a row for each cause that it tells. */
 final class NewCheck implements NewCard {
   private final RuleBase base;
-  private final Asked asked;
+  private final CardQuestions asked;
 
-  NewCheck(Asked asked) {
+  NewCheck(CardQuestions asked) {
     this.base = asked.base();
     this.asked = asked;
   }
@@ -56,11 +56,11 @@ final class NewCheck implements NewCard {
       questions.add(row(cause, "What does it show with " + cause, outcomes(answers)));
     }
     questions.add(otherwise(outcomes(answers)));
-    questions.add(Asked.minutes("minutes", "How many minutes does it take"));
+    questions.add(CardQuestions.minutes("minutes", "How many minutes does it take"));
     questions.add(asked.needs());
-    questions.add(Asked.who());
+    questions.add(CardQuestions.who());
     questions.add(asked.hazards());
-    questions.add(Asked.source());
+    questions.add(CardQuestions.source());
     return questions;
   }
 
@@ -73,7 +73,7 @@ final class NewCheck implements NewCard {
     return all;
   }
 
-  private static Question row(String key, String ask, List<Known> outcomes) {
+  private static Question row(String key, String ask, List<Candidate> outcomes) {
     String example = outcomes.isEmpty() ? "" : outcomes.get(outcomes.size() - 1).id() + " ";
     return Question.of(
             key,
@@ -86,26 +86,26 @@ final class NewCheck implements NewCard {
   }
 
   /** The ordinary outcome is the example there. */
-  private static Question otherwise(List<Known> outcomes) {
-    List<Known> reversed = new ArrayList<>(outcomes);
+  private static Question otherwise(List<Candidate> outcomes) {
+    List<Candidate> reversed = new ArrayList<>(outcomes);
     Collections.reverse(reversed);
     return row("otherwise", "And on a gate without these causes", reversed)
         .usual(outcomes.isEmpty() ? "" : outcomes.get(0).id() + " nearly always");
   }
 
-  private static List<Known> measuring() {
-    List<Known> quantities =
+  private static List<Candidate> measuring() {
+    List<Candidate> quantities =
         Arrays.stream(Quantity.values())
-            .map(q -> new Known(q.label(), "a quantity, in " + q.canonical().symbol()))
+            .map(q -> new Candidate(q.label(), "a quantity, in " + q.canonical().symbol()))
             .toList();
     return Vocabulary.both(
         quantities,
-        Instruments.names().stream().map(name -> new Known(name, "an instrument")).toList());
+        Instruments.names().stream().map(name -> new Candidate(name, "an instrument")).toList());
   }
 
-  private static List<Known> outcomes(Map<String, String> answers) {
+  private static List<Candidate> outcomes(Map<String, String> answers) {
     return outcomeParts(answers.getOrDefault("outcomes", "")).stream()
-        .map(p -> new Known(p[0], p.length > 1 ? p[1] : ""))
+        .map(p -> new Candidate(p[0], p.length > 1 ? p[1] : ""))
         .toList();
   }
 
@@ -126,7 +126,7 @@ final class NewCheck implements NewCard {
     } catch (IllegalArgumentException e) {
       return Optional.of(e.getMessage());
     }
-    return Asked.oneOf(words[2], Instruments.names());
+    return CardQuestions.oneOf(words[2], Instruments.names());
   }
 
   private static Optional<String> badOutcomes(String text) {
@@ -135,7 +135,7 @@ final class NewCheck implements NewCard {
       return Optional.of("A check needs at least two answers, divided by a semicolon.");
     }
     for (String[] part : parts) {
-      Optional<String> bad = Asked.badId(part[0], "cracked");
+      Optional<String> bad = CardQuestions.badId(part[0], "cracked");
       if (bad.isPresent() || part.length < 2) {
         return Optional.of(
             bad.orElse("Write the words of \"" + part[0] + "\" after a colon: " + part[0] + ": …"));
@@ -154,7 +154,7 @@ final class NewCheck implements NewCard {
             .line("check", answers.get("id"))
             .words("ask", answers.get("ask"))
             .words("how", answers.get("how"))
-            .line("area", Asked.areaOf(answers))
+            .line("area", CardQuestions.areaOf(answers))
             .ids("needs", Lists.ids(answers.get("needs")))
             .line("who", answers.get("who"))
             .line("minutes", answers.get("minutes"))
@@ -183,7 +183,7 @@ final class NewCheck implements NewCard {
     text.line("otherwise", RowAnswer.yaml(answers.get("otherwise"), outcomes, nothing))
         .words("source", answers.get("source"));
     SortedMap<String, String> files = new TreeMap<>();
-    files.put(Asked.areaOf(answers) + "/" + answers.get("id") + ".yaml", text.toString());
+    files.put(CardQuestions.areaOf(answers) + "/" + answers.get("id") + ".yaml", text.toString());
     return files;
   }
 }

@@ -14,10 +14,10 @@ final class NewEffect implements NewCard {
   private static final String CHECKS = "checks";
 
   private final RuleBase base;
-  private final Asked asked;
+  private final CardQuestions asked;
   private final EffectChoice effects;
 
-  NewEffect(Asked asked) {
+  NewEffect(CardQuestions asked) {
     this.base = asked.base();
     this.asked = asked;
     this.effects = new EffectChoice(base);
@@ -49,10 +49,10 @@ final class NewEffect implements NewCard {
     questions.add(asked.checks(CHECKS, "Which checks show it? Ids, with commas"));
     questions.addAll(rows);
     if (effects.any()) {
-      String area = answers.containsKey("area") ? Asked.areaOf(answers) : "";
+      String area = answers.containsKey("area") ? CardQuestions.areaOf(answers) : "";
       questions.add(effects.question("What else does the machine do then?", area));
     }
-    questions.add(Asked.source());
+    questions.add(CardQuestions.source());
     return questions;
   }
 
@@ -65,7 +65,7 @@ final class NewEffect implements NewCard {
   }
 
   private static Question row(Check check) {
-    List<Known> outcomes = Vocabulary.outcomes(check);
+    List<Candidate> outcomes = Vocabulary.outcomes(check);
     return Question.of(
             check.id(),
             "What is seen of it alone? OUTCOME often, OUTCOME sometimes (? lists them)",
@@ -93,12 +93,12 @@ final class NewEffect implements NewCard {
         new CardLines()
             .line("effect", answers.get("id"))
             .words("name", answers.get("name"))
-            .line("area", Asked.areaOf(answers))
+            .line("area", CardQuestions.areaOf(answers))
             .raw(shows.isEmpty() ? "" : "shows:\n" + shows)
             .raw(effects.yaml(answers))
             .words("source", answers.get("source"));
     SortedMap<String, String> files = new TreeMap<>();
-    files.put(Asked.areaOf(answers) + "/" + answers.get("id") + ".yaml", text.toString());
+    files.put(CardQuestions.areaOf(answers) + "/" + answers.get("id") + ".yaml", text.toString());
     return files;
   }
 }

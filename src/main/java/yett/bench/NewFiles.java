@@ -26,7 +26,7 @@ public final class NewFiles {
           + " under leads-to of the causes that make it, or write one: knowledge new cause.";
 
   private final Path folder;
-  private final Laid laid;
+  private final WorkFolder laid;
   private final SortedMap<String, String> own;
   private final Checker checker = new Checker();
   private final RuleBase base;
@@ -38,7 +38,7 @@ public final class NewFiles {
    */
   public NewFiles(Path folder, SortedMap<String, String> all, SortedMap<String, String> own) {
     this.folder = folder;
-    this.laid = Laid.of(folder, all, own);
+    this.laid = WorkFolder.of(folder, all, own);
     this.own = own;
     Checked checked = checker.check(all);
     this.base = checked.base();
@@ -51,21 +51,21 @@ public final class NewFiles {
 
   /** The card of that kind, empty for any other word. */
   public Optional<NewCard> card(String kind) {
-    return card(kind, new Asked(base, own.keySet()));
+    return card(kind, new CardQuestions(base, own.keySet()));
   }
 
   /** The same where it is only looked at, not written. */
   public static Optional<NewCard> card(String kind, RuleBase base) {
-    return card(kind, new Asked(base, List.of()));
+    return card(kind, new CardQuestions(base, List.of()));
   }
 
-  private static Optional<NewCard> card(String kind, Asked asked) {
+  private static Optional<NewCard> card(String kind, CardQuestions asked) {
     return switch (kind) {
       case "cause" -> Optional.of(new NewCause(asked));
       case "effect" -> Optional.of(new NewEffect(asked));
       case "check" -> Optional.of(new NewCheck(asked));
       case "repair" -> Optional.of(new NewRepair(asked));
-      case "case" -> Optional.of(new NewCase(asked));
+      case "case" -> Optional.of(new NewCaseForm(asked));
       default -> Optional.empty();
     };
   }

@@ -12,9 +12,9 @@ import yett.knowledge.RuleBase;
 /** A new repair for causes that are there. */
 final class NewRepair implements NewCard {
   private final RuleBase base;
-  private final Asked asked;
+  private final CardQuestions asked;
 
-  NewRepair(Asked asked) {
+  NewRepair(CardQuestions asked) {
     this.base = asked.base();
     this.asked = asked;
   }
@@ -34,20 +34,20 @@ final class NewRepair implements NewCard {
                 answer ->
                     answer.isBlank()
                         ? Optional.of("Name at least one cause.")
-                        : Asked.chances(answer, "cause", base.causes().keySet()))
+                        : CardQuestions.chances(answer, "cause", base.causes().keySet()))
             .naming(Vocabulary.both(asked.vocabulary().causes(), Vocabulary.chances())));
     questions.addAll(work(asked, ""));
-    questions.add(Asked.source());
+    questions.add(CardQuestions.source());
     return questions;
   }
 
   /** What any repair asks, also one that is written with its cause. */
-  static List<Question> work(Asked asked, String prefix) {
+  static List<Question> work(CardQuestions asked, String prefix) {
     return Stream.of(
-            Question.of("minutes", "How many minutes does it take", Asked.number(0, 1440)),
+            Question.of("minutes", "How many minutes does it take", CardQuestions.number(0, 1440)),
             Question.words("steps", "Its steps, in order, divided by semicolons"),
             asked.needs(),
-            Asked.who(),
+            CardQuestions.who(),
             asked.hazards(),
             asked.entails(),
             proofs(asked))
@@ -56,9 +56,9 @@ final class NewRepair implements NewCard {
   }
 
   /** In an add-on no repair may go without; elsewhere one that does is remarked on. */
-  private static Question proofs(Asked asked) {
+  private static Question proofs(CardQuestions asked) {
     Question question =
-        Asked.ids(
+        CardQuestions.ids(
             "proofs",
             "Which proofs must pass after it, before the gate returns to service? Ids, with commas",
             "proof",
@@ -74,7 +74,7 @@ final class NewRepair implements NewCard {
     CardLines text = new CardLines();
     card(text, answers, "", answers.get("id"), answers.get("name"), answers.get("removes"));
     SortedMap<String, String> files = new TreeMap<>();
-    files.put(Asked.areaOf(answers) + "/" + answers.get("id") + ".yaml", text.toString());
+    files.put(CardQuestions.areaOf(answers) + "/" + answers.get("id") + ".yaml", text.toString());
     return files;
   }
 

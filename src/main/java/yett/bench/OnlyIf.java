@@ -15,10 +15,13 @@ final class OnlyIf {
   private OnlyIf() {}
 
   static Question question(RuleBase base) {
-    List<Known> choices =
+    List<Candidate> choices =
         base.siteQuestions().values().stream()
             .filter(q -> q.measures().isEmpty())
-            .map(q -> new Known(q.id(), q.name() + ": " + String.join(", ", q.choices().keySet())))
+            .map(
+                q ->
+                    new Candidate(
+                        q.id(), q.name() + ": " + String.join(", ", q.choices().keySet())))
             .toList();
     return Question.of(
             KEY,

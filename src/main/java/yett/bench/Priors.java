@@ -10,7 +10,7 @@ public final class Priors {
   private Priors() {}
 
   static Optional<String> complaint(String ofAHundred) {
-    return Asked.number(0.01, 90).apply(ofAHundred);
+    return CardQuestions.number(0.01, 90).apply(ofAHundred);
   }
 
   /** As a card has it. */

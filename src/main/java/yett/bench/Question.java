@@ -19,7 +19,7 @@ public record Question(
     String key,
     List<String> before,
     String ask,
-    List<Known> known,
+    List<Candidate> known,
     Optional<String> usual,
     Function<String, Optional<String>> complaint,
     Function<String, List<String>> told) {
@@ -64,7 +64,7 @@ public record Question(
         told);
   }
 
-  Question naming(List<Known> things) {
+  Question naming(List<Candidate> things) {
     return new Question(key, before, ask, things, usual, complaint, told);
   }
 

@@ -26,8 +26,8 @@ public final class QuestionList {
   private QuestionList() {}
 
   /** Lines by the field of a case file that they belong to, each in the order of the cards. */
-  public static Map<String, List<Known>> of(RuleBase base) {
-    Map<String, List<Known>> list = new LinkedHashMap<>();
+  public static Map<String, List<Candidate>> of(RuleBase base) {
+    Map<String, List<Candidate>> list = new LinkedHashMap<>();
     list.put("site", list(base.siteQuestions().values(), QuestionList::site));
     list.put("complaints", list(base.complaints(), Check::ask));
     list.put("history", list(base.histories().values(), History::name));
@@ -43,8 +43,9 @@ public final class QuestionList {
     return base.ordinaryChecks().filter(c -> c.danger() == dangers).toList();
   }
 
-  private static <C extends Card> List<Known> list(Collection<C> cards, Function<C, String> words) {
-    return cards.stream().map(c -> new Known(c.id(), words.apply(c))).toList();
+  private static <C extends Card> List<Candidate> list(
+      Collection<C> cards, Function<C, String> words) {
+    return cards.stream().map(c -> new Candidate(c.id(), words.apply(c))).toList();
   }
 
   private static String site(SiteQuestion question) {

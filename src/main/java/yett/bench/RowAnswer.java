@@ -25,7 +25,7 @@ final class RowAnswer {
 
   /** What is wrong with an answer about these outcomes, if anything is. */
   static Optional<String> complaint(String answer, Collection<String> outcomes) {
-    return Asked.chances(answer, "outcome", outcomes).or(() -> sum(answer, outcomes));
+    return CardQuestions.chances(answer, "outcome", outcomes).or(() -> sum(answer, outcomes));
   }
 
   private static Optional<String> sum(String answer, Collection<String> outcomes) {

@@ -30,8 +30,8 @@ public final class Vocabulary {
   }
 
   /** Everything, under the names of the kinds. */
-  public Map<String, List<Known>> all() {
-    Map<String, List<Known>> all = new LinkedHashMap<>();
+  public Map<String, List<Candidate>> all() {
+    Map<String, List<Candidate>> all = new LinkedHashMap<>();
     all.put("causes", causes());
     all.put("effects", of(base.effects().values(), Effect::name));
     all.put("checks", checks());
@@ -46,42 +46,42 @@ public final class Vocabulary {
     return all;
   }
 
-  List<Known> causes() {
+  List<Candidate> causes() {
     return of(base.causes().values(), Cause::name);
   }
 
-  List<Known> checks() {
+  List<Candidate> checks() {
     return of(base.ordinaryChecks().toList(), Check::ask);
   }
 
-  List<Known> complaints() {
+  List<Candidate> complaints() {
     return of(base.complaints(), Check::ask);
   }
 
-  List<Known> proofs() {
+  List<Candidate> proofs() {
     return of(base.proofs(), Check::ask);
   }
 
-  List<Known> repairs() {
+  List<Candidate> repairs() {
     return of(base.repairs().values(), Repair::name);
   }
 
-  List<Known> setUps() {
+  List<Candidate> setUps() {
     return of(base.setUps().values(), SetUp::name);
   }
 
-  List<Known> histories() {
+  List<Candidate> histories() {
     return of(base.histories().values(), History::name);
   }
 
   /** A hazard has no card; the first caution about it tells what it is. */
-  List<Known> hazards() {
+  List<Candidate> hazards() {
     Map<String, String> hazards = new TreeMap<>();
     base.cautions().values().forEach(c -> hazards.putIfAbsent(c.hazard(), c.what()));
     return known(hazards);
   }
 
-  List<Known> areas() {
+  List<Candidate> areas() {
     Map<String, List<String>> areas =
         base.causes().values().stream()
             .filter(c -> !c.area().isEmpty())
@@ -95,29 +95,30 @@ public final class Vocabulary {
     return known(words);
   }
 
-  static List<Known> outcomes(Check check) {
-    return check.outcomes().stream().map(o -> new Known(o.id(), o.text())).toList();
+  static List<Candidate> outcomes(Check check) {
+    return check.outcomes().stream().map(o -> new Candidate(o.id(), o.text())).toList();
   }
 
   /** What may stand behind an id for how often. */
-  static List<Known> chances() {
+  static List<Candidate> chances() {
     return LikelihoodWords.all().entrySet().stream()
-        .map(e -> new Known(e.getKey(), "a chance of " + e.getValue()))
+        .map(e -> new Candidate(e.getKey(), "a chance of " + e.getValue()))
         .toList();
   }
 
-  static List<Known> both(List<Known> some, List<Known> others) {
+  static List<Candidate> both(List<Candidate> some, List<Candidate> others) {
     return Stream.concat(some.stream(), others.stream()).toList();
   }
 
-  private static <C extends Card> List<Known> of(Collection<C> cards, Function<C, String> words) {
-    List<Known> known = new ArrayList<>();
-    cards.forEach(c -> known.add(new Known(c.id(), words.apply(c))));
-    known.sort(Comparator.comparing(Known::id));
+  private static <C extends Card> List<Candidate> of(
+      Collection<C> cards, Function<C, String> words) {
+    List<Candidate> known = new ArrayList<>();
+    cards.forEach(c -> known.add(new Candidate(c.id(), words.apply(c))));
+    known.sort(Comparator.comparing(Candidate::id));
     return List.copyOf(known);
   }
 
-  private static List<Known> known(Map<String, String> words) {
-    return words.entrySet().stream().map(e -> new Known(e.getKey(), e.getValue())).toList();
+  private static List<Candidate> known(Map<String, String> words) {
+    return words.entrySet().stream().map(e -> new Candidate(e.getKey(), e.getValue())).toList();
   }
 }

@@ -5,6 +5,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.security.PublicKey;
 import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
@@ -15,6 +17,7 @@ import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import yett.files.WholeFile;
 import yett.knowledge.KnowledgeFolder;
 import yett.knowledge.KnowledgeSource;
 
@@ -79,6 +82,30 @@ public record Bundle(SortedMap<String, String> files, String notes) {
       }
     }
     return new Bundle(files, notes);
+  }
+
+  /**
+   * Writes what it holds as a new folder: all of it or nothing, beside its place first.
+   *
+   * @throws UncheckedIOException if it cannot be written; says where and what to look at
+   */
+  public void unpackTo(Path folder) {
+    try {
+      Path place = folder.toAbsolutePath();
+      Path part = Files.createTempDirectory(place.getParent(), ".unpacked");
+      for (Map.Entry<String, String> entry : files.entrySet()) {
+        Path file = part.resolve(entry.getKey());
+        Files.createDirectories(file.getParent());
+        WholeFile.create(file, entry.getValue().getBytes(KnowledgeSource.charset(entry.getKey())));
+      }
+      if (!notes.isEmpty()) {
+        WholeFile.create(part.resolve(NOTES), notes);
+      }
+      Files.move(part, place);
+    } catch (IOException e) {
+      throw new UncheckedIOException(
+          folder + ": it cannot be written. See that there is room, and that it may be.", e);
+    }
   }
 
   private static byte[] verified(String name, byte[] file, FirmKeys keys) {

@@ -34,12 +34,12 @@ final class CarryTables {
         withPeople ? people.of(id) : List.of());
   }
 
-  Taken take(CarriedCase carried) {
+  ImportedCase take(CarriedCase carried) {
     var known = cases.named(carried.uid());
     if (known.isEmpty()) {
       String site = renaming.now(carried.siteId());
       CaseId id = cases.beginAs(carried.uid(), carried.id(), site, carried.opened());
-      return added(carried, id, 0, Taken.Outcome.NEW);
+      return added(carried, id, 0, ImportedCase.Outcome.NEW);
     }
     CaseId id = known.get();
     List<StoredEvent> here = cases.eventsAfter(id, 0);
@@ -50,20 +50,21 @@ final class CarryTables {
       common++;
     }
     if (common == carried.events().size()) {
-      return new Taken(id, Taken.Outcome.KNOWN, List.of(), List.of());
+      return new ImportedCase(id, ImportedCase.Outcome.KNOWN, List.of(), List.of());
     }
     if (common == here.size()) {
-      return added(carried, id, common, Taken.Outcome.CONTINUED);
+      return added(carried, id, common, ImportedCase.Outcome.CONTINUED);
     }
     List<StoredEvent> there = new ArrayList<>();
     for (int i = common; i < carried.events().size(); i++) {
       there.add(carried.events().get(i).numbered(i + 1L));
     }
-    return new Taken(
-        id, Taken.Outcome.CONFLICT, here.subList(common, here.size()), List.copyOf(there));
+    return new ImportedCase(
+        id, ImportedCase.Outcome.CONFLICT, here.subList(common, here.size()), List.copyOf(there));
   }
 
-  private Taken added(CarriedCase carried, CaseId id, int known, Taken.Outcome outcome) {
+  private ImportedCase added(
+      CarriedCase carried, CaseId id, int known, ImportedCase.Outcome outcome) {
     var events = carried.events().subList(known, carried.events().size());
     var stored = cases.append(id, known, events);
     cases.summarise(id, carried.events().size(), carried.summary());
@@ -71,7 +72,7 @@ final class CarryTables {
     carried.people().stream()
         .filter(p -> !parts.contains(p.part()))
         .forEach(p -> people.save(id, p));
-    return new Taken(id, outcome, List.of(), stored);
+    return new ImportedCase(id, outcome, List.of(), stored);
   }
 
   CarriedSite carry(String siteId) {

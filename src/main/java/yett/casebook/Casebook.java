@@ -39,7 +39,7 @@ public final class Casebook implements AutoCloseable {
 
   private final String where;
   private final Address address;
-  private final Away away = new Away();
+  private final ServerPause away = new ServerPause();
   private Session session;
 
   private Casebook(String where, Address address, Session session) {
@@ -371,12 +371,12 @@ public final class Casebook implements AutoCloseable {
   }
 
   /** Takes in a case, or what is new in it; taken in again, it changes nothing. */
-  public Taken take(CarriedCase carried) {
+  public ImportedCase take(CarriedCase carried) {
     return write(s -> s.carrying().take(carried));
   }
 
   /** Takes in a case that went on here and elsewhere: elsewhere's course as a case of its own. */
-  public Taken takeApart(CarriedCase carried) {
+  public ImportedCase takeApart(CarriedCase carried) {
     return take(carried.apart());
   }
 

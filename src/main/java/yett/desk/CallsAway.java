@@ -17,7 +17,7 @@ import java.util.function.Consumer;
 import yett.casebook.CarriedCase;
 import yett.casebook.CaseSummary;
 import yett.casebook.Casebook;
-import yett.casebook.Taken;
+import yett.casebook.ImportedCase;
 import yett.files.OwnFiles;
 
 /**
@@ -91,8 +91,8 @@ final class CallsAway {
     for (CaseSummary call : waiting) {
       here.carry(call.siteId()).ifPresent(server::take);
       CarriedCase carried = here.carry(call.id(), true);
-      Taken taken = server.take(carried);
-      boolean apart = taken.outcome() == Taken.Outcome.CONFLICT;
+      ImportedCase taken = server.take(carried);
+      boolean apart = taken.outcome() == ImportedCase.Outcome.CONFLICT;
       if (apart) {
         taken = server.takeApart(carried);
       }

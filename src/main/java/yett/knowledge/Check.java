@@ -8,41 +8,73 @@ import yett.quantity.Units;
 /**
  * One thing to ask, look at, try or measure. Complaints and proofs are checks of their own kind.
  *
- * @param outcomes from ordinary to telling; several causes combine by noisy-MAX over this order
- * @param likelihood for each cause that shows here, the chance of each outcome if it alone made it
- * @param otherwise the chance of each outcome when none of those causes is present
- * @param reliability how often a person of a role reports the outcome right; missing means always
- * @param who the least qualified person who may do it
- * @param minutes usual time without entering set-ups
  * @param danger asked first, always, because it may end the interview
- * @param unmentioned for a complaint, the chance that it is so and left unsaid
- * @param place where it is a look among others; empty for what is done by itself
  * @param inspected inspections that it belongs to
  */
 public record Check(
     String id,
     Kind kind,
-    String ask,
-    String lay,
-    String how,
+    Question question,
+    Evidence evidence,
+    Work work,
     String area,
-    Optional<Measures> measures,
-    List<Outcome> outcomes,
-    Map<String, double[]> likelihood,
-    double[] otherwise,
-    Map<Role, Double> reliability,
-    Optional<Repeats> repeats,
-    Role who,
-    double minutes,
-    List<String> needs,
-    List<String> hazards,
     Map<String, List<String>> onlyIf,
     boolean danger,
-    double unmentioned,
-    Optional<Place> place,
     Inspected inspected,
     String source)
     implements SiteCard {
+
+  /**
+   * What is asked, and what may come of it.
+   *
+   * @param lay in words for a lay person; empty if the trade's will do
+   * @param how it is done; may be empty
+   * @param outcomes from ordinary to telling; several causes combine by noisy-MAX over this order
+   */
+  public record Question(
+      String ask, String lay, String how, Optional<Measures> measures, List<Outcome> outcomes) {
+
+    Question in(Units units) {
+      return new Question(ask, lay, how, measures.map(m -> m.in(units)), outcomes);
+    }
+  }
+
+  /**
+   * How strongly an answer speaks for a cause.
+   *
+   * @param likelihood for each cause that shows here, the chance of each outcome if it alone made
+   *     it
+   * @param otherwise the chance of each outcome when none of those causes is present
+   * @param reliability how often a person of a role reports the outcome right; missing means always
+   * @param unmentioned for a complaint, the chance that it is so and left unsaid
+   */
+  public record Evidence(
+      Map<String, double[]> likelihood,
+      double[] otherwise,
+      Map<Role, Double> reliability,
+      Optional<Repeats> repeats,
+      double unmentioned) {
+
+    Evidence with(Map<String, double[]> rows) {
+      return new Evidence(rows, otherwise, reliability, repeats, unmentioned);
+    }
+  }
+
+  /**
+   * What it takes to answer.
+   *
+   * @param who the least qualified person who may do it
+   * @param minutes usual time without entering set-ups
+   * @param needs set-ups
+   * @param place where it is a look among others; empty for what is done by itself
+   */
+  public record Work(
+      Role who, double minutes, List<String> needs, List<String> hazards, Optional<Place> place) {
+
+    Work by(Role other) {
+      return new Work(other, minutes, needs, hazards, place);
+    }
+  }
 
   /** What a check is for. */
   public enum Kind {
@@ -68,8 +100,8 @@ public record Check(
 
   /** Position of an outcome, or -1. */
   public int indexOf(String outcome) {
-    for (int i = 0; i < outcomes.size(); i++) {
-      if (outcomes.get(i).id().equals(outcome)) {
+    for (int i = 0; i < outcomes().size(); i++) {
+      if (outcomes().get(i).id().equals(outcome)) {
         return i;
       }
     }
@@ -77,52 +109,90 @@ public record Check(
   }
 
   /** The same check with other rows. */
-  Check withLikelihood(Map<String, double[]> rows) {
-    return with(rows, who, measures);
+  public Check withLikelihood(Map<String, double[]> rows) {
+    return with(question, evidence.with(rows), work);
   }
 
   /** The same check for another person. */
   Check withWho(Role other) {
-    return other == who ? this : with(likelihood, other, measures);
+    return other == who() ? this : with(question, evidence, work.by(other));
   }
 
   /** The same check for somebody who works in these units. */
   Check in(Units units) {
-    return measures.isEmpty() ? this : with(likelihood, who, measures.map(m -> m.in(units)));
+    return measures().isEmpty() ? this : with(question.in(units), evidence, work);
   }
 
-  private Check with(Map<String, double[]> rows, Role other, Optional<Measures> read) {
-    return new Check(
-        id,
-        kind,
-        ask,
-        lay,
-        how,
-        area,
-        read,
-        outcomes,
-        rows,
-        otherwise,
-        reliability,
-        repeats,
-        other,
-        minutes,
-        needs,
-        hazards,
-        onlyIf,
-        danger,
-        unmentioned,
-        place,
-        inspected,
-        source);
+  private Check with(Question asked, Evidence says, Work takes) {
+    return new Check(id, kind, asked, says, takes, area, onlyIf, danger, inspected, source);
+  }
+
+  public String ask() {
+    return question.ask;
+  }
+
+  public String lay() {
+    return question.lay;
+  }
+
+  public String how() {
+    return question.how;
+  }
+
+  public Optional<Measures> measures() {
+    return question.measures;
+  }
+
+  public List<Outcome> outcomes() {
+    return question.outcomes;
+  }
+
+  public Map<String, double[]> likelihood() {
+    return evidence.likelihood;
+  }
+
+  public double[] otherwise() {
+    return evidence.otherwise;
+  }
+
+  public Map<Role, Double> reliability() {
+    return evidence.reliability;
+  }
+
+  public Optional<Repeats> repeats() {
+    return evidence.repeats;
+  }
+
+  public double unmentioned() {
+    return evidence.unmentioned;
+  }
+
+  public Role who() {
+    return work.who;
+  }
+
+  public double minutes() {
+    return work.minutes;
+  }
+
+  public List<String> needs() {
+    return work.needs;
+  }
+
+  public List<String> hazards() {
+    return work.hazards;
+  }
+
+  public Optional<Place> place() {
+    return work.place;
   }
 
   /** The question in words that a lay person understands. */
   public String spoken() {
-    return lay.isEmpty() ? ask : lay;
+    return question.lay.isEmpty() ? question.ask : question.lay;
   }
 
   public boolean measured() {
-    return measures.isPresent();
+    return question.measures.isPresent();
   }
 }

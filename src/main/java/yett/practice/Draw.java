@@ -30,13 +30,13 @@ final class Draw {
   private final RuleBase base;
   private final SiteFacts sites;
   private final Noise noise;
-  private final Shows shows;
+  private final SymptomDraw shows;
 
   Draw(RuleBase base, long seed) {
     this.base = base;
     this.sites = new SiteFacts(base);
     this.noise = new Noise(seed);
-    this.shows = new Shows(base, noise);
+    this.shows = new SymptomDraw(base, noise);
   }
 
   /**

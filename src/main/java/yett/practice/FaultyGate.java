@@ -25,7 +25,7 @@ public final class FaultyGate implements Respondent {
   private final RuleBase base;
   private final Witness witness;
   private final Noise noise;
-  private final Shows shows;
+  private final SymptomDraw shows;
   private final Readings readings;
   private final Map<String, Said> told = new HashMap<>();
   private final Map<String, Integer> asked = new HashMap<>();
@@ -36,7 +36,7 @@ public final class FaultyGate implements Respondent {
     this.base = base;
     this.witness = new Witness(exercise.told(), base);
     this.noise = new Noise(exercise.seed());
-    this.shows = new Shows(base, noise);
+    this.shows = new SymptomDraw(base, noise);
     this.readings = new Readings(noise);
   }
 

@@ -65,7 +65,7 @@ public final class Blurred {
   }
 
   private RecordedCase changed(int oneIn, BiFunction<Check, Answer, Answer> change) {
-    Map<String, Told<Answer>> answers = new LinkedHashMap<>(recorded.answers());
+    Map<String, RepeatedAnswer<Answer>> answers = new LinkedHashMap<>(recorded.answers());
     base.ordinaryChecks()
         .filter(check -> !check.danger() && draw(check, "whether", oneIn) == 0)
         .forEach(
@@ -76,18 +76,18 @@ public final class Blurred {
     return recorded.withAnswers(answers);
   }
 
-  private Optional<Told<Answer>> told(Check check) {
-    Told<Answer> told = recorded.answers().get(check.id());
+  private Optional<RepeatedAnswer<Answer>> told(Check check) {
+    RepeatedAnswer<Answer> told = recorded.answers().get(check.id());
     return told == null && recorded.othersUsual()
-        ? Optional.of(Told.always(new Answer.Chosen(check.outcomes().get(0).id())))
+        ? Optional.of(RepeatedAnswer.always(new Answer.Chosen(check.outcomes().get(0).id())))
         : Optional.ofNullable(told);
   }
 
   /** The gate as found is blurred; a list says the rest as before. */
-  private static Told<Answer> first(
-      Check check, Told<Answer> told, BiFunction<Check, Answer, Answer> change) {
+  private static RepeatedAnswer<Answer> first(
+      Check check, RepeatedAnswer<Answer> told, BiFunction<Check, Answer, Answer> change) {
     Answer changed = change.apply(check, told.turns().get(0));
-    return new Told<>(
+    return new RepeatedAnswer<>(
         Stream.concat(Stream.of(changed), told.turns().stream().skip(1)).toList(), told.inOrder());
   }
 

@@ -72,8 +72,8 @@ final class CaseReader {
     List<String> said = known(fields, "complaints", complaints, "complaint");
     List<String> history = known(fields, "history", base.histories().keySet(), "history");
     Fields answers = fields.inner("answers");
-    Map<String, Told<Answer>> told = answers(answers);
-    Optional<Told<Event.Retested>> retests =
+    Map<String, RepeatedAnswer<Answer>> told = answers(answers);
+    Optional<RepeatedAnswer<Event.Retested>> retests =
         answers.has(RETEST) ? turns(answers, RETEST, this::retest) : Optional.empty();
     String others = fields.oneOf("others", CANNOT_TELL, List.of(CANNOT_TELL, USUAL));
     Set<String> causes = base.causes().keySet();
@@ -189,8 +189,8 @@ final class CaseReader {
     return site;
   }
 
-  private Map<String, Told<Answer>> answers(Fields fields) {
-    Map<String, Told<Answer>> told = new LinkedHashMap<>();
+  private Map<String, RepeatedAnswer<Answer>> answers(Fields fields) {
+    Map<String, RepeatedAnswer<Answer>> told = new LinkedHashMap<>();
     for (String id : fields.names()) {
       if (complaints.contains(id)) {
         fields.problem(
@@ -222,12 +222,12 @@ final class CaseReader {
     }
   }
 
-  private <T> Optional<Told<T>> turns(
+  private <T> Optional<RepeatedAnswer<T>> turns(
       Fields fields, String id, Function<Slot, Optional<T>> reader) {
     JsonNode value = fields.get(id);
     if (!value.isArray()) {
       return isText(fields, id)
-          ? reader.apply(new Slot(fields, id, fields.text(id, ""))).map(Told::always)
+          ? reader.apply(new Slot(fields, id, fields.text(id, ""))).map(RepeatedAnswer::always)
           : Optional.empty();
     }
     if (value.isEmpty()) {
@@ -240,7 +240,7 @@ final class CaseReader {
     for (int i = 0; i < texts.size(); i++) {
       reader.apply(new Slot(fields, id + "/" + i, texts.get(i))).ifPresent(turns::add);
     }
-    return Optional.of(new Told<>(turns, true));
+    return Optional.of(new RepeatedAnswer<>(turns, true));
   }
 
   private static boolean isText(Fields fields, String id) {

@@ -35,9 +35,9 @@ public record RecordedCase(
     Map<String, String> site,
     List<String> complaints,
     List<String> history,
-    Map<String, Told<Answer>> answers,
+    Map<String, RepeatedAnswer<Answer>> answers,
     boolean othersUsual,
-    Optional<Told<Event.Retested>> retests,
+    Optional<RepeatedAnswer<Event.Retested>> retests,
     Optional<List<String>> truth,
     List<String> roots,
     Optional<List<String>> repairs,
@@ -79,7 +79,7 @@ public record RecordedCase(
   }
 
   /** The same gate, otherwise answered. */
-  RecordedCase withAnswers(Map<String, Told<Answer>> others) {
+  RecordedCase withAnswers(Map<String, RepeatedAnswer<Answer>> others) {
     return new RecordedCase(
         file,
         name,

@@ -3,6 +3,7 @@ package yett.replay;
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,78 +11,149 @@ import yett.interview.Moment;
 
 /**
  * What became of a recorded case. Written as JSON in the form of {@code
- * shared/replay-result.schema.json}; see docs/replay.md.
+ * shared/replay-result.schema.json}, without these groups; see docs/replay.md.
  *
- * @param ranking causes by falling chance that they were there at the call-out, those of 0.001 and
- *     more
- * @param effects what the first of these causes leads to, as far as it was seen or looked for
- * @param stops those that were raised
- * @param ended {@code repaired}, {@code solved}, {@code handed-over}, {@code out-of-service},
- *     {@code made-safe}, or {@code unfinished} if it went on without end
- * @param expectedMinutes what the plan expected when it was first asked; weights for hazards, parts
- *     and handing over are in it
- * @param spentMinutes minutes of the cards for what was done, changes of set-up included
- * @param remarks what the rules had to say, and answers that hardly fit together
- * @param notes where the replay had to help itself
- * @param unsafe what must never be and yet came up; see {@link yett.interview.SafetyWatch}
  * @param keptAside whether the case is one that nobody may tune the cards by
  * @param moment the case as it was left, for records; not in the JSON
  */
 public record Replayed(
-    @JsonProperty("case") String name,
-    String file,
-    String story,
-    String ruleBase,
-    String person,
-    List<SiteAnswer> site,
-    List<String> complaints,
-    List<String> history,
+    @JsonUnwrapped Outset outset,
     List<Taken> steps,
-    List<Ranked> ranking,
-    List<Effected> effects,
-    List<Mended> repairs,
-    List<String> stops,
-    List<Proved> proofs,
-    String ended,
-    String because,
-    double expectedMinutes,
-    double spentMinutes,
-    List<String> remarks,
-    List<Kept> contradictions,
-    List<String> notes,
-    List<String> unsafe,
+    @JsonUnwrapped Found found,
+    @JsonUnwrapped Done done,
+    @JsonUnwrapped End end,
+    @JsonUnwrapped Noticed noticed,
     boolean keptAside,
     Judged judged,
     @JsonIgnore Moment moment) {
 
+  /** What was known before the first step. */
+  public record Outset(
+      @JsonProperty("case") String name,
+      String file,
+      String story,
+      String ruleBase,
+      String person,
+      List<SiteAnswer> site,
+      List<String> complaints,
+      List<String> history) {}
+
+  /**
+   * What was believed in the end.
+   *
+   * @param ranking causes by falling chance that they were there at the call-out, those of 0.001
+   *     and more
+   * @param effects what the first of these causes leads to, as far as it was seen or looked for
+   */
+  public record Found(List<Ranked> ranking, List<Effected> effects) {}
+
+  /**
+   * What was done about it.
+   *
+   * @param stops those that were raised
+   */
+  public record Done(List<Mended> repairs, List<String> stops, List<Proved> proofs) {}
+
+  /**
+   * How it ended.
+   *
+   * @param ended {@code repaired}, {@code solved}, {@code handed-over}, {@code out-of-service},
+   *     {@code made-safe}, or {@code unfinished} if it went on without end
+   * @param expectedMinutes what the plan expected when it was first asked; weights for hazards,
+   *     parts and handing over are in it
+   * @param spentMinutes minutes of the cards for what was done, changes of set-up included
+   */
+  public record End(String ended, String because, double expectedMinutes, double spentMinutes) {}
+
+  /**
+   * What there is to say about the run.
+   *
+   * @param remarks what the rules had to say, and answers that hardly fit together
+   * @param notes where the replay had to help itself
+   * @param unsafe what must never be and yet came up; see {@link yett.interview.SafetyWatch}
+   */
+  public record Noticed(
+      List<String> remarks, List<Kept> contradictions, List<String> notes, List<String> unsafe) {}
+
   /** The same without the case itself, which holds a whole belief: for keeping many. */
   public Replayed withoutMoment() {
-    return new Replayed(
-        name,
-        file,
-        story,
-        ruleBase,
-        person,
-        site,
-        complaints,
-        history,
-        steps,
-        ranking,
-        effects,
-        repairs,
-        stops,
-        proofs,
-        ended,
-        because,
-        expectedMinutes,
-        spentMinutes,
-        remarks,
-        contradictions,
-        notes,
-        unsafe,
-        keptAside,
-        judged,
-        null);
+    return new Replayed(outset, steps, found, done, end, noticed, keptAside, judged, null);
+  }
+
+  public String name() {
+    return outset.name;
+  }
+
+  public String file() {
+    return outset.file;
+  }
+
+  public String story() {
+    return outset.story;
+  }
+
+  public String person() {
+    return outset.person;
+  }
+
+  public List<SiteAnswer> site() {
+    return outset.site;
+  }
+
+  public List<String> complaints() {
+    return outset.complaints;
+  }
+
+  public List<Ranked> ranking() {
+    return found.ranking;
+  }
+
+  public List<Effected> effects() {
+    return found.effects;
+  }
+
+  public List<Mended> repairs() {
+    return done.repairs;
+  }
+
+  public List<String> stops() {
+    return done.stops;
+  }
+
+  public List<Proved> proofs() {
+    return done.proofs;
+  }
+
+  public String ended() {
+    return end.ended;
+  }
+
+  public String because() {
+    return end.because;
+  }
+
+  public double expectedMinutes() {
+    return end.expectedMinutes;
+  }
+
+  public double spentMinutes() {
+    return end.spentMinutes;
+  }
+
+  public List<String> remarks() {
+    return noticed.remarks;
+  }
+
+  public List<Kept> contradictions() {
+    return noticed.contradictions;
+  }
+
+  public List<String> notes() {
+    return noticed.notes;
+  }
+
+  public List<String> unsafe() {
+    return noticed.unsafe;
   }
 
   /**

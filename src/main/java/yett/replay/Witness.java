@@ -49,7 +49,7 @@ public final class Witness implements Respondent {
   @Override
   public Said answer(
       Check check, Optional<Expectation> usual, Function<Answer, Optional<String>> meaning) {
-    Told<Answer> told = recorded.answers().get(check.id());
+    RepeatedAnswer<Answer> told = recorded.answers().get(check.id());
     if (told == null || (!told.inOrder() && proofOfMended(check))) {
       return unsaid(check);
     }

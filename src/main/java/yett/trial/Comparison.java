@@ -124,7 +124,7 @@ public record Comparison(
     }
     earlier.values().forEach(a -> alone.add(a.name() + " (only in the first)"));
     List<Difference> differences = new ArrayList<>();
-    Fresh fresh = Fresh.of(first.base(), second.base());
+    Additions fresh = Additions.of(first.base(), second.base());
     pairs.forEach((a, b) -> Difference.between(a, b, fresh).ifPresent(differences::add));
     differences.sort(Comparator.comparing(Difference::turn).thenComparing(d -> !d.outcome()));
     return new Comparison(

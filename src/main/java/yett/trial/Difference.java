@@ -54,7 +54,7 @@ public record Difference(
 
   /** Empty if nothing changed that a person would notice. */
   static Optional<Difference> between(Account before, Account now) {
-    return between(before, now, Fresh.UNKNOWN);
+    return between(before, now, Additions.UNKNOWN);
   }
 
   /**
@@ -62,7 +62,7 @@ public record Difference(
    *
    * @param fresh what only the rule base of the later run has
    */
-  static Optional<Difference> between(Account before, Account now, Fresh fresh) {
+  static Optional<Difference> between(Account before, Account now, Additions fresh) {
     List<String> outcome = new ArrayList<>();
     outcome.addAll(word("ends", before.ended(), now.ended()));
     outcome.addAll(word("stops", list(before.stops()), list(now.stops())));

@@ -16,16 +16,16 @@ final class TakenOver {
 
   private final Account before;
   private final Account now;
-  private final Fresh fresh;
+  private final Additions fresh;
 
-  private TakenOver(Account before, Account now, Fresh fresh) {
+  private TakenOver(Account before, Account now, Additions fresh) {
     this.before = before;
     this.now = now;
     this.fresh = fresh;
   }
 
   /** A sentence without a full stop for each; none if the first cause is the same. */
-  static List<String> words(Account before, Account now, Fresh fresh) {
+  static List<String> words(Account before, Account now, Additions fresh) {
     if (before.first().equals(now.first())) {
       return List.of();
     }

@@ -130,12 +130,12 @@ class CardViewTest {
 
   @Test
   void an_effect_is_found_by_id_and_by_words_of_its_name() {
-    List<Known> effects = new Vocabulary(WithEffects.BASE).all().get("effects");
-    assertThat(Known.with("needs force", effects))
-        .extracting(Known::id)
+    List<Candidate> effects = new Vocabulary(WithEffects.BASE).all().get("effects");
+    assertThat(Candidate.with("needs force", effects))
+        .extracting(Candidate::id)
         .containsExactly("more-force");
-    assertThat(Known.with("leaf-shakes", effects))
-        .extracting(Known::id)
+    assertThat(Candidate.with("leaf-shakes", effects))
+        .extracting(Candidate::id)
         .containsExactly("leaf-shakes");
   }
 }

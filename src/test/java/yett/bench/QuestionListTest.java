@@ -14,23 +14,23 @@ import yett.knowledge.RuleBase;
 import yett.testing.Shipped;
 
 class QuestionListTest {
-  private static final Map<String, List<Known>> SHIPPED = QuestionList.of(Shipped.BASE);
+  private static final Map<String, List<Candidate>> SHIPPED = QuestionList.of(Shipped.BASE);
 
   @Test
   void questions_stand_with_their_words() {
-    Map<String, List<Known>> small = QuestionList.of(small(Map.of()));
+    Map<String, List<Candidate>> small = QuestionList.of(small(Map.of()));
     assertThat(small.get("complaints"))
-        .extracting(Known::id)
+        .extracting(Candidate::id)
         .containsExactlyInAnyOrder("does-nothing", "noisy-chain", "stays-open");
     assertThat(small.get("answers: dangers"))
         .containsExactly(
-            new Known(
+            new Candidate(
                 "danger-person",
                 "Is anybody hurt, or caught by the gate? nobody (no, nobody),"
                     + " hurt-or-trapped (yes, somebody is hurt or caught)."));
     assertThat(small.get("answers: checks"))
         .contains(
-            new Known(
+            new Candidate(
                 "display-lit",
                 "Is the operator's display lit? steady (it is lit), dark (it is dark)."));
     assertThat(words("chain-sag", small.get("answers: checks")))
@@ -43,7 +43,7 @@ class QuestionListTest {
 
   @Test
   void all_that_a_case_can_answer_is_there() {
-    List<Known> answers =
+    List<Candidate> answers =
         SHIPPED.entrySet().stream()
             .filter(e -> e.getKey().startsWith("answers"))
             .flatMap(e -> e.getValue().stream())
@@ -75,7 +75,7 @@ class QuestionListTest {
     assertThat(QuestionList.of(other)).isEqualTo(QuestionList.of(small(Map.of())));
   }
 
-  private static String words(String id, List<Known> list) {
+  private static String words(String id, List<Candidate> list) {
     return list.stream().filter(k -> k.id().equals(id)).findFirst().orElseThrow().words();
   }
 

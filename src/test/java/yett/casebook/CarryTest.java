@@ -69,8 +69,8 @@ class CarryTest {
 
   private final List<Boolean> sites = new ArrayList<>();
 
-  private List<Taken> takeInto(Casebook casebook) {
-    List<Taken> taken = new ArrayList<>();
+  private List<ImportedCase> takeInto(Casebook casebook) {
+    List<ImportedCase> taken = new ArrayList<>();
     CarryFile.read(
         file,
         new CarryFile.Reader() {
@@ -101,9 +101,13 @@ class CarryTest {
     CaseId id = caseInVan(3);
     write(false, van, id);
 
-    assertThat(takeInto(desk)).extracting(Taken::outcome).containsExactly(Taken.Outcome.NEW);
+    assertThat(takeInto(desk))
+        .extracting(ImportedCase::outcome)
+        .containsExactly(ImportedCase.Outcome.NEW);
     var before = carried(desk);
-    assertThat(takeInto(desk)).extracting(Taken::outcome).containsExactly(Taken.Outcome.KNOWN);
+    assertThat(takeInto(desk))
+        .extracting(ImportedCase::outcome)
+        .containsExactly(ImportedCase.Outcome.KNOWN);
 
     assertThat(carried(desk)).isEqualTo(before);
     assertThat(desk.events(id)).isEqualTo(van.events(id));
@@ -133,7 +137,7 @@ class CarryTest {
     CaseId id = caseInVan(2);
     write(false, van, id);
 
-    Taken taken = takeInto(desk).get(0);
+    ImportedCase taken = takeInto(desk).get(0);
 
     assertThat(taken.id()).hasToString("2026-0002");
     assertThat(desk.events(taken.id())).isEqualTo(van.events(id));
@@ -162,14 +166,16 @@ class CarryTest {
     file = directory.resolve("later.jsonl");
     write(false, van, id);
 
-    assertThat(takeInto(desk)).extracting(Taken::outcome).containsExactly(Taken.Outcome.CONTINUED);
+    assertThat(takeInto(desk))
+        .extracting(ImportedCase::outcome)
+        .containsExactly(ImportedCase.Outcome.CONTINUED);
     assertThat(desk.events(id)).isEqualTo(van.events(id));
     assertThat(desk.summary(id).summary().state()).isEqualTo(CaseStatus.CLOSED);
 
     file = directory.resolve("cases.jsonl");
     assertThat(takeInto(desk)) // the earlier file knows less
-        .extracting(Taken::outcome)
-        .containsExactly(Taken.Outcome.KNOWN);
+        .extracting(ImportedCase::outcome)
+        .containsExactly(ImportedCase.Outcome.KNOWN);
   }
 
   @Test
@@ -183,14 +189,15 @@ class CarryTest {
     write(false, van, id);
     var before = carried(desk);
 
-    assertThat(takeInto(desk)).containsExactly(new Taken(id, Taken.Outcome.CONFLICT, here, there));
+    assertThat(takeInto(desk))
+        .containsExactly(new ImportedCase(id, ImportedCase.Outcome.CONFLICT, here, there));
     assertThat(carried(desk)).isEqualTo(before);
 
     var apart = van.carry(id, false);
-    Taken own = desk.takeApart(apart);
-    assertThat(own.outcome()).isEqualTo(Taken.Outcome.NEW);
+    ImportedCase own = desk.takeApart(apart);
+    assertThat(own.outcome()).isEqualTo(ImportedCase.Outcome.NEW);
     assertThat(desk.events(own.id())).isEqualTo(van.events(id));
-    assertThat(desk.takeApart(apart).outcome()).isEqualTo(Taken.Outcome.KNOWN);
+    assertThat(desk.takeApart(apart).outcome()).isEqualTo(ImportedCase.Outcome.KNOWN);
     assertThat(desk.events(id)).hasSize(4);
   }
 

@@ -82,10 +82,11 @@ class PeopleTest {
     assertThat(left.get(2)).isEqualTo(events.get(2));
     assertThat(left.get(1).at()).isEqualTo(events.get(1).at());
     assertThat(left.get(1).body()).isEqualTo("{\"words\":\"\"}");
-    assertThat(casebook.take(before).outcome()).isEqualTo(Taken.Outcome.KNOWN);
+    assertThat(casebook.take(before).outcome()).isEqualTo(ImportedCase.Outcome.KNOWN);
     assertThat(casebook.events(id)).isEqualTo(left);
     casebook.append(id, 3, Writer.event("technician", 4));
-    assertThat(casebook.take(casebook.carry(id, false)).outcome()).isEqualTo(Taken.Outcome.KNOWN);
+    assertThat(casebook.take(casebook.carry(id, false)).outcome())
+        .isEqualTo(ImportedCase.Outcome.KNOWN);
   }
 
   @Test

@@ -280,7 +280,7 @@ class VerifyTest {
     casebook.repair("2026-0001", LOST, Writer.AT);
 
     assertThat(casebook.take(kept))
-        .satisfies(t -> assertThat(t.outcome()).isEqualTo(Taken.Outcome.NEW))
+        .satisfies(t -> assertThat(t.outcome()).isEqualTo(ImportedCase.Outcome.NEW))
         .satisfies(t -> assertThat(t.id()).hasToString("2026-0003"));
   }
 

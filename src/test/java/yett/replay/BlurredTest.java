@@ -16,7 +16,8 @@ import yett.testing.Shipped;
 
 class BlurredTest {
   private static final RuleBase SMALL = SmallRuleBase.base();
-  private static final Told<Answer> CANNOT_TELL = Told.always(new Answer.CannotTell());
+  private static final RepeatedAnswer<Answer> CANNOT_TELL =
+      RepeatedAnswer.always(new Answer.CannotTell());
 
   private static final RecordedCase SLACK =
       read(
@@ -39,21 +40,22 @@ class BlurredTest {
 
   @Test
   void a_wrong_answer_is_another_outcome_of_its_check() {
-    Set<Told<Answer>> seen = new HashSet<>();
+    Set<RepeatedAnswer<Answer>> seen = new HashSet<>();
     for (long seed = 1; seed <= 200; seed++) {
       seen.add(wrong(SLACK, seed).answers().get("display-lit"));
     }
     assertThat(seen)
         .containsExactlyInAnyOrder(
-            Told.always(new Answer.Chosen("steady")), Told.always(new Answer.Chosen("dark")));
+            RepeatedAnswer.always(new Answer.Chosen("steady")),
+            RepeatedAnswer.always(new Answer.Chosen("dark")));
   }
 
   @Test
   void a_reading_becomes_no_outcome_that_it_was_taken_to_mean() {
-    Told<Answer> found = SLACK.answers().get("chain-sag");
+    RepeatedAnswer<Answer> found = SLACK.answers().get("chain-sag");
     Set<String> others = new HashSet<>();
     for (long seed = 1; seed <= 500; seed++) {
-      Told<Answer> sag = wrong(SLACK, seed).answers().get("chain-sag");
+      RepeatedAnswer<Answer> sag = wrong(SLACK, seed).answers().get("chain-sag");
       if (!sag.equals(found)) {
         assertThat(sag.inOrder()).isTrue();
         assertThat(sag.turns().get(1)).isEqualTo(found.turns().get(1));
@@ -83,7 +85,7 @@ class BlurredTest {
 
   @Test
   void what_the_case_leaves_to_a_sound_gate_is_blurred_too() {
-    Map<String, Told<Answer>> wrong = wrong(USUAL, 1).answers();
+    Map<String, RepeatedAnswer<Answer>> wrong = wrong(USUAL, 1).answers();
     assertThat(wrong).isNotEmpty();
     wrong.forEach(
         (id, told) -> {
@@ -96,7 +98,7 @@ class BlurredTest {
     assertThat(missing(read(SMALL, "case: a\nperson: caller\n"), 1).answers()).isEmpty();
   }
 
-  private static void cannotBeTold(String check, Told<Answer> told) {
+  private static void cannotBeTold(String check, RepeatedAnswer<Answer> told) {
     assertThat(told).as(check).isEqualTo(CANNOT_TELL);
   }
 

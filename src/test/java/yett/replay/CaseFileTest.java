@@ -46,15 +46,17 @@ class CaseFileTest {
     assertThat(slack.story()).isEqualTo("It slaps.");
     assertThat(slack.site()).containsEntry("opening", "18 ft").containsEntry("batteries", "none");
     assertThat(slack.answers())
-        .containsEntry("display-lit", Told.always(new Answer.Chosen("steady")))
-        .containsEntry("noise-kind", Told.always(new Answer.CannotTell()))
-        .containsEntry("held-open", Told.always(new Answer.NotNow()))
+        .containsEntry("display-lit", RepeatedAnswer.always(new Answer.Chosen("steady")))
+        .containsEntry("noise-kind", RepeatedAnswer.always(new Answer.CannotTell()))
+        .containsEntry("held-open", RepeatedAnswer.always(new Answer.NotNow()))
         .containsEntry(
             "chain-sag",
-            new Told<>(
+            new RepeatedAnswer<>(
                 List.of(new Answer.Read("7 1/2 in", 190.5), new Answer.Chosen("slack")), true));
     assertThat(slack.retests())
-        .contains(new Told<>(List.of(new Event.Retested(false), new Event.Retested(true)), true));
+        .contains(
+            new RepeatedAnswer<>(
+                List.of(new Event.Retested(false), new Event.Retested(true)), true));
     assertThat(slack.truth()).contains(List.of("chain-slack", "batteries-low"));
     assertThat(slack.roots()).containsExactly("chain-slack");
     assertThat(slack.blind()).isTrue();

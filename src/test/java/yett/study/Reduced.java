@@ -97,29 +97,7 @@ final class Reduced {
   }
 
   private static Check without(Check c, String cause) {
-    return new Check(
-        c.id(),
-        c.kind(),
-        c.ask(),
-        c.lay(),
-        c.how(),
-        c.area(),
-        c.measures(),
-        c.outcomes(),
-        less(c.likelihood(), cause),
-        c.otherwise(),
-        c.reliability(),
-        c.repeats(),
-        c.who(),
-        c.minutes(),
-        c.needs(),
-        c.hazards(),
-        c.onlyIf(),
-        c.danger(),
-        c.unmentioned(),
-        c.place(),
-        c.inspected(),
-        c.source());
+    return c.withLikelihood(less(c.likelihood(), cause));
   }
 
   private static Repair entailing(Repair r, List<String> gone) {

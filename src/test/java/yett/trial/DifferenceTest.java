@@ -90,7 +90,7 @@ class DifferenceTest {
           new Weighed(Weighed.OUTSET, "", Map.of("chain-slack", -11.0, "chain-worn", -17.0)),
           new Weighed("noise-kind", "slap", Map.of("chain-slack", 9.0)));
 
-  private static List<String> turned(Account now, Fresh fresh) {
+  private static List<String> turned(Account now, Additions fresh) {
     return Difference.between(SLACK, now, fresh).stream()
         .flatMap(d -> d.words().stream())
         .filter(
@@ -109,11 +109,11 @@ class DifferenceTest {
             new Weighed(Weighed.OUTSET, "", Map.of("chain-slack", -11.0, "bracket-cracked", -23.0)),
             new Weighed("noise-kind", "slap", Map.of("chain-slack", 9.0)),
             new Weighed("bracket-look", "cracked", Map.of("bracket-cracked", 31.5)));
-    assertThat(turned(now, new Fresh(Set.of("bracket-cracked"), Set.of(), Map.of())))
+    assertThat(turned(now, new Additions(Set.of("bracket-cracked"), Set.of(), Map.of())))
         .containsExactly(
             "taken over by bracket-cracked, a cause that only the second has: +31.5 dB bracket-look"
                 + " cracked, -23.0 dB at the outset");
-    assertThat(turned(now, Fresh.UNKNOWN)).isEmpty();
+    assertThat(turned(now, Additions.UNKNOWN)).isEmpty();
   }
 
   @Test
@@ -124,8 +124,8 @@ class DifferenceTest {
             new Weighed(Weighed.OUTSET, "", Map.of("chain-slack", -20.0, "chain-worn", -17.2)),
             new Weighed("noise-kind", "slap", Map.of("chain-slack", 9.3)),
             new Weighed("links-look", "long", Map.of("chain-worn", 12.0, "chain-slack", -4.0)));
-    Fresh fresh =
-        new Fresh(
+    Additions fresh =
+        new Additions(
             Set.of(),
             Set.of("links-look"),
             Map.of(
@@ -146,10 +146,10 @@ class DifferenceTest {
     Account now =
         account(
             true, List.of("chain-sag"), Map.of("chain-worn", 0.9), 42, Map.of("chain-worn", 9.0));
-    Fresh fresh = new Fresh(Set.of("bracket-cracked"), Set.of(), Map.of());
+    Additions fresh = new Additions(Set.of("bracket-cracked"), Set.of(), Map.of());
     assertThat(turned(now, fresh))
         .containsExactly("nothing new speaks for or against the two; other things were asked");
-    assertThat(turned(now, Fresh.UNKNOWN)).isEmpty();
+    assertThat(turned(now, Additions.UNKNOWN)).isEmpty();
   }
 
   /** The first cause stays, so nothing was taken over. */

@@ -80,7 +80,7 @@ public final class CalculateCommands implements JsonErrors {
         throw CalculationRefused.whole(Optional.empty(), "Which calculation? " + CALCULATE);
       }
       if (json) {
-        output.json(CalculationJson.list(Catalogue.all()));
+        output.json(CatalogueJson.list(Catalogue.all()));
       } else {
         console.show(CalculationViews.list());
       }

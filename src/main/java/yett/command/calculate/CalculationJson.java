@@ -4,7 +4,6 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -12,7 +11,6 @@ import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.PropertyNamingStrategies;
 import tools.jackson.databind.json.JsonMapper;
 import yett.quantity.Unit;
-import yett.worksheet.Choice;
 import yett.worksheet.Given;
 import yett.worksheet.Input;
 import yett.worksheet.Note;
@@ -25,7 +23,7 @@ import yett.worksheet.Worksheet;
  * stand in the unit beside them, unrounded.
  */
 public final class CalculationJson {
-  private static final JsonMapper MAPPER =
+  static final JsonMapper MAPPER =
       JsonMapper.builder()
           .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
           .propertyNamingStrategy(PropertyNamingStrategies.KEBAB_CASE)
@@ -72,27 +70,6 @@ public final class CalculationJson {
       String validity,
       String source) {}
 
-  private record Needed(
-      String name,
-      String words,
-      String kind,
-      Optional<String> unit,
-      Optional<String> usual,
-      boolean needed,
-      Optional<List<String>> choices) {}
-
-  private record Told(String name, String words, Optional<String> unit) {}
-
-  private record Listed(
-      String calculation,
-      String title,
-      String subject,
-      List<Needed> inputs,
-      List<Told> results,
-      String formula,
-      String validity,
-      String source) {}
-
   /** A calculation worked out, in one line. */
   public static String of(Solution solution) {
     Worksheet sheet = solution.sheet();
@@ -117,38 +94,6 @@ public final class CalculationJson {
   /** Why it was not worked out, in one line. */
   public static String of(CalculationRefused refused) {
     return MAPPER.writeValueAsString(new Refused(refused.calculation(), refused.problems()));
-  }
-
-  /** What there is, in one line: a list. */
-  public static String list(List<Worksheet> sheets) {
-    return MAPPER.writeValueAsString(sheets.stream().map(CalculationJson::listed).toList());
-  }
-
-  private static Listed listed(Worksheet sheet) {
-    return new Listed(
-        sheet.id(),
-        sheet.title(),
-        sheet.subject().id(),
-        sheet.inputs().stream().map(CalculationJson::needed).toList(),
-        sheet.outputs().stream()
-            .map(o -> new Told(o.id(), o.words(), o.unit().map(Unit::symbol)))
-            .toList(),
-        sheet.formula(),
-        sheet.validity(),
-        sheet.source());
-  }
-
-  private static Needed needed(Input input) {
-    return new Needed(
-        input.id(),
-        input.words(),
-        input.kind().name().toLowerCase(Locale.ROOT),
-        input.kind() == Input.Kind.READING ? Optional.of(input.unit().symbol()) : Optional.empty(),
-        input.usual(),
-        input.needed(),
-        input.choices().isEmpty()
-            ? Optional.empty()
-            : Optional.of(input.choices().stream().map(Choice::id).toList()));
   }
 
   private static Entry entry(Given given) {

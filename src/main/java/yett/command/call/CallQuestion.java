@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import yett.command.common.Words;
+import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.RareAnswer;
 import yett.command.diagnose.Sitting;
-import yett.command.diagnose.Wishes;
 import yett.console.Block;
 import yett.console.Text;
 import yett.interview.Answer;
@@ -19,10 +19,10 @@ import yett.wording.Wording;
 /** A question that is read out, with the answers to choose from. */
 final class CallQuestion {
   private final Sitting sitting;
-  private final Wishes wishes;
+  private final PromptRequests wishes;
   private boolean keysTold;
 
-  CallQuestion(Sitting sitting, Wishes wishes) {
+  CallQuestion(Sitting sitting, PromptRequests wishes) {
     this.sitting = sitting;
     this.wishes = wishes;
   }
@@ -47,7 +47,7 @@ final class CallQuestion {
 
   private List<Block> blocks(Check check, List<Caution> cautions, Moment moment) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(Block.heading("Question " + (1 + sitting.answered(moment))));
+    blocks.add(Block.heading("Question " + sitting.questionNumber()));
     blocks.addAll(sitting.cautions().spoken(cautions));
     blocks.add(Block.paragraph(Text.of("Read out: ").and(Text.strong(check.spoken()))));
     if (!check.how().isEmpty()) {

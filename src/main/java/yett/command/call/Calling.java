@@ -3,10 +3,10 @@ package yett.command.call;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.Questions;
 import yett.command.diagnose.SaidBesides;
 import yett.command.diagnose.Sitting;
-import yett.command.diagnose.Wishes;
 import yett.console.Block;
 import yett.interview.Event;
 import yett.interview.Moment;
@@ -19,8 +19,8 @@ import yett.interview.Step;
  */
 public final class Calling {
   private final Sitting sitting;
-  private final Wishes wishes;
-  private final CallDeeds deeds;
+  private final PromptRequests wishes;
+  private final CallSteps deeds;
   private final WhoCalls whoCalls;
   private final SaidSince since;
   private final ComplaintChoice complaints;
@@ -34,11 +34,11 @@ public final class Calling {
    * @param knownSite what is known of the gate from earlier cases
    */
   public Calling(
-      Sitting sitting, Wishes wishes, Questions questions, Map<String, String> knownSite) {
+      Sitting sitting, PromptRequests wishes, Questions questions, Map<String, String> knownSite) {
     this.sitting = sitting;
     this.wishes = wishes;
     this.whoCalls = new WhoCalls(sitting, wishes);
-    this.deeds = new CallDeeds(sitting, questions, whoCalls);
+    this.deeds = new CallSteps(sitting, questions, whoCalls);
     this.since = new SaidSince(sitting, wishes);
     this.complaints = new ComplaintChoice(sitting, wishes, questions);
     this.circumstances = new Circumstances(sitting, questions);

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.Questions;
 import yett.command.diagnose.Sitting;
-import yett.command.diagnose.Wishes;
 import yett.console.Block;
 import yett.interview.Event;
 import yett.interview.Step;
@@ -20,10 +20,10 @@ final class ComplaintChoice {
   private static final int OFFERED = 5;
 
   private final Sitting sitting;
-  private final Wishes wishes;
+  private final PromptRequests wishes;
   private final Questions questions;
 
-  ComplaintChoice(Sitting sitting, Wishes wishes, Questions questions) {
+  ComplaintChoice(Sitting sitting, PromptRequests wishes, Questions questions) {
     this.sitting = sitting;
     this.wishes = wishes;
     this.questions = questions;

@@ -1,17 +1,17 @@
 package yett.command.call;
 
 import java.util.Optional;
+import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.Sitting;
 import yett.command.diagnose.Unheard;
-import yett.command.diagnose.Wishes;
 
 /** What the caller has said since that was looked at last: it may end the call. */
 final class SaidSince {
   private final Unheard unheard;
-  private final Wishes wishes;
+  private final PromptRequests wishes;
   private boolean again;
 
-  SaidSince(Sitting sitting, Wishes wishes) {
+  SaidSince(Sitting sitting, PromptRequests wishes) {
     this.unheard = new Unheard(sitting);
     this.wishes = wishes;
   }

@@ -6,8 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 import yett.casebook.CasebookException;
 import yett.casebook.Person;
+import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.Sitting;
-import yett.command.diagnose.Wishes;
 import yett.console.Block;
 import yett.interview.CallLog;
 import yett.interview.Event;
@@ -19,10 +19,10 @@ final class WhoCalls {
   private static final int LONGEST = 120;
 
   private final Sitting sitting;
-  private final Wishes wishes;
+  private final PromptRequests wishes;
   private boolean asked;
 
-  WhoCalls(Sitting sitting, Wishes wishes) {
+  WhoCalls(Sitting sitting, PromptRequests wishes) {
     this.sitting = sitting;
     this.wishes = wishes;
   }

@@ -8,8 +8,8 @@ import yett.casebook.CarriedCase;
 import yett.casebook.CarriedSite;
 import yett.casebook.CarryFile;
 import yett.casebook.Casebook;
+import yett.casebook.ImportedCase;
 import yett.casebook.StoredEvent;
-import yett.casebook.Taken;
 import yett.console.Block;
 import yett.console.Console;
 import yett.console.Progress;
@@ -104,10 +104,10 @@ final class CaseImport implements CarryFile.Reader {
   }
 
   private void take(CarriedCase carried) {
-    Taken taken = casebook.take(carried);
-    if (taken.outcome() == Taken.Outcome.CONFLICT) {
+    ImportedCase taken = casebook.take(carried);
+    if (taken.outcome() == ImportedCase.Outcome.CONFLICT) {
       if (apart) {
-        Taken own = casebook.takeApart(carried);
+        ImportedCase own = casebook.takeApart(carried);
         blocks.add(
             Block.paragraph(
                 "Case "
@@ -118,13 +118,13 @@ final class CaseImport implements CarryFile.Reader {
       } else {
         conflict(carried, taken);
       }
-    } else if (taken.outcome() == Taken.Outcome.NEW) {
+    } else if (taken.outcome() == ImportedCase.Outcome.NEW) {
       fresh++;
       if (!taken.id().equals(carried.id())) {
         blocks.add(
             Block.paragraph("Case " + carried.id() + " of the file is " + taken.id() + " here."));
       }
-    } else if (taken.outcome() == Taken.Outcome.CONTINUED) {
+    } else if (taken.outcome() == ImportedCase.Outcome.CONTINUED) {
       continued++;
     }
   }
@@ -133,7 +133,7 @@ final class CaseImport implements CarryFile.Reader {
     return !conflicts && left == 0 && read == told;
   }
 
-  private void conflict(CarriedCase carried, Taken taken) {
+  private void conflict(CarriedCase carried, ImportedCase taken) {
     conflicts = true;
     long common = taken.here().get(0).seq() - 1;
     blocks.add(Block.heading("Conflict: case " + taken.id()));

@@ -88,4 +88,11 @@ public final class Prompt {
         .map(Integer::valueOf)
         .filter(n -> n >= 1 && n <= most);
   }
+
+  /** By word, first letter or position. */
+  public static Reading<Boolean> yesOrNo(String line) {
+    return word(line, List.of("yes", "y", "1", "no", "n", "2"))
+        .map(i -> Reading.of(i < 3))
+        .orElse(Reading.again("Type yes or no."));
+  }
 }

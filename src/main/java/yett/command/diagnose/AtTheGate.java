@@ -19,7 +19,8 @@ final class AtTheGate implements Step.Visitor<Runnable> {
   /**
    * @param knownSite answers to site questions kept from an earlier case at this gate
    */
-  AtTheGate(Sitting sitting, Wishes wishes, Questions questions, Map<String, String> knownSite) {
+  AtTheGate(
+      Sitting sitting, PromptRequests wishes, Questions questions, Map<String, String> knownSite) {
     this.sitting = sitting;
     this.dangers = new DangerList(sitting, wishes);
     this.looks = new LookList(sitting, wishes);

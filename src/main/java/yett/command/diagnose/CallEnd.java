@@ -25,9 +25,9 @@ public final class CallEnd {
   private static final double LEAST = 0.5;
 
   private final Sitting sitting;
-  private final Wishes wishes;
+  private final PromptRequests wishes;
 
-  CallEnd(Sitting sitting, Wishes wishes) {
+  CallEnd(Sitting sitting, PromptRequests wishes) {
     this.sitting = sitting;
     this.wishes = wishes;
   }

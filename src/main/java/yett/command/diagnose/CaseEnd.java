@@ -52,7 +52,7 @@ final class CaseEnd {
             "Type leave, or back to take the last answer back.")
         .ifPresent(
             i -> {
-              throw new PutAside();
+              throw new CaseLeftException();
             });
   }
 

@@ -1,7 +1,7 @@
 package yett.command.diagnose;
 
 import java.util.Map;
-import yett.command.call.CallDeeds;
+import yett.command.call.CallSteps;
 import yett.command.call.Calling;
 import yett.console.Block;
 import yett.console.Console;
@@ -23,7 +23,7 @@ public final class Conversation {
    */
   public Conversation(Console console, OpenCase open, Map<String, String> knownSite) {
     this.sitting = new Sitting(console, open);
-    Wishes wishes = new Wishes(sitting);
+    PromptRequests wishes = new PromptRequests(sitting);
     Questions questions = new Questions(sitting, wishes);
     this.atTheGate = new AtTheGate(sitting, wishes, questions, knownSite);
     this.asNeeded = new SiteAsNeeded(sitting, wishes);
@@ -43,9 +43,9 @@ public final class Conversation {
       while (!(sitting.moment().step() instanceof Step.Finished)) {
         turn(sitting.moment());
       }
-    } catch (CallDeeds.Dispatched e) {
+    } catch (CallSteps.Dispatched e) {
       // Everything was said; whoever is sent goes on with the case.
-    } catch (PutAside e) {
+    } catch (CaseLeftException e) {
       sitting.show(
           Block.blank(),
           Block.paragraph(
@@ -66,7 +66,7 @@ public final class Conversation {
     if (sitting.open().waiting() > 0) {
       try {
         sitting.sharing().tell(sitting.open().deliver());
-      } catch (PutAside e) {
+      } catch (CaseLeftException e) {
         // Nobody is there to settle two answers: both are in the record.
       }
     }

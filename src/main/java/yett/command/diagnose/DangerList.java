@@ -36,9 +36,9 @@ public final class DangerList {
   private static final int MOST_TOLD = 3;
 
   private final Sitting sitting;
-  private final Wishes wishes;
+  private final PromptRequests wishes;
 
-  public DangerList(Sitting sitting, Wishes wishes) {
+  public DangerList(Sitting sitting, PromptRequests wishes) {
     this.sitting = sitting;
     this.wishes = wishes;
   }

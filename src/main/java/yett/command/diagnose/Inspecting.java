@@ -19,12 +19,12 @@ final class Inspecting {
   private static final String REMARK = "remark ";
 
   private final Sitting sitting;
-  private final Wishes wishes;
+  private final PromptRequests wishes;
   private final Questions questions;
   private final LookList looks;
   private final InspectionViews views;
 
-  Inspecting(Sitting sitting, Wishes wishes, Questions questions) {
+  Inspecting(Sitting sitting, PromptRequests wishes, Questions questions) {
     this.sitting = sitting;
     this.wishes = wishes;
     this.questions = questions;

@@ -11,10 +11,10 @@ import yett.knowledge.Check;
 /** What the looks of a round show that are out of the ordinary, asked one after the other. */
 final class LookAnswers {
   private final Sitting sitting;
-  private final Wishes wishes;
+  private final PromptRequests wishes;
   private final RoundViews views;
 
-  LookAnswers(Sitting sitting, Wishes wishes, RoundViews views) {
+  LookAnswers(Sitting sitting, PromptRequests wishes, RoundViews views) {
     this.sitting = sitting;
     this.wishes = wishes;
     this.views = views;

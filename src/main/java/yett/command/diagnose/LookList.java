@@ -20,7 +20,7 @@ final class LookList {
   private static final Pattern REMARK = Pattern.compile("(?i)remark\\s+(\\d{1,2})\\s+(\\S.*)");
 
   private final Sitting sitting;
-  private final Wishes wishes;
+  private final PromptRequests wishes;
   private final RoundViews views;
   private final LookAnswers answers;
 
@@ -30,11 +30,11 @@ final class LookList {
   /** The place whose looks are wanted one at a time. */
   private String singly = "";
 
-  LookList(Sitting sitting, Wishes wishes) {
+  LookList(Sitting sitting, PromptRequests wishes) {
     this(sitting, wishes, new RoundViews(sitting));
   }
 
-  LookList(Sitting sitting, Wishes wishes, RoundViews views) {
+  LookList(Sitting sitting, PromptRequests wishes, RoundViews views) {
     this.sitting = sitting;
     this.wishes = wishes;
     this.views = views;

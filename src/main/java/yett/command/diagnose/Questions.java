@@ -24,10 +24,10 @@ public final class Questions {
   private static final Set<String> NONE = Set.of("0", "none", "no", "nothing");
 
   private final Sitting sitting;
-  private final Wishes wishes;
+  private final PromptRequests wishes;
   private final ForceEntry forces;
 
-  public Questions(Sitting sitting, Wishes wishes) {
+  public Questions(Sitting sitting, PromptRequests wishes) {
     this.sitting = sitting;
     this.wishes = wishes;
     this.forces = new ForceEntry(sitting);

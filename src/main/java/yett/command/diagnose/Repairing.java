@@ -7,7 +7,7 @@ import yett.interview.Event;
 import yett.interview.Moment;
 import yett.interview.Step;
 import yett.interview.Trail;
-import yett.wording.Consequences;
+import yett.wording.ConsequenceWords;
 
 /** A repair that is proposed, and the try of the gate after it. */
 final class Repairing {
@@ -23,7 +23,7 @@ final class Repairing {
 
   void mend(Step.Mend step, Moment moment) {
     List<Block> blocks = new ArrayList<>(sitting.views().mend(step, moment));
-    new Consequences(sitting.base(), moment)
+    new ConsequenceWords(sitting.base(), moment)
         .of(step.repair())
         .ifPresent(words -> blocks.add(blocks.size() - 1, Block.paragraph(words)));
     sitting.screen(blocks);

@@ -36,7 +36,7 @@ final class ReportCorrections {
           new Corrections.Said(
               "site",
               "The gate as installed",
-              () -> new SiteForm(sitting, new Wishes(sitting), Map.of()).correct()));
+              () -> new SiteForm(sitting, new PromptRequests(sitting), Map.of()).correct()));
     }
     told.complaints()
         .ifPresent(

@@ -20,7 +20,7 @@ final class SingleCheck {
 
   void ask(Step.Ask step, Moment moment) {
     Check check = step.check();
-    sitting.screen(sitting.views().ask(step, moment, sitting.answered(moment) + 1));
+    sitting.screen(sitting.views().ask(step, moment, sitting.questionNumber()));
     while (true) {
       String line = sitting.line(Words.prompt(check));
       Optional<Answer> answer = questions.answer(check, line);

@@ -14,13 +14,13 @@ final class SiteAsNeeded {
   private static final Set<Words.Wish> CANNOT = Set.of(Words.Wish.UNKNOWN, Words.Wish.LATER);
 
   private final Sitting sitting;
-  private final Wishes wishes;
+  private final PromptRequests wishes;
   private final SiteEntry entry;
 
   /** Lines that nobody here can tell; they stay as usual, untold, and are not asked again. */
   private final Set<String> untold = new HashSet<>();
 
-  SiteAsNeeded(Sitting sitting, Wishes wishes) {
+  SiteAsNeeded(Sitting sitting, PromptRequests wishes) {
     this.sitting = sitting;
     this.wishes = wishes;
     this.entry = new SiteEntry(sitting);

@@ -18,14 +18,14 @@ public final class SiteForm {
   private static final int FEW = 8;
 
   private final Sitting sitting;
-  private final Wishes wishes;
+  private final PromptRequests wishes;
   private final Map<String, String> known;
   private final SiteEntry entry;
 
   /**
    * @param known answers kept from an earlier case at this gate
    */
-  public SiteForm(Sitting sitting, Wishes wishes, Map<String, String> known) {
+  public SiteForm(Sitting sitting, PromptRequests wishes, Map<String, String> known) {
     this.sitting = sitting;
     this.wishes = wishes;
     this.known = known;

@@ -119,7 +119,7 @@ public final class Sitting {
       console.show(Block.paragraph(prompt + ":"));
       shown = "> ";
     }
-    return Prompt.withLeave(console).line(shown, tab.words()).orElseThrow(PutAside::new);
+    return Prompt.withLeave(console).line(shown, tab.words()).orElseThrow(CaseLeftException::new);
   }
 
   /** Asks until a line can be read. */
@@ -141,12 +141,7 @@ public final class Sitting {
   }
 
   public boolean yes(String prompt) {
-    return until(
-        prompt,
-        line ->
-            Prompt.word(line, List.of("yes", "y", "1", "no", "n", "2"))
-                .map(i -> Prompt.Reading.of(i < 3))
-                .orElse(Prompt.Reading.again("Type yes or no.")));
+    return until(prompt, Prompt::yesOrNo);
   }
 
   /** One of several things by its number; empty if none of them is meant. */
@@ -192,12 +187,13 @@ public final class Sitting {
     return sharing;
   }
 
-  /** How many checks were answered, but for dangers. */
-  public int answered(Moment moment) {
-    return (int) moment.state().answers().stream().filter(a -> !isDanger(a.check())).count();
-  }
-
-  public boolean isDanger(String check) {
-    return base().checks().containsKey(check) && base().checks().get(check).danger();
+  /** The number of the next question, dangers not counted. */
+  public int questionNumber() {
+    return 1
+        + (int)
+            moment().state().answers().stream()
+                .map(a -> base().checks().get(a.check()))
+                .filter(check -> check == null || !check.danger())
+                .count();
   }
 }

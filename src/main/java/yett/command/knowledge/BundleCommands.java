@@ -1,7 +1,6 @@
 package yett.command.knowledge;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -25,7 +24,6 @@ import yett.console.Console;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.files.BoundedFile;
-import yett.files.WholeFile;
 import yett.knowledge.AddOn;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
@@ -144,7 +142,7 @@ public final class BundleCommands {
     Path file = Path.of(words.get(0));
     Path folder = NewFile.named(to);
     Bundle bundle = unlessRefused(() -> Bundle.opened(file.toString(), bytes(file), desk.keys()));
-    write(bundle, folder);
+    bundle.unpackTo(folder);
     SortedMap<String, String> rules = new TreeMap<>(bundle.files());
     rules.keySet().removeIf(name -> !name.endsWith(".drl"));
     desk.ruleBases().trusted().trust(rules);
@@ -167,26 +165,6 @@ public final class BundleCommands {
       return BoundedFile.bytes(file, Bundle.LARGEST);
     } catch (IOException e) {
       throw new UsageException(file + " cannot be read, or is larger than any bundle.");
-    }
-  }
-
-  /** All of it, or nothing: beside its place first. */
-  private static void write(Bundle bundle, Path folder) {
-    try {
-      Path place = folder.toAbsolutePath();
-      Path part = Files.createTempDirectory(place.getParent(), ".unpacked");
-      for (String name : bundle.files().keySet()) {
-        Path file = part.resolve(name);
-        Files.createDirectories(file.getParent());
-        WholeFile.create(file, bundle.files().get(name).getBytes(KnowledgeSource.charset(name)));
-      }
-      if (!bundle.notes().isEmpty()) {
-        WholeFile.create(part.resolve(Bundle.NOTES), bundle.notes());
-      }
-      Files.move(part, place);
-    } catch (IOException e) {
-      throw new UncheckedIOException(
-          folder + ": it cannot be written. See that there is room, and that it may be.", e);
     }
   }
 

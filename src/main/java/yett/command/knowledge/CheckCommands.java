@@ -9,9 +9,9 @@ import org.springframework.shell.core.command.annotation.Command;
 import org.springframework.shell.core.command.annotation.Option;
 import yett.bench.Checked;
 import yett.bench.Checker;
-import yett.bench.Laid;
 import yett.bench.NewChoices;
 import yett.bench.WatchedFolder;
+import yett.bench.WorkFolder;
 import yett.command.common.Completions;
 import yett.command.common.ExitException;
 import yett.command.common.ProblemText;
@@ -77,7 +77,7 @@ public final class CheckCommands {
     SortedMap<String, String> all = desk.choice().source(folder).files();
     try (WatchedFolder watched = new WatchedFolder(folder)) {
       endWithInput(watched);
-      Laid laid = Laid.of(folder, all, watched.files());
+      WorkFolder laid = WorkFolder.of(folder, all, watched.files());
       boolean well = tell(checker.check(all), all);
       while (true) {
         output.print("Watching " + folder + ". Ctrl-C ends it.");

@@ -8,10 +8,10 @@ import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import org.springframework.shell.core.command.annotation.Option;
+import yett.bench.Candidate;
 import yett.bench.CardView;
 import yett.bench.CausePage;
-import yett.bench.Known;
-import yett.bench.Meaning;
+import yett.bench.MeaningIndex;
 import yett.bench.QuestionList;
 import yett.bench.Vocabulary;
 import yett.command.common.CommandHelp;
@@ -89,11 +89,11 @@ public final class KnowledgeCommands {
       help = FIND)
   public void find(@Arguments List<String> words) {
     String typed = String.join(" ", words);
-    Map<String, List<Known>> all = new Vocabulary(desk.base()).all();
-    List<Known> found =
-        Known.with(typed, all.values().stream().flatMap(List::stream).distinct().toList());
+    Map<String, List<Candidate>> all = new Vocabulary(desk.base()).all();
+    List<Candidate> found =
+        Candidate.with(typed, all.values().stream().flatMap(List::stream).distinct().toList());
     all.forEach((kind, known) -> show(kind, known.stream().filter(found::contains).toList()));
-    List<Known> meant = words.isEmpty() ? List.of() : meant(typed, all, found);
+    List<Candidate> meant = words.isEmpty() ? List.of() : meant(typed, all, found);
     show("also by what is meant", meant);
     if (found.isEmpty() && meant.isEmpty()) {
       output.tell(
@@ -105,8 +105,9 @@ public final class KnowledgeCommands {
   }
 
   /** Cards that only other words, answers or steps name. */
-  private List<Known> meant(String typed, Map<String, List<Known>> all, List<Known> found) {
-    List<String> ids = new Meaning(desk.base()).of(typed);
+  private List<Candidate> meant(
+      String typed, Map<String, List<Candidate>> all, List<Candidate> found) {
+    List<String> ids = new MeaningIndex(desk.base()).of(typed);
     return all.values().stream()
         .flatMap(List::stream)
         .distinct()
@@ -177,7 +178,7 @@ public final class KnowledgeCommands {
     QuestionList.of(base).forEach(this::show);
   }
 
-  private void show(String kind, List<Known> known) {
+  private void show(String kind, List<Candidate> known) {
     if (!known.isEmpty()) {
       console.show(Block.heading(Wording.capital(kind)), KnownViews.rows(known));
     }

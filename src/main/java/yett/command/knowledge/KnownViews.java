@@ -1,14 +1,14 @@
 package yett.command.knowledge;
 
 import java.util.List;
-import yett.bench.Known;
+import yett.bench.Candidate;
 import yett.console.Block;
 
 /** Ids with their words, on a screen. */
 public final class KnownViews {
   private KnownViews() {}
 
-  public static Block rows(List<Known> known) {
+  public static Block rows(List<Candidate> known) {
     return new Block.Rows(known.stream().map(k -> Block.row(k.id(), k.words())).toList());
   }
 }

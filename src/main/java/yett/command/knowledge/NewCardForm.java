@@ -4,8 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import yett.bench.Candidate;
 import yett.bench.Draft;
-import yett.bench.Known;
 import yett.bench.NewCard;
 import yett.bench.Question;
 import yett.command.common.Prompt;
@@ -135,7 +135,7 @@ public final class NewCardForm {
           Prompt.withLeave(console)
               .line(
                   QuestionViews.prompt(question, enter),
-                  question.known().stream().map(Known::id).toList());
+                  question.known().stream().map(Candidate::id).toList());
       if (line.isEmpty()) {
         return false;
       }

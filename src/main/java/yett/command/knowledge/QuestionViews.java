@@ -2,7 +2,7 @@ package yett.command.knowledge;
 
 import java.util.List;
 import java.util.Optional;
-import yett.bench.Known;
+import yett.bench.Candidate;
 import yett.bench.Question;
 import yett.command.common.Words;
 import yett.console.Block;
@@ -26,7 +26,8 @@ final class QuestionViews {
       return List.of(Block.paragraph("Answer in your own words."));
     }
     int all = question.known().size();
-    List<Known> found = words.isEmpty() ? question.known() : Known.with(words, question.known());
+    List<Candidate> found =
+        words.isEmpty() ? question.known() : Candidate.with(words, question.known());
     return List.of(
         KnownViews.rows(found),
         Block.paragraph(

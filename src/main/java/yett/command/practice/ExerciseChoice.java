@@ -9,7 +9,7 @@ import java.util.function.Function;
 import yett.command.common.Prompt;
 import yett.command.common.UsageException;
 import yett.command.common.Words;
-import yett.command.diagnose.PutAside;
+import yett.command.diagnose.CaseLeftException;
 import yett.console.Block;
 import yett.console.Console;
 import yett.console.StandardStreams;
@@ -37,7 +37,9 @@ final class ExerciseChoice {
   }
 
   private <T> T until(String prompt, Function<String, Prompt.Reading<T>> reader) {
-    return Prompt.forWords(console).until(prompt + "> ", reader).orElseThrow(PutAside::new);
+    return Prompt.forWords(console)
+        .until(prompt + "> ", reader)
+        .orElseThrow(CaseLeftException::new);
   }
 
   private void say(String sentence) {

@@ -3,7 +3,7 @@ package yett.command.practice;
 import java.util.List;
 import java.util.Optional;
 import yett.command.common.Prompt;
-import yett.command.diagnose.PutAside;
+import yett.command.diagnose.CaseLeftException;
 import yett.console.Block;
 import yett.console.Console;
 import yett.interview.Answer;
@@ -24,12 +24,12 @@ final class ExerciseWork {
   private final Console console;
   private final Workbench bench;
   private final RuleBase base;
-  private final Labels labels;
+  private final LabelledCards labels;
   private final PracticeViews views;
   private Optional<Check> last = Optional.empty();
 
   ExerciseWork(
-      Console console, Workbench bench, RuleBase base, Labels labels, PracticeViews views) {
+      Console console, Workbench bench, RuleBase base, LabelledCards labels, PracticeViews views) {
     this.console = console;
     this.bench = bench;
     this.base = base;
@@ -42,7 +42,7 @@ final class ExerciseWork {
     return last;
   }
 
-  void take(Labels.Thing thing) {
+  void take(LabelledCards.Thing thing) {
     if (thing.card() instanceof Check check) {
       check(check);
     } else if (thing.card() instanceof Repair repair) {
@@ -53,7 +53,9 @@ final class ExerciseWork {
   }
 
   private String line(String prompt) {
-    return Prompt.withLeave(console).line(prompt + "> ", List.of()).orElseThrow(PutAside::new);
+    return Prompt.withLeave(console)
+        .line(prompt + "> ", List.of())
+        .orElseThrow(CaseLeftException::new);
   }
 
   private void say(String sentence) {

@@ -9,7 +9,7 @@ import org.springframework.shell.core.command.annotation.Option;
 import yett.command.common.Completions;
 import yett.command.common.RoleOption;
 import yett.command.common.UsageException;
-import yett.command.diagnose.PutAside;
+import yett.command.diagnose.CaseLeftException;
 import yett.console.Block;
 import yett.console.Console;
 import yett.console.StandardStreams;
@@ -102,7 +102,7 @@ public final class PracticeCommands {
       Exercise exercise = choice.exercise(begun);
       notebook.begin(begun);
       run(begun, exercise, notebook, List.of());
-    } catch (PutAside e) {
+    } catch (CaseLeftException e) {
       // nothing was begun
     }
   }
@@ -139,7 +139,7 @@ public final class PracticeCommands {
       notebook.begin(begun);
       say("Exercise " + next.get().number() + " of " + turn.size() + ", for " + name + ".");
       run(begun, exercise, notebook, List.of());
-    } catch (PutAside e) {
+    } catch (CaseLeftException e) {
       // nothing was begun
     }
   }

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import yett.command.common.Prompt;
 import yett.command.common.Words;
-import yett.command.diagnose.PutAside;
+import yett.command.diagnose.CaseLeftException;
 import yett.console.Block;
 import yett.console.Console;
 import yett.interview.Ending;
@@ -21,7 +21,7 @@ public final class PracticeTable {
   private final Console console;
   private final Workbench bench;
   private final RuleBase base;
-  private final Labels labels;
+  private final LabelledCards labels;
   private final PracticeViews views;
   private final ExerciseWork work;
 
@@ -29,7 +29,7 @@ public final class PracticeTable {
     this.console = console;
     this.bench = bench;
     this.base = base;
-    this.labels = new Labels(base);
+    this.labels = new LabelledCards(base);
     this.views = new PracticeViews(base);
     this.work = new ExerciseWork(console, bench, base, labels, views);
   }
@@ -50,13 +50,15 @@ public final class PracticeTable {
         }
       }
       return true;
-    } catch (PutAside e) {
+    } catch (CaseLeftException e) {
       return false;
     }
   }
 
   private String line(String prompt) {
-    return Prompt.withLeave(console).line(prompt + "> ", List.of()).orElseThrow(PutAside::new);
+    return Prompt.withLeave(console)
+        .line(prompt + "> ", List.of())
+        .orElseThrow(CaseLeftException::new);
   }
 
   private void say(String sentence) {
@@ -77,7 +79,7 @@ public final class PracticeTable {
       case "usual" -> console.show(views.usual(bench.moment(), work.last()));
       case "so far" -> console.show(views.soFar(bench));
       case "hint" -> hint();
-      case "help", "?" -> console.show(views.help());
+      case "help", "?" -> console.show(PracticeHelp.blocks());
       default -> rest(text);
     }
   }
@@ -88,7 +90,7 @@ public final class PracticeTable {
     } else if (text.matches("repairs( .*)?")) {
       list("repairs", "r\\d+", text);
     } else {
-      Optional<Labels.Thing> named = labels.named(text);
+      Optional<LabelledCards.Thing> named = labels.named(text);
       if (named.isEmpty() && text.matches("[rsp]? ?\\d+")) {
         say("There is no " + text + ". See checks, repairs, set-ups or proofs.");
         return;
@@ -98,8 +100,8 @@ public final class PracticeTable {
   }
 
   /** What was meant, once the trainee has said which. */
-  private Optional<Labels.Thing> meant(String text) {
-    List<Labels.Thing> found = labels.meant(text);
+  private Optional<LabelledCards.Thing> meant(String text) {
+    List<LabelledCards.Thing> found = labels.meant(text);
     if (found.isEmpty()) {
       say("Nothing here is called \"" + Words.shortened(text) + "\". Try other words, or help.");
       return Optional.empty();
@@ -109,7 +111,7 @@ public final class PracticeTable {
     if (which.isEmpty()) {
       return Optional.of(found.get(0));
     }
-    Optional<Labels.Thing> named = labels.named(which);
+    Optional<LabelledCards.Thing> named = labels.named(which);
     if (named.isEmpty() && which.equalsIgnoreCase("no")) {
       say("None of them, then.");
     } else if (named.isEmpty()) {
@@ -133,7 +135,7 @@ public final class PracticeTable {
             + (hint.reason().isEmpty() ? "" : " (" + hint.reason() + ")"));
   }
 
-  private List<Labels.Thing> things(String label, Predicate<Labels.Thing> which) {
+  private List<LabelledCards.Thing> things(String label, Predicate<LabelledCards.Thing> which) {
     var unavailable = bench.moment().judgement().unavailable();
     return labels.all().stream()
         .filter(t -> t.label().matches(label))
@@ -143,15 +145,15 @@ public final class PracticeTable {
   }
 
   private void list(String word, String label, String text) {
-    List<Labels.Thing> all = things(label, t -> true);
+    List<LabelledCards.Thing> all = things(label, t -> true);
     String area = text.substring(word.length()).strip();
     if (area.isEmpty()) {
       console.show(views.areas(all, word));
       return;
     }
-    List<Labels.Thing> some = things(label, t -> t.area().equals(area));
+    List<LabelledCards.Thing> some = things(label, t -> t.area().equals(area));
     if (some.isEmpty()) {
-      List<String> areas = all.stream().map(Labels.Thing::area).distinct().toList();
+      List<String> areas = all.stream().map(LabelledCards.Thing::area).distinct().toList();
       say("No area \"" + Words.shortened(area) + "\" here. " + Names.advice(area, areas));
     } else {
       console.show(views.list(Wording.capital(word) + ": " + area, some, labels));

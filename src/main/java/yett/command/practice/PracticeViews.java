@@ -90,13 +90,13 @@ public final class PracticeViews {
     return List.of(Block.heading("The gate as installed"), new Block.Rows(rows));
   }
 
-  public List<Block> areas(List<Labels.Thing> things, String word) {
+  public List<Block> areas(List<LabelledCards.Thing> things, String word) {
     String areas =
-        things.stream().map(Labels.Thing::area).distinct().collect(Collectors.joining(", "));
+        things.stream().map(LabelledCards.Thing::area).distinct().collect(Collectors.joining(", "));
     return List.of(Block.paragraph("Areas: " + areas + ". Type " + word + " and an area."));
   }
 
-  public List<Block> list(String heading, List<Labels.Thing> things, Labels labels) {
+  public List<Block> list(String heading, List<LabelledCards.Thing> things, LabelledCards labels) {
     return List.of(
         Block.heading(heading),
         new Block.Numbered(
@@ -105,7 +105,7 @@ public final class PracticeViews {
                 .toList()));
   }
 
-  private String effort(Labels.Thing thing, Labels labels) {
+  private String effort(LabelledCards.Thing thing, LabelledCards labels) {
     if (thing.card() instanceof Check check) {
       return Figures.minutes(check.minutes())
           + Wording.instrument(check).map(i -> ", " + i).orElse("")
@@ -123,7 +123,7 @@ public final class PracticeViews {
   }
 
   /** The state of the work that has to be entered first. */
-  private String needs(List<String> setUps, Labels labels) {
+  private String needs(List<String> setUps, LabelledCards labels) {
     return setUps.isEmpty() ? "" : ", needs " + labels.setUps(base.withOuter(setUps), base);
   }
 
@@ -182,26 +182,5 @@ public final class PracticeViews {
     return inForce.stream()
         .map(id -> base.setUps().get(id).name())
         .collect(Collectors.joining("; "));
-  }
-
-  public List<Block> help() {
-    return List.of(
-        Block.heading("Words"),
-        Block.rows(
-            Block.row("dangers", "look for dangers to people; comes first"),
-            Block.row("checks AREA", "the checks of an area with their numbers"),
-            Block.row("repairs AREA", "the repairs of an area: r and a number"),
-            Block.row("set-ups", "states of the work; s and a number enters or leaves one"),
-            Block.row("try", "see whether the gate runs as it should"),
-            Block.row("proofs", "what has to pass before the gate returns to service"),
-            Block.row("finish", "back into service"),
-            Block.row("hand over", "give the gate to the next level"),
-            Block.row("gate", "the gate as installed"),
-            Block.row("usual", "the usual range of what was measured last"),
-            Block.row("so far", "what was found, what is in force"),
-            Block.row("hint", "what the plan would do next, and why; it is counted"),
-            Block.row("save", "stop here and keep everything")),
-        Block.paragraph(
-            "Anything else is looked up: chain sag, measure the batteries, tighten the chain."));
   }
 }

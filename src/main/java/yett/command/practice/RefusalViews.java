@@ -18,7 +18,7 @@ final class RefusalViews {
     this.base = base;
   }
 
-  List<Block> refusal(Refusal refusal, List<Labels.Thing> things) {
+  List<Block> refusal(Refusal refusal, List<LabelledCards.Thing> things) {
     List<Block> blocks = new ArrayList<>();
     if (refusal.slip()) {
       blocks.add(Block.signal(SignalWord.WARNING, refusal.why()));
@@ -36,13 +36,13 @@ final class RefusalViews {
     return blocks;
   }
 
-  private static String names(List<SetUp> setUps, List<Labels.Thing> things) {
+  private static String names(List<SetUp> setUps, List<LabelledCards.Thing> things) {
     return setUps.stream()
         .map(
             s ->
                 things.stream()
                         .filter(t -> t.card().equals(s))
-                        .map(Labels.Thing::label)
+                        .map(LabelledCards.Thing::label)
                         .findFirst()
                         .orElse("")
                     + " "

@@ -72,7 +72,7 @@ class CalculationJsonTest {
 
   @Test
   void the_list_names_them_all() {
-    JsonNode list = JsonMapper.builder().build().readTree(CalculationJson.list(Catalogue.all()));
+    JsonNode list = JsonMapper.builder().build().readTree(CatalogueJson.list(Catalogue.all()));
     assertThat(list.valueStream().map(n -> n.at("/calculation").asString()))
         .containsExactlyElementsOf(Catalogue.all().stream().map(Worksheet::id).toList());
   }

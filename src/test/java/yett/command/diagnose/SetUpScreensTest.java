@@ -41,7 +41,8 @@ class SetUpScreensTest {
             new Purpose(Purpose.Kind.OPEN, ""));
     try (OpenCase open = typed.open()) {
       Sitting sitting = typed.sitting(open, lines);
-      SetUpScreens screens = new SetUpScreens(sitting, new Questions(sitting, new Wishes(sitting)));
+      SetUpScreens screens =
+          new SetUpScreens(sitting, new Questions(sitting, new PromptRequests(sitting)));
       screens.enter(step);
       screens.enter(step);
     }

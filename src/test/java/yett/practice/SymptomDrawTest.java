@@ -20,7 +20,7 @@ import yett.knowledge.Instruments;
 import yett.knowledge.RuleBase;
 import yett.replay.SmallRuleBase;
 
-class ShowsTest {
+class SymptomDrawTest {
   private static final RuleBase BASE = SmallRuleBase.base();
   private static final int MANY = 20_000;
 
@@ -35,7 +35,7 @@ class ShowsTest {
             Set.<String>of(), Set.of("batteries-low"), Set.of("mains-missing", "batteries-low"))) {
       double[] often = new double[check.outcomes().size()];
       for (int seed = 0; seed < MANY; seed++) {
-        often[new Shows(BASE, new Noise(seed)).outcome(check, causes, 0)] += 1.0 / MANY;
+        often[new SymptomDraw(BASE, new Noise(seed)).outcome(check, causes, 0)] += 1.0 / MANY;
       }
       double[] expected =
           model.table(id).outcomeChances(causes.stream().mapToInt(model::indexOf).toArray());
@@ -52,7 +52,7 @@ class ShowsTest {
     Check lit = BASE.checks().get("display-lit");
     int changed = 0;
     for (int seed = 0; seed < 200; seed++) {
-      Shows shows = new Shows(BASE, new Noise(seed));
+      SymptomDraw shows = new SymptomDraw(BASE, new Noise(seed));
       int both = shows.outcome(lit, Set.of("batteries-low", "mains-missing"), 0);
       int one = shows.outcome(lit, Set.of("mains-missing"), 0);
       assertThat(one).isLessThanOrEqualTo(both);
@@ -69,7 +69,7 @@ class ShowsTest {
     Check again = repeating(noise, lit, 0.7);
     int same = 0;
     for (int seed = 0; seed < MANY; seed++) {
-      Shows shows = new Shows(BASE, new Noise(seed));
+      SymptomDraw shows = new SymptomDraw(BASE, new Noise(seed));
       Set<String> causes = Set.of("mains-missing");
       same += shows.outcome(again, causes, 0) == shows.outcome(lit, causes, 0) ? 1 : 0;
     }
@@ -83,24 +83,18 @@ class ShowsTest {
     return new Check(
         second.id(),
         second.kind(),
-        second.ask(),
-        second.lay(),
-        second.how(),
+        new Check.Question(
+            second.ask(), second.spoken(), second.how(), Optional.empty(), first.outcomes()),
+        new Check.Evidence(
+            Map.of(),
+            new double[] {0.99, 0.01},
+            second.reliability(),
+            Optional.of(new Check.Repeats(first.id(), share)),
+            1),
+        second.work(),
         second.area(),
-        Optional.empty(),
-        first.outcomes(),
-        Map.of(),
-        new double[] {0.99, 0.01},
-        second.reliability(),
-        Optional.of(new Check.Repeats(first.id(), share)),
-        second.who(),
-        second.minutes(),
-        second.needs(),
-        second.hazards(),
         second.onlyIf(),
         false,
-        1,
-        Optional.empty(),
         second.inspected(),
         second.source());
   }

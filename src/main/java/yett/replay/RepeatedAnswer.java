@@ -9,14 +9,14 @@ import java.util.Optional;
  *
  * @param inOrder whether the n-th time gets the n-th
  */
-public record Told<T>(List<T> turns, boolean inOrder) {
+public record RepeatedAnswer<T>(List<T> turns, boolean inOrder) {
 
-  public Told {
+  public RepeatedAnswer {
     turns = List.copyOf(turns);
   }
 
-  static <T> Told<T> always(T one) {
-    return new Told<>(List.of(one), false);
+  static <T> RepeatedAnswer<T> always(T one) {
+    return new RepeatedAnswer<>(List.of(one), false);
   }
 
   /**

@@ -7,7 +7,7 @@ import java.time.Duration;
  * Spares somebody in a call the wait for a server that does not even refuse: once that took long,
  * it is not tried again for a while.
  */
-final class Away {
+final class ServerPause {
   private static final Duration LONG = Duration.ofSeconds(2);
   private static final Duration WHILE = Duration.ofSeconds(30);
 

@@ -11,7 +11,7 @@ import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 
 /** What a fault has brought about, said with the repair of either. */
-public final class Consequences {
+public final class ConsequenceWords {
   /** More likely than not, both are there. */
   private static final double LIKELY = 0.5;
 
@@ -19,7 +19,7 @@ public final class Consequences {
   private final Moment moment;
   private final double[] left;
 
-  public Consequences(RuleBase base, Moment moment) {
+  public ConsequenceWords(RuleBase base, Moment moment) {
     this.base = base;
     this.moment = moment;
     this.left = moment.belief().remaining();

@@ -11,16 +11,16 @@ import yett.knowledge.RuleBase;
  *
  * @param rules texts of files with rules or tables, by path
  */
-record Fresh(Set<String> causes, Set<String> checks, Map<String, String> rules) {
+record Additions(Set<String> causes, Set<String> checks, Map<String, String> rules) {
   /** Where the earlier one is not known. */
-  static final Fresh UNKNOWN = new Fresh(Set.of(), Set.of(), Map.of());
+  static final Additions UNKNOWN = new Additions(Set.of(), Set.of(), Map.of());
 
-  static Fresh of(RuleBase before, RuleBase now) {
+  static Additions of(RuleBase before, RuleBase now) {
     Map<String, String> rules = new TreeMap<>(now.rules());
     rules.putAll(now.tables());
     rules.keySet().removeAll(before.rules().keySet());
     rules.keySet().removeAll(before.tables().keySet());
-    return new Fresh(
+    return new Additions(
         without(now.causes().keySet(), before.causes().keySet()),
         without(now.checks().keySet(), before.checks().keySet()),
         rules);

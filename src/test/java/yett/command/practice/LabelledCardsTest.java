@@ -12,12 +12,12 @@ import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
 import yett.testing.Shipped;
 
-class LabelsTest {
+class LabelledCardsTest {
   private static Map<String, String> numbers(RuleBase base) {
-    return new Labels(base)
+    return new LabelledCards(base)
         .all().stream()
             .filter(t -> t.label().matches("r?\\d+"))
-            .collect(Collectors.toMap(t -> t.card().id(), Labels.Thing::label));
+            .collect(Collectors.toMap(t -> t.card().id(), LabelledCards.Thing::label));
   }
 
   /** The new check stands first in its area, before all that had a number. */
@@ -47,8 +47,8 @@ class LabelsTest {
 
   @Test
   void a_list_says_which_state_a_check_needs() {
-    Labels labels = new Labels(Shipped.BASE);
-    Labels.Thing sag = labels.named("chain-sag").orElseThrow();
+    LabelledCards labels = new LabelledCards(Shipped.BASE);
+    LabelledCards.Thing sag = labels.named("chain-sag").orElseThrow();
     String locked = labels.setUps(java.util.List.of("locked-off"), Shipped.BASE);
     assertThat(locked).matches("s\\d+");
     assertThat(

@@ -9,7 +9,7 @@ import yett.interview.Event;
 import yett.interview.Step;
 
 /** Does what a person can wish at every prompt. */
-public final class Wishes {
+public final class PromptRequests {
   private final Sitting sitting;
   private final Corrections corrections;
   private final Volunteered volunteered;
@@ -17,7 +17,7 @@ public final class Wishes {
   private final Suspicion suspicion;
   private final CallEnd end;
 
-  public Wishes(Sitting sitting) {
+  public PromptRequests(Sitting sitting) {
     this.sitting = sitting;
     this.corrections = new Corrections(sitting);
     this.end = new CallEnd(sitting, this);
@@ -77,9 +77,9 @@ public final class Wishes {
           end.broughtBy(wish, wish == Words.Wish.CANCEL ? wish.after(line) : "");
       case CUT_OFF -> {
         sitting.record(new Event.Noted("The call dropped."));
-        throw new PutAside();
+        throw new CaseLeftException();
       }
-      case SAVE -> throw new PutAside();
+      case SAVE -> throw new CaseLeftException();
       case HELP -> help();
     }
   }

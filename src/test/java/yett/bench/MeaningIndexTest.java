@@ -7,8 +7,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import yett.testing.Shipped;
 
-class MeaningTest {
-  private static final Meaning MEANING = new Meaning(Shipped.BASE);
+class MeaningIndexTest {
+  private static final MeaningIndex MEANING = new MeaningIndex(Shipped.BASE);
 
   @ParameterizedTest
   @CsvSource({

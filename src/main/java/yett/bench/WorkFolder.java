@@ -13,14 +13,14 @@ import yett.knowledge.Problem;
  * @param below the files that are not in the folder
  * @param prefix stands before the name of a file of the folder among all; empty if it is no add-on
  */
-public record Laid(SortedMap<String, String> below, String prefix) {
+public record WorkFolder(SortedMap<String, String> below, String prefix) {
   private static final String ADD_ON = "add-on.yaml";
 
   /**
    * @param all files of the rule base that is worked with
    * @param own files of the folder
    */
-  public static Laid of(Path folder, SortedMap<String, String> all, Map<String, String> own) {
+  public static WorkFolder of(Path folder, SortedMap<String, String> all, Map<String, String> own) {
     String prefix =
         Stream.of(folder, folder.toAbsolutePath().normalize())
             .map(path -> path.toString().replace('\\', '/') + "/")
@@ -29,7 +29,7 @@ public record Laid(SortedMap<String, String> below, String prefix) {
             .orElse("");
     SortedMap<String, String> below = new TreeMap<>(all);
     own.keySet().forEach(name -> below.remove(prefix + name));
-    return new Laid(below, prefix);
+    return new WorkFolder(below, prefix);
   }
 
   /** All files, with these in the folder. */

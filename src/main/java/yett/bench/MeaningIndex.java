@@ -16,7 +16,7 @@ import yett.saying.Phrases;
  * Cards found by what is meant: by the stems of words and by what people use for them, over names,
  * questions, answers, steps and histories.
  */
-public final class Meaning {
+public final class MeaningIndex {
   /** A card accounts for so much of what was typed, or it was not meant; considered judgement. */
   private static final double LEAST = 0.5;
 
@@ -26,7 +26,7 @@ public final class Meaning {
   private final Map<String, List<String>> ways = new LinkedHashMap<>();
   private final Phrases phrases;
 
-  public Meaning(RuleBase base) {
+  public MeaningIndex(RuleBase base) {
     base.causes().values().forEach(c -> add(c.id(), c.name(), c.arises()));
     base.effects().values().forEach(e -> add(e.id(), e.name()));
     base.checks().values().forEach(this::add);
@@ -41,7 +41,7 @@ public final class Meaning {
     phrases = new Phrases(ways, base.telephone().spoken().synonyms());
   }
 
-  private Meaning(List<Cause> causes, RuleBase base) {
+  private MeaningIndex(List<Cause> causes, RuleBase base) {
     causes.forEach(c -> add(c.id(), c.name()));
     phrases = new Phrases(ways, base.telephone().spoken().synonyms());
   }
@@ -76,7 +76,7 @@ public final class Meaning {
 
   /** Causes whose name is so near to a new one's that they may be the same, a line each. */
   static List<String> near(String name, RuleBase base) {
-    Meaning causes = new Meaning(List.copyOf(base.causes().values()), base);
+    MeaningIndex causes = new MeaningIndex(List.copyOf(base.causes().values()), base);
     return causes.phrases.hear(name, 3).stream()
         .map(Phrases.Heard::id)
         .filter(id -> causes.phrases.covers(name, id) >= CLOSE)

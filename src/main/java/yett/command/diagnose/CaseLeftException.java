@@ -1,8 +1,8 @@
 package yett.command.diagnose;
 
 /** The person leaves the case, from whatever prompt; everything is stored already. */
-public final class PutAside extends RuntimeException {
-  public PutAside() {
+public final class CaseLeftException extends RuntimeException {
+  public CaseLeftException() {
     super("put aside", null, false, false);
   }
 }

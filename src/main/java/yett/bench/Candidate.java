@@ -11,12 +11,12 @@ import java.util.stream.Stream;
  * @param id to be written
  * @param words what it stands for; empty where the id says it all
  */
-public record Known(String id, String words) {
+public record Candidate(String id, String words) {
 
   /** Those with all of the typed words in id or name, or, where there are none, with any. */
-  public static List<Known> with(String typed, List<Known> all) {
+  public static List<Candidate> with(String typed, List<Candidate> all) {
     List<String> wanted = parts(typed).toList();
-    List<Known> found = all.stream().filter(k -> wanted.stream().allMatch(k::has)).toList();
+    List<Candidate> found = all.stream().filter(k -> wanted.stream().allMatch(k::has)).toList();
     return found.isEmpty()
         ? all.stream().filter(k -> wanted.stream().anyMatch(k::has)).toList()
         : found;

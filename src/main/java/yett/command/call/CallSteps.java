@@ -22,7 +22,7 @@ import yett.wording.StepWords;
 import yett.wording.Wording;
 
 /** What a caller does, told to them step by step, and how a call ends. */
-public final class CallDeeds {
+public final class CallSteps {
   /** So many parts are named on the screen; the sheet has all. */
   private static final int SHORT = 6;
 
@@ -31,7 +31,7 @@ public final class CallDeeds {
   private final WhoCalls whoCalls;
   private final Sending sending;
 
-  CallDeeds(Sitting sitting, Questions questions, WhoCalls whoCalls) {
+  CallSteps(Sitting sitting, Questions questions, WhoCalls whoCalls) {
     this.sitting = sitting;
     this.questions = questions;
     this.whoCalls = whoCalls;

@@ -21,7 +21,7 @@ import yett.saying.Phrases;
  * repair, s for a set-up, p for a proof. The number of a check or repair follows from its id, so
  * that none shifts when a card is added.
  */
-public final class Labels {
+public final class LabelledCards {
   private static final int MOST_FOUND = 5;
 
   /** Numbers of four digits: so many that two cards hardly ever want the same. */
@@ -35,7 +35,7 @@ public final class Labels {
   private final Map<String, Thing> things = new LinkedHashMap<>();
   private final Phrases phrases;
 
-  public Labels(RuleBase base) {
+  public LabelledCards(RuleBase base) {
     for (String area : areas(base)) {
       for (Check check : base.ordinaryChecks().toList()) {
         if (check.area().equals(area) && !check.danger()) {

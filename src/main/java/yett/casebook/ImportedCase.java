@@ -9,7 +9,8 @@ import java.util.List;
  * @param here what only this casebook has, after the last event that both have
  * @param there what only the carried case had, after that event
  */
-public record Taken(CaseId id, Outcome outcome, List<StoredEvent> here, List<StoredEvent> there) {
+public record ImportedCase(
+    CaseId id, Outcome outcome, List<StoredEvent> here, List<StoredEvent> there) {
 
   /** What became of it. */
   public enum Outcome {

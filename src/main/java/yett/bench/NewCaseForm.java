@@ -13,11 +13,11 @@ import yett.knowledge.RuleBase;
 import yett.quantity.ReadingException;
 
 /** A new test case: a gate as it was found, and what was really wrong with it. */
-final class NewCase implements NewCard {
+final class NewCaseForm implements NewCard {
   private final RuleBase base;
-  private final Asked asked;
+  private final CardQuestions asked;
 
-  NewCase(Asked asked) {
+  NewCaseForm(CardQuestions asked) {
     this.base = asked.base();
     this.asked = asked;
   }
@@ -29,17 +29,17 @@ final class NewCase implements NewCard {
     questions.add(asked.area());
     questions.add(Question.words("story", "What happened, in a sentence or two"));
     questions.add(
-        Question.of("person", "Who answers", w -> Asked.oneOf(w, Role.words()))
-            .naming(Asked.roles())
+        Question.of("person", "Who answers", w -> CardQuestions.oneOf(w, Role.words()))
+            .naming(CardQuestions.roles())
             .usual(Role.TECHNICIAN.word()));
     questions.add(
-        Asked.ids(
+        CardQuestions.ids(
             "complaints",
             "What do people say? Ids, with commas",
             "complaint",
             asked.vocabulary().complaints()));
     questions.add(
-        Asked.ids(
+        CardQuestions.ids(
             "history", "What happened lately? Ids", "history", asked.vocabulary().histories()));
     questions.add(asked.causes("truth", "What is really wrong? Ids of causes"));
     questions.add(
@@ -51,7 +51,7 @@ final class NewCase implements NewCard {
             .naming(asked.vocabulary().checks())
             .usual(""));
     questions.add(
-        Asked.ids(
+        CardQuestions.ids(
             "repairs", "What is the right repair? Ids", "repair", asked.vocabulary().repairs()));
     return questions;
   }
@@ -116,7 +116,8 @@ final class NewCase implements NewCard {
         .ids("truth", Lists.ids(answers.get("truth")))
         .ids("repairs", Lists.ids(answers.get("repairs")));
     SortedMap<String, String> files = new TreeMap<>();
-    files.put(Asked.areaOf(answers) + "/" + answers.get("id") + ".case.yaml", text.toString());
+    files.put(
+        CardQuestions.areaOf(answers) + "/" + answers.get("id") + ".case.yaml", text.toString());
     return files;
   }
 }

@@ -12,11 +12,11 @@ import yett.knowledge.RuleBase;
  * and nothing else. The half percent of slips that the belief allows for is a person's, not the
  * gate's.
  */
-final class Shows {
+final class SymptomDraw {
   private final RuleBase base;
   private final Noise noise;
 
-  Shows(RuleBase base, Noise noise) {
+  SymptomDraw(RuleBase base, Noise noise) {
     this.base = base;
     this.noise = noise;
   }

@@ -10,7 +10,7 @@ import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 
 /** Questions that several kinds of new cards ask. */
-final class Asked {
+final class CardQuestions {
   private static final String ID = "[a-z0-9]+(-[a-z0-9]+)*";
 
   private static final String AREA = "area";
@@ -23,7 +23,7 @@ final class Asked {
   /**
    * @param files paths that are taken
    */
-  Asked(RuleBase base, Collection<String> files) {
+  CardQuestions(RuleBase base, Collection<String> files) {
     this.base = base;
     this.vocabulary = new Vocabulary(base);
     this.files = files;
@@ -106,7 +106,7 @@ final class Asked {
 
   /** Checks and proofs on which a cause shows. */
   Question marks(String ask) {
-    List<Known> marks = Vocabulary.both(vocabulary.checks(), vocabulary.proofs());
+    List<Candidate> marks = Vocabulary.both(vocabulary.checks(), vocabulary.proofs());
     List<String> complaints = Lists.ids(vocabulary.complaints());
     return Question.of(
             "also",
@@ -127,7 +127,7 @@ final class Asked {
 
   /** A repair by its id, or a new one in words; what looks like an id has to be one. */
   Question repair(String key, String ask) {
-    List<Known> repairs = vocabulary.repairs();
+    List<Candidate> repairs = vocabulary.repairs();
     return Question.of(
             key,
             ask,
@@ -144,7 +144,7 @@ final class Asked {
   }
 
   Question complaints(String ask) {
-    List<Known> complaints = vocabulary.complaints();
+    List<Candidate> complaints = vocabulary.complaints();
     return Question.of(
             "complaints",
             ask + " Ids, each with a word if you like: noisy-chain often",
@@ -166,7 +166,7 @@ final class Asked {
     return Optional.empty();
   }
 
-  static Question ids(String key, String ask, String what, List<Known> known) {
+  static Question ids(String key, String ask, String what, List<Candidate> known) {
     return Question.of(key, ask, answer -> Lists.unknown(answer, what, Lists.ids(known)))
         .naming(known)
         .usual("");
@@ -195,8 +195,8 @@ final class Asked {
         .usual(Role.TECHNICIAN.word());
   }
 
-  static List<Known> roles() {
-    return Role.words().stream().map(word -> new Known(word, "")).toList();
+  static List<Candidate> roles() {
+    return Role.words().stream().map(word -> new Candidate(word, "")).toList();
   }
 
   static Optional<String> oneOf(String word, Collection<String> known) {
