@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import yett.interview.CaseState.Answered;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
@@ -26,6 +25,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
   private Optional<List<String>> complaints = Optional.empty();
   private Optional<List<String>> histories = Optional.empty();
   private final List<Answered> answers = new ArrayList<>();
+  private final Map<String, Answered> latest = new HashMap<>();
   private final List<Answered> before = new ArrayList<>();
   private final List<Entry> deeds = new ArrayList<>();
   private final Set<String> setUps = new LinkedHashSet<>();
@@ -68,6 +68,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
         now,
         told(now),
         List.copyOf(answers),
+        Map.copyOf(latest),
         List.copyOf(before),
         work(),
         Set.copyOf(kept),
@@ -199,18 +200,21 @@ final class CaseFold implements Event.Visitor<Runnable> {
   }
 
   private void answer(Event.Answered event) {
-    Predicate<Answered> same = a -> a.check().equals(event.check()) && a.epoch() == epoch;
     Entry last = corrections.getOrDefault(entry.number(), entry);
     Answer given = last.event() instanceof Event.Corrected c ? c.answer() : event.answer();
-    boolean putOffBefore =
-        answers.stream().anyMatch(same.and(a -> a.answer().putOff() && !a.yieldsTo(role)));
-    answers.stream().filter(same).forEach(before::add);
-    answers.removeIf(same);
+    Answered same = latest.get(event.check());
+    boolean again = same != null && same.epoch() == epoch;
+    if (again) {
+      before.add(same);
+      answers.remove(same);
+    }
     Answer answer =
-        putOffBefore && given.putOff()
+        again && same.answer().putOff() && !same.yieldsTo(role) && given.putOff()
             ? new Answer.CannotTell() // put off twice: it will not be had
             : given;
-    answers.add(new Answered(entry.number(), epoch, last.by(), event.check(), answer));
+    Answered answered = new Answered(entry.number(), epoch, last.by(), event.check(), answer);
+    answers.add(answered);
+    latest.put(event.check(), answered);
     if (answer.is(Check.FAIL) && cured) {
       failedProof = Optional.of(event.check());
     }

@@ -13,6 +13,7 @@ import yett.knowledge.Role;
  * @param opened the first event, if there is one
  * @param role who answers now: the last person at the keyboard
  * @param answers all answers to checks, in order, also those before a repair
+ * @param latest the last answer to each check
  * @param before answers in whose place another one was given since, with no repair between
  * @param kept confirmed contradictions as pairs of event numbers
  * @param madeSafe stops that were made safe, each with the last event that says so
@@ -22,6 +23,7 @@ public record CaseState(
     Role role,
     Told told,
     List<Answered> answers,
+    Map<String, Answered> latest,
     List<Answered> before,
     Work work,
     Set<List<Long>> kept,
@@ -114,13 +116,11 @@ public record CaseState(
 
   /** The answer to a check in the present epoch, if it was given. */
   public Optional<Answered> answer(String check) {
-    return answers.stream()
-        .filter(a -> a.check().equals(check) && a.epoch() == work.epoch())
-        .reduce((a, b) -> b);
+    return latest(check).filter(a -> a.epoch() == work.epoch());
   }
 
   /** The latest answer to a check in any epoch. */
   public Optional<Answered> latest(String check) {
-    return answers.stream().filter(a -> a.check().equals(check)).reduce((a, b) -> b);
+    return Optional.ofNullable(latest.get(check));
   }
 }

@@ -1,8 +1,9 @@
 package yett.rules;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -31,6 +32,9 @@ public final class Judge implements AutoCloseable {
   private final Set<String> off;
 
   private final Map<Fact, FactHandle> told = new HashMap<>();
+
+  /** Of the last time: most stay, and need not be sorted anew. */
+  private Judgement last = Judgement.of(List.of());
 
   Judge(KieSession session, RuleBase base, List<Row> rows) {
     this.session = session;
@@ -73,13 +77,21 @@ public final class Judge implements AutoCloseable {
       throw new IllegalStateException(
           "the rules do not come to rest: look for a rule that brings back its own grounds");
     }
-    Set<Conclusion> conclusions = new HashSet<>();
+    Set<Conclusion> now = Collections.newSetFromMap(new IdentityHashMap<>());
     for (Object object : session.getObjects(CONCLUSIONS)) {
       if (known((Conclusion) object)) {
-        conclusions.add((Conclusion) object);
+        now.add((Conclusion) object);
       }
     }
-    return Judgement.of(conclusions);
+    List<Conclusion> conclusions = new ArrayList<>();
+    for (Conclusion stays : last.conclusions()) {
+      if (now.remove(stays)) {
+        conclusions.add(stays);
+      }
+    }
+    conclusions.addAll(now);
+    last = Judgement.of(conclusions);
+    return last;
   }
 
   /** A rule may still speak of a card that an add-on has switched off. */

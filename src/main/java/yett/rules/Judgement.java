@@ -1,7 +1,8 @@
 package yett.rules;
 
+import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,9 +21,11 @@ import yett.rules.Conclusion.StopNow;
 import yett.rules.Conclusion.Unavailable;
 import yett.rules.Conclusion.Withheld;
 
-/** Everything the rules concluded, in an order that does not depend on how they got there. */
-public record Judgement(List<Conclusion> conclusions) {
-
+/**
+ * Everything the rules concluded, in an order that does not depend on how they got there. Equal
+ * where the conclusions are.
+ */
+public final class Judgement {
   /** What is about the same card in the same words of the same rule is one conclusion. */
   private static final Comparator<Conclusion> ORDER =
       Comparator.<Conclusion, String>comparing(c -> c.getClass().getName())
@@ -30,8 +33,30 @@ public record Judgement(List<Conclusion> conclusions) {
           .thenComparing(c -> c.reason().rule())
           .thenComparing(Conclusion::toString);
 
-  static Judgement of(Set<Conclusion> conclusions) {
-    return new Judgement(conclusions.stream().sorted(ORDER).toList());
+  private final List<Conclusion> conclusions;
+  private final Map<Class<?>, List<Conclusion>> byKind = new HashMap<>();
+  private Set<String> unavailable;
+
+  private Judgement(List<Conclusion> sorted) {
+    this.conclusions = List.copyOf(sorted);
+    conclusions.forEach(c -> byKind.computeIfAbsent(c.getClass(), k -> new ArrayList<>()).add(c));
+  }
+
+  /** Quick where most of them stand in order already. */
+  public static Judgement of(List<Conclusion> conclusions) {
+    List<Conclusion> sorted = new ArrayList<>(conclusions);
+    sorted.sort(ORDER);
+    List<Conclusion> once = new ArrayList<>(sorted.size());
+    for (Conclusion conclusion : sorted) { // equal ones lie side by side
+      if (once.isEmpty() || !once.get(once.size() - 1).equals(conclusion)) {
+        once.add(conclusion);
+      }
+    }
+    return new Judgement(once);
+  }
+
+  public List<Conclusion> conclusions() {
+    return conclusions;
   }
 
   /** Without the findings on these answers, in whose place others were given. */
@@ -93,9 +118,10 @@ public record Judgement(List<Conclusion> conclusions) {
 
   /** Cards that may not or cannot be used here, each with the first reason. */
   public Set<String> unavailable() {
-    Set<String> cards = new HashSet<>();
-    of(Unavailable.class).forEach(u -> cards.add(u.card()));
-    return cards;
+    if (unavailable == null) {
+      unavailable = of(Unavailable.class).map(Unavailable::card).collect(Collectors.toSet());
+    }
+    return unavailable;
   }
 
   public List<Unavailable> unavailabilities() {
@@ -111,6 +137,21 @@ public record Judgement(List<Conclusion> conclusions) {
   }
 
   private <C extends Conclusion> Stream<C> of(Class<C> kind) {
-    return conclusions.stream().filter(kind::isInstance).map(kind::cast);
+    return byKind.getOrDefault(kind, List.of()).stream().map(kind::cast);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Judgement j && j.conclusions.equals(conclusions);
+  }
+
+  @Override
+  public int hashCode() {
+    return conclusions.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return conclusions.toString();
   }
 }

@@ -236,6 +236,8 @@ final class Concluding implements AutoCloseable {
                 java.util.Optional.of(complaints),
                 told.histories()),
             answers,
+            answers.stream()
+                .collect(Collectors.toMap(CaseState.Answered::check, a -> a, (a, b) -> b)),
             replaced,
             new CaseState.Work(
                 deeds,
@@ -280,9 +282,9 @@ final class Concluding implements AutoCloseable {
   private static Judgement numbered(Known known, List<Mark> marks) {
     List<Conclusion> conclusions = known.conclusions();
     if (conclusions.stream().noneMatch(Conclusion.StopNow.class::isInstance)) {
-      return new Judgement(conclusions);
+      return Judgement.of(conclusions);
     }
-    return new Judgement(
+    return Judgement.of(
         conclusions.stream()
             .map(
                 c ->

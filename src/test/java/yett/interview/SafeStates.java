@@ -223,6 +223,7 @@ final class SafeStates implements AutoCloseable {
               state.role(),
               state.told(),
               state.answers(),
+              state.latest(),
               state.before(),
               new CaseState.Work(
                   work.deeds(),
