@@ -23,6 +23,7 @@ public final class Belief {
   private final CausalModel model;
   private final Lattice lattice;
   private final Likelihoods likelihoods;
+  private final Marginals marginals;
   private final double neglected;
   private final int[] initial;
 
@@ -40,6 +41,7 @@ public final class Belief {
       CausalModel model,
       Lattice lattice,
       Likelihoods likelihoods,
+      Marginals marginals,
       double neglected,
       int[] initial,
       int[] tried,
@@ -50,6 +52,7 @@ public final class Belief {
     this.model = model;
     this.lattice = lattice;
     this.likelihoods = likelihoods;
+    this.marginals = marginals;
     this.neglected = neglected;
     this.initial = initial;
     this.tried = tried;
@@ -109,6 +112,7 @@ public final class Belief {
         model,
         lattice,
         Likelihoods.over(model, lattice),
+        new Marginals(model, lattice),
         Math.max(0, 1 - listed / possible),
         all,
         all,
@@ -186,6 +190,7 @@ public final class Belief {
         model,
         lattice,
         likelihoods,
+        marginals,
         neglected,
         nextInitial,
         nextTried,
@@ -255,37 +260,17 @@ public final class Belief {
 
   /** Chance that each cause was there at the call-out, in the model's order. */
   public double[] atCallOut() {
-    return marginals(initial);
+    return marginals.of(together(initial));
   }
 
   /**
-   * Chance that each cause was there at the call-out and had arisen by itself: nothing else that
-   * was there had brought it about. Of a link c to d with chance q (noisy-OR), the cause d of a set
-   * that holds both has arisen by itself with chance p_d / (1 - (1 - p_d)(1 - q)).
+   * Chance that each cause was there at the call-out and had arisen by itself, as {@link Marginals}
+   * says.
    *
    * @return in the model's order; never more than {@link #atCallOut()}
    */
   public double[] arisenByItself() {
-    double[] together = together(initial);
-    double[] chances = new double[model.causes().size()];
-    boolean[] present = new boolean[model.size()];
-    int[] members = new int[lattice.depth()];
-    for (int h = 1; h < together.length; h++) {
-      if (together[h] > 0) {
-        int count = lattice.members(h, members);
-        for (int k = 0; k < count; k++) {
-          present[members[k]] = true;
-        }
-        for (int k = 0; k < count; k++) {
-          int c = members[k];
-          double own = model.prior(c) / (1 - model.prior(c)) / model.presence(c, present);
-          chances[model.told(c)] += together[h] * own;
-        }
-        for (int k = 0; k < count; k++) {
-          present[members[k]] = false;
-        }
-      }
-    }
+    double[] chances = marginals.arisen(together(initial));
     double[] there = atCallOut();
     Arrays.setAll(chances, c -> Math.min(there[c], chances[c])); // kinds of one cause count once
     return chances;
@@ -293,7 +278,7 @@ public final class Belief {
 
   /** Chance that each cause is there now. */
   public double[] remaining() {
-    return marginals(current);
+    return marginals.of(together(current));
   }
 
   /** Weight of each set of the lattice. */
@@ -303,34 +288,6 @@ public final class Belief {
       together[sets[i]] += weights[i];
     }
     return together;
-  }
-
-  /** Chance of each cause, its kinds counted with it. */
-  private double[] marginals(int[] sets) {
-    double[] together = together(sets);
-    double[] marginals = new double[model.causes().size()];
-    // With a set stand the sets that begin with it: what they have together is added up from the
-    // longest down.
-    for (int h = together.length - 1; h > 0; h--) {
-      int cause = model.told(lattice.last(h));
-      if (!model.hasKinds(cause) || !tells(lattice.parent(h), cause)) {
-        marginals[cause] += together[h];
-      }
-      together[lattice.parent(h)] += together[h];
-    }
-    // Rounding must not make a certain cause more than certain: its log-odds would be no number.
-    Arrays.setAll(marginals, c -> Math.min(1, marginals[c]));
-    return marginals;
-  }
-
-  /** Whether some cause of a set is told as this one. */
-  private boolean tells(int set, int cause) {
-    for (int h = set; h != 0; h = lattice.parent(h)) {
-      if (model.told(lattice.last(h)) == cause) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** Chance that a cause was there at the call-out. */

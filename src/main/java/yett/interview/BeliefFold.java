@@ -109,15 +109,17 @@ final class BeliefFold {
 
   private Standing after(Standing before, Learn learn) {
     Observation seen = observation(learn);
-    double chance = before.belief().chanceOf(seen);
+    Belief belief = before.belief();
+    double chance = 0;
+    try {
+      belief = belief.learn(seen);
+      chance = Math.exp(belief.logEvidence() - before.belief().logEvidence());
+    } catch (ImpossibleEvidence e) {
+      // It is not weighed.
+    }
     double apart = standings.get(before.known()).belief().chanceOf(seen);
     double worse = apart > 0 ? Conflicts.bits(apart, chance) : Conflicts.MOST;
-    Belief belief = before.belief();
-    double bits = before.bits();
-    if (chance > 0) {
-      belief = belief.learn(seen);
-      bits += worse;
-    }
+    double bits = chance > 0 ? before.bits() + worse : before.bits();
     Optional<Conflict> found = before.found();
     if (learn.event() > 0 && worse >= WORSE_BY && before.bits() + worse >= Conflicts.TOLD) {
       found = conflict(before.known(), learn, chance > 0).or(before::found);
