@@ -93,4 +93,24 @@ class CausalModelTest {
     assertThat(after.atCallOut()).containsExactly(before.atCallOut(), within(1e-12));
     assertThat(after.remaining()[0]).isCloseTo(0.01 * before.remaining()[0], within(1e-12));
   }
+
+  /** Sets of at most two of three independent causes, added up by hand. */
+  @Test
+  void kinds_of_one_cause_count_once_where_both_are_there() {
+    CausalModel model =
+        CausalModel.builder()
+            .cause("unknown", 0.1)
+            .cause("plain", 0.2)
+            .kind("unknown", "like-plain", 0.3)
+            .build();
+    double none = 0.9 * 0.8 * 0.7;
+    double both = 0.1 * 0.8 * 0.3; // the two kinds, and nothing else
+    double unknown = 0.1 * 0.8 * 0.7 + 0.9 * 0.8 * 0.3 + both + 0.1 * 0.2 * 0.7 + 0.9 * 0.2 * 0.3;
+    double all = unknown + 0.9 * 0.2 * 0.7;
+
+    double[] chances = Belief.atReport(model, 2).atCallOut();
+
+    assertThat(none).isCloseTo(1 - all - 0.1 * 0.2 * 0.3, within(1e-12));
+    assertThat(chances[0]).isCloseTo(unknown / all, within(1e-12));
+  }
 }

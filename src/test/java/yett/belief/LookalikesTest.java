@@ -37,4 +37,28 @@ class LookalikesTest {
     assertThat(Lookalikes.among(MODEL, Set.of("noise"), 0.1))
         .containsExactly(new Lookalikes.Pair("a", "b", "", 0));
   }
+
+  @Test
+  void the_most_alike_come_first_whatever_their_order_in_the_model() {
+    CausalModel turned =
+        CausalModel.builder()
+            .cause("c", 0.1)
+            .cause("b", 0.1)
+            .cause("a", 0.1)
+            .check(
+                "lamp",
+                new double[] {1, 0},
+                Map.of("a", new double[] {0.2, 0.8}, "b", new double[] {0.5, 0.5}))
+            .build();
+    assertThat(Lookalikes.among(turned, Set.of("lamp"), 1))
+        .extracting(p -> p.one() + p.other())
+        .containsExactly("ba", "cb", "ca"); // by 0.3, 0.5 and 0.8
+  }
+
+  @Test
+  void what_a_check_tells_apart_by_as_much_as_asked_is_no_pair() {
+    assertThat(Lookalikes.among(MODEL, Set.of("noise"), 0.6))
+        .extracting(Lookalikes.Pair::distance)
+        .containsExactly(0.0);
+  }
 }
