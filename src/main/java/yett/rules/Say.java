@@ -17,11 +17,12 @@ public final class Say {
     return Quantity.LENGTH.show(Math.round(millimetres), Unit.MILLIMETRE);
   }
 
-  /** To a tenth of a volt. */
+  /** To a tenth of a second. */
   public static String seconds(double seconds) {
     return tenths(seconds) + " s";
   }
 
+  /** To a tenth of a volt. */
   public static String volts(double volts) {
     return Quantity.VOLTAGE.show(tenths(volts), Unit.VOLT);
   }

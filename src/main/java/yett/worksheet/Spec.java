@@ -18,9 +18,9 @@ abstract class Spec {
   Optional<String> lastWord = Optional.empty();
   List<Note> notes = List.of();
   Optional<Function<Values, Plot>> plot = Optional.empty();
-  final List<Say> refusals = new ArrayList<>();
-  final List<Say> remarks = new ArrayList<>();
-  final List<List<Say>> says = new ArrayList<>();
+  final List<Statement> refusals = new ArrayList<>();
+  final List<Statement> remarks = new ArrayList<>();
+  final List<List<Statement>> says = new ArrayList<>();
 
   /** What it has to be told, in the order in which it is asked for. */
   protected final void asks(Input... all) {
@@ -64,16 +64,16 @@ abstract class Spec {
 
   /** Refuses inputs that are possible one by one, but not together. */
   protected final void refuses(Predicate<Values> when, String sentence) {
-    refusals.add(Say.when(when, sentence));
+    refusals.add(Statement.when(when, sentence));
   }
 
   /** Says where inputs together leave what the formula is good for. */
   protected final void remarks(Predicate<Values> when, String sentence) {
-    remarks.add(Say.when(when, sentence));
+    remarks.add(Statement.when(when, sentence));
   }
 
   /** What the results mean at the gate: the first of these that holds, behind what was said. */
-  protected final void says(Say... first) {
+  protected final void says(Statement... first) {
     says.add(List.of(first));
   }
 
@@ -136,13 +136,13 @@ abstract class Spec {
     return text(id, "");
   }
 
-  /** Said of some numbers; see {@link Say}. */
-  protected static Say when(Predicate<Values> when, String... sentences) {
-    return Say.when(when, sentences);
+  /** Said of some numbers; see {@link Statement}. */
+  protected static Statement when(Predicate<Values> when, String... sentences) {
+    return Statement.when(when, sentences);
   }
 
   /** Said where nothing before it was. */
-  protected static Say otherwise(String... sentences) {
+  protected static Statement otherwise(String... sentences) {
     return when(v -> true, sentences);
   }
 }

@@ -88,7 +88,7 @@ public abstract class Worksheet extends Spec {
    * @throws IllegalArgumentException if a formula refuses a value
    */
   final double[] work(Values values) {
-    for (Say refusal : refusals) {
+    for (Statement refusal : refusals) {
       if (refusal.when().test(values)) {
         throw new InputException(refusal.said(values).get(0));
       }
@@ -107,7 +107,7 @@ public abstract class Worksheet extends Spec {
 
   /** What these results mean; their uncertainties are known by then. */
   final Meaning meaning(Values values) {
-    List<Say> said =
+    List<Statement> said =
         says.stream()
             .flatMap(group -> group.stream().filter(say -> say.when().test(values)).limit(1))
             .toList();

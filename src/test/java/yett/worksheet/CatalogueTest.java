@@ -88,7 +88,7 @@ class CatalogueTest {
                     sheet.remarks.stream(),
                     sheet.says.stream().flatMap(List::stream))
                 .flatMap(says -> says)
-                .flatMap(Say::names))
+                .flatMap(Statement::names))
         .isSubsetOf(names);
   }
 }

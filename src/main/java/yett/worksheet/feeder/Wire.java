@@ -1,6 +1,6 @@
 package yett.worksheet.feeder;
 
-import static yett.worksheet.Say.when;
+import static yett.worksheet.Statement.when;
 
 import java.util.List;
 import java.util.stream.Stream;
@@ -12,7 +12,7 @@ import yett.worksheet.Input;
 import yett.worksheet.InputException;
 import yett.worksheet.Note;
 import yett.worksheet.Output;
-import yett.worksheet.Say;
+import yett.worksheet.Statement;
 import yett.worksheet.Tell;
 import yett.worksheet.Values;
 
@@ -104,8 +104,8 @@ final class Wire {
   }
 
   /** Says where a wire is too thin for what is {@code carried}, whatever it loses. */
-  static Say[] tooThin() {
-    return new Say[] {
+  static Statement[] tooThin() {
+    return new Statement[] {
       when(
               v -> !WireProtection.carries(chosen(v), v.of("carried")),
               "Too thin for {carried}, however little it loses: {allowed}.")

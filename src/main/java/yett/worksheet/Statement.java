@@ -18,20 +18,20 @@ import java.util.stream.Stream;
  * @param sentences with names in braces
  * @param note a safety note that those numbers ask for
  */
-public record Say(Predicate<Values> when, List<String> sentences, Optional<Note> note) {
+public record Statement(Predicate<Values> when, List<String> sentences, Optional<Note> note) {
   private static final Pattern NAME = Pattern.compile("\\{([a-z0-9-]+)(?: (typed|u))?}");
 
-  public Say {
+  public Statement {
     sentences = List.copyOf(sentences);
   }
 
-  public static Say when(Predicate<Values> when, String... sentences) {
-    return new Say(when, List.of(sentences), Optional.empty());
+  public static Statement when(Predicate<Values> when, String... sentences) {
+    return new Statement(when, List.of(sentences), Optional.empty());
   }
 
   /** With a safety note. */
-  public Say warning(Note of) {
-    return new Say(when, sentences, Optional.of(of));
+  public Statement warning(Note of) {
+    return new Statement(when, sentences, Optional.of(of));
   }
 
   /** The sentences, with each name replaced by what it stands for. */
