@@ -23,9 +23,10 @@ final class BestWork {
     this.steps = steps;
   }
 
-  /** What is worth doing, with what was put off if nothing else is; empty if nothing is. */
+  /** What is worth doing; what was put off comes last. Empty if nothing is. */
   Optional<Step> best(boolean cured) {
-    return best(checks(false), cured).or(() -> hasPutOff() ? best(checks(true), cured) : empty());
+    return best(checks(false), cured)
+        .or(() -> putOff().isEmpty() ? empty() : best(putOff(), cured));
   }
 
   private Optional<Step> best(Set<String> checks, boolean cured) {
@@ -36,11 +37,11 @@ final class BestWork {
   /**
    * A check that is worth asking for the sake of these repairs, whoever may do them.
    *
-   * @param alsoPutOff whether one that was put off may be asked again
+   * @param putOff whether it is one that was put off
    */
-  Optional<Step> question(Set<String> repairs, boolean alsoPutOff) {
-    Set<String> checks = checks(alsoPutOff);
-    if (checks.isEmpty() || alsoPutOff && !hasPutOff()) {
+  Optional<Step> question(Set<String> repairs, boolean putOff) {
+    Set<String> checks = putOff ? putOff() : checks(false);
+    if (checks.isEmpty()) {
       return empty();
     }
     Advice advice =
@@ -136,8 +137,10 @@ final class BestWork {
         .anyMatch(d -> d.event() instanceof Event.Repaired r && r.repair().equals(repair));
   }
 
-  private boolean hasPutOff() {
-    return checks(true).size() > checks(false).size();
+  private Set<String> putOff() {
+    Set<String> putOff = checks(true);
+    putOff.removeAll(checks(false));
+    return putOff;
   }
 
   /**
