@@ -1,5 +1,7 @@
 package yett.interview;
 
+import static java.util.Optional.empty;
+
 import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
@@ -21,17 +23,32 @@ final class BestWork {
     this.steps = steps;
   }
 
-  /** What is worth doing; empty if nothing is. */
+  /** What is worth doing; what was put off comes last. Empty if nothing is. */
   Optional<Step> best(boolean cured) {
-    return step(advise(cured), cured);
+    return best(checks(false), cured)
+        .or(() -> putOff().isEmpty() ? empty() : best(putOff(), cured));
   }
 
-  /** A check that is worth asking for the sake of these repairs, whoever may do them. */
-  Optional<Step> question(Set<String> repairs) {
-    Planner.Options options =
-        new Planner.Options(checks(false), repairs, present.state.work().setUps(), false);
-    Advice advice = adviser.advise(present.belief, options);
-    return advice.kind() == Advice.Kind.ASK ? step(advice, false) : Optional.empty();
+  private Optional<Step> best(Set<String> checks, boolean cured) {
+    Set<String> repairs = repairs();
+    return step(committed(advise(checks, repairs, cured), repairs), cured);
+  }
+
+  /**
+   * A check that is worth asking for the sake of these repairs, whoever may do them.
+   *
+   * @param putOff whether it is one that was put off
+   */
+  Optional<Step> question(Set<String> repairs, boolean putOff) {
+    Set<String> checks = putOff ? putOff() : checks(false);
+    if (checks.isEmpty()) {
+      return empty();
+    }
+    Advice advice =
+        adviser.advise(
+            present.belief,
+            new Planner.Options(checks, repairs, present.state.work().setUps(), false));
+    return advice.kind() == Advice.Kind.ASK ? step(advice, false) : empty();
   }
 
   /** The work that there is at a moment, by the plan as it is. */
@@ -52,7 +69,7 @@ final class BestWork {
                   present.base.repairs().get(advice.jobs().get(0).repair()),
                   Optional.of(advice),
                   Occasion.of(cured ? Occasion.Kind.LASTING : Occasion.Kind.WORTH)));
-      case NOTHING_LEFT -> Optional.empty();
+      case NOTHING_LEFT -> empty();
     };
   }
 
@@ -96,15 +113,6 @@ final class BestWork {
         .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
-  private Advice advise(boolean cured) {
-    Set<String> repairs = repairs();
-    Advice advice = advise(checks(false), repairs, cured);
-    if (advice.kind() == Advice.Kind.NOTHING_LEFT && !cured) {
-      advice = advise(checks(true), repairs, false);
-    }
-    return committed(advice, repairs);
-  }
-
   private Advice advise(Set<String> checks, Set<String> repairs, boolean cured) {
     return adviser.advise(
         present.belief,
@@ -129,9 +137,10 @@ final class BestWork {
         .anyMatch(d -> d.event() instanceof Event.Repaired r && r.repair().equals(repair));
   }
 
-  /** Whether there is anything to ask that was not put off. */
-  boolean hasChecks() {
-    return !checks(false).isEmpty();
+  private Set<String> putOff() {
+    Set<String> putOff = checks(true);
+    putOff.removeAll(checks(false));
+    return putOff;
   }
 
   /**

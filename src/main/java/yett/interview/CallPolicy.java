@@ -55,7 +55,7 @@ final class CallPolicy {
    * and where to begin: those that save the technician more than they cost.
    */
   Optional<Step> shortenVisit(BestWork work) {
-    if (!present.isCall() || !work.hasChecks() || asked() >= MOST_FOR_A_VISIT) {
+    if (!present.isCall() || asked() >= MOST_FOR_A_VISIT) {
       return Optional.empty();
     }
     Site site = sites.site(present.state.told().site());
@@ -64,7 +64,7 @@ final class CallPolicy {
             .filter(site::allows)
             .map(Repair::id)
             .collect(Collectors.toCollection(LinkedHashSet::new));
-    return work.question(repairs);
+    return work.question(repairs, false).or(() -> work.question(repairs, true));
   }
 
   /**

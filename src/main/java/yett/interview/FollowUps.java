@@ -22,16 +22,22 @@ final class FollowUps {
   }
 
   Optional<Step> first() {
-    return first(present.judgement.followUps().stream());
+    return first(present.judgement.followUps().stream(), false);
   }
 
   /** What the set-ups in force allow is done before they are left for the retest. */
   Optional<Step> whileHere() {
-    return first(present.judgement.followUps().stream().filter(f -> isAtHand(needs(f.card()))));
+    return first(
+        present.judgement.followUps().stream().filter(f -> isAtHand(needs(f.card()))), false);
   }
 
-  private Optional<Step> first(Stream<FollowUp> due) {
-    return due.map(this::step).flatMap(Optional::stream).findFirst();
+  /** A check among it that was put off once. */
+  Optional<Step> putOff() {
+    return first(present.judgement.followUps().stream(), true);
+  }
+
+  private Optional<Step> first(Stream<FollowUp> due, boolean alsoPutOff) {
+    return due.map(f -> step(f, alsoPutOff)).flatMap(Optional::stream).findFirst();
   }
 
   private List<String> needs(String card) {
@@ -48,7 +54,7 @@ final class FollowUps {
         && change.enter().isEmpty();
   }
 
-  private Optional<Step> step(FollowUp followUp) {
+  private Optional<Step> step(FollowUp followUp, boolean alsoPutOff) {
     String id = followUp.card();
     if (present.unavailable.contains(id) || present.state.work().declined().containsKey(id)) {
       return Optional.empty();
@@ -58,7 +64,9 @@ final class FollowUps {
     if (repair != null) {
       return Optional.of(steps.mend(repair, Optional.empty(), occasion));
     }
-    boolean isHad = present.answer(id).isPresent() || present.isHopeless(id);
+    boolean isHad =
+        present.answer(id).filter(a -> !alsoPutOff || !a.putOff()).isPresent()
+            || present.isHopeless(id);
     return isHad
         ? Optional.empty()
         : Optional.of(steps.ask(present.base.checks().get(id), Optional.empty(), occasion));

@@ -140,7 +140,11 @@ final class NextStep {
       BestWork work = new BestWork(present, adviser, steps);
       // A fault may come to light after the cure that forbids to run it: that is mended first.
       if (state.work().cured() && !present.isForbidden(SetUp.GATE_RUNNING)) {
-        return followUps.first().or(() -> work.best(true)).orElseGet(this::proofs);
+        return followUps
+            .first()
+            .or(() -> work.best(true))
+            .or(followUps::putOff)
+            .orElseGet(this::proofs);
       }
       return failed
           .repair()

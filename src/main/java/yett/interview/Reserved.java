@@ -1,6 +1,7 @@
 package yett.interview;
 
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -41,7 +42,8 @@ final class Reserved {
    * What whoever comes next will want to know: where nothing is left that this person may repair,
    * the checks open to them still narrow down which of the other repairs it takes, and what to
    * bring. They are asked as if the person might do those repairs, and end when one of them would
-   * come next.
+   * come next. What was put off comes last: then also for the sake of repairs that this person
+   * could not do, which somebody else will.
    */
   Optional<Step> narrowed(BestWork work) {
     Site site = sites.site(present.state.told().site());
@@ -50,7 +52,13 @@ final class Reserved {
         .filter(r -> !present.role().may(r.who()) && site.allows(r))
         .map(Repair::id)
         .forEach(repairs::add);
-    return work.hasChecks() ? work.question(repairs) : Optional.empty();
+    return work.question(repairs, false).or(() -> putOff(work, repairs));
+  }
+
+  private Optional<Step> putOff(BestWork work, Set<String> repairs) {
+    Set<String> anybodys = new LinkedHashSet<>(repairs);
+    anybodys.addAll(present.state.work().declined().keySet());
+    return work.question(anybodys, true);
   }
 
   private double cures(Repair repair) {

@@ -399,6 +399,53 @@ class InterviewTest {
   }
 
   @Test
+  void what_a_repair_entails_and_was_put_off_comes_again_before_the_proofs() {
+    beginWork("tighten-chain");
+    mend("tighten-chain");
+    assertThat(asked()).isEqualTo("chain-sag");
+    say(new Event.Answered("chain-sag", new Answer.NotNow()));
+    confirmSetUps();
+    say(new Event.Retested(true));
+    List<String> order = new ArrayList<>();
+    while (!(step() instanceof Step.CloseRepaired)) {
+      order.add(finish());
+    }
+    assertThat(order).containsOnlyOnce("chain-sag");
+    assertThat(order.indexOf("chain-sag"))
+        .isGreaterThan(order.indexOf("teach-limits"))
+        .isLessThan(order.indexOf(order.stream().filter(this::isProof).findFirst().orElseThrow()));
+  }
+
+  @Test
+  void what_was_put_off_behind_a_cure_comes_again_before_the_case_closes() {
+    person = Role.TECHNICIAN;
+    interview =
+        new Interview(
+            Shipped.QUICK,
+            (belief, options) -> {
+              if (options.cured()) {
+                return options.checks().contains("speed-seen")
+                    ? Advices.asking("speed-seen")
+                    : Advices.nothing();
+              }
+              return Advices.repairing("clear-track");
+            });
+    say(new Event.Opened("Harrow Quay, north gate", person, "any"));
+    intake();
+    mend("clear-track");
+    say(new Event.Retested(true));
+    assertThat(asked()).isEqualTo("speed-seen");
+    say(new Event.Answered("speed-seen", new Answer.NotNow()));
+    assertThat(asked()).isEqualTo("speed-seen");
+    say(new Event.Answered("speed-seen", new Answer.NotNow()));
+    List<String> order = new ArrayList<>();
+    while (!(step() instanceof Step.CloseRepaired)) {
+      order.add(finish());
+    }
+    assertThat(order).isNotEmpty().doesNotContain("speed-seen");
+  }
+
+  @Test
   void work_for_an_electrician_is_handed_over_by_a_technician() {
     beginWork("replace-supply-fuse");
     confirmSetUps();

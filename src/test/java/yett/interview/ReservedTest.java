@@ -42,20 +42,57 @@ class ReservedTest {
     assertThat(offers(Role.ELECTRICIAN)).hasSize(1);
   }
 
+  @Test
+  void what_was_put_off_is_asked_for_who_comes_next_before_it_is_handed_over() {
+    try (Interview interview = asking(LOOK)) {
+      begun(interview, Role.TRAINEE);
+      say(Role.TRAINEE, new Event.Answered(LOOK, new Answer.NotNow()));
+      assertThat(interview.at(entries).step().card()).isEqualTo(LOOK);
+      say(Role.TRAINEE, new Event.Answered(LOOK, new Answer.NotNow()));
+      assertThat(interview.at(entries).step()).isInstanceOf(Step.HandOver.class);
+    }
+  }
+
+  @Test
+  void what_was_put_off_is_asked_for_a_repair_that_somebody_else_will_have_to_do() {
+    try (Interview interview =
+        new Interview(
+            Shipped.QUICK,
+            (belief, options) ->
+                !options.repairs().contains(REPAIR)
+                    ? Advices.nothing()
+                    : options.checks().contains(LOOK)
+                        ? Advices.asking(LOOK)
+                        : Advices.repairing(REPAIR))) {
+      begun(interview, Role.TECHNICIAN);
+      say(Role.TECHNICIAN, new Event.Answered(LOOK, new Answer.NotNow()));
+      say(Role.TECHNICIAN, new Event.Repaired(REPAIR, false));
+      assertThat(interview.at(entries).step().card()).isEqualTo(LOOK);
+      say(Role.TECHNICIAN, new Event.Answered(LOOK, new Answer.CannotTell()));
+      assertThat(interview.at(entries).step())
+          .isInstanceOfSatisfying(
+              Step.Enter.class,
+              s -> assertThat(s.purpose()).isEqualTo(Purpose.of(Purpose.Kind.CLOSING)));
+    }
+  }
+
   private Step after(Role person) {
     return after(person, LOOK);
   }
 
   private Step after(Role person, String look) {
-    try (Interview interview =
-        new Interview(
-            Shipped.QUICK,
-            (belief, options) ->
-                options.repairs().contains(REPAIR) && options.checks().contains(look)
-                    ? Advices.asking(look)
-                    : Advices.nothing())) {
+    try (Interview interview = asking(look)) {
       return begun(interview, person);
     }
+  }
+
+  private static Interview asking(String look) {
+    return new Interview(
+        Shipped.QUICK,
+        (belief, options) ->
+            options.repairs().contains(REPAIR) && options.checks().contains(look)
+                ? Advices.asking(look)
+                : Advices.nothing());
   }
 
   /** The different sets of repairs that the plan is asked about. */

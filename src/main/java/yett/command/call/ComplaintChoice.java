@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import yett.command.common.ComplaintNames;
 import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.Questions;
 import yett.command.diagnose.Sitting;
@@ -31,6 +32,12 @@ final class ComplaintChoice {
 
   /** Offers what was understood; any other line is heard as further words of the caller. */
   void ask(Step.AskComplaints step) {
+    Optional<Check> named = named(step);
+    if (named.isPresent()) {
+      sitting.say("Taken: " + named.get().spoken() + ".");
+      complained(List.of(named.get()));
+      return;
+    }
     List<Check> offered = offered(step);
     if (offered.isEmpty()) {
       pick(step.complaints(), "Those words were not recognised. What is it most like?");
@@ -65,6 +72,14 @@ final class ComplaintChoice {
         return;
       }
     }
+  }
+
+  /** The complaint whose very name was typed last: nothing like it is meant instead. */
+  private Optional<Check> named(Step.AskComplaints step) {
+    List<String> said = sitting.moment().state().told().said();
+    return said.isEmpty()
+        ? Optional.empty()
+        : new ComplaintNames(step.complaints()).named(said.get(said.size() - 1));
   }
 
   private List<Check> offered(Step.AskComplaints step) {

@@ -1,8 +1,12 @@
 package yett.command.common;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 
 /** What a line names of a list. */
@@ -10,8 +14,37 @@ public final class ListChoice {
   private ListChoice() {}
 
   /** The parts of a line that names several: numbers may stand with blanks alone between. */
-  public static String[] parts(String line) {
+  private static String[] parts(String line) {
     return line.split(line.matches("[\\d\\s,;]+") ? "[\\s,;]+" : "[,;]");
+  }
+
+  /**
+   * What a line names of a list that several may be picked of.
+   *
+   * @param positions each once, in the order of the list
+   * @param unclear the first part that names nothing, or more than one thing
+   */
+  public record Several(List<Integer> positions, Optional<String> unclear) {}
+
+  /** A name with commas in it, typed as it stands there, is one name. */
+  public static Several several(String line, List<String> ids, List<String> texts) {
+    List<String> left = new ArrayList<>(line.isBlank() ? List.of() : List.of(parts(line)));
+    Set<Integer> positions = new TreeSet<>();
+    while (!left.isEmpty()) {
+      List<Integer> found = List.of();
+      int taken = left.size() + 1;
+      while (found.size() != 1 && taken > 1) {
+        taken--;
+        found = same(String.join(",", left.subList(0, taken)), ids, texts);
+      }
+      found = found.size() == 1 ? found : pick(left.get(0), ids, texts);
+      if (found.size() != 1) {
+        return new Several(List.copyOf(positions), Optional.of(left.get(0).strip()));
+      }
+      positions.add(found.get(0));
+      left.subList(0, taken).clear();
+    }
+    return new Several(List.copyOf(positions), Optional.empty());
   }
 
   /**
@@ -50,9 +83,9 @@ public final class ListChoice {
     return beginning.isEmpty() ? mostWordsInCommon(text, texts) : beginning;
   }
 
-  /** Positions whose id or text is this very line. */
+  /** Positions whose id or text is this very line, with or without a full stop. */
   public static List<Integer> same(String line, List<String> ids, List<String> texts) {
-    String text = line.strip().toLowerCase(Locale.ROOT);
+    String text = line.strip().toLowerCase(Locale.ROOT).replaceFirst("\\.$", "");
     return IntStream.range(0, ids.size())
         .filter(
             i ->

@@ -1,6 +1,5 @@
 package yett.command.diagnose;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -146,32 +145,21 @@ public final class Questions {
                 sitting.say("The whole list stands above. Type numbers from it, or other words."));
         continue;
       }
-      List<Integer> picked = new ArrayList<>();
-      Optional<String> wrong = text.isEmpty() ? Optional.of("") : unclear(text, ids, texts, picked);
-      if (wrong.isEmpty()) {
-        return Optional.of(picked.stream().distinct().sorted().toList());
+      ListChoice.Several picked = ListChoice.several(text, ids, texts);
+      if (!text.isEmpty() && picked.unclear().isEmpty()) {
+        return Optional.of(picked.positions());
       }
       if (wishes.volunteered().hear(line)) {
         return Optional.empty();
       }
       sitting.say(
-          (text.isEmpty() ? "T" : "\"" + Words.shortened(wrong.get()) + "\" is not clear: t")
+          picked
+                  .unclear()
+                  .map(part -> "\"" + Words.shortened(part) + "\" is not clear: t")
+                  .orElse("T")
               + "ype 0 for none, or numbers from 1 to "
               + ids.size()
               + " with blanks between.");
     }
-  }
-
-  /** The first part of a line that names nothing, or more than one thing. */
-  private static Optional<String> unclear(
-      String text, List<String> ids, List<String> texts, List<Integer> picked) {
-    for (String word : ListChoice.parts(text)) {
-      List<Integer> found = ListChoice.pick(word, ids, texts);
-      if (found.size() != 1) {
-        return Optional.of(word.strip());
-      }
-      picked.addAll(found);
-    }
-    return Optional.empty();
   }
 }

@@ -106,22 +106,17 @@ final class ReportCorrections {
     if (line.isEmpty()) {
       return Prompt.Reading.of(Optional.empty());
     }
-    List<String> picked = new ArrayList<>();
-    String[] parts = line.equals("0") ? new String[0] : ListChoice.parts(line);
-    for (String part : parts) {
-      List<Integer> found = ListChoice.pick(part, ids, texts);
-      if (found.size() != 1) {
-        return Prompt.Reading.again(
-            "\""
-                + Words.shortened(part)
-                + "\" is not clear: type numbers from 1 to "
-                + ids.size()
-                + " with blanks between.");
-      }
-      picked.add(ids.get(found.get(0)));
+    ListChoice.Several picked = ListChoice.several(line.equals("0") ? "" : line, ids, texts);
+    if (picked.unclear().isPresent()) {
+      return Prompt.Reading.again(
+          "\""
+              + Words.shortened(picked.unclear().get())
+              + "\" is not clear: type numbers from 1 to "
+              + ids.size()
+              + " with blanks between.");
     }
-    return picked.size() < least
+    return picked.positions().size() < least
         ? Prompt.Reading.again("At least one, or Enter to leave it as it was.")
-        : Prompt.Reading.of(Optional.of(picked.stream().distinct().toList()));
+        : Prompt.Reading.of(Optional.of(picked.positions().stream().map(ids::get).toList()));
   }
 }

@@ -1,6 +1,5 @@
 package yett.command.diagnose;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -79,17 +78,10 @@ final class ReportedLater {
           if (list.turns(line)) {
             return Prompt.Reading.again("");
           }
-          List<String> picked = new ArrayList<>();
-          for (String part : ListChoice.parts(line)) {
-            List<Integer> found = ListChoice.pick(part, ids, texts);
-            if (found.size() == 1) {
-              picked.add(ids.get(found.get(0)));
-            } else if (!line.isEmpty() && !line.equals("0")) {
-              return Prompt.Reading.again(
-                  "Type numbers from 1 to " + ids.size() + ", or only Enter.");
-            }
-          }
-          return Prompt.Reading.of(picked);
+          ListChoice.Several picked = ListChoice.several(line.equals("0") ? "" : line, ids, texts);
+          return picked.unclear().isPresent()
+              ? Prompt.Reading.again("Type numbers from 1 to " + ids.size() + ", or only Enter.")
+              : Prompt.Reading.of(picked.positions().stream().map(ids::get).toList());
         });
   }
 }

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import yett.command.common.ComplaintNames;
+import yett.command.common.ListChoice;
 import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.console.Block;
@@ -11,6 +13,7 @@ import yett.interview.Event;
 import yett.interview.Step;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
 import yett.saying.Heard;
 import yett.saying.Tellings;
 import yett.saying.Thing;
@@ -116,12 +119,34 @@ public final class Volunteered {
       end.worksAgain(Optional.of(words));
       return true;
     }
-    List<Thing> others = takenUp.news(heard.things());
-    if (single || others.isEmpty() || sitting.moment().step() instanceof Step.MakeSafe) {
+    Optional<Thing> named = reported(words);
+    List<Thing> others = named.map(List::of).orElseGet(() -> takenUp.news(heard.things()));
+    if (single && named.isEmpty()
+        || others.isEmpty()
+        || sitting.moment().step() instanceof Step.MakeSafe) {
       return !dangers.isEmpty();
     }
-    sitting.confirm(others, takenUp::words).ifPresent(takenUp::take);
+    if (named.isPresent() && !single) {
+      takenUp.take(named.get());
+    } else {
+      sitting.confirm(others, takenUp::words).ifPresent(takenUp::take);
+    }
     return true;
+  }
+
+  /** A complaint, or something that happened, by the very name that it has in a list. */
+  private Optional<Thing> reported(String words) {
+    RuleBase base = sitting.base();
+    return new ComplaintNames(base.complaints())
+        .named(words)
+        .map(c -> new Thing(Thing.Kind.COMPLAINT, c.id(), ""))
+        .or(
+            () ->
+                base.histories().values().stream()
+                    .filter(
+                        h -> !ListChoice.same(words, List.of(h.id()), List.of(h.name())).isEmpty())
+                    .findFirst()
+                    .map(h -> new Thing(Thing.Kind.HISTORY, h.id(), "")));
   }
 
   /** Whether one of the checks that can have such a reading was meant. */

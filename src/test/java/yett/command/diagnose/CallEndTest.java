@@ -62,6 +62,14 @@ class CallEndTest {
   }
 
   @Test
+  void a_complaint_by_its_very_name_is_taken_at_once() {
+    typed.type("it is dead", "0", "0", "It starts, then it just stops", "0");
+    assertThat(typed.stored())
+        .contains(new Event.Complained(List.of("runs-then-stops")), new Event.Pressed(List.of()));
+    assertThat(typed.screen()).contains("Taken: It starts, then it just stops.");
+  }
+
+  @Test
   void what_was_not_seen_to_run_is_no_end() {
     typed.type("it is dead", "0", "0", "1", "0", "0", AGAIN, "no", "no");
     assertThat(typed.stored()).contains(new Event.Said(AGAIN));

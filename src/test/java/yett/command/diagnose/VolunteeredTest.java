@@ -96,6 +96,38 @@ class VolunteeredTest {
   }
 
   @Test
+  void a_complaint_by_its_very_name_is_taken_without_asking_back() {
+    told("tell Starts to close, stops or comes back before it is closed");
+    assertThat(typed.screen()).doesNotContain("Which do you mean?").contains("Taken.");
+    assertThat(typed.stored())
+        .contains(new Event.Complained(List.of("runs-then-stops", "closes-partway")));
+  }
+
+  @Test
+  void a_name_of_one_word_is_asked_back_because_it_may_be_a_slip() {
+    told("tell scrapes", "yes");
+    assertThat(typed.screen())
+        .contains("The complaint: Scrapes, grinds or is hard to move. Right?");
+    assertThat(typed.stored())
+        .contains(new Event.Complained(List.of("runs-then-stops", "scrapes")));
+  }
+
+  @Test
+  void a_name_that_tells_of_danger_is_asked_about_first() {
+    told("tell moves without anybody telling it to", "0");
+    assertThat(typed.screen()).contains("That may mean danger");
+    assertThat(typed.stored())
+        .contains(new Event.Complained(List.of("runs-then-stops", "moves-alone")));
+  }
+
+  @Test
+  void a_name_in_the_list_of_complaints_is_that_complaint() {
+    sit(Role.TECHNICIAN, "0", "", "Starts, then stops on its own, chain-hangs");
+    assertThat(typed.stored())
+        .contains(new Event.Complained(List.of("runs-then-stops", "chain-hangs")));
+  }
+
+  @Test
   void what_happened_joins_what_is_known() {
     told("tell there was a thunderstorm last night", "1");
     assertThat(typed.stored()).contains(new Event.Happened(List.of("thunderstorm")));
