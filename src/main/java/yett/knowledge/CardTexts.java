@@ -22,7 +22,7 @@ final class CardTexts {
           Map.entry("check", List.of("ask", "lay", "how", "outcomes.*")),
           Map.entry("complaint", List.of("name", "lay", "until-then.#")),
           Map.entry("proof", List.of("ask", "lay", "how", "pass", "fail")),
-          Map.entry("history", List.of("name")),
+          Map.entry("history", List.of("name", "lay")),
           Map.entry("repair", List.of("name", "steps.#", "watch.#")),
           Map.entry("set-up", List.of("name", "enter.#", "leave.#")),
           Map.entry("caution", List.of("what", "harm", "avoid", "lay")),
@@ -64,10 +64,7 @@ final class CardTexts {
     List<String> rest = path.subList(1, path.size());
     if (first.equals("#")) {
       for (int i = 0; node.isArray() && i < node.size(); i++) {
-        if (isText(node.get(i))) {
-          String text = node.get(i).asString().strip();
-          ((ArrayNode) node).set(i, other.apply(before + (i + 1), text));
-        }
+        putLine((ArrayNode) node, i, before + (i + 1), other);
       }
     } else if (node.isObject()) {
       List<String> names = first.equals("*") ? List.copyOf(node.propertyNames()) : List.of(first);
@@ -80,6 +77,20 @@ final class CardTexts {
         } else if (!rest.isEmpty()) {
           put(value, rest, before + name + ".", other);
         }
+      }
+    }
+  }
+
+  /** A line stands by itself or, as a stop's may, behind the name of what it has people do. */
+  private static void putLine(
+      ArrayNode lines, int line, String place, BiFunction<String, String, String> other) {
+    JsonNode node = lines.get(line);
+    if (isText(node)) {
+      lines.set(line, other.apply(place, node.asString().strip()));
+    } else if (node.isObject() && node.size() == 1) {
+      String deed = node.propertyNames().iterator().next();
+      if (isText(node.get(deed))) {
+        ((ObjectNode) node).put(deed, other.apply(place, node.get(deed).asString().strip()));
       }
     }
   }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -105,6 +106,38 @@ class TranslationsTest {
             "\"aks\" is no text of the card \"check chain-sag\"\n  Maybe \"ask\"");
     assertThatThrownBy(() -> in("", with("chain/Spanish.texts.yaml", NAME)))
         .hasMessageContaining("\"Spanish\" is no language");
+  }
+
+  /** The name of what a line has people do is no text; by it another danger rules the line out. */
+  @Test
+  void a_line_that_another_danger_may_rule_out_is_translated_and_stays_so() {
+    String stop =
+        "cards:\n  stop person-trapped:\n    now.technician.5: {of: "
+            + own("stop person-trapped", "now.technician.5")
+            + ", is: Quedarse con la persona.}\n";
+    RuleBase spanish = in("es", with("safety/es.texts.yaml", stop));
+    List<Stop.Line> lines = spanish.stops().get("person-trapped").now().get(Role.TECHNICIAN);
+    assertThat(lines)
+        .contains(new Stop.Line("Quedarse con la persona.", Optional.of("stay")))
+        .hasSameSizeAs(OWN.stops().get("person-trapped").now().get(Role.TECHNICIAN));
+  }
+
+  /** What nobody lists nobody translates. */
+  @Test
+  void every_line_of_every_stop_and_what_is_read_out_of_histories_is_a_text() {
+    List<String> own =
+        Untranslated.language("fr", SHIPPED.files()).lacking().stream()
+            .map(Untranslated::own)
+            .toList();
+    assertThat(OWN.stops()).isNotEmpty();
+    OWN.stops()
+        .values()
+        .forEach(
+            stop ->
+                stop.now().values().stream()
+                    .flatMap(List::stream)
+                    .forEach(line -> assertThat(own).contains(line.text())));
+    assertThat(OWN.histories().values()).isNotEmpty().allMatch(h -> own.contains(h.lay()));
   }
 
   /** Else a translation would be a way round what an add-on may not do. */
