@@ -22,6 +22,7 @@ public final class Belief {
 
   private final CausalModel model;
   private final Lattice lattice;
+  private final EffectsSeen effects;
   private final Likelihoods likelihoods;
   private final Marginals marginals;
   private final double neglected;
@@ -40,7 +41,7 @@ public final class Belief {
   private Belief(
       CausalModel model,
       Lattice lattice,
-      Likelihoods likelihoods,
+      EffectsSeen effects,
       Marginals marginals,
       double neglected,
       int[] initial,
@@ -51,7 +52,8 @@ public final class Belief {
       List<List<Observation>> seen) {
     this.model = model;
     this.lattice = lattice;
-    this.likelihoods = likelihoods;
+    this.effects = effects;
+    this.likelihoods = Likelihoods.over(model, effects, lattice);
     this.marginals = marginals;
     this.neglected = neglected;
     this.initial = initial;
@@ -111,7 +113,7 @@ public final class Belief {
     return new Belief(
         model,
         lattice,
-        Likelihoods.over(model, lattice),
+        EffectsSeen.none(model),
         new Marginals(model, lattice),
         Math.max(0, 1 - listed / possible),
         all,
@@ -133,7 +135,20 @@ public final class Belief {
     today.add(observation);
     List<List<Observation>> all = new ArrayList<>(seen.subList(0, seen.size() - 1));
     all.add(List.copyOf(today));
-    return scaled(initial, tried, current, next, List.copyOf(all), observation.check());
+    return scaled(
+        initial,
+        tried,
+        current,
+        next,
+        afterSeeing(observation),
+        List.copyOf(all),
+        observation.check());
+  }
+
+  /** What was seen once is no news of the effects behind it. */
+  private EffectsSeen afterSeeing(Observation observation) {
+    boolean known = !today(sameThing(observation.check())).get(0).isEmpty();
+    return known ? effects : effects.after(observation);
   }
 
   /** Weights times the chance of an observation if it were made now. */
@@ -177,6 +192,7 @@ public final class Belief {
       int[] nextTried,
       int[] nextCurrent,
       double[] next,
+      EffectsSeen nextEffects,
       List<List<Observation>> seen,
       String what) {
     double total = Arrays.stream(next).sum();
@@ -189,7 +205,7 @@ public final class Belief {
     return new Belief(
         model,
         lattice,
-        likelihoods,
+        nextEffects,
         marginals,
         neglected,
         nextInitial,
@@ -215,7 +231,13 @@ public final class Belief {
     List<List<Observation>> all = new ArrayList<>(seen);
     all.add(List.of());
     return scaled(
-        left.initial(), left.tried(), left.current(), left.weights(), List.copyOf(all), "repair");
+        left.initial(),
+        left.tried(),
+        left.current(),
+        left.weights(),
+        EffectsSeen.none(model),
+        List.copyOf(all),
+        "repair");
   }
 
   /**
@@ -240,7 +262,7 @@ public final class Belief {
         next[i] *= retest.chance(1 - works(current[i], fails, members), again);
       }
     }
-    return scaled(initial, current, current, next, seen, "retest");
+    return scaled(initial, current, current, next, effects, seen, "retest");
   }
 
   /** Chance that none of the causes of a set shows at a try. */
@@ -332,7 +354,7 @@ public final class Belief {
    */
   public double[][] predict(String check, Support support) {
     List<List<Observation>> before = sameThing(check);
-    Likelihoods few = Likelihoods.over(model, support.sets());
+    Likelihoods few = Likelihoods.over(model, effects, support.sets());
     double[][] chances = few.outcomes(check, today(before));
     if (again(before)) {
       double[][] same = few.outcomes(check, before);

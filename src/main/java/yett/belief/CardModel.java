@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
@@ -28,7 +29,7 @@ public final class CardModel {
 
   /** With all causes. */
   public static CausalModel of(RuleBase base) {
-    return of(base, Set.of());
+    return of(base, CardEffects.of(base), Set.of());
   }
 
   /**
@@ -36,7 +37,7 @@ public final class CardModel {
    *
    * @param impossible these causes; they keep their places in the model, without any chance
    */
-  static CausalModel of(RuleBase base, Set<String> impossible) {
+  static CausalModel of(RuleBase base, CardEffects effects, Set<String> impossible) {
     CausalModel.Builder builder = CausalModel.builder();
     List<Cause> possible =
         base.causes().values().stream().filter(c -> !impossible.contains(c.id())).toList();
@@ -63,6 +64,8 @@ public final class CardModel {
     base.checks()
         .values()
         .forEach(c -> builder.check(c.id(), slip(c.otherwise()), rows(c, unknown)));
+    Set<String> doubled = unknown.known().stream().map(Cause::id).collect(Collectors.toSet());
+    effects.into(builder, doubled, SLIP);
     for (Check check : base.checks().values()) {
       check
           .repeats()

@@ -37,6 +37,7 @@ public final class CausalModel {
   private final double[][] parentChances;
   private final Map<String, CheckTable> tables;
   private final Map<String, Repetition> repetitions;
+  private final Effects effects;
   private final Set<String> shared = new HashSet<>();
 
   private CausalModel(
@@ -45,7 +46,8 @@ public final class CausalModel {
       double[] priors,
       double[][] links,
       Map<String, CheckTable> tables,
-      Map<String, Repetition> repetitions) {
+      Map<String, Repetition> repetitions,
+      Effects effects) {
     this.positions = List.copyOf(positions);
     this.told = told;
     this.causes =
@@ -82,6 +84,7 @@ public final class CausalModel {
     }
     this.tables = tables;
     this.repetitions = repetitions;
+    this.effects = effects;
     repetitions.forEach(
         (check, repetition) -> {
           shared.add(check);
@@ -161,6 +164,16 @@ public final class CausalModel {
     return table;
   }
 
+  /** The same as if every look at an effect were the first one. */
+  CausalModel withoutEffects() {
+    return new CausalModel(positions, told, priors, links(), tables, repetitions, Effects.NONE);
+  }
+
+  /** What the causes show by way of effects. */
+  Effects effects() {
+    return effects;
+  }
+
   public boolean hasCheck(String check) {
     return tables.containsKey(check);
   }
@@ -203,7 +216,7 @@ public final class CausalModel {
         Arrays.stream(links())
             .filter(l -> !out[(int) l[0]] && !out[(int) l[1]])
             .toArray(double[][]::new);
-    return new CausalModel(positions, told, changed, links, tables, repetitions);
+    return new CausalModel(positions, told, changed, links, tables, repetitions, effects);
   }
 
   private double[][] links() {
@@ -322,6 +335,7 @@ public final class CausalModel {
     private final List<double[]> links = new ArrayList<>();
     private final Map<String, CheckTable> tables = new LinkedHashMap<>();
     private final Map<String, Repetition> repetitions = new LinkedHashMap<>();
+    private final Effects.Builder effects = new Effects.Builder();
 
     private Builder() {}
 
@@ -367,6 +381,24 @@ public final class CausalModel {
       return this;
     }
 
+    /** Effects that a cause may bring about, each with its chance; before {@link #byEffects}. */
+    public Builder effects(String cause, Map<String, Double> chances) {
+      effects.effects(index(cause), chances);
+      return this;
+    }
+
+    /**
+     * Says that the row of a cause on a check comes of its effects.
+     *
+     * @param rows by effect, the chance of each outcome when it alone is there
+     * @param evenly share of the row that is spread evenly over the outcomes
+     */
+    public Builder byEffects(
+        String check, String cause, Map<String, double[]> rows, double evenly) {
+      effects.shows(check, index(cause), rows, evenly);
+      return this;
+    }
+
     /**
      * Says that a check is partly another one over again.
      *
@@ -402,7 +434,8 @@ public final class CausalModel {
           priors.stream().mapToDouble(Double::doubleValue).toArray(),
           links.toArray(double[][]::new),
           Map.copyOf(tables),
-          Map.copyOf(repetitions));
+          Map.copyOf(repetitions),
+          effects.build(causes.size()));
     }
 
     private void single(String check, Repetition repetition) {

@@ -1,6 +1,7 @@
 package yett.belief;
 
 import java.util.Arrays;
+import java.util.Map;
 
 /**
  * How causes show on one check, as cumulative rows over its ordered outcomes.
@@ -30,6 +31,24 @@ public final class CheckTable {
       }
       this.rows[Arrays.binarySearch(this.causes, causes[i])] = cumulative(id, rows[i]);
     }
+  }
+
+  private CheckTable(CheckTable other, double[][] rows) {
+    this.id = other.id;
+    this.base = other.base;
+    this.causes = other.causes;
+    this.rows = rows;
+  }
+
+  /**
+   * The same with other rows of some causes that show here.
+   *
+   * @param others by position of the cause, its cumulative row
+   */
+  CheckTable with(Map<Integer, double[]> others) {
+    double[][] changed = rows.clone();
+    others.forEach((cause, row) -> changed[Arrays.binarySearch(causes, cause)] = row);
+    return new CheckTable(this, changed);
   }
 
   private static double[] cumulative(String id, double[] row) {

@@ -23,7 +23,10 @@ public final class GateModels {
 
   /** Of the cards. */
   public static GateModels of(RuleBase base) {
-    return new GateModels(CardModel.of(base), impossible -> CardModel.of(base, impossible));
+    CardEffects effects = CardEffects.of(base);
+    return new GateModels(
+        CardModel.of(base, effects, Set.of()),
+        impossible -> CardModel.of(base, effects, impossible));
   }
 
   /** Of one model in which a cause that cannot be somewhere is only ruled out. */

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 /** Chances of answers under each of some hypotheses: those of a lattice, or a few of them. */
 final class Likelihoods {
   private final CausalModel model;
+  private final EffectsSeen effects;
   private final int size;
 
   /** Sum of weight times chance over the outcomes of a check, under each hypothesis. */
@@ -21,23 +22,29 @@ final class Likelihoods {
 
   private Likelihoods(
       CausalModel model,
+      EffectsSeen effects,
       int size,
       BiFunction<CheckTable, double[], double[]> mixture,
       Function<CheckTable, double[][]> outcomes) {
     this.model = model;
+    this.effects = effects;
     this.size = size;
     this.mixture = mixture;
     this.outcomes = outcomes;
   }
 
-  static Likelihoods over(CausalModel model, Lattice lattice) {
+  static Likelihoods over(CausalModel model, EffectsSeen effects, Lattice lattice) {
     return new Likelihoods(
-        model, lattice.size(), (t, w) -> t.mixed(lattice, w), t -> t.outcomeChances(lattice));
+        model,
+        effects,
+        lattice.size(),
+        (t, w) -> t.mixed(lattice, w),
+        t -> t.outcomeChances(lattice));
   }
 
-  static Likelihoods over(CausalModel model, int[][] sets) {
+  static Likelihoods over(CausalModel model, EffectsSeen effects, int[][] sets) {
     return new Likelihoods(
-        model, sets.length, (t, w) -> t.mixed(sets, w), t -> t.outcomeChances(sets));
+        model, effects, sets.length, (t, w) -> t.mixed(sets, w), t -> t.outcomeChances(sets));
   }
 
   /**
@@ -60,7 +67,7 @@ final class Likelihoods {
    * @return by outcome, then by hypothesis
    */
   double[][] outcomes(String check, List<List<Observation>> before) {
-    CheckTable table = model.table(check);
+    CheckTable table = effects.table(check);
     if (isAlone(check, before)) {
       return outcomes.apply(table);
     }
@@ -89,7 +96,7 @@ final class Likelihoods {
 
   private double[] mix(Observation observation) {
     double[] weights = observation.weights().stream().mapToDouble(Double::doubleValue).toArray();
-    return mixture.apply(model.table(observation.check()), weights);
+    return mixture.apply(effects.table(observation.check()), weights);
   }
 
   private double[] ones() {
@@ -118,7 +125,7 @@ final class Likelihoods {
 
     Subject(String check, List<List<Observation>> seen) {
       original = model.original(check);
-      chances = outcomes.apply(model.table(original));
+      chances = outcomes.apply(effects.table(original));
       today = seen.get(seen.size() - 1);
       double[][] terms = new double[0][];
       for (List<Observation> between : seen.subList(0, seen.size() - 1)) {

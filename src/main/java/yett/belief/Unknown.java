@@ -46,7 +46,11 @@ final class Unknown {
   }
 
   static String like(Cause cause) {
-    return Cause.NOT_IN_RULE_BASE + " like " + cause.id();
+    return like(cause.id());
+  }
+
+  static String like(String cause) {
+    return Cause.NOT_IN_RULE_BASE + " like " + cause;
   }
 
   /** Share of its own prior that a cause keeps, what its kinds have left aside. */
@@ -73,6 +77,11 @@ final class Unknown {
       }
     }
     return rows;
+  }
+
+  /** Share of the row of a double that is spread evenly, if of a cause's row such a share is. */
+  static double evenly(double ofCause) {
+    return 1 - (1 - ofCause) * (1 - OWN_WAY);
   }
 
   private double[] mean(Check check) {

@@ -15,10 +15,9 @@ import java.util.Set;
  * causes and checks only.
  *
  * <p>With the cause alone, an effect is there by noisy-OR of what is there and leads to it; effects
- * that are there combine by noisy-MAX, as causes do. For one cause and one look this is exact. Two
- * things are taken more simply than they are. Looks at one effect that is not certain count as if
- * each met an effect of its own, so several of them say more than they should. And two causes that
- * lead to one effect each show it for themselves. How much that is, EffectRowsTest measures.
+ * that are there combine by noisy-MAX, as causes do. For one cause and one look this is exact; the
+ * belief works out what further looks at the same effect say. Two causes that lead to one effect
+ * each show it for themselves: how much that is off, EffectRowsTest measures.
  */
 public final class EffectRows {
   /** Of the effects that a cause reaches, so many may lead to others: each may double the work. */

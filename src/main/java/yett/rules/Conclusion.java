@@ -114,6 +114,17 @@ public sealed interface Conclusion {
     }
   }
 
+  /**
+   * A check that has no sense at the gate as it stood between two repairs, such as the speed of a
+   * leaf that does not move: it is not asked, and an answer to it is not counted.
+   */
+  record Senseless(String check, int epoch, Reason reason) implements Conclusion {
+    @Override
+    public String about() {
+      return check + " " + epoch;
+    }
+  }
+
   /** A check or repair that a repair made necessary and that is still to be done. */
   record FollowUp(String repair, String card, Reason reason) implements Conclusion {
     @Override

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.stream.LongStream;
@@ -64,7 +65,7 @@ class EffectRowsTest {
     return "{usual: %s, more: %s, most: %s}".formatted(row[0], row[1], row[2]);
   }
 
-  /** With the causes alone, by the rows that were worked out. */
+  /** With the causes alone, by the rows that were worked out and what looks make of them. */
   private static CausalModel compiled(RuleBase base) {
     CausalModel.Builder builder = CausalModel.builder();
     base.causes().values().forEach(c -> builder.cause(c.id(), c.prior()));
@@ -72,6 +73,7 @@ class EffectRowsTest {
         .values()
         .forEach(c -> c.consequences().forEach((to, q) -> builder.link(c.id(), to, q)));
     base.checks().values().forEach(c -> builder.check(c.id(), c.otherwise(), c.likelihood()));
+    CardEffects.of(base).into(builder, Set.of(), 0);
     return builder.build();
   }
 
@@ -230,18 +232,18 @@ class EffectRowsTest {
   }
 
   /**
-   * What several looks at one effect that is not certain say too much: the greatest difference of a
-   * cause's chance from that in the whole model, over all answers. With one look what is left comes
-   * of two causes that share the effect.
+   * What several looks at one effect that is not certain say too much where two causes that are
+   * both there share it: the greatest difference of a cause's chance from that in the whole model,
+   * over all answers.
    */
   @ParameterizedTest
   @CsvSource({
     "0.9, 0.6, 1, 0.011",
-    "0.9, 0.6, 2, 0.096",
-    "0.9, 0.6, 3, 0.167",
-    "0.9, 0.3, 2, 0.098",
-    "0.9, 0.3, 3, 0.177",
-    "0.99, 0.9, 3, 0.1",
+    "0.9, 0.6, 2, 0.041",
+    "0.9, 0.6, 3, 0.082",
+    "0.9, 0.3, 2, 0.041",
+    "0.9, 0.3, 3, 0.093",
+    "0.99, 0.9, 3, 0.076",
   })
   void looks_at_one_uncertain_effect_say_no_more_too_much_than_this(
       double a, double b, int looks, double most) {
@@ -261,10 +263,13 @@ class EffectRowsTest {
     assertThat(greatest).isBetween(0.95 * most, most);
   }
 
-  /** The worst that it does: ordinary answers, each taken for itself, rule a cause out too far. */
+  /**
+   * Each taken for itself, six ordinary looks at one effect of 0.9 spoke 23 decibans too much
+   * against its cause. What is left comes of the rival, which hardly leads to the effect.
+   */
   @ParameterizedTest
-  @CsvSource({"0.9, 2, 2.4", "0.9, 3, 7.1", "0.9, 6, 23.2", "0.99, 3, 3", "0.99, 6, 21"})
-  void ordinary_answers_speak_too_much_against_a_cause(double chance, int looks, double most) {
+  @CsvSource({"0.9, 2", "0.9, 3", "0.9, 6", "0.99, 3", "0.99, 6"})
+  void ordinary_answers_are_one_piece_of_news(double chance, int looks) {
     RuleBase base = rivals(chance, 0.001, looks);
     String[] seen = new String[looks];
     for (int k = 0; k < looks; k++) {
@@ -273,6 +278,6 @@ class EffectRowsTest {
     double rows = after(compiled(base), seen).atCallOut("a");
     double whole = after(whole(base), seen).atCallOut("a");
     double decibans = 10 * Math.log10(whole / (1 - whole) * (1 - rows) / rows);
-    assertThat(decibans).isBetween(0.95 * most, most);
+    assertThat(decibans).isCloseTo(0, within(0.001));
   }
 }

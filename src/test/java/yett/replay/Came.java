@@ -102,6 +102,17 @@ record Came(
     return removed.containsAll(recorded.roots());
   }
 
+  boolean handedOver() {
+    return replayed.ended().equals("handed-over");
+  }
+
+  /** Whether some root takes a repair that this person may not do: somebody else has to come. */
+  boolean reserved(RuleBase base) {
+    return !recorded.roots().stream()
+        .allMatch(
+            root -> base.removing(root).stream().anyMatch(r -> recorded.person().may(r.who())));
+  }
+
   /** What each answer that was asked was taken to mean. */
   Map<String, String> meant() {
     return replayed.steps().stream()

@@ -33,10 +33,11 @@ record FieldPage(Expertise expertise, List<Came> own, List<Came> blind) {
       Stories and answers by people who had seen nothing of the rule base but its questions ([field-set.md](field-set.md)). Nobody
       looks at those kept aside one by one. Where people are in danger the stop is judged, elsewhere the cause. A *root* is a
       true cause that no other one there brought about. *All roots repaired* is told of the cases for whose roots there are
-      repairs. A repair is *needless* if it took no true cause away and does not belong to one that did.
+      repairs. A repair is *needless* if it took no true cause away and does not belong to one that did. A gate is rightly handed over where
+      no card fits, or where the person may not do the repair; *those it need not be* leaves these out.
 
-      | blind cases | | right stop | root first | a true cause first | root among three | all roots repaired | checks till then, median | checks in all, median | in nine of ten at most | needless repairs a case | handed over | unsafe |
-      |---|---|---|---|---|---|---|---|---|---|---|---|---|
+      | blind cases | | right stop | root first | a true cause first | root among three | all roots repaired | checks till then, median | checks in all, median | in nine of ten at most | needless repairs a case | handed over | those it need not be | unsafe |
+      |---|---|---|---|---|---|---|---|---|---|---|---|---|---|
       """;
 
   private static final String BLURRED =
@@ -75,6 +76,7 @@ record FieldPage(Expertise expertise, List<Came> own, List<Came> blind) {
     List<Came> judged = all.stream().filter(Came::judged).toList();
     List<Came> stopped = all.stream().filter(c -> c.recorded().stop().isPresent()).toList();
     List<Came> mendable = judged.stream().filter(c -> c.mendable(base)).toList();
+    List<Came> theirs = mendable.stream().filter(c -> !c.reserved(base)).toList();
     List<Came> mended = mendable.stream().filter(c -> c.tillRoots().isPresent()).toList();
     return cells(
         name,
@@ -91,7 +93,8 @@ record FieldPage(Expertise expertise, List<Came> own, List<Came> blind) {
             Locale.ROOT,
             "%.1f",
             judged.stream().mapToInt(c -> c.needless().size()).average().orElse(0)),
-        share(judged, c -> c.replayed().ended().equals("handed-over")),
+        share(judged, Came::handedOver),
+        share(theirs, Came::handedOver),
         unsafe(all));
   }
 

@@ -40,6 +40,9 @@ class CoreRulesTest {
             read(1, "marker-gap", "5 mm")),
         example("a complaint that was made", complained("slow")),
         example("a complaint that was not made", new Fact.ComplaintsTaken()),
+        example(
+            "what has no sense at the gate as it stands is not asked",
+            said(1, "marker-look", "gone")),
         example("what happened lately moves the odds", happened("thunderstorm")),
         example("a person is asked only what they may do", new Fact.Person(Role.CALLER)),
         example("a person repairs only what they may repair", new Fact.Person(Role.CALLER)),

@@ -13,7 +13,8 @@ import yett.rules.Rules.Example;
 
 /** Rules lie beside the cards that they speak of, in files named by what they conclude. */
 class EveryRuleTest {
-  private static final String KINDS = "core|expectations|odds|contradictions|stops|follow-ups";
+  private static final String KINDS =
+      "core|expectations|odds|contradictions|sense|stops|follow-ups";
 
   static Stream<Example> examples() {
     return Stream.of(
@@ -26,12 +27,14 @@ class EveryRuleTest {
             FollowUpRulesTest.examples(),
             MechanicalRulesTest.examples(),
             OddsRulesTest.examples(),
+            SenseRulesTest.examples(),
             StopRulesTest.examples())
         .flatMap(s -> s);
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"core", "expectations", "odds", "contradictions", "stops", "follow-ups"})
+  @ValueSource(
+      strings = {"core", "expectations", "odds", "contradictions", "sense", "stops", "follow-ups"})
   void every_rule_is_shown_by_an_example(String kind) {
     assertThat(Rules.speaking(examples())).containsAll(Rules.of(kind));
   }

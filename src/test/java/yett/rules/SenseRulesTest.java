@@ -1,0 +1,158 @@
+package yett.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static yett.rules.Rules.complained;
+import static yett.rules.Rules.done;
+import static yett.rules.Rules.example;
+import static yett.rules.Rules.said;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import yett.knowledge.Check;
+import yett.knowledge.Role;
+import yett.knowledge.SetUp;
+import yett.rules.Conclusion.Finding;
+import yett.rules.Conclusion.Senseless;
+import yett.rules.Conclusion.Unavailable;
+import yett.rules.Rules.Example;
+
+/** What has no sense at a gate as it stands is neither asked nor counted. */
+class SenseRulesTest extends ShownByExamples {
+  private static final Fact STANDS_STILL = said(1, "what-turns", "motor-still");
+  private static final Fact OBEYS_NOTHING = said(2, "direct-command", "does-not");
+
+  /**
+   * What needs a gate that may be run and is asked of one that does not move all the same: whether
+   * and how it moves, which command reaches it, what flows and what drops when it is told to.
+   */
+  private static final Set<String> WHETHER_IT_MOVES =
+      Set.of(
+          "battery-fall",
+          "battery-running-voltage",
+          "block-running-difference",
+          "board-warmed",
+          "charging-current",
+          "clutch-line",
+          "connector-drop",
+          "detector-sees",
+          "device-input",
+          "direct-command",
+          "end-gap",
+          "finds-reference",
+          "input-bridged",
+          "motor-output-voltage",
+          "motor-plug-voltage",
+          "neutral-earth-voltage",
+          "opens-which-way",
+          "running-current",
+          "runs-on-batteries",
+          "ten-runs",
+          "terminal-drop",
+          "what-turns");
+
+  static Stream<Example> examples() {
+    return Stream.of(
+        example("a gate that stands still has no speed and no stopping place", STANDS_STILL),
+        example(
+            "a gate that obeys no command at the controller has no speed and no stopping place",
+            OBEYS_NOTHING),
+        example(
+            "a gate that will not close has no closed place",
+            complained("stays-open"),
+            said(1, "direct-command", "one-way")),
+        example(
+            "a gate that will not open has no open place",
+            complained("stays-shut"),
+            said(1, "direct-command", "one-way")),
+        example(
+            "where no command fails there is no device to look at",
+            said(1, "which-commands", "none-fails")),
+        example("a marker that is gone has no gap and no face", said(1, "marker-look", "gone")),
+        example("a beam that is out cannot drop out", said(1, "beam-light", "blocked")),
+        example("a chain that is off does not hang", said(1, "chain-looks", "parted")),
+        example(
+            "batteries that do not run the gate cannot sag under it",
+            said(1, "runs-on-batteries", "not-at-all")),
+        example("mains that is not there cannot dip", said(1, "mains-lamp", "no-mains")),
+        example("a circuit that is off cannot dip", said(1, "breaker-position", "tripped")));
+  }
+
+  private static <C extends Conclusion> List<C> concluded(Class<C> kind, Fact... facts) {
+    return Rules.judge(List.of(facts)).conclusions().stream()
+        .filter(kind::isInstance)
+        .map(kind::cast)
+        .toList();
+  }
+
+  private static Set<String> senseless(Fact... facts) {
+    return concluded(Senseless.class, facts).stream()
+        .map(Senseless::check)
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  @Test
+  void what_a_moving_gate_is_asked_is_not_asked_of_one_that_stands_still() {
+    Set<String> asked = new TreeSet<>();
+    for (Check check : Rules.BASE.checks().values()) {
+      if (check.kind() == Check.Kind.CHECK && check.needs().contains(SetUp.GATE_RUNNING)) {
+        asked.add(check.id());
+      }
+    }
+    assertThat(asked).hasSizeGreaterThan(30).containsAll(WHETHER_IT_MOVES);
+    asked.removeAll(WHETHER_IT_MOVES);
+    asked.removeAll(senseless(STANDS_STILL, OBEYS_NOTHING));
+    assertThat(asked).isEmpty();
+  }
+
+  @Test
+  void what_was_answered_before_does_not_count() {
+    Fact speed = said(3, "speed-seen", "much-slower");
+    assertThat(concluded(Finding.class, speed))
+        .extracting(Finding::check)
+        .containsExactly("speed-seen");
+    assertThat(concluded(Finding.class, speed, STANDS_STILL))
+        .extracting(Finding::check)
+        .containsExactly("what-turns");
+  }
+
+  @Test
+  void a_repair_may_have_made_it_move() {
+    Fact mended = done("replace-motor-lead", 1);
+    Fact speed = said(5, 1, Role.TECHNICIAN, "speed-seen", "usual");
+    assertThat(concluded(Unavailable.class, STANDS_STILL))
+        .extracting(Unavailable::card)
+        .contains("speed-seen");
+    assertThat(concluded(Unavailable.class, STANDS_STILL, mended))
+        .extracting(Unavailable::card)
+        .doesNotContain("speed-seen");
+    assertThat(concluded(Finding.class, STANDS_STILL, mended, speed))
+        .extracting(Finding::check)
+        .contains("speed-seen");
+  }
+
+  /** A name that no card has would be passed over in silence. */
+  @Test
+  void the_rules_name_checks_that_there_are() {
+    Pattern some = Pattern.compile("id in \\(([^)]*)\\)");
+    Set<String> named = new TreeSet<>();
+    Rules.BASE
+        .rules()
+        .forEach(
+            (file, text) -> {
+              if (file.endsWith("sense.drl")) {
+                some.matcher(text).results().forEach(m -> named.addAll(names(m.group(1))));
+              }
+            });
+    assertThat(named).hasSizeGreaterThan(40);
+    assertThat(Rules.BASE.checks().keySet()).containsAll(named);
+  }
+
+  private static List<String> names(String list) {
+    return Stream.of(list.split(",")).map(n -> n.strip().replace("\"", "")).toList();
+  }
+}
