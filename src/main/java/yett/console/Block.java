@@ -142,7 +142,9 @@ public sealed interface Block {
   }
 
   static Item item(String label, String text, String hint) {
-    return new Item(label, Text.of(text), Optional.of(Text.of(hint)));
+    return hint.isEmpty()
+        ? item(label, text)
+        : new Item(label, Text.of(text), Optional.of(Text.of(hint)));
   }
 
   static Block rows(Row... rows) {

@@ -1,11 +1,17 @@
 package yett.desk;
 
+import java.math.BigDecimal;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.time.format.DateTimeParseException;
+import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.type.TypeReference;
 import tools.jackson.databind.json.JsonMapper;
@@ -23,6 +29,11 @@ public final class GateMemory {
   /** Beside the answers; no question is called so, as a name of a card has no blanks. */
   private static final String RETIRED = "retired on";
 
+  /** The day on which the batteries were as old as was said: they age between visits. */
+  private static final String AGE_TOLD_ON = "age of batteries told on";
+
+  private static final Pattern YEARS = Pattern.compile("([0-9]+(?:\\.[0-9]+)?)( *years?)?");
+
   private final Casebook casebook;
   private final Clock clock;
 
@@ -32,14 +43,14 @@ public final class GateMemory {
   }
 
   /**
-   * What is known of a gate, as far as the questions are still such as to have these answers; not
-   * how warm it was on the day of the last visit.
+   * What is known of a gate, as far as the questions are still such as to have these answers, with
+   * years that went by since; not how warm it was on the day of the last visit.
    */
   public Map<String, String> known(String gate, RuleBase base) {
     Map<String, String> known = new LinkedHashMap<>();
     casebook
         .site(casebook.nameNow(gate))
-        .map(GateMemory::answers)
+        .map(s -> aged(body(s), today()))
         .orElse(Map.of())
         .forEach(
             (id, answer) -> {
@@ -54,18 +65,49 @@ public final class GateMemory {
 
   /** What was said of a gate, by question. */
   public static Map<String, String> answers(SiteRecord site) {
-    Map<String, String> answers = new LinkedHashMap<>(body(site));
-    answers.remove(RETIRED);
+    return answers(body(site));
+  }
+
+  private static Map<String, String> answers(Map<String, String> body) {
+    Map<String, String> answers = new LinkedHashMap<>(body);
+    answers.keySet().removeAll(Set.of(RETIRED, AGE_TOLD_ON));
     return answers;
+  }
+
+  /** The answers on a later day: what was a year old is two years old after one. */
+  private static Map<String, String> aged(Map<String, String> body, LocalDate today) {
+    Map<String, String> aged = answers(body);
+    day(body.get(AGE_TOLD_ON))
+        .ifPresent(
+            day ->
+                aged.computeIfPresent(
+                    SiteQuestion.BATTERY_AGE, (q, answer) -> older(answer, day, today)));
+    return aged;
+  }
+
+  private static String older(String answer, LocalDate day, LocalDate today) {
+    Matcher years = YEARS.matcher(answer);
+    long passed = Math.max(0, ChronoUnit.YEARS.between(day, today));
+    return years.matches() && passed > 0
+        ? new BigDecimal(years.group(1)).add(BigDecimal.valueOf(passed)).toPlainString() + " years"
+        : answer;
+  }
+
+  private static Optional<LocalDate> day(String written) {
+    try {
+      return Optional.ofNullable(written).map(LocalDate::parse);
+    } catch (DateTimeParseException e) {
+      return Optional.empty(); // written by another program
+    }
+  }
+
+  private LocalDate today() {
+    return LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
   }
 
   /** Since when a gate is not looked after any more; empty if it is. */
   public static Optional<LocalDate> retired(SiteRecord site) {
-    try {
-      return Optional.ofNullable(body(site).get(RETIRED)).map(LocalDate::parse);
-    } catch (DateTimeParseException e) {
-      return Optional.empty(); // written by another program: it is looked after
-    }
+    return day(body(site).get(RETIRED));
   }
 
   private static Map<String, String> body(SiteRecord site) {
@@ -84,13 +126,31 @@ public final class GateMemory {
   public boolean keep(String gate, Map<String, String> answers) {
     try {
       Optional<SiteRecord> before = casebook.site(gate);
-      if (before.map(GateMemory::answers).filter(answers::equals).isEmpty()) {
-        save(gate, answers, before.flatMap(GateMemory::retired));
+      Map<String, String> body = before.map(GateMemory::body).orElse(Map.of());
+      if (before.isEmpty() || !aged(body, today()).equals(answers)) {
+        save(gate, dated(answers, body), before.flatMap(GateMemory::retired));
       }
       return true;
     } catch (CasebookException e) {
       return false;
     }
+  }
+
+  /** With the day of the batteries' age: where they only grew older it stays as it was told. */
+  private Map<String, String> dated(Map<String, String> answers, Map<String, String> before) {
+    Map<String, String> dated = new LinkedHashMap<>(answers);
+    String age = answers.get(SiteQuestion.BATTERY_AGE);
+    if (age == null) {
+      return dated;
+    }
+    boolean same = age.equals(aged(before, today()).get(SiteQuestion.BATTERY_AGE));
+    if (same && before.containsKey(AGE_TOLD_ON)) {
+      dated.put(SiteQuestion.BATTERY_AGE, before.get(SiteQuestion.BATTERY_AGE));
+      dated.put(AGE_TOLD_ON, before.get(AGE_TOLD_ON));
+    } else {
+      dated.put(AGE_TOLD_ON, today().toString());
+    }
+    return dated;
   }
 
   /** Says that a gate is not looked after any more from a day on. */
@@ -104,11 +164,14 @@ public final class GateMemory {
   }
 
   private Map<String, String> said(String gate) {
-    return casebook.site(gate).map(GateMemory::answers).orElse(Map.of());
+    Map<String, String> said =
+        new LinkedHashMap<>(casebook.site(gate).map(GateMemory::body).orElse(Map.of()));
+    said.remove(RETIRED);
+    return said;
   }
 
-  private void save(String gate, Map<String, String> answers, Optional<LocalDate> retired) {
-    Map<String, String> body = new LinkedHashMap<>(answers);
+  private void save(String gate, Map<String, String> said, Optional<LocalDate> retired) {
+    Map<String, String> body = new LinkedHashMap<>(said);
     retired.ifPresent(day -> body.put(RETIRED, day.toString()));
     casebook.saveSite(new SiteRecord(gate, gate, JSON.writeValueAsString(body), clock.instant()));
   }

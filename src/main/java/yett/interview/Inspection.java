@@ -15,6 +15,7 @@ public final class Inspection {
   private final Moment moment;
   private final InspectionKind kind;
   private final List<Result> results;
+  private final InspectionItems items;
 
   /**
    * @param place where it is made
@@ -37,7 +38,7 @@ public final class Inspection {
   private Inspection(RuleBase base, Moment moment, InspectionKind kind) {
     this.moment = moment;
     this.kind = kind;
-    InspectionItems items = new InspectionItems(base);
+    this.items = new InspectionItems(base);
     Site site = new SiteFacts(base).site(moment.state().told().site());
     this.results = items.of(kind, site).stream().map(c -> result(c, items.place(c))).toList();
   }
@@ -49,6 +50,11 @@ public final class Inspection {
 
   public InspectionKind kind() {
     return kind;
+  }
+
+  /** Where somebody stands who makes it, or the state in which it is made, as a heading. */
+  public String where(Check check) {
+    return items.where(check);
   }
 
   /** In walking order. */

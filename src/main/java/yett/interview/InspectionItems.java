@@ -50,6 +50,17 @@ final class InspectionItems {
                     check.id(), id -> near(check).orElseGet(() -> first(check))));
   }
 
+  /** Its place; or, where no look is made in its state, that state: no place has it. */
+  String where(Check check) {
+    Optional<Place> place = check.place().or(() -> near(check));
+    String state =
+        check.needs().stream()
+            .filter(n -> base.setUps().containsKey(n) && !base.setUps().get(n).isCondition())
+            .map(n -> base.setUps().get(n).name())
+            .collect(Collectors.joining(", "));
+    return place.isPresent() || state.isEmpty() ? place(check).name() : state;
+  }
+
   private Optional<Place> near(Check check) {
     List<String> state = state(check.needs());
     return base

@@ -97,9 +97,8 @@ public record Measures(
   private String uncounted(String typed) {
     String text = typed.strip();
     if (!counted.isEmpty()) {
-      String singular = counted.replaceFirst("s$", "");
       String lower = text.toLowerCase(Locale.ROOT);
-      for (String word : new String[] {counted, singular}) {
+      for (String word : new String[] {counted, singular()}) {
         if (lower.endsWith(word)) {
           text = text.substring(0, text.length() - word.length()).strip();
           break;
@@ -111,7 +110,12 @@ public record Measures(
 
   /** A value as it is shown. */
   public String show(double value) {
-    return quantity.show(value, shown()) + (counted.isEmpty() ? "" : " " + counted);
+    String of = value == 1 ? singular() : counted;
+    return quantity.show(value, shown()) + (counted.isEmpty() ? "" : " " + of);
+  }
+
+  private String singular() {
+    return counted.replaceFirst("s$", "");
   }
 
   /** A computed value, in three significant figures of the unit shown: more would be pretence. */

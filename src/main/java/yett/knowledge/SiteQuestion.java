@@ -27,6 +27,9 @@ public record SiteQuestion(
   /** The one that is about the day and not about the gate. */
   public static final String TEMPERATURE_TODAY = "usual-temperature";
 
+  /** Which grows by itself from one visit to the next. */
+  public static final String BATTERY_AGE = "battery-age";
+
   /** The same question for somebody who works in these units. */
   SiteQuestion in(Units units) {
     return measures.isEmpty()

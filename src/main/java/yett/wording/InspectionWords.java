@@ -70,8 +70,17 @@ public final class InspectionWords {
     return moment.state().opened().flatMap(o -> o.baseline(check.id())).flatMap(e -> say(check, e));
   }
 
-  public Optional<String> last(Check check) {
-    return moment.state().opened().flatMap(o -> o.last(check.id())).flatMap(e -> say(check, e));
+  /** What was read last, if that was after the baseline. */
+  public Optional<String> sinceBaseline(Check check) {
+    return moment
+        .state()
+        .opened()
+        .flatMap(o -> o.last(check.id()).filter(l -> isNews(l, o.baseline(check.id()))))
+        .flatMap(e -> say(check, e));
+  }
+
+  private static boolean isNews(Event.Earlier last, Optional<Event.Earlier> baseline) {
+    return baseline.filter(b -> !b.at().isBefore(last.at())).isEmpty();
   }
 
   /** How it moved since its baseline; empty if too little was read. */

@@ -38,7 +38,7 @@ public final class StepWords {
       case CHECK -> words.ask(purpose.card());
       case REPAIR -> words.repair(purpose.card());
       case TRIAL -> "the gate is tried";
-      case CLOSING -> "the case closes";
+      case CLOSING -> "the end of the visit";
       case OPEN -> "what comes next";
     };
   }

@@ -19,7 +19,7 @@ public final class Words {
     BELIEF("belief", "what is believed now, and what speaks for and against it"),
     ACCOUNT("belief all", "every answer's weight, with its source"),
     BACK("back", "take the last answer back"),
-    CORRECT("correct", "change an earlier answer"),
+    CORRECT("correct", "change an earlier answer; words of its question may follow"),
     UNKNOWN("unknown", "it cannot be told"),
     LATER("later", "not now"),
     TELL("tell", "tell … says what you see or read, asked or not"),
@@ -50,7 +50,12 @@ public final class Words {
 
     /** Whether words may follow it on the line. */
     public boolean takesWords() {
-      return this == NOTE || this == TELL || this == ASK || this == SUSPECT || this == CANCEL;
+      return this == NOTE
+          || this == CORRECT
+          || this == TELL
+          || this == ASK
+          || this == SUSPECT
+          || this == CANCEL;
     }
 
     /** What follows it on a line that begins with it; may be empty. */
@@ -104,8 +109,8 @@ public final class Words {
           check.measured()
               ? "Type a reading such as "
                   + example(check.measures().get())
-                  + ", or a word from the last line."
-              : "Type a number from the list, or a word from the last line.");
+                  + ", or unknown, later, back; help has more."
+              : "Type a number from the list, or unknown, later, back; help has more.");
     }
     return check.measures().isPresent()
         ? reading(check.measures().get(), text)

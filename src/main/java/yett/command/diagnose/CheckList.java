@@ -182,6 +182,7 @@ final class CheckList {
   }
 
   private void later(Step step) {
-    sitting.say("First comes " + step.accept(first).strip() + ".");
+    String what = step.accept(first).strip();
+    sitting.say("First comes " + what + (what.endsWith("?") ? "" : "."));
   }
 }

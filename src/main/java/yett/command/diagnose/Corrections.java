@@ -26,14 +26,34 @@ public final class Corrections {
   /** Something that was said and can be said anew. */
   record Said(String id, String text, Runnable again) {}
 
-  /** Lets the person pick an answer and give it again. */
-  public void choose() {
+  /**
+   * Lets the person pick an answer and give it again.
+   *
+   * @param words of its question, as far as they were typed; may be empty
+   */
+  public void choose(String words) {
+    List<Said> all = said();
+    List<Integer> named =
+        ListChoice.pick(
+            words, all.stream().map(Said::id).toList(), all.stream().map(Said::text).toList());
+    if (named.size() == 1) {
+      all.get(named.get(0)).again().run();
+    } else {
+      pick(named.isEmpty() ? all : named.stream().map(all::get).toList());
+    }
+  }
+
+  private List<Said> said() {
     List<Said> said = new ArrayList<>();
     sitting.moment().state().answers().stream()
         .filter(a -> sitting.base().checks().containsKey(a.check()))
         .map(a -> new Said(a.check(), told(a), () -> again(a)))
         .forEach(said::add);
     said.addAll(new ReportCorrections(sitting).all());
+    return said;
+  }
+
+  private void pick(List<Said> said) {
     if (said.isEmpty()) {
       sitting.say("There is no answer to correct yet; back takes a step back.");
       return;
@@ -88,7 +108,7 @@ public final class Corrections {
             answer -> {
               Moment before = sitting.moment();
               sitting.record(new Event.Corrected(answered.event(), answer));
-              sitting.show(sitting.movements().taken(before, sitting.moment(), check));
+              sitting.show(sitting.taken(before, check));
             });
   }
 

@@ -65,7 +65,10 @@ final class FirstWords implements SomeSteps<String> {
 
   @Override
   public String ask(Step.Ask step) {
-    return step.check().ask() + " " + StepWords.occasion(step.occasion());
+    String occasion = StepWords.occasion(step.occasion());
+    return "the question: "
+        + step.check().ask()
+        + (occasion.isEmpty() ? "" : " (" + occasion + ")");
   }
 
   @Override

@@ -38,6 +38,9 @@ final class ForceEntry {
       Pattern.compile(
           "([\\d.,]+\\s*(?:N|kN|lbf)?)[\\s,;]+([\\d.,]+\\s*(?:ms|s)?)", Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern WITHOUT_TIME =
+      Pattern.compile("[\\d.,]+\\s*(?:N|kN|lbf)?", Pattern.CASE_INSENSITIVE);
+
   private final Sitting sitting;
 
   ForceEntry(Sitting sitting) {
@@ -61,6 +64,10 @@ final class ForceEntry {
     if (!Forces.PROOFS.contains(check.id())
         || !line.strip().toLowerCase(Locale.ROOT).matches("force(\\s.*)?")) {
       return false;
+    }
+    if (line.strip().equalsIgnoreCase("force")) {
+      sitting.show(new Block.Rows(rows(check, sitting.moment())));
+      return true;
     }
     try {
       Event.ForceTaken taken = read(check.id(), line.strip());
@@ -99,6 +106,12 @@ final class ForceEntry {
             .orElseThrow(() -> new InputException("Heights are low, middle and top. Type " + FORM));
     if (!Event.ForceTaken.GAPS.contains(gap)) {
       throw new InputException("The gaps to measure at are 50, 300 and 500 mm.");
+    }
+    if (WITHOUT_TIME.matcher(words.group(3).strip()).matches()) {
+      throw new InputException(
+          "How long did it stay above 150 N? Type it behind the force: "
+              + line
+              + " 300 ms; 0 ms if it never did.");
     }
     Matcher typed = TYPED.matcher(words.group(3).strip());
     return typed.matches()

@@ -93,6 +93,9 @@ final class Inspecting {
         }
         return;
       }
+      if (sitting.onlyForcesSince(moment)) {
+        continue;
+      }
       if (sitting.moment() != moment) {
         if (!events.isEmpty()) {
           sitting.record(events.toArray(Event[]::new)); // said before something else was told

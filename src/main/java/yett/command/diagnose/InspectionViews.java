@@ -2,7 +2,9 @@ package yett.command.diagnose;
 
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.console.Text;
@@ -12,6 +14,7 @@ import yett.interview.Prospects;
 import yett.interview.Step;
 import yett.interview.Verdict;
 import yett.knowledge.Check;
+import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.wording.Figures;
 import yett.wording.InspectionWords;
@@ -40,7 +43,7 @@ final class InspectionViews {
   List<Block> ask(Step.Ask step, Moment moment) {
     Check check = step.check();
     Inspection inspection = inspection(moment);
-    String place = inspection.result(check.id()).map(r -> r.place().name() + " · ").orElse("");
+    String place = inspection.where(check) + " · ";
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         Block.heading(
@@ -56,7 +59,7 @@ final class InspectionViews {
     }
     step.expectation().ifPresent(e -> rows.add(Block.row("Usual", UsualRange.reasoned(check, e))));
     words(moment).baseline(check).ifPresent(b -> rows.add(Block.row("Baseline", b)));
-    words(moment).last(check).ifPresent(l -> rows.add(Block.row("Last", l)));
+    words(moment).sinceBaseline(check).ifPresent(l -> rows.add(Block.row("Last", l)));
     words(moment).trend(check).ifPresent(t -> rows.add(Block.row("Trend", t)));
     rows.addAll(ForceEntry.rows(check, moment));
     blocks.add(new Block.Rows(rows));
@@ -145,20 +148,35 @@ final class InspectionViews {
     }
     List<Inspection.Result> open = inspection.results(Verdict.OPEN);
     if (!open.isEmpty()) {
+      blocks.add(Block.paragraph(Text.strong("Not inspected")));
       blocks.add(
-          Block.paragraph(
-              "Not inspected: "
-                  + open.stream()
-                      .map(r -> r.check().ask() + who(moment, r))
-                      .reduce((a, b) -> a + " " + b)
-                      .orElse("")));
+          new Block.Numbered(
+              open.stream().map(r -> Block.item("·", r.check().ask() + who(moment, r))).toList()));
+      reserved(moment, open)
+          .ifPresent(
+              role ->
+                  blocks.add(
+                      Block.paragraph(
+                          "Until the inspection is closed, "
+                              + Wording.aPerson(role)
+                              + " can add these: save, then resume with --as "
+                              + role.word()
+                              + ".")));
     }
     return blocks;
+  }
+
+  /** Who could make what is for somebody better qualified. */
+  private static Optional<Role> reserved(Moment moment, List<Inspection.Result> open) {
+    return open.stream()
+        .map(r -> r.check().who())
+        .filter(who -> !moment.state().role().may(who))
+        .max(Comparator.naturalOrder());
   }
 
   private static String who(Moment moment, Inspection.Result result) {
     return moment.state().role().may(result.check().who())
         ? ""
-        : " (for " + yett.wording.Wording.aPerson(result.check().who()) + ")";
+        : " (for " + Wording.aPerson(result.check().who()) + ")";
   }
 }

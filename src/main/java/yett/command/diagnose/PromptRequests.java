@@ -1,15 +1,28 @@
 package yett.command.diagnose;
 
+import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import yett.command.common.Words;
 import yett.console.Block;
 import yett.desk.Undo;
+import yett.interview.CaseState;
 import yett.interview.Event;
 import yett.interview.Step;
+import yett.knowledge.Role;
 
 /** Does what a person can wish at every prompt. */
 public final class PromptRequests {
+  /** What tells of a search for a fault. */
+  private static final Set<Words.Wish> SEARCH =
+      EnumSet.of(Words.Wish.BELIEF, Words.Wish.ACCOUNT, Words.Wish.CHECKS, Words.Wish.SUSPECT);
+
+  private static final Set<Words.Wish> CALL =
+      EnumSet.of(
+          Words.Wish.WORKS_AGAIN, Words.Wish.CANCEL, Words.Wish.NO_REPLY, Words.Wish.CUT_OFF);
+
   private final Sitting sitting;
   private final Corrections corrections;
   private final Volunteered volunteered;
@@ -49,12 +62,11 @@ public final class PromptRequests {
   }
 
   private void grant(Words.Wish wish, String line) {
-    boolean wantsBelief =
-        wish == Words.Wish.BELIEF
-            || wish == Words.Wish.ACCOUNT
-            || wish == Words.Wish.CHECKS
-            || wish == Words.Wish.SUSPECT;
-    if (wantsBelief && sitting.moment().step() instanceof Step.MakeSafe) {
+    if (SEARCH.contains(wish) && sitting.moment().state().isInspection()) {
+      sitting.say("An inspection searches for no fault. What fails can begin a case when it ends.");
+      return;
+    }
+    if (SEARCH.contains(wish) && sitting.moment().step() instanceof Step.MakeSafe) {
       sitting.say("People first. What is wrong with the gate does not matter now.");
       return;
     }
@@ -63,7 +75,7 @@ public final class PromptRequests {
       case BELIEF -> sitting.screen(sitting.beliefs().belief(sitting.moment()));
       case ACCOUNT -> sitting.screen(sitting.beliefs().accounts(sitting.moment()));
       case BACK -> back();
-      case CORRECT -> corrections.choose();
+      case CORRECT -> corrections.choose(wish.after(line));
       case UNKNOWN, LATER -> sitting.say("This step cannot be left out. Save stops here.");
       case NOTE -> note(wish.after(line));
       case TELL -> volunteered.tell(wish.after(line));
@@ -85,14 +97,31 @@ public final class PromptRequests {
   }
 
   private void help() {
-    List<Block.Row> rows =
-        List.of(Words.Wish.values()).stream().map(w -> Block.row(w.word(), w.meaning())).toList();
+    List<Block.Row> rows = new ArrayList<>();
+    if (sitting.moment().state().isInspection()) {
+      rows.add(
+          Block.row("remark", "remark 2 … puts words beside a look, remark … beside a reading"));
+    }
+    List.of(Words.Wish.values()).stream()
+        .filter(this::isOfUse)
+        .map(w -> Block.row(w.word(), w.meaning()))
+        .forEach(rows::add);
     sitting.show(
         Block.heading("At every prompt"),
         new Block.Rows(rows),
         Block.paragraph(
             "Answers: a number of the list, words of an answer, or a reading such as 24.3 V, "
                 + "7 1/2 in, 190 mm; a bare number takes the unit that is asked for."));
+  }
+
+  /**
+   * An inspection searches for no fault, and only a caller's call can end in the ways of a call.
+   */
+  private boolean isOfUse(Words.Wish wish) {
+    CaseState state = sitting.moment().state();
+    return state.isInspection()
+        ? !SEARCH.contains(wish) && !CALL.contains(wish)
+        : state.role() == Role.CALLER || !CALL.contains(wish);
   }
 
   /** Takes back the last answer; set-ups stay as they are, because they are in the world. */

@@ -88,7 +88,7 @@ public final class Sharing {
                 "yours: " + wording.answer(clash.check(), clash.mine()))));
     if (asksForMine()) {
       sitting.record(new Event.Corrected(clash.event(), clash.mine()));
-      sitting.show(sitting.movements().taken(sitting.moment(), sitting.moment(), check));
+      sitting.show(sitting.taken(sitting.moment(), check));
     }
   }
 

@@ -25,7 +25,7 @@ final class SingleCheck {
       String line = sitting.line(Words.prompt(check));
       Optional<Answer> answer = questions.answer(check, line);
       if (answer.isEmpty()) {
-        if (sitting.moment() != moment) {
+        if (sitting.moment() != moment && !sitting.onlyForcesSince(moment)) {
           return;
         }
         continue;
@@ -33,7 +33,7 @@ final class SingleCheck {
       if (new RareAnswer(sitting).isMeant(moment, check, answer.get())) {
         sitting.record(new Event.Answered(check.id(), answer.get()));
         if (Sharing.counts(sitting, check, answer.get())) {
-          sitting.show(sitting.movements().taken(moment, sitting.moment(), check));
+          sitting.show(sitting.taken(moment, check));
           new Disagreement(sitting).ask(moment);
         }
         return;

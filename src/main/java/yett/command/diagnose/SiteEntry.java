@@ -41,7 +41,7 @@ final class SiteEntry {
    * @param page the lines that a number refers to; by its name every line can be changed
    */
   boolean change(String line, List<SiteQuestion> page) {
-    SiteLine.Heard heard = new SiteLine(inOrder(page)).read(line);
+    SiteLine.Heard heard = new SiteLine(inOrder(page), page.size()).read(line);
     if (!heard.said().isEmpty()) {
       heard.said().forEach(this::answer);
       tell(List.copyOf(heard.said().keySet()));

@@ -9,6 +9,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import yett.command.common.Words;
 import yett.interview.Answer;
@@ -16,7 +18,8 @@ import yett.knowledge.SiteQuestion;
 
 /**
  * One line that tells several things of a gate: "6 m, no loops, 120 V". A reading by itself is that
- * of the first line of the page that could have it; a name beside it says which it is.
+ * of the first line of the page that could have it; a name beside it, or the number of its line
+ * before it, says which it is.
  */
 final class SiteLine {
   private static final Set<String> NOT = Set.of("no", "none", "without", "not");
@@ -26,10 +29,17 @@ final class SiteLine {
   private static final Set<String> SMALL =
       Set.of("a", "an", "the", "of", "at", "is", "it", "its", "by", "with", "has", "in", "on");
 
-  private final List<SiteQuestion> questions;
+  private static final Pattern NUMBERED = Pattern.compile("(\\d{1,2})\\s*[:=]?\\s+(.+)");
 
-  SiteLine(List<SiteQuestion> questions) {
+  private final List<SiteQuestion> questions;
+  private final int numbered;
+
+  /**
+   * @param numbered so many of the first stand on the page with their numbers
+   */
+  SiteLine(List<SiteQuestion> questions, int numbered) {
     this.questions = questions;
+    this.numbered = numbered;
   }
 
   /**
@@ -57,6 +67,40 @@ final class SiteLine {
   private record Match(SiteQuestion question, String answer, int score) {}
 
   private Optional<Match> part(String part) {
+    Matcher line = NUMBERED.matcher(part);
+    if (!line.matches() || questions.stream().anyMatch(q -> isReading(q, part))) {
+      return byWords(part);
+    }
+    Optional<Match> said = ofLine(Integer.parseInt(line.group(1)), line.group(2));
+    boolean reading = line.group(2).chars().anyMatch(Character::isDigit);
+    return said.isPresent() || reading
+        ? said
+        : byWords(part); // words alone may begin with a number
+  }
+
+  /** "13 420 kg": the answer to a line of the page. */
+  private Optional<Match> ofLine(int number, String answer) {
+    if (number < 1 || number > numbered) {
+      return Optional.empty();
+    }
+    SiteQuestion question = questions.get(number - 1);
+    if (question.measures().isPresent()) {
+      return Optional.of(answer)
+          .filter(a -> isReading(question, a))
+          .map(a -> new Match(question, a, 1));
+    }
+    return choice(question, words(answer), 1);
+  }
+
+  private static boolean isReading(SiteQuestion question, String text) {
+    return question
+        .measures()
+        .flatMap(m -> Words.reading(m, text).answer())
+        .flatMap(Answer::reading)
+        .isPresent();
+  }
+
+  private Optional<Match> byWords(String part) {
     Set<String> words = words(part);
     List<Match> matches = questions.stream().flatMap(q -> match(q, part, words).stream()).toList();
     int best = matches.stream().mapToInt(Match::score).max().orElse(0);
@@ -79,12 +123,27 @@ final class SiteLine {
     }
     int from =
         digit > 0 && digit < part.length() && part.charAt(digit - 1) == '-' ? digit - 1 : digit;
-    return Stream.of(part, part.substring(from))
+    String number = part.substring(from);
+    return Stream.of(part, number, withoutName(question, number))
         .filter(text -> text.chars().anyMatch(Character::isLetter)) // a bare number has no unit
         .map(text -> Words.reading(question.measures().get(), text).answer())
         .flatMap(a -> a.flatMap(Answer::reading).stream())
         .map(Answer.Read::typed)
         .findFirst();
+  }
+
+  /** "6.2 m free run": what stands before the name of a question at the end. */
+  private static String withoutName(SiteQuestion question, String text) {
+    Set<String> name = words(question.id() + " " + question.name());
+    String left = text;
+    while (left.indexOf(' ') > 0) {
+      String last = left.substring(left.lastIndexOf(' ') + 1);
+      if (!name.containsAll(words(last))) {
+        break;
+      }
+      left = left.substring(0, left.lastIndexOf(' ')).strip();
+    }
+    return left;
   }
 
   private static Optional<Match> choice(SiteQuestion question, Set<String> words, int named) {

@@ -53,7 +53,11 @@ final class SiteViews {
       blocks.add(
           Block.paragraph(
               Text.dim(
-                  rest + " more are asked when they first matter, or shown and changed by ?.")));
+                  rest
+                      + (rest == 1
+                          ? " more is asked when it first matters"
+                          : " more are asked when they first matter")
+                      + ", or shown and changed by ?.")));
     }
     return blocks;
   }

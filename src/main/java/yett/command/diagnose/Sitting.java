@@ -10,9 +10,11 @@ import yett.console.Console;
 import yett.console.Pages;
 import yett.console.Rewording;
 import yett.desk.OpenCase;
+import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Moment;
 import yett.interview.SetApart;
+import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
 /** A person at a console with a case on the table: what every part of a conversation works with. */
@@ -71,6 +73,24 @@ public final class Sitting {
 
   public BeliefViews beliefs() {
     return beliefs;
+  }
+
+  /** What an answer was taken to mean: in an inspection nothing is believed, it passes or not. */
+  List<Block> taken(Moment before, Check check) {
+    return moment().state().isInspection()
+        ? new InspectionViews(base(), cautions).taken(moment(), List.of(check.id()))
+        : movements.taken(before, moment(), check);
+  }
+
+  /** Whether nothing was said since then but what a force meter shows: the question stands. */
+  boolean onlyForcesSince(Moment then) {
+    List<Entry> since =
+        moment()
+            .entries()
+            .subList(
+                Math.min(then.entries().size(), moment().entries().size()),
+                moment().entries().size());
+    return !since.isEmpty() && since.stream().allMatch(e -> e.event() instanceof Event.ForceTaken);
   }
 
   public MovementViews movements() {

@@ -103,7 +103,7 @@ final class TakenUp {
     if (new RareAnswer(sitting).isMeant(before, check, answer)) {
       sitting.record(new Event.Answered(id, answer));
       if (Sharing.counts(sitting, check, answer)) {
-        sitting.show(sitting.movements().taken(before, sitting.moment(), check));
+        sitting.show(sitting.taken(before, check));
         new Disagreement(sitting).ask(before);
       }
     }

@@ -10,10 +10,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import yett.interview.SiteFacts;
 import yett.knowledge.ShippedKnowledge;
+import yett.knowledge.SiteQuestion;
 
 class SiteLineTest {
-  private final SiteLine page =
-      new SiteLine(new SiteFacts(ShippedKnowledge.ruleBase()).questions(Map.of()));
+  private static final List<SiteQuestion> QUESTIONS =
+      new SiteFacts(ShippedKnowledge.ruleBase()).questions(Map.of());
+
+  private final SiteLine page = new SiteLine(QUESTIONS, QUESTIONS.size());
 
   @Test
   void one_line_changes_several() {
@@ -39,9 +42,39 @@ class SiteLineTest {
           boarded               | leaf-face          | boarded
           batteries none        | batteries          | none
           keypad fitted         | keypad             | fitted
+          6.2 m chain span      | chain-span         | 6.2 m
+          12 C at the operator  | usual-temperature  | 12 C
           """)
   void a_part_names_its_line(String part, String question, String answer) {
     assertThat(said(part)).isEqualTo(Map.of(question, answer));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          leaf-mass  | 420 kg    | 420 kg
+          chain-span | 6.2 m     | 6.2 m
+          chain-span | : 21 ft   | 21 ft
+          supply     | solar     | solar
+          loops      | no        | none
+          """)
+  void the_number_of_a_line_says_which_it_is(String question, String said, String answer) {
+    int number = 1 + QUESTIONS.stream().map(SiteQuestion::id).toList().indexOf(question);
+    assertThat(said(number + (said.startsWith(":") ? "" : " ") + said))
+        .isEqualTo(Map.of(question, answer));
+  }
+
+  @Test
+  void a_number_that_belongs_to_the_reading_is_no_line() {
+    assertThat(said("1 1/2 m")).isEqualTo(Map.of("opening", "1 1/2 m"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"99 420 kg", "13 12 V"})
+  void a_line_that_is_not_there_or_has_no_such_answer_is_told(String part) {
+    assertThat(page.read(part)).isEqualTo(new SiteLine.Heard(Map.of(), List.of(part)));
   }
 
   @ParameterizedTest

@@ -1,0 +1,57 @@
+package yett.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import yett.casebook.Casebook;
+import yett.knowledge.SiteQuestion;
+import yett.testing.Shipped;
+
+/** What is known of a gate from one visit to the next. */
+class GateMemoryTest {
+  private static final String GATE = "Salt quay";
+  private static final String AGE = SiteQuestion.BATTERY_AGE;
+
+  @TempDir private Path directory;
+
+  @Test
+  void batteries_grow_older_between_visits_however_often_somebody_comes() {
+    try (Casebook casebook = Casebook.open(directory.resolve("casebook.db"))) {
+      keep(casebook, "2025-03-03", Map.of(AGE, "0 years", "opening", "6 m"));
+      keep(casebook, "2025-09-03", Map.of(AGE, "0 years", "opening", "6.1 m"));
+      assertThat(known(casebook, "2026-03-02").get(AGE)).isEqualTo("0 years");
+      assertThat(known(casebook, "2026-03-04").get(AGE)).isEqualTo("1 years");
+      keep(casebook, "2026-12-01", Map.of(AGE, "1 years", "opening", "6.2 m"));
+      assertThat(known(casebook, "2027-03-04").get(AGE)).isEqualTo("2 years");
+    }
+  }
+
+  @Test
+  void new_ones_are_as_old_as_somebody_says() {
+    try (Casebook casebook = Casebook.open(directory.resolve("casebook.db"))) {
+      keep(casebook, "2025-03-03", Map.of(AGE, "4"));
+      keep(casebook, "2026-06-01", Map.of(AGE, "0 years"));
+      assertThat(known(casebook, "2027-05-01")).containsExactly(Map.entry(AGE, "0 years"));
+      assertThat(GateMemory.answers(casebook.site(GATE).orElseThrow()))
+          .containsExactly(Map.entry(AGE, "0 years"));
+    }
+  }
+
+  private static void keep(Casebook casebook, String day, Map<String, String> answers) {
+    assertThat(memory(casebook, day).keep(GATE, answers)).isTrue();
+  }
+
+  private static Map<String, String> known(Casebook casebook, String day) {
+    return memory(casebook, day).known(GATE, Shipped.BASE);
+  }
+
+  private static GateMemory memory(Casebook casebook, String day) {
+    return new GateMemory(casebook, Clock.fixed(Instant.parse(day + "T09:00:00Z"), ZoneOffset.UTC));
+  }
+}
