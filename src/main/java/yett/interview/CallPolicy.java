@@ -83,7 +83,8 @@ final class CallPolicy {
 
   /**
    * The first looks of a call are those after which the caller most often puts it right without
-   * anybody being sent, for the minutes that they take.
+   * anybody being sent. The minutes that one takes hardly count beside a visit, and decide only
+   * between looks that help as often.
    */
   Optional<Step> helpFirst(BestWork work, SetUpSteps steps) {
     boolean underWay =
@@ -96,13 +97,8 @@ final class CallPolicy {
     Set<String> open = work.checks(false);
     return present.base.checks().values().stream()
         .filter(c -> open.contains(c.id()) && help(c) >= worth)
-        .max(
-            Comparator.comparingDouble(c -> help(c) * present.base.planning().visit() - minutes(c)))
+        .max(Comparator.comparingDouble(this::help).thenComparing(c -> -c.minutes()))
         .map(c -> steps.ask(c, Optional.empty(), Occasion.of(Occasion.Kind.WORTH)));
-  }
-
-  private double minutes(Check check) {
-    return check.minutes() + present.base.planning().question();
   }
 
   /**

@@ -133,17 +133,24 @@ final class Search {
     inner = ranking.best(INNER);
     List<Integer> deeper =
         ranking.findingOut(order) ? checks.stream().limit(DEEPER).toList() : ranking.best(DEEPER);
+    int reached = 0;
     for (int depth = 1; cutShort; depth++) {
       cutShort = inner.size() < checks.size();
       values.clear();
       try {
         ranking.look(deeper, depth);
       } catch (TooMany e) {
+        Arrays.fill(asked, false); // it came from the midst of them
+        Arrays.fill(tried, false);
         break;
       }
+      reached = depth;
       if (inner.size() < checks.size()) {
         break;
       }
+    }
+    if (!few && !ranking.findingOut(order)) {
+      ranking.lookBefore(reached);
     }
     return ranking.result(order);
   }
@@ -156,6 +163,9 @@ final class Search {
     private final Map<Integer, Double> oneStep = new HashMap<>();
     private double repairing;
     private int first = -1;
+
+    /** A look that comes first though a set-up may save as much, or -1. */
+    private int lookFirst = -1;
 
     Ranking(double[] weights, int state, double repairing) {
       this.weights = weights;
@@ -186,6 +196,25 @@ final class Search {
       first = best;
     }
 
+    /** What can be looked at before the set-up that the best next step costs. */
+    void lookBefore(int reached) {
+      List<Ranked> ranked = ranked();
+      if (ranked.isEmpty() || ranked.get(0).value() >= repairing) {
+        return;
+      }
+      work = Integer.MIN_VALUE; // a few looks at few places
+      int leader = ranked.get(0).check();
+      Map<Integer, Double> before =
+          new Beforehand(scene, Search.this)
+              .values(ranked, leader, weights, state, Math.min(reached, 1));
+      before.forEach((look, value) -> asking.merge(look, value, Math::min));
+      double even = Math.min(asking.get(leader) + Beforehand.EVEN, repairing);
+      before.keySet().stream()
+          .filter(look -> asking.get(look) < even)
+          .min(Comparator.comparingDouble(asking::get))
+          .ifPresent(look -> lookFirst = look);
+    }
+
     /** A repair before anything is asked, and then the checks that suit what it leaves. */
     private double first(int repair, int depth) {
       List<Integer> before = inner;
@@ -206,7 +235,8 @@ final class Search {
       return asking.entrySet().stream()
           .map(e -> new Ranked(e.getKey(), e.getValue()))
           .sorted(
-              Comparator.comparingDouble(Ranked::value)
+              Comparator.comparing((Ranked r) -> r.check() != lookFirst)
+                  .thenComparingDouble(Ranked::value)
                   .thenComparing(r -> scene.checks().get(r.check()).id()))
           .toList();
     }
@@ -218,6 +248,7 @@ final class Search {
         int begins = ahead.first();
         asking.replaceAll(
             (check, value) -> waits(check, estimate, begins) ? Math.max(value, repairing) : value);
+        lookFirst = asking.getOrDefault(lookFirst, repairing) < repairing ? lookFirst : -1;
       }
       List<Ranked> ranked = ranked();
       return new Result(
@@ -365,7 +396,7 @@ final class Search {
   }
 
   /** Writes the posterior of an outcome and returns the chance of the outcome. */
-  private static double posterior(double[] weights, double[] row, double[] into) {
+  static double posterior(double[] weights, double[] row, double[] into) {
     double chance = 0;
     for (int h = 0; h < into.length; h++) {
       into[h] = weights[h] * row[h];
@@ -379,9 +410,14 @@ final class Search {
     return chance;
   }
 
-  private double cost(int check, int state) {
+  double cost(int check, int state) {
     Scene.Look look = scene.checks().get(check);
     return scene.workshop().change(state, look.needs()) + price(look);
+  }
+
+  /** Has the looks of a place follow at once on the one that comes first, or with -1 of none. */
+  void at(int place) {
+    round = place;
   }
 
   /** Without changes of set-up; less where the round that comes first is at this place. */
@@ -389,7 +425,7 @@ final class Search {
     return round >= 0 && look.place() == round ? look.cost() - look.along() : look.cost();
   }
 
-  private double asking(int check, double[] weights, int state, int depth, long path) {
+  double asking(int check, double[] weights, int state, int depth, long path) {
     Scene.Look look = scene.checks().get(check);
     int after = scene.workshop().after(state, look.needs());
     double value = cost(check, state);
@@ -470,7 +506,7 @@ final class Search {
     return false;
   }
 
-  private double order(double[] weights, int state, long path) {
+  double order(double[] weights, int state, long path) {
     Place place = new Place(path, state, -1, -1);
     Double known = orders.get(place);
     if (known != null) {
@@ -486,7 +522,7 @@ final class Search {
   }
 
   /** Scatters the bits of a number (the finalizer of SplitMix64; Steele, Lea and Flood 2014). */
-  private static long mix(long z) {
+  static long mix(long z) {
     long a = (z ^ z >>> 30) * 0xbf58476d1ce4e5b9L;
     long b = (a ^ a >>> 27) * 0x94d049bb133111ebL;
     return b ^ b >>> 31;

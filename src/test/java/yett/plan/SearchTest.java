@@ -204,6 +204,62 @@ class SearchTest {
     assertThat(compared).isGreaterThan(20);
   }
 
+  /** A repair for each of nine faults of which the first is likely, and a lock-off for 16. */
+  private static Shop behindLockOff() {
+    Shop shop =
+        Shop.faults(9)
+            .handOver(500)
+            .setUps(new Workshop.Stand("locked off", 12, 4, List.of(), List.of()));
+    IntStream.range(0, 9)
+        .forEach(
+            fault ->
+                shop.repair(
+                    60, 1, IntStream.range(0, 9).mapToDouble(f -> f == fault ? 1 : 0).toArray()));
+    return shop.check(
+        2,
+        1,
+        new double[] {0.95, 0.05, 0.05, 0.05, 0.05, 0.05, 0.05, 0.05, 0.05},
+        new double[] {0.05, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95});
+  }
+
+  private static final double[] LIKELY = {0.4, 0.2, 0.1, 0.05, 0.05, 0.05, 0.05, 0.05, 0.05};
+
+  @Test
+  void what_is_seen_without_a_set_up_comes_first_where_it_saves_about_as_much() {
+    Scene scene =
+        behindLockOff().look(0, 4, 3, 0.9, 0.2, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1).scene();
+    List<Search.Ranked> checks = run(scene, LIKELY).checks();
+    assertThat(scene.checks().get(checks.get(0).check()).place()).isZero();
+    assertThat(checks.get(0).value()).isLessThan(checks.get(1).value() + Beforehand.EVEN);
+  }
+
+  @Test
+  void what_tells_nothing_without_a_set_up_does_not_come_first() {
+    Scene scene =
+        behindLockOff().look(0, 4, 3, 0.5, 0.5, 0.5, 0.48, 0.5, 0.5, 0.5, 0.5, 0.5).scene();
+    assertThat(run(scene, LIKELY).checks().get(0).check()).isZero();
+  }
+
+  /** Either look alone tells too little; both together cost little more than one. */
+  @Test
+  void looks_of_a_place_are_weighed_together() {
+    double[] first = {0.75, 0.25, 0.5, 0.5, 0.5, 0.5, 0.5, 0.5, 0.5};
+    double[] second = {0.8, 0.2, 0.2, 0.2, 0.2, 0.2, 0.2, 0.2, 0.2};
+    Scene one = behindLockOff().look(0, 6, 5.5, first).scene();
+    Scene both = behindLockOff().look(0, 6, 5.5, first).look(0, 6, 5.5, second).scene();
+    double alone = valueOf(1, run(one, LIKELY));
+    double together = valueOf(1, run(both, LIKELY));
+    assertThat(together).isLessThan(alone - 0.1);
+  }
+
+  private static double valueOf(int check, Search.Result result) {
+    return result.checks().stream()
+        .filter(c -> c.check() == check)
+        .mapToDouble(Search.Ranked::value)
+        .findFirst()
+        .orElseThrow();
+  }
+
   private static double resolved(double[] weights, double[][] chances) {
     double left = 0;
     for (double[] row : chances) {

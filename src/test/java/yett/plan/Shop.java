@@ -94,6 +94,14 @@ final class Shop {
     return this;
   }
 
+  /** A look at a place, answered by yes with these chances; cheaper where another came first. */
+  Shop look(int place, double cost, double along, double... yes) {
+    double[] no = IntStream.range(0, yes.length).mapToDouble(h -> 1 - yes[h]).toArray();
+    double[][] chances = {yes, no};
+    checks.add(new Scene.Look("k" + checks.size(), cost, 0, chances, place, along));
+    return this;
+  }
+
   /** A check answered by yes with these chances under the hypotheses. */
   Shop question(double cost, double... yes) {
     double[] no = new double[yes.length];

@@ -16,7 +16,7 @@ import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 import yett.plan.Advice;
-import yett.rules.Conclusion.Odds;
+import yett.wording.EvidenceWords;
 import yett.wording.Figures;
 import yett.wording.Wording;
 
@@ -35,6 +35,7 @@ final class AccountViews {
   List<Block> forAndAgainst(Moment moment, Cause cause) {
     int c = moment.belief().model().indexOf(cause.id());
     double now = moment.belief().atCallOut()[c];
+    EvidenceWords evidence = EvidenceWords.at(moment);
     List<Block.Row> rows = new ArrayList<>();
     rows.add(
         Block.row(
@@ -57,8 +58,10 @@ final class AccountViews {
         new Block.Rows(rows),
         Block.paragraph(
             Text.dim(
-                "What speaks most for it (+) and against it (-), each by what was known before; "
-                    + "10 dB is ten times the odds.")));
+                evidence == EvidenceWords.WORDS
+                    ? "What speaks most for it and against it, each by what was known before."
+                    : "What speaks most for it (+) and against it (-), each by what was known"
+                        + " before; 10 dB is ten times the odds.")));
   }
 
   /** The strongest moves of one sign, the strongest first. */
@@ -68,7 +71,7 @@ final class AccountViews {
         .filter(e -> e.getKey() >= 1)
         .sorted(Map.Entry.<Double, Trail.Move>comparingByKey().reversed())
         .limit(STRONGEST)
-        .map(e -> Block.row(Figures.decibans(sign * e.getKey()), told(e.getValue(), "")))
+        .map(e -> Block.row(EvidenceWords.at(moment).of(sign * e.getKey()), told(e.getValue(), "")))
         .toList();
   }
 
@@ -86,6 +89,7 @@ final class AccountViews {
     int c = moment.belief().model().indexOf(cause.id());
     Trail trail = moment.trail();
     blocks.add(Block.heading(cause.name() + ": how it came to that"));
+    EvidenceWords words = EvidenceWords.at(moment);
     List<Block.Row> rows = new ArrayList<>();
     rows.add(
         Block.row(
@@ -102,18 +106,18 @@ final class AccountViews {
       if (Math.abs(evidence) < 0.5) {
         small += evidence;
       } else {
-        rows.add(Block.row(Figures.decibans(evidence), told(move, " (" + move.source() + ")")));
+        rows.add(Block.row(words.of(evidence), told(move, " (" + move.source() + ")")));
       }
     }
-    rows.add(Block.row(Figures.decibans(small), "all else together"));
+    rows.add(Block.row(words.of(small), "all else together"));
     double[] now = moment.belief().atCallOut();
     rows.add(Block.row(Figures.percent(now[c]), "now"));
     blocks.add(new Block.Rows(rows));
     blocks.add(
         Block.paragraph(
             Text.dim(
-                "10 dB is ten times the odds. How much an answer counts depends on what was"
-                    + " known before it, so the account follows the order of the answers.")));
+                (words == EvidenceWords.FIGURES ? "10 dB is ten times the odds. " : "")
+                    + "How much an answer counts depends on what was known before it, so the account follows the order of the answers.")));
     return blocks;
   }
 
@@ -121,13 +125,9 @@ final class AccountViews {
     String words =
         moment.judgement().odds().stream()
             .filter(o -> o.cause().equals(cause.id()))
-            .map(AccountViews::factor)
+            .map(o -> EvidenceWords.at(moment).odds(o.factor()) + ": " + o.reason().words())
             .collect(Collectors.joining("; "));
     return words.isEmpty() ? "" : "; " + words;
-  }
-
-  private static String factor(Odds odds) {
-    return "odds times " + odds.factor() + ": " + odds.reason().words();
   }
 
   private String told(Trail.Move move, String source) {

@@ -8,6 +8,7 @@ import yett.interview.Interview;
 import yett.interview.Moment;
 import yett.knowledge.Cause;
 import yett.knowledge.RuleBase;
+import yett.wording.EvidenceWords;
 import yett.wording.Figures;
 import yett.wording.Wording;
 
@@ -78,6 +79,14 @@ public final class BeliefViews {
         .toList();
   }
 
+  private static String weighed(Moment moment) {
+    return " The "
+        + moment.belief().hypotheses()
+        + " most probable sets of causes are weighed; all others had "
+        + Figures.percent(moment.belief().neglected())
+        + " at the outset.";
+  }
+
   private List<Block> standing(Moment moment) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading("What is believed"));
@@ -86,11 +95,8 @@ public final class BeliefViews {
         Block.paragraph(
             Text.dim(
                 "Chance that the cause was there when the gate was reported; several can be there "
-                    + "at once. The "
-                    + moment.belief().hypotheses()
-                    + " most probable sets of causes are weighed; all others had "
-                    + Figures.percent(moment.belief().neglected())
-                    + " at the outset.")));
+                    + "at once."
+                    + (EvidenceWords.at(moment) == EvidenceWords.WORDS ? "" : weighed(moment)))));
     moment.conflict().ifPresent(c -> blocks.add(Block.paragraph(new Wording(base).conflict(c))));
     base.addOns().forEach(a -> blocks.add(Block.paragraph(Text.dim("Add-on " + a.words() + "."))));
     return blocks;

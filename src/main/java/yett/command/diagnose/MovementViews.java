@@ -12,6 +12,7 @@ import yett.interview.Moment;
 import yett.interview.Trail;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
+import yett.wording.EvidenceWords;
 import yett.wording.Figures;
 import yett.wording.Wording;
 
@@ -68,9 +69,10 @@ public final class MovementViews {
         .orElse("");
   }
 
-  /** The causes that a move shifted most, with the evidence in decibans. */
+  /** The causes that a move shifted most, with the evidence. */
   public String movement(Trail.Move move, Moment moment) {
     List<String> ids = moment.belief().model().causes();
+    EvidenceWords evidence = EvidenceWords.at(moment);
     String words =
         IntStream.range(0, ids.size())
             .boxed()
@@ -88,9 +90,7 @@ public final class MovementViews {
                         + Figures.percent(move.before()[c])
                         + " to "
                         + Figures.percent(move.after()[c])
-                        + " ("
-                        + Figures.decibans(Decibans.between(move.before()[c], move.after()[c]))
-                        + ")")
+                        + evidence.behind(Decibans.between(move.before()[c], move.after()[c])))
             .collect(Collectors.joining("; "));
     return words.isEmpty() ? "The belief hardly moves." : words + ".";
   }

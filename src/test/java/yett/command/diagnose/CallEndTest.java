@@ -70,6 +70,14 @@ class CallEndTest {
   }
 
   @Test
+  void no_unit_of_evidence_is_shown_on_a_call() {
+    typed.type("it is dead", "0", "0", "1", "0", "0", "tell the display is dark", "1", "belief");
+    assertThat(typed.screen())
+        .contains("Taken as: nothing is lit", "What is believed", "how it came to that")
+        .doesNotContain("\u00a0dB", " dB", "sets of causes", "odds times");
+  }
+
+  @Test
   void what_was_not_seen_to_run_is_no_end() {
     typed.type("it is dead", "0", "0", "1", "0", "0", AGAIN, "no", "no");
     assertThat(typed.stored()).contains(new Event.Said(AGAIN));

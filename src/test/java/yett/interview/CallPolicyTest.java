@@ -1,0 +1,81 @@
+package yett.interview;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import yett.knowledge.Check;
+import yett.knowledge.Role;
+import yett.testing.Shipped;
+
+/** What is asked of a caller, by the cards and the plan as they are. */
+class CallPolicyTest {
+  private final List<Entry> entries = new ArrayList<>();
+
+  static List<String> complaints() {
+    return Shipped.BASE.complaints().stream()
+        .filter(c -> Role.CALLER.may(c.who()))
+        .map(Check::id)
+        .toList();
+  }
+
+  /** Whatever is complained of. */
+  @ParameterizedTest
+  @MethodSource("complaints")
+  void who_can_tell_nothing_is_asked_at_most_five_questions(String complaint) {
+    assertThat(complaints()).hasSizeGreaterThan(30);
+    try (Interview interview = Shipped.EXPERTISE.newInterview()) {
+      assertThat(asked(interview, complaint, Map.of())).hasSizeLessThanOrEqualTo(5);
+      assertThat(interview.at(entries, Role.CALLER).step()).isInstanceOf(Step.HandOver.class);
+    }
+  }
+
+  /** The commonest thing that a caller puts right. */
+  @ParameterizedTest
+  @ValueSource(strings = {"", "none", "agm"})
+  void breaker_switch_and_plug_come_among_the_first_three_at_a_dead_gate(String batteries) {
+    try (Interview interview = Shipped.EXPERTISE.newInterview()) {
+      Map<String, String> site = batteries.isEmpty() ? Map.of() : Map.of("batteries", batteries);
+      assertThat(asked(interview, "does-nothing", site).subList(0, 3)).contains("breaker-position");
+    }
+  }
+
+  @Test
+  void where_there_is_no_mains_no_breaker_is_asked_after() {
+    try (Interview interview = Shipped.EXPERTISE.newInterview()) {
+      assertThat(asked(interview, "does-nothing", Map.of("supply", "solar")))
+          .isNotEmpty()
+          .doesNotContain("breaker-position");
+    }
+  }
+
+  /** What is asked of somebody who can tell nothing. */
+  private List<String> asked(Interview interview, String complaint, Map<String, String> site) {
+    entries.clear();
+    say(new Event.Opened("Harrow Quay, north gate", Role.CALLER, "any"));
+    ((Step.AskDangers) interview.at(entries, Role.CALLER).step())
+        .dangers()
+        .forEach(d -> say(new Event.Answered(d.id(), new Answer.Chosen(d.outcomes().get(0).id()))));
+    site.forEach((question, answer) -> say(new Event.SiteAnswered(question, answer)));
+    say(new Event.SiteTaken());
+    say(new Event.Complained(List.of(complaint)));
+    say(new Event.Pressed(List.of()));
+    say(new Event.Happened(List.of()));
+    List<String> asked = new ArrayList<>();
+    while (interview.at(entries, Role.CALLER).step() instanceof Step.Ask step) {
+      asked.add(step.check().id());
+      say(new Event.Answered(step.check().id(), new Answer.CannotTell()));
+    }
+    return asked;
+  }
+
+  private void say(Event event) {
+    entries.add(new Entry(entries.size() + 1L, Instant.EPOCH, Role.CALLER, event));
+  }
+}
