@@ -22,6 +22,8 @@ public sealed interface HandOverReason {
 
     R nothingLeft(NothingLeft reason);
 
+    R untold(Untold reason);
+
     R unproved(Unproved reason);
   }
 
@@ -69,6 +71,14 @@ public sealed interface HandOverReason {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.nothingLeft(this);
+    }
+  }
+
+  /** A caller could tell nothing of what was asked. */
+  record Untold() implements HandOverReason {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.untold(this);
     }
   }
 

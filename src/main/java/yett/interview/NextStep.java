@@ -148,7 +148,7 @@ final class NextStep {
       }
       return failed
           .repair()
-          .or(() -> calls.cannotTell() ? Optional.of(nothingLeft()) : Optional.empty())
+          .or(() -> calls.cannotTell() ? Optional.of(untold()) : Optional.empty())
           .or(() -> calls.helpFirst(work, steps))
           .or(() -> work.best(false))
           .or(() -> present.isCall() ? calls.shortenVisit(work) : narrowed(work))
@@ -158,6 +158,10 @@ final class NextStep {
 
     private Optional<Step> narrowed(BestWork work) {
       return new Reserved(present, sites).narrowed(work);
+    }
+
+    private Step untold() {
+      return handOver(new HandOverReason.Untold());
     }
 
     private Step nothingLeft() {

@@ -94,6 +94,11 @@ public final class StepWords {
     }
 
     @Override
+    public String untold(HandOverReason.Untold reason) {
+      return "the caller could tell nothing of what was asked last; whoever goes sees more";
+    }
+
+    @Override
     public String unproved(HandOverReason.Unproved reason) {
       return "proofs still to be made: "
           + reason.proofs().stream().map(Check::ask).collect(Collectors.joining(" "));

@@ -30,6 +30,8 @@ class StepWordsTest {
   void nothing_left_is_said_to_each_person_in_their_own_way() {
     assertThat(StepWords.because(new HandOverReason.NothingLeft(Role.CALLER)))
         .isEqualTo("nothing more that the caller may do or look at is worth its time");
+    assertThat(StepWords.because(new HandOverReason.Untold()))
+        .isEqualTo("the caller could tell nothing of what was asked last; whoever goes sees more");
     assertThat(StepWords.because(new HandOverReason.NothingLeft(Role.ELECTRICIAN)))
         .isEqualTo("no check or repair that is open to an electrician is worth its cost now");
   }

@@ -14,6 +14,7 @@ import yett.console.SignalWord;
 import yett.console.Text;
 import yett.dispatch.DispatchSheet;
 import yett.dispatch.Dispatcher;
+import yett.interview.Chance;
 import yett.interview.Ending;
 import yett.interview.Event;
 import yett.interview.Moment;
@@ -25,6 +26,9 @@ import yett.wording.Wording;
 public final class CallSteps {
   /** So many parts are named on the screen; the sheet has all. */
   private static final int SHORT = 6;
+
+  /** A part that is needed less often is not read out of a list of many. */
+  private static final double WORTH = 0.05;
 
   private final Sitting sitting;
   private final Questions questions;
@@ -144,7 +148,7 @@ public final class CallSteps {
       blocks.add(
           Block.rows(
               Block.row("On site", "about " + sheet.minutesOnSite().likely() + " min"),
-              Block.row("Bring", bring(sheet.bring().names()))));
+              Block.row("Bring", bring(sheet.bring().parts()))));
     }
     blocks.add(Block.paragraph(Text.strong("Read out, until somebody comes:")));
     blocks.add(Block.numbered(sheet.untilThen()));
@@ -176,14 +180,24 @@ public final class CallSteps {
     }
   }
 
-  private static String bring(List<String> parts) {
-    if (parts.isEmpty()) {
-      return "no part";
+  private static String bring(List<DispatchSheet.Packed> parts) {
+    List<String> worth =
+        parts.stream()
+            .filter(p -> p.chance() >= WORTH)
+            .limit(SHORT)
+            .map(DispatchSheet.Packed::name)
+            .toList();
+    List<DispatchSheet.Packed> others = parts.subList(worth.size(), parts.size());
+    if (others.isEmpty()) {
+      return parts.isEmpty() ? "no part" : String.join("; ", worth);
     }
-    String first = String.join("; ", parts.subList(0, Math.min(SHORT, parts.size())));
-    return parts.size() <= SHORT
-        ? first
-        : first + "; and " + (parts.size() - SHORT) + " more, on the sheet";
+    double most = others.stream().mapToDouble(DispatchSheet.Packed::chance).max().orElse(0);
+    return (worth.isEmpty() ? "no part in particular" : String.join("; ", worth))
+        + "; "
+        + others.size()
+        + (worth.isEmpty() ? "" : " more")
+        + " on the sheet, each needed in at most "
+        + Chance.of(most).percent();
   }
 
   /** The call is over and the case goes on elsewhere. */

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import yett.casebook.CasebookException;
 import yett.casebook.Person;
+import yett.command.common.Words;
 import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.Sitting;
 import yett.console.Block;
@@ -49,7 +50,9 @@ final class WhoCalls {
     Moment before = sitting.moment();
     while (true) {
       String line = sitting.line("Who").strip();
-      if (line.isEmpty() || line.equals("0")) {
+      boolean unknown =
+          line.matches("0|d") || Words.wish(line).equals(Optional.of(Words.Wish.UNKNOWN));
+      if (line.isEmpty() || unknown) {
         return;
       }
       if (wishes.grant(line)) {
@@ -60,7 +63,7 @@ final class WhoCalls {
       } else if (tells(line) && wishes.volunteered().hear(line)) {
         asked = false; // that comes first
         return;
-      } else if (line.toLowerCase(Locale.ROOT).matches("done|send|close|yes|no|d|g|[1-9]")) {
+      } else if (line.toLowerCase(Locale.ROOT).matches("done|send|close|yes|no|g|[1-9]")) {
         sitting.say("That is not a name. Press Enter if they do not say.");
       } else if (line.length() > LONGEST) {
         sitting.say("At most " + LONGEST + " letters, please.");

@@ -181,8 +181,44 @@ public final class DangerList {
     step.dangers().forEach(c -> answers.put(c.id(), new Answer.Chosen(c.outcomes().get(0).id())));
     unsure.forEach(d -> answers.put(d.check().id(), new Answer.CannotTell()));
     so.forEach(d -> answers.put(d.check().id(), new Answer.Chosen(d.outcome().id())));
+    kept(step, answers)
+        .forEach(d -> answers.put(d.check().id(), new Answer.Chosen(d.outcome().id())));
     answers.forEach((check, answer) -> events.add(new Event.Answered(check, answer)));
     sitting.record(events.toArray(Event[]::new));
+  }
+
+  /**
+   * What was reported in this case, is now said to be none, and was not mended since: a gate that
+   * is dead at the moment moves by itself no less for it. One key is not enough to end it.
+   */
+  private List<Danger> kept(Step.AskDangers step, Map<String, Answer> answers) {
+    CaseState state = sitting.moment().state();
+    List<Danger> reported =
+        step.dangers().stream()
+            .filter(c -> answers.get(c.id()).is(c.outcomes().get(0).id()))
+            .flatMap(c -> c.outcomes().stream().skip(1).map(o -> new Danger(c, o)))
+            .filter(
+                d ->
+                    state
+                        .answer(d.check().id())
+                        .filter(a -> a.answer().is(d.outcome().id()) && stops(a.event()))
+                        .isPresent())
+            .toList();
+    if (reported.isEmpty()) {
+      return List.of();
+    }
+    sitting.show(
+        Block.paragraph("Reported in this case, and nothing was mended since:"),
+        Block.numbered(reported.stream().map(d -> Wording.capital(d.outcome().text())).toList()));
+    String line = sitting.line("Enter keeps it; over if it is over for good, or was a mistake");
+    return line.strip().equalsIgnoreCase("over") ? List.of() : reported;
+  }
+
+  /** Whether an answer stops the work now; a scene that is kept has a question of its own. */
+  private boolean stops(long event) {
+    return sitting.moment().judgement().stops().stream()
+        .filter(s -> s.event() == event)
+        .anyMatch(s -> !sitting.base().stops().get(s.stop()).inquiry());
   }
 
   private Role role() {

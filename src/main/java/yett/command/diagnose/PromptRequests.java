@@ -23,6 +23,8 @@ public final class PromptRequests {
       EnumSet.of(
           Words.Wish.WORKS_AGAIN, Words.Wish.CANCEL, Words.Wish.NO_REPLY, Words.Wish.CUT_OFF);
 
+  private static final String STAYS = "This step cannot be left out. Save stops here.";
+
   private final Sitting sitting;
   private final Corrections corrections;
   private final Volunteered volunteered;
@@ -56,9 +58,15 @@ public final class PromptRequests {
 
   /** Whether a line was a wish; if so, it is done. */
   public boolean grant(String line) {
-    Optional<Words.Wish> wish = Words.wish(line);
+    Optional<Words.Wish> wish =
+        isTheyDoNotKnow(line) ? Optional.of(Words.Wish.UNKNOWN) : Words.wish(line);
     wish.ifPresent(w -> grant(w, line));
     return wish.isPresent();
+  }
+
+  /** What a desk types for it at a question goes at the lists of a call as well. */
+  private boolean isTheyDoNotKnow(String line) {
+    return sitting.moment().state().role() == Role.CALLER && line.strip().equalsIgnoreCase("d");
   }
 
   private void grant(Words.Wish wish, String line) {
@@ -76,7 +84,8 @@ public final class PromptRequests {
       case ACCOUNT -> sitting.screen(sitting.beliefs().accounts(sitting.moment()));
       case BACK -> back();
       case CORRECT -> corrections.choose(wish.after(line));
-      case UNKNOWN, LATER -> sitting.say("This step cannot be left out. Save stops here.");
+      case UNKNOWN -> unknown();
+      case LATER -> sitting.say(STAYS);
       case NOTE -> note(wish.after(line));
       case TELL -> volunteered.tell(wish.after(line));
       case CHECKS -> checks.show();
@@ -93,6 +102,25 @@ public final class PromptRequests {
       }
       case SAVE -> throw new CaseLeftException();
       case HELP -> help();
+    }
+  }
+
+  /** What nobody can tell about a whole list is kept as that. */
+  private void unknown() {
+    Step step = sitting.moment().step();
+    if (step instanceof Step.AskPressing) {
+      sitting.record(
+          new Event.Noted("How urgent it is nobody could tell."), new Event.Pressed(List.of()));
+    } else if (step instanceof Step.AskHistory) {
+      sitting.record(
+          new Event.Noted("What happened lately nobody could tell."),
+          new Event.Happened(List.of()));
+    } else if (step instanceof Step.AskDangers) {
+      sitting.say(
+          "Dangers cannot be left out. Type unknown 2 if you cannot tell about the second, the"
+              + " numbers that are so, or 0 only if none is.");
+    } else {
+      sitting.say(STAYS);
     }
   }
 

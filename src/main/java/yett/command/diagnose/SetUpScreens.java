@@ -14,7 +14,8 @@ import yett.interview.Step;
 
 /**
  * Set-ups entered and left: the cautions first, then the steps to confirm. What somebody has done
- * before at this gate stands in one line the second time; {@code ?} shows it in full.
+ * before at this gate comes without a page of cautions the second time, its steps in one paragraph:
+ * whole, because what protects stands at their ends as often as at their heads.
  */
 final class SetUpScreens {
   private final Sitting sitting;
@@ -55,7 +56,7 @@ final class SetUpScreens {
     if (again) {
       List<Block.Row> rows = new ArrayList<>();
       inForce().ifPresent(names -> rows.add(Block.row("Still in force", names)));
-      rows.add(Block.row("As before", shortened(steps)));
+      rows.add(Block.row("As before", String.join(" ", steps)));
       sitting.show(new Block.Rows(rows));
     } else {
       sitting.screen(List.of(Block.numbered(steps)));
@@ -95,22 +96,5 @@ final class SetUpScreens {
       }
       sitting.show(Block.numbered(steps));
     }
-  }
-
-  /** Each step up to its first stop: a reminder for whoever has read and done it all. */
-  static String shortened(List<String> steps) {
-    return steps.stream().map(SetUpScreens::shortened).collect(Collectors.joining("; ")) + ".";
-  }
-
-  /** Two words at least: "Hands" alone would remind nobody. */
-  private static String shortened(String step) {
-    StringBuilder shortened = new StringBuilder();
-    for (String part : step.split("(?<=[,;:.])")) {
-      shortened.append(part);
-      if (shortened.toString().split(" ").length > 1) {
-        break;
-      }
-    }
-    return shortened.toString().replaceFirst("[,;:.]$", "").strip();
   }
 }

@@ -31,6 +31,9 @@ final class SiteLine {
 
   private static final Pattern NUMBERED = Pattern.compile("(\\d{1,2})\\s*[:=]?\\s+(.+)");
 
+  /** A comma within a number is a decimal one. */
+  private static final Pattern BETWEEN = Pattern.compile(";|(?<!\\d),|,(?!\\d)");
+
   private final List<SiteQuestion> questions;
   private final int numbered;
 
@@ -53,7 +56,7 @@ final class SiteLine {
   Heard read(String line) {
     Map<SiteQuestion, String> said = new LinkedHashMap<>();
     List<String> unclear = new ArrayList<>();
-    for (String part : line.split("[,;]")) {
+    for (String part : BETWEEN.split(line)) {
       if (!part.isBlank()) {
         part(part.strip())
             .ifPresentOrElse(

@@ -113,7 +113,8 @@ public final class Sitting {
       show(pages.get(i));
       if (i + 1 < pages.size()) {
         while (!line("Enter when this is read").isBlank()) {
-          say("Only Enter, when it is read; save stops here.");
+          say(
+              "Enter leads on to the prompt, where danger and the other words go; save stops here.");
         }
       }
     }

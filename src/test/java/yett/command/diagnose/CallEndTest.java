@@ -70,6 +70,20 @@ class CallEndTest {
   }
 
   @Test
+  void who_can_tell_nothing_at_all_is_heard_out_in_few_lines() {
+    typed.type("it is dead", "0", "d", "1", "d", "I don't know", "d", "d", "d", "d", "send");
+    assertThat(typed.stored())
+        .contains(
+            new Event.Noted("How urgent it is nobody could tell."),
+            new Event.Pressed(List.of()),
+            new Event.Noted("What happened lately nobody could tell."),
+            new Event.Happened(List.of()));
+    assertThat(typed.screen())
+        .contains("Send somebody", "The caller could tell nothing of what was asked last")
+        .doesNotContain("Question 6");
+  }
+
+  @Test
   void no_unit_of_evidence_is_shown_on_a_call() {
     typed.type("it is dead", "0", "0", "1", "0", "0", "tell the display is dark", "1", "belief");
     assertThat(typed.screen())

@@ -40,6 +40,14 @@ class DangerListTest {
     typed.close();
   }
 
+  private String last(String check) {
+    return typed.stored().stream()
+        .filter(e -> e instanceof Event.Answered a && a.check().equals(check))
+        .map(e -> ((Answer.Chosen) ((Event.Answered) e).answer()).outcome())
+        .reduce((a, b) -> b)
+        .orElseThrow();
+  }
+
   private Set<String> answers() {
     Set<String> answers = new TreeSet<>();
     for (Event event : typed.stored()) {
@@ -111,6 +119,21 @@ class DangerListTest {
     try (OpenCase open = typed.open()) {
       assertThat(open.moment().step()).isInstanceOf(Step.AskDangers.class);
     }
+  }
+
+  /**
+   * The third: smoke. Whoever comes to a gate that is off sees none of it, and nothing is mended.
+   */
+  @Test
+  void a_danger_that_was_reported_is_not_ended_by_one_key() {
+    typed.type("3", "leave");
+    typed.type("danger", "0", "", "leave");
+    String kept = last("danger-burning");
+    typed.type("danger", "0", "over", "leave");
+
+    assertThat(kept).isNotEqualTo("none");
+    assertThat(last("danger-burning")).isEqualTo("none");
+    assertThat(typed.screen()).contains("Reported in this case, and nothing was mended since");
   }
 
   @Test
