@@ -89,8 +89,17 @@ public final class CallEnd {
     if (!wasSeenToRun()) {
       return;
     }
-    String what = sitting.line("What did it? In their words, Enter if nobody knows").strip();
-    List<String> watch = new WhatToWatch(sitting).after(what + " " + words.orElse(""));
+    WhatToWatch watching = new WhatToWatch(sitting);
+    Optional<String> told = words.filter(watching::tellsWhatDidIt);
+    String typed =
+        sitting
+            .line(
+                told.isPresent()
+                    ? "What did it? Enter for what they said, or more of it"
+                    : "What did it? In their words, Enter if nobody knows")
+            .strip();
+    String what = typed.isEmpty() ? told.orElse("") : typed;
+    List<String> watch = watching.after(what + " " + words.orElse(""));
     sitting.show(Block.paragraph(Text.strong("Read out:")), Block.numbered(watch));
     close(
         Ending.WORKS_AGAIN,
@@ -161,8 +170,11 @@ public final class CallEnd {
     List<Event> events = new ArrayList<>(List.of(how, new Event.Closed(ending)));
     sitting.record(events.toArray(Event[]::new));
     if (sitting.moment().state().closed().isPresent()) {
-      sitting.say(
-          "Closed: " + ending.words() + ". The record: record " + sitting.open().id() + ".");
+      String id = sitting.open().id().toString();
+      sitting.say("Closed: " + ending.words() + ". The record: record " + id + ".");
+      if (ending != Ending.WORKS_AGAIN) {
+        sitting.say("If they ring again: resume " + id + " --as caller.");
+      }
     }
   }
 }

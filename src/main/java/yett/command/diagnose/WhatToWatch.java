@@ -3,6 +3,7 @@ package yett.command.diagnose;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.knowledge.Role;
@@ -26,16 +27,26 @@ final class WhatToWatch {
    */
   List<String> after(String what) {
     Set<String> watch = new LinkedHashSet<>();
-    List<Thing> heard = what.isBlank() ? List.of() : sitting.ears().tellings().hear(what).things();
-    for (Repair repair : sitting.base().repairs().values()) {
-      if (repair.who() == Role.CALLER && heard.stream().anyMatch(t -> isFor(repair, t))) {
-        watch.addAll(sitting.base().telephone().watch().getOrDefault(repair.id(), List.of()));
-      }
-    }
+    repairs(what)
+        .map(r -> sitting.base().telephone().watch().getOrDefault(r.id(), List.of()))
+        .forEach(watch::addAll);
     watch.add("Watch the next runs from the side, with nobody in the opening.");
     watch.add("If it does it again, do not put it right a second time: write down when, and call.");
     watch.add("Call at once if anything is new: a noise, a smell, a gate that does not stop.");
     return List.copyOf(watch);
+  }
+
+  /** Whether these words say what put it right. */
+  boolean tellsWhatDidIt(String words) {
+    return repairs(words).findAny().isPresent();
+  }
+
+  /** What a caller may do that these words speak of. */
+  private Stream<Repair> repairs(String words) {
+    List<Thing> heard =
+        words.isBlank() ? List.of() : sitting.ears().tellings().hear(words).things();
+    return sitting.base().repairs().values().stream()
+        .filter(r -> r.who() == Role.CALLER && heard.stream().anyMatch(t -> isFor(r, t)));
   }
 
   /** Whether what was heard shows a cause that the repair removes. */

@@ -70,6 +70,24 @@ class CallEndTest {
   }
 
   @Test
+  void what_did_it_is_not_asked_anew_of_who_has_said_it() {
+    typed.type(
+        "it is dead",
+        "0",
+        "0",
+        "1",
+        "0",
+        "0",
+        "the breaker was off, it works again",
+        "yes",
+        "",
+        "close");
+    assertThat(typed.screen()).contains("What did it? Enter for what they said");
+    assertThat(typed.stored())
+        .contains(new Event.Tended(Tending.WORKS_AGAIN, "the breaker was off, it works again"));
+  }
+
+  @Test
   void who_can_tell_nothing_at_all_is_heard_out_in_few_lines() {
     typed.type("it is dead", "0", "d", "1", "d", "I don't know", "d", "d", "d", "d", "send");
     assertThat(typed.stored())
