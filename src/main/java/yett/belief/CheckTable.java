@@ -18,6 +18,9 @@ public final class CheckTable {
 
   private final double[][] rows;
 
+  /** By cause, up to the last that shows here, its row or null. */
+  private final double[][] byCause;
+
   CheckTable(String id, double[] base, int[] causes, double[][] rows) {
     this.id = id;
     this.base = cumulative(id, base);
@@ -29,6 +32,10 @@ public final class CheckTable {
             "a row of \"" + id + "\" has " + rows[i].length + " outcomes, not " + base.length);
       }
       this.rows[Arrays.binarySearch(this.causes, causes[i])] = cumulative(id, rows[i]);
+    }
+    byCause = new double[causes.length == 0 ? 0 : this.causes[causes.length - 1] + 1][];
+    for (int i = 0; i < causes.length; i++) {
+      byCause[this.causes[i]] = this.rows[i];
     }
   }
 
@@ -65,8 +72,7 @@ public final class CheckTable {
   }
 
   private double[] row(int cause) {
-    int at = Arrays.binarySearch(causes, cause);
-    return at < 0 ? null : rows[at];
+    return cause < byCause.length ? byCause[cause] : null;
   }
 
   /** Cumulative row of a cause; null if it does not show here; not to be written to. */

@@ -19,6 +19,11 @@ final class Likelihoods {
   /** Chance of each outcome of a check, under each hypothesis. */
   private final Function<CheckTable, double[][]> outcomes;
 
+  /** The same answer is weighed by what is believed now and by what was believed earlier. */
+  private volatile Mixed last;
+
+  private record Mixed(Observation of, double[] chances) {}
+
   private Likelihoods(
       CausalModel model,
       int size,
@@ -87,9 +92,15 @@ final class Likelihoods {
     return together;
   }
 
+  /** Not to be written to. */
   private double[] mix(Observation observation) {
-    double[] weights = observation.weights().stream().mapToDouble(Double::doubleValue).toArray();
-    return mixture.apply(model.table(observation.check()), weights);
+    Mixed known = last;
+    if (known == null || !known.of().equals(observation)) {
+      double[] weights = observation.weights().stream().mapToDouble(Double::doubleValue).toArray();
+      known = new Mixed(observation, mixture.apply(model.table(observation.check()), weights));
+      last = known;
+    }
+    return known.chances();
   }
 
   private double[] ones() {
