@@ -185,7 +185,10 @@ public final class Belief {
         subjects
             .computeIfAbsent(
                 model.original(observation.check()),
-                original -> Stream.generate(() -> new ArrayList<Observation>()).limit(seen.size()).collect(Collectors.toList()))
+                original ->
+                    Stream.generate(() -> new ArrayList<Observation>())
+                        .limit(seen.size())
+                        .collect(Collectors.toList()))
             .get(i)
             .add(observation);
       }

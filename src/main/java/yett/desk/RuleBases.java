@@ -150,8 +150,7 @@ public final class RuleBases {
 
   /** Where what was worked out of rule bases is kept between starts, apart from their rules. */
   public SealedFiles keptRuns() {
-    return new SealedFiles(
-        directory.cache().resolve("runs"), directory.settings().resolve(KEY));
+    return new SealedFiles(directory.cache().resolve("runs"), directory.settings().resolve(KEY));
   }
 
   /** Which rules may run on this computer. */

@@ -218,8 +218,7 @@ public final class Interview implements AutoCloseable {
     return meaning(moment, check, answer)
         .map(
             f ->
-                new Hearing(
-                    f, moment.belief().chanceOf(new Observation(check.id(), f.weights()))));
+                new Hearing(f, moment.belief().chanceOf(new Observation(check.id(), f.weights()))));
   }
 
   /** The same for whoever does not ask how likely it is, which takes longer than to hear it. */

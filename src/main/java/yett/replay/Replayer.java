@@ -46,7 +46,9 @@ public final class Replayer {
   /** The same, with the checks answered by somebody else than the file. */
   public Replayed run(RecordedCase recorded, Respondent respondent) {
     try (Interview interview = expertise.newInterview()) {
-      return new Run(interview, recorded, respondent, start, new Transcript(expertise.base(), beliefs)).run();
+      return new Run(
+              interview, recorded, respondent, start, new Transcript(expertise.base(), beliefs))
+          .run();
     }
   }
 }

@@ -51,7 +51,12 @@ final class Change {
     union(before.histories(), now.histories())
         .forEach(id -> history(before.histories().get(id), now.histories().get(id)));
     Stream.of(before, now)
-        .forEach(base -> causes.stream().filter(base.causes()::containsKey).map(base.causes()::get).forEach(cards::add));
+        .forEach(
+            base ->
+                causes.stream()
+                    .filter(base.causes()::containsKey)
+                    .map(base.causes()::get)
+                    .forEach(cards::add));
   }
 
   /** Whether it lies in cards only that a belief and a plan can weigh: no rule, set-up or stop. */

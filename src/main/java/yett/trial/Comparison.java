@@ -27,8 +27,8 @@ import yett.trial.Account.Key;
  * @param differences by case, those that went from right to wrong first
  * @param alone cases that only one of the two can run
  * @param sums what differs in how many cases, and the sums of minutes
- * @param elsewhere how many cases of both were not replayed, because nothing of the change can be at
- *     their gates
+ * @param elsewhere how many cases of both were not replayed, because nothing of the change can be
+ *     at their gates
  * @param passedOver how many were not, because the change does not seem to touch them; see {@link
  *     Screen}
  */
@@ -84,8 +84,7 @@ public record Comparison(
    * @param kept runs that need not be made again
    * @param progress told after each run, twice for a case of both
    */
-  public static Comparison ofTouched(
-      Side first, Side second, KeptRuns kept, Runnable progress) {
+  public static Comparison ofTouched(Side first, Side second, KeptRuns kept, Runnable progress) {
     Set<Key> both = first.cases().cases().stream().map(Key::of).collect(Collectors.toSet());
     both.retainAll(second.cases().cases().stream().map(Key::of).toList());
     Screen screen = new Screen(first.expertise(), second.expertise());

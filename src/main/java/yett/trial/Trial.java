@@ -58,8 +58,7 @@ record Trial(List<Account> accounts, List<Score.One> scores) {
             }
             Replayed replayed = replayer.run(recorded);
             Score.One score = Score.one(replayed);
-            runs.put(
-                recorded, () -> new Tried(Account.of(recorded, replayed, Set.of()), score));
+            runs.put(recorded, () -> new Tried(Account.of(recorded, replayed, Set.of()), score));
             return new Tried(Account.of(recorded, replayed, also), score);
           });
     }

@@ -36,8 +36,7 @@ class CulpritsTest {
   }
 
   private List<String> costs(SmallFolder before, SmallFolder now) {
-    Comparison comparison =
-        Comparison.of(before.side(""), now.side(""), () -> {});
+    Comparison comparison = Comparison.of(before.side(""), now.side(""), () -> {});
     assertThat(comparison.wrong()).contains("slack");
     return Culprits.of(
         comparison,
@@ -83,8 +82,7 @@ class CulpritsTest {
     SmallFolder before = new SmallFolder(one).noisy();
     SmallFolder rare = new SmallFolder(other).noisy();
     rare.write("innocent.yaml", innocent(1));
-    Comparison few =
-        Comparison.ofTouched(before.side(""), rare.side(""), KeptRuns.NONE, () -> {});
+    Comparison few = Comparison.ofTouched(before.side(""), rare.side(""), KeptRuns.NONE, () -> {});
     assertThat(few.untouched()).isEqualTo(2);
     assertThat(few.differences()).isEmpty();
 

@@ -31,8 +31,7 @@ class KeptRunsTest {
   }
 
   private KeptRuns kept(String program) {
-    return KeptRuns.of(
-        new SealedFiles(home.resolve("runs"), home.resolve("runs.key")), program);
+    return KeptRuns.of(new SealedFiles(home.resolve("runs"), home.resolve("runs.key")), program);
   }
 
   private Trial run(KeptRuns kept) {

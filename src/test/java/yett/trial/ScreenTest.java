@@ -7,7 +7,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import yett.trial.Screen.Verdict;
 
-/** Which cases are replayed to tell two rule bases apart, and which of the others for certain not. */
+/**
+ * Which cases are replayed to tell two rule bases apart, and which of the others for certain not.
+ */
 class ScreenTest {
   @TempDir private Path one;
   @TempDir private Path other;
@@ -51,8 +53,7 @@ class ScreenTest {
     Comparison all = Comparison.of(before.side("slack"), now.side("slack"), () -> {});
     assertThat(all.differences()).isEmpty();
     assertThat(all.first()).isEqualTo(all.second());
-    Comparison some =
-        Comparison.ofTouched(before.side(""), now.side(""), KeptRuns.NONE, () -> {});
+    Comparison some = Comparison.ofTouched(before.side(""), now.side(""), KeptRuns.NONE, () -> {});
     assertThat(some.notReplayed().orElseThrow()).startsWith("2 cases at whose gates nothing");
   }
 
@@ -79,8 +80,7 @@ class ScreenTest {
   @Test
   void a_check_that_takes_longer_is_a_change() {
     SmallFolder now = plain(other);
-    now.change(
-        "checks.yaml", "minutes: 3\nbands:\n  ordinary", "minutes: 30\nbands:\n  ordinary");
+    now.change("checks.yaml", "minutes: 3\nbands:\n  ordinary", "minutes: 30\nbands:\n  ordinary");
     assertThat(slack(plain(one), now)).isEqualTo(Verdict.TO_REPLAY);
   }
 

@@ -46,7 +46,8 @@ final class ReviewTrial {
         continue;
       }
       try (Progress progress = console.start("Replaying", 2 * first.cases().size())) {
-        Comparison comparison = Comparison.of(
+        Comparison comparison =
+            Comparison.of(
                 new Comparison.Side(before, first),
                 new Comparison.Side(after, second),
                 progress::step);
