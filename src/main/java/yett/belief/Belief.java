@@ -2,9 +2,13 @@ package yett.belief;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The probability of every set of causes, given all that was seen and done. Immutable.
@@ -37,6 +41,15 @@ public final class Belief {
 
   /** Answers in their order, those between two repairs together; the last list is of today. */
   private final List<List<Observation>> seen;
+
+  /** What is asked of one belief over and over is worked out when it is asked for first. */
+  private volatile double[] atCallOut;
+
+  private volatile Map<String, List<List<Observation>>> bySubject;
+  private volatile Shares untouched;
+
+  /** Of each set of a support, the share in which no repair has changed anything. */
+  private record Shares(Support of, double[] shares) {}
 
   private Belief(
       CausalModel model,
@@ -155,10 +168,10 @@ public final class Belief {
   private double[] given(Observation observation) {
     List<List<Observation>> before = sameThing(observation.check());
     double[] likelihood = likelihoods.of(observation, today(before));
-    double[] untouched = again(before) ? likelihoods.of(observation, before) : likelihood;
+    double[] same = again(before) ? likelihoods.of(observation, before) : likelihood;
     double[] given = new double[weights.length];
     for (int i = 0; i < given.length; i++) {
-      given[i] = weights[i] * (untouched(i) ? untouched : likelihood)[current[i]];
+      given[i] = weights[i] * (untouched(i) ? same : likelihood)[current[i]];
     }
     return given;
   }
@@ -170,12 +183,32 @@ public final class Belief {
 
   /** Answers to checks that this one repeats, or that repeat it. */
   private List<List<Observation>> sameThing(String check) {
-    String original = model.original(check);
-    return seen.stream()
-        .map(
-            between ->
-                between.stream().filter(o -> model.original(o.check()).equals(original)).toList())
-        .toList();
+    Map<String, List<List<Observation>>> known = bySubject;
+    if (known == null) { // worked out twice at the worst
+      known = subjects();
+      bySubject = known;
+    }
+    List<List<Observation>> same = known.get(model.original(check));
+    return same == null ? Collections.nCopies(seen.size(), List.of()) : same;
+  }
+
+  /** What was seen by what it was seen of, those between two repairs together. */
+  private Map<String, List<List<Observation>>> subjects() {
+    Map<String, List<List<Observation>>> subjects = new HashMap<>();
+    for (int i = 0; i < seen.size(); i++) {
+      for (Observation observation : seen.get(i)) {
+        subjects
+            .computeIfAbsent(
+                model.original(observation.check()),
+                original ->
+                    Stream.generate(() -> new ArrayList<Observation>())
+                        .limit(seen.size())
+                        .collect(Collectors.toList()))
+            .get(i)
+            .add(observation);
+      }
+    }
+    return subjects;
   }
 
   private static List<List<Observation>> today(List<List<Observation>> before) {
@@ -195,7 +228,7 @@ public final class Belief {
       EffectsSeen nextEffects,
       List<List<Observation>> seen,
       String what) {
-    double total = Arrays.stream(next).sum();
+    double total = sum(next);
     if (!(total > 0)) {
       throw new ImpossibleEvidence(what);
     }
@@ -282,7 +315,12 @@ public final class Belief {
 
   /** Chance that each cause was there at the call-out, in the model's order. */
   public double[] atCallOut() {
-    return marginals.of(together(initial));
+    double[] known = atCallOut;
+    if (known == null) { // worked out twice at the worst
+      known = marginals.of(together(initial));
+      atCallOut = known;
+    }
+    return known.clone();
   }
 
   /**
@@ -300,7 +338,7 @@ public final class Belief {
 
   /** Chance that each cause is there now. */
   public double[] remaining() {
-    return marginals.of(together(current));
+    return current == initial ? atCallOut() : marginals.of(together(current));
   }
 
   /** Weight of each set of the lattice. */
@@ -329,7 +367,16 @@ public final class Belief {
 
   /** Chance of an observation if it were made now. */
   public double chanceOf(Observation observation) {
-    return Arrays.stream(given(observation)).sum();
+    return sum(given(observation));
+  }
+
+  /** There are thousands: a stream would take several times as long. */
+  private static double sum(double[] numbers) {
+    double sum = 0;
+    for (double number : numbers) {
+      sum += number;
+    }
+    return sum;
   }
 
   /** The most probable sets that remain, to be planned with. */
@@ -358,10 +405,10 @@ public final class Belief {
     double[][] chances = few.outcomes(check, today(before));
     if (again(before)) {
       double[][] same = few.outcomes(check, before);
-      double[] untouched = untouched(support);
+      double[] share = untouched(support);
       for (int y = 0; y < chances.length; y++) {
-        for (int h = 0; h < untouched.length; h++) {
-          chances[y][h] += untouched[h] * (same[y][h] - chances[y][h]);
+        for (int h = 0; h < share.length; h++) {
+          chances[y][h] += share[h] * (same[y][h] - chances[y][h]);
         }
       }
     }
@@ -370,6 +417,15 @@ public final class Belief {
 
   /** Share of each set of a support in which no repair has changed anything. */
   private double[] untouched(Support support) {
+    Shares known = untouched;
+    if (known == null || known.of() != support) {
+      known = new Shares(support, workedOut(support));
+      untouched = known;
+    }
+    return known.shares();
+  }
+
+  private double[] workedOut(Support support) {
     double[] all = new double[lattice.size()];
     double[] same = new double[lattice.size()];
     for (int i = 0; i < weights.length; i++) {

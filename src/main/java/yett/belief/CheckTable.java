@@ -19,6 +19,9 @@ public final class CheckTable {
 
   private final double[][] rows;
 
+  /** By cause, up to the last that shows here, its row or null. */
+  private final double[][] byCause;
+
   CheckTable(String id, double[] base, int[] causes, double[][] rows) {
     this.id = id;
     this.base = cumulative(id, base);
@@ -31,6 +34,15 @@ public final class CheckTable {
       }
       this.rows[Arrays.binarySearch(this.causes, causes[i])] = cumulative(id, rows[i]);
     }
+    byCause = byCause(this.causes, this.rows);
+  }
+
+  private static double[][] byCause(int[] causes, double[][] rows) {
+    double[][] all = new double[causes.length == 0 ? 0 : causes[causes.length - 1] + 1][];
+    for (int i = 0; i < causes.length; i++) {
+      all[causes[i]] = rows[i];
+    }
+    return all;
   }
 
   private CheckTable(CheckTable other, double[][] rows) {
@@ -38,6 +50,7 @@ public final class CheckTable {
     this.base = other.base;
     this.causes = other.causes;
     this.rows = rows;
+    byCause = byCause(causes, rows);
   }
 
   /**
@@ -84,8 +97,7 @@ public final class CheckTable {
   }
 
   private double[] row(int cause) {
-    int at = Arrays.binarySearch(causes, cause);
-    return at < 0 ? null : rows[at];
+    return cause < byCause.length ? byCause[cause] : null;
   }
 
   /** Cumulative row of a cause; null if it does not show here; not to be written to. */

@@ -9,6 +9,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import yett.casebook.DataDirectory;
+import yett.files.SealedFiles;
 import yett.interview.Expertise;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Problem;
@@ -145,6 +146,11 @@ public final class RuleBases {
     SortedMap<String, String> own = new TreeMap<>(base.rules());
     own.values().removeAll(shippedRules());
     return own;
+  }
+
+  /** Where what was worked out of rule bases is kept between starts, apart from their rules. */
+  public SealedFiles keptRuns() {
+    return new SealedFiles(directory.cache().resolve("runs"), directory.settings().resolve(KEY));
   }
 
   /** Which rules may run on this computer. */

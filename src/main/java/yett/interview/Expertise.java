@@ -2,6 +2,7 @@ package yett.interview;
 
 import java.nio.file.Path;
 import java.util.Map;
+import yett.belief.Belief;
 import yett.belief.CausalModel;
 import yett.belief.GateModels;
 import yett.knowledge.RuleBase;
@@ -67,6 +68,15 @@ public final class Expertise {
    */
   public CausalModel model(Map<String, Double> odds) {
     return outset.model(odds);
+  }
+
+  /**
+   * What is believed of a gate that is reported, before anything is said of it.
+   *
+   * @param odds factors of the causes' odds there
+   */
+  public Belief atReport(Map<String, Double> odds) {
+    return outset.belief(odds);
   }
 
   public Planner planner() {

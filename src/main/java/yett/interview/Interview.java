@@ -215,6 +215,14 @@ public final class Interview implements AutoCloseable {
 
   /** Listens to an answer without recording it; empty if it would not be weighed. */
   public Optional<Hearing> hear(Moment moment, Check check, Answer answer) {
+    return meaning(moment, check, answer)
+        .map(
+            f ->
+                new Hearing(f, moment.belief().chanceOf(new Observation(check.id(), f.weights()))));
+  }
+
+  /** The same for whoever does not ask how likely it is, which takes longer than to hear it. */
+  public Optional<Finding> meaning(Moment moment, Check check, Answer answer) {
     CaseState state = moment.state();
     long event = moment.next();
     Optional<Fact> given =
@@ -225,9 +233,7 @@ public final class Interview implements AutoCloseable {
     }
     Set<Fact> facts = facts(state, moment.entries());
     facts.add(given.get());
-    Optional<Finding> finding = judge.judge(facts).finding(event);
-    return finding.map(
-        f -> new Hearing(f, moment.belief().chanceOf(new Observation(check.id(), f.weights()))));
+    return judge.judge(facts).finding(event);
   }
 
   /**

@@ -32,6 +32,9 @@ final class RepairOrder {
   /** By cause, the repairs that remove it. */
   private final int[][] removing;
 
+  /** By hypothesis, whether there are repairs for all of its causes. */
+  private final boolean[] mendable;
+
   private final double[] efforts;
 
   /** By repair, whether the chance that it removes something is enough to begin with it. */
@@ -80,6 +83,10 @@ final class RepairOrder {
           IntStream.range(0, removed.length)
               .filter(r -> scene.repairs().get(r).removes()[cause] > 0)
               .toArray();
+    }
+    mendable = new boolean[scene.hypotheses().length];
+    for (int h = 0; h < mendable.length; h++) {
+      mendable[h] = Arrays.stream(scene.hypotheses()[h]).allMatch(c -> removing[c].length > 0);
     }
     efforts =
         scene.repairs().stream()
@@ -213,7 +220,7 @@ final class RepairOrder {
         nothing += weight;
       } else if (!curable(causes)) {
         always += weight;
-        others += !all && curableByOthers(causes, tried) ? weight : 0;
+        others += !all && mendable[h] && curableByOthers(causes, tried) ? weight : 0;
       } else if (causes.length == 1) {
         alone[causes[0]] += weight;
       } else {

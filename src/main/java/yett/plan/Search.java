@@ -302,8 +302,16 @@ final class Search {
 
   /** Weights that add up to 1; none if there is nothing to add up. */
   private static double[] normal(double[] weights) {
-    double sum = Arrays.stream(weights).sum();
+    double sum = sum(weights);
     return sum > EPSILON ? Arrays.stream(weights).map(w -> w / sum).toArray() : new double[0];
+  }
+
+  private static double sum(double[] weights) {
+    double sum = 0;
+    for (double weight : weights) {
+      sum += weight;
+    }
+    return sum;
   }
 
   /** The checks that resolve most for their cost when a repair has not cured. */
@@ -445,7 +453,7 @@ final class Search {
     int after = scene.afterTrying(repair, state);
     double value = scene.trying(repair, state);
     double[] left = aftermath.of(weights, repair);
-    double fails = Arrays.stream(left).sum();
+    double fails = sum(left);
     if (fails > EPSILON) {
       for (int h = 0; h < left.length; h++) {
         left[h] /= fails;

@@ -3,6 +3,7 @@ package yett.replay;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import yett.interview.Answer;
 import yett.interview.Event;
 import yett.knowledge.Role;
@@ -80,12 +81,17 @@ public record RecordedCase(
 
   /** The same gate, otherwise answered. */
   RecordedCase withAnswers(Map<String, RepeatedAnswer<Answer>> others) {
+    return with(site, others);
+  }
+
+  private RecordedCase with(
+      Map<String, String> otherSite, Map<String, RepeatedAnswer<Answer>> others) {
     return new RecordedCase(
         file,
         name,
         story,
         person,
-        site,
+        otherSite,
         complaints,
         history,
         others,
@@ -100,6 +106,15 @@ public record RecordedCase(
         keptAside,
         blind,
         call);
+  }
+
+  /** All that the file says of it, the same however its maps are ordered. */
+  public String content() {
+    return String.join(
+        "\n",
+        with(Map.of(), Map.of()).toString(),
+        new TreeMap<>(site).toString(),
+        new TreeMap<>(answers).toString());
   }
 
   /**

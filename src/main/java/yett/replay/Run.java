@@ -28,6 +28,7 @@ import yett.replay.Replayed.Mended;
 import yett.replay.Replayed.Proved;
 import yett.replay.Replayed.Why;
 import yett.rules.Conclusion.Contradiction;
+import yett.rules.Conclusion.Finding;
 import yett.wording.StepWords;
 
 /** One run of one case: asks, hears the witness, writes down. */
@@ -46,13 +47,18 @@ final class Run {
   private double spent;
   private String because = "";
 
-  Run(Interview interview, RecordedCase recorded, Respondent witness, Instant start) {
+  Run(
+      Interview interview,
+      RecordedCase recorded,
+      Respondent witness,
+      Instant start,
+      Transcript transcript) {
     this.interview = interview;
     this.base = interview.expertise().base();
     this.recorded = recorded;
     this.witness = witness;
     this.start = start;
-    this.transcript = new Transcript(base);
+    this.transcript = transcript;
     this.watch = new SafetyWatch(base);
   }
 
@@ -302,7 +308,7 @@ final class Run {
         witness.answer(
             check,
             moment.judgement().expectation(check.id()),
-            a -> interview.hear(moment, check, a).map(h -> h.finding().outcome()));
+            a -> interview.meaning(moment, check, a).map(Finding::outcome));
     if (!said.why().isEmpty()) {
       transcript.note(said.why());
     }

@@ -28,15 +28,50 @@ public record Score(
     int unsafe) {
 
   public static Score of(List<Replayed> cases) {
+    return together(cases.stream().map(Score::one).toList());
+  }
+
+  /**
+   * What of one case goes into the score.
+   *
+   * @param right whether it came out as its file says; empty where the file says nothing
+   * @param inFirstThree the same of the first three causes, or of the stop
+   */
+  public record One(
+      Optional<Boolean> right,
+      Optional<Boolean> inFirstThree,
+      long toFind,
+      long checks,
+      double minutes,
+      int unsafe) {
+
+    /** What is empty is left out of a file. */
+    public One {
+      right = right == null ? Optional.empty() : right;
+      inFirstThree = inFirstThree == null ? Optional.empty() : inFirstThree;
+    }
+  }
+
+  public static One one(Replayed replayed) {
+    return new One(
+        right(replayed),
+        replayed.judged().stop().or(() -> replayed.judged().inFirstThree()),
+        toFind(replayed),
+        checks(replayed),
+        replayed.spentMinutes(),
+        replayed.unsafe().size());
+  }
+
+  public static Score together(List<One> cases) {
     return new Score(
         cases.size(),
-        count(cases, c -> right(c).map(r -> true)),
-        count(cases, Score::right),
-        count(cases, c -> c.judged().stop().or(() -> c.judged().inFirstThree())),
-        median(cases, Score::toFind),
-        median(cases, Score::checks),
-        median(cases, Replayed::spentMinutes),
-        cases.stream().mapToInt(c -> c.unsafe().size()).sum());
+        count(cases, c -> c.right().map(r -> true)),
+        count(cases, One::right),
+        count(cases, One::inFirstThree),
+        median(cases, One::toFind),
+        median(cases, One::checks),
+        median(cases, One::minutes),
+        cases.stream().mapToInt(One::unsafe).sum());
   }
 
   /**
@@ -62,11 +97,11 @@ public record Score(
     return replayed.steps().stream().filter(s -> asks(s) && s.why().saves().isPresent()).count();
   }
 
-  private static int count(List<Replayed> cases, Function<Replayed, Optional<Boolean>> what) {
+  private static int count(List<One> cases, Function<One, Optional<Boolean>> what) {
     return (int) cases.stream().filter(c -> what.apply(c).orElse(false)).count();
   }
 
-  private static double median(List<Replayed> cases, ToDoubleFunction<Replayed> what) {
+  private static double median(List<One> cases, ToDoubleFunction<One> what) {
     double[] sorted = cases.stream().mapToDouble(what).sorted().toArray();
     int middle = sorted.length / 2;
     if (sorted.length == 0) {

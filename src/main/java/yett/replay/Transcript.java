@@ -25,6 +25,7 @@ final class Transcript {
   private static final double LEAST = 0.001;
 
   private final RuleBase base;
+  private final boolean beliefs;
   private final List<Taken> steps = new ArrayList<>();
   private final List<Mended> repairs = new ArrayList<>();
   private final List<Proved> proofs = new ArrayList<>();
@@ -38,8 +39,12 @@ final class Transcript {
   /** A look of the round that was begun, answered by this event. */
   record Look(String check, String answer, boolean assumed, long event) {}
 
-  Transcript(RuleBase base) {
+  /**
+   * @param beliefs whether what is believed after each step is written down
+   */
+  Transcript(RuleBase base, boolean beliefs) {
     this.base = base;
+    this.beliefs = beliefs;
   }
 
   /** A step that was answered by this event; {@link #finish} completes it. */
@@ -86,7 +91,7 @@ final class Transcript {
             open.answer(),
             open.assumed(),
             looks.isEmpty() ? meaning(moment, event) : Optional.empty(),
-            belief(moment),
+            beliefs ? belief(moment) : Map.of(),
             open.minutes(),
             looks.stream()
                 .map(

@@ -15,6 +15,7 @@ import java.util.TreeMap;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
+import yett.files.SealedFiles;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.History;
@@ -41,7 +42,7 @@ public final class RuleCache {
           History.class,
           Repair.class);
 
-  private final KeptRules kept;
+  private final SealedFiles kept;
   private final Runnable beforeCompiling;
 
   /**
@@ -50,7 +51,7 @@ public final class RuleCache {
    * @param beforeCompiling told when rules have to be compiled, which takes seconds
    */
   public RuleCache(Path folder, Path key, Runnable beforeCompiling) {
-    this.kept = new KeptRules(folder, key);
+    this.kept = new SealedFiles(folder, key);
     this.beforeCompiling = beforeCompiling;
   }
 

@@ -34,7 +34,8 @@ public final class AcceptedRun {
   /** Bytes: some hundred thousand cases. */
   private static final int LARGEST = 64 << 20;
 
-  private static final JsonMapper MAPPER =
+  /** Writes and reads a case as one line. */
+  static final JsonMapper MAPPER =
       JsonMapper.builder()
           .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
           .propertyNamingStrategy(PropertyNamingStrategies.KEBAB_CASE)

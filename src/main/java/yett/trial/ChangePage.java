@@ -126,11 +126,7 @@ public final class ChangePage {
     }
     long slight = comparison.differences().stream().filter(Difference::slight).count();
     page.fact("Only a chance moved, by less than 5 points", slight + " cases");
-    if (comparison.untouched() > 0) {
-      page.fact(
-          "Not replayed",
-          comparison.untouched() + " cases in whose answers the change moves next to nothing");
-    }
+    comparison.notReplayed().ifPresent(words -> page.fact("Not replayed", words));
     page.close().close();
     if (!comparison.alone().isEmpty()) {
       page.leaf("p", "Not compared: " + String.join(", ", comparison.alone()) + ".");

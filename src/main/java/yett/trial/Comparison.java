@@ -2,7 +2,7 @@ package yett.trial;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -12,10 +12,11 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.BiPredicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import yett.interview.Expertise;
 import yett.replay.InOrder;
 import yett.replay.RecordedCase;
-import yett.replay.Replayed;
 import yett.replay.Score;
 import yett.trial.Account.Key;
 
@@ -26,7 +27,10 @@ import yett.trial.Account.Key;
  * @param differences by case, those that went from right to wrong first
  * @param alone cases that only one of the two can run
  * @param sums what differs in how many cases, and the sums of minutes
- * @param untouched how many cases of both were not replayed, because the change cannot touch them
+ * @param elsewhere how many cases of both were not replayed, because nothing of the change can be
+ *     at their gates
+ * @param passedOver how many were not, because the change does not seem to touch them; see {@link
+ *     Screen}
  */
 public record Comparison(
     List<String> cards,
@@ -35,7 +39,30 @@ public record Comparison(
     Score first,
     Score second,
     List<String> sums,
-    int untouched) {
+    int elsewhere,
+    int passedOver) {
+
+  /** One of the two rule bases. */
+  public record Side(Expertise expertise, CasesBeside cases) {}
+
+  /** How many cases of both were not replayed. */
+  public int untouched() {
+    return elsewhere + passedOver;
+  }
+
+  /** What was not replayed, and why: a quick look is told as one. */
+  public Optional<String> notReplayed() {
+    String certain = elsewhere + " cases at whose gates nothing of the change can be";
+    String quick =
+        passedOver
+            + " cases passed over at a quick look, in whose answers the change moves next to"
+            + " nothing";
+    String words =
+        Stream.of(elsewhere > 0 ? certain : "", passedOver > 0 ? quick : "")
+            .filter(w -> !w.isEmpty())
+            .collect(Collectors.joining("; "));
+    return words.isEmpty() ? Optional.empty() : Optional.of(words);
+  }
 
   /** Names of cases that were right before and are not now. */
   public List<String> wrong() {
@@ -46,70 +73,55 @@ public record Comparison(
   }
 
   /** All cases are replayed. */
-  public static Comparison of(
-      Expertise first,
-      CasesBeside ofFirst,
-      Expertise second,
-      CasesBeside ofSecond,
-      Runnable progress) {
-    return replayed(first, ofFirst, second, ofSecond, progress, 0);
+  public static Comparison of(Side first, Side second, Runnable progress) {
+    return replayed(first, second, KeptRuns.NONE, progress, Map.of());
   }
 
   /**
-   * The same, with only those cases replayed of which the change can make another thing.
+   * The same, with only those cases replayed of which the change seems to make another thing.
    *
    * @param first and second: each with its cases; the same case in both is run under each
+   * @param kept runs that need not be made again
    * @param progress told after each run, twice for a case of both
    */
-  public static Comparison ofTouched(
-      Expertise first,
-      CasesBeside ofFirst,
-      Expertise second,
-      CasesBeside ofSecond,
-      Runnable progress) {
-    if (!Screen.canTell(first.base(), second.base())) {
-      return of(first, ofFirst, second, ofSecond, progress);
-    }
-    Set<Key> both = ofFirst.cases().stream().map(Key::of).collect(Collectors.toSet());
-    both.retainAll(ofSecond.cases().stream().map(Key::of).toList());
-    Screen screen = new Screen(first, second);
-    Set<Key> untouched = new HashSet<>();
-    List<Callable<Optional<Key>>> looks = new ArrayList<>();
-    for (RecordedCase recorded : ofSecond.cases()) {
-      looks.add(
-          () ->
-              both.contains(Key.of(recorded)) && !screen.mayDiffer(recorded)
-                  ? Optional.of(Key.of(recorded))
-                  : Optional.empty());
+  public static Comparison ofTouched(Side first, Side second, KeptRuns kept, Runnable progress) {
+    Set<Key> both = first.cases().cases().stream().map(Key::of).collect(Collectors.toSet());
+    both.retainAll(second.cases().cases().stream().map(Key::of).toList());
+    Screen screen = new Screen(first.expertise(), second.expertise());
+    Map<Key, Screen.Verdict> left = new HashMap<>();
+    List<Callable<Optional<Map.Entry<Key, Screen.Verdict>>>> looks = new ArrayList<>();
+    for (RecordedCase recorded : second.cases().cases()) {
+      if (both.contains(Key.of(recorded))) {
+        looks.add(
+            () ->
+                Optional.of(Map.entry(Key.of(recorded), screen.of(recorded)))
+                    .filter(e -> e.getValue() != Screen.Verdict.TO_REPLAY));
+      }
     }
     InOrder.run(
         looks,
         InOrder.threads(),
-        key -> {
-          key.ifPresent(untouched::add);
-          key.ifPresent(k -> progress.run());
-          key.ifPresent(k -> progress.run());
-        });
+        seen ->
+            seen.ifPresent(
+                e -> {
+                  left.put(e.getKey(), e.getValue());
+                  progress.run();
+                  progress.run();
+                }));
     return replayed(
-        first,
-        ofFirst.without(untouched),
-        second,
-        ofSecond.without(untouched),
+        new Side(first.expertise(), first.cases().without(left.keySet())),
+        new Side(second.expertise(), second.cases().without(left.keySet())),
+        kept,
         progress,
-        untouched.size());
+        left);
   }
 
   private static Comparison replayed(
-      Expertise first,
-      CasesBeside ofFirst,
-      Expertise second,
-      CasesBeside ofSecond,
-      Runnable progress,
-      int untouched) {
-    Trial before = Trial.run(first, ofFirst.cases(), Map.of(), progress);
+      Side first, Side second, KeptRuns kept, Runnable progress, Map<Key, Screen.Verdict> left) {
+    Trial before = Trial.run(first.expertise(), first.cases().cases(), Map.of(), kept, progress);
     Map<Key, Set<String>> inView =
         before.accounts().stream().collect(Collectors.toMap(Account::key, Account::inView));
-    Trial now = Trial.run(second, ofSecond.cases(), inView, progress);
+    Trial now = Trial.run(second.expertise(), second.cases().cases(), inView, kept, progress);
     Map<Key, Account> earlier =
         before.accounts().stream().collect(Collectors.toMap(Account::key, a -> a));
     Map<Account, Account> pairs = new LinkedHashMap<>();
@@ -124,24 +136,31 @@ public record Comparison(
     }
     earlier.values().forEach(a -> alone.add(a.name() + " (only in the first)"));
     List<Difference> differences = new ArrayList<>();
-    Additions fresh = Additions.of(first.base(), second.base());
+    Additions fresh = Additions.of(first.expertise().base(), second.expertise().base());
     pairs.forEach((a, b) -> Difference.between(a, b, fresh).ifPresent(differences::add));
     differences.sort(Comparator.comparing(Difference::turn).thenComparing(d -> !d.outcome()));
     return new Comparison(
-        CardsApart.words(first.base(), second.base()),
+        CardsApart.words(first.expertise().base(), second.expertise().base()),
         List.copyOf(differences),
         List.copyOf(alone),
-        score(before, pairs.keySet().stream().map(Account::key).toList()),
-        score(now, pairs.values().stream().map(Account::key).toList()),
+        score(before, pairs.keySet().stream().map(Account::key).collect(Collectors.toSet())),
+        score(now, pairs.values().stream().map(Account::key).collect(Collectors.toSet())),
         sums(pairs),
-        untouched);
+        count(left, Screen.Verdict.ELSEWHERE),
+        count(left, Screen.Verdict.PASSED_OVER));
+  }
+
+  private static int count(Map<Key, Screen.Verdict> left, Screen.Verdict verdict) {
+    return (int) left.values().stream().filter(v -> v == verdict).count();
   }
 
   /** Of the cases of both alone, so that like is held against like. */
-  private static Score score(Trial trial, List<Key> both) {
-    List<Replayed> replayed =
-        trial.replayed().stream().filter(r -> both.contains(new Key(r.file(), r.name()))).toList();
-    return Score.of(replayed);
+  private static Score score(Trial trial, Set<Key> both) {
+    return Score.together(
+        IntStream.range(0, trial.accounts().size())
+            .filter(i -> both.contains(trial.accounts().get(i).key()))
+            .mapToObj(trial.scores()::get)
+            .toList());
   }
 
   private static List<String> sums(Map<Account, Account> pairs) {

@@ -9,10 +9,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.Callable;
 import java.util.function.Function;
 import yett.interview.Expertise;
 import yett.knowledge.LeftOut;
 import yett.knowledge.RuleBase;
+import yett.replay.InOrder;
 import yett.replay.RecordedCase;
 import yett.replay.Replayer;
 import yett.replay.Score;
@@ -37,7 +39,7 @@ public final class Culprits {
   /**
    * @param base with the new cards
    * @param ready makes a rule base ready to reason with
-   * @param progress told after each run
+   * @param progress told after each case
    */
   Culprits(RuleBase base, Function<RuleBase, Expertise> ready, Runnable progress) {
     this.base = base;
@@ -90,9 +92,17 @@ public final class Culprits {
    */
   List<String> words(List<RecordedCase> wrong, List<String> cards) {
     Map<String, List<String>> costs = new TreeMap<>();
+    List<Callable<Map.Entry<String, String>>> tasks = new ArrayList<>();
     for (RecordedCase recorded : wrong.stream().limit(MOST_CASES).toList()) {
-      costs.computeIfAbsent(behind(recorded, cards), key -> new ArrayList<>()).add(recorded.name());
+      tasks.add(() -> Map.entry(behind(recorded, cards), recorded.name()));
     }
+    InOrder.run(
+        tasks,
+        InOrder.threads(),
+        found -> {
+          costs.computeIfAbsent(found.getKey(), key -> new ArrayList<>()).add(found.getValue());
+          progress.run();
+        });
     List<String> words = new ArrayList<>();
     costs.forEach((cards2, cases) -> words.add(cards2 + ": " + String.join(", ", cases)));
     if (wrong.size() > MOST_CASES) {
@@ -151,10 +161,13 @@ public final class Culprits {
   }
 
   private boolean rightWithout(RecordedCase recorded, Set<String> cards) {
-    Expertise expertise =
-        without.computeIfAbsent(cards, left -> ready.apply(LeftOut.of(base, left)));
-    boolean right = Score.right(new Replayer(expertise).run(recorded)).orElse(true);
-    progress.run();
-    return right;
+    Replayer replayer = new Replayer(without(cards)).withoutBeliefs();
+    return Score.right(replayer.run(recorded)).orElse(true);
+  }
+
+  private Expertise without(Set<String> cards) {
+    synchronized (without) {
+      return without.computeIfAbsent(cards, left -> ready.apply(LeftOut.of(base, left)));
+    }
   }
 }

@@ -12,7 +12,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import yett.interview.Expertise;
 import yett.replay.RecordedCase;
-import yett.replay.Replayed;
 import yett.replay.Score;
 import yett.trial.Account.Key;
 
@@ -78,8 +77,8 @@ public record Tested(
             .filter(a -> a.rightUnseen() || a.mendedUnseen())
             .map(Account::name)
             .toList(),
-        trial.replayed().stream().map(Replayed::unsafe).flatMap(List::stream).toList(),
-        Score.of(trial.replayed()),
+        trial.accounts().stream().map(Account::unsafe).flatMap(List::stream).toList(),
+        Score.together(trial.scores()),
         () -> write(accepted, trial, folder, whole));
   }
 

@@ -3,6 +3,7 @@ package yett.trial;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import yett.interview.Expertise;
@@ -10,15 +11,14 @@ import yett.replay.InOrder;
 import yett.replay.RecordedCase;
 import yett.replay.Replayed;
 import yett.replay.Replayer;
+import yett.replay.Score;
 import yett.trial.Account.Key;
 
-/**
- * Cases run under one rule base.
- *
- * @param replayed without the moments, which hold whole beliefs
- */
-record Trial(List<Account> accounts, List<Replayed> replayed) {
-  private record Tried(Account account, Replayed replayed) {}
+/** Cases run under one rule base, each with its part of the score. */
+record Trial(List<Account> accounts, List<Score.One> scores) {
+
+  /** How one case came out. */
+  record Tried(Account account, Score.One score) {}
 
   /**
    * Runs all cases, several at once; the result does not depend on how many.
@@ -31,26 +31,48 @@ record Trial(List<Account> accounts, List<Replayed> replayed) {
       List<RecordedCase> cases,
       Map<Key, Set<String>> inView,
       Runnable progress) {
-    Replayer replayer = new Replayer(expertise);
+    return run(expertise, cases, inView, KeptRuns.NONE, progress);
+  }
+
+  /**
+   * The same, without those runs that were kept; the others are kept for the next time.
+   *
+   * @param kept of any rule base
+   */
+  static Trial run(
+      Expertise expertise,
+      List<RecordedCase> cases,
+      Map<Key, Set<String>> inView,
+      KeptRuns kept,
+      Runnable progress) {
+    Replayer replayer = new Replayer(expertise).withoutBeliefs();
+    KeptRuns.Of runs = kept.of(expertise.base());
     List<Callable<Tried>> tasks = new ArrayList<>();
     for (RecordedCase recorded : cases) {
       Set<String> also = inView.getOrDefault(Key.of(recorded), Set.of());
+      Optional<Tried> known = runs.get(recorded, also);
       tasks.add(
           () -> {
+            if (known.isPresent()) {
+              return known.get();
+            }
             Replayed replayed = replayer.run(recorded);
-            return new Tried(Account.of(recorded, replayed, also), replayed.withoutMoment());
+            Score.One score = Score.one(replayed);
+            runs.put(recorded, () -> new Tried(Account.of(recorded, replayed, Set.of()), score));
+            return new Tried(Account.of(recorded, replayed, also), score);
           });
     }
     List<Account> accounts = new ArrayList<>();
-    List<Replayed> replayed = new ArrayList<>();
+    List<Score.One> scores = new ArrayList<>();
     InOrder.run(
         tasks,
         InOrder.threads(),
         tried -> {
           accounts.add(tried.account());
-          replayed.add(tried.replayed());
+          scores.add(tried.score());
           progress.run();
         });
-    return new Trial(List.copyOf(accounts), List.copyOf(replayed));
+    runs.keep();
+    return new Trial(List.copyOf(accounts), List.copyOf(scores));
   }
 }

@@ -24,6 +24,12 @@ record Weighed(String subject, String words, Map<String, Double> decibans) {
   /** Less than this is not worth a line. */
   private static final double LEAST = 0.5;
 
+  /** What is empty is left out of a file. */
+  Weighed {
+    words = words == null ? "" : words;
+    decibans = decibans == null ? Map.of() : decibans;
+  }
+
   /** Where the causes in view stand before any answer, as log-odds. */
   static Weighed outset(Iterable<String> causes, Moment moment) {
     Map<String, Double> decibans = new TreeMap<>();

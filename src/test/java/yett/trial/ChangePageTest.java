@@ -23,9 +23,7 @@ class ChangePageTest {
   @TempDir private Path other;
 
   private static String page(SmallFolder before, SmallFolder now) {
-    Comparison comparison =
-        Comparison.of(
-            before.expertise(), before.cases(""), now.expertise(), now.cases(""), () -> {});
+    Comparison comparison = Comparison.of(before.side(""), now.side(""), () -> {});
     return ChangePage.of(
         comparison,
         List.of("cause chain-worn costs: slack"),

@@ -11,7 +11,7 @@ class ComparisonTest {
   @TempDir private Path other;
 
   private static Comparison compare(SmallFolder a, SmallFolder b) {
-    return Comparison.of(a.expertise(), a.cases(""), b.expertise(), b.cases(""), () -> {});
+    return Comparison.of(a.side(""), b.side(""), () -> {});
   }
 
   @Test

@@ -36,9 +36,7 @@ class CulpritsTest {
   }
 
   private List<String> costs(SmallFolder before, SmallFolder now) {
-    Comparison comparison =
-        Comparison.of(
-            before.expertise(), before.cases(""), now.expertise(), now.cases(""), () -> {});
+    Comparison comparison = Comparison.of(before.side(""), now.side(""), () -> {});
     assertThat(comparison.wrong()).contains("slack");
     return Culprits.of(
         comparison,
@@ -84,16 +82,13 @@ class CulpritsTest {
     SmallFolder before = new SmallFolder(one).noisy();
     SmallFolder rare = new SmallFolder(other).noisy();
     rare.write("innocent.yaml", innocent(1));
-    Comparison few =
-        Comparison.ofTouched(
-            before.expertise(), before.cases(""), rare.expertise(), rare.cases(""), () -> {});
+    Comparison few = Comparison.ofTouched(before.side(""), rare.side(""), KeptRuns.NONE, () -> {});
     assertThat(few.untouched()).isEqualTo(2);
     assertThat(few.differences()).isEmpty();
 
     rare.write("worn.yaml", GREEDY);
     Comparison touched =
-        Comparison.ofTouched(
-            before.expertise(), before.cases(""), rare.expertise(), rare.cases(""), () -> {});
+        Comparison.ofTouched(before.side(""), rare.side(""), KeptRuns.NONE, () -> {});
     assertThat(touched.wrong()).containsExactly("slack");
   }
 
@@ -114,12 +109,7 @@ class CulpritsTest {
     SmallFolder now = new SmallFolder(other);
     now.write("dark.yaml", RULED_OUT);
     Comparison touched =
-        Comparison.ofTouched(
-            before.expertise(),
-            before.cases("slack"),
-            now.expertise(),
-            now.cases("slack"),
-            () -> {});
+        Comparison.ofTouched(before.side("slack"), now.side("slack"), KeptRuns.NONE, () -> {});
     assertThat(touched.untouched()).isZero();
   }
 }

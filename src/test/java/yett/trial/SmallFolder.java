@@ -72,6 +72,10 @@ final class SmallFolder {
     return change("harbour.case.yaml", "opening: 6 m}", "opening: 6 m}\ncomplaints: [noisy-chain]");
   }
 
+  String text(String name) {
+    return KnowledgeSource.folder(folder).files().get(name);
+  }
+
   Path path() {
     return folder;
   }
@@ -84,6 +88,10 @@ final class SmallFolder {
   CasesBeside cases(String only) {
     KnowledgeSource source = KnowledgeSource.folder(folder);
     return CasesBeside.of(source.files(), RuleBase.read(source), only);
+  }
+
+  Comparison.Side side(String only) {
+    return new Comparison.Side(expertise(), cases(only));
   }
 
   Tested test(String only) {

@@ -73,6 +73,8 @@ class TestedTest {
         .change("harbour.case.yaml", "truth: [chain-slack]", "expect: charger-dead");
     Difference first = small.test("").changed().get(0);
     assertThat(first.name()).isEqualTo("slack");
+    assertThat(first.words())
+        .anyMatch(w -> w.matches("evidence for chain-slack: at the outset, was .+ dB, is .+"));
     assertThat(first.turn()).isEqualTo(Turn.WORSE);
   }
 

@@ -21,7 +21,9 @@ import yett.knowledge.KnowledgeSource;
 import yett.trial.CasesBeside;
 import yett.trial.ChangePage;
 import yett.trial.Comparison;
+import yett.trial.Comparison.Side;
 import yett.trial.Culprits;
+import yett.trial.KeptRuns;
 import yett.trial.ReleaseNotes;
 
 /** {@code knowledge compare}: what a change to the cards does to cases. */
@@ -34,9 +36,11 @@ public final class CompareCommands {
           + " for the rule base in use with the add-on laid over it. Cases in which all was asked,"
           + " concluded and done as before, and no chance moved by 5 points, are only counted;"
           + " --near shows them as well. Cases that went from right to wrong are always listed,"
-          + " with the new card without which they are right. A case is not replayed if its"
-          + " answers, given one after the other, move no chance by 3 points and no cause of which"
-          + " a card says something else stands at 5 %; --all replays every case. --html writes a page to print: what the change"
+          + " with the new card without which they are right. A case is not replayed if nothing"
+          + " of the change can be at its gate. A quick look passes over those whose answers,"
+          + " given one after the other, move no chance by 3 points while no cause of which"
+          + " a card says something else stands at 5 %. Runs of earlier comparisons are not made"
+          + " again. --all replays every case anew. --html writes a page to print: what the change"
           + " adds, and which cases it breaks, mends and moves, with why. --notes"
           + " writes what is new for whoever gets the next version (docs/add-ons.md).";
 
@@ -65,7 +69,7 @@ public final class CompareCommands {
           boolean near,
       @Option(
               longName = "all",
-              description = "replay every case, also those that the change cannot touch")
+              description = "replay every case anew, also those that a quick look passes over")
           boolean all,
       @Option(longName = "html", description = "write it as a page to print to this new file")
           String html,
@@ -119,9 +123,6 @@ public final class CompareCommands {
         + ".";
   }
 
-  /** A rule base, its cases, and its name in messages. */
-  private record Side(Expertise expertise, CasesBeside cases) {}
-
   private Side side(KnowledgeSource source, String only) {
     Expertise expertise = desk.tried(source);
     CasesBeside cases = CasesBeside.of(source.files(), expertise.base(), only);
@@ -150,10 +151,9 @@ public final class CompareCommands {
     int runs = first.cases().cases().size() + second.cases().cases().size();
     try (Progress progress = console.start("Replaying", runs)) {
       return all
-          ? Comparison.of(
-              first.expertise(), first.cases(), second.expertise(), second.cases(), progress::step)
+          ? Comparison.of(first, second, progress::step)
           : Comparison.ofTouched(
-              first.expertise(), first.cases(), second.expertise(), second.cases(), progress::step);
+              first, second, KeptRuns.in(desk.ruleBases().keptRuns()), progress::step);
     }
   }
 }

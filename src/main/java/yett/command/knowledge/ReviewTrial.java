@@ -46,7 +46,11 @@ final class ReviewTrial {
         continue;
       }
       try (Progress progress = console.start("Replaying", 2 * first.cases().size())) {
-        Comparison comparison = Comparison.of(before, first, after, second, progress::step);
+        Comparison comparison =
+            Comparison.of(
+                new Comparison.Side(before, first),
+                new Comparison.Side(after, second),
+                progress::step);
         List<Block> blocks = new ArrayList<>();
         comparison.differences().forEach(d -> blocks.addAll(Differences.blocks(d)));
         blocks.add(Block.heading(where));

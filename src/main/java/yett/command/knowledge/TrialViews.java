@@ -57,13 +57,10 @@ final class TrialViews {
     }
     blocks.add(Block.heading("All cases of both"));
     List<Block.Row> rows = new ArrayList<>();
-    if (comparison.untouched() > 0) {
-      rows.add(
-          Block.row(
-              "Not replayed",
-              comparison.untouched()
-                  + " cases that the change cannot touch; --all replays them too"));
-    }
+    comparison
+        .notReplayed()
+        .ifPresent(
+            words -> rows.add(Block.row("Not replayed", words + ". --all replays them too")));
     rows.add(Block.row("First", comparison.first().words()));
     rows.add(Block.row("Second", comparison.second().words()));
     comparison.sums().forEach(s -> rows.add(row(s)));

@@ -1,26 +1,28 @@
-package yett.rules;
+package yett.files;
 
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.security.GeneralSecurityException;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
-import yett.files.OwnFiles;
-import yett.files.Room;
-import yett.files.WholeFile;
 
 /**
- * Compiled rules in files. They are loaded as classes and can do what their user can, so each file
- * bears a seal that only this user's key can make; a file without it is as if it were not there.
+ * What was worked out once and can be worked out again, in files. Compiled rules among them are
+ * loaded as classes and can do what their user can, so each file bears a seal that only this user's
+ * key can make; a file without it is as if it were not there.
  */
-final class KeptRules {
+public final class SealedFiles {
   private static final String SEAL = "HmacSHA256";
   private static final int SEAL_BYTES = 32;
   private static final int KEY_BYTES = 32;
@@ -32,13 +34,13 @@ final class KeptRules {
   /**
    * @param keyFile made when it is needed; readable by the user only, or nothing is kept
    */
-  KeptRules(Path folder, Path keyFile) {
+  public SealedFiles(Path folder, Path keyFile) {
     this.folder = folder;
     this.keyFile = keyFile;
   }
 
   /** What was kept under a name, if it is this user's and as it was kept. */
-  Optional<byte[]> get(String name) {
+  public Optional<byte[]> get(String name) {
     Path file = folder.resolve(name);
     if (!OwnFiles.isOurs(file) || !Files.isRegularFile(file)) {
       return Optional.empty();
@@ -58,8 +60,8 @@ final class KeptRules {
     }
   }
 
-  /** Keeps compiled rules for the next start, if that is possible. */
-  void put(String name, byte[] content) {
+  /** Keeps something for the next start, if that is possible. */
+  public void put(String name, byte[] content) {
     try {
       makeKey();
       Optional<byte[]> key = key();
@@ -73,7 +75,32 @@ final class KeptRules {
         }
       }
     } catch (IOException e) {
-      return; // compiled again at the next start
+      return; // worked out again at the next start
+    }
+  }
+
+  /** Deletes all but the files that were written last. */
+  public void tidy(int most) {
+    try (Stream<Path> files = Files.list(folder)) {
+      List<Path> old =
+          files
+              .filter(Files::isRegularFile)
+              .sorted(Comparator.comparing(SealedFiles::written).reversed())
+              .skip(most)
+              .toList();
+      for (Path file : old) {
+        Files.deleteIfExists(file);
+      }
+    } catch (IOException e) {
+      return; // they stay until the next time
+    }
+  }
+
+  private static FileTime written(Path file) {
+    try {
+      return Files.getLastModifiedTime(file);
+    } catch (IOException e) {
+      return FileTime.fromMillis(0);
     }
   }
 

@@ -1,4 +1,4 @@
-package yett.rules;
+package yett.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -13,7 +13,7 @@ import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 @DisabledOnOs(OS.WINDOWS)
-class KeptRulesTest {
+class SealedFilesTest {
   private static final String NAME = "0a1b.kjar";
   private static final byte[] RULES = {1, 2, 3};
 
@@ -27,8 +27,8 @@ class KeptRulesTest {
     key = home.resolve("settings/rules.key");
   }
 
-  private KeptRules kept() {
-    return new KeptRules(home.resolve("cache/rules"), key);
+  private SealedFiles kept() {
+    return new SealedFiles(home.resolve("cache/rules"), key);
   }
 
   private static void rights(Path path, String rights) throws IOException {
@@ -76,7 +76,7 @@ class KeptRulesTest {
   @Test
   void what_was_sealed_with_another_key_is_foreign() throws IOException {
     kept().put(NAME, RULES);
-    new KeptRules(home.resolve("cache/rules"), home.resolve("other.key")).put(NAME, RULES);
+    new SealedFiles(home.resolve("cache/rules"), home.resolve("other.key")).put(NAME, RULES);
     assertThat(kept().get(NAME)).isEmpty();
   }
 

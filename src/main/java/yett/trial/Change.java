@@ -1,0 +1,157 @@
+package yett.trial;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import yett.interview.Site;
+import yett.interview.SiteFacts;
+import yett.knowledge.Check;
+import yett.knowledge.History;
+import yett.knowledge.Repair;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SiteCard;
+
+/** What differs between two rule bases, by the causes and the gates that it speaks of. */
+final class Change {
+  private final RuleBase before;
+  private final RuleBase now;
+  private final SiteFacts sites;
+
+  /** Causes of which some card speaks otherwise in the one than in the other. */
+  private final Set<String> causes = new HashSet<>();
+
+  /** Cards that differ in more than what they say of such a cause. */
+  private final List<SiteCard> cards = new ArrayList<>();
+
+  /** Whether something differs that belongs to no gate in particular. */
+  private boolean everywhere;
+
+  Change(RuleBase before, RuleBase now) {
+    this.before = before;
+    this.now = now;
+    this.sites = new SiteFacts(now);
+    everywhere =
+        !before.siteQuestions().equals(now.siteQuestions())
+            || !before.telephone().pressing().equals(now.telephone().pressing())
+            || !alikeInBoth(before.mainsParts(), now.mainsParts());
+    for (String id : union(before.causes(), now.causes())) {
+      if (!both(before.causes(), now.causes(), id)
+          || !before.causes().get(id).equals(now.causes().get(id))) {
+        causes.add(id);
+      }
+    }
+    union(before.repairs(), now.repairs())
+        .forEach(id -> repair(before.repairs().get(id), now.repairs().get(id)));
+    union(before.checks(), now.checks())
+        .forEach(id -> check(before.checks().get(id), now.checks().get(id)));
+    union(before.histories(), now.histories())
+        .forEach(id -> history(before.histories().get(id), now.histories().get(id)));
+    Stream.of(before, now)
+        .forEach(
+            base ->
+                causes.stream()
+                    .filter(base.causes()::containsKey)
+                    .map(base.causes()::get)
+                    .forEach(cards::add));
+  }
+
+  /** Whether it lies in cards only that a belief and a plan can weigh: no rule, set-up or stop. */
+  boolean inCardsOnly() {
+    return before.rules().equals(now.rules())
+        && before.tables().equals(now.tables())
+        && before.setUps().equals(now.setUps())
+        && before.stops().equals(now.stops())
+        && before.cautions().keySet().equals(now.cautions().keySet())
+        && before.planning().equals(now.planning())
+        && alikeInBoth(before.siteQuestions(), now.siteQuestions());
+  }
+
+  private static boolean alikeInBoth(Map<String, ?> a, Map<String, ?> b) {
+    return a.entrySet().stream()
+        .allMatch(e -> !b.containsKey(e.getKey()) || e.getValue().equals(b.get(e.getKey())));
+  }
+
+  boolean touches(String cause) {
+    return causes.contains(cause);
+  }
+
+  /**
+   * Whether nothing of it can be at a gate, so that nothing there can come out otherwise: what
+   * cannot be at a gate changes nothing there (docs/decisions/0036).
+   *
+   * @param answers what is known of the gate
+   */
+  boolean isElsewhere(Map<String, String> answers) {
+    if (everywhere || !inCardsOnly()) {
+      return false;
+    }
+    Site site = sites.site(answers);
+    return cards.stream().noneMatch(site::allows);
+  }
+
+  /** Of a repair that is otherwise alike only what it removes with another chance. */
+  private void repair(Repair a, Repair b) {
+    Map<String, Double> was = a == null ? Map.of() : a.removes();
+    Map<String, Double> is = b == null ? Map.of() : b.removes();
+    Set<String> removed = union(was, is);
+    if (a != null && b != null && a.withRemoves(Map.of()).equals(b.withRemoves(Map.of()))) {
+      removed.removeIf(c -> was.getOrDefault(c, 0.0).equals(is.getOrDefault(c, 0.0)));
+    } else {
+      add(a, b);
+    }
+    causes.addAll(removed);
+  }
+
+  /** Of a check that is otherwise alike only the rows that differ. */
+  private void check(Check a, Check b) {
+    Map<String, double[]> was = a == null ? Map.of() : a.likelihood();
+    Map<String, double[]> is = b == null ? Map.of() : b.likelihood();
+    Set<String> shows = union(was, is);
+    if (a != null && b != null && alikeBesidesRows(a, b)) {
+      shows.removeIf(c -> Arrays.equals(was.get(c), is.get(c)));
+    } else {
+      add(a, b);
+    }
+    causes.addAll(shows);
+  }
+
+  private static boolean alikeBesidesRows(Check a, Check b) {
+    return a.kind() == b.kind()
+        && a.question().equals(b.question())
+        && a.work().equals(b.work())
+        && Arrays.equals(a.otherwise(), b.otherwise())
+        && a.reliability().equals(b.reliability())
+        && a.repeats().equals(b.repeats())
+        && a.unmentioned() == b.unmentioned()
+        && a.area().equals(b.area())
+        && a.onlyIf().equals(b.onlyIf())
+        && a.danger() == b.danger();
+  }
+
+  private void history(History a, History b) {
+    Map<String, Double> was = a == null ? Map.of() : a.odds();
+    Map<String, Double> is = b == null ? Map.of() : b.odds();
+    Set<String> moved = union(was, is);
+    moved.removeIf(c -> was.getOrDefault(c, 1.0).equals(is.getOrDefault(c, 1.0)));
+    causes.addAll(moved);
+    everywhere |= a == null || b == null;
+  }
+
+  private void add(SiteCard... differing) {
+    Arrays.stream(differing).filter(card -> card != null).forEach(cards::add);
+  }
+
+  private static boolean both(Map<String, ?> a, Map<String, ?> b, String id) {
+    return a.containsKey(id) && b.containsKey(id);
+  }
+
+  private static Set<String> union(Map<String, ?> a, Map<String, ?> b) {
+    Set<String> union = new HashSet<>(a.keySet());
+    union.addAll(b.keySet());
+    return union;
+  }
+}
