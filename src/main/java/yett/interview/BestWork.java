@@ -51,11 +51,6 @@ final class BestWork {
     return advice.kind() == Advice.Kind.ASK ? step(advice, false) : empty();
   }
 
-  /** A check that tells of what is wrong, though none pays by itself; empty if none does. */
-  Optional<Step> lastLook(Planner planner) {
-    return new LastLooks(present, planner).advice(checks(false)).map(a -> ask(a, false));
-  }
-
   /** The work that there is at a moment, by the plan as it is. */
   static BestWork at(Moment moment, Expertise expertise) {
     Present present =

@@ -152,7 +152,6 @@ final class NextStep {
           .or(() -> calls.helpFirst(work, steps))
           .or(() -> work.best(false))
           .or(() -> present.isCall() ? calls.shortenVisit(work) : narrowed(work))
-          .or(() -> present.isCall() ? Optional.empty() : work.lastLook(planner))
           .orElseGet(this::nothingLeft);
     }
 

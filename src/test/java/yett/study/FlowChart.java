@@ -61,7 +61,7 @@ final class FlowChart implements Policy {
                   "tighten-chain",
                   "very-slack",
                   "tighten-chain",
-                  "taut",
+                  "tight",
                   "slacken-chain")),
           new Line("sprocket-offset", Map.of("out", "align-chain", "far-out", "align-chain")),
           new Line("marker-look", Map.of("gone", "fit-marker", "moved", "reseat-marker")),
