@@ -10,6 +10,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import yett.bundle.FirmKeys;
 import yett.casebook.CaseId;
@@ -24,7 +25,9 @@ import yett.files.OwnFiles;
 import yett.files.WholeFile;
 import yett.interview.Expertise;
 import yett.knowledge.FirmSettings;
+import yett.knowledge.KnowledgeException;
 import yett.knowledge.KnowledgeSource;
+import yett.knowledge.Names;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.ShippedKnowledge;
@@ -230,17 +233,30 @@ public final class Desk implements AutoCloseable {
     return new FirmKeys(directory.settings());
   }
 
-  /** What is on the van, if that was written down; parts that no card names are told of. */
+  /**
+   * What is on the van, if that was written down. Parts that no card names are told of; so is a
+   * list that cannot be read, because somebody waits for the sheet that goes without it.
+   */
   public Optional<VanStock> van() {
-    Optional<VanStock> van = new FirmFile(directory.settings()).van();
+    Optional<VanStock> van;
+    try {
+      van = new FirmFile(directory.settings()).van();
+    } catch (KnowledgeException e) {
+      e.problems().forEach(problem -> notices.accept(problem.toString()));
+      notices.accept("So the sheet does not say what is on the van.");
+      return Optional.empty();
+    }
+    Set<String> known = base().parts().keySet();
     van.map(v -> v.unknownTo(base()))
-        .filter(unknown -> !unknown.isEmpty())
         .ifPresent(
             unknown ->
-                notices.accept(
-                    "van.yaml: no repair takes "
-                        + String.join("; ", unknown)
-                        + ". Write parts as the cards do (knowledge show REPAIR)."));
+                unknown.forEach(
+                    part ->
+                        notices.accept(
+                            "van.yaml: no repair takes \""
+                                + part
+                                + "\". "
+                                + Names.advice(part, known))));
     return van;
   }
 
