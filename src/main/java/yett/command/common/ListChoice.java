@@ -95,7 +95,7 @@ public final class ListChoice {
         .toList();
   }
 
-  /** The texts that share most of the longer words of a line. */
+  /** The texts that share most of the longer words of a line, and at least half of them. */
   private static List<Integer> mostWordsInCommon(String text, List<String> texts) {
     List<String> words =
         Arrays.stream(text.split("[^\\p{L}\\p{N}]+")).filter(w -> w.length() >= 4).toList();
@@ -106,7 +106,7 @@ public final class ListChoice {
             .toArray();
     long most = Arrays.stream(common).max().orElse(0);
     return IntStream.range(0, common.length)
-        .filter(i -> most > 0 && common[i] == most)
+        .filter(i -> most > 0 && common[i] == most && 2 * most >= words.size())
         .boxed()
         .toList();
   }

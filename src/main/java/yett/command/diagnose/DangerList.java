@@ -1,6 +1,7 @@
 package yett.command.diagnose;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -81,16 +82,23 @@ public final class DangerList {
         continue;
       }
       if (text.equals("yes") && !heard.isEmpty()) {
-        record(step, new LinkedHashSet<>(heard), Set.of(), words);
-        return;
+        if (areSeparate(heard)) {
+          record(step, new LinkedHashSet<>(heard), Set.of(), words);
+          return;
+        }
+        sitting.say("Two of these are ways of the same danger: type the numbers, the graver one.");
+        continue;
       }
       if (NUMBERS.matcher(text).matches()) {
         Optional<Set<Danger>> picked = numbers(text, dangers);
-        if (picked.isPresent()) {
+        if (picked.isPresent() && areSeparate(picked.get())) {
           record(step, picked.get(), Set.of(), words);
           return;
         }
-        sitting.say("Type numbers from 1 to " + dangers.size() + ", or 0 alone for none.");
+        sitting.say(
+            "Type numbers from 1 to "
+                + dangers.size()
+                + ", or 0 alone for none; of two that are ways of the same danger, the graver.");
       } else if (!text.isEmpty()) {
         words.add(line.strip());
         heard = sitting.ears().dangers().hear(line, dangers);
@@ -152,6 +160,11 @@ public final class DangerList {
         Block.paragraph(
             (heard.size() == 1 ? "Is it so? yes" : "Are all of these so? yes")
                 + ", or the numbers of all that are so; 0 only if nothing on the whole list is."));
+  }
+
+  /** Whether each is the answer to another question; of two that are not, the graver counts. */
+  private static boolean areSeparate(Collection<Danger> picked) {
+    return picked.stream().map(d -> d.check().id()).distinct().count() == picked.size();
   }
 
   private static Optional<Set<Danger>> numbers(String text, List<Danger> dangers) {

@@ -63,11 +63,17 @@ public final class Volunteered {
   public boolean hear(String line) {
     boolean telling =
         !(sitting.moment().step() instanceof Step.AskDangers)
-            && !(sitting.moment().step() instanceof Step.MakeSafe)
             && line.codePoints().filter(Character::isLetter).count() >= 1
             && line.strip().length() >= 4
             && !PROMPTED.contains(line.strip().toLowerCase(Locale.ROOT));
-    return telling && take(line.strip());
+    boolean makesSafe = sitting.moment().step() instanceof Step.MakeSafe;
+    boolean taken = telling && take(line.strip());
+    if (telling && !taken && makesSafe) {
+      keep(line.strip());
+      sitting.say("Your words are kept. People first: go on with the steps.");
+      return true;
+    }
+    return taken;
   }
 
   /** The same for words that would only with good will be an answer to this check. */
