@@ -21,7 +21,7 @@ import yett.testing.PostgresServer;
  * own, on one PostgreSQL.
  */
 class CallIT {
-  private static final Pattern READ_OUT = Pattern.compile("Read out: ([^?]*\\?)");
+  private static final Pattern READ_OUT = Pattern.compile(".*Read out: ([^?]*\\?)");
   private static final int MOST_PROMPTS = 40;
 
   private static final Duration PATIENCE = Visitor.PATIENCE;

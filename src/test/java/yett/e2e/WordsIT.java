@@ -57,7 +57,8 @@ class WordsIT {
 
   @Test
   void unknown_later_back_and_correct_change_the_answers() {
-    try (Visitor visitor = Visitor.at(ASKED_FROM_OUTSIDE, home, "diagnose", "Slipway gate")) {
+    try (Visitor visitor =
+        Visitor.at(Story.of("slack-chain-after-winter"), home, "diagnose", "Slipway gate")) {
       visitor.until(Screen.Kind.CHECK);
       String first = visitor.checkId();
       visitor.say("unknown");
