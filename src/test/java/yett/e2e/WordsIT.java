@@ -58,7 +58,7 @@ class WordsIT {
   @Test
   void unknown_later_back_and_correct_change_the_answers() {
     try (Visitor visitor =
-        Visitor.at(Story.of("slack-chain-after-winter"), home, "diagnose", "Slipway gate")) {
+        Visitor.at(Story.of("transmitter-battery"), home, "diagnose", "Slipway gate")) {
       visitor.until(Screen.Kind.CHECK);
       String first = visitor.checkId();
       visitor.say("unknown");
