@@ -20,11 +20,6 @@ final class Likelihoods {
   /** Chance of each outcome of a check, under each hypothesis. */
   private final Function<CheckTable, double[][]> outcomes;
 
-  /** The same answer is weighed by what is believed now and by what was believed earlier. */
-  private volatile Mixed last;
-
-  private record Mixed(Observation of, double[] chances) {}
-
   private Likelihoods(
       CausalModel model,
       EffectsSeen effects,
@@ -99,15 +94,9 @@ final class Likelihoods {
     return together;
   }
 
-  /** Not to be written to. */
   private double[] mix(Observation observation) {
-    Mixed known = last;
-    if (known == null || !known.of().equals(observation)) {
-      double[] weights = observation.weights().stream().mapToDouble(Double::doubleValue).toArray();
-      known = new Mixed(observation, mixture.apply(effects.table(observation.check()), weights));
-      last = known;
-    }
-    return known.chances();
+    double[] weights = observation.weights().stream().mapToDouble(Double::doubleValue).toArray();
+    return mixture.apply(effects.table(observation.check()), weights);
   }
 
   private double[] ones() {

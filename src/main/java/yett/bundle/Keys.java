@@ -5,7 +5,6 @@ import java.security.GeneralSecurityException;
 import java.security.KeyFactory;
 import java.security.KeyPair;
 import java.security.KeyPairGenerator;
-import java.security.MessageDigest;
 import java.security.PrivateKey;
 import java.security.PublicKey;
 import java.security.Signature;
@@ -13,10 +12,10 @@ import java.security.spec.PKCS8EncodedKeySpec;
 import java.security.spec.X509EncodedKeySpec;
 import java.util.ArrayList;
 import java.util.Base64;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import yett.files.Sha256;
 
 /**
  * Ed25519 (RFC 8032) with the JDK; keys as text in PEM (RFC 7468): the private one as PKCS #8, the
@@ -99,12 +98,7 @@ final class Keys {
 
   /** Eight groups of four letters and figures of its SHA-256, to be read out on the telephone. */
   static String name(PublicKey key) {
-    try {
-      byte[] hash = MessageDigest.getInstance("SHA-256").digest(key.getEncoded());
-      return HexFormat.of().formatHex(hash, 0, 16).replaceAll("(....)(?!$)", "$1 ");
-    } catch (GeneralSecurityException e) {
-      throw new IllegalStateException(e);
-    }
+    return Sha256.hex(key.getEncoded(), 16).replaceAll("(....)(?!$)", "$1 ");
   }
 
   static byte[] signed(byte[] content, PrivateKey key) {

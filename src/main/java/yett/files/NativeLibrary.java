@@ -4,10 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
-import java.util.HexFormat;
 import java.util.Optional;
 
 /**
@@ -58,7 +55,7 @@ public record NativeLibrary(String property, String folder, String name) {
         return Optional.empty();
       }
       byte[] library = archived.readAllBytes();
-      Path own = kept.resolve(hash(library));
+      Path own = kept.resolve(Sha256.hex(library, 8));
       OwnFiles.folder(own);
       if (OwnFiles.othersWrite(kept) || OwnFiles.isOpen(own)) {
         return Optional.empty();
@@ -84,14 +81,5 @@ public record NativeLibrary(String property, String folder, String name) {
     return Files.isRegularFile(file)
         && Files.size(file) == library.length
         && Arrays.equals(Files.readAllBytes(file), library);
-  }
-
-  private static String hash(byte[] library) {
-    try {
-      byte[] hash = MessageDigest.getInstance("SHA-256").digest(library);
-      return HexFormat.of().formatHex(hash, 0, 8);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException(e);
-    }
   }
 }

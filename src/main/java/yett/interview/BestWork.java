@@ -26,7 +26,7 @@ final class BestWork {
   /** What is worth doing; what was put off comes last. Empty if nothing is. */
   Optional<Step> best(boolean cured) {
     return best(checks(false), cured)
-        .or(() -> putOff().isEmpty() ? empty() : best(putOff(), cured));
+        .or(() -> Optional.of(putOff()).filter(p -> !p.isEmpty()).flatMap(p -> best(p, cured)));
   }
 
   private Optional<Step> best(Set<String> checks, boolean cured) {

@@ -100,12 +100,6 @@ public final class Interview implements AutoCloseable {
         step);
   }
 
-  /** How these events move the belief; nothing is planned. */
-  public Trail believed(List<Entry> entries) {
-    CaseState state = CaseState.of(entries);
-    return fold.fold(state, judge.judge(facts(state, entries))).trail();
-  }
-
   /** What the rules make of these events; nothing is believed or planned. */
   public Judgement judgement(List<Entry> entries) {
     return judge.judge(facts(CaseState.of(entries), entries));

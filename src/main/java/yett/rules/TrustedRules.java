@@ -8,13 +8,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,6 +19,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import yett.files.BoundedFile;
 import yett.files.OwnFiles;
+import yett.files.Sha256;
 import yett.files.WholeFile;
 
 /**
@@ -137,11 +135,6 @@ public final class TrustedRules {
   }
 
   private static String hash(String text) {
-    try {
-      byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException(e);
-    }
+    return Sha256.hex(text.getBytes(StandardCharsets.UTF_8), Sha256.WHOLE);
   }
 }

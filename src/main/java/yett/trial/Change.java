@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import yett.interview.Site;
@@ -39,8 +40,7 @@ final class Change {
             || !before.telephone().pressing().equals(now.telephone().pressing())
             || !alikeInBoth(before.mainsParts(), now.mainsParts());
     for (String id : union(before.causes(), now.causes())) {
-      if (!both(before.causes(), now.causes(), id)
-          || !before.causes().get(id).equals(now.causes().get(id))) {
+      if (!Objects.equals(before.causes().get(id), now.causes().get(id))) {
         causes.add(id);
       }
     }
@@ -142,11 +142,7 @@ final class Change {
   }
 
   private void add(SiteCard... differing) {
-    Arrays.stream(differing).filter(card -> card != null).forEach(cards::add);
-  }
-
-  private static boolean both(Map<String, ?> a, Map<String, ?> b, String id) {
-    return a.containsKey(id) && b.containsKey(id);
+    Arrays.stream(differing).filter(Objects::nonNull).forEach(cards::add);
   }
 
   private static Set<String> union(Map<String, ?> a, Map<String, ?> b) {

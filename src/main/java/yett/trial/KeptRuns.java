@@ -12,6 +12,7 @@ import java.util.function.Supplier;
 import tools.jackson.core.JacksonException;
 import yett.files.OwnProgram;
 import yett.files.SealedFiles;
+import yett.files.Sha256;
 import yett.knowledge.RuleBase;
 import yett.replay.RecordedCase;
 import yett.replay.Score;
@@ -64,7 +65,7 @@ public final class KeptRuns {
     private final Map<String, Tried> now = new ConcurrentHashMap<>();
 
     private Of(RuleBase base) {
-      this.name = OwnProgram.hash(program + "\0" + base.fingerprint()) + ".runs";
+      this.name = shortName(program + "\0" + base.fingerprint()) + ".runs";
       this.causes = base.causes().keySet();
       files.flatMap(f -> f.get(name)).ifPresent(this::read);
     }
@@ -123,6 +124,10 @@ public final class KeptRuns {
 
   /** What the file says of a case, whatever order its answers stand in. */
   private static String key(RecordedCase recorded) {
-    return OwnProgram.hash(recorded.content());
+    return shortName(recorded.content());
+  }
+
+  private static String shortName(String text) {
+    return Sha256.hex(text.getBytes(StandardCharsets.UTF_8), 16);
   }
 }

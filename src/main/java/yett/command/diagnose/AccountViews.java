@@ -117,7 +117,8 @@ final class AccountViews {
         Block.paragraph(
             Text.dim(
                 (words == EvidenceWords.FIGURES ? "10 dB is ten times the odds. " : "")
-                    + "How much an answer counts depends on what was known before it, so the account follows the order of the answers.")));
+                    + "How much an answer counts depends on what was known before it, so the"
+                    + " account follows the order of the answers.")));
     return blocks;
   }
 

@@ -37,10 +37,7 @@ final class AfterInspection {
             .until(
                 "Begin a case with all its readings, to find the cause? yes or no> ",
                 List.of("yes", "no"),
-                line ->
-                    Prompt.word(line, List.of("yes", "y", "1", "no", "n", "2", ""))
-                        .map(i -> Prompt.Reading.of(i < 3))
-                        .orElse(Prompt.Reading.again("Type yes or no.")))
+                line -> line.isEmpty() ? Prompt.Reading.of(false) : Prompt.yesOrNo(line))
             .orElse(false);
     if (!begins) {
       console.show(Block.paragraph("Later: resume " + inspection.id() + " offers it again."));
