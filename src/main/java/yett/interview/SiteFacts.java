@@ -1,6 +1,7 @@
 package yett.interview;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,13 @@ public final class SiteFacts {
   /** Question and answer to what they say, so that a reading is not parsed again at every step. */
   private final Map<List<String>, Fact.Site> read = new ConcurrentHashMap<>();
 
+  /**
+   * What was made of the answers last: most steps of an interview change nothing about the site.
+   */
+  private volatile Filled last = new Filled(Map.of(), Map.of());
+
+  private record Filled(Map<String, String> given, Map<String, String> all) {}
+
   public SiteFacts(RuleBase base) {
     this.base = base;
   }
@@ -36,6 +44,15 @@ public final class SiteFacts {
 
   /** The answer to every question that applies: a choice's id, or a reading as typed. */
   public Map<String, String> answers(Map<String, String> answers) {
+    Filled known = last;
+    if (known.all().isEmpty() || !known.given().equals(answers)) {
+      known = new Filled(Map.copyOf(answers), Collections.unmodifiableMap(filled(answers)));
+      last = known;
+    }
+    return known.all();
+  }
+
+  private Map<String, String> filled(Map<String, String> answers) {
     Map<String, String> all = new LinkedHashMap<>();
     Site site = new Site(all);
     for (SiteQuestion question : base.siteQuestions().values()) {

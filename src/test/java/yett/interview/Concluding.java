@@ -1,9 +1,12 @@
 package yett.interview;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -18,14 +21,20 @@ import yett.rules.Judgement;
 
 /**
  * What the rules make of a case, asked once for each set of answers and repairs that they could
- * tell apart. What they cannot tell apart, or heed no longer, is left out before they are asked.
+ * tell apart. What they cannot tell apart, or heed no longer, is left out before they are asked;
+ * what no rule names together ({@link NamedTogether}) is asked apart and put together again.
  */
 final class Concluding implements AutoCloseable {
+  /** One in so many judgements that were put together is held against the rules' on the whole. */
+  private static final int SAMPLE = 23;
+
   private final Representatives few;
   private final RuleBase base;
   private final Interview telling;
   private final Map<Role, Judge> judges = new EnumMap<>(Role.class);
   private final Map<List<Object>, Known> known = new HashMap<>();
+  private final Map<List<Object>, Judgement> judgements = new HashMap<>();
+  private final NamedTogether together;
   private final Set<String> entailed;
   private int asked;
 
@@ -33,14 +42,18 @@ final class Concluding implements AutoCloseable {
     this.few = few;
     this.base = few.base();
     this.telling = few.whole().newInterview();
+    this.together = new NamedTogether(few.whole().base());
     this.entailed =
         base.repairs().values().stream()
             .flatMap(r -> r.entails().stream())
             .collect(Collectors.toSet());
   }
 
-  /** Conclusions of a kind of case, with the rank of the answer in place of its number. */
-  private record Known(List<Conclusion> conclusions, Set<Object> effect) {}
+  /**
+   * What some answers and repairs make come and go, with the rank of the answer in place of its
+   * number; of none, all that there is without them.
+   */
+  private record Known(Set<Conclusion> come, Set<Conclusion> gone, Set<Object> effect) {}
 
   /**
    * An answer that rules heed, or a repair that ends or entails something.
@@ -80,7 +93,7 @@ final class Concluding implements AutoCloseable {
         }
       }
     }
-    return new Concluded(numbered(known(state.role(), state, marks), marks), live, marks);
+    return new Concluded(judgement(state.role(), state, marks), live, marks);
   }
 
   /** It and what could end it: another danger that forbids the same does not end it. */
@@ -91,7 +104,8 @@ final class Concluding implements AutoCloseable {
   }
 
   /** Whether an answer has no effect, now or with a person from whom nothing is kept. */
-  private boolean isNothing(Mark mark, CaseState state, List<Mark> marks) {
+  private boolean isNothing(Mark mark, CaseState state, List<Mark> all) {
+    List<Mark> marks = together.partOf(mark, all);
     List<Mark> without = new ArrayList<>(marks);
     without.remove(mark);
     return isNothingTo(state.role(), state, marks, without)
@@ -99,7 +113,7 @@ final class Concluding implements AutoCloseable {
   }
 
   private boolean isNothingTo(Role role, CaseState state, List<Mark> marks, List<Mark> without) {
-    return known(role, state, without).effect().equals(known(role, state, marks).effect());
+    return ofSome(role, state, without).effect().equals(ofSome(role, state, marks).effect());
   }
 
   /** What stops or forbids alike is of one kind. */
@@ -181,26 +195,77 @@ final class Concluding implements AutoCloseable {
     return base.repairs().get(repair).entails();
   }
 
-  private Known known(Role role, CaseState state, List<Mark> marks) {
-    List<String> complaints =
-        state.told().complaints().orElse(List.of()).stream()
-            .filter(c -> role == Role.CALLER)
-            .toList();
+  /** What the rules make of the whole, put together from what is named together. */
+  private Judgement judgement(Role role, CaseState state, List<Mark> marks) {
+    List<Object> key = key(role, state, marks);
+    marks.stream().filter(this::tells).forEach(m -> key.add(m.number()));
+    Judgement found = judgements.get(key);
+    if (found == null) {
+      found = putTogether(role, state, marks);
+      judgements.put(key, found);
+    }
+    return found;
+  }
+
+  private Judgement putTogether(Role role, CaseState state, List<Mark> marks) {
+    Set<Conclusion> gone = new HashSet<>();
+    Set<Conclusion> come = new LinkedHashSet<>();
+    for (List<Mark> some : together.parts(marks)) {
+      Known known = ofSome(role, state, some);
+      gone.addAll(known.gone());
+      come.addAll(numbered(known.come(), some));
+    }
+    List<Conclusion> all = new ArrayList<>(ofSome(role, state, List.of()).come());
+    if (!gone.isEmpty()) {
+      all.removeIf(gone::contains);
+    }
+    all.addAll(come);
+    Judgement together = Judgement.of(all);
+    if (judgements.size() % SAMPLE == 0) {
+      Set<Conclusion> asWhole = ask(role, state, complaints(role, state), marks).come();
+      assertThat(together).isEqualTo(Judgement.of(List.copyOf(numbered(asWhole, marks))));
+    }
+    return together;
+  }
+
+  /** What the rules make of answers and repairs that they may name together. */
+  private Known ofSome(Role role, CaseState state, List<Mark> marks) {
+    List<Object> key = key(role, state, marks);
+    Known found = known.get(key);
+    if (found == null) {
+      Known asked = ask(role, state, complaints(role, state), marks);
+      found = marks.isEmpty() ? asked : beside(ofSome(role, state, List.of()), asked);
+      known.put(key, found);
+    }
+    return found;
+  }
+
+  private static List<Object> key(Role role, CaseState state, List<Mark> marks) {
     List<Object> key = new ArrayList<>();
     key.add(role);
-    key.add(complaints);
+    key.add(complaints(role, state));
     int before = marks.isEmpty() ? 0 : marks.get(0).epoch();
     for (Mark mark : marks) {
       key.add(mark.alike());
       key.add(mark.epoch() > before); // something was mended between
       before = mark.epoch();
     }
-    Known found = known.get(key);
-    if (found == null) {
-      found = ask(role, state, complaints, marks);
-      known.put(key, found);
-    }
-    return found;
+    return key;
+  }
+
+  private static List<String> complaints(Role role, CaseState state) {
+    return role == Role.CALLER ? state.told().complaints().orElse(List.of()) : List.of();
+  }
+
+  private static Known beside(Known ground, Known known) {
+    return new Known(
+        without(known.come(), ground.come()), without(ground.come(), known.come()), known.effect());
+  }
+
+  private static Set<Conclusion> without(Set<Conclusion> some, Set<Conclusion> others) {
+    Set<Conclusion> left = new LinkedHashSet<>(some);
+    left.removeAll(others);
+    return left;
   }
 
   private Known ask(Role role, CaseState state, List<String> complaints, List<Mark> marks) {
@@ -260,7 +325,7 @@ final class Concluding implements AutoCloseable {
         judges
             .computeIfAbsent(role, r -> few.whole().rules().newJudge())
             .judge(telling.facts(pure, List.of()));
-    List<Conclusion> kept = new ArrayList<>();
+    Set<Conclusion> kept = new LinkedHashSet<>();
     for (Conclusion c : judgement.conclusions()) {
       if (c instanceof Conclusion.Unavailable u) {
         if (base.checks().containsKey(u.card()) || base.repairs().containsKey(u.card())) {
@@ -272,27 +337,25 @@ final class Concluding implements AutoCloseable {
         kept.add(c);
       }
     }
-    return new Known(kept, few.effect(judgement));
+    return new Known(kept, Set.of(), few.effect(judgement));
   }
 
   private static Entry done(int number, String repair, Role by) {
     return new Entry(number, java.time.Instant.EPOCH, by, new Event.Repaired(repair, true));
   }
 
-  private static Judgement numbered(Known known, List<Mark> marks) {
-    List<Conclusion> conclusions = known.conclusions();
+  private static Set<Conclusion> numbered(Set<Conclusion> conclusions, List<Mark> marks) {
     if (conclusions.stream().noneMatch(Conclusion.StopNow.class::isInstance)) {
-      return Judgement.of(conclusions);
+      return conclusions;
     }
-    return Judgement.of(
-        conclusions.stream()
-            .map(
-                c ->
-                    c instanceof Conclusion.StopNow s
-                        ? new Conclusion.StopNow(
-                            s.stop(), marks.get((int) s.event()).number(), s.reason())
-                        : c)
-            .toList());
+    return conclusions.stream()
+        .map(
+            c ->
+                c instanceof Conclusion.StopNow s
+                    ? new Conclusion.StopNow(
+                        s.stop(), marks.get((int) s.event()).number(), s.reason())
+                    : c)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
   @Override

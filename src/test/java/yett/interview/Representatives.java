@@ -364,9 +364,12 @@ final class Representatives {
         checks.put(check.id(), copy(check, check.id()));
       }
     }
+    all.repairs().values().stream()
+        .filter(r -> own.contains(r.id()))
+        .forEach(r -> kinds.add(kind(r)));
     for (Repair repair : all.repairs().values()) {
       if (here.allows(repair)
-          && (work.test(repair.needs()) && kinds.add(kind(repair)) || own.contains(repair.id()))) {
+          && (own.contains(repair.id()) || work.test(repair.needs()) && kinds.add(kind(repair)))) {
         repairs.put(repair.id(), copy(repair, repair.id(), List.of()));
         putDone(repair, done(repair), List.of(), repairs);
         entails(repair).forEach(e -> putDone(repair, before(e), List.of(e), repairs));

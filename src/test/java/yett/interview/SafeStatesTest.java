@@ -32,8 +32,8 @@ import yett.testing.Size;
 class SafeStatesTest {
   private static final Set<Role> ALL = EnumSet.allOf(Role.class);
 
-  /** Gives up where a change has let the states grow beyond what can be looked through. */
-  private static final int MOST = 1_500_000;
+  /** So many in the long run, of what no exploration has come to the end of. */
+  private static final int MOST = 300_000;
 
   /** Enough to come to what is unsafe when it is put in. */
   private static final int ENOUGH = 20_000;
@@ -49,9 +49,11 @@ class SafeStatesTest {
     explore(few(Shipped.QUICK, Set.of(), false), 0, Size.of(NEAR, MOST));
   }
 
+  /** In the long run to the end: more states than that would be news. */
   @Test
   void nothing_unsafe_can_be_reached_with_what_repairs_entail() {
-    explore(few(Shipped.QUICK, Set.of("manual-release-works"), true), 0, Size.of(NEAR, MOST));
+    int most = Size.of(NEAR, Integer.MAX_VALUE);
+    explore(few(Shipped.QUICK, Set.of("manual-release-works"), true), 0, most);
   }
 
   /** Whoever may go on after each goes on; what either forbids is forbidden. */

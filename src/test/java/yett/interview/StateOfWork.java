@@ -67,9 +67,11 @@ record StateOfWork(List<Object> parts) {
 
     /** Dangers to look at: those never told, or not since somebody came. */
     private Set<String> dueDangers() {
+      Set<String> unavailable = concluded.judgement().unavailable();
       return base.ordinaryChecks()
           .filter(Check::danger)
           .map(Check::id)
+          .filter(id -> !unavailable.contains(id))
           .filter(
               id ->
                   state
@@ -179,10 +181,11 @@ record StateOfWork(List<Object> parts) {
 
     /** Repairs to which a failed proof points, and that could not be done. */
     private Set<String> declined() {
-      boolean failed =
-          state.answers().stream()
-              .anyMatch(a -> a.epoch() == state.work().epoch() && a.answer().is(Check.FAIL));
-      return failed ? Set.copyOf(state.work().declined().keySet()) : Set.of();
+      return state.answers().stream()
+          .filter(a -> a.epoch() == state.work().epoch() && a.answer().is(Check.FAIL))
+          .flatMap(a -> pointedTo(a.check()).stream())
+          .filter(state.work().declined()::containsKey)
+          .collect(Collectors.toSet());
     }
 
     /** Repairs to which a failed proof points, and that were done and did not make it pass. */
@@ -191,9 +194,7 @@ record StateOfWork(List<Object> parts) {
       for (CaseState.Answered a : state.answers()) {
         if (state.latest(a.check()).filter(l -> l.answer().is(Check.FAIL)).isPresent()
             && a.answer().is(Check.FAIL)) {
-          Check proof = base.checks().get(a.check());
-          Set<String> pointedTo =
-              FailedProofs.pointsTo(base, proof).map(Repair::id).collect(Collectors.toSet());
+          Set<String> pointedTo = pointedTo(a.check());
           state.work().deeds().stream()
               .filter(d -> d.number() > a.event() && d.event() instanceof Event.Repaired)
               .map(d -> ((Event.Repaired) d.event()).repair())
@@ -202,6 +203,12 @@ record StateOfWork(List<Object> parts) {
         }
       }
       return inVain;
+    }
+
+    private Set<String> pointedTo(String proof) {
+      return FailedProofs.pointsTo(base, base.checks().get(proof))
+          .map(Repair::id)
+          .collect(Collectors.toSet());
     }
 
     /** A case is solved on the telephone by nothing but what a caller did. */
