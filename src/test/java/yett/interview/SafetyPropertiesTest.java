@@ -21,9 +21,9 @@ import yett.testing.Size;
  * names its seed; {@code -Dyett.seed=…} repeats that case alone.
  */
 class SafetyPropertiesTest {
-  private static final int CASES = Size.of(320, 3_000);
-  private static final int PLANNED_CASES = Size.of(3, 30);
-  private static final int CALLS = Size.of(40, 250);
+  private static final int CASES = Size.of(200, 3_000);
+  private static final int PLANNED_CASES = Size.of(2, 30);
+  private static final int CALLS = Size.of(30, 250);
 
   private final Map<Long, String> failures = new ConcurrentSkipListMap<>();
   private final Set<String> asked = ConcurrentHashMap.newKeySet();
