@@ -27,6 +27,7 @@ import yett.interview.Event;
 import yett.interview.Expertise;
 import yett.interview.Interview;
 import yett.interview.Moment;
+import yett.interview.NotExcluded;
 import yett.interview.Site;
 import yett.interview.SiteFacts;
 import yett.interview.Tending;
@@ -49,6 +50,10 @@ public final class Dispatcher {
 
   /** Nobody takes these along. */
   private static final Set<String> NO_TOOLS = Set.of("eye", "tally", "stopwatch", "label");
+
+  /** What a caller does where a danger is not excluded. */
+  private static final String UNSEEN =
+      "Nobody runs the gate or goes near it until somebody has come and looked at it.";
 
   private static final double NAMED = 0.05;
 
@@ -103,30 +108,43 @@ public final class Dispatcher {
     List<Scenario> scenarios = new Scenarios(base, site).of(moment.belief());
     List<String> stops = moment.judgement().stops().stream().map(s -> s.stop()).distinct().toList();
     List<String> dangers = stops.stream().map(s -> base.stops().get(s).name()).toList();
+    NotExcluded open = NotExcluded.of(base, state);
     Instant at = lastWord(moment);
-    List<Check> first = first(moment, site);
+    boolean diagnosed = isDiagnosed(moment);
+    List<Check> first = diagnosed ? first(moment, site) : List.of();
     return new DispatchSheet(
         caseId,
         gate,
         at.toString(),
         state.closed().map(e -> e.words()).orElse("open"),
         call(moment, caller, phone),
-        Urgencies.of(dangers, pressing(state), at, zone),
+        Urgencies.of(open.after(dangers), pressing(state), at, zone),
         siteKnown(state, site.answers()),
         dangers,
-        believed(moment),
+        open.words(),
+        diagnosed ? believed(moment) : List.of(),
         first.stream().map(Check::ask).toList(),
-        new VisitTime(base, first, proofs(site)).of(scenarios),
-        electrician(scenarios),
-        bring(scenarios, moment),
-        instruments(moment, site),
+        diagnosed
+            ? Optional.of(new VisitTime(base, first, proofs(site)).of(scenarios))
+            : Optional.empty(),
+        diagnosed ? Optional.of(electrician(scenarios)) : Optional.empty(),
+        diagnosed ? bring(scenarios, moment) : Cover.UNKNOWN,
+        diagnosed ? instruments(moment, site) : List.of(),
         state.told().said(),
         state.told().complaints().orElse(List.of()).stream().map(this::complaint).toList(),
         state.told().histories().orElse(List.of()).stream().map(this::history).toList(),
         asked(moment),
         state.notes().stream().map(e -> ((Event.Noted) e.event()).text()).toList(),
-        cautions(scenarios),
-        untilThen(moment, stops));
+        diagnosed ? cautions(scenarios) : List.of(),
+        untilThen(moment, stops, open));
+  }
+
+  /** Whether anything is known to reason from: not where a danger came before all questions. */
+  private boolean isDiagnosed(Moment moment) {
+    return moment.state().told().complaints().isPresent()
+        || moment.state().answers().stream()
+            .map(a -> base.checks().get(a.check()))
+            .anyMatch(c -> c != null && !c.danger());
   }
 
   /** Whoever goes on with the case later does not move the time of the call. */
@@ -320,11 +338,14 @@ public final class Dispatcher {
     return base.cautionsFor(hazards).stream().map(c -> c.text()).toList();
   }
 
-  private List<String> untilThen(Moment moment, List<String> stops) {
+  private List<String> untilThen(Moment moment, List<String> stops, NotExcluded open) {
     CaseState state = moment.state();
     Set<String> withheld = moment.judgement().withheld();
     List<String> lines = new ArrayList<>();
     stops.forEach(s -> lines.addAll(base.stops().get(s).now(Role.CALLER, withheld)));
+    if (!open.isEmpty()) {
+      lines.add(UNSEEN);
+    }
     pressing(state).forEach(p -> lines.addAll(p.untilThen()));
     List<String> complaints =
         stops.isEmpty() ? state.told().complaints().orElse(List.of()) : List.of();

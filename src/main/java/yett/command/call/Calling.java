@@ -21,6 +21,7 @@ public final class Calling {
   private final Sitting sitting;
   private final PromptRequests wishes;
   private final CallSteps deeds;
+  private final SendScreen send;
   private final WhoCalls whoCalls;
   private final SaidSince since;
   private final ComplaintChoice complaints;
@@ -38,7 +39,8 @@ public final class Calling {
     this.sitting = sitting;
     this.wishes = wishes;
     this.whoCalls = new WhoCalls(sitting, wishes);
-    this.deeds = new CallSteps(sitting, questions, whoCalls);
+    this.deeds = new CallSteps(sitting, questions);
+    this.send = new SendScreen(sitting, questions, whoCalls);
     this.since = new SaidSince(sitting, wishes);
     this.complaints = new ComplaintChoice(sitting, wishes, questions);
     this.circumstances = new Circumstances(sitting, questions);
@@ -142,7 +144,7 @@ public final class Calling {
     public Runnable handOver(Step.HandOver step) {
       return () -> {
         if (!since.endsItAnew()) {
-          deeds.dispatch(step, moment);
+          send.show(step, moment);
         }
       };
     }

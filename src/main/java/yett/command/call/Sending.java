@@ -12,10 +12,10 @@ import yett.interview.Tending;
 import yett.wording.CallWords;
 
 /** Who was sent, by when, and who was called for help. */
-final class Sending {
+public final class Sending {
   private final Sitting sitting;
 
-  Sending(Sitting sitting) {
+  public Sending(Sitting sitting) {
     this.sitting = sitting;
   }
 
@@ -25,7 +25,7 @@ final class Sending {
   }
 
   /** Asks who goes, and keeps it. */
-  void ask(boolean emergency, String level) {
+  public void ask(boolean emergency, String level) {
     List<Event> events = new ArrayList<>();
     if (emergency) {
       String called =
@@ -46,9 +46,28 @@ final class Sending {
         at -> sitting.say("Read out: somebody will be there by " + CallWords.when(at) + "."));
   }
 
+  /** The call is over: how whoever goes gets on with the case. */
+  public void leave() {
+    String id = sitting.open().id().toString();
+    sitting.say(
+        "The sheet for whoever goes: dispatch "
+            + id
+            + ". They go on with: resume "
+            + id
+            + " --as technician.");
+    throw new Dispatched();
+  }
+
   /** What is said; neither Enter nor 0 says anything. */
   private String told(String prompt) {
     String line = sitting.line(prompt).strip();
     return line.equals("0") ? "" : line;
+  }
+
+  /** The call is over and the case goes on elsewhere. */
+  public static final class Dispatched extends RuntimeException {
+    Dispatched() {
+      super("dispatched", null, false, false);
+    }
   }
 }

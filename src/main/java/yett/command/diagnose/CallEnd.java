@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import yett.command.call.Sending;
 import yett.command.common.Words;
 import yett.console.Block;
 import yett.console.Text;
@@ -12,6 +13,7 @@ import yett.interview.Event;
 import yett.interview.Step;
 import yett.interview.Tending;
 import yett.knowledge.Check;
+import yett.knowledge.Pressing;
 import yett.knowledge.Role;
 import yett.saying.Heard;
 import yett.saying.Thing;
@@ -26,10 +28,12 @@ public final class CallEnd {
 
   private final Sitting sitting;
   private final PromptRequests wishes;
+  private final Unsettled unsettled;
 
   CallEnd(Sitting sitting, PromptRequests wishes) {
     this.sitting = sitting;
     this.wishes = wishes;
+    this.unsettled = new Unsettled(sitting);
   }
 
   private boolean isCall() {
@@ -80,13 +84,7 @@ public final class CallEnd {
       sitting.say("The list of dangers comes first; then this.");
       return;
     }
-    if (!sitting.moment().judgement().stops().isEmpty()) {
-      sitting.say(
-          "A danger was reported. Whether it runs or not, somebody looks at the gate before"
-              + " anybody uses it.");
-      return;
-    }
-    if (!wasSeenToRun()) {
+    if (isKeptOpen("It works again") || !wasSeenToRun()) {
       return;
     }
     WhatToWatch watching = new WhatToWatch(sitting);
@@ -104,6 +102,23 @@ public final class CallEnd {
     close(
         Ending.WORKS_AGAIN,
         new Event.Tended(Tending.WORKS_AGAIN, what.isEmpty() ? "nobody knows why" : what));
+  }
+
+  /** Whether a danger keeps the call from being closed; then that is said, and somebody is sent. */
+  private boolean isKeptOpen(String how) {
+    Optional<String> why = unsettled.why();
+    why.ifPresent(
+        w -> {
+          sitting.say(
+              w
+                  + ", so this call cannot be closed that way. The case stays open, at once: whether"
+                  + " it runs or they ring again or not, somebody looks at the gate before anybody"
+                  + " uses it.");
+          if (sitting.moment().state().gaveUp().isEmpty()) {
+            sitting.record(new Event.GaveUp(how + ". " + w + "."));
+          }
+        });
+    return why.isPresent();
   }
 
   private boolean wasSeenToRun() {
@@ -132,18 +147,25 @@ public final class CallEnd {
       sitting.say("That ends a call, and this is not one.");
       return;
     }
-    if (!sitting.moment().judgement().stops().isEmpty()) {
-      sitting.say(
-          "A danger was reported, so this call cannot be closed that way. Somebody goes and"
-              + " looks, whether they ring again or not.");
+    boolean cancelled = wish == Words.Wish.CANCEL;
+    if (cancelled && unsettled.isOpen()) {
+      sitting.say("The list of dangers comes first. If they are gone: no reply.");
       return;
     }
-    boolean cancelled = wish == Words.Wish.CANCEL;
+    if (cancelled && isKeptOpen("Called off")) {
+      return;
+    }
     String words =
         why.isEmpty()
             ? sitting.line(
                 cancelled ? "Why? In their words, or Enter" : "How many times tried? Or Enter")
             : why;
+    if (isKeptOpen("The caller can no longer be reached")) {
+      sitting.record(new Event.Tended(Tending.NOT_REACHED, words.strip()));
+      Sending sending = new Sending(sitting);
+      sending.ask(true, Pressing.Urgency.AT_ONCE.words());
+      sending.leave();
+    }
     if (cancelled) {
       sitting.show(
           Block.paragraph(Text.strong("Read out:")),

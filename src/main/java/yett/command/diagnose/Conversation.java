@@ -1,8 +1,8 @@
 package yett.command.diagnose;
 
 import java.util.Map;
-import yett.command.call.CallSteps;
 import yett.command.call.Calling;
+import yett.command.call.Sending;
 import yett.console.Block;
 import yett.console.Console;
 import yett.desk.OpenCase;
@@ -43,7 +43,7 @@ public final class Conversation {
       while (!(sitting.moment().step() instanceof Step.Finished)) {
         turn(sitting.moment());
       }
-    } catch (CallSteps.Dispatched e) {
+    } catch (Sending.Dispatched e) {
       // Everything was said; whoever is sent goes on with the case.
     } catch (CaseLeftException e) {
       sitting.show(
