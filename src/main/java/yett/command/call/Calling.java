@@ -3,6 +3,8 @@ package yett.command.call;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import yett.casebook.CaseId;
 import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.Questions;
 import yett.command.diagnose.SaidBesides;
@@ -155,9 +157,22 @@ public final class Calling {
     }
   }
 
-  /** What is said now comes on top of what was said before. */
-  public void ringsAgain() {
+  /**
+   * What is said now comes on top of what was said before.
+   *
+   * @param said what has been said already on this call
+   */
+  public void ringsAgain(List<Event> said) {
     since.ringsAgain();
+    if (!said.isEmpty()) {
+      wordsAsked = true;
+      sitting.record(said.toArray(Event[]::new));
+    }
+  }
+
+  /** The open case in which this call goes on. */
+  public Optional<CaseId> goesOnIn() {
+    return whoCalls.goesOnIn();
   }
 
   /** Whether what was said since the last time neither ends the call nor answers something. */

@@ -45,7 +45,7 @@ final class SendScreen {
     DispatchSheet sheet = sheet(moment);
     sitting.screen(blocks(step, moment, sheet, emergency));
     whoCalls.ask();
-    if (whoCalls.isLeft()) {
+    if (whoCalls.isLeft() || whoCalls.goesOnIn().isPresent()) {
       return;
     }
     Optional<String> before = sending.before();

@@ -35,15 +35,39 @@ public final class Sending {
               Tending.HELP_CALLED, called.isEmpty() ? "not said who was called" : called));
     }
     String who = told("Who goes, and by when? Such as: Tom, 14:30; or Enter");
-    Optional<Instant> due = Due.in(who, sitting.open().now(), ZoneId.systemDefault());
-    events.add(
-        new Event.Tended(
-            Tending.SENT,
-            level + (who.isEmpty() ? "" : ", " + who),
-            due.map(Instant::toString).orElse("")));
+    Optional<Instant> due = due(who);
+    events.add(sent(level, who, due));
     sitting.record(events.toArray(Event[]::new));
+    if (due.isEmpty() && !who.isEmpty()) {
+      due = askWhen(level, who);
+    }
     due.ifPresent(
         at -> sitting.say("Read out: somebody will be there by " + CallWords.when(at) + "."));
+  }
+
+  private Optional<Instant> due(String words) {
+    return Due.in(words, sitting.open().now(), ZoneId.systemDefault());
+  }
+
+  private static Event sent(String level, String who, Optional<Instant> due) {
+    return new Event.Tended(
+        Tending.SENT,
+        level + (who.isEmpty() ? "" : ", " + who),
+        due.map(Instant::toString).orElse(""));
+  }
+
+  /** No time was understood with who goes: it is asked for, and never taken for none in silence. */
+  private Optional<Instant> askWhen(String level, String who) {
+    String when = told("By when? Such as 14:30, in an hour, tomorrow at 9; Enter if not known");
+    while (!when.isEmpty()) {
+      Optional<Instant> due = due(when);
+      if (due.isPresent()) {
+        sitting.record(sent(level, who + ", " + when, due));
+        return due;
+      }
+      when = told("No time was understood in that. By when? Or Enter");
+    }
+    return Optional.empty();
   }
 
   /** The call is over: how whoever goes gets on with the case. */

@@ -115,7 +115,7 @@ public final class CallEnd {
                   + " it runs or they ring again or not, somebody looks at the gate before anybody"
                   + " uses it.");
           if (sitting.moment().state().gaveUp().isEmpty()) {
-            sitting.record(new Event.GaveUp(how + ". " + w + "."));
+            sitting.record(new Event.GaveUp(how + ". " + w));
           }
         });
     return why.isPresent();

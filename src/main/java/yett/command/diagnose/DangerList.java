@@ -15,6 +15,7 @@ import yett.command.common.Words;
 import yett.console.Block;
 import yett.interview.Answer;
 import yett.interview.CaseState;
+import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Step;
 import yett.knowledge.Role;
@@ -111,15 +112,20 @@ public final class DangerList {
     }
   }
 
-  /** What the first words of a call tell of, as long as nothing is known of these dangers. */
+  /** What was said since these dangers were asked about last, or from the first words on. */
   private List<Danger> toldBefore(Step.AskDangers step, List<Danger> dangers) {
     CaseState state = sitting.moment().state();
-    List<String> said = state.told().said();
-    if (said.isEmpty() || step.dangers().stream().anyMatch(c -> state.answer(c.id()).isPresent())) {
-      return List.of();
-    }
+    long asked =
+        step.dangers().stream()
+            .flatMap(c -> state.latest(c.id()).stream())
+            .mapToLong(CaseState.Answered::event)
+            .max()
+            .orElse(0);
     Set<Thing> meant = new LinkedHashSet<>();
-    said.forEach(s -> meant.addAll(sitting.ears().tellings().hear(s).dangerThings()));
+    Entry.valid(sitting.moment().entries()).stream()
+        .filter(e -> e.number() > asked && e.event() instanceof Event.Said)
+        .map(e -> ((Event.Said) e.event()).words())
+        .forEach(said -> meant.addAll(sitting.ears().tellings().hear(said).dangerThings()));
     return dangers.stream().filter(d -> meant.contains(d.thing())).limit(MOST_TOLD).toList();
   }
 
