@@ -50,7 +50,14 @@ public record DispatchSheet(
     List<String> cautions,
     List<String> untilThen) {
 
-  public boolean isDiagnosed() {
+  /** The level of a call after which nobody goes. */
+  static final String NOBODY = "nobody is sent";
+
+  public boolean somebodyGoes() {
+    return !urgency.level().equals(NOBODY);
+  }
+
+  public boolean diagnosed() {
     return !believed.isEmpty();
   }
 

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -22,6 +23,7 @@ import yett.interview.Answer;
 import yett.interview.CallLog;
 import yett.interview.CaseState;
 import yett.interview.Chance;
+import yett.interview.Ending;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Expertise;
@@ -54,6 +56,9 @@ public final class Dispatcher {
   /** What a caller does where a danger is not excluded. */
   private static final String UNSEEN =
       "Nobody runs the gate or goes near it until somebody has come and looked at it.";
+
+  private static final Set<Ending> NOBODY_GOES =
+      EnumSet.of(Ending.SOLVED, Ending.WORKS_AGAIN, Ending.CANCELLED, Ending.NOT_REACHED);
 
   private static final double NAMED = 0.05;
 
@@ -118,7 +123,7 @@ public final class Dispatcher {
         at.toString(),
         state.closed().map(e -> e.words()).orElse("open"),
         call(moment, caller, phone),
-        Urgencies.of(open.after(dangers), pressing(state), at, zone),
+        urgency(state, open.after(dangers), at),
         siteKnown(state, site.answers()),
         dangers,
         open.words(),
@@ -137,6 +142,15 @@ public final class Dispatcher {
         state.notes().stream().map(e -> ((Event.Noted) e.event()).text()).toList(),
         diagnosed ? cautions(scenarios) : List.of(),
         untilThen(moment, stops, open));
+  }
+
+  /** Nobody is sent to a gate that runs, or where nobody wants it. */
+  private DispatchSheet.Urgency urgency(CaseState state, List<String> dangers, Instant at) {
+    return state
+        .closed()
+        .filter(NOBODY_GOES::contains)
+        .map(e -> new DispatchSheet.Urgency(DispatchSheet.NOBODY, List.of(e.words())))
+        .orElseGet(() -> Urgencies.of(dangers, pressing(state), at, zone));
   }
 
   /** Whether anything is known to reason from: not where a danger came before all questions. */

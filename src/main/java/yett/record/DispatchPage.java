@@ -69,15 +69,17 @@ public final class DispatchPage {
     sheet.first().stream()
         .limit(Math.min(2, detail))
         .forEach(f -> believed.add("Look first: " + f));
-    page.list("What is believed", sheet.isDiagnosed() ? believed : List.of(undiagnosed()));
-    if (sheet.isDiagnosed()) {
+    page.list("What is believed", sheet.diagnosed() ? believed : List.of(undiagnosed()));
+    if (sheet.diagnosed() && sheet.somebodyGoes()) {
       bring();
     }
     page.list("Told on the telephone", Shortened.some(asked(), detail));
-    page.list(
-        "Cautions (what to do stands at each step)",
-        sheet.cautions().stream().map(DispatchPage::hazard).toList());
-    page.list("How the gate is left, until somebody comes", sheet.untilThen());
+    if (sheet.somebodyGoes()) {
+      page.list(
+          "Cautions (what to do stands at each step)",
+          sheet.cautions().stream().map(DispatchPage::hazard).toList());
+      page.list("How the gate is left, until somebody comes", sheet.untilThen());
+    }
     return page.toString();
   }
 
@@ -102,7 +104,7 @@ public final class DispatchPage {
                         + call.due()
                             .map(d -> ", there by " + CallWords.when(Instant.parse(d)))
                             .orElse("")));
-    sheet.minutesOnSite().ifPresent(m -> who.add(onSite(m)));
+    sheet.minutesOnSite().filter(m -> sheet.somebodyGoes()).ifPresent(m -> who.add(onSite(m)));
     who.forEach(page::item);
   }
 

@@ -90,14 +90,14 @@ final class SendScreen {
             : Block.paragraph(Text.strong(urgency)));
     if (!emergency) {
       blocks.add(Block.paragraph(Wording.capital(StepWords.because(step.because())) + "."));
-      if (sheet.isDiagnosed()) {
+      if (sheet.diagnosed()) {
         blocks.add(sitting.beliefs().bars(moment, 4));
       }
       List<Block.Row> rows = new ArrayList<>();
       sheet
           .minutesOnSite()
           .ifPresent(m -> rows.add(Block.row("On site", "about " + m.likely() + " min")));
-      if (sheet.isDiagnosed()) {
+      if (sheet.diagnosed()) {
         rows.add(Block.row("Bring", bring(sheet.bring().parts())));
         blocks.add(new Block.Rows(rows));
       }

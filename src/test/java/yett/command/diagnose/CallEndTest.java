@@ -148,6 +148,28 @@ class CallEndTest {
         .doesNotContain("Let it open once");
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "no good",
+        "that is no good",
+        "it is not fine",
+        "it does not work again",
+        "no better"
+      })
+  void no_good_is_no_end(String words) {
+    typed.type("it is dead", "0", "0", "1", "0", "0", "tell " + words);
+    assertThat(typed.screen()).doesNotContain("It works again", "Has it opened once");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"all good now", "no need to send anybody, it works again", "never mind, it runs"})
+  void all_good_is_one(String words) {
+    typed.type("it is dead", "0", "0", "1", "0", "0", "tell " + words);
+    assertThat(typed.screen()).contains("Has it opened once");
+  }
+
   /** Nobody answers any more, and the list of dangers was not gone through. */
   @ParameterizedTest
   @ValueSource(strings = {"it hit somebody", "it is dead"})
@@ -192,6 +214,25 @@ class CallEndTest {
     assertThat(DispatchPage.markdown(sheet(), Optional.empty()))
         .contains("Not diagnosed: an emergency")
         .doesNotContain("%", "Parts and tools", "On site: about");
+  }
+
+  @Test
+  void nobody_is_sent_to_a_gate_that_works_again() {
+    typed.type("it is dead", "0", "0", "1", "0", "0", AGAIN, "yes", "the breaker was off", "close");
+    assertThat(sheet().urgency())
+        .isEqualTo(new DispatchSheet.Urgency("nobody is sent", List.of("works again")));
+    assertThat(DispatchPage.markdown(sheet(), Optional.empty()))
+        .contains("Nobody is sent")
+        .doesNotContain("working day", "to bring", "until somebody comes", "On site");
+  }
+
+  @Test
+  void what_was_said_of_the_remotes_is_read_back_and_not_asked() {
+    typed.type("the remotes do not work but the keypad does", "0", "", "1", "1 2", "0", "0", "d");
+    assertThat(typed.screen())
+        .contains("Was this said, too", "The remote controls.", "Question ")
+        .doesNotContain(
+            "Read out: Which one is it that fails", "Read out: How have you tried to open it");
   }
 
   private DispatchSheet sheet() {
