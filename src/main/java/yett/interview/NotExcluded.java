@@ -16,6 +16,8 @@ import yett.knowledge.RuleBase;
  * @param unasked whether the list of dangers is open
  */
 public record NotExcluded(List<Check> untold, boolean unasked) {
+  /** More than these are only counted. */
+  private static final int NAMED = 3;
 
   public static NotExcluded of(RuleBase base, CaseState state) {
     List<Check> dangers =
@@ -45,7 +47,11 @@ public record NotExcluded(List<Check> untold, boolean unasked) {
     if (unasked) {
       words.add("dangers not excluded: they were not asked to the end");
     }
-    untold.forEach(c -> words.add("not excluded: " + outcomes(c)));
+    if (untold.size() > NAMED) {
+      words.add(untold.size() + " kinds of danger not excluded: nobody could say of them");
+    } else {
+      untold.forEach(c -> words.add("not excluded: " + outcomes(c)));
+    }
     return words;
   }
 

@@ -35,6 +35,8 @@ public final class DangerList {
   private static final Pattern UNKNOWN =
       Pattern.compile("(?:unknown|cannot tell)\\s+(" + NUMBERS + ")");
 
+  private static final Pattern ALL_UNKNOWN = Pattern.compile("(?:unknown|cannot tell)\\s+all");
+
   private static final int MOST_TOLD = 3;
 
   private final Sitting sitting;
@@ -59,6 +61,10 @@ public final class DangerList {
     while (true) {
       String line = told(sitting.line("0 for none, or the numbers that are so"));
       String text = line.strip().toLowerCase(Locale.ROOT);
+      if (ALL_UNKNOWN.matcher(text).matches()) {
+        record(step, Set.of(), new LinkedHashSet<>(dangers), words);
+        return;
+      }
       Matcher unknown = UNKNOWN.matcher(text);
       if (unknown.matches()) {
         Optional<Set<Danger>> unsure = numbers(unknown.group(1), dangers);
@@ -107,7 +113,7 @@ public final class DangerList {
       } else {
         sitting.say(
             "Type 0 only if none of these is so, or the numbers that are; unknown 2 if you"
-                + " cannot tell about the second.");
+                + " cannot tell about the second, unknown all if you see nothing of the gate.");
       }
     }
   }

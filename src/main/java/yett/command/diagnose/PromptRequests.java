@@ -117,8 +117,8 @@ public final class PromptRequests {
           new Event.Happened(List.of()));
     } else if (step instanceof Step.AskDangers) {
       sitting.say(
-          "Dangers cannot be left out. Type unknown 2 if you cannot tell about the second, the"
-              + " numbers that are so, or 0 only if none is.");
+          "Dangers cannot be left out. Type unknown 2 if you cannot tell about the second, unknown"
+              + " all if nobody sees the gate, the numbers that are so, or 0 only if none is.");
     } else {
       sitting.say(STAYS);
     }
