@@ -123,7 +123,7 @@ public final class Dispatcher {
         at.toString(),
         state.closed().map(e -> e.words()).orElse("open"),
         call(moment, caller, phone),
-        urgency(state, open.after(dangers), at),
+        urgency(moment, open.after(dangers), at),
         siteKnown(state, site.answers()),
         dangers,
         open.words(),
@@ -145,12 +145,23 @@ public final class Dispatcher {
   }
 
   /** Nobody is sent to a gate that runs, or where nobody wants it. */
-  private DispatchSheet.Urgency urgency(CaseState state, List<String> dangers, Instant at) {
+  private DispatchSheet.Urgency urgency(Moment moment, List<String> dangers, Instant at) {
+    CaseState state = moment.state();
     return state
         .closed()
         .filter(NOBODY_GOES::contains)
-        .map(e -> new DispatchSheet.Urgency(DispatchSheet.NOBODY, List.of(e.words())))
+        .map(e -> new DispatchSheet.Urgency(DispatchSheet.NOBODY, ended(e, moment)))
         .orElseGet(() -> Urgencies.of(dangers, pressing(state), at, zone));
+  }
+
+  /** How it ended, and what the caller said of it. */
+  private static List<String> ended(Ending ending, Moment moment) {
+    Optional<String> how =
+        CallLog.of(moment.entries())
+            .last(Tending.WORKS_AGAIN, Tending.CANCELLED, Tending.NOT_REACHED)
+            .map(Event.Tended::words)
+            .filter(w -> !w.isEmpty());
+    return Stream.concat(Stream.of(ending.words()), how.stream()).toList();
   }
 
   /** Whether anything is known to reason from: not where a danger came before all questions. */

@@ -67,7 +67,7 @@ public final class DispatchPage {
     List<String> believed =
         new ArrayList<>(sheet.believed().stream().limit(CAUSES).map(DispatchPage::line).toList());
     sheet.first().stream()
-        .limit(Math.min(2, detail))
+        .limit(sheet.somebodyGoes() ? Math.min(2, detail) : 0)
         .forEach(f -> believed.add("Look first: " + f));
     page.list("What is believed", sheet.diagnosed() ? believed : List.of(undiagnosed()));
     if (sheet.diagnosed() && sheet.somebodyGoes()) {

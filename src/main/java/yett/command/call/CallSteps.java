@@ -15,6 +15,9 @@ import yett.interview.Step;
 
 /** What a caller does, told to them step by step. */
 final class CallSteps {
+  /** The place of the last word that says that a step is done. */
+  private static final int DONE = 4;
+
   private final Sitting sitting;
   private final Questions questions;
 
@@ -51,13 +54,24 @@ final class CallSteps {
       OptionalInt done =
           questions.word(
               "Enter when it is done, \"g\" if they can't",
-              List.of("", "done", "g", "d", "cannot", "not possible", "unknown", "later"),
+              List.of(
+                  "",
+                  "done",
+                  "yes",
+                  "ok",
+                  "okay",
+                  "g",
+                  "d",
+                  "cannot",
+                  "not possible",
+                  "unknown",
+                  "later"),
               "Press Enter when it is done; g if they cannot or will not get there; x if the"
                   + " call dropped.");
       if (done.isEmpty()) {
         return;
       }
-      if (done.getAsInt() > 1) {
+      if (done.getAsInt() > DONE) {
         sitting.record(new Event.Repaired(step.repair().id(), false));
         return;
       }

@@ -37,6 +37,9 @@ public final class DangerList {
 
   private static final Pattern ALL_UNKNOWN = Pattern.compile("(?:unknown|cannot tell)\\s+all");
 
+  /** Answers to a question that was not asked: they tell nothing that is worth keeping. */
+  private static final Set<String> YES_OR_NO = Set.of("no", "yes", "nope", "yeah", "ok", "okay");
+
   private static final int MOST_TOLD = 3;
 
   private final Sitting sitting;
@@ -107,7 +110,9 @@ public final class DangerList {
                 + dangers.size()
                 + ", or 0 alone for none; of two that are ways of the same danger, the graver.");
       } else if (!text.isEmpty()) {
-        words.add(line.strip());
+        if (!YES_OR_NO.contains(text)) {
+          words.add(line.strip());
+        }
         heard = sitting.ears().dangers().hear(line, dangers);
         askBack(heard, dangers);
       } else {
@@ -154,7 +159,7 @@ public final class DangerList {
   private void askBack(List<Danger> heard, List<Danger> dangers) {
     if (heard.isEmpty()) {
       sitting.say(
-          "Your words are kept, but they do not say which of these is so, or that none is. Type"
+          "That does not say which of these is so, or that none is; words are kept. Type"
               + " the numbers that are so; 0 only if none is; unknown 2 if you cannot tell about"
               + " the second.");
       return;

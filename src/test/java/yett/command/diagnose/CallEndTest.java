@@ -220,10 +220,12 @@ class CallEndTest {
   void nobody_is_sent_to_a_gate_that_works_again() {
     typed.type("it is dead", "0", "0", "1", "0", "0", AGAIN, "yes", "the breaker was off", "close");
     assertThat(sheet().urgency())
-        .isEqualTo(new DispatchSheet.Urgency("nobody is sent", List.of("works again")));
+        .isEqualTo(
+            new DispatchSheet.Urgency(
+                "nobody is sent", List.of("works again", "the breaker was off")));
     assertThat(DispatchPage.markdown(sheet(), Optional.empty()))
         .contains("Nobody is sent")
-        .doesNotContain("working day", "to bring", "until somebody comes", "On site");
+        .doesNotContain("working day", "Look first", "to bring", "until somebody comes", "On site");
   }
 
   @Test
