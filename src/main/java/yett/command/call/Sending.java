@@ -1,5 +1,6 @@
 package yett.command.call;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -9,10 +10,14 @@ import yett.command.diagnose.Sitting;
 import yett.interview.CallLog;
 import yett.interview.Event;
 import yett.interview.Tending;
+import yett.knowledge.Pressing;
 import yett.wording.CallWords;
 
 /** Who was sent, by when, and who was called for help. */
 public final class Sending {
+  /** What takes longer than this is not at once. */
+  private static final Duration AT_ONCE = Duration.ofHours(4);
+
   private final Sitting sitting;
 
   public Sending(Sitting sitting) {
@@ -41,8 +46,15 @@ public final class Sending {
     if (due.isEmpty() && !who.isEmpty()) {
       due = askWhen(level, who);
     }
-    due.ifPresent(
-        at -> sitting.say("Read out: somebody will be there by " + CallWords.when(at) + "."));
+    due.ifPresent(at -> promise(level, at));
+  }
+
+  private void promise(String level, Instant at) {
+    sitting.say("Read out: somebody will be there by " + CallWords.when(at) + ".");
+    Duration until = Duration.between(sitting.open().now(), at);
+    if (level.equals(Pressing.Urgency.AT_ONCE.words()) && until.compareTo(AT_ONCE) > 0) {
+      sitting.say("It was said to be needed at once. Can nobody be there sooner?");
+    }
   }
 
   private Optional<Instant> due(String words) {

@@ -84,7 +84,7 @@ public final class CallEnd {
       sitting.say("The list of dangers comes first; then this.");
       return;
     }
-    if (isKeptOpen("It works again") || !wasSeenToRun()) {
+    if (unsettled.keepsOpen("It works again") || !wasSeenToRun()) {
       return;
     }
     WhatToWatch watching = new WhatToWatch(sitting);
@@ -102,23 +102,6 @@ public final class CallEnd {
     close(
         Ending.WORKS_AGAIN,
         new Event.Tended(Tending.WORKS_AGAIN, what.isEmpty() ? "nobody knows why" : what));
-  }
-
-  /** Whether a danger keeps the call from being closed; then that is said, and somebody is sent. */
-  private boolean isKeptOpen(String how) {
-    Optional<String> why = unsettled.why();
-    why.ifPresent(
-        w -> {
-          sitting.say(
-              w
-                  + ", so this call cannot be closed that way. The case stays open, at once: whether"
-                  + " it runs or they ring again or not, somebody looks at the gate before anybody"
-                  + " uses it.");
-          if (sitting.moment().state().gaveUp().isEmpty()) {
-            sitting.record(new Event.GaveUp(how + ". " + w));
-          }
-        });
-    return why.isPresent();
   }
 
   private boolean wasSeenToRun() {
@@ -152,7 +135,7 @@ public final class CallEnd {
       sitting.say("The list of dangers comes first. If they are gone: no reply.");
       return;
     }
-    if (cancelled && isKeptOpen("Called off")) {
+    if (cancelled && unsettled.keepsOpen("Called off")) {
       return;
     }
     String words =
@@ -160,7 +143,7 @@ public final class CallEnd {
             ? sitting.line(
                 cancelled ? "Why? In their words, or Enter" : "How many times tried? Or Enter")
             : why;
-    if (isKeptOpen("The caller can no longer be reached")) {
+    if (unsettled.keepsOpen("The caller can no longer be reached")) {
       sitting.record(new Event.Tended(Tending.NOT_REACHED, words.strip()));
       Sending sending = new Sending(sitting);
       sending.ask(true, Pressing.Urgency.AT_ONCE.words());

@@ -119,6 +119,8 @@ public final class PromptRequests {
       sitting.say(
           "Dangers cannot be left out. Type unknown 2 if you cannot tell about the second, unknown"
               + " all if nobody sees the gate, the numbers that are so, or 0 only if none is.");
+    } else if (step instanceof Step.MakeSafe) {
+      sitting.say("People first: say these steps all the same; done when they were said.");
     } else {
       sitting.say(STAYS);
     }

@@ -3,6 +3,7 @@ package yett.command.diagnose;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import yett.interview.Event;
 import yett.interview.NotExcluded;
 import yett.knowledge.Role;
 import yett.wording.Wording;
@@ -20,8 +21,29 @@ final class Unsettled {
     return notExcluded().unasked();
   }
 
+  /**
+   * Whether a danger keeps the call from being closed; then that is said, and somebody is sent.
+   *
+   * @param how the call would have ended, as a sentence without its point
+   */
+  boolean keepsOpen(String how) {
+    Optional<String> why = why();
+    why.ifPresent(
+        w -> {
+          sitting.say(
+              w
+                  + ", so this call cannot be closed that way. The case stays open, at once: whether"
+                  + " it runs or they ring again or not, somebody looks at the gate before anybody"
+                  + " uses it.");
+          if (sitting.moment().state().gaveUp().isEmpty()) {
+            sitting.record(new Event.GaveUp(how + ". " + w));
+          }
+        });
+    return why.isPresent();
+  }
+
   /** Why it cannot be closed, as the beginning of a sentence; empty if it can. */
-  Optional<String> why() {
+  private Optional<String> why() {
     return reported()
         .or(() -> untold())
         .or(() -> complained())

@@ -217,6 +217,29 @@ class CallEndTest {
   }
 
   @Test
+  void a_danger_that_stands_is_not_asked_about_again() {
+    typed.type("it hit somebody", "1", "a man was hit by the gate", "done", "", "dunno", "send");
+    assertThat(typed.screen().split("That may mean danger")).hasSize(2);
+    assertThat(typed.stored()).contains(new Event.Said("a man was hit by the gate"));
+  }
+
+  @Test
+  void a_time_that_is_not_understood_is_asked_for() {
+    typed.type("it is dead", "0", "", "1", "0", "0", "hand over", "they want somebody");
+    typed.type("", "send", "Tom as soon as he can", "when he is done", "tomorow at 9");
+    assertThat(typed.screen())
+        .contains("By when?", "No time was understood in that", "somebody will be there by");
+    assertThat(typed.stored().stream().filter(e -> e instanceof Event.Tended))
+        .last()
+        .isInstanceOfSatisfying(
+            Event.Tended.class,
+            t -> {
+              assertThat(t.words()).endsWith("Tom as soon as he can, tomorow at 9");
+              assertThat(t.due()).isNotEmpty();
+            });
+  }
+
+  @Test
   void nobody_is_sent_to_a_gate_that_works_again() {
     typed.type("it is dead", "0", "0", "1", "0", "0", AGAIN, "yes", "the breaker was off", "close");
     assertThat(sheet().urgency())
