@@ -84,7 +84,7 @@ public final class CallEnd {
       sitting.say("The list of dangers comes first; then this.");
       return;
     }
-    if (unsettled.keepsOpen("It works again") || !wasSeenToRun()) {
+    if (unsettled.sends("It works again") || !wasSeenToRun()) {
       return;
     }
     WhatToWatch watching = new WhatToWatch(sitting);
@@ -135,7 +135,7 @@ public final class CallEnd {
       sitting.say("The list of dangers comes first. If they are gone: no reply.");
       return;
     }
-    if (cancelled && unsettled.keepsOpen("Called off")) {
+    if (cancelled && unsettled.sends("Called off")) {
       return;
     }
     String words =
@@ -143,7 +143,7 @@ public final class CallEnd {
             ? sitting.line(
                 cancelled ? "Why? In their words, or Enter" : "How many times tried? Or Enter")
             : why;
-    if (unsettled.keepsOpen("The caller can no longer be reached")) {
+    if (unsettled.keepsOpen()) {
       sitting.record(new Event.Tended(Tending.NOT_REACHED, words.strip()));
       Sending sending = new Sending(sitting);
       sending.ask(true, Pressing.Urgency.AT_ONCE.words());

@@ -21,25 +21,30 @@ final class Unsettled {
     return notExcluded().unasked();
   }
 
+  /** Whether a danger keeps the call from being closed; then that is said. */
+  boolean keepsOpen() {
+    Optional<String> why = why();
+    why.ifPresent(
+        w ->
+            sitting.say(
+                w
+                    + ", so this call cannot be closed that way. The case stays open, at once:"
+                    + " whether it runs or they ring again or not, somebody looks at the gate before"
+                    + " anybody uses it."));
+    return why.isPresent();
+  }
+
   /**
-   * Whether a danger keeps the call from being closed; then that is said, and somebody is sent.
+   * The same for somebody who is on the line: then the call goes on with who is sent.
    *
    * @param how the call would have ended, as a sentence without its point
    */
-  boolean keepsOpen(String how) {
-    Optional<String> why = why();
-    why.ifPresent(
-        w -> {
-          sitting.say(
-              w
-                  + ", so this call cannot be closed that way. The case stays open, at once: whether"
-                  + " it runs or they ring again or not, somebody looks at the gate before anybody"
-                  + " uses it.");
-          if (sitting.moment().state().gaveUp().isEmpty()) {
-            sitting.record(new Event.GaveUp(how + ". " + w));
-          }
-        });
-    return why.isPresent();
+  boolean sends(String how) {
+    boolean open = keepsOpen();
+    if (open && sitting.moment().state().gaveUp().isEmpty()) {
+      sitting.record(new Event.GaveUp(how + ". " + why().orElseThrow()));
+    }
+    return open;
   }
 
   /** Why it cannot be closed, as the beginning of a sentence; empty if it can. */

@@ -21,6 +21,7 @@ import yett.dispatch.DispatchSheet;
 import yett.dispatch.Dispatcher;
 import yett.interview.Ending;
 import yett.interview.Event;
+import yett.interview.Step;
 import yett.interview.Tending;
 import yett.knowledge.Role;
 import yett.record.DispatchPage;
@@ -182,6 +183,10 @@ class CallEndTest {
     assertThat(typed.screen())
         .contains("The list of dangers comes first", "The case stays open, at once");
     assertThat(sheet().urgency().level()).isEqualTo("at once");
+    typed.type("no", "0", "Ina Teal, 555 0107"); // they ring back
+    try (OpenCase open = typed.open()) {
+      assertThat(open.moment().step()).isInstanceOf(Step.AskComplaints.class);
+    }
   }
 
   @Test
