@@ -14,13 +14,10 @@ import java.util.regex.Pattern;
 import yett.command.common.Words;
 import yett.console.Block;
 import yett.interview.Answer;
-import yett.interview.CaseState;
-import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Step;
 import yett.knowledge.Role;
 import yett.saying.DangerSayings.Danger;
-import yett.saying.Thing;
 import yett.wording.Wording;
 
 /**
@@ -40,14 +37,14 @@ public final class DangerList {
   /** Answers to a question that was not asked: they tell nothing that is worth keeping. */
   private static final Set<String> YES_OR_NO = Set.of("no", "yes", "nope", "yeah", "ok", "okay");
 
-  private static final int MOST_TOLD = 3;
-
   private final Sitting sitting;
   private final PromptRequests wishes;
+  private final KnownDangers known;
 
   public DangerList(Sitting sitting, PromptRequests wishes) {
     this.sitting = sitting;
     this.wishes = wishes;
+    this.known = new KnownDangers(sitting);
   }
 
   /** Asks until the list is answered, or a wish leads elsewhere. */
@@ -57,7 +54,7 @@ public final class DangerList {
         .forEach(c -> c.outcomes().stream().skip(1).forEach(o -> dangers.add(new Danger(c, o))));
     sitting.show(sitting.views().dangers(step, role()));
     List<String> words = new ArrayList<>();
-    List<Danger> heard = toldBefore(step, dangers);
+    List<Danger> heard = known.told(step, dangers);
     if (!heard.isEmpty()) {
       askBack(heard, dangers);
     }
@@ -121,23 +118,6 @@ public final class DangerList {
                 + " cannot tell about the second, unknown all if you see nothing of the gate.");
       }
     }
-  }
-
-  /** What was said since these dangers were asked about last, or from the first words on. */
-  private List<Danger> toldBefore(Step.AskDangers step, List<Danger> dangers) {
-    CaseState state = sitting.moment().state();
-    long asked =
-        step.dangers().stream()
-            .flatMap(c -> state.latest(c.id()).stream())
-            .mapToLong(CaseState.Answered::event)
-            .max()
-            .orElse(0);
-    Set<Thing> meant = new LinkedHashSet<>();
-    Entry.valid(sitting.moment().entries()).stream()
-        .filter(e -> e.number() > asked && e.event() instanceof Event.Said)
-        .map(e -> ((Event.Said) e.event()).words())
-        .forEach(said -> meant.addAll(sitting.ears().tellings().hear(said).dangerThings()));
-    return dangers.stream().filter(d -> meant.contains(d.thing())).limit(MOST_TOLD).toList();
   }
 
   /** One slip of a finger is not enough to pass over what somebody said. */
@@ -211,44 +191,11 @@ public final class DangerList {
     step.dangers().forEach(c -> answers.put(c.id(), new Answer.Chosen(c.outcomes().get(0).id())));
     unsure.forEach(d -> answers.put(d.check().id(), new Answer.CannotTell()));
     so.forEach(d -> answers.put(d.check().id(), new Answer.Chosen(d.outcome().id())));
-    kept(step, answers)
+    known
+        .kept(step, answers)
         .forEach(d -> answers.put(d.check().id(), new Answer.Chosen(d.outcome().id())));
     answers.forEach((check, answer) -> events.add(new Event.Answered(check, answer)));
     sitting.record(events.toArray(Event[]::new));
-  }
-
-  /**
-   * What was reported in this case, is now said to be none, and was not mended since: a gate that
-   * is dead at the moment moves by itself no less for it. One key is not enough to end it.
-   */
-  private List<Danger> kept(Step.AskDangers step, Map<String, Answer> answers) {
-    CaseState state = sitting.moment().state();
-    List<Danger> reported =
-        step.dangers().stream()
-            .filter(c -> answers.get(c.id()).is(c.outcomes().get(0).id()))
-            .flatMap(c -> c.outcomes().stream().skip(1).map(o -> new Danger(c, o)))
-            .filter(
-                d ->
-                    state
-                        .answer(d.check().id())
-                        .filter(a -> a.answer().is(d.outcome().id()) && stops(a.event()))
-                        .isPresent())
-            .toList();
-    if (reported.isEmpty()) {
-      return List.of();
-    }
-    sitting.show(
-        Block.paragraph("Reported in this case, and nothing was mended since:"),
-        Block.numbered(reported.stream().map(d -> Wording.capital(d.outcome().text())).toList()));
-    String line = sitting.line("Enter keeps it; over if it is over for good, or was a mistake");
-    return line.strip().equalsIgnoreCase("over") ? List.of() : reported;
-  }
-
-  /** Whether an answer stops the work now; a scene that is kept has a question of its own. */
-  private boolean stops(long event) {
-    return sitting.moment().judgement().stops().stream()
-        .filter(s -> s.event() == event)
-        .anyMatch(s -> !sitting.base().stops().get(s.stop()).inquiry());
   }
 
   private Role role() {
