@@ -243,8 +243,10 @@ public final class Desk implements AutoCloseable {
       van = new FirmFile(directory.settings()).van();
     } catch (KnowledgeException e) {
       e.problems().forEach(problem -> notices.accept(problem.toString()));
-      notices.accept("So the sheet does not say what is on the van.");
-      return Optional.empty();
+      return withoutVan();
+    } catch (UncheckedIOException e) {
+      notices.accept(e.getMessage());
+      return withoutVan();
     }
     Set<String> known = base().parts().keySet();
     van.map(v -> v.unknownTo(base()))
@@ -258,6 +260,11 @@ public final class Desk implements AutoCloseable {
                                 + "\". "
                                 + Names.advice(part, known))));
     return van;
+  }
+
+  private Optional<VanStock> withoutVan() {
+    notices.accept("So the sheet does not say what is on the van.");
+    return Optional.empty();
   }
 
   /** Who works at this computer, if that was said once. */

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import yett.casebook.CaseId;
 import yett.casebook.CaseMovedOn;
+import yett.casebook.CaseSummary;
 import yett.casebook.Casebook;
 import yett.casebook.CasebookException;
 import yett.casebook.CasebookUnreachable;
@@ -116,6 +117,31 @@ public final class OpenCase implements AutoCloseable {
     } catch (CasebookException e) {
       return Optional.empty();
     }
+  }
+
+  /** Other cases that are open and know who called, by the number or else by the name. */
+  public List<CaseSummary> openCasesOfCaller() {
+    try {
+      return caller()
+          .map(
+              c -> {
+                List<CaseSummary> byPhone = openKnowing(c.phone());
+                return byPhone.isEmpty() ? openKnowing(c.name()) : byPhone;
+              })
+          .orElse(List.of());
+    } catch (CasebookException e) {
+      return List.of(); // the server is away: other cases are not seen now
+    }
+  }
+
+  private List<CaseSummary> openKnowing(String nameOrPhone) {
+    return nameOrPhone.isBlank()
+        ? List.of()
+        : casebook.knowing(nameOrPhone).stream()
+            .filter(other -> !other.equals(id))
+            .map(casebook::summary)
+            .filter(c -> c.summary().state() == yett.casebook.CaseStatus.OPEN)
+            .toList();
   }
 
   /** Keeps who called. */

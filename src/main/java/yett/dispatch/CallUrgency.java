@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import yett.interview.CaseState;
+import yett.interview.NotExcluded;
 import yett.knowledge.Check;
 import yett.knowledge.Pressing;
 import yett.knowledge.RuleBase;
@@ -23,7 +24,7 @@ public final class CallUrgency {
             .map(base.telephone().pressing()::get)
             .filter(p -> p != null)
             .toList();
-    return Urgencies.of(dangers, pressing, at, zone);
+    return Urgencies.of(NotExcluded.of(base, state).after(dangers), pressing, at, zone);
   }
 
   private static List<String> told(Check check, CaseState.Answered answered) {

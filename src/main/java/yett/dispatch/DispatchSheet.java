@@ -15,7 +15,9 @@ import java.util.Optional;
  * @param ended how the call ended, or {@code open}
  * @param siteKnown details of the gate that differ from the usual: question to answer, in words
  * @param dangers stops that were raised, by name
- * @param believed causes worth a line, the most probable first
+ * @param notExcluded dangers of which nobody could say, or that were not asked to the end
+ * @param believed causes worth a line, the most probable first; none where nothing was asked: then
+ *     it is not diagnosed, and nothing below tells what is probable
  * @param first looks that most probably come first
  * @param electrician chance that an electrician is needed
  * @param bring the parts that cover what may be wrong
@@ -33,10 +35,11 @@ public record DispatchSheet(
     Urgency urgency,
     Map<String, String> siteKnown,
     List<String> dangers,
+    List<String> notExcluded,
     List<Believed> believed,
     List<String> first,
-    Minutes minutesOnSite,
-    double electrician,
+    Optional<Minutes> minutesOnSite,
+    Optional<Double> electrician,
     Cover bring,
     List<Item> instruments,
     List<String> said,
@@ -46,6 +49,17 @@ public record DispatchSheet(
     List<String> notes,
     List<String> cautions,
     List<String> untilThen) {
+
+  /** The level of a call after which nobody goes. */
+  static final String NOBODY = "nobody is sent";
+
+  public boolean somebodyGoes() {
+    return !urgency.level().equals(NOBODY);
+  }
+
+  public boolean diagnosed() {
+    return !believed.isEmpty();
+  }
 
   /**
    * Who called, and what the desk did about it; what is not known is left out.
@@ -93,6 +107,9 @@ public record DispatchSheet(
    */
   public record Cover(
       List<Packed> parts, double without, double covers, List<Item> left, double unknown) {
+    /** Of a gate of which nothing is known. */
+    static final Cover UNKNOWN = new Cover(List.of(), 1, 1, List.of(), 1);
+
     public List<String> names() {
       return parts.stream().map(Packed::name).toList();
     }

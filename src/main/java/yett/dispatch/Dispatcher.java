@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -22,11 +23,13 @@ import yett.interview.Answer;
 import yett.interview.CallLog;
 import yett.interview.CaseState;
 import yett.interview.Chance;
+import yett.interview.Ending;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Expertise;
 import yett.interview.Interview;
 import yett.interview.Moment;
+import yett.interview.NotExcluded;
 import yett.interview.Site;
 import yett.interview.SiteFacts;
 import yett.interview.Tending;
@@ -49,6 +52,13 @@ public final class Dispatcher {
 
   /** Nobody takes these along. */
   private static final Set<String> NO_TOOLS = Set.of("eye", "tally", "stopwatch", "label");
+
+  /** What a caller does where a danger is not excluded. */
+  private static final String UNSEEN =
+      "Nobody runs the gate or goes near it until somebody has come and looked at it.";
+
+  private static final Set<Ending> NOBODY_GOES =
+      EnumSet.of(Ending.SOLVED, Ending.WORKS_AGAIN, Ending.CANCELLED, Ending.NOT_REACHED);
 
   private static final double NAMED = 0.05;
 
@@ -103,30 +113,63 @@ public final class Dispatcher {
     List<Scenario> scenarios = new Scenarios(base, site).of(moment.belief());
     List<String> stops = moment.judgement().stops().stream().map(s -> s.stop()).distinct().toList();
     List<String> dangers = stops.stream().map(s -> base.stops().get(s).name()).toList();
+    NotExcluded open = NotExcluded.of(base, state);
     Instant at = lastWord(moment);
-    List<Check> first = first(moment, site);
+    boolean diagnosed = isDiagnosed(moment);
+    List<Check> first = diagnosed ? first(moment, site) : List.of();
     return new DispatchSheet(
         caseId,
         gate,
         at.toString(),
         state.closed().map(e -> e.words()).orElse("open"),
         call(moment, caller, phone),
-        Urgencies.of(dangers, pressing(state), at, zone),
+        urgency(moment, open.after(dangers), at),
         siteKnown(state, site.answers()),
         dangers,
-        believed(moment),
+        open.words(),
+        diagnosed ? believed(moment) : List.of(),
         first.stream().map(Check::ask).toList(),
-        new VisitTime(base, first, proofs(site)).of(scenarios),
-        electrician(scenarios),
-        bring(scenarios, moment),
-        instruments(moment, site),
+        diagnosed
+            ? Optional.of(new VisitTime(base, first, proofs(site)).of(scenarios))
+            : Optional.empty(),
+        diagnosed ? Optional.of(electrician(scenarios)) : Optional.empty(),
+        diagnosed ? bring(scenarios, moment) : Cover.UNKNOWN,
+        diagnosed ? instruments(moment, site) : List.of(),
         state.told().said(),
         state.told().complaints().orElse(List.of()).stream().map(this::complaint).toList(),
         state.told().histories().orElse(List.of()).stream().map(this::history).toList(),
         asked(moment),
         state.notes().stream().map(e -> ((Event.Noted) e.event()).text()).toList(),
-        cautions(scenarios),
-        untilThen(moment, stops));
+        diagnosed ? cautions(scenarios) : List.of(),
+        untilThen(moment, stops, open));
+  }
+
+  /** Nobody is sent to a gate that runs, or where nobody wants it. */
+  private DispatchSheet.Urgency urgency(Moment moment, List<String> dangers, Instant at) {
+    CaseState state = moment.state();
+    return state
+        .closed()
+        .filter(NOBODY_GOES::contains)
+        .map(e -> new DispatchSheet.Urgency(DispatchSheet.NOBODY, ended(e, moment)))
+        .orElseGet(() -> Urgencies.of(dangers, pressing(state), at, zone));
+  }
+
+  /** How it ended, and what the caller said of it. */
+  private static List<String> ended(Ending ending, Moment moment) {
+    Optional<String> how =
+        CallLog.of(moment.entries())
+            .last(Tending.WORKS_AGAIN, Tending.CANCELLED, Tending.NOT_REACHED)
+            .map(Event.Tended::words)
+            .filter(w -> !w.isEmpty());
+    return Stream.concat(Stream.of(ending.words()), how.stream()).toList();
+  }
+
+  /** Whether anything is known to reason from: not where a danger came before all questions. */
+  private boolean isDiagnosed(Moment moment) {
+    return moment.state().told().complaints().isPresent()
+        || moment.state().answers().stream()
+            .map(a -> base.checks().get(a.check()))
+            .anyMatch(c -> c != null && !c.danger());
   }
 
   /** Whoever goes on with the case later does not move the time of the call. */
@@ -320,11 +363,14 @@ public final class Dispatcher {
     return base.cautionsFor(hazards).stream().map(c -> c.text()).toList();
   }
 
-  private List<String> untilThen(Moment moment, List<String> stops) {
+  private List<String> untilThen(Moment moment, List<String> stops, NotExcluded open) {
     CaseState state = moment.state();
     Set<String> withheld = moment.judgement().withheld();
     List<String> lines = new ArrayList<>();
     stops.forEach(s -> lines.addAll(base.stops().get(s).now(Role.CALLER, withheld)));
+    if (!open.isEmpty()) {
+      lines.add(UNSEEN);
+    }
     pressing(state).forEach(p -> lines.addAll(p.untilThen()));
     List<String> complaints =
         stops.isEmpty() ? state.told().complaints().orElse(List.of()) : List.of();

@@ -102,8 +102,9 @@ final class CallPolicy {
   }
 
   /**
-   * Chance that this look shows something which the caller may then put right, for good: outcomes
-   * that point to one of their repairs.
+   * Chance that this look shows something which a caller may put right, for good: outcomes that
+   * point to one of their repairs. Where that repair is not for now, because a danger is not
+   * excluded or all is wet, the look spares whoever goes the search.
    */
   private double help(Check check) {
     double help = 0;
@@ -112,7 +113,7 @@ final class CallPolicy {
       double chance = chance(check, outcome, cause -> 1);
       double best =
           present.base.repairs().values().stream()
-              .filter(r -> r.who() == present.role() && !present.unavailable.contains(r.id()))
+              .filter(r -> r.who() == present.role())
               .mapToDouble(r -> chance(check, outcome, c -> r.removes().getOrDefault(c, 0.0)))
               .max()
               .orElse(0);

@@ -60,20 +60,26 @@ public final class DispatchPage {
         Wording.capital(sheet.urgency().level()),
         String.join("; ", sheet.urgency().reasons()) + ".");
     who();
-    page.list("Danger", sheet.dangers());
+    List<String> dangers = new ArrayList<>(sheet.dangers());
+    sheet.notExcluded().forEach(n -> dangers.add(Wording.capital(n)));
+    page.list("Danger", dangers);
     page.list("What was said", Shortened.some(said(), SAID));
     List<String> believed =
         new ArrayList<>(sheet.believed().stream().limit(CAUSES).map(DispatchPage::line).toList());
     sheet.first().stream()
-        .limit(Math.min(2, detail))
+        .limit(sheet.somebodyGoes() ? Math.min(2, detail) : 0)
         .forEach(f -> believed.add("Look first: " + f));
-    page.list("What is believed", believed);
-    bring();
+    page.list("What is believed", sheet.diagnosed() ? believed : List.of(undiagnosed()));
+    if (sheet.diagnosed() && sheet.somebodyGoes()) {
+      bring();
+    }
     page.list("Told on the telephone", Shortened.some(asked(), detail));
-    page.list(
-        "Cautions (what to do stands at each step)",
-        sheet.cautions().stream().map(DispatchPage::hazard).toList());
-    page.list("How the gate is left, until somebody comes", sheet.untilThen());
+    if (sheet.somebodyGoes()) {
+      page.list(
+          "Cautions (what to do stands at each step)",
+          sheet.cautions().stream().map(DispatchPage::hazard).toList());
+      page.list("How the gate is left, until somebody comes", sheet.untilThen());
+    }
     return page.toString();
   }
 
@@ -98,14 +104,20 @@ public final class DispatchPage {
                         + call.due()
                             .map(d -> ", there by " + CallWords.when(Instant.parse(d)))
                             .orElse("")));
-    who.add(
-        "On site: about "
-            + sheet.minutesOnSite().likely()
-            + " minutes, in nine of ten cases up to "
-            + sheet.minutesOnSite().nineInTen()
-            + "; an electrician is needed: "
-            + Chance.of(sheet.electrician()));
+    sheet.minutesOnSite().filter(m -> sheet.somebodyGoes()).ifPresent(m -> who.add(onSite(m)));
     who.forEach(page::item);
+  }
+
+  private String onSite(DispatchSheet.Minutes minutes) {
+    return "On site: about "
+        + minutes.likely()
+        + " minutes, in nine of ten cases up to "
+        + minutes.nineInTen()
+        + sheet.electrician().map(e -> "; an electrician is needed: " + Chance.of(e)).orElse("");
+  }
+
+  private String undiagnosed() {
+    return "Not diagnosed: " + (sheet.dangers().isEmpty() ? "nothing was asked" : "an emergency");
   }
 
   private List<String> said() {

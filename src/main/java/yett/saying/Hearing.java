@@ -23,7 +23,7 @@ public final class Hearing {
   /** What the words count alone: names and headwords mean little as sentences. */
   private static final double NAMED = 0.5;
 
-  /** How much less a danger fits a clause that denies something. */
+  /** How much less a danger, or that all is well, fits a clause that denies something. */
   private static final double DENIED = 0.25;
 
   private final RuleBase base;
@@ -34,7 +34,7 @@ public final class Hearing {
   private final List<Thing> owners = new ArrayList<>();
   private final List<float[]> directions = new ArrayList<>();
 
-  /** Which of them say that there is danger, and deny nothing. */
+  /** Which of them say that there is danger or that all is well, and deny nothing. */
   private final List<Boolean> affirmed = new ArrayList<>();
 
   /** What hears danger by the program's own cards alone; made when words come in. */
@@ -86,9 +86,16 @@ public final class Hearing {
   private void directions(Meanings all, Thing thing, List<String> sentences) {
     for (String sentence : sentences) {
       owners.add(thing);
-      affirmed.add(thing.kind() == Thing.Kind.DANGER && !Negation.in(sentence));
+      affirmed.add(isDenied(thing) && !Negation.in(sentence));
       directions.add(all.of(sentence));
     }
+  }
+
+  /** Whether a "no" in a clause speaks against it: the others are mostly told with one. */
+  private boolean isDenied(Thing thing) {
+    return thing.kind() == Thing.Kind.DANGER
+        || thing.kind() == Thing.Kind.OUTCOME
+            && base.checks().get(thing.card()).indexOf(thing.outcome()) == 0;
   }
 
   /** Why meanings are not compared; empty if they are. */

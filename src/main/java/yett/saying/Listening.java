@@ -107,8 +107,13 @@ final class Listening {
     return Arrays.stream(values).max().orElseThrow();
   }
 
+  /** Of a complaint and a look that fit alike, it is the complaint that people call about. */
   private static final Comparator<Found> BY_WEIGHT =
-      Comparator.comparingDouble(Found::weight).reversed().thenComparing(f -> f.thing().key());
+      Comparator.comparingDouble(Listening::rank).reversed().thenComparing(f -> f.thing().key());
+
+  private static double rank(Found found) {
+    return found.weight() + (found.thing().kind() == Thing.Kind.COMPLAINT ? ALIKE : 0);
+  }
 
   private static boolean isFinding(Thing thing) {
     return thing.kind() != Thing.Kind.DANGER && thing.kind() != Thing.Kind.NOTHING;

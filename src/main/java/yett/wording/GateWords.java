@@ -1,6 +1,7 @@
 package yett.wording;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,7 +27,22 @@ public final class GateWords {
    * @param told answers to site questions; what was not told is the usual
    */
   public String line(Map<String, String> told) {
-    Map<String, String> site = new SiteFacts(base).answers(told);
+    return words(new SiteFacts(base).answers(told));
+  }
+
+  /** Of the same only what was told; empty if nothing of it was. */
+  public String toldLine(Map<String, String> told) {
+    return words(told);
+  }
+
+  /** What the rest is taken for, because nobody told otherwise; empty if all of it was told. */
+  public String usualLine(Map<String, String> told) {
+    Map<String, String> rest = new HashMap<>(new SiteFacts(base).answers(told));
+    rest.keySet().removeAll(told.keySet());
+    return words(rest);
+  }
+
+  private String words(Map<String, String> site) {
     List<String> words = new ArrayList<>();
     given(site, "opening").ifPresent(w -> words.add(w + " opening"));
     given(site, "support").ifPresent(w -> words.add(w.equals("track") ? "on a track" : w));

@@ -26,6 +26,8 @@ class CallPolicyTest {
   }
 
   /** Whatever is complained of. */
+  private String unsure = "";
+
   @ParameterizedTest
   @MethodSource("complaints")
   void who_can_tell_nothing_is_asked_at_most_five_questions(String complaint) {
@@ -46,6 +48,17 @@ class CallPolicyTest {
     }
   }
 
+  /** It spares whoever goes the search, though the caller switches nothing on. */
+  @Test
+  void the_breaker_is_looked_at_though_a_danger_is_not_excluded() {
+    try (Interview interview = Shipped.EXPERTISE.newInterview()) {
+      unsure = "danger-conductors";
+      assertThat(asked(interview, "does-nothing", Map.of()))
+          .contains("breaker-position")
+          .allMatch(c -> !Shipped.BASE.checks().get(c).needs().contains("able-to-run"));
+    }
+  }
+
   @Test
   void where_there_is_no_mains_no_breaker_is_asked_after() {
     try (Interview interview = Shipped.EXPERTISE.newInterview()) {
@@ -61,7 +74,14 @@ class CallPolicyTest {
     say(new Event.Opened("Harrow Quay, north gate", Role.CALLER, "any"));
     ((Step.AskDangers) interview.at(entries, Role.CALLER).step())
         .dangers()
-        .forEach(d -> say(new Event.Answered(d.id(), new Answer.Chosen(d.outcomes().get(0).id()))));
+        .forEach(
+            d ->
+                say(
+                    new Event.Answered(
+                        d.id(),
+                        d.id().equals(unsure)
+                            ? new Answer.CannotTell()
+                            : new Answer.Chosen(d.outcomes().get(0).id()))));
     site.forEach((question, answer) -> say(new Event.SiteAnswered(question, answer)));
     say(new Event.SiteTaken());
     say(new Event.Complained(List.of(complaint)));

@@ -26,7 +26,20 @@ class FollowUpRulesTest extends ShownByExamples {
   private static final Fact TECHNICIAN = new Fact.Person(Role.TECHNICIAN);
 
   static Stream<Example> examples() {
-    return Stream.concat(entailed(), worthSaying());
+    return Stream.of(entailed(), worthSaying(), saidBefore()).flatMap(e -> e);
+  }
+
+  /** What a caller is not asked in other words. */
+  static Stream<Example> saidBefore() {
+    return Stream.of(
+        example(
+            "a caller who said which kind of command fails is not asked which ways fail",
+            new Fact.Person(Role.CALLER),
+            said(1, "kind-that-fails", "transmitters")),
+        example(
+            "a caller who said that one transmitter fails is not asked which kind fails",
+            new Fact.Person(Role.CALLER),
+            said(1, "which-commands", "one-transmitter")));
   }
 
   static Stream<Example> entailed() {

@@ -3,6 +3,8 @@ package yett.command.call;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import yett.casebook.CaseId;
 import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.Questions;
 import yett.command.diagnose.SaidBesides;
@@ -21,6 +23,7 @@ public final class Calling {
   private final Sitting sitting;
   private final PromptRequests wishes;
   private final CallSteps deeds;
+  private final SendScreen send;
   private final WhoCalls whoCalls;
   private final SaidSince since;
   private final ComplaintChoice complaints;
@@ -38,7 +41,8 @@ public final class Calling {
     this.sitting = sitting;
     this.wishes = wishes;
     this.whoCalls = new WhoCalls(sitting, wishes);
-    this.deeds = new CallSteps(sitting, questions, whoCalls);
+    this.deeds = new CallSteps(sitting, questions);
+    this.send = new SendScreen(sitting, questions, whoCalls);
     this.since = new SaidSince(sitting, wishes);
     this.complaints = new ComplaintChoice(sitting, wishes, questions);
     this.circumstances = new Circumstances(sitting, questions);
@@ -142,7 +146,7 @@ public final class Calling {
     public Runnable handOver(Step.HandOver step) {
       return () -> {
         if (!since.endsItAnew()) {
-          deeds.dispatch(step, moment);
+          send.show(step, moment);
         }
       };
     }
@@ -153,9 +157,22 @@ public final class Calling {
     }
   }
 
-  /** What is said now comes on top of what was said before. */
-  public void ringsAgain() {
+  /**
+   * What is said now comes on top of what was said before.
+   *
+   * @param said what has been said already on this call
+   */
+  public void ringsAgain(List<Event> said) {
     since.ringsAgain();
+    if (!said.isEmpty()) {
+      wordsAsked = true;
+      sitting.record(said.toArray(Event[]::new));
+    }
+  }
+
+  /** The open case in which this call goes on. */
+  public Optional<CaseId> goesOnIn() {
+    return whoCalls.goesOnIn();
   }
 
   /** Whether what was said since the last time neither ends the call nor answers something. */

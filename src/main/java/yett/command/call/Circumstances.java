@@ -3,6 +3,7 @@ package yett.command.call;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import yett.command.diagnose.LongList;
 import yett.command.diagnose.Questions;
 import yett.command.diagnose.Sitting;
 import yett.console.Block;
@@ -70,7 +71,8 @@ final class Circumstances {
       texts.add("Something else: show the whole list");
       ids.add("something-else");
     }
-    sitting.show(Block.heading("Did anything happen at the gate lately?"), Block.numbered(texts));
-    return questions.several("0 for none, or numbers", ids, texts);
+    LongList list =
+        LongList.of(sitting, "Did anything happen at the gate lately?", "Read out.", texts);
+    return questions.several(list, "0 for none, or numbers", ids, texts);
   }
 }

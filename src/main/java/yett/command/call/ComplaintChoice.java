@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import yett.command.common.ComplaintNames;
+import yett.command.diagnose.LongList;
 import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.Questions;
 import yett.command.diagnose.Sitting;
@@ -109,8 +110,8 @@ final class ComplaintChoice {
   private void pick(List<Check> complaints, String heading) {
     List<String> texts = complaints.stream().map(Check::spoken).toList();
     List<String> ids = complaints.stream().map(Check::id).toList();
-    sitting.show(Block.heading(heading), Block.numbered(texts));
-    Optional<List<Integer>> picked = questions.several("Numbers", ids, texts);
+    LongList list = LongList.of(sitting, heading, "Read out what may fit.", texts);
+    Optional<List<Integer>> picked = questions.several(list, "Numbers", ids, texts);
     if (picked.isPresent() && picked.get().isEmpty()) {
       sitting.say("Pick at least one; if nothing fits, take the nearest and add a note.");
     } else if (picked.isPresent()) {

@@ -11,48 +11,75 @@ import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAdjusters;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** A time that somebody names in passing: "Tom by 14:30", "in 20 min", "tomorrow 8:00". */
+/** A time that somebody names in passing: "Tom by 14:30", "in an hour", "tomorow at 9". */
 final class Due {
-  private static final Pattern CLOCK = Pattern.compile("\\b([01]?\\d|2[0-3])[:.]([0-5]\\d)\\b");
   private static final Pattern IN =
-      Pattern.compile("\\bin (\\d{1,3}) ?(min|minutes?|h|hours?)\\b", Pattern.CASE_INSENSITIVE);
+      Pattern.compile(
+          "(?:\\b(?:in|within) |^|, ?)(?:about )?(\\d{1,3}) ?(min|minutes?|h|hours?)\\b");
   private static final Pattern DAY = Pattern.compile("\\b(\\d{4})-(\\d\\d)-(\\d\\d)\\b");
+  private static final Pattern CLOCK =
+      Pattern.compile("\\b([01]?\\d|2[0-3])[:.]([0-5]\\d)(?: ?(am|pm))?\\b");
+
+  /** An hour alone is only one beside a word that says so: "van 12" is none. */
+  private static final Pattern HOUR =
+      Pattern.compile(
+          "\\b(?:(?:at|by|around|about|before|until|tomorrow|today|tonight|[a-z]+day|morning"
+              + "|afternoon|evening) (\\d{1,2})(?![\\d:.])(?: ?(am|pm|oclock))?"
+              + "|(\\d{1,2}) ?(am|pm|oclock))\\b");
+
+  private static final Pattern PART =
+      Pattern.compile("\\b(morning|noon|afternoon|evening|tonight)\\b");
 
   /** Where only a day is named: its first hour of work. */
   private static final LocalTime MORNING = LocalTime.of(8, 0);
 
-  private Due() {}
+  /** Who promises a part of a day promises its end. */
+  private static final Map<String, Integer> ENDS =
+      Map.of("morning", 12, "noon", 12, "afternoon", 17, "evening", 20, "tonight", 22);
+
+  /** In the working day of the other half: nobody comes tomorrow at 3 in the night. */
+  private static final int FIRST_OF_DAY = 7;
+
+  private final String text;
+  private final ZonedDateTime now;
+
+  private Due(String words, ZonedDateTime now) {
+    this.text = new TimeWords().plain(words);
+    this.now = now;
+  }
 
   /** Empty if no time is named. A clock time that has gone by today is that of tomorrow. */
   static Optional<Instant> in(String words, Instant now, ZoneId zone) {
-    Matcher in = IN.matcher(words);
-    if (in.find()) {
-      boolean hours = in.group(2).toLowerCase(Locale.ROOT).startsWith("h");
-      return Optional.of(
-          now.plus(Integer.parseInt(in.group(1)), hours ? ChronoUnit.HOURS : ChronoUnit.MINUTES)
-              .truncatedTo(ChronoUnit.MINUTES));
-    }
-    ZonedDateTime here = now.atZone(zone);
-    Optional<LocalDate> day = day(words, here.toLocalDate());
-    Matcher clock = CLOCK.matcher(words);
-    boolean timed = clock.find();
-    if (day.isEmpty() && !timed) {
-      return Optional.empty();
-    }
-    LocalTime time =
-        timed
-            ? LocalTime.of(Integer.parseInt(clock.group(1)), Integer.parseInt(clock.group(2)))
-            : MORNING;
-    ZonedDateTime due = day.orElse(here.toLocalDate()).atTime(time).atZone(zone);
-    return Optional.of((day.isEmpty() && due.isBefore(here) ? due.plusDays(1) : due).toInstant());
+    return new Due(words, now.atZone(zone)).instant();
   }
 
-  private static Optional<LocalDate> day(String words, LocalDate today) {
-    Matcher written = DAY.matcher(words);
+  private Optional<Instant> instant() {
+    Matcher in = IN.matcher(text);
+    if (in.find()) {
+      ChronoUnit unit = in.group(2).startsWith("h") ? ChronoUnit.HOURS : ChronoUnit.MINUTES;
+      return Optional.of(
+          now.toInstant()
+              .plus(Integer.parseInt(in.group(1)), unit)
+              .truncatedTo(ChronoUnit.MINUTES));
+    }
+    Optional<LocalDate> day = day();
+    Optional<LocalTime> time = time(day.isPresent());
+    if (day.isEmpty() && time.isEmpty()) {
+      return Optional.empty();
+    }
+    ZonedDateTime due =
+        day.orElse(now.toLocalDate()).atTime(time.orElse(MORNING)).atZone(now.getZone());
+    return Optional.of((day.isEmpty() && due.isBefore(now) ? due.plusDays(1) : due).toInstant());
+  }
+
+  private Optional<LocalDate> day() {
+    LocalDate today = now.toLocalDate();
+    Matcher written = DAY.matcher(text);
     if (written.find()) {
       try {
         return Optional.of(LocalDate.parse(written.group()));
@@ -60,13 +87,57 @@ final class Due {
         return Optional.empty(); // the 31st of a short month
       }
     }
-    String text = words.toLowerCase(Locale.ROOT);
-    if (text.matches(".*\\btomorrow\\b.*")) {
+    if (has("tomorrow")) {
       return Optional.of(today.plusDays(1));
     }
     return Arrays.stream(DayOfWeek.values())
-        .filter(d -> text.matches(".*\\b" + d.name().toLowerCase(Locale.ROOT) + "\\b.*"))
+        .filter(d -> has(d.name().toLowerCase(Locale.ROOT)))
         .map(d -> today.with(TemporalAdjusters.next(d)))
         .findFirst();
+  }
+
+  private boolean has(String word) {
+    return text.matches(".*\\b" + word + "\\b.*");
+  }
+
+  private Optional<LocalTime> time(boolean dayNamed) {
+    Matcher part = PART.matcher(text);
+    Optional<String> named = part.find() ? Optional.of(part.group()) : Optional.empty();
+    Matcher clock = CLOCK.matcher(text);
+    if (clock.find()) {
+      int hour = Integer.parseInt(clock.group(1));
+      int minute = Integer.parseInt(clock.group(2));
+      return Optional.of(LocalTime.of(half(hour, clock.group(3), named).orElse(hour), minute));
+    }
+    Matcher alone = HOUR.matcher(text);
+    while (alone.find()) {
+      String digits = alone.group(1) == null ? alone.group(3) : alone.group(1);
+      String said = alone.group(1) == null ? alone.group(4) : alone.group(2);
+      int hour = Integer.parseInt(digits);
+      if (hour < 24) {
+        return Optional.of(
+            LocalTime.of(half(hour, said, named).orElseGet(() -> likely(hour, dayNamed)), 0));
+      }
+    }
+    return named.map(p -> LocalTime.of(ENDS.get(p), 0));
+  }
+
+  /** The hour in the half of the day that was said; empty if none was. */
+  private static Optional<Integer> half(int hour, String said, Optional<String> part) {
+    boolean later = "pm".equals(said) || part.filter(p -> ENDS.get(p) > 12).isPresent();
+    boolean sooner = "am".equals(said) || part.filter("morning"::equals).isPresent();
+    return hour > 12 || !later && !sooner
+        ? Optional.empty()
+        : Optional.of(later ? hour % 12 + 12 : hour % 12);
+  }
+
+  /** Of two times of the clock: on another day the one of work, on this the one that is next. */
+  private int likely(int hour, boolean dayNamed) {
+    if (hour == 0 || hour >= 12) {
+      return hour;
+    }
+    boolean isPast = !dayNamed && !LocalTime.of(hour, 0).isAfter(now.toLocalTime());
+    boolean isTonight = isPast && LocalTime.of(hour + 12, 0).isAfter(now.toLocalTime());
+    return isTonight || dayNamed && hour < FIRST_OF_DAY ? hour + 12 : hour;
   }
 }

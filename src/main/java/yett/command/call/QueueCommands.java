@@ -28,7 +28,7 @@ public final class QueueCommands {
   private static final String GIVE = "Usage: calls give CASE NAME. From then on NAME holds it.";
   private static final String NOTE = "Usage: calls note CASE WORDS...";
   private static final String BACK =
-      "Usage: calls back CASE WHEN. Such as 14:30, in 20 min, tomorrow 9:00, 2026-12-01 8:30.";
+      "Usage: calls back CASE WHEN. Such as 14:30, in an hour, tomorrow at 9, 2026-12-01 8:30.";
   private static final String SENT =
       "Usage: calls sent CASE WHO [WHEN]. Such as: calls sent 7 Tom, 14:30.";
   private static final String WAY = "Usage: calls way CASE [WORDS]. Who was sent is on the way.";
@@ -118,8 +118,11 @@ public final class QueueCommands {
       help = BACK,
       completionProvider = Completions.CASES)
   public void back(@Arguments List<String> words) {
-    if (words.size() < 2 || due(rest(words)).isEmpty()) {
+    if (words.size() < 2) {
       throw new UsageException(BACK);
+    }
+    if (due(rest(words)).isEmpty()) {
+      throw new UsageException("No time was understood in \"" + rest(words) + "\". " + BACK);
     }
     tend(words, BACK, Tending.CALL_BACK, Optional.empty(), true);
   }
@@ -131,6 +134,9 @@ public final class QueueCommands {
       completionProvider = Completions.CASES)
   public void sent(@Arguments List<String> words) {
     tend(words, SENT, Tending.SENT, Optional.empty(), true);
+    if (due(rest(words)).isEmpty()) {
+      console.show(Block.paragraph("No time was understood in it. " + SENT));
+    }
   }
 
   @Command(

@@ -1,5 +1,6 @@
 package yett.command.call;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -9,13 +10,17 @@ import yett.command.diagnose.Sitting;
 import yett.interview.CallLog;
 import yett.interview.Event;
 import yett.interview.Tending;
+import yett.knowledge.Pressing;
 import yett.wording.CallWords;
 
 /** Who was sent, by when, and who was called for help. */
-final class Sending {
+public final class Sending {
+  /** What takes longer than this is not at once. */
+  private static final Duration AT_ONCE = Duration.ofHours(4);
+
   private final Sitting sitting;
 
-  Sending(Sitting sitting) {
+  public Sending(Sitting sitting) {
     this.sitting = sitting;
   }
 
@@ -25,7 +30,7 @@ final class Sending {
   }
 
   /** Asks who goes, and keeps it. */
-  void ask(boolean emergency, String level) {
+  public void ask(boolean emergency, String level) {
     List<Event> events = new ArrayList<>();
     if (emergency) {
       String called =
@@ -35,20 +40,70 @@ final class Sending {
               Tending.HELP_CALLED, called.isEmpty() ? "not said who was called" : called));
     }
     String who = told("Who goes, and by when? Such as: Tom, 14:30; or Enter");
-    Optional<Instant> due = Due.in(who, sitting.open().now(), ZoneId.systemDefault());
-    events.add(
-        new Event.Tended(
-            Tending.SENT,
-            level + (who.isEmpty() ? "" : ", " + who),
-            due.map(Instant::toString).orElse("")));
+    Optional<Instant> due = due(who);
+    events.add(sent(level, who, due));
     sitting.record(events.toArray(Event[]::new));
-    due.ifPresent(
-        at -> sitting.say("Read out: somebody will be there by " + CallWords.when(at) + "."));
+    if (due.isEmpty() && !who.isEmpty()) {
+      due = askWhen(level, who);
+    }
+    due.ifPresent(at -> promise(level, at));
+  }
+
+  private void promise(String level, Instant at) {
+    sitting.say("Read out: somebody will be there by " + CallWords.when(at) + ".");
+    Duration until = Duration.between(sitting.open().now(), at);
+    if (level.equals(Pressing.Urgency.AT_ONCE.words()) && until.compareTo(AT_ONCE) > 0) {
+      sitting.say("It was said to be needed at once. Can nobody be there sooner?");
+    }
+  }
+
+  private Optional<Instant> due(String words) {
+    return Due.in(words, sitting.open().now(), ZoneId.systemDefault());
+  }
+
+  private static Event sent(String level, String who, Optional<Instant> due) {
+    return new Event.Tended(
+        Tending.SENT,
+        level + (who.isEmpty() ? "" : ", " + who),
+        due.map(Instant::toString).orElse(""));
+  }
+
+  /** No time was understood with who goes: it is asked for, and never taken for none in silence. */
+  private Optional<Instant> askWhen(String level, String who) {
+    String when = told("By when? Such as 14:30, in an hour, tomorrow at 9; Enter if not known");
+    while (!when.isEmpty()) {
+      Optional<Instant> due = due(when);
+      if (due.isPresent()) {
+        sitting.record(sent(level, who + ", " + when, due));
+        return due;
+      }
+      when = told("No time was understood in that. By when? Or Enter");
+    }
+    return Optional.empty();
+  }
+
+  /** The call is over: how whoever goes gets on with the case. */
+  public void leave() {
+    String id = sitting.open().id().toString();
+    sitting.say(
+        "The sheet for whoever goes: dispatch "
+            + id
+            + ". They go on with: resume "
+            + id
+            + " --as technician.");
+    throw new Dispatched();
   }
 
   /** What is said; neither Enter nor 0 says anything. */
   private String told(String prompt) {
     String line = sitting.line(prompt).strip();
     return line.equals("0") ? "" : line;
+  }
+
+  /** The call is over and the case goes on elsewhere. */
+  public static final class Dispatched extends RuntimeException {
+    Dispatched() {
+      super("dispatched", null, false, false);
+    }
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import yett.casebook.CaseId;
 import yett.casebook.CasebookException;
 import yett.casebook.Person;
 import yett.command.common.Words;
@@ -22,6 +23,7 @@ final class WhoCalls {
   private final Sitting sitting;
   private final PromptRequests wishes;
   private boolean asked;
+  private Optional<CaseId> same = Optional.empty();
 
   WhoCalls(Sitting sitting, PromptRequests wishes) {
     this.sitting = sitting;
@@ -31,6 +33,11 @@ final class WhoCalls {
   /** Whether something else came between, so that it is still to be asked. */
   boolean isLeft() {
     return !asked;
+  }
+
+  /** The open case of the same caller that this call is about. */
+  Optional<CaseId> goesOnIn() {
+    return same;
   }
 
   /** Asks, unless that was done or it is known. */
@@ -69,6 +76,7 @@ final class WhoCalls {
         sitting.say("At most " + LONGEST + " letters, please.");
       } else {
         keep(Whoever.of(line));
+        same = new SameCaller(sitting).openCase();
         return;
       }
     }

@@ -81,15 +81,10 @@ public final class Words {
         return Optional.of(wish);
       }
     }
+    if (CannotTell.isSaid(text)) {
+      return Optional.of(Wish.UNKNOWN);
+    }
     return switch (text) {
-      case "cannot tell",
-          "can't tell",
-          "dont know",
-          "don't know",
-          "i don't know",
-          "they don't know",
-          "no idea" ->
-          Optional.of(Wish.UNKNOWN);
       case "not now" -> Optional.of(Wish.LATER);
       case "stop", "quit", "exit" -> Optional.of(Wish.SAVE);
       case "handover" -> Optional.of(Wish.HANDOVER);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import yett.command.call.Sending;
 import yett.command.common.Words;
 import yett.console.Block;
 import yett.console.Text;
@@ -12,6 +13,7 @@ import yett.interview.Event;
 import yett.interview.Step;
 import yett.interview.Tending;
 import yett.knowledge.Check;
+import yett.knowledge.Pressing;
 import yett.knowledge.Role;
 import yett.saying.Heard;
 import yett.saying.Thing;
@@ -26,10 +28,12 @@ public final class CallEnd {
 
   private final Sitting sitting;
   private final PromptRequests wishes;
+  private final Unsettled unsettled;
 
   CallEnd(Sitting sitting, PromptRequests wishes) {
     this.sitting = sitting;
     this.wishes = wishes;
+    this.unsettled = new Unsettled(sitting);
   }
 
   private boolean isCall() {
@@ -80,13 +84,7 @@ public final class CallEnd {
       sitting.say("The list of dangers comes first; then this.");
       return;
     }
-    if (!sitting.moment().judgement().stops().isEmpty()) {
-      sitting.say(
-          "A danger was reported. Whether it runs or not, somebody looks at the gate before"
-              + " anybody uses it.");
-      return;
-    }
-    if (!wasSeenToRun()) {
+    if (unsettled.sends("It works again") || !wasSeenToRun()) {
       return;
     }
     WhatToWatch watching = new WhatToWatch(sitting);
@@ -132,18 +130,25 @@ public final class CallEnd {
       sitting.say("That ends a call, and this is not one.");
       return;
     }
-    if (!sitting.moment().judgement().stops().isEmpty()) {
-      sitting.say(
-          "A danger was reported, so this call cannot be closed that way. Somebody goes and"
-              + " looks, whether they ring again or not.");
+    boolean cancelled = wish == Words.Wish.CANCEL;
+    if (cancelled && unsettled.isOpen()) {
+      sitting.say("The list of dangers comes first. If they are gone: no reply.");
       return;
     }
-    boolean cancelled = wish == Words.Wish.CANCEL;
+    if (cancelled && unsettled.sends("Called off")) {
+      return;
+    }
     String words =
         why.isEmpty()
             ? sitting.line(
                 cancelled ? "Why? In their words, or Enter" : "How many times tried? Or Enter")
             : why;
+    if (unsettled.keepsOpen()) {
+      sitting.record(new Event.Tended(Tending.NOT_REACHED, words.strip()));
+      Sending sending = new Sending(sitting);
+      sending.ask(true, Pressing.Urgency.AT_ONCE.words());
+      sending.leave();
+    }
     if (cancelled) {
       sitting.show(
           Block.paragraph(Text.strong("Read out:")),

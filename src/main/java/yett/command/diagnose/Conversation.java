@@ -1,11 +1,15 @@
 package yett.command.diagnose;
 
+import java.util.List;
 import java.util.Map;
-import yett.command.call.CallSteps;
+import java.util.Optional;
+import yett.casebook.CaseId;
 import yett.command.call.Calling;
+import yett.command.call.Sending;
 import yett.console.Block;
 import yett.console.Console;
 import yett.desk.OpenCase;
+import yett.interview.Event;
 import yett.interview.Moment;
 import yett.interview.Step;
 import yett.knowledge.Role;
@@ -31,10 +35,19 @@ public final class Conversation {
     this.calling = new Calling(sitting, wishes, questions, knownSite);
   }
 
-  /** Somebody calls once more about the same: their words are heard before anything is asked. */
-  Conversation ringsAgain() {
-    calling.ringsAgain();
+  /**
+   * Somebody calls once more about the same: their words are heard before anything is asked.
+   *
+   * @param said what they have said already
+   */
+  Conversation ringsAgain(List<Event> said) {
+    calling.ringsAgain(said);
     return this;
+  }
+
+  /** The open case that this call turned out to be about, in which it goes on. */
+  Optional<CaseId> goesOnIn() {
+    return calling.goesOnIn();
   }
 
   /** Goes on until the case is closed or the person leaves; every answer is stored at once. */
@@ -43,7 +56,7 @@ public final class Conversation {
       while (!(sitting.moment().step() instanceof Step.Finished)) {
         turn(sitting.moment());
       }
-    } catch (CallSteps.Dispatched e) {
+    } catch (Sending.Dispatched e) {
       // Everything was said; whoever is sent goes on with the case.
     } catch (CaseLeftException e) {
       sitting.show(

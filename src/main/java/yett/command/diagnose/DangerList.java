@@ -14,12 +14,10 @@ import java.util.regex.Pattern;
 import yett.command.common.Words;
 import yett.console.Block;
 import yett.interview.Answer;
-import yett.interview.CaseState;
 import yett.interview.Event;
 import yett.interview.Step;
 import yett.knowledge.Role;
 import yett.saying.DangerSayings.Danger;
-import yett.saying.Thing;
 import yett.wording.Wording;
 
 /**
@@ -34,14 +32,19 @@ public final class DangerList {
   private static final Pattern UNKNOWN =
       Pattern.compile("(?:unknown|cannot tell)\\s+(" + NUMBERS + ")");
 
-  private static final int MOST_TOLD = 3;
+  private static final Pattern ALL_UNKNOWN = Pattern.compile("(?:unknown|cannot tell)\\s+all");
+
+  /** Answers to a question that was not asked: they tell nothing that is worth keeping. */
+  private static final Set<String> YES_OR_NO = Set.of("no", "yes", "nope", "yeah", "ok", "okay");
 
   private final Sitting sitting;
   private final PromptRequests wishes;
+  private final KnownDangers known;
 
   public DangerList(Sitting sitting, PromptRequests wishes) {
     this.sitting = sitting;
     this.wishes = wishes;
+    this.known = new KnownDangers(sitting);
   }
 
   /** Asks until the list is answered, or a wish leads elsewhere. */
@@ -51,13 +54,17 @@ public final class DangerList {
         .forEach(c -> c.outcomes().stream().skip(1).forEach(o -> dangers.add(new Danger(c, o))));
     sitting.show(sitting.views().dangers(step, role()));
     List<String> words = new ArrayList<>();
-    List<Danger> heard = toldBefore(step, dangers);
+    List<Danger> heard = known.told(step, dangers);
     if (!heard.isEmpty()) {
       askBack(heard, dangers);
     }
     while (true) {
       String line = told(sitting.line("0 for none, or the numbers that are so"));
       String text = line.strip().toLowerCase(Locale.ROOT);
+      if (ALL_UNKNOWN.matcher(text).matches()) {
+        record(step, Set.of(), new LinkedHashSet<>(dangers), words);
+        return;
+      }
       Matcher unknown = UNKNOWN.matcher(text);
       if (unknown.matches()) {
         Optional<Set<Danger>> unsure = numbers(unknown.group(1), dangers);
@@ -100,27 +107,17 @@ public final class DangerList {
                 + dangers.size()
                 + ", or 0 alone for none; of two that are ways of the same danger, the graver.");
       } else if (!text.isEmpty()) {
-        words.add(line.strip());
+        if (!YES_OR_NO.contains(text)) {
+          words.add(line.strip());
+        }
         heard = sitting.ears().dangers().hear(line, dangers);
         askBack(heard, dangers);
       } else {
         sitting.say(
             "Type 0 only if none of these is so, or the numbers that are; unknown 2 if you"
-                + " cannot tell about the second.");
+                + " cannot tell about the second, unknown all if you see nothing of the gate.");
       }
     }
-  }
-
-  /** What the first words of a call tell of, as long as nothing is known of these dangers. */
-  private List<Danger> toldBefore(Step.AskDangers step, List<Danger> dangers) {
-    CaseState state = sitting.moment().state();
-    List<String> said = state.told().said();
-    if (said.isEmpty() || step.dangers().stream().anyMatch(c -> state.answer(c.id()).isPresent())) {
-      return List.of();
-    }
-    Set<Thing> meant = new LinkedHashSet<>();
-    said.forEach(s -> meant.addAll(sitting.ears().tellings().hear(s).dangerThings()));
-    return dangers.stream().filter(d -> meant.contains(d.thing())).limit(MOST_TOLD).toList();
   }
 
   /** One slip of a finger is not enough to pass over what somebody said. */
@@ -142,7 +139,7 @@ public final class DangerList {
   private void askBack(List<Danger> heard, List<Danger> dangers) {
     if (heard.isEmpty()) {
       sitting.say(
-          "Your words are kept, but they do not say which of these is so, or that none is. Type"
+          "That does not say which of these is so, or that none is; words are kept. Type"
               + " the numbers that are so; 0 only if none is; unknown 2 if you cannot tell about"
               + " the second.");
       return;
@@ -194,44 +191,11 @@ public final class DangerList {
     step.dangers().forEach(c -> answers.put(c.id(), new Answer.Chosen(c.outcomes().get(0).id())));
     unsure.forEach(d -> answers.put(d.check().id(), new Answer.CannotTell()));
     so.forEach(d -> answers.put(d.check().id(), new Answer.Chosen(d.outcome().id())));
-    kept(step, answers)
+    known
+        .kept(step, answers)
         .forEach(d -> answers.put(d.check().id(), new Answer.Chosen(d.outcome().id())));
     answers.forEach((check, answer) -> events.add(new Event.Answered(check, answer)));
     sitting.record(events.toArray(Event[]::new));
-  }
-
-  /**
-   * What was reported in this case, is now said to be none, and was not mended since: a gate that
-   * is dead at the moment moves by itself no less for it. One key is not enough to end it.
-   */
-  private List<Danger> kept(Step.AskDangers step, Map<String, Answer> answers) {
-    CaseState state = sitting.moment().state();
-    List<Danger> reported =
-        step.dangers().stream()
-            .filter(c -> answers.get(c.id()).is(c.outcomes().get(0).id()))
-            .flatMap(c -> c.outcomes().stream().skip(1).map(o -> new Danger(c, o)))
-            .filter(
-                d ->
-                    state
-                        .answer(d.check().id())
-                        .filter(a -> a.answer().is(d.outcome().id()) && stops(a.event()))
-                        .isPresent())
-            .toList();
-    if (reported.isEmpty()) {
-      return List.of();
-    }
-    sitting.show(
-        Block.paragraph("Reported in this case, and nothing was mended since:"),
-        Block.numbered(reported.stream().map(d -> Wording.capital(d.outcome().text())).toList()));
-    String line = sitting.line("Enter keeps it; over if it is over for good, or was a mistake");
-    return line.strip().equalsIgnoreCase("over") ? List.of() : reported;
-  }
-
-  /** Whether an answer stops the work now; a scene that is kept has a question of its own. */
-  private boolean stops(long event) {
-    return sitting.moment().judgement().stops().stream()
-        .filter(s -> s.event() == event)
-        .anyMatch(s -> !sitting.base().stops().get(s.stop()).inquiry());
   }
 
   private Role role() {

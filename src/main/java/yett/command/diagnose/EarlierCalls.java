@@ -20,7 +20,7 @@ import yett.wording.CallWords;
 /** What earlier calls are worth to the next one: which gate it is, and the case that is open. */
 final class EarlierCalls {
   /** So many gates can be told apart at one look. */
-  private static final int MOST = 9;
+  static final int MOST = 9;
 
   private final Casebook casebook;
   private final Console console;
@@ -61,10 +61,14 @@ final class EarlierCalls {
     return CallLog.of(OpenCase.entries(casebook.events(id)));
   }
 
-  /** Which of these gates; empty if it is none of them. */
-  Optional<String> pick(List<String> gates) {
+  /** Which of these gates; empty inside if it is none of them, empty if the person leaves. */
+  Optional<Optional<String>> pick(List<String> gates) {
     console.show(
-        Block.paragraph("Known from earlier calls. Which gate is it?"), Block.numbered(gates));
+        Block.paragraph(
+            gates.size() == 1
+                ? "Is it this gate? By its name, or by earlier calls:"
+                : "Is it one of these gates? By their names, or by earlier calls:"),
+        Block.numbered(gates));
     return Prompt.forWords(console)
         .until(
             "Number, or Enter if it is none of these> ",
@@ -73,8 +77,7 @@ final class EarlierCalls {
                     ? Prompt.Reading.of(Optional.<String>empty())
                     : Prompt.number(line, gates.size())
                         .map(n -> Prompt.Reading.of(Optional.of(gates.get(n - 1))))
-                        .orElse(Prompt.Reading.again("Type one of the numbers, or only Enter.")))
-        .flatMap(g -> g);
+                        .orElse(Prompt.Reading.again("Type one of the numbers, or only Enter.")));
   }
 
   /** The open case of this gate to go on with; empty for a new one. */

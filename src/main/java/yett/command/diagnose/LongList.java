@@ -8,7 +8,7 @@ import yett.console.Block;
  * A list of which several may be picked, a page at a time where a window would scroll; in a pipe it
  * is shown whole.
  */
-final class LongList {
+public final class LongList {
   /** The word that shows the next page. */
   static final String MORE = "more";
 
@@ -23,7 +23,7 @@ final class LongList {
     this.pages = sitting.pages().of(all);
   }
 
-  static LongList of(Sitting sitting, String heading, String text, List<String> names) {
+  public static LongList of(Sitting sitting, String heading, String text, List<String> names) {
     return new LongList(sitting, List.of(Block.heading(heading), Block.paragraph(text)), names);
   }
 

@@ -4,10 +4,12 @@ import java.text.Normalizer;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import yett.casebook.CaseId;
 import yett.casebook.SiteRecord;
 import yett.command.common.ClockNotice;
 import yett.command.common.GateNames;
+import yett.command.common.NearNames;
 import yett.command.common.Prompt;
 import yett.command.common.UsageException;
 import yett.console.Block;
@@ -43,7 +45,7 @@ public final class NewCase {
   /** Who calls about a gate with an open case is told of it first. */
   private void beginAt(String gate, Role role, Optional<InspectionKind> inspection) {
     Optional<CaseId> open = role == Role.CALLER ? earlier().goOn(gate) : Optional.empty();
-    open.ifPresentOrElse(id -> goOn(id, gate), () -> begin(gate, role, inspection));
+    open.ifPresentOrElse(id -> goOn(id, gate, List.of()), () -> begin(gate, role, inspection));
   }
 
   private EarlierCalls earlier() {
@@ -51,13 +53,13 @@ public final class NewCase {
   }
 
   /** The same fault once more: what they say now is heard, and dangers are asked about anew. */
-  private void goOn(CaseId id, String gate) {
+  private void goOn(CaseId id, String gate, List<Event> said) {
     try (OpenCase open = desk.open(id, Role.CALLER)) {
       console.show(
           Block.heading("Case " + id + " · " + gate),
           Block.paragraph("What was answered stays; what they say now is added to it."));
       open.record(new Event.DangersAgain());
-      new Conversation(console, open, Map.of()).ringsAgain().run();
+      new Conversation(console, open, Map.of()).ringsAgain(said).run();
     }
   }
 
@@ -82,6 +84,8 @@ public final class NewCase {
       new UnfinishedCase(desk.casebook(), desk.base()).at(gate).ifPresent(console::show);
     }
     CaseId id = desk.casebook().newCase(gate, desk.clock().instant());
+    Optional<CaseId> same;
+    List<Event> said;
     try (OpenCase open = desk.open(id, role)) {
       open.record(Event.Opened.with(gate, role, desk.expertise().base(), inspection, earlier));
       if (role == Role.CALLER) {
@@ -104,9 +108,18 @@ public final class NewCase {
       if (role == Role.TRAINEE) {
         console.show(Block.paragraph("A trainee works under a technician's supervision."));
       }
-      new Conversation(console, open, known).run();
+      Conversation conversation = new Conversation(console, open, known);
+      conversation.run();
       new AfterInspection(desk, console).offer(open);
+      same = conversation.goesOnIn();
+      said = saidIn(open);
     }
+    same.ifPresent(other -> goOn(other, desk.casebook().summary(other).siteId(), said));
+  }
+
+  /** What the caller said, which is not asked a second time. */
+  private static List<Event> saidIn(OpenCase open) {
+    return open.moment().state().told().said().stream().<Event>map(Event.Said::new).toList();
   }
 
   /** The gate's name: from the command line, from those known, or typed. */
@@ -135,9 +148,21 @@ public final class NewCase {
   /** By its name; on a call by who called about it before, and where it is, too. */
   private Optional<String> meant(String typed, List<SiteRecord> sites, Role role) {
     boolean named = sites.stream().anyMatch(s -> s.id().equals(typed));
-    List<String> before = named || role != Role.CALLER ? List.of() : earlier().gates(typed);
-    Optional<String> picked = before.isEmpty() ? Optional.empty() : earlier().pick(before);
-    return picked.isPresent() ? picked : new GateNames(console, sites).meant(typed);
+    List<String> may = named || role != Role.CALLER ? List.of() : mayBe(typed, sites);
+    if (may.isEmpty()) {
+      return new GateNames(console, sites).meant(typed);
+    }
+    return earlier().pick(may).map(picked -> picked.orElse(typed));
+  }
+
+  /** Gates that are called nearly so, and those of earlier calls. */
+  private List<String> mayBe(String typed, List<SiteRecord> sites) {
+    List<String> inUse =
+        sites.stream().filter(s -> GateMemory.retired(s).isEmpty()).map(SiteRecord::id).toList();
+    return Stream.concat(NearNames.of(typed, inUse).stream(), earlier().gates(typed).stream())
+        .distinct()
+        .limit(EarlierCalls.MOST)
+        .toList();
   }
 
   private static Prompt.Reading<String> gate(String text, List<String> known) {

@@ -117,8 +117,10 @@ public final class PromptRequests {
           new Event.Happened(List.of()));
     } else if (step instanceof Step.AskDangers) {
       sitting.say(
-          "Dangers cannot be left out. Type unknown 2 if you cannot tell about the second, the"
-              + " numbers that are so, or 0 only if none is.");
+          "Dangers cannot be left out. Type unknown 2 if you cannot tell about the second, unknown"
+              + " all if nobody sees the gate, the numbers that are so, or 0 only if none is.");
+    } else if (step instanceof Step.MakeSafe) {
+      sitting.say("People first: say these steps all the same; done when they were said.");
     } else {
       sitting.say(STAYS);
     }

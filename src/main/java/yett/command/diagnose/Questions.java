@@ -118,7 +118,7 @@ public final class Questions {
   }
 
   /** The same of a list that is shown first, a page at a time. */
-  Optional<List<Integer>> several(
+  public Optional<List<Integer>> several(
       LongList list, String prompt, List<String> ids, List<String> texts) {
     list.show();
     return picked(Optional.of(list), prompt, ids, texts);

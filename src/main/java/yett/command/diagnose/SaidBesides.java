@@ -64,7 +64,11 @@ public final class SaidBesides {
         questions.several(
             "0 for none, or numbers", things.stream().map(Thing::card).toList(), texts);
     picked.ifPresent(
-        p -> p.forEach(i -> takenUp.answer(things.get(i).card(), answer(things.get(i)))));
+        p ->
+            p.stream()
+                .map(things::get)
+                .filter(this::isOpen) // one may have settled another
+                .forEach(t -> takenUp.answer(t.card(), answer(t))));
     return picked.map(p -> !p.isEmpty()).orElse(true);
   }
 

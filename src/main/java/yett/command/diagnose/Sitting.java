@@ -107,7 +107,7 @@ public final class Sitting {
   }
 
   /** Shows what must be read: a page at a time, where it would scroll away. */
-  void screen(List<Block> blocks) {
+  public void screen(List<Block> blocks) {
     List<List<Block>> pages = pages().of(blocks);
     for (int i = 0; i < pages.size(); i++) {
       show(pages.get(i));

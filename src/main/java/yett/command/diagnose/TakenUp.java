@@ -14,6 +14,7 @@ import yett.interview.Moment;
 import yett.interview.Request;
 import yett.knowledge.Check;
 import yett.knowledge.Effect;
+import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.saying.Thing;
 import yett.saying.Thing.Kind;
@@ -38,15 +39,20 @@ final class TakenUp {
     return switch (thing.kind()) {
       case DANGER, OUTCOME -> {
         Check check = base().checks().get(thing.card());
-        yield check.ask() + " " + Wording.capital(Wording.meaning(check, thing.outcome())) + ".";
+        yield asked(check) + " " + Wording.capital(Wording.meaning(check, thing.outcome())) + ".";
       }
-      case CHECK -> base().checks().get(thing.card()).ask() + " (one of its answers)";
+      case CHECK -> asked(base().checks().get(thing.card())) + " (one of its answers)";
       case READING -> base().checks().get(thing.card()).ask() + " (a reading)";
-      case COMPLAINT -> "The complaint: " + base().checks().get(thing.card()).ask() + ".";
+      case COMPLAINT -> "The complaint: " + asked(base().checks().get(thing.card())) + ".";
       case EFFECT -> base().effects().get(thing.card()).name() + " (as it shows)";
       case HISTORY -> "Lately: " + base().histories().get(thing.card()).name() + ".";
       case PRESSING, NOTHING -> throw new IllegalArgumentException("not taken up: " + thing);
     };
+  }
+
+  /** On a call in the words that are read out. */
+  private String asked(Check check) {
+    return sitting.moment().state().role() == Role.CALLER ? check.spoken() : check.ask();
   }
 
   /** Those that are open to this person; all of them if none is, so that the reason is told. */

@@ -116,6 +116,7 @@ public final class Volunteered {
     List<Thing> dangers =
         heard.dangerThings().stream()
             .filter(t -> !sitting.moment().judgement().unavailable().contains(t.card()))
+            .filter(t -> !isReported(t))
             .toList();
     boolean single = !words.contains(" ");
     if (!dangers.isEmpty() && danger(dangers, words)) {
@@ -138,6 +139,19 @@ public final class Volunteered {
       sitting.confirm(others, takenUp::words).ifPresent(takenUp::take);
     }
     return true;
+  }
+
+  /** Whether this very danger stands: whoever speaks of it again is not asked about it again. */
+  private boolean isReported(Thing danger) {
+    return sitting
+        .moment()
+        .state()
+        .latest(danger.card())
+        .filter(a -> a.answer().is(danger.outcome()))
+        .filter(
+            a ->
+                sitting.moment().judgement().stops().stream().anyMatch(s -> s.event() == a.event()))
+        .isPresent();
   }
 
   /** A complaint, or something that happened, by the very name that it has in a list. */

@@ -32,9 +32,12 @@ final class GateViews {
     return DAY.format(at.atZone(ZoneId.systemDefault()));
   }
 
-  /** What a gate is, in a line. */
+  /** What was told of a gate, in a line: what is usual elsewhere is not told of this one. */
   String line(Gates.Gate gate) {
-    return gate.told().map(told -> new GateWords(base).line(told)).orElse("not described yet");
+    return gate.told()
+        .map(told -> new GateWords(base).toldLine(told))
+        .filter(line -> !line.isEmpty())
+        .orElse("not described yet");
   }
 
   List<Block> list(List<Gates.Gate> gates) {
@@ -81,6 +84,11 @@ final class GateViews {
       blocks.add(Block.paragraph("Formerly: " + String.join("; ", formerNames) + "."));
     }
     blocks.add(Block.paragraph(line(gate) + "; " + cases(gate) + "."));
+    gate.told()
+        .map(told -> new GateWords(base).usualLine(told))
+        .filter(usual -> !usual.isEmpty())
+        .ifPresent(
+            usual -> blocks.add(Block.paragraph("Not told, so taken as usual: " + usual + ".")));
     gate.told().filter(told -> !told.isEmpty()).ifPresent(told -> blocks.addAll(site(told)));
     blocks.add(Block.heading("Visits and calls"));
     blocks.add(

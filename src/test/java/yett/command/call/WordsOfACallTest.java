@@ -24,14 +24,47 @@ class WordsOfACallTest {
     "tomorrow, 2026-11-25T07:00:00Z",
     "tomorrow 9.15, 2026-11-25T08:15:00Z",
     "Tuesday 7:30, 2026-12-01T06:30:00Z",
-    "2026-12-03, 2026-12-03T07:00:00Z"
+    "2026-12-03, 2026-12-03T07:00:00Z",
+    "tomorow at 9, 2026-11-25T08:00:00Z",
+    "Tom tommorrow 9, 2026-11-25T08:00:00Z",
+    "tomorrow at 2, 2026-11-25T13:00:00Z",
+    "tomorrow morning, 2026-11-25T11:00:00Z",
+    "tomorrow afternoon, 2026-11-25T16:00:00Z",
+    "tomorrow evening at 7, 2026-11-25T18:00:00Z",
+    "tonight, 2026-11-24T21:00:00Z",
+    "in an hour, 2026-11-24T20:30:00Z",
+    "Tom within the hour, 2026-11-24T20:30:00Z",
+    "Ann in half an hour, 2026-11-24T20:00:00Z",
+    "in a couple of hours, 2026-11-24T21:30:00Z",
+    "in two hours, 2026-11-24T21:30:00Z",
+    "'Tom, 20 min', 2026-11-24T19:50:00Z",
+    "at 9, 2026-11-24T20:00:00Z",
+    "by 8, 2026-11-25T07:00:00Z",
+    "9 am, 2026-11-25T08:00:00Z",
+    "9 a.m., 2026-11-25T08:00:00Z",
+    "2:30 pm tomorrow, 2026-11-25T13:30:00Z",
+    "half past nine tomorrow, 2026-11-25T08:30:00Z",
+    "ten o'clock, 2026-11-24T21:00:00Z",
+    "wensday at 10, 2026-11-25T09:00:00Z",
+    "Thu 8, 2026-11-26T07:00:00Z",
+    "this afternoon, 2026-11-25T16:00:00Z",
+    "noon, 2026-11-25T11:00:00Z"
   })
   void a_time_is_found_in_passing(String words, Instant due) {
     assertThat(Due.in(words, NOW, HERE)).contains(due);
   }
 
   @ParameterizedTest
-  @CsvSource({"Tom", "as soon as can be", "2026-02-31", "van 12", "25:70"})
+  @CsvSource({
+    "Tom",
+    "as soon as can be",
+    "2026-02-31",
+    "van 12",
+    "25:70",
+    "Tom 2",
+    "two of them",
+    "Monk, Tuesdale"
+  })
   void no_time_is_none(String words) {
     assertThat(Due.in(words, NOW, HERE)).isEmpty();
   }
@@ -43,7 +76,16 @@ class WordsOfACallTest {
     "'555 0107', '', 555 0107, ''",
     "'Ina Teal', Ina Teal, '', ''",
     "'Ina Teal; from the fish dock; (020) 7946-0018', Ina Teal, (020) 7946-0018, the fish dock",
-    "'12 Harbour Road, 0207946001', '', 0207946001, 12 Harbour Road"
+    "'12 Harbour Road, 0207946001', '', 0207946001, 12 Harbour Road",
+    "'its Joan from the bakery, 555 0134', Joan, 555 0134, the bakery",
+    "'It''s Joan from the bakery 555 0134', Joan, 555 0134, the bakery",
+    "'hello, this is Joan Reed here, my number is 555 0134', Joan Reed, 555 0134, ''",
+    "'Joan speaking, I''m at the bakery, call me on 555 0134', Joan, 555 0134, the bakery",
+    "'im Joan, at 4 Quay Road, tel 5550134', Joan, 5550134, 4 Quay Road",
+    "'Joan Reed at 4 Quay Road', Joan Reed, '', 4 Quay Road",
+    "'from the bakery, 555 0134', '', 555 0134, the bakery",
+    "'Ian Mason, Itself House, 555 0134', Ian Mason, 555 0134, Itself House",
+    "'Wellington Hill', Wellington Hill, '', ''"
   })
   void who_calls_is_read_from_one_line(String line, String name, String phone, String where) {
     assertThat(Whoever.of(line)).isEqualTo(new Whoever(name, phone, where));

@@ -3,19 +3,28 @@ package yett.command.diagnose;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import yett.casebook.Person;
+import yett.desk.OpenCase;
+import yett.dispatch.DispatchSheet;
+import yett.dispatch.Dispatcher;
 import yett.interview.Ending;
 import yett.interview.Event;
+import yett.interview.Step;
 import yett.interview.Tending;
 import yett.knowledge.Role;
+import yett.record.DispatchPage;
 import yett.testing.Shipped;
 
 /** How calls end that end by what the caller says, and what is kept of those that go on. */
@@ -122,6 +131,144 @@ class CallEndTest {
     typed.type("it hit somebody", "1", "done", "0", "no reply", AGAIN, "cancel");
     assertThat(typed.stored()).noneMatch(Event.Closed.class::isInstance);
     assertThat(typed.screen()).contains("this call cannot be closed that way");
+  }
+
+  /** A danger that nobody could see, and a complaint that tells of one. */
+  @ParameterizedTest
+  @CsvSource({
+    "it is dead, unknown 1, 1, Nobody could say whether there is a danger",
+    "It starts to close while a car is still in the way, 0, 0, was reported"
+  })
+  void what_is_not_settled_is_not_closed_because_it_works_again(
+      String words, String dangers, String complaint, String why) {
+    typed.type(
+        words, dangers, "no", "0", "", complaint, "0", "0", "works again", "send", "", "Tom");
+    assertThat(typed.stored()).noneMatch(Event.Closed.class::isInstance);
+    assertThat(typed.screen())
+        .contains(why, "The case stays open, at once", "Send somebody")
+        .doesNotContain("Let it open once");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "no good",
+        "that is no good",
+        "it is not fine",
+        "it does not work again",
+        "no better"
+      })
+  void no_good_is_no_end(String words) {
+    typed.type("it is dead", "0", "0", "1", "0", "0", "tell " + words);
+    assertThat(typed.screen()).doesNotContain("It works again", "Has it opened once");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"all good now", "no need to send anybody, it works again", "never mind, it runs"})
+  void all_good_is_one(String words) {
+    typed.type("it is dead", "0", "0", "1", "0", "0", "tell " + words);
+    assertThat(typed.screen()).contains("Has it opened once");
+  }
+
+  /** Nobody answers any more, and the list of dangers was not gone through. */
+  @ParameterizedTest
+  @ValueSource(strings = {"it hit somebody", "it is dead"})
+  void who_hangs_up_before_the_dangers_are_told_is_not_forgotten(String words) {
+    typed.type(words, "cancel", "no reply", "twice", "fire service, 19:42", "Tom, 14:30");
+    assertThat(typed.stored())
+        .contains(new Event.Tended(Tending.NOT_REACHED, "twice"))
+        .noneMatch(Event.Closed.class::isInstance);
+    assertThat(typed.stored().toString()).contains("at once, Tom, 14:30");
+    assertThat(typed.screen())
+        .contains("The list of dangers comes first", "The case stays open, at once");
+    assertThat(sheet().urgency().level()).isEqualTo("at once");
+    typed.type("no", "0", "Ina Teal, 555 0107"); // they ring back
+    try (OpenCase open = typed.open()) {
+      assertThat(open.moment().step()).isInstanceOf(Step.AskComplaints.class);
+    }
+  }
+
+  @Test
+  void a_call_that_dropped_before_the_dangers_were_told_is_urgent() {
+    typed.type("it is dead", "x");
+    assertThat(sheet().urgency())
+        .isEqualTo(
+            new DispatchSheet.Urgency(
+                "at once", List.of("dangers not excluded: they were not asked to the end")));
+    assertThat(DispatchPage.markdown(sheet(), Optional.empty()))
+        .contains("Not diagnosed: nothing was asked", "Nobody runs the gate or goes near it");
+  }
+
+  @Test
+  void a_danger_that_nobody_could_see_is_not_excluded() {
+    typed.type("it is dead", "unknown 1", "", "1", "0", "0");
+    assertThat(sheet().urgency())
+        .isEqualTo(
+            new DispatchSheet.Urgency(
+                "at once",
+                List.of("not excluded: somebody is hurt, trapped or caught by the gate")));
+    typed.type("danger", "0");
+    assertThat(sheet().urgency().level()).isEqualTo("next working day");
+  }
+
+  @Test
+  void an_emergency_of_which_nothing_was_asked_is_not_diagnosed() {
+    typed.type("it hit somebody", "1", "done", "", "send", "ambulance", "Tom");
+    assertThat(sheet().believed()).isEmpty();
+    assertThat(DispatchPage.markdown(sheet(), Optional.empty()))
+        .contains("Not diagnosed: an emergency")
+        .doesNotContain("%", "Parts and tools", "On site: about");
+  }
+
+  @Test
+  void a_danger_that_stands_is_not_asked_about_again() {
+    typed.type("it hit somebody", "1", "a man was hit by the gate", "done", "", "dunno", "send");
+    assertThat(typed.screen().split("That may mean danger")).hasSize(2);
+    assertThat(typed.stored()).contains(new Event.Said("a man was hit by the gate"));
+  }
+
+  @Test
+  void a_time_that_is_not_understood_is_asked_for() {
+    typed.type("it is dead", "0", "", "1", "0", "0", "hand over", "they want somebody");
+    typed.type("", "send", "Tom as soon as he can", "when he is done", "tomorow at 9");
+    assertThat(typed.screen())
+        .contains("By when?", "No time was understood in that", "somebody will be there by");
+    assertThat(typed.stored().stream().filter(e -> e instanceof Event.Tended))
+        .last()
+        .isInstanceOfSatisfying(
+            Event.Tended.class,
+            t -> {
+              assertThat(t.words()).endsWith("Tom as soon as he can, tomorow at 9");
+              assertThat(t.due()).isNotEmpty();
+            });
+  }
+
+  @Test
+  void nobody_is_sent_to_a_gate_that_works_again() {
+    typed.type("it is dead", "0", "0", "1", "0", "0", AGAIN, "yes", "the breaker was off", "close");
+    assertThat(sheet().urgency())
+        .isEqualTo(
+            new DispatchSheet.Urgency(
+                "nobody is sent", List.of("works again", "the breaker was off")));
+    assertThat(DispatchPage.markdown(sheet(), Optional.empty()))
+        .contains("Nobody is sent")
+        .doesNotContain("working day", "Look first", "to bring", "until somebody comes", "On site");
+  }
+
+  @Test
+  void what_was_said_of_the_remotes_is_read_back_and_not_asked() {
+    typed.type("the remotes do not work but the keypad does", "0", "", "1", "1 2", "0", "0", "d");
+    assertThat(typed.screen())
+        .contains("Was this said, too", "The remote controls.", "Question ")
+        .doesNotContain(
+            "Read out: Which one is it that fails", "Read out: How have you tried to open it");
+  }
+
+  private DispatchSheet sheet() {
+    try (OpenCase open = typed.open()) {
+      return new Dispatcher(Shipped.QUICK, ZoneOffset.UTC).sheet(open.moment(), "1", "Fish dock");
+    }
   }
 
   @Test

@@ -237,6 +237,36 @@ class DangerListTest {
     assertThat(answers()).noneMatch(a -> a.startsWith("danger-leaf"));
   }
 
+  @Test
+  void of_a_gate_that_nobody_sees_all_is_unknown() {
+    try (TypedCase call = new TypedCase(folder.resolve("call"), Shipped.QUICK, Role.CALLER)) {
+      call.type("it does not open", "I am not there", "unknown all");
+
+      assertThat(call.screen()).contains("unknown all if nobody sees the gate");
+      assertThat(call.stored())
+          .filteredOn(Event.Answered.class::isInstance)
+          .hasSize(9)
+          .allMatch(e -> ((Event.Answered) e).answer() instanceof Answer.CannotTell);
+    }
+  }
+
+  /** A danger that is told of in the middle of a call, or of a second one, is named, too. */
+  @Test
+  void words_since_the_list_was_asked_last_are_heard() {
+    try (TypedCase call = new TypedCase(folder.resolve("call"), Shipped.QUICK, Role.CALLER)) {
+      call.type("it does not open", "0", "");
+      try (OpenCase open = call.open()) {
+        open.record(new Event.Said("smells like burning plastic"), new Event.DangersAgain());
+      }
+      call.type("0", "0");
+
+      assertThat(call.screen()).contains("That may mean danger", "What was said may mean");
+      try (OpenCase open = call.open()) {
+        assertThat(open.moment().step()).isInstanceOf(Step.AskDangers.class);
+      }
+    }
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"0", "none", " None "})
   void nought_or_none_say_it(String words) {

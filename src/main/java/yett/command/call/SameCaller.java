@@ -1,0 +1,69 @@
+package yett.command.call;
+
+import java.util.List;
+import java.util.Optional;
+import yett.casebook.CaseId;
+import yett.casebook.CaseSummary;
+import yett.command.common.Prompt;
+import yett.command.diagnose.Sitting;
+import yett.console.Block;
+import yett.interview.Ending;
+import yett.interview.Event;
+import yett.interview.Tending;
+import yett.wording.CallWords;
+
+/** Whether who calls has called about another gate that still waits: the name may be the slip. */
+final class SameCaller {
+  private final Sitting sitting;
+
+  SameCaller(Sitting sitting) {
+    this.sitting = sitting;
+  }
+
+  /**
+   * The open case that the call is about, once the desk says so; then this one is closed as the
+   * same. While there is danger nobody is asked, it is only told.
+   */
+  Optional<CaseId> openCase() {
+    List<CaseSummary> open = sitting.open().openCasesOfCaller();
+    if (open.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> lines = open.stream().map(SameCaller::line).toList();
+    if (!sitting.moment().judgement().stops().isEmpty()) {
+      sitting.say("Open under this name or number, too: " + String.join("; ", lines) + ".");
+      return Optional.empty();
+    }
+    sitting.show(Block.heading("Open under this name or number"), Block.numbered(lines));
+    Optional<CaseId> same =
+        sitting.until(
+            "Its number if it is about that gate; 0 if about another",
+            line ->
+                line.equals("0")
+                    ? Prompt.Reading.of(Optional.empty())
+                    : Prompt.number(line, open.size())
+                        .map(n -> Prompt.Reading.of(Optional.of(open.get(n - 1).id())))
+                        .orElse(
+                            Prompt.Reading.again(
+                                "Type the number of the case, or 0 for neither.")));
+    same.ifPresent(this::close);
+    return same;
+  }
+
+  private static String line(CaseSummary open) {
+    return "Case "
+        + open.id()
+        + " at "
+        + open.siteId()
+        + ", since "
+        + CallWords.when(open.opened())
+        + ": "
+        + open.summary().title();
+  }
+
+  private void close(CaseId other) {
+    sitting.record(
+        new Event.Tended(Tending.CANCELLED, "the same as case " + other),
+        new Event.Closed(Ending.CANCELLED));
+  }
+}

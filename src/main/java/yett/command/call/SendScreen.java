@@ -1,0 +1,129 @@
+package yett.command.call;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import yett.casebook.Person;
+import yett.command.diagnose.Questions;
+import yett.command.diagnose.Sitting;
+import yett.console.Block;
+import yett.console.SignalWord;
+import yett.console.Text;
+import yett.dispatch.DispatchSheet;
+import yett.dispatch.Dispatcher;
+import yett.interview.Chance;
+import yett.interview.Ending;
+import yett.interview.Moment;
+import yett.interview.Step;
+import yett.wording.StepWords;
+import yett.wording.Wording;
+
+/** The end of a call after which somebody goes to the gate: the case stays open for them. */
+final class SendScreen {
+  /** So many parts are named on the screen; the sheet has all. */
+  private static final int SHORT = 6;
+
+  /** A part that is needed less often is not read out of a list of many. */
+  private static final double WORTH = 0.05;
+
+  private final Sitting sitting;
+  private final Questions questions;
+  private final WhoCalls whoCalls;
+  private final Sending sending;
+
+  SendScreen(Sitting sitting, Questions questions, WhoCalls whoCalls) {
+    this.sitting = sitting;
+    this.questions = questions;
+    this.whoCalls = whoCalls;
+    this.sending = new Sending(sitting);
+  }
+
+  void show(Step.HandOver step, Moment moment) {
+    boolean emergency = step.ending() == Ending.MADE_SAFE;
+    DispatchSheet sheet = sheet(moment);
+    sitting.screen(blocks(step, moment, sheet, emergency));
+    whoCalls.ask();
+    if (whoCalls.isLeft() || whoCalls.goesOnIn().isPresent()) {
+      return;
+    }
+    Optional<String> before = sending.before();
+    before.ifPresent(b -> sitting.say("Already " + b + "."));
+    OptionalInt sent =
+        questions.word(
+            before.isPresent()
+                ? "\"send\" if somebody else goes, \"leave\" to leave it so, or back"
+                : "\"send\" when somebody is told, or back",
+            before.isPresent() ? List.of("send", "leave") : List.of("send"),
+            "Type send, or back to take the last answer back.");
+    if (sent.isPresent()) {
+      if (sent.getAsInt() == 0) {
+        sending.ask(emergency, sheet.urgency().level());
+      }
+      sending.leave();
+    }
+  }
+
+  private DispatchSheet sheet(Moment moment) {
+    return new Dispatcher(sitting.open().interview().expertise(), ZoneId.systemDefault())
+        .sheet(
+            moment,
+            sitting.open().id().toString(),
+            sitting.open().gate(),
+            sitting.open().caller().map(Person::name),
+            sitting.open().caller().map(Person::phone));
+  }
+
+  private List<Block> blocks(
+      Step.HandOver step, Moment moment, DispatchSheet sheet, boolean emergency) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Block.heading(emergency ? "Emergency" : "Send somebody"));
+    String urgency =
+        Wording.capital(sheet.urgency().level())
+            + ": "
+            + String.join("; ", sheet.urgency().reasons())
+            + ".";
+    blocks.add(
+        emergency
+            ? Block.signal(SignalWord.DANGER, urgency)
+            : Block.paragraph(Text.strong(urgency)));
+    if (!emergency) {
+      blocks.add(Block.paragraph(Wording.capital(StepWords.because(step.because())) + "."));
+      if (sheet.diagnosed()) {
+        blocks.add(sitting.beliefs().bars(moment, 4));
+      }
+      List<Block.Row> rows = new ArrayList<>();
+      sheet
+          .minutesOnSite()
+          .ifPresent(m -> rows.add(Block.row("On site", "about " + m.likely() + " min")));
+      if (sheet.diagnosed()) {
+        rows.add(Block.row("Bring", bring(sheet.bring().parts())));
+        blocks.add(new Block.Rows(rows));
+      }
+    }
+    blocks.add(Block.paragraph(Text.strong("Read out, until somebody comes:")));
+    blocks.add(Block.numbered(sheet.untilThen()));
+    return blocks;
+  }
+
+  private static String bring(List<DispatchSheet.Packed> parts) {
+    List<String> worth =
+        parts.stream()
+            .filter(p -> p.chance() >= WORTH)
+            .limit(SHORT)
+            .map(DispatchSheet.Packed::name)
+            .toList();
+    List<DispatchSheet.Packed> others = parts.subList(worth.size(), parts.size());
+    if (others.isEmpty()) {
+      return parts.isEmpty() ? "no part" : String.join("; ", worth);
+    }
+    double most = others.stream().mapToDouble(DispatchSheet.Packed::chance).max().orElse(0);
+    return (worth.isEmpty() ? "no part in particular" : String.join("; ", worth))
+        + "; "
+        + others.size()
+        + (worth.isEmpty() ? "" : " more")
+        + " on the sheet, each needed in at most "
+        + Chance.of(most).percent();
+  }
+}

@@ -1,0 +1,96 @@
+package yett.command.call;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import yett.command.common.NearNames;
+
+/** The words in which people name a time, each in one form: "half an hour" is "30 min". */
+final class TimeWords {
+  private static final List<String> KNOWN =
+      List.of(
+          "tomorrow",
+          "today",
+          "tonight",
+          "morning",
+          "afternoon",
+          "evening",
+          "monday",
+          "tuesday",
+          "wednesday",
+          "thursday",
+          "friday",
+          "saturday",
+          "sunday",
+          "minutes",
+          "hours");
+
+  private static final List<String> NUMBERS =
+      List.of(
+          "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven",
+          "twelve");
+
+  /** In this order. */
+  private static final Map<Pattern, String> FORMS = new LinkedHashMap<>();
+
+  static {
+    form("\\bmidday\\b", "noon");
+    form("\\bthis evening\\b", "evening");
+    form("\\b(mon|tues?|wed|thu|thurs?|fri|sat|sun)\\b", "$1day");
+    form("\\btues?day\\b", "tuesday");
+    form("\\bwedday\\b", "wednesday");
+    form("\\bthu(?:rs?)?day\\b", "thursday");
+    form("\\bsatday\\b", "saturday");
+    form("\\bo ?clock\\b", "oclock");
+    form("\\b([ap]) m\\b", "$1m");
+    form("\\bhalf past (\\d{1,2})\\b", "$1:30");
+    form("\\bquarter past (\\d{1,2})\\b", "$1:15");
+    form("\\b(?:an|1) hour and a half\\b", "90 min");
+    form("\\bhalf (?:an )?hour\\b", "30 min");
+    form("\\bthree quarters of an hour\\b", "45 min");
+    form("\\b(?:a )?quarter of an hour\\b", "15 min");
+    form("\\b(?:a )?couple of\\b", "2");
+    form("\\b(?:an|the) hour\\b", "1 hour");
+  }
+
+  private static void form(String said, String meant) {
+    FORMS.put(Pattern.compile(said), meant);
+  }
+
+  /** In small letters, slips put right. */
+  String plain(String words) {
+    String text =
+        java.util.Arrays.stream(
+                words
+                    .toLowerCase(Locale.ROOT)
+                    .replaceAll("['’]", "")
+                    .replaceAll("(?<=\\b[ap])\\.(?=\\s?m\\b)", "")
+                    .split("\\s+"))
+            .map(TimeWords::word)
+            .collect(Collectors.joining(" "));
+    for (Map.Entry<Pattern, String> form : FORMS.entrySet()) {
+      text = form.getKey().matcher(text).replaceAll(form.getValue());
+    }
+    return text;
+  }
+
+  private static String word(String word) {
+    String letters = word.replaceAll("[^\\p{L}]+$", "");
+    String after = word.substring(letters.length());
+    int number = NUMBERS.indexOf(letters);
+    return (number >= 0 ? Integer.toString(number + 1) : right(letters)) + after;
+  }
+
+  private static String right(String word) {
+    return word.length() < 5 || KNOWN.contains(word)
+        ? word
+        : KNOWN.stream()
+            .filter(k -> NearNames.isSlipOf(word, k))
+            .min(Comparator.comparingInt(k -> NearNames.distance(word, k)))
+            .orElse(word);
+  }
+}

@@ -1,0 +1,77 @@
+package yett.command.diagnose;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import yett.console.Block;
+import yett.interview.Answer;
+import yett.interview.CaseState;
+import yett.interview.Entry;
+import yett.interview.Event;
+import yett.interview.Step;
+import yett.saying.DangerSayings.Danger;
+import yett.saying.Thing;
+import yett.wording.Wording;
+
+/** What a case knows of dangers before they are asked about: what was said, and what stands. */
+final class KnownDangers {
+  private static final int MOST_TOLD = 3;
+
+  private final Sitting sitting;
+
+  KnownDangers(Sitting sitting) {
+    this.sitting = sitting;
+  }
+
+  /** What was said since these dangers were asked about last, or from the first words on. */
+  List<Danger> told(Step.AskDangers step, List<Danger> dangers) {
+    CaseState state = sitting.moment().state();
+    long asked =
+        step.dangers().stream()
+            .flatMap(c -> state.latest(c.id()).stream())
+            .mapToLong(CaseState.Answered::event)
+            .max()
+            .orElse(0);
+    Set<Thing> meant = new LinkedHashSet<>();
+    Entry.valid(sitting.moment().entries()).stream()
+        .filter(e -> e.number() > asked && e.event() instanceof Event.Said)
+        .map(e -> ((Event.Said) e.event()).words())
+        .forEach(said -> meant.addAll(sitting.ears().tellings().hear(said).dangerThings()));
+    return dangers.stream().filter(d -> meant.contains(d.thing())).limit(MOST_TOLD).toList();
+  }
+
+  /**
+   * What was reported in this case, is now said to be none, and was not mended since: a gate that
+   * is dead at the moment moves by itself no less for it. One key is not enough to end it.
+   */
+  List<Danger> kept(Step.AskDangers step, Map<String, Answer> answers) {
+    CaseState state = sitting.moment().state();
+    List<Danger> reported =
+        step.dangers().stream()
+            .filter(c -> answers.get(c.id()).is(c.outcomes().get(0).id()))
+            .flatMap(c -> c.outcomes().stream().skip(1).map(o -> new Danger(c, o)))
+            .filter(
+                d ->
+                    state
+                        .answer(d.check().id())
+                        .filter(a -> a.answer().is(d.outcome().id()) && stops(a.event()))
+                        .isPresent())
+            .toList();
+    if (reported.isEmpty()) {
+      return List.of();
+    }
+    sitting.show(
+        Block.paragraph("Reported in this case, and nothing was mended since:"),
+        Block.numbered(reported.stream().map(d -> Wording.capital(d.outcome().text())).toList()));
+    String line = sitting.line("Enter keeps it; over if it is over for good, or was a mistake");
+    return line.strip().equalsIgnoreCase("over") ? List.of() : reported;
+  }
+
+  /** Whether an answer stops the work now; a scene that is kept has a question of its own. */
+  private boolean stops(long event) {
+    return sitting.moment().judgement().stops().stream()
+        .filter(s -> s.event() == event)
+        .anyMatch(s -> !sitting.base().stops().get(s.stop()).inquiry());
+  }
+}

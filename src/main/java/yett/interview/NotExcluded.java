@@ -1,0 +1,69 @@
+package yett.interview;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import yett.knowledge.Check;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+
+/**
+ * Dangers of a call that nobody has excluded, which is no "no": those of which nobody could say
+ * anything, and those that were not asked to the end because the call ended before.
+ *
+ * @param untold of which nobody could say
+ * @param unasked whether the list of dangers is open
+ */
+public record NotExcluded(List<Check> untold, boolean unasked) {
+  /** More than these are only counted. */
+  private static final int NAMED = 3;
+
+  public static NotExcluded of(RuleBase base, CaseState state) {
+    List<Check> dangers =
+        base.ordinaryChecks().filter(c -> c.danger() && c.who() == Role.CALLER).toList();
+    List<Check> untold =
+        dangers.stream()
+            .filter(c -> state.latest(c.id()).filter(a -> !a.answer().tells()).isPresent())
+            .toList();
+    boolean unasked =
+        state.role() == Role.CALLER
+            && !state.told().said().isEmpty()
+            && dangers.stream().anyMatch(c -> isOpen(c, state));
+    return new NotExcluded(untold, unasked);
+  }
+
+  private static boolean isOpen(Check danger, CaseState state) {
+    return state.latest(danger.id()).filter(a -> a.event() >= state.work().lookAgain()).isEmpty();
+  }
+
+  public boolean isEmpty() {
+    return untold.isEmpty() && !unasked;
+  }
+
+  /** Each by itself, as reasons to go and look. */
+  public List<String> words() {
+    List<String> words = new ArrayList<>();
+    if (unasked) {
+      words.add("dangers not excluded: they were not asked to the end");
+    }
+    if (untold.size() > NAMED) {
+      words.add(untold.size() + " kinds of danger not excluded: nobody could say of them");
+    } else {
+      untold.forEach(c -> words.add("not excluded: " + outcomes(c)));
+    }
+    return words;
+  }
+
+  private static String outcomes(Check danger) {
+    return danger.outcomes().stream()
+        .skip(1)
+        .map(Check.Outcome::text)
+        .collect(Collectors.joining(" or "));
+  }
+
+  /** The same after dangers that were told of. */
+  public List<String> after(List<String> dangers) {
+    return Stream.concat(dangers.stream(), words().stream()).toList();
+  }
+}

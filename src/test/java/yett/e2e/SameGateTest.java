@@ -1,0 +1,53 @@
+package yett.e2e;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A second call about a gate whose case is open, under another name for it. */
+class SameGateTest {
+  @TempDir private Path home;
+
+  @BeforeEach
+  void firstCall() {
+    Pipe.Result first =
+        run("it does not open\n0\nIna Teal, quay 4, 555 0107\n1\n0\n0\nx\n", "call", "Fish dock");
+    assertThat(first.exitCode()).as(first.stderr()).isZero();
+  }
+
+  private Pipe.Result run(String stdin, String... words) {
+    return InProcess.run(Map.of("YETT_HOME", home.toString()), stdin, words);
+  }
+
+  @Test
+  void nearly_the_same_name_is_asked_about() {
+    Pipe.Result second = run("1\n1\nx\n", "call", "the fish docks gate");
+
+    assertThat(second.stdout()).contains("Is it this gate?", "This gate has an open case");
+    assertThat(run("", "calls").stdout()).contains("1 call is open.");
+  }
+
+  @Test
+  void the_same_number_leads_to_the_open_case_and_nothing_is_said_twice() {
+    Pipe.Result second =
+        run("it does not close either\n0\nIna, 555-0107\n1\n0\nx\n", "call", "Ropewalk");
+
+    assertThat(second.stdout())
+        .contains("Open under this name or number", "Case 2026-0001 at Fish dock")
+        .containsOnlyOnce("In the caller's own words");
+    assertThat(run("", "calls").stdout()).contains("Fish dock", "1 call is open.");
+    assertThat(run("", "record", "2").stdout()).contains("the same as case 2026-0001");
+    assertThat(run("", "dispatch", "1").stdout()).contains("it does not close either");
+  }
+
+  @Test
+  void another_matter_stays_a_case_of_its_own() {
+    run("it does not close\n0\nIna, 555-0107\n0\nx\n", "call", "Ropewalk");
+
+    assertThat(run("", "calls").stdout()).contains("Fish dock", "Ropewalk", "2 calls are open.");
+  }
+}
