@@ -56,6 +56,11 @@ final class Representatives {
    */
   record Heeded(String check, Answer answer, Object kind) {}
 
+  /** What the same rules made of the same facts for other representatives. */
+  private static final Map<RuleEngine, Map<Set<Fact>, Set<Object>>> EFFECTS =
+      new ConcurrentHashMap<>();
+
+  private final RuleEngine rules;
   private final RuleBase all;
   private final Site here;
   private final Predicate<Check> proved;
@@ -92,6 +97,7 @@ final class Representatives {
     SiteFacts sites = new SiteFacts(expertise.base());
     this.here = sites.site(site);
     this.all = expertise.base();
+    this.rules = expertise.rules();
     this.forbidding =
         all.rules().values().stream().filter(text -> FORBIDS.matcher(text).find()).toList();
     this.entailed = entailing ? entailed(all) : Map.of();
@@ -189,7 +195,7 @@ final class Representatives {
   private void heed(Judge judge) {
     Set<Object> seen = new HashSet<>();
     for (Role role : List.of(Role.CALLER, Role.ELECTRICIAN)) {
-      Set<Object> before = effect(judge.judge(with(role)));
+      Set<Object> before = effect(judge, role);
       for (Check check : all.ordinaryChecks().filter(here::allows).toList()) {
         boolean fault = isNamed(check.id()) && work.test(needs(check));
         if (!role.may(check.who()) || !check.danger() && !fault) {
@@ -197,7 +203,7 @@ final class Representatives {
         }
         for (Answer answer : answers(check)) {
           Set<Object> effect =
-              effect(judge.judge(with(role, fact(check, answer, role, 1)))).stream()
+              effect(judge, role, fact(check, answer, role, 1)).stream()
                   .filter(e -> !before.contains(e))
                   .collect(Collectors.toSet());
           if (!effect.isEmpty()) {
@@ -271,6 +277,13 @@ final class Representatives {
     return with;
   }
 
+  private Set<Object> effect(Judge judge, Role role, Fact... facts) {
+    Set<Fact> all = with(role, facts);
+    return EFFECTS
+        .computeIfAbsent(rules, r -> new ConcurrentHashMap<>())
+        .computeIfAbsent(all, a -> effect(judge.judge(a)));
+  }
+
   /** What of a judgement makes steps differ: the rest only takes away what could be chosen. */
   Set<Object> effect(Judgement judgement) {
     Set<Object> effect = new HashSet<>(judgement.forbidden());
@@ -285,13 +298,13 @@ final class Representatives {
   /** The kinds of repair that end what an answer stops or forbids. */
   private Set<Object> ends(Judge judge, Check check, Answer answer) {
     Fact given = fact(check, answer, Role.ELECTRICIAN, 1);
-    Set<Object> before = effect(judge.judge(with(Role.ELECTRICIAN, given)));
+    Set<Object> before = effect(judge, Role.ELECTRICIAN, given);
     Set<Object> kinds = new HashSet<>();
     for (Repair repair : all.repairs().values()) {
       Fact done = new Fact.Done(repair.id(), 1);
       if (here.allows(repair)
           && isNamed(repair.id())
-          && !effect(judge.judge(with(Role.ELECTRICIAN, given, done))).equals(before)
+          && !effect(judge, Role.ELECTRICIAN, given, done).equals(before)
           && kinds.add(kind(repair))) {
         ending.add(repair.id());
       }

@@ -33,7 +33,7 @@ class ShippedCasesTest {
   private static final boolean WRITE = Boolean.getBoolean("yett.write");
 
   /** Of the cases without danger one of so many is replayed, or every one. */
-  private static final int ONE_OF = WRITE ? 1 : Size.of(8, 1);
+  private static final int ONE_OF = WRITE ? 1 : Size.of(12, 1);
 
   /** Of the blind cases that may be looked at one of so many is replayed, or all of all. */
   private static final int BLIND_ONE_OF = WRITE ? 1 : Size.of(10, 1);
