@@ -134,6 +134,80 @@ class InterviewTest {
     assertThat(mended()).isEqualTo("tighten-chain");
   }
 
+  /** A lock that somebody else may have taken off is nobody's proof of dead. */
+  @Test
+  void whoever_comes_to_a_gate_that_was_locked_off_proves_it_dead_again() {
+    beginWork("tighten-chain");
+    confirmSetUps();
+    assertThat(mended()).isEqualTo("tighten-chain");
+    person = Role.ELECTRICIAN;
+    say(new Event.Returned());
+    assertThat(seenToAgain()).isEqualTo("locked-off");
+    assertThat(((Step.Enter) step()).cautions()).isNotEmpty();
+    assertThat(((Step.Enter) step()).purpose().card()).isEqualTo("tighten-chain");
+    confirmSetUps();
+    assertThat(mended()).isEqualTo("tighten-chain");
+    assertThat(moment().state().work().setUps()).containsExactly("locked-off");
+  }
+
+  @Test
+  void what_lies_within_is_seen_to_after_what_it_lies_in() {
+    beginWork("replace-wheel");
+    confirmSetUps();
+    assertThat(moment().state().work().setUps()).containsExactly("locked-off", "leaf-released");
+    say(new Event.Returned());
+    assertThat(seenToAgain()).isEqualTo("locked-off");
+    say(((Step.Enter) step()).done());
+    assertThat(seenToAgain()).isEqualTo("leaf-released");
+  }
+
+  /** Not even to put the power back on: hands go in for that. */
+  @Test
+  void dead_is_proved_again_before_a_state_is_left_that_nobody_saw_to() {
+    beginWork("tighten-chain");
+    confirmSetUps();
+    say(new Event.Repaired("tighten-chain", true));
+    while (step() instanceof Step.Ask ask) {
+      say(new Event.Answered(ask.check().id(), new Answer.CannotTell()));
+    }
+    assertThat(((Step.Leave) step()).setUp().id()).isEqualTo("locked-off");
+    say(new Event.Returned());
+    assertThat(seenToAgain()).isEqualTo("locked-off");
+  }
+
+  @Test
+  void a_gate_left_out_of_use_is_proved_dead_again_before_the_work_goes_on() {
+    beginWork("tighten-chain");
+    say(new Event.GaveUp("called away"));
+    confirmSetUps();
+    say(new Event.Closed(Ending.HANDED_OVER));
+    say(new Event.TakenUp());
+    noDangers();
+    assertThat(((Step.Leave) step()).setUp().id()).isEqualTo("out-of-use");
+    say(((Step.Leave) step()).done());
+    assertThat(seenToAgain()).isEqualTo("locked-off");
+  }
+
+  @Test
+  void whoever_gives_away_a_gate_left_out_of_use_opens_nothing() {
+    beginWork("tighten-chain");
+    say(new Event.GaveUp("called away"));
+    confirmSetUps();
+    say(new Event.Closed(Ending.HANDED_OVER));
+    say(new Event.TakenUp());
+    noDangers();
+    say(new Event.GaveUp("it rains"));
+    assertThat(seenToAgain()).isEqualTo("out-of-use");
+    say(((Step.Enter) step()).done());
+    assertThat(step()).isInstanceOf(Step.HandOver.class);
+  }
+
+  private String seenToAgain() {
+    Step.Enter enter = (Step.Enter) step();
+    assertThat(enter.again()).isTrue();
+    return enter.setUp().id();
+  }
+
   @Test
   void a_repair_is_followed_by_a_try_of_the_gate() {
     beginWork("tighten-chain");

@@ -120,7 +120,7 @@ public final class DiagnoseCommands {
       if (open.role() != Role.CALLER) {
         told(open);
       }
-      new Conversation(console, open, Map.of()).run();
+      new Conversation(console, open, Map.of()).comesBack().run();
       new AfterInspection(desk, console).offer(open);
     }
   }
