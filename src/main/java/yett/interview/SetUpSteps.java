@@ -109,6 +109,12 @@ final class SetUpSteps {
         .orElse(then);
   }
 
+  /** A gate that passed every proof is given back, once nothing is in force any more. */
+  Step backInUse(Ending ending) {
+    SetUp inUse = base.setUps().get(SetUp.IN_USE);
+    return closing(new Step.CloseRepaired(ending, inUse == null ? List.of() : inUse.enter()));
+  }
+
   /** Whoever may make the gate run under watch never makes it run without. */
   Collection<String> needs(List<String> needs) {
     Set<String> all = new LinkedHashSet<>(needs);

@@ -335,13 +335,10 @@ public sealed interface Step {
   /**
    * Every proof passed: the case can close.
    *
-   * @param ending as repaired or, of an inspection, as inspected
+   * @param ending as repaired, with nothing wrong found or, of an inspection, as inspected
+   * @param last what is still done to give the gate back to its users, in order
    */
-  record CloseRepaired(Ending ending) implements Step {
-    public CloseRepaired() {
-      this(Ending.REPAIRED);
-    }
-
+  record CloseRepaired(Ending ending, List<String> last) implements Step {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.closeRepaired(this);

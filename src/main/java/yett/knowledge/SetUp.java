@@ -39,6 +39,12 @@ public record SetUp(
   public static final String OUT_OF_USE = "out-of-use";
 
   /**
+   * The state in which a gate is given back that passed every proof: what kept people away goes. It
+   * ends the case and is not in force before; a rule base may lack it.
+   */
+  public static final String IN_USE = "in-use";
+
+  /**
    * Whether there is nothing to do on the way in or out: then it only says which other set-ups must
    * not be in force.
    */

@@ -202,6 +202,35 @@ class InterviewTest {
     assertThat(step()).isInstanceOf(Step.HandOver.class);
   }
 
+  @Test
+  void what_kept_people_away_goes_last_of_all() {
+    beginWork("tighten-chain");
+    mend("tighten-chain");
+    finishWhatIsAtHand();
+    say(new Event.Retested(true));
+    while (!(step() instanceof Step.CloseRepaired)) {
+      finish();
+    }
+    assertThat(moment().state().work().setUps()).isEmpty();
+    Step.CloseRepaired last = (Step.CloseRepaired) step();
+    assertThat(last.ending()).isEqualTo(Ending.REPAIRED);
+    assertThat(last.last()).anyMatch(s -> s.contains("barriers, cones and signs away"));
+  }
+
+  /** A gate that had nothing wrong with it was not repaired. */
+  @Test
+  void a_gate_with_nothing_wrong_is_not_closed_as_repaired() {
+    beginWork("explain-use");
+    mend("explain-use");
+    say(new Event.Retested(true));
+    while (!(step() instanceof Step.CloseRepaired)) {
+      finish();
+    }
+    assertThat(((Step.CloseRepaired) step()).ending()).isEqualTo(Ending.NOTHING_FOUND);
+    assertThat(Ending.NOTHING_FOUND.words()).doesNotContain("repair");
+    assertThat(Ending.NOTHING_FOUND.isProved()).isTrue();
+  }
+
   private String seenToAgain() {
     Step.Enter enter = (Step.Enter) step();
     assertThat(enter.again()).isTrue();

@@ -52,14 +52,17 @@ final class ComingBack {
   }
 
   private boolean isHereStill(Entry last) {
-    return last.by() == sitting.open().role()
-        && Duration.between(last.at(), sitting.open().now()).compareTo(SHORT) < 0
-        && questions
-                .word(
-                    "Were you here all the time, the key on you, and is it still so? yes, or no",
-                    List.of("yes", "no"),
-                    "Type yes only if you never left the gate and nobody touched it; else no.")
-                .orElse(1)
-            == 0;
+    Duration away = Duration.between(last.at(), sitting.open().now());
+    if (last.by() != sitting.open().role() || away.compareTo(SHORT) > 0) {
+      return false;
+    }
+    sitting.say("Were you here all the time, the key on you, and is all of it still so?");
+    return questions
+            .word(
+                "yes, or no",
+                List.of("yes", "no"),
+                "Type yes only if you never left the gate and nobody touched it; else no.")
+            .orElse(1)
+        == 0;
   }
 }

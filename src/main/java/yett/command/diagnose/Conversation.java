@@ -51,7 +51,11 @@ public final class Conversation {
     try {
       first.run();
       while (!(sitting.moment().step() instanceof Step.Finished)) {
-        turn(sitting.moment());
+        try {
+          turn(sitting.moment());
+        } catch (MovedOnException e) {
+          // The case is looked at again.
+        }
       }
     } catch (CallSteps.Dispatched e) {
       // Everything was said; whoever is sent goes on with the case.

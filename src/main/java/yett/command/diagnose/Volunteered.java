@@ -113,10 +113,7 @@ public final class Volunteered {
       return true;
     }
     Heard heard = tellings().hear(words);
-    List<Thing> dangers =
-        heard.dangerThings().stream()
-            .filter(t -> !sitting.moment().judgement().unavailable().contains(t.card()))
-            .toList();
+    List<Thing> dangers = dangers(heard);
     boolean single = !words.contains(" ");
     if (!dangers.isEmpty() && danger(dangers, words)) {
       return true;
@@ -138,6 +135,20 @@ public final class Volunteered {
       sitting.confirm(others, takenUp::words).ifPresent(takenUp::take);
     }
     return true;
+  }
+
+  /** What is kept anyway is read for danger all the same. */
+  void hearDanger(String words) {
+    List<Thing> dangers = words.isBlank() ? List.of() : dangers(tellings().hear(words));
+    if (!dangers.isEmpty()) {
+      danger(dangers, words);
+    }
+  }
+
+  private List<Thing> dangers(Heard heard) {
+    return heard.dangerThings().stream()
+        .filter(t -> !sitting.moment().judgement().unavailable().contains(t.card()))
+        .toList();
   }
 
   /** A complaint, or something that happened, by the very name that it has in a list. */

@@ -53,6 +53,22 @@ class VolunteeredTest {
   }
 
   @Test
+  void the_reason_for_a_hand_over_is_read_for_danger() {
+    told("hand over", "he got a shock off the cabinet", "1", "done");
+    assertThat(typed.screen()).contains("That may mean danger:", "The gate or its fence gives");
+    assertThat(typed.stored())
+        .contains(
+            chosen("danger-shock", "shock"), new Event.GaveUp("he got a shock off the cabinet"));
+  }
+
+  @Test
+  void a_note_is_read_for_danger() {
+    told("note he got a shock off the cabinet", "0");
+    assertThat(typed.screen()).contains("Noted.", "That may mean danger:");
+    assertThat(typed.stored()).contains(new Event.Noted("he got a shock off the cabinet"));
+  }
+
+  @Test
   void a_reading_is_shown_back_and_counts_once_it_is_confirmed() {
     told("tell battery at rest 23.1 V", "1", "yes");
     assertThat(typed.screen())
