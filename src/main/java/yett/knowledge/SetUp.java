@@ -27,6 +27,9 @@ public record SetUp(
   /** The set-up in which the gate is tried; a rule base that lacks it tries without one. */
   public static final String GATE_RUNNING = "gate-running";
 
+  /** The set-up in which the operator is powered and open. */
+  public static final String COVER_OFF = "cover-off";
+
   /** The set-up in which the operator is locked off and proved dead. */
   public static final String LOCKED_OFF = "locked-off";
 

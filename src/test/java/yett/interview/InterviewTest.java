@@ -202,6 +202,17 @@ class InterviewTest {
     assertThat(step()).isInstanceOf(Step.HandOver.class);
   }
 
+  /** A tap set wrong once more would burn what the first run loads. */
+  @Test
+  void what_the_supply_gives_is_read_first_once_power_is_back() {
+    beginWork("correct-supply-setting");
+    mend("correct-supply-setting");
+    assertThat(asked()).isEqualTo("dc-supply-voltage");
+    say(new Event.Answered("dc-supply-voltage", new Answer.Read("62 V", 62)));
+    assertThat(moment().judgement().forbidden()).contains("gate-running");
+    assertThat(step()).isNotInstanceOf(Step.Retest.class);
+  }
+
   @Test
   void what_kept_people_away_goes_last_of_all() {
     beginWork("tighten-chain");
