@@ -23,9 +23,9 @@ import yett.saying.Thing;
 import yett.wording.Wording;
 
 /**
- * The list of dangers at a prompt. Only 0 and the one word "none" say that there is no danger, and
- * only numbers say which there are. All other words are read for danger and asked back, because
- * "none of the men can free him" begins with "none" too.
+ * The list of dangers at a prompt. Only 0 and the one word "none" or "nothing" say that there is no
+ * danger, and only numbers say which there are. All other words are read for danger and asked back,
+ * because "none of the men can free him" begins with "none" too.
  */
 public final class DangerList {
   private static final Pattern NUMBERS = Pattern.compile("\\d{1,3}([\\s,;]+\\d{1,3})*[\\s,;]*");
@@ -33,6 +33,9 @@ public final class DangerList {
   /** Nobody can say of these. */
   private static final Pattern UNKNOWN =
       Pattern.compile("(?:unknown|cannot tell)\\s+(" + NUMBERS + ")");
+
+  /** As the whole line: "no" alone may be the answer to something else. */
+  private static final Set<String> NONE = Set.of("0", "none", "nothing");
 
   private static final int MOST_TOLD = 3;
 
@@ -69,7 +72,7 @@ public final class DangerList {
       if (wishes.grant(line)) {
         return;
       }
-      if (text.equals("0") || text.equals("none")) {
+      if (NONE.contains(text)) {
         if (heard.isEmpty() || isDenied(heard)) {
           record(step, Set.of(), Set.of(), words);
           return;

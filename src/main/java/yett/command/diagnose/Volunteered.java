@@ -132,7 +132,7 @@ public final class Volunteered {
     if (named.isPresent() && !single) {
       takenUp.take(named.get());
     } else {
-      sitting.confirm(others, takenUp::words).ifPresent(takenUp::take);
+      takenUp.take(new Meant(sitting).of(others, takenUp::words));
     }
     return true;
   }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -59,6 +60,20 @@ class VolunteeredTest {
     assertThat(typed.stored())
         .contains(
             chosen("danger-shock", "shock"), new Event.GaveUp("he got a shock off the cabinet"));
+  }
+
+  @Test
+  void several_complaints_that_were_understood_are_taken_together() {
+    sit(Role.TECHNICIAN, "0", "", "it crawls, rattles and stops half way", "1 2", "", "0");
+    assertThat(typed.screen()).contains("Which do you mean?");
+    assertThat(moment().state().told().complaints().orElseThrow()).hasSize(2);
+  }
+
+  @Test
+  void how_it_is_done_is_told_at_a_single_check() {
+    told("ask chain-looks", "how");
+    String how = Shipped.BASE.checks().get("chain-looks").how();
+    assertThat(typed.screen().split(Pattern.quote(how), -1)).hasSize(3);
   }
 
   @Test
