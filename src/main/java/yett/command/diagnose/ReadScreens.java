@@ -3,6 +3,7 @@ package yett.command.diagnose;
 import java.util.List;
 import java.util.function.Predicate;
 import yett.console.Block;
+import yett.console.Pages;
 import yett.interview.Moment;
 
 /** Screens that must be read: a page at a time, where one would scroll away. */
@@ -12,8 +13,19 @@ final class ReadScreens {
   private final Sitting sitting;
   private Predicate<String> requests = line -> false;
 
+  /** Lines shown since something was typed. */
+  private int lines;
+
   ReadScreens(Sitting sitting) {
     this.sitting = sitting;
+  }
+
+  void shown(int more) {
+    lines += more;
+  }
+
+  void typed() {
+    lines = 0;
   }
 
   /** Who is to hear what is typed where only Enter is asked for. */
@@ -24,6 +36,13 @@ final class ReadScreens {
   /**
    * @throws MovedOnException if by what was typed meanwhile the case has moved on
    */
+  void show(Pages window, List<Block> blocks) {
+    if (lines > 0 && !window.hasRoom(lines, blocks)) {
+      read(); // or what came of the last answer would push the head of this off the window
+    }
+    show(window.of(blocks));
+  }
+
   void show(List<List<Block>> pages) {
     for (int i = 0; i < pages.size(); i++) {
       sitting.show(pages.get(i));

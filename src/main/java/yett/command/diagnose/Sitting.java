@@ -110,7 +110,7 @@ public final class Sitting {
 
   /** Shows what must be read: a page at a time, where it would scroll away. */
   void screen(List<Block> blocks) {
-    screens.show(pages().of(blocks));
+    screens.show(pages(), blocks);
   }
 
   /** Who is to hear what is typed where only Enter is asked for. */
@@ -124,7 +124,9 @@ public final class Sitting {
 
   /** In the units of whoever sits here. */
   public void show(List<Block> blocks) {
-    console.show(blocks.stream().map(rewording::of).toList());
+    List<Block> said = blocks.stream().map(rewording::of).toList();
+    screens.shown(console.lines(said));
+    console.show(said);
   }
 
   public void say(String sentence) {
@@ -133,6 +135,7 @@ public final class Sitting {
 
   /** A line; "save" is understood at every prompt, also at those inside another. */
   public String line(String prompt) {
+    screens.typed();
     String shown = prompt + "> ";
     if (shown.length() + ROOM_TO_TYPE > console.width()) {
       console.show(Block.paragraph(prompt + ":"));
