@@ -34,7 +34,7 @@ public enum Ending {
     return isProved() || this == SOLVED || this == WORKS_AGAIN;
   }
 
-  /** Whether what was complained of is over by what was done here. */
+  /** Whether what was reported is over, by what was done here. */
   public boolean isCured() {
     return this == REPAIRED || this == NOTHING_FOUND || this == SOLVED;
   }
