@@ -61,8 +61,15 @@ final class FollowUps {
     return first(due(), true);
   }
 
+  /** Of checks that come next the one for which the state of the work changes least. */
   private Optional<Step> first(Stream<FollowUp> due, boolean alsoPutOff) {
-    return due.map(f -> step(f, alsoPutOff)).flatMap(Optional::stream).findFirst();
+    List<FollowUp> open = due.filter(f -> step(f, alsoPutOff).isPresent()).toList();
+    Set<String> setUps = present.state.work().setUps();
+    return open.stream()
+        .takeWhile(f -> present.base.checks().containsKey(f.card()))
+        .min(Comparator.comparingDouble(f -> planner.changeOfSetUp(setUps, needs(f.card()))))
+        .or(() -> open.stream().findFirst())
+        .flatMap(f -> step(f, alsoPutOff));
   }
 
   private List<String> needs(String card) {

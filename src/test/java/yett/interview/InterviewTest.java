@@ -202,6 +202,18 @@ class InterviewTest {
     assertThat(step()).isInstanceOf(Step.HandOver.class);
   }
 
+  /** Nobody locks off between two readings that are taken with the gate running. */
+  @Test
+  void of_what_a_repair_entails_that_is_measured_first_for_which_least_is_changed() {
+    beginWork("renew-brushes");
+    mend("renew-brushes");
+    say(new Event.Retested(true));
+    assertThat(moment().judgement().followUps())
+        .extracting(f -> f.card())
+        .contains("motor-alone-current", "running-current");
+    assertThat(asked()).isEqualTo("running-current");
+  }
+
   /** A tap set wrong once more would burn what the first run loads. */
   @Test
   void what_the_supply_gives_is_read_first_once_power_is_back() {
