@@ -201,7 +201,7 @@ final class CardAnomalies {
         .filter(s -> !ruled(s))
         .forEach(s -> add(Kind.UNREACHABLE, s, "no rule raises this stop"));
     Set<String> needed = new HashSet<>(used(Check::needs, Repair::needs));
-    needed.addAll(List.of(SetUp.GATE_RUNNING, SetUp.OUT_OF_USE));
+    needed.addAll(List.of(SetUp.GATE_RUNNING, SetUp.OUT_OF_USE, SetUp.IN_USE));
     base.stops().values().forEach(s -> s.leaves().ifPresent(needed::add));
     base.setUps().keySet().stream()
         .filter(s -> !needed.contains(s))

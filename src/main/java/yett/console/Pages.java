@@ -14,6 +14,8 @@ public final class Pages {
   /** A window of fewer lines scrolls whatever is done. */
   private static final int LEAST = 12;
 
+  private static final int PROMPT = 2;
+
   private final Console console;
   private final int room;
 
@@ -33,6 +35,12 @@ public final class Pages {
             ? List.of(blocks.get(0))
             : List.of();
     return new Filling(head).of(blocks.subList(head.size(), blocks.size()));
+  }
+
+  /** Whether something goes under so many lines, with its prompt, and nothing scrolls away. */
+  public boolean hasRoom(int lines, List<Block> blocks) {
+    return room == Integer.MAX_VALUE
+        || lines + Math.min(room, console.lines(blocks)) <= room + SPARE - PROMPT;
   }
 
   private boolean fits(List<Block> blocks) {

@@ -74,7 +74,7 @@ public record PastCase(
 
   /** Whether the gate ran again at the end of it. */
   public boolean cured() {
-    return ending.filter(e -> e == Ending.REPAIRED || e == Ending.SOLVED).isPresent();
+    return ending.filter(Ending::isCured).isPresent();
   }
 
   /** Whether it was over on the telephone: put right there, or it worked again by itself. */

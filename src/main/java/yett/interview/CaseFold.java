@@ -29,6 +29,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
   private final List<Answered> before = new ArrayList<>();
   private final List<Entry> deeds = new ArrayList<>();
   private final Set<String> setUps = new LinkedHashSet<>();
+  private final Set<String> unseen = new LinkedHashSet<>();
   private Optional<String> intent = Optional.empty();
   private Optional<String> askedFor = Optional.empty();
   private long wentOn;
@@ -96,6 +97,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
         epoch,
         Map.copyOf(declined),
         new LinkedHashSet<>(setUps),
+        Set.copyOf(unseen),
         intent,
         askedFor,
         retestDue,
@@ -222,12 +224,22 @@ final class CaseFold implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable setUpEntered(Event.SetUpEntered event) {
-    return towards(event.next(), () -> setUps.add(event.setUp()));
+    return towards(
+        event.next(),
+        () -> {
+          setUps.add(event.setUp());
+          unseen.remove(event.setUp());
+        });
   }
 
   @Override
   public Runnable setUpLeft(Event.SetUpLeft event) {
-    return towards(event.next(), () -> setUps.remove(event.setUp()));
+    return towards(
+        event.next(),
+        () -> {
+          setUps.remove(event.setUp());
+          unseen.remove(event.setUp());
+        });
   }
 
   @Override
@@ -297,6 +309,8 @@ final class CaseFold implements Event.Visitor<Runnable> {
                   now -> {
                     setUps.clear();
                     setUps.addAll(now);
+                    unseen.retainAll(now);
+                    now.stream().reduce((a, b) -> b).ifPresent(unseen::remove);
                   });
         });
   }
@@ -313,7 +327,13 @@ final class CaseFold implements Event.Visitor<Runnable> {
           closed = Optional.empty();
           gaveUp = Optional.empty();
           lookAgain = entry.number();
+          unseen.addAll(setUps);
         });
+  }
+
+  @Override
+  public Runnable returned(Event.Returned event) {
+    return beside(() -> unseen.addAll(setUps));
   }
 
   @Override

@@ -58,6 +58,7 @@ public record CaseState(
    * @param epoch how many repairs were done
    * @param declined repairs that could not be done, with the epoch in which they were declined
    * @param setUps set-ups in force, in the order of entering
+   * @param unseen those of them that nobody has seen to since somebody came to the case anew
    * @param intent id of the check or repair for which a set-up was just entered or left
    * @param askedFor id of the check that the person asked for and that is still to come
    * @param lookAgain number of the event since which dangers are to be looked at again; 0 if there
@@ -71,6 +72,7 @@ public record CaseState(
       int epoch,
       Map<String, Integer> declined,
       Set<String> setUps,
+      Set<String> unseen,
       Optional<String> intent,
       Optional<String> askedFor,
       boolean retestDue,

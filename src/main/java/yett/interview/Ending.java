@@ -4,6 +4,8 @@ package yett.interview;
 public enum Ending {
   /** Repaired, and every proof passed. */
   REPAIRED("repaired and proved"),
+  /** Nothing was mended because nothing was wrong with the machine, and every proof passed. */
+  NOTHING_FOUND("proved, with nothing wrong found"),
   /** Runs again after something that a caller may do; nothing was mended that needs proofs. */
   SOLVED("solved on the telephone"),
   /** Inspected, and every proof passed. */
@@ -32,9 +34,14 @@ public enum Ending {
     return isProved() || this == SOLVED || this == WORKS_AGAIN;
   }
 
+  /** Whether what was reported is over, by what was done here. */
+  public boolean isCured() {
+    return this == REPAIRED || this == NOTHING_FOUND || this == SOLVED;
+  }
+
   /** Whether every proof that the gate needs has passed. */
   public boolean isProved() {
-    return this == REPAIRED || this == INSPECTED;
+    return this == REPAIRED || this == NOTHING_FOUND || this == INSPECTED;
   }
 
   public String words() {

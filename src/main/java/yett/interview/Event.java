@@ -40,6 +40,7 @@ import yett.knowledge.RuleBase;
   @JsonSubTypes.Type(value = Event.GaveUp.class, name = "gave-up"),
   @JsonSubTypes.Type(value = Event.Closed.class, name = "closed"),
   @JsonSubTypes.Type(value = Event.TakenUp.class, name = "taken-up"),
+  @JsonSubTypes.Type(value = Event.Returned.class, name = "returned"),
   @JsonSubTypes.Type(value = Event.DangersAgain.class, name = "dangers-again"),
   @JsonSubTypes.Type(value = Event.AskedFor.class, name = "asked-for"),
   @JsonSubTypes.Type(value = Event.WentOn.class, name = "went-on"),
@@ -91,6 +92,8 @@ public sealed interface Event {
     R closed(Closed event);
 
     R takenUp(TakenUp event);
+
+    R returned(Returned event);
 
     R dangersAgain(DangersAgain event);
 
@@ -438,7 +441,8 @@ public sealed interface Event {
   /**
    * What a stop asks for was done or passed on.
    *
-   * @param setUps what is in force from then on; empty if nothing changed by it
+   * @param setUps what is in force from then on, what this stop brought about last; empty if
+   *     nothing changed by it
    */
   record MadeSafe(
       String stop, @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<List<String>> setUps)
@@ -515,6 +519,17 @@ public sealed interface Event {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.takenUp(this);
+    }
+  }
+
+  /**
+   * Somebody goes on with an open case who was away, or is somebody else: whether the gate still
+   * stands as it was left, nobody saw.
+   */
+  record Returned() implements Event {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.returned(this);
     }
   }
 

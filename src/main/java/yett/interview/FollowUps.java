@@ -1,9 +1,11 @@
 package yett.interview;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.knowledge.SetUp;
 import yett.plan.Planner;
@@ -21,23 +23,53 @@ final class FollowUps {
     this.steps = steps;
   }
 
+  /** In the order in which each repair's card names them; what a rule adds comes after. */
+  private Stream<FollowUp> due() {
+    return present.judgement.followUps().stream()
+        .sorted(Comparator.comparing(FollowUp::repair).thenComparingInt(this::place));
+  }
+
+  private int place(FollowUp due) {
+    int place = present.base.repairs().get(due.repair()).entails().indexOf(due.card());
+    return place < 0 ? Integer.MAX_VALUE : place;
+  }
+
   Optional<Step> first() {
-    return first(present.judgement.followUps().stream(), false);
+    return first(due(), false);
   }
 
   /** What the set-ups in force allow is done before they are left for the retest. */
   Optional<Step> whileHere() {
-    return first(
-        present.judgement.followUps().stream().filter(f -> isAtHand(needs(f.card()))), false);
+    return first(due().filter(f -> isAtHand(needs(f.card()))), false);
+  }
+
+  /** What is measured with the power back and the gate standing comes before it is run. */
+  Optional<Step> beforeRun() {
+    return first(due().filter(f -> isStanding(f.card())), false);
+  }
+
+  private boolean isStanding(String card) {
+    Check check = present.base.checks().get(card);
+    return check != null
+        && check.needs().contains(SetUp.COVER_OFF)
+        && !check.needs().contains(SetUp.GATE_RUNNING)
+        && !check.needs().contains(SetUp.ABLE_TO_RUN);
   }
 
   /** A check among it that was put off once. */
   Optional<Step> putOff() {
-    return first(present.judgement.followUps().stream(), true);
+    return first(due(), true);
   }
 
+  /** Of checks that come next the one for which the state of the work changes least. */
   private Optional<Step> first(Stream<FollowUp> due, boolean alsoPutOff) {
-    return due.map(f -> step(f, alsoPutOff)).flatMap(Optional::stream).findFirst();
+    List<FollowUp> open = due.filter(f -> step(f, alsoPutOff).isPresent()).toList();
+    Set<String> setUps = present.state.work().setUps();
+    return open.stream()
+        .takeWhile(f -> present.base.checks().containsKey(f.card()))
+        .min(Comparator.comparingDouble(f -> planner.changeOfSetUp(setUps, needs(f.card()))))
+        .or(() -> open.stream().findFirst())
+        .flatMap(f -> step(f, alsoPutOff));
   }
 
   private List<String> needs(String card) {

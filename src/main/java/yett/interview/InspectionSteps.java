@@ -179,7 +179,7 @@ final class InspectionSteps {
       return outOfUse(new HandOverReason.Stopped(stops));
     }
     return open.isEmpty()
-        ? steps.closing(new Step.CloseRepaired(Ending.INSPECTED))
+        ? steps.backInUse(Ending.INSPECTED)
         : outOfUse(new HandOverReason.Unproved(open));
   }
 

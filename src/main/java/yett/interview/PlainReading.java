@@ -30,6 +30,9 @@ final class PlainReading {
   final Map<String, String> site = new LinkedHashMap<>();
   final Set<String> inForce = new LinkedHashSet<>();
 
+  /** Those of them that nobody has seen to since somebody came to the case anew. */
+  final Set<String> unseen = new LinkedHashSet<>();
+
   /** Stops that were made safe, with the number of the event. */
   final Map<String, Long> madeSafe = new HashMap<>();
 
@@ -90,12 +93,28 @@ final class PlainReading {
 
     @Override
     public Runnable setUpEntered(Event.SetUpEntered event) {
-      return () -> inForce.add(event.setUp());
+      return () -> {
+        inForce.add(event.setUp());
+        unseen.remove(event.setUp());
+      };
     }
 
     @Override
     public Runnable setUpLeft(Event.SetUpLeft event) {
-      return () -> inForce.remove(event.setUp());
+      return () -> {
+        inForce.remove(event.setUp());
+        unseen.remove(event.setUp());
+      };
+    }
+
+    @Override
+    public Runnable returned(Event.Returned event) {
+      return () -> unseen.addAll(inForce);
+    }
+
+    @Override
+    public Runnable takenUp(Event.TakenUp event) {
+      return () -> unseen.addAll(inForce);
     }
 
     @Override
@@ -104,6 +123,9 @@ final class PlainReading {
         madeSafe.put(event.stop(), entry.number());
         event.setUps().ifPresent(now -> inForce.retainAll(now));
         event.setUps().ifPresent(inForce::addAll);
+        event
+            .setUps()
+            .ifPresent(now -> unseen.retainAll(now.subList(0, Math.max(0, now.size() - 1))));
       };
     }
 

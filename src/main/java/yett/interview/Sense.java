@@ -260,6 +260,11 @@ public final class Sense {
       }
 
       @Override
+      public Runnable returned(Event.Returned event) {
+        return () -> {};
+      }
+
+      @Override
       public Runnable takenUp(Event.TakenUp event) {
         return () -> {};
       }

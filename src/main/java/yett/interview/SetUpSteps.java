@@ -94,14 +94,25 @@ final class SetUpSteps {
    * first, what lies within another is left before it, and barriers go last.
    */
   Step closing(Step then) {
+    Purpose purpose = Purpose.of(Purpose.Kind.CLOSING);
+    return unseen(purpose).orElseGet(() -> left(then, purpose));
+  }
+
+  private Step left(Step then, Purpose purpose) {
     return base.setUps().values().stream()
         .filter(s -> present.state.work().setUps().contains(s.id()))
         .filter(s -> present.role().may(s.who()))
         .min(
             Comparator.comparing((SetUp s) -> !s.id().equals(SetUp.GATE_RUNNING))
                 .thenComparing(s -> -base.withOuter(List.of(s.id())).size()))
-        .<Step>map(s -> new Step.Leave(s, Purpose.of(Purpose.Kind.CLOSING)))
+        .<Step>map(s -> new Step.Leave(s, purpose))
         .orElse(then);
+  }
+
+  /** A gate that passed every proof is given back, once nothing is in force any more. */
+  Step backInUse(Ending ending) {
+    SetUp inUse = base.setUps().get(SetUp.IN_USE);
+    return closing(new Step.CloseRepaired(ending, inUse == null ? List.of() : inUse.enter()));
   }
 
   /** Whoever may make the gate run under watch never makes it run without. */
@@ -124,14 +135,35 @@ final class SetUpSteps {
     if (left && !needs.contains(SetUp.OUT_OF_USE)) { // whoever comes sees first that it still holds
       return new Step.Leave(base.setUps().get(SetUp.OUT_OF_USE), purpose);
     }
+    Optional<Step> unseen = unseen(purpose);
+    if (unseen.isPresent()) {
+      return unseen.get();
+    }
     Planner.Change change = planner.change(present.state.work().setUps(), needs);
     if (!change.leave().isEmpty()) {
       return new Step.Leave(base.setUps().get(change.leave().get(0)), purpose);
     }
     if (!change.enter().isEmpty()) {
-      SetUp setUp = base.setUps().get(change.enter().get(0));
-      return new Step.Enter(setUp, base.cautionsFor(setUp.hazards()), purpose);
+      return enter(base.setUps().get(change.enter().get(0)), purpose, false);
     }
     return then;
+  }
+
+  private Step enter(SetUp setUp, Purpose purpose, boolean again) {
+    return new Step.Enter(setUp, base.cautionsFor(setUp.hazards()), purpose, again);
+  }
+
+  /**
+   * Whoever came to a case takes no state of the work on trust: step by step it is seen to again,
+   * dead proved anew, from the outside in. A gate that stays out of use is not opened for that.
+   */
+  private Optional<Step> unseen(Purpose purpose) {
+    CaseState.Work work = present.state.work();
+    boolean left = work.setUps().contains(SetUp.OUT_OF_USE);
+    return base.setUps().values().stream()
+        .filter(s -> work.unseen().contains(s.id()) && present.role().may(s.who()))
+        .filter(s -> !left || s.id().equals(SetUp.OUT_OF_USE))
+        .min(Comparator.comparingInt(s -> base.withOuter(List.of(s.id())).size()))
+        .map(s -> enter(s, purpose, true));
   }
 }

@@ -112,6 +112,11 @@ public interface SomeEvents<R> extends Event.Visitor<R> {
   }
 
   @Override
+  default R returned(Event.Returned event) {
+    return other(event);
+  }
+
+  @Override
   default R takenUp(Event.TakenUp event) {
     return other(event);
   }

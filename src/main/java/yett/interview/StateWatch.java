@@ -40,6 +40,9 @@ final class StateWatch {
         require(plain.inForce.contains(outer), "%s without %s", setUp, outer);
       }
     }
+    if (step instanceof Step.Leave l && !l.setUp().id().equals(SetUp.OUT_OF_USE)) {
+      require(!plain.unseen.contains(l.setUp().id()), "%s is left and nobody saw to it", l.setUp());
+    }
     for (String card : cards(step)) {
       require(
           !judgement.unavailable().contains(card), "%s comes up though a rule excludes it", card);
@@ -48,6 +51,7 @@ final class StateWatch {
       run();
     }
     if (isWork(step)) {
+      require(plain.unseen.isEmpty(), "work goes on in %s, and nobody saw to it", plain.unseen);
       keptSafe();
     }
     if (step instanceof Step.Retest || isBackInUse(step)) {

@@ -191,8 +191,14 @@ public sealed interface Step {
    * A set-up to enter: its cautions, then its steps to confirm in order.
    *
    * @param purpose what it is entered for
+   * @param again whether it is in force, and whoever came to the case sees to it anew
    */
-  record Enter(SetUp setUp, List<Caution> cautions, Purpose purpose) implements Step {
+  record Enter(SetUp setUp, List<Caution> cautions, Purpose purpose, boolean again)
+      implements Step {
+    public Enter(SetUp setUp, List<Caution> cautions, Purpose purpose) {
+      this(setUp, cautions, purpose, false);
+    }
+
     /** The event that says that it was entered. */
     public Event done() {
       return new Event.SetUpEntered(setUp.id(), purpose.card());
@@ -329,13 +335,10 @@ public sealed interface Step {
   /**
    * Every proof passed: the case can close.
    *
-   * @param ending as repaired or, of an inspection, as inspected
+   * @param ending as repaired, with nothing wrong found or, of an inspection, as inspected
+   * @param last what is still done to give the gate back to its users, in order
    */
-  record CloseRepaired(Ending ending) implements Step {
-    public CloseRepaired() {
-      this(Ending.REPAIRED);
-    }
-
+  record CloseRepaired(Ending ending, List<String> last) implements Step {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.closeRepaired(this);

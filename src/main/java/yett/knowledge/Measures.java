@@ -58,12 +58,16 @@ public record Measures(
   }
 
   /**
-   * Reads what stands in a card or a case.
+   * Reads what stands in a card or a case. A resistance that is too great for the meter (OL) is the
+   * greatest that can be: an open circuit, or an insulation without fault.
    *
    * @return the value in the canonical unit
    * @throws ReadingException if it is no reading of this quantity
    */
   public double parse(String stored) {
+    if (isOpen(stored)) {
+      return most;
+    }
     return Reading.parse(uncounted(stored), quantity, unit).value();
   }
 
@@ -79,11 +83,18 @@ public record Measures(
     return bare ? text + " " + shown.symbol() : text;
   }
 
+  private boolean isOpen(String stored) {
+    return quantity == Quantity.RESISTANCE && Double.isFinite(most) && Reading.isOverRange(stored);
+  }
+
   /**
    * A reading as it was typed, with its value in the units of this person where it was typed in
    * those of another. What was typed keeps together, so that it is told from what is computed.
    */
   public String told(String stored) {
+    if (isOpen(stored)) {
+      return stored.strip();
+    }
     if (!counted.isEmpty() || !UNIT.matcher(stored).find()) {
       return show(parse(stored));
     }

@@ -27,6 +27,9 @@ public record SetUp(
   /** The set-up in which the gate is tried; a rule base that lacks it tries without one. */
   public static final String GATE_RUNNING = "gate-running";
 
+  /** The set-up in which the operator is powered and open. */
+  public static final String COVER_OFF = "cover-off";
+
   /** The set-up in which the operator is locked off and proved dead. */
   public static final String LOCKED_OFF = "locked-off";
 
@@ -37,6 +40,12 @@ public record SetUp(
    * The set-up in which a gate is left that is not proved; a rule base that lacks it leaves all.
    */
   public static final String OUT_OF_USE = "out-of-use";
+
+  /**
+   * The state in which a gate is given back that passed every proof: what kept people away goes. It
+   * ends the case and is not in force before; a rule base may lack it.
+   */
+  public static final String IN_USE = "in-use";
 
   /**
    * Whether there is nothing to do on the way in or out: then it only says which other set-ups must

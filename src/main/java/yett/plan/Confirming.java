@@ -37,7 +37,11 @@ final class Confirming {
    * @return number of the check; empty if the repair is sure enough, or nothing could tell
    */
   Optional<Integer> before(int repair) {
-    double[] mends = mends(repair);
+    Scene.Job job = scene.repairs().get(repair);
+    return before(repair, mends(ofItsOwn(job))).or(() -> before(repair, mends(job.removes())));
+  }
+
+  private Optional<Integer> before(int repair, double[] mends) {
     double chance = chance(mends);
     if (chance >= SURE || chance <= 0) {
       return Optional.empty();
@@ -65,9 +69,8 @@ final class Confirming {
     return chance;
   }
 
-  /** By hypothesis, the chance that the repair removes some cause that is there. */
-  private double[] mends(int repair) {
-    double[] removes = scene.repairs().get(repair).removes();
+  /** By hypothesis, the chance that some cause that is there is removed. */
+  private double[] mends(double[] removes) {
     double[] mends = new double[weights.length];
     for (int h = 0; h < mends.length; h++) {
       double none = 1;
@@ -77,6 +80,22 @@ final class Confirming {
       mends[h] = 1 - none;
     }
     return mends;
+  }
+
+  /**
+   * By cause, the chance that a repair removes it, as far as nothing cheaper would as surely: new
+   * batteries put flat ones right too, and so does charging them.
+   */
+  private double[] ofItsOwn(Scene.Job job) {
+    double[] own = job.removes().clone();
+    for (Scene.Job other : scene.repairs()) {
+      for (int cause = 0; cause < own.length; cause++) {
+        if (other.cost() < job.cost() && other.removes()[cause] >= job.removes()[cause]) {
+          own[cause] = 0;
+        }
+      }
+    }
+    return own;
   }
 
   /** Share of the doubt p (1 - p) that a check takes away on average. */

@@ -32,6 +32,11 @@ public record Reading(double value, String typed, Quantity quantity, Unit unit) 
     return new ReadingParser(typed, quantity, shownUnit).reading();
   }
 
+  /** Whether a meter shows only that what it measures is too great for it. */
+  public static boolean isOverRange(String typed) {
+    return ReadingParser.OVER_RANGE.matcher(typed.strip()).matches();
+  }
+
   /**
    * Reads a difference or a tolerance, such as a procedure's uncertainty of {@code 3 mm}. It parts
    * from {@link #parse} for temperatures: 9 degF as a difference is 5 degC.

@@ -20,7 +20,7 @@ final class ReadingParser {
 
   private static final Pattern SIGN = Pattern.compile("^[+-] ?(?=[\\d.,])");
   private static final Pattern RANGE = Pattern.compile("^[\\d.,]+ ?\\D{0,6}-\\s?[\\d.,]+\\D*$");
-  private static final Pattern OVER_RANGE = Pattern.compile("(?i)[+-]?\\.?[0o]\\.?l\\.?");
+  static final Pattern OVER_RANGE = Pattern.compile("(?i)[+-]?\\.?[0o]\\.?l\\.?");
 
   /** Units that may follow one another in one reading, the larger first. */
   private static final List<List<Unit>> CHAINS =

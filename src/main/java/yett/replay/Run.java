@@ -250,7 +250,7 @@ final class Run {
 
     @Override
     public Runnable closeRepaired(Step.CloseRepaired step) {
-      return () -> close(Ending.REPAIRED, "every proof passed");
+      return () -> close(step.ending(), "every proof passed");
     }
 
     @Override

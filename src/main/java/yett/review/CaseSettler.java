@@ -41,7 +41,7 @@ public final class CaseSettler {
   public Optional<SettledCase> settle(List<Entry> entries) {
     CaseState state = CaseState.of(entries);
     boolean cured =
-        state.closed().filter(e -> e == Ending.REPAIRED || e == Ending.SOLVED).isPresent()
+        state.closed().filter(Ending::isCured).isPresent()
             && state.work().deeds().stream().anyMatch(d -> d.event() instanceof Event.Repaired);
     if (!cured) {
       return Optional.empty();

@@ -95,6 +95,11 @@ record EventWords(Wording words) implements Event.Visitor<String> {
   }
 
   @Override
+  public String returned(Event.Returned event) {
+    return "that the gate as it was left is looked at anew";
+  }
+
+  @Override
   public String takenUp(Event.TakenUp event) {
     return "that the case was taken up again";
   }

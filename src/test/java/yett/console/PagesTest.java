@@ -64,6 +64,15 @@ class PagesTest {
     assertThat(new Pages(new Window(Integer.MAX_VALUE)).of(List.of(list(200)))).hasSize(1);
   }
 
+  /** What stands above is read as well: 4 and 18 lines and a prompt of two go into 24, no more. */
+  @Test
+  void a_screen_has_room_under_what_was_said_before_it_as_long_as_nothing_scrolls_away() {
+    Pages window = new Pages(new Window(24));
+    assertThat(window.hasRoom(4, List.of(list(18)))).isTrue();
+    assertThat(window.hasRoom(5, List.of(list(18)))).isFalse();
+    assertThat(new Pages(new Window(Integer.MAX_VALUE)).hasRoom(500, List.of(list(200)))).isTrue();
+  }
+
   /** Nobody sits there: only its height counts. */
   private record Window(int height) implements Console {
     @Override

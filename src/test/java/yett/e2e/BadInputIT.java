@@ -135,6 +135,9 @@ class BadInputIT {
     assertThat(saved.shows("Nothing that was answered is lost.")).as(saved.text()).isTrue();
     assertThat(saved.kind()).contains(Screen.Kind.COMMANDS);
     visitor.say("resume");
+    if (visitor.kind() == Screen.Kind.COMING_BACK) {
+      visitor.answer(); // something is in force, and nobody went away
+    }
     if (kind == Screen.Kind.SET_UP && visitor.kind() == Screen.Kind.CAUTIONS) {
       visitor.answer(); // nobody knows any more who read them
     }

@@ -79,7 +79,9 @@ class KilledInspectionIT {
       return; // killed before there was a case
     }
     String rest = script(left.size() == 1 ? opened() : left);
-    Pipe.Result resumed = InProcess.run(env(home), rest, "resume", "1");
+    boolean inForce = !CaseState.of(left).work().setUps().isEmpty();
+    String asked = inForce ? "yes\n" : ""; // nobody went away
+    Pipe.Result resumed = InProcess.run(env(home), asked + rest, "resume", "1");
     assertThat(resumed.exitCode()).as(resumed.stdout() + resumed.stderr()).isZero();
     assertThat(events(home).stream().map(KilledInspectionIT::words).toList())
         .as("resumed, it comes to the same")

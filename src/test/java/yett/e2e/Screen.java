@@ -32,6 +32,7 @@ record Screen(String text) {
     REPAIR("\"done\" when it is done, \"cannot\""),
     STOP("\"done\" when it is done; \"correct\""),
     SURE("yes to keep it"),
+    COMING_BACK("yes, or no>"),
     CLOSE("\"close\" to close"),
     RETEST("Answer> ", "Retest"),
     SETTLE("Answer> ", "Two answers that do not agree"),

@@ -154,7 +154,7 @@ final class Visitor implements AutoCloseable {
         yield "done";
       }
       case RETEST -> cured() ? "1" : "2";
-      case SURE -> "yes";
+      case SURE, COMING_BACK -> "yes";
       case SETTLE -> "3";
       case STOCK -> "1";
       case CHECK, PROOF -> truth(check().orElseThrow());

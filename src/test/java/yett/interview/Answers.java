@@ -261,7 +261,7 @@ final class Answers implements Step.Visitor<List<List<Event>>> {
 
   @Override
   public List<List<Event>> closeRepaired(Step.CloseRepaired step) {
-    return List.of(one(new Event.Closed(Ending.REPAIRED)));
+    return List.of(one(new Event.Closed(step.ending())));
   }
 
   @Override

@@ -309,6 +309,7 @@ final class Concluding implements AutoCloseable {
                 deeds.size(),
                 Map.of(),
                 work.setUps(),
+                work.unseen(),
                 work.intent(),
                 java.util.Optional.empty(), // why a check comes is no part of the state
                 false,

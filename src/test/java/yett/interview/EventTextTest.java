@@ -42,6 +42,7 @@ class EventTextTest {
         new Event.DangersAgain(),
         new Event.AskedFor("chain-sag"),
         new Event.TakenUp(),
+        new Event.Returned(),
         new Event.GaveUp("no part"),
         new Event.Closed(Ending.REPAIRED));
   }

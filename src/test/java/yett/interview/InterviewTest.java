@@ -134,6 +134,132 @@ class InterviewTest {
     assertThat(mended()).isEqualTo("tighten-chain");
   }
 
+  /** A lock that somebody else may have taken off is nobody's proof of dead. */
+  @Test
+  void whoever_comes_to_a_gate_that_was_locked_off_proves_it_dead_again() {
+    beginWork("tighten-chain");
+    confirmSetUps();
+    assertThat(mended()).isEqualTo("tighten-chain");
+    person = Role.ELECTRICIAN;
+    say(new Event.Returned());
+    assertThat(seenToAgain()).isEqualTo("locked-off");
+    assertThat(((Step.Enter) step()).cautions()).isNotEmpty();
+    assertThat(((Step.Enter) step()).purpose().card()).isEqualTo("tighten-chain");
+    confirmSetUps();
+    assertThat(mended()).isEqualTo("tighten-chain");
+    assertThat(moment().state().work().setUps()).containsExactly("locked-off");
+  }
+
+  @Test
+  void what_lies_within_is_seen_to_after_what_it_lies_in() {
+    beginWork("replace-wheel");
+    confirmSetUps();
+    assertThat(moment().state().work().setUps()).containsExactly("locked-off", "leaf-released");
+    say(new Event.Returned());
+    assertThat(seenToAgain()).isEqualTo("locked-off");
+    say(((Step.Enter) step()).done());
+    assertThat(seenToAgain()).isEqualTo("leaf-released");
+  }
+
+  /** Not even to put the power back on: hands go in for that. */
+  @Test
+  void dead_is_proved_again_before_a_state_is_left_that_nobody_saw_to() {
+    beginWork("tighten-chain");
+    confirmSetUps();
+    say(new Event.Repaired("tighten-chain", true));
+    while (step() instanceof Step.Ask ask) {
+      say(new Event.Answered(ask.check().id(), new Answer.CannotTell()));
+    }
+    assertThat(((Step.Leave) step()).setUp().id()).isEqualTo("locked-off");
+    say(new Event.Returned());
+    assertThat(seenToAgain()).isEqualTo("locked-off");
+  }
+
+  @Test
+  void a_gate_left_out_of_use_is_proved_dead_again_before_the_work_goes_on() {
+    beginWork("tighten-chain");
+    say(new Event.GaveUp("called away"));
+    confirmSetUps();
+    say(new Event.Closed(Ending.HANDED_OVER));
+    say(new Event.TakenUp());
+    noDangers();
+    assertThat(((Step.Leave) step()).setUp().id()).isEqualTo("out-of-use");
+    say(((Step.Leave) step()).done());
+    assertThat(seenToAgain()).isEqualTo("locked-off");
+  }
+
+  @Test
+  void whoever_gives_away_a_gate_left_out_of_use_opens_nothing() {
+    beginWork("tighten-chain");
+    say(new Event.GaveUp("called away"));
+    confirmSetUps();
+    say(new Event.Closed(Ending.HANDED_OVER));
+    say(new Event.TakenUp());
+    noDangers();
+    say(new Event.GaveUp("it rains"));
+    assertThat(seenToAgain()).isEqualTo("out-of-use");
+    say(((Step.Enter) step()).done());
+    assertThat(step()).isInstanceOf(Step.HandOver.class);
+  }
+
+  /** Nobody locks off between two readings that are taken with the gate running. */
+  @Test
+  void of_what_a_repair_entails_that_is_measured_first_for_which_least_is_changed() {
+    beginWork("renew-brushes");
+    mend("renew-brushes");
+    say(new Event.Retested(true));
+    assertThat(moment().judgement().followUps())
+        .extracting(f -> f.card())
+        .contains("motor-alone-current", "running-current");
+    assertThat(asked()).isEqualTo("running-current");
+  }
+
+  /** A tap set wrong once more would burn what the first run loads. */
+  @Test
+  void what_the_supply_gives_is_read_first_once_power_is_back() {
+    beginWork("correct-supply-setting");
+    mend("correct-supply-setting");
+    assertThat(asked()).isEqualTo("dc-supply-voltage");
+    say(new Event.Answered("dc-supply-voltage", new Answer.Read("62 V", 62)));
+    assertThat(moment().judgement().forbidden()).contains("gate-running");
+    assertThat(step()).isNotInstanceOf(Step.Retest.class);
+  }
+
+  @Test
+  void what_kept_people_away_goes_last_of_all() {
+    beginWork("tighten-chain");
+    mend("tighten-chain");
+    finishWhatIsAtHand();
+    say(new Event.Retested(true));
+    while (!(step() instanceof Step.CloseRepaired)) {
+      finish();
+    }
+    assertThat(moment().state().work().setUps()).isEmpty();
+    Step.CloseRepaired last = (Step.CloseRepaired) step();
+    assertThat(last.ending()).isEqualTo(Ending.REPAIRED);
+    assertThat(last.last()).anyMatch(s -> s.contains("barriers, cones and signs away"));
+  }
+
+  /** A gate that had nothing wrong with it was not repaired. */
+  @Test
+  void a_gate_with_nothing_wrong_is_not_closed_as_repaired() {
+    beginWork("explain-use");
+    mend("explain-use");
+    say(new Event.Retested(true));
+    while (!(step() instanceof Step.CloseRepaired)) {
+      finish();
+    }
+    assertThat(((Step.CloseRepaired) step()).ending()).isEqualTo(Ending.NOTHING_FOUND);
+    assertThat(Ending.NOTHING_FOUND.words()).doesNotContain("repair");
+    assertThat(Ending.NOTHING_FOUND.isProved()).isTrue();
+  }
+
+  private String seenToAgain() {
+    Step.Enter enter = (Step.Enter) step();
+    assertThat(enter.again()).isTrue();
+    return enter.setUp().id();
+  }
+
   @Test
   void a_repair_is_followed_by_a_try_of_the_gate() {
     beginWork("tighten-chain");

@@ -230,6 +230,7 @@ final class SafeStates implements AutoCloseable {
                   work.epoch(),
                   work.declined(),
                   work.setUps(),
+                  work.unseen(),
                   Optional.empty(),
                   Optional.empty(),
                   work.retestDue(),
@@ -350,7 +351,7 @@ final class SafeStates implements AutoCloseable {
       }
       boolean begun = node.state().told().histories().isPresent();
       if (begun || role == Role.CALLER) { // a call is taken over at any moment
-        others(node, new Event.Noted("somebody else goes on"), found);
+        others(node, new Event.Returned(), found);
       }
       if (begun) {
         if (node.concluded().live().size() < atOnce && node.counts().nothingDue()) {

@@ -43,7 +43,7 @@ record StateOfWork(List<Object> parts) {
       return new StateOfWork(
           List.of(
               state.role(),
-              Set.copyOf(work.setUps()),
+              Map.of("in force", Set.copyOf(work.setUps()), "unseen", work.unseen()),
               List.of(
                   told.siteTaken(),
                   told.complaints().isPresent(),

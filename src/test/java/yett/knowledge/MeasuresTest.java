@@ -1,10 +1,12 @@
 package yett.knowledge;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import yett.quantity.Quantity;
+import yett.quantity.ReadingException;
 import yett.quantity.Unit;
 import yett.quantity.Units;
 
@@ -42,5 +44,18 @@ class MeasuresTest {
     assertThat(SI.showRounded(6096)).isEqualTo("6.1 m");
     assertThat(US.showRounded(6096)).isEqualTo("20 ft");
     assertThat(US.show(6096)).isEqualTo("20 ft");
+  }
+
+  /** What meters show of an open pair of wires. */
+  @Test
+  void over_range_is_an_open_circuit_where_a_resistance_is_measured_and_nothing_else() {
+    Measures ohms = new Measures(Quantity.RESISTANCE, Unit.OHM, "", "meter-ohms", 0.3, 0, 1e8);
+    for (String shown : new String[] {"OL", "O.L", "0L", "ol"}) {
+      assertThat(ohms.parse(ohms.asStored(shown))).isEqualTo(1e8);
+      assertThat(ohms.possible(ohms.parse(shown))).isTrue();
+    }
+    assertThat(ohms.told("OL")).isEqualTo("OL");
+    Measures volts = new Measures(Quantity.VOLTAGE, Unit.VOLT, "", "meter-dc-volts", 0.1, 0, 60);
+    assertThatThrownBy(() -> volts.parse("OL")).isInstanceOf(ReadingException.class);
   }
 }

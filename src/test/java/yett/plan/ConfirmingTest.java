@@ -52,4 +52,20 @@ class ConfirmingTest {
     // The first fault is there in the first and the third set: 0.9 together.
     assertThat(new Confirming(scene, new double[] {0.5, 0.1, 0.4}, 0).before(0)).isEmpty();
   }
+
+  /** New batteries put flat ones right too; charging them does it for less. */
+  @Test
+  void what_something_cheaper_mends_as_surely_does_not_make_a_repair_sure() {
+    Scene scene =
+        Shop.faults(2).repair(60, 0, 1, 1).repair(20, 0, 0, 1).question(5, 0.9, 0.1).scene();
+    assertThat(confirms(scene, 0.5)).isTrue();
+    assertThat(confirms(scene, 0.9)).isFalse();
+  }
+
+  @Test
+  void what_only_something_dearer_mends_is_mended_as_well() {
+    Scene scene =
+        Shop.faults(2).repair(60, 0, 1, 1).repair(90, 0, 0, 1).question(5, 0.9, 0.1).scene();
+    assertThat(confirms(scene, 0.5)).isFalse();
+  }
 }

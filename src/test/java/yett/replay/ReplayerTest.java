@@ -211,7 +211,7 @@ class ReplayerTest {
             truth: [nothing-wrong]
             repairs: [explain-use]
             """);
-    assertThat(fine.ended()).isEqualTo("repaired");
+    assertThat(fine.ended()).isEqualTo("nothing-found");
     assertThat(fine.ranking().get(0).cause()).isEqualTo("nothing-wrong");
     assertThat(fine.repairs()).containsExactly(new Mended("explain-use", Optional.of(true)));
     assertThat(fine.judged().needless()).isEmpty();

@@ -78,6 +78,10 @@ class SenseRulesTest extends ShownByExamples {
         example(
             "batteries that do not run the gate cannot sag under it",
             said(1, "runs-on-batteries", "not-at-all")),
+        example(
+            "a gate without power answers no command and shows nothing",
+            complained("does-nothing"),
+            said(1, "display-lit", "dark")),
         example("mains that is not there cannot dip", said(1, "mains-lamp", "no-mains")),
         example("a circuit that is off cannot dip", said(1, "breaker-position", "tripped")));
   }
@@ -107,6 +111,25 @@ class SenseRulesTest extends ShownByExamples {
     asked.removeAll(WHETHER_IT_MOVES);
     asked.removeAll(senseless(STANDS_STILL, OBEYS_NOTHING));
     assertThat(asked).isEmpty();
+  }
+
+  /** A lamp is steady, dim or out by itself only as long as something feeds it. */
+  @Test
+  void what_is_seen_by_its_own_light_is_looked_at_with_the_power_on() {
+    Set<String> shown =
+        Set.of("beam-light", "beam-half-covered", "beam-supply", "display-lit", "alarm-heard");
+    for (String check : shown) {
+      assertThat(Rules.BASE.checks().get(check).needs()).as(check).contains("powered");
+    }
+    assertThat(Rules.BASE.setUps().get("powered").excludes()).contains(SetUp.LOCKED_OFF);
+  }
+
+  @Test
+  void nobody_tries_commands_at_a_gate_that_is_dead() {
+    Fact dark = said(1, "display-lit", "dark");
+    assertThat(senseless(dark)).doesNotContain("which-commands");
+    assertThat(senseless(dark, complained("does-nothing")))
+        .contains("which-commands", "beam-light", "second-transmitter");
   }
 
   @Test

@@ -118,7 +118,7 @@ final class Play {
       moment = interview.at(entries);
     }
     untilFirst = first.isPresent() ? untilFirst : untilLast;
-    closedRepaired = moment.step() instanceof Step.Finished f && f.ending() == Ending.REPAIRED;
+    closedRepaired = moment.step() instanceof Step.Finished f && f.ending().isProved();
   }
 
   /** What became of it, with what was believed by whoever chose. */
@@ -223,8 +223,8 @@ final class Play {
     } else if (step instanceof Step.HandOver s) {
       why = StepWords.because(s.because());
       happen(new Event.Closed(s.ending()));
-    } else if (step instanceof Step.CloseRepaired) {
-      happen(new Event.Closed(Ending.REPAIRED));
+    } else if (step instanceof Step.CloseRepaired c) {
+      happen(new Event.Closed(c.ending()));
     } else {
       throw new IllegalStateException("no answer to " + step);
     }

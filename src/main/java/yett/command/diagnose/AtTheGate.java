@@ -120,7 +120,7 @@ final class AtTheGate implements Step.Visitor<Runnable> {
 
   @Override
   public Runnable closeRepaired(Step.CloseRepaired step) {
-    return () -> end.closeRepaired();
+    return () -> end.closeRepaired(step);
   }
 
   @Override

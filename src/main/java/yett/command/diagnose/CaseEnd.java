@@ -9,6 +9,9 @@ import yett.wording.Wording;
 
 /** How a case ends: handed over, out of service, or with the gate back in service. */
 final class CaseEnd {
+  /** Stands above the steps by which a gate is given back. */
+  static final String LAST = " Now it is given back, in this order:";
+
   private final Sitting sitting;
   private final Questions questions;
 
@@ -56,11 +59,17 @@ final class CaseEnd {
             });
   }
 
-  void closeRepaired() {
+  void closeRepaired(Step.CloseRepaired step) {
     sitting.show(
         Block.heading("Back in service"),
-        Block.paragraph("The gate has passed every proof it needs."));
-    close(Ending.REPAIRED);
+        Block.paragraph(
+            "The gate has passed every proof it needs."
+                + (step.ending() == Ending.NOTHING_FOUND
+                    ? " Nothing was found wrong with it, and nothing was repaired."
+                    : "")
+                + LAST),
+        Block.numbered(step.last()));
+    close(step.ending());
   }
 
   private void close(Ending ending) {
@@ -72,9 +81,7 @@ final class CaseEnd {
     }
     String id = sitting.open().id().toString();
     String sheet =
-        ending == Ending.REPAIRED
-            ? ""
-            : " The sheet for the next level: record " + id + " --hand-over.";
+        ending.isProved() ? "" : " The sheet for the next level: record " + id + " --hand-over.";
     sitting.say("Closed. The record: record " + id + "." + sheet);
   }
 }

@@ -21,6 +21,8 @@ public final class Conversation {
   private final SiteAsNeeded asNeeded;
   private final Calling calling;
   private final Inspecting inspecting;
+  private final ComingBack back;
+  private Runnable first = () -> {};
 
   /**
    * @param knownSite answers to site questions kept from an earlier case at this gate
@@ -31,6 +33,7 @@ public final class Conversation {
     Questions questions = new Questions(sitting, wishes);
     this.atTheGate = new AtTheGate(sitting, wishes, questions, knownSite);
     this.asNeeded = new SiteAsNeeded(sitting, wishes);
+    this.back = new ComingBack(sitting, questions);
     this.inspecting = new Inspecting(sitting, wishes, questions);
     this.calling = new Calling(sitting, wishes, questions, knownSite);
   }
@@ -50,11 +53,22 @@ public final class Conversation {
     return calling.goesOnIn();
   }
 
+  /** Somebody goes on with a case that was left: first with the gate as it was left. */
+  Conversation comesBack() {
+    first = back::ask;
+    return this;
+  }
+
   /** Goes on until the case is closed or the person leaves; every answer is stored at once. */
   public void run() {
     try {
+      first.run();
       while (!(sitting.moment().step() instanceof Step.Finished)) {
-        turn(sitting.moment());
+        try {
+          turn(sitting.moment());
+        } catch (MovedOnException e) {
+          // The case is looked at again.
+        }
       }
     } catch (Sending.Dispatched e) {
       // Everything was said; whoever is sent goes on with the case.

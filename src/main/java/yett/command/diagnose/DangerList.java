@@ -21,9 +21,9 @@ import yett.saying.DangerSayings.Danger;
 import yett.wording.Wording;
 
 /**
- * The list of dangers at a prompt. Only 0 and the one word "none" say that there is no danger, and
- * only numbers say which there are. All other words are read for danger and asked back, because
- * "none of the men can free him" begins with "none" too.
+ * The list of dangers at a prompt. Only 0 and the one word "none" or "nothing" say that there is no
+ * danger, and only numbers say which there are. All other words are read for danger and asked back,
+ * because "none of the men can free him" begins with "none" too.
  */
 public final class DangerList {
   private static final Pattern NUMBERS = Pattern.compile("\\d{1,3}([\\s,;]+\\d{1,3})*[\\s,;]*");
@@ -36,6 +36,9 @@ public final class DangerList {
 
   /** Answers to a question that was not asked: they tell nothing that is worth keeping. */
   private static final Set<String> YES_OR_NO = Set.of("no", "yes", "nope", "yeah", "ok", "okay");
+
+  /** As the whole line: "no" alone may be the answer to something else. */
+  private static final Set<String> NONE = Set.of("0", "none", "nothing");
 
   private final Sitting sitting;
   private final PromptRequests wishes;
@@ -76,7 +79,7 @@ public final class DangerList {
       if (wishes.grant(line)) {
         return;
       }
-      if (text.equals("0") || text.equals("none")) {
+      if (NONE.contains(text)) {
         if (heard.isEmpty() || isDenied(heard)) {
           record(step, Set.of(), Set.of(), words);
           return;

@@ -103,7 +103,8 @@ public final class DiagnoseCommands {
       if (state.closed().isPresent()) {
         takeUp(open, "was closed: " + state.closed().get().words(), new Event.TakenUp());
       } else if (open.moment().step() instanceof Step.HandOver h && h.staysOpen()) {
-        takeUp(open, "was left open for an inquiry", new Event.DangersAgain());
+        takeUp(
+            open, "was left open for an inquiry", new Event.Returned(), new Event.DangersAgain());
       }
       boolean sameRules =
           state
@@ -120,7 +121,7 @@ public final class DiagnoseCommands {
       if (open.role() != Role.CALLER) {
         told(open);
       }
-      new Conversation(console, open, Map.of()).run();
+      new Conversation(console, open, Map.of()).comesBack().run();
       new AfterInspection(desk, console).offer(open);
     }
   }
@@ -186,7 +187,7 @@ public final class DiagnoseCommands {
   /**
    * What was handed over, or left, is gone on with by whoever came: dangers first, then its state.
    */
-  private void takeUp(OpenCase open, String left, Event how) {
+  private void takeUp(OpenCase open, String left, Event... how) {
     console.show(
         Block.paragraph(
             "This case "

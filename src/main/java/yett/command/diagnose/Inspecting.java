@@ -107,7 +107,8 @@ final class Inspecting {
 
   private void closeInspected(Step.CloseRepaired step) {
     sitting.show(views.findings(sitting.moment()));
-    sitting.say("Every proof that this gate needs passed: it may be used.");
+    sitting.say("Every proof that this gate needs passed: it may be used." + CaseEnd.LAST);
+    sitting.show(Block.numbered(step.last()));
     close(step.ending());
   }
 

@@ -39,6 +39,7 @@ public final class PromptRequests {
     this.volunteered = new Volunteered(sitting, end);
     this.checks = new CheckList(sitting);
     this.suspicion = new Suspicion(sitting, checks);
+    sitting.hears(this::grantOrHear);
   }
 
   /** What was told without being asked. */
@@ -176,11 +177,13 @@ public final class PromptRequests {
     if (!text.isEmpty()) {
       sitting.record(new Event.Noted(text));
       sitting.say("Noted.");
+      volunteered.hearDanger(text);
     }
   }
 
   private void giveUp() {
     String why = sitting.line("Why is it handed over? A few words, or Enter").strip();
+    volunteered.hearDanger(why); // it is made safe before it is handed over
     sitting.record(new Event.GaveUp(why.isEmpty() ? "the person at work hands over" : why));
   }
 }

@@ -43,6 +43,10 @@ public final class Questions {
 
   /** The answer to a check; empty if the line was a wish, or could not be read, which is said. */
   Optional<Answer> answer(Check check, String line) {
+    if (line.strip().equalsIgnoreCase("how")) {
+      sitting.say(check.how().isEmpty() ? "There is no more to say of how." : check.how());
+      return Optional.empty();
+    }
     Optional<Words.Wish> wish = Words.wish(line);
     if (wish.filter(w -> w == Words.Wish.UNKNOWN).isPresent()) {
       return Optional.of(new Answer.CannotTell());

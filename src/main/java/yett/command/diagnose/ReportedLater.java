@@ -21,14 +21,14 @@ final class ReportedLater {
     this.sitting = sitting;
   }
 
-  void complaint(String id) {
+  void complaints(List<String> ids) {
     List<Check> all =
         sitting.base().complaints().stream()
             .filter(c -> !sitting.moment().judgement().unavailable().contains(c.id()))
             .toList();
     told(
         sitting.moment().state().told().complaints(),
-        id,
+        ids,
         all,
         Check::ask,
         "What else is wrong?",
@@ -38,7 +38,7 @@ final class ReportedLater {
   void history(String id) {
     told(
         sitting.moment().state().told().histories(),
-        id,
+        List.of(id),
         List.copyOf(sitting.base().histories().values()),
         History::name,
         "What else happened lately?",
@@ -48,18 +48,18 @@ final class ReportedLater {
   /** Joins those told before; the first to be told is asked to be followed by all others. */
   private <C extends Card> void told(
       Optional<List<String>> before,
-      String id,
+      List<String> more,
       List<C> all,
       Function<C, String> name,
       String ask,
       Function<List<String>, Event> event) {
     Set<String> ids = new LinkedHashSet<>(before.orElse(List.of()));
-    if (!ids.add(id)) {
+    if (!ids.addAll(more)) {
       sitting.say("That is known already.");
       return;
     }
     if (before.isEmpty()) {
-      List<C> others = all.stream().filter(c -> !c.id().equals(id)).toList();
+      List<C> others = all.stream().filter(c -> !more.contains(c.id())).toList();
       ids.addAll(others(others, name, ask));
     }
     sitting.record(event.apply(List.copyOf(ids)));

@@ -175,7 +175,8 @@ final class SiteLine {
   /** Words in small letters without the s of the plural. */
   private static Set<String> words(String text) {
     Set<String> words = new LinkedHashSet<>();
-    Arrays.stream(text.toLowerCase(Locale.ROOT).split("[^a-z0-9./]+"))
+    String apart = text.replaceAll("(?<=\\d)(?=\\p{L})", " "); // 230V is 230 V
+    Arrays.stream(apart.toLowerCase(Locale.ROOT).split("[^a-z0-9./]+"))
         .filter(w -> !w.isEmpty() && !SMALL.contains(w))
         .map(w -> w.length() > 3 && w.endsWith("s") ? w.substring(0, w.length() - 1) : w)
         .forEach(words::add);

@@ -3,6 +3,7 @@ package yett.command.diagnose;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import yett.command.common.Prompt;
 import yett.console.Block;
@@ -32,6 +33,7 @@ public final class Sitting {
   private final Ears ears;
   private final TabWords tab;
   private final Rewording rewording;
+  private final ReadScreens screens = new ReadScreens(this);
 
   public Sitting(Console console, OpenCase open) {
     this.console = console;
@@ -108,16 +110,12 @@ public final class Sitting {
 
   /** Shows what must be read: a page at a time, where it would scroll away. */
   public void screen(List<Block> blocks) {
-    List<List<Block>> pages = pages().of(blocks);
-    for (int i = 0; i < pages.size(); i++) {
-      show(pages.get(i));
-      if (i + 1 < pages.size()) {
-        while (!line("Enter when this is read").isBlank()) {
-          say(
-              "Enter leads on to the prompt, where danger and the other words go; save stops here.");
-        }
-      }
-    }
+    screens.show(pages(), blocks);
+  }
+
+  /** Who is to hear what is typed where only Enter is asked for. */
+  void hears(Predicate<String> requests) {
+    screens.hears(requests);
   }
 
   public void show(Block... blocks) {
@@ -126,7 +124,9 @@ public final class Sitting {
 
   /** In the units of whoever sits here. */
   public void show(List<Block> blocks) {
-    console.show(blocks.stream().map(rewording::of).toList());
+    List<Block> said = blocks.stream().map(rewording::of).toList();
+    screens.shown(console.lines(said));
+    console.show(said);
   }
 
   public void say(String sentence) {
@@ -135,6 +135,7 @@ public final class Sitting {
 
   /** A line; "save" is understood at every prompt, also at those inside another. */
   public String line(String prompt) {
+    screens.typed();
     String shown = prompt + "> ";
     if (shown.length() + ROOM_TO_TYPE > console.width()) {
       console.show(Block.paragraph(prompt + ":"));

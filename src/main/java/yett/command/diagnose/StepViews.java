@@ -138,7 +138,17 @@ public final class StepViews {
     SetUp setUp = step.setUp();
     List<Block> blocks = new ArrayList<>();
     blocks.add(
-        Block.heading("Set-up: " + setUp.name() + " · " + Figures.minutes(setUp.enterMinutes())));
+        Block.heading(
+            (step.again() ? "Seen to again: " : "Set-up: ")
+                + setUp.name()
+                + " · "
+                + Figures.minutes(setUp.enterMinutes())));
+    if (step.again()) {
+      blocks.add(
+          Block.paragraph(
+              "It was left so. See to each step: what is still so stays, what is not is done"
+                  + " again. Every test for dead is made anew."));
+    }
     blocks.add(Block.rows(Block.row("For", reasons.purpose(step.purpose()))));
     blocks.addAll(cautions.written(step.cautions()));
     return blocks;

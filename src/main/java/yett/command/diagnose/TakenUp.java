@@ -87,12 +87,18 @@ final class TakenUp {
     return new Event.Answered(thing.card(), new Answer.Chosen(thing.outcome()));
   }
 
+  /** Complaints are told as one, because what else is wrong is asked after the first. */
+  void take(List<Thing> things) {
+    complaints(things.stream().filter(t -> t.kind() == Kind.COMPLAINT).map(Thing::card).toList());
+    things.stream().filter(t -> t.kind() != Kind.COMPLAINT).forEach(this::take);
+  }
+
   void take(Thing thing) {
     switch (thing.kind()) {
       case DANGER -> sitting.record(chosen(thing));
       case OUTCOME -> answer(thing.card(), new Answer.Chosen(thing.outcome()));
       case CHECK, READING -> question(base().checks().get(thing.card()));
-      case COMPLAINT -> complaint(base().checks().get(thing.card()));
+      case COMPLAINT -> complaints(List.of(thing.card()));
       case EFFECT -> effect(base().effects().get(thing.card()));
       case HISTORY -> later.history(thing.card());
       case PRESSING, NOTHING -> throw new IllegalArgumentException("not taken up: " + thing);
@@ -151,9 +157,14 @@ final class TakenUp {
         .ifPresent(answer -> answer(check.id(), answer));
   }
 
-  private void complaint(Check complaint) {
-    if (complaint != null && !isRefused(complaint)) {
-      later.complaint(complaint.id());
+  private void complaints(List<String> ids) {
+    List<String> open =
+        ids.stream()
+            .filter(base().checks()::containsKey)
+            .filter(id -> !isRefused(base().checks().get(id)))
+            .toList();
+    if (!open.isEmpty()) {
+      later.complaints(open);
     }
   }
 

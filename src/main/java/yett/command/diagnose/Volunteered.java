@@ -113,11 +113,7 @@ public final class Volunteered {
       return true;
     }
     Heard heard = tellings().hear(words);
-    List<Thing> dangers =
-        heard.dangerThings().stream()
-            .filter(t -> !sitting.moment().judgement().unavailable().contains(t.card()))
-            .filter(t -> !isReported(t))
-            .toList();
+    List<Thing> dangers = dangers(heard);
     boolean single = !words.contains(" ");
     if (!dangers.isEmpty() && danger(dangers, words)) {
       return true;
@@ -136,7 +132,7 @@ public final class Volunteered {
     if (named.isPresent() && !single) {
       takenUp.take(named.get());
     } else {
-      sitting.confirm(others, takenUp::words).ifPresent(takenUp::take);
+      takenUp.take(new Meant(sitting).of(others, takenUp::words));
     }
     return true;
   }
@@ -152,6 +148,21 @@ public final class Volunteered {
             a ->
                 sitting.moment().judgement().stops().stream().anyMatch(s -> s.event() == a.event()))
         .isPresent();
+  }
+
+  /** What is kept anyway is read for danger all the same. */
+  void hearDanger(String words) {
+    List<Thing> dangers = words.isBlank() ? List.of() : dangers(tellings().hear(words));
+    if (!dangers.isEmpty()) {
+      danger(dangers, words);
+    }
+  }
+
+  private List<Thing> dangers(Heard heard) {
+    return heard.dangerThings().stream()
+        .filter(t -> !sitting.moment().judgement().unavailable().contains(t.card()))
+        .filter(t -> !isReported(t))
+        .toList();
   }
 
   /** A complaint, or something that happened, by the very name that it has in a list. */

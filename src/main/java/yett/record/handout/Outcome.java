@@ -22,6 +22,11 @@ record Outcome(String words, boolean inUse) {
           new Outcome(
               "The gate is back in use. It was repaired and passed every safety test that it needs.",
               true);
+      case NOTHING_FOUND ->
+          new Outcome(
+              "The gate is back in use. Nothing was found wrong with it, and it passed every safety"
+                  + " test that it needs.",
+              true);
       case INSPECTED ->
           new Outcome("The gate was inspected and passed every safety test that it needs.", true);
       case WORKS_AGAIN ->

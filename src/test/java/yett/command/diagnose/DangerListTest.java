@@ -66,7 +66,7 @@ class DangerListTest {
         "nothing moves, smoke from the motor",
         "no, he can not get out",
         "no",
-        "nothing",
+        "nothing at all",
         "none really",
         "unknown",
         "unknown 99999999999",
@@ -268,7 +268,7 @@ class DangerListTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"0", "none", " None "})
+  @ValueSource(strings = {"0", "none", " None ", "nothing"})
   void nought_or_none_say_it(String words) {
     typed.type(words);
 

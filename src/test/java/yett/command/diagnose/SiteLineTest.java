@@ -32,6 +32,9 @@ class SiteLineTest {
           """
           20 ft 4 in            | opening            | 20 ft 4 in
           free run 5 m          | chain-span         | 5 m
+          230V                  | supply-volts       | 230
+          120v                  | supply-volts       | 120
+          2.5mm2                | feeder-size        | mm2-2-5
           350 kg                | leaf-mass          | 350 kg
           -4 C                  | usual-temperature  | -4 C
           solar                 | supply             | solar

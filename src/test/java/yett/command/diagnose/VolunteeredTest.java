@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -50,6 +51,36 @@ class VolunteeredTest {
 
   private static Event chosen(String check, String outcome) {
     return new Event.Answered(check, new Answer.Chosen(outcome));
+  }
+
+  @Test
+  void the_reason_for_a_hand_over_is_read_for_danger() {
+    told("hand over", "he got a shock off the cabinet", "1", "done");
+    assertThat(typed.screen()).contains("That may mean danger:", "The gate or its fence gives");
+    assertThat(typed.stored())
+        .contains(
+            chosen("danger-shock", "shock"), new Event.GaveUp("he got a shock off the cabinet"));
+  }
+
+  @Test
+  void several_complaints_that_were_understood_are_taken_together() {
+    sit(Role.TECHNICIAN, "0", "", "it crawls, rattles and stops half way", "1 2", "", "0");
+    assertThat(typed.screen()).contains("Which do you mean?");
+    assertThat(moment().state().told().complaints().orElseThrow()).hasSize(2);
+  }
+
+  @Test
+  void how_it_is_done_is_told_at_a_single_check() {
+    told("ask chain-looks", "how");
+    String how = Shipped.BASE.checks().get("chain-looks").how();
+    assertThat(typed.screen().split(Pattern.quote(how), -1)).hasSize(3);
+  }
+
+  @Test
+  void a_note_is_read_for_danger() {
+    told("note he got a shock off the cabinet", "0");
+    assertThat(typed.screen()).contains("Noted.", "That may mean danger:");
+    assertThat(typed.stored()).contains(new Event.Noted("he got a shock off the cabinet"));
   }
 
   @Test

@@ -1,0 +1,68 @@
+package yett.command.diagnose;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import yett.console.Block;
+import yett.console.SignalWord;
+import yett.interview.Entry;
+import yett.interview.Event;
+import yett.interview.Moment;
+import yett.wording.CallWords;
+
+/**
+ * Whoever goes on with a case is asked first whether the gate still stands as it was left. Only
+ * somebody who never went away can say so; everybody else sees to it step by step.
+ */
+final class ComingBack {
+  /** Nobody remembers for longer that they kept lock and key in sight; a judgement. */
+  private static final Duration SHORT = Duration.ofMinutes(30);
+
+  private final Sitting sitting;
+  private final Questions questions;
+
+  ComingBack(Sitting sitting, Questions questions) {
+    this.sitting = sitting;
+    this.questions = questions;
+  }
+
+  void ask() {
+    Moment moment = sitting.moment();
+    Set<String> inForce = moment.state().work().setUps();
+    if (moment.state().work().unseen().containsAll(inForce)) {
+      return; // nothing in force, or all of it is seen to anyway
+    }
+    Entry last = moment.entries().get(moment.entries().size() - 1);
+    sitting.show(
+        Block.signal(
+            SignalWord.WARNING,
+            "It was left on "
+                + CallWords.when(last.at())
+                + " with this in force: "
+                + inForce.stream()
+                    .map(id -> sitting.base().setUps().get(id).name().toLowerCase(Locale.ROOT))
+                    .collect(Collectors.joining("; "))
+                + ". A lock, a lead or a chock may have been moved since."));
+    if (!isHereStill(last)) {
+      sitting.record(new Event.Returned());
+      sitting.say("Before anything else it is seen to step by step, and dead is proved anew.");
+    }
+  }
+
+  private boolean isHereStill(Entry last) {
+    Duration away = Duration.between(last.at(), sitting.open().now());
+    if (last.by() != sitting.open().role() || away.compareTo(SHORT) > 0) {
+      return false;
+    }
+    sitting.say("Were you here all the time, the key on you, and is all of it still so?");
+    return questions
+            .word(
+                "yes, or no",
+                List.of("yes", "no"),
+                "Type yes only if you never left the gate and nobody touched it; else no.")
+            .orElse(1)
+        == 0;
+  }
+}

@@ -1,0 +1,68 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import java.util.function.Predicate;
+import yett.console.Block;
+import yett.console.Pages;
+import yett.interview.Moment;
+
+/** Screens that must be read: a page at a time, where one would scroll away. */
+final class ReadScreens {
+  private static final String PROMPT = "Enter when this is read";
+
+  private final Sitting sitting;
+  private Predicate<String> requests = line -> false;
+
+  /** Lines shown since something was typed. */
+  private int lines;
+
+  ReadScreens(Sitting sitting) {
+    this.sitting = sitting;
+  }
+
+  void shown(int more) {
+    lines += more;
+  }
+
+  void typed() {
+    lines = 0;
+  }
+
+  /** Who is to hear what is typed where only Enter is asked for. */
+  void hears(Predicate<String> requests) {
+    this.requests = requests;
+  }
+
+  /**
+   * @throws MovedOnException if by what was typed meanwhile the case has moved on
+   */
+  void show(Pages window, List<Block> blocks) {
+    if (lines > 0 && !window.hasRoom(lines, blocks)) {
+      read(); // or what came of the last answer would push the head of this off the window
+    }
+    show(window.of(blocks));
+  }
+
+  void show(List<List<Block>> pages) {
+    for (int i = 0; i < pages.size(); i++) {
+      sitting.show(pages.get(i));
+      if (i + 1 < pages.size()) {
+        read();
+      }
+    }
+  }
+
+  /** Waits for Enter. Every word that goes at a prompt goes here too. */
+  private void read() {
+    Moment before = sitting.moment();
+    String line = sitting.line(PROMPT);
+    while (!line.isBlank()) {
+      if (!requests.test(line)) {
+        sitting.say("Enter leads on; danger and the other words go here too, save stops here.");
+      } else if (sitting.moment() != before) {
+        throw new MovedOnException();
+      }
+      line = sitting.line(PROMPT);
+    }
+  }
+}

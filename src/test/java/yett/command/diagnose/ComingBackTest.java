@@ -1,0 +1,84 @@
+package yett.command.diagnose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import yett.casebook.NewEvent;
+import yett.desk.OpenCase;
+import yett.interview.Event;
+import yett.interview.EventText;
+import yett.knowledge.Role;
+import yett.testing.Shipped;
+
+/** Whoever goes on with a case is asked whether the gate stands as it was left. */
+class ComingBackTest {
+  @TempDir private Path folder;
+  private TypedCase typed;
+
+  @BeforeEach
+  void begin() {
+    typed = new TypedCase(folder, Shipped.QUICK, Role.TECHNICIAN);
+  }
+
+  @AfterEach
+  void end() {
+    typed.close();
+  }
+
+  private void lockedOff() {
+    try (OpenCase open = typed.open()) {
+      open.record(new Event.SetUpEntered("locked-off", ""));
+    }
+  }
+
+  private void comeBack(String... lines) {
+    try (OpenCase open = typed.open()) {
+      Sitting sitting = typed.sitting(open, lines);
+      new ComingBack(sitting, new Questions(sitting, new PromptRequests(sitting))).ask();
+    }
+  }
+
+  @Test
+  void whoever_never_went_away_goes_on() {
+    lockedOff();
+    comeBack("yes");
+    assertThat(typed.screen())
+        .contains("with this in force: mains locked off, batteries disconnected, proved dead");
+    assertThat(typed.stored()).doesNotContain(new Event.Returned());
+  }
+
+  @Test
+  void enter_is_no_yes() {
+    lockedOff();
+    comeBack("", "no");
+    assertThat(typed.stored()).contains(new Event.Returned());
+  }
+
+  @Test
+  void after_an_hour_nobody_is_asked_to_remember() {
+    typed
+        .casebook()
+        .append(
+            typed.id(),
+            1,
+            new NewEvent(
+                Instant.now().minusSeconds(3600),
+                Role.TECHNICIAN.word(),
+                "set-up-entered",
+                EventText.write(new Event.SetUpEntered("locked-off", ""))));
+    comeBack();
+    assertThat(typed.stored()).contains(new Event.Returned());
+    assertThat(typed.screen()).contains("dead is proved anew");
+  }
+
+  @Test
+  void nothing_is_asked_where_nothing_is_in_force() {
+    comeBack();
+    assertThat(typed.screen()).isEmpty();
+  }
+}
