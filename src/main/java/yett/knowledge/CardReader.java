@@ -294,6 +294,8 @@ final class CardReader {
         measures,
         choices,
         usual,
+        Optional.of(fields.text("follows", "")).filter(q -> !q.isEmpty()),
+        fields.texts("zero-after"),
         fields.text("why", ""),
         fields.conditions("only-if"),
         fields.text("source", ""));

@@ -79,6 +79,28 @@ public record RuleBase(
     return all;
   }
 
+  /**
+   * Whether a repair could have changed what a check reads: the check shows what the repair
+   * removes, or the repair makes it necessary to read it anew, by itself or by other work that it
+   * entails. One that is not known any more could have changed anything.
+   */
+  public boolean changes(String repair, String check) {
+    return changes(repair, check, new HashSet<>());
+  }
+
+  private boolean changes(String id, String checkId, Set<String> seen) {
+    Repair repair = repairs.get(id);
+    Check check = checks.get(checkId);
+    if (repair == null || check == null) {
+      return true;
+    }
+    return repair.removes().keySet().stream().anyMatch(check.likelihood()::containsKey)
+        || repair.entails().contains(checkId)
+        || repair.entails().stream()
+            .filter(next -> repairs.containsKey(next) && seen.add(next))
+            .anyMatch(next -> changes(next, checkId, seen));
+  }
+
   /** The same content under another name of its version. */
   public RuleBase named(String otherFingerprint) {
     return with(otherFingerprint, causes, checks, histories, repairs, rules, tables, addOns);

@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import yett.casebook.Casebook;
@@ -40,6 +42,20 @@ class GateMemoryTest {
       assertThat(known(casebook, "2027-05-01")).containsExactly(Map.entry(AGE, "0 years"));
       assertThat(GateMemory.answers(casebook.site(GATE).orElseThrow()))
           .containsExactly(Map.entry(AGE, "0 years"));
+    }
+  }
+
+  @Test
+  void batteries_that_were_fitted_are_new_from_that_day_on() {
+    try (Casebook casebook = Casebook.open(directory.resolve("casebook.db"))) {
+      keep(casebook, "2025-03-03", Map.of(AGE, "0 years"));
+      Optional<LocalDate> fitted = Optional.of(LocalDate.parse("2025-12-01"));
+      assertThat(memory(casebook, "2025-12-01").keep(GATE, Map.of(AGE, "4 years"), fitted))
+          .isTrue();
+      assertThat(memory(casebook, "2025-12-03").keep(GATE, Map.of(AGE, "4 years"), fitted))
+          .isTrue();
+      assertThat(known(casebook, "2026-11-30").get(AGE)).isEqualTo("0 years");
+      assertThat(known(casebook, "2026-12-02").get(AGE)).isEqualTo("1 years");
     }
   }
 

@@ -52,17 +52,28 @@ final class GateImport {
             if (!cell.isEmpty()) {
               answer(question, cell)
                   .ifPresentOrElse(
-                      a ->
-                          told.put(
-                              question.id(),
-                              Optional.of(a).filter(x -> !x.equals(question.usual()))),
+                      a -> told.put(question.id(), Optional.of(a)),
                       () -> sheet.problem(row, column, refusal(question, cell)));
             }
           });
-      gates.put(name, told);
+      gates.put(name, withoutUsual(told));
     }
     sheet.refuseIfWrong();
     return gates;
+  }
+
+  private Map<String, Optional<String>> withoutUsual(Map<String, Optional<String>> told) {
+    Map<String, String> site = new LinkedHashMap<>();
+    told.forEach((id, answer) -> site.put(id, answer.orElseThrow()));
+    Map<String, Optional<String>> fresh = new LinkedHashMap<>();
+    site.forEach(
+        (id, answer) -> {
+          SiteQuestion question = base.siteQuestions().get(id);
+          boolean known = question.follows().map(site::containsKey).orElse(true);
+          String usual = new SiteFacts(base).usual(question, site);
+          fresh.put(id, Optional.of(answer).filter(a -> !known || !question.same(a, usual)));
+        });
+    return fresh;
   }
 
   private Map<Integer, SiteQuestion> questions(int gate) {
