@@ -27,15 +27,21 @@ public record Check(
   /**
    * What is asked, and what may come of it.
    *
+   * @param name a few words for tables; empty if its id says as much
    * @param lay in words for a lay person; empty if the trade's will do
    * @param how it is done; may be empty
    * @param outcomes from ordinary to telling; several causes combine by noisy-MAX over this order
    */
   public record Question(
-      String ask, String lay, String how, Optional<Measures> measures, List<Outcome> outcomes) {
+      String name,
+      String ask,
+      String lay,
+      String how,
+      Optional<Measures> measures,
+      List<Outcome> outcomes) {
 
     Question in(Units units) {
-      return new Question(ask, lay, how, measures.map(m -> m.in(units)), outcomes);
+      return new Question(name, ask, lay, how, measures.map(m -> m.in(units)), outcomes);
     }
   }
 
@@ -125,6 +131,12 @@ public record Check(
 
   private Check with(Question asked, Evidence says, Work takes) {
     return new Check(id, kind, asked, says, takes, area, onlyIf, danger, inspected, source);
+  }
+
+  /** What it is about, in a few words for a table. */
+  public String name() {
+    String words = question.name.isEmpty() ? id.replace('-', ' ') : question.name;
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
   public String ask() {

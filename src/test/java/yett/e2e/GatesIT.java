@@ -232,10 +232,11 @@ class GatesIT {
         Ferry,2024-03-01,service,Chain sag,63 mm
         Ferry,2025-03-01,service,Chain sag,69 mm
         Ferry,2025-07-01,call,Chain sag,200 mm
+        Ferry,2026-03-01,service,Motor current in the run,3.3 A
         Ferry,2026-03-01,service,chain-sag,75 mm
         """);
     assertThat(in(firm, "gates", "readings", "import", sheet.toString()).stdout())
-        .contains("5 visits in the sheet: 6 readings taken in");
+        .contains("5 visits in the sheet: 7 readings taken in");
     assertThat(in(firm, "gates", "readings", "import", sheet.toString()).stdout())
         .contains("here already");
 
@@ -246,7 +247,10 @@ class GatesIT {
         .contains("Next inspection: ", "last passed 2026-03-01");
     Path out = directory.resolve("out.csv");
     assertThat(in(firm, "gates", "readings", "export", out.toString()).exitCode()).isZero();
-    assertThat(rows(Files.readString(out))).hasSize(7);
+    assertThat(rows(Files.readString(out))).hasSize(8);
+    assertThat(Files.readString(out))
+        .contains("Motor current in the run", "Chain sag")
+        .doesNotContain("Running current", "running-current");
     assertThat(in(firm, "cases", "verify").exitCode()).isZero();
 
     Path wrong = directory.resolve("wrong-readings.csv");

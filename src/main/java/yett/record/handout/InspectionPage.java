@@ -1,5 +1,6 @@
 package yett.record.handout;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import yett.calculation.Trend;
@@ -92,7 +93,7 @@ final class InspectionPage {
             c -> {
               Trend trend = trends.of(c).orElseThrow();
               page.open("div", "class", "drawing");
-              page.leaf("p", InspectionWords.name(c), "class", "note");
+              page.leaf("p", c.name(), "class", "note");
               new TrendChart(
                       c.measures().orElseThrow(),
                       trends.points(c),
@@ -110,16 +111,24 @@ final class InspectionPage {
     }
     page.leaf("h2", "Measured");
     page.open("table").open("thead").open("tr");
-    for (String head : List.of("Measured", "Reading", "Usual here", "Baseline", "Verdict")) {
+    boolean compared = measured.stream().anyMatch(r -> words.baseline(r.check()).isPresent());
+    List<String> heads = new ArrayList<>(List.of("Measured", "Reading", "Usual here"));
+    if (compared) { // a gate that was just mounted has none
+      heads.add("Baseline");
+    }
+    heads.add("Verdict");
+    for (String head : heads) {
       page.leaf("th", head, "scope", "col");
     }
     page.close().close().open("tbody");
     for (Result r : measured) {
       page.open("tr");
-      page.leaf("td", InspectionWords.name(r.check()));
+      page.leaf("td", r.check().name());
       page.leaf("td", words.found(r));
       page.leaf("td", UsualRange.of(moment, r.check()).orElse("none known"));
-      page.leaf("td", words.baseline(r.check()).orElse(""));
+      if (compared) {
+        page.leaf("td", words.baseline(r.check()).orElse(""));
+      }
       verdict(page, r);
       page.close();
     }
@@ -133,7 +142,7 @@ final class InspectionPage {
     for (int i = 0; i < proofs.size(); i += 2) {
       page.open("tr");
       for (Result r : proofs.subList(i, Math.min(i + 2, proofs.size()))) {
-        page.leaf("td", InspectionWords.name(r.check()));
+        page.leaf("td", r.check().name());
         verdict(page, r);
       }
       page.close();
