@@ -90,6 +90,23 @@ class HandOutTest {
   }
 
   @Test
+  void both_pages_have_the_force_at_each_place_against_what_is_allowed() {
+    List<Event> events = new ArrayList<>(CHANDLER.entries().stream().map(Entry::event).toList());
+    events.add(
+        events.size() - 1,
+        new Event.ForceTaken(
+            "reversal-closing", 300, Event.Height.LOW, 312, 0.31, Optional.of(18.0), List.of()));
+    Moment measured = moment(events.toArray(Event[]::new));
+    for (Part part : List.of(Part.CUSTOMER, Part.TECHNICIAN)) {
+      String html = html(FIRM, measured, HarrowQuay.CHANDLER, EnumSet.of(part));
+      assertThat(words(Pages.parsed(html)))
+          .contains("Force on an obstruction (EN 12453)")
+          .contains("closinggap 300 mm, 50 mm above the ground312 N400 N310 ms750 ms")
+          .contains("At most 18 N after 5 s (25 N allowed)");
+    }
+  }
+
+  @Test
   void all_that_was_said_stands_there_only_if_asked_for() {
     assertThat(words(page(Part.CUSTOMER, Part.TECHNICIAN))).doesNotContain("Dangers asked");
     assertThat(words(page(Part.LOG))).contains("Dangers asked", "Is anybody hurt", "Rule base:");
