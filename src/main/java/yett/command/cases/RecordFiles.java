@@ -3,6 +3,7 @@ package yett.command.cases;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.EnumSet;
 import java.util.List;
@@ -12,6 +13,7 @@ import yett.command.common.NewFile;
 import yett.command.common.UsageException;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
+import yett.desk.NextInspections;
 import yett.interview.Moment;
 import yett.knowledge.Letterhead;
 import yett.knowledge.Names;
@@ -66,7 +68,9 @@ final class RecordFiles {
     Letterhead letterhead = desk.firm().letterhead();
     HandOut handOut =
         new HandOut(desk.expertise(), letterhead, logo(letterhead), ZoneId.systemDefault());
-    String page = handOut.html(moment, caseId, gate, parts);
+    Optional<LocalDate> due =
+        new NextInspections(desk).after(gate, moment.entries(), ZoneId.systemDefault());
+    String page = handOut.html(moment, caseId, gate, due, parts);
     html.ifPresent(file -> NewFile.write(file, page, output));
     pdf.ifPresent(
         file -> {

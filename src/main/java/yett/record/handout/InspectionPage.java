@@ -14,7 +14,6 @@ import yett.knowledge.RuleBase;
 import yett.paper.Markup;
 import yett.record.InspectionSheet;
 import yett.record.drawing.TrendChart;
-import yett.wording.GateWords;
 import yett.wording.InspectionWords;
 import yett.wording.TrendWords;
 import yett.wording.UsualRange;
@@ -42,12 +41,7 @@ final class InspectionPage {
   void write(Markup page) {
     head.write(page);
     page.leaf("h1", "Inspection for " + inspection.kind().word());
-    page.open("table", "class", "facts");
-    page.fact("Gate", visit.gate());
-    page.fact("What it is", new GateWords(base).line(moment.state().told().site()));
-    page.fact("Date", visit.days());
-    page.fact("Our reference", visit.caseId());
-    page.close();
+    visit.facts(page, base);
     boolean passed = moment.state().closed().equals(Optional.of(Ending.INSPECTED));
     page.leaf(
         "p",

@@ -3,6 +3,7 @@ package yett.record.handout;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -42,7 +43,7 @@ class HandOutTest {
 
   static String html(Letterhead firm, Moment moment, String gate, Set<Part> parts) {
     return new HandOut(Shipped.QUICK, firm, Optional.<Picture>empty(), ZoneOffset.UTC)
-        .html(moment, "2026-0001", gate, parts);
+        .html(moment, "2026-0001", gate, Optional.of(LocalDate.parse("2027-03-02")), parts);
   }
 
   private static Document page(Part... parts) {
@@ -87,6 +88,27 @@ class HandOutTest {
         .contains("connecting link for the chain size, about 4.00 EUR")
         .contains("190 mm", "could not be told", "How the gate stands");
     assertThat(words).doesNotContain("Is anybody hurt");
+  }
+
+  @Test
+  void a_repair_is_told_with_what_was_read_when_the_gate_was_in_order_and_when_it_is_due() {
+    List<Event> events = new ArrayList<>(CHANDLER.entries().stream().map(Entry::event).toList());
+    Event.Earlier sound =
+        new Event.Earlier("chain-sag", 78, Instant.parse("2025-03-03T09:00:00Z"), true);
+    events.set(
+        0, new Event.Opened("Net loft", Role.TECHNICIAN, "", Optional.empty(), List.of(sound)));
+    Moment repaired = moment(events.toArray(Event[]::new));
+    String customer = html(FIRM, repaired, "Net loft", EnumSet.of(Part.CUSTOMER));
+    assertThat(words(Pages.parsed(customer)))
+        .contains("Next inspectiondue on 2 March 2027")
+        .contains(
+            "When in order", "Chain sag190 mm84 mm53.7 mm to 107 mm78 mm on 2025\u201103\u201103");
+    String next =
+        words(Pages.parsed(html(FIRM, repaired, "Net loft", EnumSet.of(Part.TECHNICIAN))));
+    assertThat(next)
+        .contains(
+            "For the next technician", "Opening, post to post: 6 m. All else is taken as usual.")
+        .doesNotContain("What comes next", "Roller chain");
   }
 
   @Test
