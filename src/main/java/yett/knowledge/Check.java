@@ -41,7 +41,13 @@ public record Check(
       List<Outcome> outcomes) {
 
     Question in(Units units) {
-      return new Question(name, ask, lay, how, measures.map(m -> m.in(units)), outcomes);
+      return new Question(
+          name,
+          units.in(ask),
+          units.in(lay),
+          units.in(how),
+          measures.map(m -> m.in(units)),
+          outcomes.stream().map(o -> o.in(units)).toList());
     }
   }
 
@@ -90,7 +96,11 @@ public record Check(
   }
 
   /** One possible answer; a measured check's outcome carries its band. */
-  public record Outcome(String id, String text, Optional<Band> band) {}
+  public record Outcome(String id, String text, Optional<Band> band) {
+    Outcome in(Units units) {
+      return new Outcome(id, units.in(text), band);
+    }
+  }
 
   /** This share of the check is another check over again; outcomes are matched by id. */
   public record Repeats(String check, double share) {}
@@ -126,7 +136,7 @@ public record Check(
 
   /** The same check for somebody who works in these units. */
   Check in(Units units) {
-    return measures().isEmpty() ? this : with(question.in(units), evidence, work);
+    return with(question.in(units), evidence, work);
   }
 
   private Check with(Question asked, Evidence says, Work takes) {

@@ -4,7 +4,6 @@ import java.util.ArrayDeque;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -127,22 +126,19 @@ public record RuleBase(
 
   /** The same content for somebody who works in these units. */
   public RuleBase in(Units units) {
-    Map<String, Check> shown = new LinkedHashMap<>();
-    checks.forEach((id, check) -> shown.put(id, check.in(units)));
-    Map<String, SiteQuestion> asked = new LinkedHashMap<>();
-    siteQuestions.forEach((id, question) -> asked.put(id, question.in(units)));
+    CardsInUnits cards = new CardsInUnits(units);
     return new RuleBase(
         fingerprint,
         edition,
-        causes,
+        cards.each(causes, cards::cause),
         effects,
-        shown,
+        cards.each(checks, check -> check.in(units)),
         histories,
-        repairs,
-        setUps,
-        cautions,
-        stops,
-        asked,
+        cards.each(repairs, cards::repair),
+        cards.each(setUps, cards::setUp),
+        cards.each(cautions, cards::caution),
+        cards.each(stops, cards::stop),
+        cards.each(siteQuestions, question -> question.in(units)),
         planning,
         telephone,
         mainsParts,

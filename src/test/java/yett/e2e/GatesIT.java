@@ -226,14 +226,14 @@ class GatesIT {
         sheet,
         """
         Gate,Date,Visit,Measured,Reading
-        Ferry,2022-03-01,commissioning,Chain sag,50 mm
+        Ferry,2022-03-01,commissioning,Chain sag,56 mm
         Ferry,2022-03-01,commissioning,Running current,3.1 A
-        Ferry,2023-03-01,service,Chain sag,56 mm
-        Ferry,2024-03-01,service,Chain sag,63 mm
-        Ferry,2025-03-01,service,Chain sag,69 mm
+        Ferry,2023-03-01,service,Chain sag,62 mm
+        Ferry,2024-03-01,service,Chain sag,69 mm
+        Ferry,2025-03-01,service,Chain sag,75 mm
         Ferry,2025-07-01,call,Chain sag,200 mm
         Ferry,2026-03-01,service,Motor current in the run,3.3 A
-        Ferry,2026-03-01,service,chain-sag,75 mm
+        Ferry,2026-03-01,service,chain-sag,81 mm
         """);
     assertThat(in(firm, "gates", "readings", "import", sheet.toString()).stdout())
         .contains("5 visits in the sheet: 7 readings taken in");
@@ -242,7 +242,7 @@ class GatesIT {
 
     String page = in(firm, "gates", "show", "Ferry").stdout().replaceAll("\\s+", " ");
     assertThat(page)
-        .contains("Baseline: 50 mm on 2022-03-01; last: 75 mm.")
+        .contains("Baseline: 56 mm on 2022-03-01; last: 81 mm.")
         .contains("Trend: rises by 6.3 mm a year")
         .contains("Next inspection: ", "last passed 2026-03-01");
     Path out = directory.resolve("out.csv");

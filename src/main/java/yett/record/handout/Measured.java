@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import yett.interview.CaseState.Answered;
+import yett.interview.Event;
 import yett.interview.Moment;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
@@ -59,7 +60,9 @@ record Measured(
     Answered first = readings.get(0);
     Answered last = readings.get(readings.size() - 1);
     Optional<Finding> finding = moment.judgement().finding(last.event());
-    Optional<Boolean> fine = finding.map(f -> check.indexOf(f.outcome()) == 0);
+    boolean repaired = repairedSince(moment, base, last);
+    Optional<Boolean> fine =
+        finding.map(f -> check.indexOf(f.outcome()) == 0).filter(f -> f || !repaired);
     return new Measured(
         check.name(),
         first.epoch() == 0 ? shown(measures, first) : "",
@@ -68,9 +71,20 @@ record Measured(
         new InspectionWords(base, moment, zone).baseline(check).orElse(""),
         before(moment, check, first, last)
             + fine.map(f -> f ? "in order" : "not in order: " + band(finding.get()))
+                .or(() -> finding.map(f -> band(f) + "; repaired since"))
                 .orElse("no judgement"),
         fine,
         Spot.of(check));
+  }
+
+  /** Whether something was repaired after this reading that it tells of. */
+  private static boolean repairedSince(Moment moment, RuleBase base, Answered reading) {
+    return moment.state().work().deeds().stream()
+        .anyMatch(
+            d ->
+                d.number() > reading.event()
+                    && d.event() instanceof Event.Repaired done
+                    && base.changes(done.repair(), reading.check()));
   }
 
   /** What was put right is to be seen, too. */

@@ -40,10 +40,16 @@ record Visit(Moment moment, String caseId, String gate, Optional<LocalDate> due,
     page.open("table", "class", "facts");
     page.fact("Gate", gate);
     page.fact("What it is", new GateWords(base).line(moment.state().told().site()));
-    page.fact("Date", days());
+    page.fact("Date", days() + next());
     page.fact("Our reference", caseId);
-    due.ifPresent(day -> page.fact("Next inspection", "due on " + DAY.format(day)));
     page.close();
+  }
+
+  /** Only for a gate that is in use: before that it is looked at anyway. */
+  private String next() {
+    return due.filter(day -> Outcome.of(moment.state()).inUse())
+        .map(day -> "; next inspection due on " + DAY.format(day))
+        .orElse("");
   }
 
   private String day(Instant at) {

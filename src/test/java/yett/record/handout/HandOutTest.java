@@ -100,7 +100,7 @@ class HandOutTest {
     Moment repaired = moment(events.toArray(Event[]::new));
     String customer = html(FIRM, repaired, "Net loft", EnumSet.of(Part.CUSTOMER));
     assertThat(words(Pages.parsed(customer)))
-        .contains("Next inspectiondue on 2 March 2027")
+        .contains("Date2 March 2026; next inspection due on 2 March 2027")
         .contains(
             "When in order", "Chain sag190 mm84 mm53.7 mm to 107 mm78 mm on 2025\u201103\u201103");
     String next =
