@@ -13,7 +13,6 @@ import yett.command.common.NewFile;
 import yett.command.common.UsageException;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
-import yett.desk.NextInspections;
 import yett.interview.Moment;
 import yett.knowledge.Letterhead;
 import yett.knowledge.Names;

@@ -1,4 +1,4 @@
-package yett.desk;
+package yett.command.cases;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -6,15 +6,18 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import yett.desk.Desk;
+import yett.desk.GateMemory;
+import yett.desk.StoredEntries;
 import yett.figures.GateHistory;
 import yett.figures.NextInspection;
 import yett.interview.Entry;
 
 /** When a gate is to be inspected next, as it stood at the end of a visit. */
-public final class NextInspections {
+final class NextInspections {
   private final Desk desk;
 
-  public NextInspections(Desk desk) {
+  NextInspections(Desk desk) {
     this.desk = desk;
   }
 
@@ -23,7 +26,7 @@ public final class NextInspections {
    *
    * @param visit its events
    */
-  public Optional<LocalDate> after(String gate, List<Entry> visit, ZoneId zone) {
+  Optional<LocalDate> after(String gate, List<Entry> visit, ZoneId zone) {
     if (visit.isEmpty() || desk.casebook().site(gate).flatMap(GateMemory::retired).isPresent()) {
       return Optional.empty();
     }
