@@ -48,7 +48,7 @@ public final class MovementViews {
     List<Block> blocks = new ArrayList<>();
     after.judgement().remarks().stream()
         .filter(r -> !before.judgement().remarks().contains(r))
-        .forEach(r -> blocks.add(Block.paragraph("Note: " + base.units().in(r.text()))));
+        .forEach(r -> blocks.add(Block.paragraph("Note: " + r.text())));
     after
         .conflict()
         .filter(c -> !before.conflict().equals(after.conflict()))
