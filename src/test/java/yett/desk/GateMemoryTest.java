@@ -11,7 +11,11 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import yett.casebook.CaseId;
 import yett.casebook.Casebook;
+import yett.casebook.Outbox;
+import yett.interview.Event;
+import yett.knowledge.Role;
 import yett.knowledge.SiteQuestion;
 import yett.testing.Shipped;
 
@@ -56,6 +60,33 @@ class GateMemoryTest {
           .isTrue();
       assertThat(known(casebook, "2026-11-30").get(AGE)).isEqualTo("0 years");
       assertThat(known(casebook, "2026-12-02").get(AGE)).isEqualTo("1 years");
+    }
+  }
+
+  @Test
+  void who_replaces_the_batteries_in_a_case_need_not_tell_their_age_and_may() {
+    try (Casebook casebook = Casebook.open(directory.resolve("casebook.db"))) {
+      CaseId id = casebook.newCase(GATE, Instant.parse("2026-03-02T08:00:00Z"));
+      Clock clock = Clock.fixed(Instant.parse("2026-03-02T09:00:00Z"), ZoneOffset.UTC);
+      try (OpenCase open =
+          new OpenCase(
+              casebook,
+              id,
+              Shipped.QUICK.newInterview(),
+              Optional.of(Role.TECHNICIAN),
+              clock,
+              new Outbox(directory.resolve("outbox"), casebook.name()).newParcel(id))) {
+        open.record(
+            new Event.Opened(GATE, Role.TECHNICIAN, "f"),
+            new Event.SiteAnswered(AGE, "6 years"),
+            new Event.SiteTaken());
+        assertThat(known(casebook, "2026-03-02").get(AGE)).isEqualTo("6 years");
+        open.record(new Event.Repaired("replace-batteries", true));
+        assertThat(known(casebook, "2026-03-02").get(AGE)).isEqualTo("0 years");
+        assertThat(known(casebook, "2028-03-03").get(AGE)).isEqualTo("2 years");
+        open.record(new Event.SiteAnswered(AGE, "1 years"));
+        assertThat(known(casebook, "2026-03-02").get(AGE)).isEqualTo("1 years");
+      }
     }
   }
 

@@ -268,6 +268,31 @@ class GatesIT {
   }
 
   @Test
+  @Order(6)
+  void a_sheet_in_other_units_comes_in_again_as_it_was() throws IOException {
+    Path firm = directory.resolve("customary");
+    in(firm, "gates", "add", "Long quay", "opening=8 m");
+    Path readings = directory.resolve("long-quay.csv");
+    Files.writeString(
+        readings,
+        "Gate,Date,Visit,Measured,Reading\nLong quay,2026-03-01,commissioning,Chain sag,88 mm\n");
+    in(firm, "gates", "readings", "import", readings.toString());
+    in(firm, "units", "us");
+
+    Path gates = directory.resolve("long-quay-gates.csv");
+    in(firm, "gates", "export", gates.toString());
+    assertThat(Files.readString(gates)).contains("8 m (26.25 ft)", "26.9 ft");
+    Pipe.Result again = in(firm, "gates", "import", gates.toString());
+    assertThat(again.stdout()).as(again.stderr()).contains("0 new, 0 changed");
+
+    Path out = directory.resolve("long-quay-readings.csv");
+    in(firm, "gates", "readings", "export", out.toString());
+    assertThat(Files.readString(out)).contains("3.465 in");
+    assertThat(in(firm, "gates", "readings", "import", out.toString()).stdout())
+        .contains("here already");
+  }
+
+  @Test
   @Order(7)
   void a_gate_is_described_without_a_case() {
     Path office = directory.resolve("office");
