@@ -208,7 +208,7 @@ final class InventedRuleBase {
     return new Check(
         id,
         kind,
-        new Check.Question("What shows at " + id + "?", "", "", Optional.empty(), outcomes),
+        new Check.Question("", "What shows at " + id + "?", "", "", Optional.empty(), outcomes),
         new Check.Evidence(rows, otherwise, Map.of(), Optional.empty(), 0),
         new Check.Work(Role.CALLER, minutes, needs, List.of(), Optional.empty()),
         "",

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -22,9 +21,7 @@ import yett.interview.Event.Earlier;
 import yett.interview.Expertise;
 import yett.interview.Interview;
 import yett.interview.Trends;
-import yett.knowledge.Check;
 import yett.knowledge.InspectionKind;
-import yett.knowledge.Repair;
 import yett.rules.Conclusion.Finding;
 import yett.rules.Judgement;
 
@@ -32,7 +29,8 @@ import yett.rules.Judgement;
  * Readings of earlier visits to a gate: what each check read last, its baseline, and what it read
  * since. The baseline is what it read, and passed with, at the first inspection that the gate
  * passed since it was last commissioned; a repair that could have changed the reading ends it, and
- * what was read before.
+ * what was read before. What is read after that repair and is in order begins it anew, once the
+ * gate is proved.
  */
 public final class Baselines {
   /** Of one check; more years than anybody looks back. */
@@ -123,58 +121,44 @@ public final class Baselines {
       if (passed && state.inspection().equals(Optional.of(InspectionKind.COMMISSIONING))) {
         known.end(check -> true);
       }
-      Map<Long, Repair> repairs = new LinkedHashMap<>();
-      state.work().deeds().stream()
-          .filter(d -> d.event() instanceof Event.Repaired)
-          .forEach(
-              d ->
-                  repairs.put(
-                      d.number(),
-                      expertise.base().repairs().get(((Event.Repaired) d.event()).repair())));
-      repairs.values().forEach(r -> known.end(check -> changes(r, check)));
-      Map<String, Earlier> here = new LinkedHashMap<>();
+      known.end(check -> changedAfter(0, check));
+      Map<String, CaseState.Answered> here = new LinkedHashMap<>();
       for (CaseState.Answered a : state.answers()) {
         if (a.answer().reading().isPresent() && expertise.base().checks().containsKey(a.check())) {
-          Earlier reading = reading(a);
-          here.put(a.check(), reading);
-          known.read(
-              reading,
-              repairs.entrySet().stream()
-                  .noneMatch(r -> r.getKey() > a.event() && changes(r.getValue(), a.check())));
+          boolean stands = !changedAfter(a.event(), a.check());
+          known.read(reading(a, false), stands);
+          if (passed || stands && proved() && changedAfter(0, a.check())) {
+            here.put(a.check(), a);
+          }
         }
       }
-      if (passed) {
-        Set<String> sound = sound();
+      if (!here.isEmpty()) {
+        Judgement judgement = interview.judgement(entries);
         here.values().stream()
-            .filter(e -> sound.contains(e.check()))
-            .forEach(e -> known.baseline.putIfAbsent(e.check(), asBaseline(e)));
+            .filter(a -> judgement.finding(a.event()).filter(this::ordinary).isPresent())
+            .forEach(a -> known.baseline.putIfAbsent(a.check(), reading(a, true)));
       }
     }
 
-    private Earlier reading(CaseState.Answered a) {
+    /** Ended with every proof passed that the gate needs. */
+    private boolean proved() {
+      return state.closed().equals(Optional.of(Ending.REPAIRED));
+    }
+
+    private boolean ordinary(Finding finding) {
+      return expertise.base().checks().get(finding.check()).indexOf(finding.outcome()) == 0;
+    }
+
+    /** Whether a repair after this event could have changed what a check reads. */
+    private boolean changedAfter(long event, String check) {
+      return state.work().deeds().stream()
+          .filter(d -> d.number() > event && d.event() instanceof Event.Repaired)
+          .anyMatch(d -> expertise.base().changes(((Event.Repaired) d.event()).repair(), check));
+    }
+
+    private Earlier reading(CaseState.Answered a, boolean baseline) {
       double value = a.answer().reading().orElseThrow().value();
-      return new Earlier(a.check(), value, times.get(a.event()), false, temperature);
+      return new Earlier(a.check(), value, times.get(a.event()), baseline, temperature);
     }
-
-    private Earlier asBaseline(Earlier e) {
-      return new Earlier(e.check(), e.value(), e.at(), true, e.temperature());
-    }
-
-    /** Checks whose reading was ordinary. */
-    private Set<String> sound() {
-      Judgement judgement = interview.judgement(entries);
-      return judgement.findings().stream()
-          .filter(f -> expertise.base().checks().get(f.check()).indexOf(f.outcome()) == 0)
-          .map(Finding::check)
-          .collect(Collectors.toSet());
-    }
-  }
-
-  /** Whether a repair could have changed what a check reads. */
-  private boolean changes(Repair repair, String id) {
-    Check check = expertise.base().checks().get(id);
-    return repair == null
-        || check == null
-        || repair.removes().keySet().stream().anyMatch(check.likelihood()::containsKey);
   }
 }

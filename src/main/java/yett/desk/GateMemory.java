@@ -32,6 +32,8 @@ public final class GateMemory {
   /** The day on which the batteries were as old as was said: they age between visits. */
   private static final String AGE_TOLD_ON = "age of batteries told on";
 
+  private static final String NEW = "0 years";
+
   private static final Pattern YEARS = Pattern.compile("([0-9]+(?:\\.[0-9]+)?)( *years?)?");
 
   private final Casebook casebook;
@@ -124,11 +126,26 @@ public final class GateMemory {
    * @return whether it could be kept; if not, it is in the case all the same
    */
   public boolean keep(String gate, Map<String, String> answers) {
+    return keep(gate, answers, Optional.empty());
+  }
+
+  /**
+   * The same where the batteries are new.
+   *
+   * @param batteries the day on which they were fitted, if nobody told their age since
+   */
+  public boolean keep(String gate, Map<String, String> answers, Optional<LocalDate> batteries) {
     try {
       Optional<SiteRecord> before = casebook.site(gate);
       Map<String, String> body = before.map(GateMemory::body).orElse(Map.of());
-      if (before.isEmpty() || !aged(body, today()).equals(answers)) {
-        save(gate, dated(answers, body), before.flatMap(GateMemory::retired));
+      if (before.isEmpty() || batteries.isPresent() || !aged(body, today()).equals(answers)) {
+        Map<String, String> dated = dated(answers, body);
+        batteries.ifPresent(
+            day -> {
+              dated.put(SiteQuestion.BATTERY_AGE, NEW);
+              dated.put(AGE_TOLD_ON, day.toString());
+            });
+        save(gate, dated, before.flatMap(GateMemory::retired));
       }
       return true;
     } catch (CasebookException e) {

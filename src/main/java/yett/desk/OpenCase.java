@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import yett.casebook.CaseId;
@@ -20,7 +19,6 @@ import yett.casebook.Parcel;
 import yett.casebook.Person;
 import yett.casebook.StoredEvent;
 import yett.casebook.Summary;
-import yett.interview.CaseState;
 import yett.interview.Ending;
 import yett.interview.Entry;
 import yett.interview.Event;
@@ -80,7 +78,7 @@ public final class OpenCase implements AutoCloseable {
     holdStored(entries(casebook.events(id)));
     this.role = role.orElseGet(this::last);
     think();
-    told = Told.of(moment.state());
+    told = Told.of(moment, interview.expertise().base());
   }
 
   /** The events of a case as the interview reads them; see {@link StoredEntries}. */
@@ -192,20 +190,13 @@ public final class OpenCase implements AutoCloseable {
 
   /** What was said of the gate is there for its next case too, whatever becomes of this one. */
   private void rememberGate() {
-    CaseState state = moment.state();
-    Told now = Told.of(state);
-    if (waiting() > 0 || now.equals(told) || state.opened().isEmpty()) {
+    Told now = Told.of(moment, interview.expertise().base());
+    if (waiting() > 0 || now.equals(told) || moment.state().opened().isEmpty()) {
       return;
     }
-    if (new GateMemory(casebook, clock).keep(casebook.summary(id).siteId(), state.told().site())) {
+    if (new GateMemory(casebook, clock)
+        .keep(casebook.summary(id).siteId(), now.site(), now.batteries())) {
       told = now;
-    }
-  }
-
-  /** What a case tells of its gate. */
-  private record Told(Map<String, String> site, boolean complete) {
-    static Told of(CaseState state) {
-      return new Told(state.told().site(), state.told().siteTaken());
     }
   }
 

@@ -22,6 +22,7 @@ import yett.interview.Ending;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.EventText;
+import yett.knowledge.Check;
 import yett.knowledge.InspectionKind;
 import yett.knowledge.Role;
 
@@ -53,7 +54,7 @@ public final class PastVisits {
           .ifPresent(
               r ->
                   fresh.computeIfPresent(
-                      answered.check(), (c, mine) -> mine.value() == r.value() ? null : mine));
+                      answered.check(), (c, mine) -> same(c, mine, r) ? null : mine));
     }
     if (fresh.isEmpty()) {
       return 0;
@@ -88,6 +89,15 @@ public final class PastVisits {
                 + (fresh.size() == 1 ? "1 reading" : fresh.size() + " readings"),
             ""));
     return fresh.size();
+  }
+
+  /** To as many figures as a sheet has, in whatever units. */
+  private boolean same(String check, Answer.Read one, Answer.Read other) {
+    return one.value() == other.value()
+        || Optional.ofNullable(desk.base().checks().get(check))
+            .flatMap(Check::measures)
+            .filter(m -> m.show(one.value()).equals(m.show(other.value())))
+            .isPresent();
   }
 
   private static NewEvent text(Event event, Instant at) {

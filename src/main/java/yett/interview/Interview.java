@@ -140,15 +140,16 @@ public final class Interview implements AutoCloseable {
     return facts;
   }
 
-  /** Readings of the gate in order, and how they moved; a repair could have changed them. */
+  /** Readings of the gate in order, and how they moved, but for those that a repair changed. */
   private Stream<Fact> earlier(CaseState state, List<Entry> entries) {
     List<Event.Earlier> known = state.opened().map(Event.Opened::earlier).orElse(List.of());
-    if (known.isEmpty() || state.work().epoch() > 0) {
+    if (known.isEmpty()) {
       return Stream.of();
     }
     Trends trends = new Trends(expertise.base(), state, entries);
     return known.stream()
         .filter(Event.Earlier::baseline)
+        .filter(e -> !changed(state, e.check()))
         .flatMap(
             e ->
                 Stream.concat(
@@ -158,6 +159,14 @@ public final class Interview implements AutoCloseable {
                             trends.asToday(e),
                             LocalDate.ofInstant(e.at(), ZoneOffset.UTC).toString())),
                     trend(trends, e.check()).stream()));
+  }
+
+  private boolean changed(CaseState state, String check) {
+    return state.work().deeds().stream()
+        .anyMatch(
+            d ->
+                d.event() instanceof Event.Repaired repaired
+                    && expertise.base().changes(repaired.repair(), check));
   }
 
   private Optional<Fact> trend(Trends trends, String id) {

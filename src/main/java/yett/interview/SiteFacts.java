@@ -60,11 +60,24 @@ public final class SiteFacts {
       all.put(question.id(), canBe(question, answer) ? answer : question.usual());
     }
     for (SiteQuestion question : base.siteQuestions().values()) {
+      if (question.follows().isPresent() && !canBe(question, answers.get(question.id()))) {
+        String other = question.follows().get();
+        all.put(question.id(), question.usualWith(base.siteQuestions().get(other), all.get(other)));
+      }
+    }
+    for (SiteQuestion question : base.siteQuestions().values()) {
       if (!site.allows(question)) {
         all.remove(question.id());
       }
     }
     return all;
+  }
+
+  /** What is usual at the gate of which this was told: a choice's id, or a reading. */
+  public String usual(SiteQuestion question, Map<String, String> told) {
+    Map<String, String> others = new LinkedHashMap<>(told);
+    others.remove(question.id());
+    return answers(others).getOrDefault(question.id(), question.usual());
   }
 
   /**

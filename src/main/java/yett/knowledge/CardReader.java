@@ -67,7 +67,12 @@ final class CardReader {
         id,
         Check.Kind.CHECK,
         new Check.Question(
-            fields.text("ask"), fields.text("lay", ""), fields.text("how", ""), measures, outcomes),
+            fields.text("name", ""),
+            fields.text("ask"),
+            fields.text("lay", ""),
+            fields.text("how", ""),
+            measures,
+            outcomes),
         new Check.Evidence(likelihood(outcomes, otherwise), otherwise, reliability(), repeats(), 1),
         new Check.Work(
             role("who", Role.TECHNICIAN),
@@ -124,7 +129,7 @@ final class CardReader {
     return new Check(
         id,
         kind,
-        new Check.Question(ask, lay, how, Optional.empty(), outcomes),
+        new Check.Question("", ask, lay, how, Optional.empty(), outcomes),
         new Check.Evidence(
             likelihood,
             new double[] {1 - otherwise, otherwise},
@@ -294,6 +299,8 @@ final class CardReader {
         measures,
         choices,
         usual,
+        Optional.of(fields.text("follows", "")).filter(q -> !q.isEmpty()),
+        fields.texts("zero-after"),
         fields.text("why", ""),
         fields.conditions("only-if"),
         fields.text("source", ""));

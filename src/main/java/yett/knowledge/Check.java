@@ -27,15 +27,27 @@ public record Check(
   /**
    * What is asked, and what may come of it.
    *
+   * @param name a few words for tables; empty if its id says as much
    * @param lay in words for a lay person; empty if the trade's will do
    * @param how it is done; may be empty
    * @param outcomes from ordinary to telling; several causes combine by noisy-MAX over this order
    */
   public record Question(
-      String ask, String lay, String how, Optional<Measures> measures, List<Outcome> outcomes) {
+      String name,
+      String ask,
+      String lay,
+      String how,
+      Optional<Measures> measures,
+      List<Outcome> outcomes) {
 
     Question in(Units units) {
-      return new Question(ask, lay, how, measures.map(m -> m.in(units)), outcomes);
+      return new Question(
+          name,
+          units.in(ask),
+          units.in(lay),
+          units.in(how),
+          measures.map(m -> m.in(units)),
+          outcomes.stream().map(o -> o.in(units)).toList());
     }
   }
 
@@ -84,7 +96,11 @@ public record Check(
   }
 
   /** One possible answer; a measured check's outcome carries its band. */
-  public record Outcome(String id, String text, Optional<Band> band) {}
+  public record Outcome(String id, String text, Optional<Band> band) {
+    Outcome in(Units units) {
+      return new Outcome(id, units.in(text), band);
+    }
+  }
 
   /** This share of the check is another check over again; outcomes are matched by id. */
   public record Repeats(String check, double share) {}
@@ -120,11 +136,17 @@ public record Check(
 
   /** The same check for somebody who works in these units. */
   Check in(Units units) {
-    return measures().isEmpty() ? this : with(question.in(units), evidence, work);
+    return with(question.in(units), evidence, work);
   }
 
   private Check with(Question asked, Evidence says, Work takes) {
     return new Check(id, kind, asked, says, takes, area, onlyIf, danger, inspected, source);
+  }
+
+  /** What it is about, in a few words for a table. */
+  public String name() {
+    String words = question.name.isEmpty() ? id.replace('-', ' ') : question.name;
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
   public String ask() {

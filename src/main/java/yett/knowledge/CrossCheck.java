@@ -49,7 +49,7 @@ final class CrossCheck {
                 dead("check", id, base.checks().get(id).needs());
               }
             });
-    base.siteQuestions().values().forEach(q -> conditions("site", q.id(), q.onlyIf()));
+    base.siteQuestions().values().forEach(this::question);
     Set<String> complaints = new TreeSet<>();
     base.complaints().forEach(c -> complaints.add(c.id()));
     base.telephone()
@@ -206,6 +206,19 @@ final class CrossCheck {
     conditions("repair", repair.id(), repair.onlyIf());
     permitted("repair", repair.id(), repair.who(), repair.needs());
     together("repair", repair.id(), repair.needs());
+  }
+
+  private void question(SiteQuestion question) {
+    String id = question.id();
+    conditions("site", id, question.onlyIf());
+    known("site", id, "zero-after", question.zeroAfter(), base.repairs().keySet());
+    Set<String> others = new TreeSet<>();
+    base.siteQuestions().values().stream()
+        .filter(q -> !q.id().equals(id) && q.follows().isEmpty())
+        .filter(q -> q.measures().isPresent() && question.measures().isPresent())
+        .filter(q -> q.measures().get().quantity() == question.measures().get().quantity())
+        .forEach(q -> others.add(q.id()));
+    known("site", id, "follows", question.follows().stream().toList(), others);
   }
 
   private void setUp(SetUp setUp) {

@@ -71,6 +71,14 @@ public record Measures(
     return Reading.parse(uncounted(stored), quantity, unit).value();
   }
 
+  /** A value as a bare number may stand in a case: in the unit of the card. */
+  String bare(double value) {
+    return new BigDecimal(unit.fromCanonical(value))
+        .round(MathContext.DECIMAL32)
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+
   /**
    * What a person typed, as it is stored: a bare number with the unit that it takes.
    *

@@ -25,7 +25,7 @@ final class Pruning {
   private static final Map<String, List<String>> LISTS =
       Map.of(
           "check", List.of("entails"),
-          "repair", List.of("entails"),
+          "repair", List.of("entails", "zero-after"),
           "complaint", List.of("if-said"));
 
   private Pruning() {}

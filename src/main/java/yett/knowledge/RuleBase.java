@@ -4,7 +4,6 @@ import java.util.ArrayDeque;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -79,6 +78,28 @@ public record RuleBase(
     return all;
   }
 
+  /**
+   * Whether a repair could have changed what a check reads: the check shows what the repair
+   * removes, or the repair makes it necessary to read it anew, by itself or by other work that it
+   * entails. One that is not known any more could have changed anything.
+   */
+  public boolean changes(String repair, String check) {
+    return changes(repair, check, new HashSet<>());
+  }
+
+  private boolean changes(String id, String checkId, Set<String> seen) {
+    Repair repair = repairs.get(id);
+    Check check = checks.get(checkId);
+    if (repair == null || check == null) {
+      return true;
+    }
+    return repair.removes().keySet().stream().anyMatch(check.likelihood()::containsKey)
+        || repair.entails().contains(checkId)
+        || repair.entails().stream()
+            .filter(next -> repairs.containsKey(next) && seen.add(next))
+            .anyMatch(next -> changes(next, checkId, seen));
+  }
+
   /** The same content under another name of its version. */
   public RuleBase named(String otherFingerprint) {
     return with(otherFingerprint, causes, checks, histories, repairs, rules, tables, addOns);
@@ -105,22 +126,19 @@ public record RuleBase(
 
   /** The same content for somebody who works in these units. */
   public RuleBase in(Units units) {
-    Map<String, Check> shown = new LinkedHashMap<>();
-    checks.forEach((id, check) -> shown.put(id, check.in(units)));
-    Map<String, SiteQuestion> asked = new LinkedHashMap<>();
-    siteQuestions.forEach((id, question) -> asked.put(id, question.in(units)));
+    CardsInUnits cards = new CardsInUnits(units);
     return new RuleBase(
         fingerprint,
         edition,
-        causes,
+        cards.each(causes, cards::cause),
         effects,
-        shown,
+        cards.each(checks, check -> check.in(units)),
         histories,
-        repairs,
-        setUps,
-        cautions,
-        stops,
-        asked,
+        cards.each(repairs, cards::repair),
+        cards.each(setUps, cards::setUp),
+        cards.each(cautions, cards::caution),
+        cards.each(stops, cards::stop),
+        cards.each(siteQuestions, question -> question.in(units)),
         planning,
         telephone,
         mainsParts,

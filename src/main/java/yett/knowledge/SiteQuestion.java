@@ -12,6 +12,8 @@ import yett.quantity.Units;
  * @param name a few words for lists
  * @param choices answers by id with their words, in order; empty for a measured one
  * @param usual the default: a choice's id or a reading with its unit
+ * @param follows the measured question that the usual goes along with; empty for most
+ * @param zeroAfter repairs that make it 0, such as the age of what they renew
  */
 public record SiteQuestion(
     String id,
@@ -20,6 +22,8 @@ public record SiteQuestion(
     Optional<Measures> measures,
     Map<String, String> choices,
     String usual,
+    Optional<String> follows,
+    List<String> zeroAfter,
     String why,
     Map<String, List<String>> onlyIf,
     String source)
@@ -35,12 +39,38 @@ public record SiteQuestion(
     return measures.isEmpty()
         ? this
         : new SiteQuestion(
-            id, name, ask, measures.map(m -> m.in(units)), choices, usual, why, onlyIf, source);
+            id,
+            name,
+            ask,
+            measures.map(m -> m.in(units)),
+            choices,
+            usual,
+            follows,
+            zeroAfter,
+            why,
+            onlyIf,
+            source);
+  }
+
+  /**
+   * The usual where the question that this one follows has another answer than the usual: it
+   * differs as much from that. A bare number, which is shown in anybody's units.
+   */
+  public String usualWith(SiteQuestion other, String answer) {
+    Measures mine = measures.orElseThrow();
+    Measures its = other.measures.orElseThrow();
+    double value = mine.parse(usual) + its.parse(answer) - its.parse(other.usual);
+    return answer.equals(other.usual) || !mine.possible(value) ? usual : mine.bare(value);
   }
 
   /** An answer as people read it: the words of a choice, a reading as it was typed. */
   public String said(String answer) {
     return measures.map(m -> said(m, answer)).orElseGet(() -> choices.getOrDefault(answer, answer));
+  }
+
+  /** Whether two answers say the same, however they are written. */
+  public boolean same(String one, String other) {
+    return one.equals(other) || measures.filter(m -> m.parse(one) == m.parse(other)).isPresent();
   }
 
   private String said(Measures measured, String answer) {

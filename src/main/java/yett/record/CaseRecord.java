@@ -85,7 +85,11 @@ public final class CaseRecord {
               .toList());
       open();
       page.list(
-          "Remarks", moment.judgement().remarks().stream().map(r -> r.text()).distinct().toList());
+          "Remarks",
+          moment.judgement().remarks().stream()
+              .map(r -> base.units().in(r.text()))
+              .distinct()
+              .toList());
       notes();
       CorrectionLines changed = new CorrectionLines(words, moment, page);
       changed.contradictions();

@@ -65,7 +65,11 @@ public final class HandOverSheet {
     }
 
     void write(String caseId, String siteName, boolean briefly) {
-      page.title("Hand-over of case " + caseId + ": " + siteName);
+      page.title(
+          (briefly ? "For the next technician, case " : "Hand-over of case ")
+              + caseId
+              + ": "
+              + siteName);
       page.paragraph(lead());
       dangers();
       believed();

@@ -12,6 +12,7 @@ import yett.interview.Answer;
 import yett.interview.CaseState;
 import yett.interview.CaseState.Answered;
 import yett.interview.Chance;
+import yett.interview.Ending;
 import yett.interview.Entry;
 import yett.interview.Event;
 import yett.interview.Moment;
@@ -50,8 +51,8 @@ final class NextWork {
   }
 
   void write() {
-    page.heading("What comes next");
     if (!moment.judgement().stops().isEmpty()) {
+      page.heading("What comes next");
       page.paragraph("Nothing before the danger is dealt with.");
       return;
     }
@@ -80,6 +81,10 @@ final class NextWork {
     words.openProofs(moment).stream()
         .filter(p -> state.work().cured())
         .forEach(p -> lines.add("Proof to be made: " + p.ask() + here(p.who(), p.id())));
+    if (lines.isEmpty() && state.closed().filter(Ending::isProved).isPresent()) {
+      return; // back in use, and nothing is left
+    }
+    page.heading("What comes next");
     if (lines.isEmpty()) {
       page.paragraph("Nothing in this rule base is worth its cost now.");
     } else {

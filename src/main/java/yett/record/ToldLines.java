@@ -2,12 +2,14 @@ package yett.record;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import yett.interview.CaseState;
 import yett.interview.CaseState.Answered;
 import yett.interview.Moment;
 import yett.interview.SiteFacts;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
+import yett.knowledge.SiteQuestion;
 import yett.wording.Wording;
 
 /** What was reported, and what was asked and answered since. */
@@ -30,7 +32,7 @@ final class ToldLines {
    * @param briefly of what was asked, only what was out of the ordinary
    */
   void write(boolean briefly) {
-    reported();
+    reported(briefly);
     if (briefly) {
       outOfTheOrdinary();
     } else {
@@ -38,7 +40,7 @@ final class ToldLines {
     }
   }
 
-  private void reported() {
+  private void reported(boolean briefly) {
     List<String> lines = new ArrayList<>();
     state.told().complaints().orElse(List.of()).forEach(c -> lines.add(words.complaint(c)));
     state
@@ -46,17 +48,35 @@ final class ToldLines {
         .histories()
         .orElse(List.of())
         .forEach(h -> lines.add("Lately: " + words.history(h)));
-    new SiteFacts(base)
-        .site(state.told().site())
-        .answers()
+    List<String> site = site(briefly);
+    if (briefly && !site.isEmpty()) {
+      lines.add(String.join("; ", site) + ". All else is taken as usual.");
+    } else {
+      lines.addAll(site);
+    }
+    page.list("What was reported", lines);
+  }
+
+  /**
+   * The gate as it was told.
+   *
+   * @param briefly only where it differs from the usual
+   */
+  private List<String> site(boolean briefly) {
+    List<String> lines = new ArrayList<>();
+    Map<String, String> told = state.told().site();
+    SiteFacts facts = new SiteFacts(base);
+    facts
+        .answers(told)
         .forEach(
             (id, answer) -> {
-              if (answer.equals(state.told().site().get(id))) {
-                var question = base.siteQuestions().get(id);
+              SiteQuestion question = base.siteQuestions().get(id);
+              boolean news = !briefly || !question.same(answer, facts.usual(question, told));
+              if (answer.equals(told.get(id)) && news) {
                 lines.add(question.name() + ": " + Wording.site(question, answer));
               }
             });
-    page.list("What was reported", lines);
+    return lines;
   }
 
   private void asked() {

@@ -38,6 +38,11 @@ public final class ForceWords {
     };
   }
 
+  /** What was left of it later on. */
+  public static String left(double force) {
+    return Math.round(force) + " N after 5 s (25 N allowed)";
+  }
+
   /** All of it in a line. */
   public static String line(Forces.Point point) {
     ForcePoint force = point.force();
@@ -51,7 +56,7 @@ public final class ForceWords {
         + " ("
         + aboveAllowed()
         + " allowed)"
-        + force.left().map(n -> ", " + Math.round(n) + " N after 5 s (25 N allowed)").orElse("")
+        + force.left().map(n -> ", " + left(n)).orElse("")
         + ": "
         + verdict(force);
   }

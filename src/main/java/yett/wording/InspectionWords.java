@@ -102,7 +102,7 @@ public final class InspectionWords {
                     .warning(r.check())
                     .map(
                         w ->
-                            name(r.check())
+                            r.check().name()
                                 + ": "
                                 + found(r)
                                 + "; "
@@ -172,11 +172,6 @@ public final class InspectionWords {
     return found(result) + (parts.isEmpty() ? "" : " (" + String.join("; ", parts) + ")");
   }
 
-  /** What is inspected, in two or three words for a table. */
-  public static String name(Check check) {
-    return Wording.capital(Wording.spaced(check.id()));
-  }
-
   /** Looks that passed, by place. */
   public List<String> passedLooks(Inspection inspection) {
     Map<String, List<String>> byPlace = new LinkedHashMap<>();
@@ -186,7 +181,7 @@ public final class InspectionWords {
             r ->
                 byPlace
                     .computeIfAbsent(r.place().name(), p -> new ArrayList<>())
-                    .add(Wording.spaced(r.check().id())));
+                    .add(lower(r.check().name())));
     return byPlace.entrySet().stream()
         .map(e -> e.getKey() + ": " + String.join(", ", e.getValue()))
         .toList();

@@ -5,6 +5,7 @@ import yett.interview.Moment;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
 import yett.rules.Conclusion.Expectation;
+import yett.rules.Interpretation;
 
 /** The usual range of a reading, in a few words and without its reason. */
 public final class UsualRange {
@@ -19,12 +20,25 @@ public final class UsualRange {
     return moment
         .judgement()
         .expectation(check.id())
-        .map(e -> words(measures, e.low(), e.high()))
+        .map(e -> inOrder(check, e))
+        .map(e -> words(measures, e[0], e[1]))
         .or(
             () ->
                 Optional.of(check.outcomes().get(0))
                     .filter(o -> o.band().isPresent() && !o.band().get().relative())
                     .map(Check.Outcome::text));
+  }
+
+  /**
+   * What is expected, and beyond it what is still in order: a limit may be met by twice what it
+   * allows, as it is read so roughly.
+   */
+  private static double[] inOrder(Check check, Expectation usual) {
+    double[] band = Interpretation.range(check, 0, Optional.of(usual));
+    return new double[] {
+      Double.isFinite(band[0]) ? Math.min(band[0], usual.low()) : usual.low(),
+      Double.isFinite(band[1]) ? Math.max(band[1], usual.high()) : usual.high()
+    };
   }
 
   /** On this gate, with how it follows and whose word that is. */

@@ -25,6 +25,8 @@ class AnomaliesTest {
               "Site(question == \"opening\", value > 2, $v : value)",
               "Expectation(\"charging-voltage\"")
           + rule(
+              "run", "Site(question == \"chain-span\", value > 9)", "Odds(\"batteries-low\", 1.5")
+          + rule(
               "age", "Site(question == \"battery-age\", value >= 4)", "Odds(\"batteries-low\", 2")
           + rule(
               "stop",

@@ -5,11 +5,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import yett.casebook.CaseId;
 import yett.casebook.Casebook;
+import yett.casebook.Outbox;
+import yett.interview.Event;
+import yett.knowledge.Role;
 import yett.knowledge.SiteQuestion;
 import yett.testing.Shipped;
 
@@ -40,6 +46,47 @@ class GateMemoryTest {
       assertThat(known(casebook, "2027-05-01")).containsExactly(Map.entry(AGE, "0 years"));
       assertThat(GateMemory.answers(casebook.site(GATE).orElseThrow()))
           .containsExactly(Map.entry(AGE, "0 years"));
+    }
+  }
+
+  @Test
+  void batteries_that_were_fitted_are_new_from_that_day_on() {
+    try (Casebook casebook = Casebook.open(directory.resolve("casebook.db"))) {
+      keep(casebook, "2025-03-03", Map.of(AGE, "0 years"));
+      Optional<LocalDate> fitted = Optional.of(LocalDate.parse("2025-12-01"));
+      assertThat(memory(casebook, "2025-12-01").keep(GATE, Map.of(AGE, "4 years"), fitted))
+          .isTrue();
+      assertThat(memory(casebook, "2025-12-03").keep(GATE, Map.of(AGE, "4 years"), fitted))
+          .isTrue();
+      assertThat(known(casebook, "2026-11-30").get(AGE)).isEqualTo("0 years");
+      assertThat(known(casebook, "2026-12-02").get(AGE)).isEqualTo("1 years");
+    }
+  }
+
+  @Test
+  void who_replaces_the_batteries_in_a_case_need_not_tell_their_age_and_may() {
+    try (Casebook casebook = Casebook.open(directory.resolve("casebook.db"))) {
+      CaseId id = casebook.newCase(GATE, Instant.parse("2026-03-02T08:00:00Z"));
+      Clock clock = Clock.fixed(Instant.parse("2026-03-02T09:00:00Z"), ZoneOffset.UTC);
+      try (OpenCase open =
+          new OpenCase(
+              casebook,
+              id,
+              Shipped.QUICK.newInterview(),
+              Optional.of(Role.TECHNICIAN),
+              clock,
+              new Outbox(directory.resolve("outbox"), casebook.name()).newParcel(id))) {
+        open.record(
+            new Event.Opened(GATE, Role.TECHNICIAN, "f"),
+            new Event.SiteAnswered(AGE, "6 years"),
+            new Event.SiteTaken());
+        assertThat(known(casebook, "2026-03-02").get(AGE)).isEqualTo("6 years");
+        open.record(new Event.Repaired("replace-batteries", true));
+        assertThat(known(casebook, "2026-03-02").get(AGE)).isEqualTo("0 years");
+        assertThat(known(casebook, "2028-03-03").get(AGE)).isEqualTo("2 years");
+        open.record(new Event.SiteAnswered(AGE, "1 years"));
+        assertThat(known(casebook, "2026-03-02").get(AGE)).isEqualTo("1 years");
+      }
     }
   }
 

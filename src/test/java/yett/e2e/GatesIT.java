@@ -226,27 +226,31 @@ class GatesIT {
         sheet,
         """
         Gate,Date,Visit,Measured,Reading
-        Ferry,2022-03-01,commissioning,Chain sag,50 mm
+        Ferry,2022-03-01,commissioning,Chain sag,56 mm
         Ferry,2022-03-01,commissioning,Running current,3.1 A
-        Ferry,2023-03-01,service,Chain sag,56 mm
-        Ferry,2024-03-01,service,Chain sag,63 mm
-        Ferry,2025-03-01,service,Chain sag,69 mm
+        Ferry,2023-03-01,service,Chain sag,62 mm
+        Ferry,2024-03-01,service,Chain sag,69 mm
+        Ferry,2025-03-01,service,Chain sag,75 mm
         Ferry,2025-07-01,call,Chain sag,200 mm
-        Ferry,2026-03-01,service,chain-sag,75 mm
+        Ferry,2026-03-01,service,Motor current in the run,3.3 A
+        Ferry,2026-03-01,service,chain-sag,81 mm
         """);
     assertThat(in(firm, "gates", "readings", "import", sheet.toString()).stdout())
-        .contains("5 visits in the sheet: 6 readings taken in");
+        .contains("5 visits in the sheet: 7 readings taken in");
     assertThat(in(firm, "gates", "readings", "import", sheet.toString()).stdout())
         .contains("here already");
 
     String page = in(firm, "gates", "show", "Ferry").stdout().replaceAll("\\s+", " ");
     assertThat(page)
-        .contains("Baseline: 50 mm on 2022-03-01; last: 75 mm.")
+        .contains("Baseline: 56 mm on 2022-03-01; last: 81 mm.")
         .contains("Trend: rises by 6.3 mm a year")
         .contains("Next inspection: ", "last passed 2026-03-01");
     Path out = directory.resolve("out.csv");
     assertThat(in(firm, "gates", "readings", "export", out.toString()).exitCode()).isZero();
-    assertThat(rows(Files.readString(out))).hasSize(7);
+    assertThat(rows(Files.readString(out))).hasSize(8);
+    assertThat(Files.readString(out))
+        .contains("Motor current in the run", "Chain sag")
+        .doesNotContain("Running current", "running-current");
     assertThat(in(firm, "cases", "verify").exitCode()).isZero();
 
     Path wrong = directory.resolve("wrong-readings.csv");
@@ -261,6 +265,31 @@ class GatesIT {
         .contains("line 2, column 4 (Measured)", "line 3, column 5 (Reading): ")
         .contains("Nothing was taken in");
     assertThat(in(firm, "cases").stdout()).doesNotContain("2023-04");
+  }
+
+  @Test
+  @Order(6)
+  void a_sheet_in_other_units_comes_in_again_as_it_was() throws IOException {
+    Path firm = directory.resolve("customary");
+    in(firm, "gates", "add", "Long quay", "opening=8 m");
+    Path readings = directory.resolve("long-quay.csv");
+    Files.writeString(
+        readings,
+        "Gate,Date,Visit,Measured,Reading\nLong quay,2026-03-01,commissioning,Chain sag,88 mm\n");
+    in(firm, "gates", "readings", "import", readings.toString());
+    in(firm, "units", "us");
+
+    Path gates = directory.resolve("long-quay-gates.csv");
+    in(firm, "gates", "export", gates.toString());
+    assertThat(Files.readString(gates)).contains("8 m (26.25 ft)", "26.9 ft");
+    Pipe.Result again = in(firm, "gates", "import", gates.toString());
+    assertThat(again.stdout()).as(again.stderr()).contains("0 new, 0 changed");
+
+    Path out = directory.resolve("long-quay-readings.csv");
+    in(firm, "gates", "readings", "export", out.toString());
+    assertThat(Files.readString(out)).contains("3.465 in");
+    assertThat(in(firm, "gates", "readings", "import", out.toString()).stdout())
+        .contains("here already");
   }
 
   @Test

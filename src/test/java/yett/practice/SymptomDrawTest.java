@@ -84,7 +84,7 @@ class SymptomDrawTest {
         second.id(),
         second.kind(),
         new Check.Question(
-            second.ask(), second.lay(), second.how(), Optional.empty(), first.outcomes()),
+            "", second.ask(), second.lay(), second.how(), Optional.empty(), first.outcomes()),
         new Check.Evidence(
             Map.of(),
             new double[] {0.99, 0.01},

@@ -3,6 +3,7 @@ package yett.command.cases;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.EnumSet;
 import java.util.List;
@@ -66,7 +67,9 @@ final class RecordFiles {
     Letterhead letterhead = desk.firm().letterhead();
     HandOut handOut =
         new HandOut(desk.expertise(), letterhead, logo(letterhead), ZoneId.systemDefault());
-    String page = handOut.html(moment, caseId, gate, parts);
+    Optional<LocalDate> due =
+        new NextInspections(desk).after(gate, moment.entries(), ZoneId.systemDefault());
+    String page = handOut.html(moment, caseId, gate, due, parts);
     html.ifPresent(file -> NewFile.write(file, page, output));
     pdf.ifPresent(
         file -> {

@@ -81,8 +81,15 @@ final class SiteEntry {
   List<Event> asUsual(List<SiteQuestion> questions) {
     return questions.stream()
         .filter(q -> !answers().containsKey(q.id()))
-        .<Event>map(q -> new Event.SiteAnswered(q.id(), q.usual()))
+        .<Event>map(q -> new Event.SiteAnswered(q.id(), now(q)))
         .toList();
+  }
+
+  /** What was told, or the usual at such a gate. */
+  private String now(SiteQuestion question) {
+    return new SiteFacts(sitting.base())
+        .answers(answers())
+        .getOrDefault(question.id(), question.usual());
   }
 
   private void answer(SiteQuestion question, String answer) {
@@ -90,7 +97,7 @@ final class SiteEntry {
   }
 
   private void ask(SiteQuestion question) {
-    sitting.show(views.question(question, answers().getOrDefault(question.id(), question.usual())));
+    sitting.show(views.question(question, now(question)));
     String unit = question.measures().map(m -> " in " + m.unitWord()).orElse("");
     sitting
         .until("Answer" + unit + ", or Enter to leave it", line -> read(question, line))

@@ -12,6 +12,7 @@ import yett.interview.SiteFacts;
 import yett.knowledge.Names;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
+import yett.wording.Wording;
 
 /** Gates out of a sheet: a line a gate, a column a question; what {@link GateSheet} writes too. */
 final class GateImport {
@@ -52,17 +53,34 @@ final class GateImport {
             if (!cell.isEmpty()) {
               answer(question, cell)
                   .ifPresentOrElse(
-                      a ->
-                          told.put(
-                              question.id(),
-                              Optional.of(a).filter(x -> !x.equals(question.usual()))),
+                      a -> told.put(question.id(), Optional.of(a)),
                       () -> sheet.problem(row, column, refusal(question, cell)));
             }
           });
-      gates.put(name, told);
+      gates.put(name, withoutUsual(told));
     }
     sheet.refuseIfWrong();
     return gates;
+  }
+
+  private Map<String, Optional<String>> withoutUsual(Map<String, Optional<String>> told) {
+    Map<String, String> site = new LinkedHashMap<>();
+    told.forEach((id, answer) -> site.put(id, answer.orElseThrow()));
+    Map<String, Optional<String>> fresh = new LinkedHashMap<>();
+    site.forEach(
+        (id, answer) -> {
+          SiteQuestion question = base.siteQuestions().get(id);
+          boolean known = question.follows().map(site::containsKey).orElse(true);
+          String usual = new SiteFacts(base).usual(question, site);
+          fresh.put(id, Optional.of(answer).filter(a -> !known || !same(question, a, usual)));
+        });
+    return fresh;
+  }
+
+  /** Also where a sheet has it in other units, to as many figures as they are shown. */
+  private static boolean same(SiteQuestion question, String answer, String usual) {
+    return question.same(answer, usual)
+        || Wording.site(question, answer).equals(Wording.site(question, usual));
   }
 
   private Map<Integer, SiteQuestion> questions(int gate) {
@@ -110,7 +128,12 @@ final class GateImport {
         .filter(e -> e.getKey().equalsIgnoreCase(cell) || e.getValue().equalsIgnoreCase(cell))
         .map(Map.Entry::getKey)
         .findFirst()
-        .or(() -> Optional.of(cell).filter(c -> SiteFacts.canBe(question, c)));
+        .or(() -> Optional.of(typed(cell)).filter(c -> SiteFacts.canBe(question, c)));
+  }
+
+  /** Without what a sheet has behind it in the other units: "8 m (26.25 ft)". */
+  private static String typed(String cell) {
+    return cell.replaceFirst(" \\([^()]*\\)$", "");
   }
 
   private static String refusal(SiteQuestion question, String cell) {

@@ -99,15 +99,17 @@ final class GateViews {
   }
 
   private List<Block> site(Map<String, String> told) {
-    Map<String, String> all = new SiteFacts(base).answers(told);
+    SiteFacts facts = new SiteFacts(base);
     List<Block.Row> rows = new ArrayList<>();
-    all.forEach(
-        (id, answer) -> {
-          SiteQuestion question = base.siteQuestions().get(id);
-          if (answer.equals(told.get(id)) && !answer.equals(question.usual())) {
-            rows.add(Block.row(question.name(), Wording.site(question, answer)));
-          }
-        });
+    facts
+        .answers(told)
+        .forEach(
+            (id, answer) -> {
+              SiteQuestion question = base.siteQuestions().get(id);
+              if (answer.equals(told.get(id)) && !answer.equals(facts.usual(question, told))) {
+                rows.add(Block.row(question.name(), Wording.site(question, answer)));
+              }
+            });
     List<Block> blocks = new ArrayList<>();
     if (!rows.isEmpty()) {
       blocks.add(Block.heading("As installed"));

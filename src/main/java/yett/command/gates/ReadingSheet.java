@@ -19,7 +19,6 @@ import yett.knowledge.Measures;
 import yett.knowledge.Names;
 import yett.knowledge.RuleBase;
 import yett.quantity.ReadingException;
-import yett.wording.InspectionWords;
 
 /** Readings of visits as a sheet, a line a reading: written, and read from paper typed in. */
 final class ReadingSheet {
@@ -51,7 +50,7 @@ final class ReadingSheet {
                     SheetText.name(gate),
                     LocalDate.ofInstant(reading.at(), zone).toString(),
                     past.inspection().map(InspectionKind::word).orElse("call"),
-                    InspectionWords.name(base.checks().get(reading.check())),
+                    base.checks().get(reading.check()).name(),
                     m.show(reading.value())));
   }
 
@@ -137,12 +136,11 @@ final class ReadingSheet {
             .filter(Check::measured)
             .filter(
                 c ->
-                    c.id().equalsIgnoreCase(wanted)
-                        || InspectionWords.name(c).equalsIgnoreCase(wanted))
+                    c.name().equalsIgnoreCase(wanted)
+                        || c.id().equalsIgnoreCase(wanted.replace(' ', '-')))
             .findFirst();
     if (check.isEmpty()) {
-      List<String> names =
-          base.ordinaryChecks().filter(Check::measured).map(InspectionWords::name).toList();
+      List<String> names = base.ordinaryChecks().filter(Check::measured).map(Check::name).toList();
       sheet.problem(
           row,
           column,

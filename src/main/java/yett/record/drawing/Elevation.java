@@ -168,7 +168,12 @@ public final class Elevation {
     for (double x : new double[] {0, shape.opening()}) {
       canvas.line(x, below - 0.05, x, below + 0.05, new Pen(Canvas.INK, 0.15));
     }
-    canvas.words("opening " + metres(shape.opening()), shape.opening() / 2, below, 4, "middle");
+    canvas.words(
+        "opening " + shape.units().in(metres(shape.opening())),
+        shape.opening() / 2,
+        below,
+        4,
+        "middle");
     canvas.words("seen from inside", -GateShape.BEYOND - MARGIN, below, 4, "start");
     canvas.words("scale " + scale, shape.tail() + MARGIN - 0.05, below, 4, "end");
   }

@@ -9,6 +9,7 @@ import yett.interview.Moment;
 import yett.interview.SiteFacts;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
+import yett.quantity.Units;
 
 /**
  * What a gate is drawn from, in metres. The opening reaches from 0, where the closed leaf ends, to
@@ -17,6 +18,7 @@ import yett.knowledge.SiteQuestion;
  * @param idler where the long free run of the chain ends, at the operator
  * @param bracket where it begins, on the leaf
  * @param sag how far that run hangs
+ * @param units in which the opening is said
  * @param assumed what nobody told and is drawn as is usual
  */
 public record GateShape(
@@ -31,6 +33,7 @@ public record GateShape(
     int beams,
     boolean edges,
     boolean loops,
+    Units units,
     List<String> assumed) {
   /** The rule base asks for no height; so high are most, and it is said that it is assumed. */
   static final double HEIGHT = 1.8;
@@ -63,7 +66,7 @@ public record GateShape(
     List<String> assumed = new ArrayList<>();
     double opening = metres(base, site, "opening", 5);
     if (!told.containsKey("opening")) {
-      assumed.add("opening " + site.getOrDefault("opening", "5 m"));
+      assumed.add("opening " + base.units().in(site.getOrDefault("opening", "5 m")));
     }
     boolean cantilever = is(site, "support", "cantilever");
     double leaf = cantilever ? COUNTERWEIGHT * opening : opening + BEYOND + TAIL;
@@ -93,6 +96,7 @@ public record GateShape(
         is(site, "beams", "two") ? 2 : is(site, "beams", "one") ? 1 : 0,
         is(site, "edges", "fitted"),
         is(site, "loops", "fitted"),
+        base.units(),
         assumed);
   }
 

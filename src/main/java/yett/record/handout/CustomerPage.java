@@ -17,7 +17,6 @@ import yett.knowledge.RuleBase;
 import yett.paper.Markup;
 import yett.record.drawing.Elevation;
 import yett.record.drawing.Spot;
-import yett.wording.GateWords;
 import yett.wording.Wording;
 
 /**
@@ -48,12 +47,7 @@ final class CustomerPage {
   void write(Markup page) {
     head.write(page);
     page.leaf("h1", "Record of work");
-    page.open("table", "class", "facts");
-    page.fact("Gate", visit.gate());
-    page.fact("What it is", new GateWords(base).line(state.told().site()));
-    page.fact("Date", visit.days());
-    page.fact("Our reference", visit.caseId());
-    page.close();
+    visit.facts(page, base);
     Outcome outcome = Outcome.of(state);
     page.leaf("p", outcome.words(), "class", outcome.inUse() ? "state" : "state stop");
     HtmlOutline lines = new HtmlOutline(page);

@@ -1,5 +1,6 @@
 package yett.record.handout;
 
+import java.time.ZoneId;
 import java.util.List;
 import yett.interview.Interview;
 import yett.interview.Interview.RankedCause;
@@ -18,14 +19,14 @@ record Findings(List<RankedCause> causes, List<Measured> readings, GateShape sha
   /** What is believed less is no finding. */
   private static final double FOUND = 0.5;
 
-  static Findings of(Moment moment, RuleBase base) {
+  static Findings of(Moment moment, RuleBase base, ZoneId zone) {
     GateShape shape = GateShape.of(moment, base);
     Spots spots = new Spots(shape);
     List<RankedCause> causes =
         moment.state().told().complaints().isEmpty()
             ? List.of()
             : Interview.ranking(moment, base).stream().filter(r -> r.chance() >= FOUND).toList();
-    List<Measured> readings = Measured.of(moment, base);
+    List<Measured> readings = Measured.of(moment, base, zone);
     causes.forEach(r -> spots.number(Spot.of(r.cause())));
     readings.forEach(r -> spots.number(r.spot()));
     return new Findings(causes, readings, shape, spots);

@@ -44,6 +44,16 @@ final class ForceSection {
       page.close();
     }
     page.close().close();
+    forces.points().stream()
+        .flatMap(p -> p.force().left().stream())
+        .max(Double::compare)
+        .ifPresent(
+            left ->
+                page.leaf(
+                    "p",
+                    "At most " + ForceWords.left(left) + ", where that was read.",
+                    "class",
+                    "note"));
     forces
         .worstCurve()
         .ifPresent(

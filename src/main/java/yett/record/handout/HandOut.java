@@ -1,5 +1,6 @@
 package yett.record.handout;
 
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.Set;
@@ -39,10 +40,12 @@ public final class HandOut {
   /**
    * @param caseId as the casebook calls it
    * @param gate the gate's name as people say it
+   * @param due when the gate is to be inspected next, if it is known
    */
-  public String html(Moment moment, String caseId, String gate, Set<Part> parts) {
-    Visit visit = new Visit(moment, caseId, gate, zone);
-    Findings findings = Findings.of(moment, expertise.base());
+  public String html(
+      Moment moment, String caseId, String gate, Optional<LocalDate> due, Set<Part> parts) {
+    Visit visit = new Visit(moment, caseId, gate, due, zone);
+    Findings findings = Findings.of(moment, expertise.base(), zone);
     return Page.of(
         "Record of work: " + gate,
         "Record of work at a gate",
@@ -59,7 +62,8 @@ public final class HandOut {
           }
           for (Part part : Part.values()) {
             if (parts.contains(part) && (!sheet || part == Part.LOG)) {
-              page.open("div", "class", first ? "first" : "part");
+              String tight = part == Part.TECHNICIAN ? " sheet" : "";
+              page.open("div", "class", (first ? "first" : "part") + tight);
               write(part, page, visit, findings);
               page.close();
               first = false;

@@ -1,5 +1,6 @@
 package yett.record.handout;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import yett.calculation.Trend;
@@ -13,7 +14,6 @@ import yett.knowledge.RuleBase;
 import yett.paper.Markup;
 import yett.record.InspectionSheet;
 import yett.record.drawing.TrendChart;
-import yett.wording.GateWords;
 import yett.wording.InspectionWords;
 import yett.wording.TrendWords;
 import yett.wording.UsualRange;
@@ -41,12 +41,7 @@ final class InspectionPage {
   void write(Markup page) {
     head.write(page);
     page.leaf("h1", "Inspection for " + inspection.kind().word());
-    page.open("table", "class", "facts");
-    page.fact("Gate", visit.gate());
-    page.fact("What it is", new GateWords(base).line(moment.state().told().site()));
-    page.fact("Date", visit.days());
-    page.fact("Our reference", visit.caseId());
-    page.close();
+    visit.facts(page, base);
     boolean passed = moment.state().closed().equals(Optional.of(Ending.INSPECTED));
     page.leaf(
         "p",
@@ -92,7 +87,7 @@ final class InspectionPage {
             c -> {
               Trend trend = trends.of(c).orElseThrow();
               page.open("div", "class", "drawing");
-              page.leaf("p", InspectionWords.name(c), "class", "note");
+              page.leaf("p", c.name(), "class", "note");
               new TrendChart(
                       c.measures().orElseThrow(),
                       trends.points(c),
@@ -110,16 +105,24 @@ final class InspectionPage {
     }
     page.leaf("h2", "Measured");
     page.open("table").open("thead").open("tr");
-    for (String head : List.of("Measured", "Reading", "Usual here", "Baseline", "Verdict")) {
+    boolean compared = measured.stream().anyMatch(r -> words.baseline(r.check()).isPresent());
+    List<String> heads = new ArrayList<>(List.of("Measured", "Reading", "Usual here"));
+    if (compared) { // a gate that was just mounted has none
+      heads.add("Baseline");
+    }
+    heads.add("Verdict");
+    for (String head : heads) {
       page.leaf("th", head, "scope", "col");
     }
     page.close().close().open("tbody");
     for (Result r : measured) {
       page.open("tr");
-      page.leaf("td", InspectionWords.name(r.check()));
+      page.leaf("td", r.check().name());
       page.leaf("td", words.found(r));
       page.leaf("td", UsualRange.of(moment, r.check()).orElse("none known"));
-      page.leaf("td", words.baseline(r.check()).orElse(""));
+      if (compared) {
+        page.leaf("td", words.baseline(r.check()).orElse(""));
+      }
       verdict(page, r);
       page.close();
     }
@@ -133,7 +136,7 @@ final class InspectionPage {
     for (int i = 0; i < proofs.size(); i += 2) {
       page.open("tr");
       for (Result r : proofs.subList(i, Math.min(i + 2, proofs.size()))) {
-        page.leaf("td", InspectionWords.name(r.check()));
+        page.leaf("td", r.check().name());
         verdict(page, r);
       }
       page.close();

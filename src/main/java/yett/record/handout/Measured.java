@@ -1,17 +1,20 @@
 package yett.record.handout;
 
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import yett.interview.CaseState.Answered;
+import yett.interview.Event;
 import yett.interview.Moment;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
 import yett.knowledge.RuleBase;
 import yett.record.drawing.Spot;
 import yett.rules.Conclusion.Finding;
+import yett.wording.InspectionWords;
 import yett.wording.UsualRange;
 import yett.wording.Wording;
 
@@ -22,6 +25,7 @@ import yett.wording.Wording;
  * @param found the first reading; empty if it was read only after a repair
  * @param left the last reading after a repair; empty if there is none
  * @param usual the range on this gate; empty if none is known
+ * @param baseline what it read when the gate was in order, and when; empty if nobody knows
  * @param verdict in plain words
  * @param fine whether the last reading is in order; empty if nobody can say
  */
@@ -30,12 +34,13 @@ record Measured(
     String found,
     String left,
     String usual,
+    String baseline,
     String verdict,
     Optional<Boolean> fine,
     Optional<Spot> spot) {
 
   /** All readings of a case, a line for each thing that was measured, in the order of the work. */
-  static List<Measured> of(Moment moment, RuleBase base) {
+  static List<Measured> of(Moment moment, RuleBase base, ZoneId zone) {
     Map<String, List<Answered>> byCheck = new LinkedHashMap<>();
     for (Answered a : moment.state().answers()) {
       Check check = base.checks().get(a.check());
@@ -44,26 +49,42 @@ record Measured(
       }
     }
     return byCheck.entrySet().stream()
-        .map(e -> row(moment, base.checks().get(e.getKey()), e.getValue()))
+        .map(e -> row(moment, base, zone, e.getKey(), e.getValue()))
         .toList();
   }
 
-  private static Measured row(Moment moment, Check check, List<Answered> readings) {
+  private static Measured row(
+      Moment moment, RuleBase base, ZoneId zone, String id, List<Answered> readings) {
+    Check check = base.checks().get(id);
     Measures measures = check.measures().orElseThrow();
     Answered first = readings.get(0);
     Answered last = readings.get(readings.size() - 1);
     Optional<Finding> finding = moment.judgement().finding(last.event());
-    Optional<Boolean> fine = finding.map(f -> check.indexOf(f.outcome()) == 0);
+    boolean repaired = repairedSince(moment, base, last);
+    Optional<Boolean> fine =
+        finding.map(f -> check.indexOf(f.outcome()) == 0).filter(f -> f || !repaired);
     return new Measured(
-        check.ask(),
+        check.name(),
         first.epoch() == 0 ? shown(measures, first) : "",
         last.epoch() > 0 ? shown(measures, last) : "",
         UsualRange.of(moment, check).orElse("none known"),
+        new InspectionWords(base, moment, zone).baseline(check).orElse(""),
         before(moment, check, first, last)
             + fine.map(f -> f ? "in order" : "not in order: " + band(finding.get()))
+                .or(() -> finding.map(f -> band(f) + "; repaired since"))
                 .orElse("no judgement"),
         fine,
         Spot.of(check));
+  }
+
+  /** Whether something was repaired after this reading that it tells of. */
+  private static boolean repairedSince(Moment moment, RuleBase base, Answered reading) {
+    return moment.state().work().deeds().stream()
+        .anyMatch(
+            d ->
+                d.number() > reading.event()
+                    && d.event() instanceof Event.Repaired done
+                    && base.changes(done.repair(), reading.check()));
   }
 
   /** What was put right is to be seen, too. */

@@ -22,6 +22,10 @@ final class Tables {
     head(page, "As found", "short");
     head(page, "As left", "short");
     head(page, "Usual here", "short");
+    boolean compared = findings.readings().stream().anyMatch(r -> !r.baseline().isEmpty());
+    if (compared) {
+      head(page, "When in order", "short");
+    }
     head(page, "Verdict", "short");
     page.close().close().open("tbody");
     for (Measured row : findings.readings()) {
@@ -31,15 +35,20 @@ final class Tables {
       page.leaf("td", unbroken(row.found()));
       page.leaf("td", unbroken(row.left()));
       page.leaf("td", unbroken(row.usual()));
+      if (compared) {
+        page.leaf("td", unbroken(row.baseline()));
+      }
       page.leaf("td", row.verdict(), "class", tone(row.fine()));
       page.close();
     }
     page.close().close();
   }
 
-  /** A figure and its unit stay on one line. */
+  /** A figure and its unit stay on one line, and so does a date. */
   private static String unbroken(String words) {
-    return words.replaceAll("(?<=\\d) (?=[^\\d\\s])(?!to )", "\u00a0");
+    return words
+        .replaceAll("(?<=\\d) (?=[^\\d\\s])(?!to |on )", "\u00a0")
+        .replaceAll("(?<=\\d)-(?=\\d)", "\u2011");
   }
 
   private static void head(Markup page, String words, String kind) {

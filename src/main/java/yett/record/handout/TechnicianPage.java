@@ -54,6 +54,7 @@ final class TechnicianPage {
     lines.list("Parts that belong to what was done", parts());
     lines.end();
     Tables.measured(page, findings);
+    ForceSection.write(page, moment);
     suspicion(page);
     drawings(page);
   }

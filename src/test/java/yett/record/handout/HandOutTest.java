@@ -3,6 +3,7 @@ package yett.record.handout;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -42,7 +43,7 @@ class HandOutTest {
 
   static String html(Letterhead firm, Moment moment, String gate, Set<Part> parts) {
     return new HandOut(Shipped.QUICK, firm, Optional.<Picture>empty(), ZoneOffset.UTC)
-        .html(moment, "2026-0001", gate, parts);
+        .html(moment, "2026-0001", gate, Optional.of(LocalDate.parse("2027-03-02")), parts);
   }
 
   private static Document page(Part... parts) {
@@ -62,7 +63,7 @@ class HandOutTest {
     assertThat(words)
         .contains("Quayside Gates & Sons", "Harrow Quay", "Chandler's gate", "2 March 2026")
         .contains("The gate is back in use.", "Chain too slack", "Take up the chain.")
-        .contains("190 mm84 mm45 mm to 90.1 mmvery slack; now in order")
+        .contains("190 mm84 mm53.7 mm to 107 mmslack; now in order")
         .contains("Does breaking the beam stop and reverse the closing leaf?passed")
         .contains("For the owner: name, date, signature");
   }
@@ -87,6 +88,44 @@ class HandOutTest {
         .contains("connecting link for the chain size, about 4.00 EUR")
         .contains("190 mm", "could not be told", "How the gate stands");
     assertThat(words).doesNotContain("Is anybody hurt");
+  }
+
+  @Test
+  void a_repair_is_told_with_what_was_read_when_the_gate_was_in_order_and_when_it_is_due() {
+    List<Event> events = new ArrayList<>(CHANDLER.entries().stream().map(Entry::event).toList());
+    Event.Earlier sound =
+        new Event.Earlier("chain-sag", 78, Instant.parse("2025-03-03T09:00:00Z"), true);
+    events.set(
+        0, new Event.Opened("Net loft", Role.TECHNICIAN, "", Optional.empty(), List.of(sound)));
+    Moment repaired = moment(events.toArray(Event[]::new));
+    String customer = html(FIRM, repaired, "Net loft", EnumSet.of(Part.CUSTOMER));
+    assertThat(words(Pages.parsed(customer)))
+        .contains("Date2 March 2026; next inspection due on 2 March 2027")
+        .contains(
+            "When in order", "Chain sag190 mm84 mm53.7 mm to 107 mm78 mm on 2025\u201103\u201103");
+    String next =
+        words(Pages.parsed(html(FIRM, repaired, "Net loft", EnumSet.of(Part.TECHNICIAN))));
+    assertThat(next)
+        .contains(
+            "For the next technician", "Opening, post to post: 6 m. All else is taken as usual.")
+        .doesNotContain("What comes next", "Roller chain");
+  }
+
+  @Test
+  void both_pages_have_the_force_at_each_place_against_what_is_allowed() {
+    List<Event> events = new ArrayList<>(CHANDLER.entries().stream().map(Entry::event).toList());
+    events.add(
+        events.size() - 1,
+        new Event.ForceTaken(
+            "reversal-closing", 300, Event.Height.LOW, 312, 0.31, Optional.of(18.0), List.of()));
+    Moment measured = moment(events.toArray(Event[]::new));
+    for (Part part : List.of(Part.CUSTOMER, Part.TECHNICIAN)) {
+      String html = html(FIRM, measured, HarrowQuay.CHANDLER, EnumSet.of(part));
+      assertThat(words(Pages.parsed(html)))
+          .contains("Force on an obstruction (EN 12453)")
+          .contains("closinggap 300 mm, 50 mm above the ground312 N400 N310 ms750 ms")
+          .contains("At most 18 N after 5 s (25 N allowed)");
+    }
   }
 
   @Test

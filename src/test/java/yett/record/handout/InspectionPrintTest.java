@@ -66,14 +66,14 @@ class InspectionPrintTest {
   }
 
   private static Moment moment() {
+    return moment(
+        InspectionKind.SERVICE, List.of(sag(3, 62, true), sag(1, 75, false), sag(2, 69, false)));
+  }
+
+  private static Moment moment(InspectionKind kind, List<Event.Earlier> earlier) {
     List<Event> events =
         List.of(
-            new Event.Opened(
-                "Net loft",
-                Role.TECHNICIAN,
-                "any",
-                Optional.of(InspectionKind.SERVICE),
-                List.of(sag(3, 62, true), sag(1, 75, false), sag(2, 69, false))),
+            new Event.Opened("Net loft", Role.TECHNICIAN, "any", Optional.of(kind), earlier),
             new Event.SiteTaken(),
             new Event.Answered("chain-sag", new Answer.Read("82 mm", 82)),
             force(Event.Height.LOW, 380, Event.ForceTaken.thinned(curve(), 0.11)),
@@ -113,6 +113,17 @@ class InspectionPrintTest {
           .contains("gap 50 mm, at the middle 452 N 400 N 420 ms 750 ms over the limits");
       assertThat(words).doesNotContain("chain-sag", "reversal-closing", " dB");
     }
+  }
+
+  @Test
+  void baselines_have_a_column_only_where_there_is_one() {
+    Moment first = moment(InspectionKind.COMMISSIONING, List.of());
+    EnumSet<Part> parts = EnumSet.of(Part.CUSTOMER);
+    assertThat(HandOutTest.html(HandOutTest.FIRM, MOMENT, "Net loft", parts))
+        .contains(">Baseline<", "62 mm on");
+    assertThat(HandOutTest.html(HandOutTest.FIRM, first, "Net loft", parts))
+        .contains(">Chain sag<", "82")
+        .doesNotContain("Baseline");
   }
 
   @ParameterizedTest

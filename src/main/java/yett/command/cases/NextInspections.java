@@ -1,0 +1,55 @@
+package yett.command.cases;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import yett.desk.Desk;
+import yett.desk.GateMemory;
+import yett.desk.StoredEntries;
+import yett.figures.GateHistory;
+import yett.figures.NextInspection;
+import yett.interview.Entry;
+
+/** When a gate is to be inspected next, as it stood at the end of a visit. */
+final class NextInspections {
+  private final Desk desk;
+
+  NextInspections(Desk desk) {
+    this.desk = desk;
+  }
+
+  /**
+   * Empty for a gate that passed no inspection yet, or that is not looked after any more.
+   *
+   * @param visit its events
+   */
+  Optional<LocalDate> after(String gate, List<Entry> visit, ZoneId zone) {
+    if (visit.isEmpty() || desk.casebook().site(gate).flatMap(GateMemory::retired).isPresent()) {
+      return Optional.empty();
+    }
+    Instant until = visit.get(visit.size() - 1).at();
+    List<GateHistory.Past> past = new ArrayList<>();
+    desk.casebook()
+        .forEach(
+            desk.casebook().casesAt(gate).stream()
+                .filter(line -> !line.opened().isAfter(until))
+                .toList(),
+            (line, events) ->
+                past.add(
+                    GateHistory.Past.of(
+                        line.id().toString(),
+                        line.opened(),
+                        line.summary().cause(),
+                        StoredEntries.readable(events))));
+    NextInspection next =
+        NextInspection.of(
+            new GateHistory(past),
+            desk.firm().inspectEvery(),
+            LocalDate.ofInstant(until, zone),
+            zone);
+    return next.last().map(last -> next.day());
+  }
+}

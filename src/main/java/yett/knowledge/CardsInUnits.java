@@ -1,0 +1,96 @@
+package yett.knowledge;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import yett.quantity.Units;
+
+/**
+ * The sentences of cards, which are written in SI units, as somebody reads them who works in
+ * others. What is read out on the telephone stays as it is written.
+ */
+record CardsInUnits(Units units) {
+
+  <T> Map<String, T> each(Map<String, T> cards, UnaryOperator<T> card) {
+    Map<String, T> all = new LinkedHashMap<>();
+    cards.forEach((id, one) -> all.put(id, card.apply(one)));
+    return all;
+  }
+
+  Cause cause(Cause c) {
+    return new Cause(
+        c.id(),
+        units.in(c.name()),
+        c.area(),
+        c.prior(),
+        c.consequences(),
+        c.leadsTo(),
+        c.retestFails(),
+        c.onlyIf(),
+        units.in(c.arises()),
+        units.in(c.prevent()),
+        c.source());
+  }
+
+  Repair repair(Repair r) {
+    return new Repair(
+        r.id(),
+        units.in(r.name()),
+        all(r.steps()),
+        r.removes(),
+        r.minutes(),
+        r.parts(),
+        r.needs(),
+        r.who(),
+        r.hazards(),
+        r.entails(),
+        r.proofs(),
+        r.onlyIf(),
+        r.source());
+  }
+
+  SetUp setUp(SetUp s) {
+    return new SetUp(
+        s.id(),
+        units.in(s.name()),
+        s.enterMinutes(),
+        s.leaveMinutes(),
+        s.who(),
+        s.hazards(),
+        s.within(),
+        s.excludes(),
+        all(s.enter()),
+        all(s.leave()),
+        s.source());
+  }
+
+  Caution caution(Caution c) {
+    return new Caution(
+        c.id(),
+        c.hazard(),
+        c.word(),
+        units.in(c.what()),
+        units.in(c.harm()),
+        units.in(c.avoid()),
+        c.source());
+  }
+
+  Stop stop(Stop s) {
+    Map<Role, List<Stop.Line>> now = new LinkedHashMap<>();
+    s.now()
+        .forEach(
+            (role, lines) ->
+                now.put(
+                    role,
+                    lines.stream()
+                        .map(line -> new Stop.Line(units.in(line.text()), line.deed()))
+                        .toList()));
+    return new Stop(
+        s.id(), units.in(s.name()), now, s.leaves(), s.goesOn(), s.inquiry(), s.source());
+  }
+
+  private List<String> all(List<String> sentences) {
+    return sentences.stream().map(units::in).toList();
+  }
+}
