@@ -23,6 +23,7 @@ import yett.command.gates.GateLifeCommands;
 import yett.command.gates.GateTransferCommands;
 import yett.command.gates.GatesCommands;
 import yett.command.gates.UnitsCommands;
+import yett.command.gates.UsualGateCommands;
 import yett.command.knowledge.AnomaliesCommands;
 import yett.command.knowledge.BundleCommands;
 import yett.command.knowledge.CheckCommands;
@@ -63,6 +64,7 @@ final class AllCommands {
     add(DueCommands.class, () -> new DueCommands(desk(), console()));
     add(UnitsCommands.class, () -> new UnitsCommands(desk(), console()));
     add(DemoCommands.class, () -> new DemoCommands(desk(), console()));
+    add(UsualGateCommands.class, () -> new UsualGateCommands(desk(), console()));
     add(GateEntryCommands.class, () -> new GateEntryCommands(desk(), console()));
     add(GateLifeCommands.class, () -> new GateLifeCommands(desk(), console()));
     add(GateTransferCommands.class, () -> new GateTransferCommands(desk(), console(), output()));

@@ -186,12 +186,38 @@ public final class Desk implements AutoCloseable {
   public RuleBase base() {
     synchronized (knowing) {
       if (base == null) {
-        RuleBase cards =
-            choice.shipped() ? ShippedKnowledge.ruleBase() : RuleBase.read(choice.source());
-        base = firm().in(cards).in(units());
+        RuleBase cards = cards();
+        base = cards.usually(usualGate(cards)).in(units());
       }
       return base;
     }
+  }
+
+  private RuleBase cards() {
+    return firm()
+        .in(choice.shipped() ? ShippedKnowledge.ruleBase() : RuleBase.read(choice.source()));
+  }
+
+  /**
+   * What is taken as usual on this computer at a gate of which it was not told; else the cards'.
+   */
+  public Map<String, String> usualGate() {
+    return usualGate(base());
+  }
+
+  private Map<String, String> usualGate(RuleBase cards) {
+    return new UsualGate(directory.settings()).answers(cards);
+  }
+
+  /**
+   * Takes these answers to site questions as usual from now on, and no others than the cards' for
+   * the rest.
+   *
+   * @throws UncheckedIOException if it cannot be kept
+   */
+  public void takeAsUsual(Map<String, String> answers) {
+    new UsualGate(directory.settings()).keep(answers);
+    forget();
   }
 
   /** A rule base with what the firm's settings on this computer decide. */
@@ -212,6 +238,10 @@ public final class Desk implements AutoCloseable {
   /** Shows everything in these units from now on. */
   public void workIn(Units units) {
     keep(unitsFile(), units.word());
+    forget();
+  }
+
+  private void forget() {
     synchronized (knowing) {
       base = null;
       expertise = null;
@@ -320,11 +350,12 @@ public final class Desk implements AutoCloseable {
    */
   public Expertise trial() {
     synchronized (knowing) {
-      if (expertise != null || choice.shipped()) {
+      boolean asItIs = usualGate().isEmpty(); // a written case means the cards' usual gate
+      if (asItIs && (expertise != null || choice.shipped())) {
         return expertise();
       }
       if (trial == null) {
-        trial = ruleBases.open(base());
+        trial = ruleBases.open(asItIs ? base() : cards().in(units()));
       }
       return trial;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -122,6 +123,45 @@ public record RuleBase(
       List<AddOn> otherAddOns) {
     return with(
         fingerprint, causes, checks, histories, repairs, otherRules, otherTables, otherAddOns);
+  }
+
+  /**
+   * With other usual answers to site questions, under another fingerprint: a case that was begun
+   * with others is told that what it takes as usual has changed.
+   *
+   * @param usual question to its usual answer, each one that the question can have
+   */
+  public RuleBase usually(Map<String, String> usual) {
+    if (usual.isEmpty()) {
+      return this;
+    }
+    Map<String, SiteQuestion> asked = new LinkedHashMap<>(siteQuestions);
+    StringBuilder otherFingerprint = new StringBuilder(fingerprint);
+    new TreeMap<>(usual)
+        .forEach(
+            (id, answer) -> {
+              asked.computeIfPresent(id, (q, question) -> question.usually(answer));
+              otherFingerprint.append('+').append(id).append('=').append(answer);
+            });
+    return new RuleBase(
+        otherFingerprint.toString(),
+        edition,
+        causes,
+        effects,
+        checks,
+        histories,
+        repairs,
+        setUps,
+        cautions,
+        stops,
+        asked,
+        planning,
+        telephone,
+        mainsParts,
+        rules,
+        tables,
+        addOns,
+        kept);
   }
 
   /** The same content for somebody who works in these units. */

@@ -34,6 +34,12 @@ public record SiteQuestion(
   /** Which grows by itself from one visit to the next. */
   public static final String BATTERY_AGE = "battery-age";
 
+  /** With another usual answer; what it followed and from when it counted go with the old one. */
+  SiteQuestion usually(String answer) {
+    return new SiteQuestion(
+        id, name, ask, measures, choices, answer, Optional.empty(), zeroAfter, why, onlyIf, source);
+  }
+
   /** The same question for somebody who works in these units. */
   SiteQuestion in(Units units) {
     return measures.isEmpty()

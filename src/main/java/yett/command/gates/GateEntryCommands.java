@@ -3,7 +3,6 @@ package yett.command.gates;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import yett.command.common.Completions;
@@ -13,9 +12,6 @@ import yett.console.Block;
 import yett.console.Console;
 import yett.desk.Desk;
 import yett.desk.GateMemory;
-import yett.interview.SiteFacts;
-import yett.knowledge.Names;
-import yett.knowledge.SiteQuestion;
 import yett.wording.GateWords;
 
 /** {@code gates add} and {@code gates describe}: a gate as installed, without a case. */
@@ -74,50 +70,11 @@ public final class GateEntryCommands {
 
   private void keep(String name, Map<String, String> before, List<String> told) {
     Map<String, String> answers = new LinkedHashMap<>(before);
-    told.forEach(word -> answer(word, answers));
+    answers.putAll(GateAnswers.of(told, desk.base()));
     if (!new GateMemory(desk.casebook(), desk.clock()).keep(name, answers)) {
       throw new UsageException(
           "It could not be kept: the casebook cannot be reached. Try again when it can.");
     }
     console.show(Block.paragraph(name + ": " + new GateWords(desk.base()).line(answers) + "."));
-  }
-
-  private void answer(String word, Map<String, String> answers) {
-    int equals = word.indexOf('=');
-    String id = equals < 0 ? word : word.substring(0, equals);
-    Map<String, SiteQuestion> questions = desk.base().siteQuestions();
-    if (equals < 0 || !questions.containsKey(id)) {
-      throw new UsageException(
-          "\""
-              + word
-              + "\" is not a question about a gate. "
-              + Names.advice(id, questions.keySet()));
-    }
-    SiteQuestion question = questions.get(id);
-    String answer = word.substring(equals + 1).strip();
-    if (!SiteFacts.canBe(question, answer)) {
-      throw new UsageException(
-          "\"" + answer + "\" is not an answer to: " + question.ask() + " " + possible(question));
-    }
-    answers.put(id, answer);
-  }
-
-  static String possible(SiteQuestion question) {
-    return question
-        .measures()
-        .map(
-            m ->
-                "Write a reading from "
-                    + m.show(m.least())
-                    + " to "
-                    + m.show(m.most())
-                    + ", such as "
-                    + question.usual()
-                    + ".")
-        .orElseGet(
-            () ->
-                question.choices().entrySet().stream()
-                    .map(e -> e.getKey() + " (" + e.getValue() + ")")
-                    .collect(Collectors.joining(", ", "Known: ", ".")));
   }
 }

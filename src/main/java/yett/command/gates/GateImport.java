@@ -137,6 +137,6 @@ final class GateImport {
   }
 
   private static String refusal(SiteQuestion question, String cell) {
-    return "\"" + cell + "\" is no answer. " + GateEntryCommands.possible(question);
+    return "\"" + cell + "\" is no answer. " + GateAnswers.possible(question);
   }
 }

@@ -1,0 +1,66 @@
+package yett.command.gates;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import yett.command.common.UsageException;
+import yett.interview.SiteFacts;
+import yett.knowledge.Names;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SiteQuestion;
+
+/** What a command line says of a gate, each as {@code QUESTION=ANSWER}. */
+final class GateAnswers {
+  private GateAnswers() {}
+
+  /**
+   * Question to answer, in the order in which they stand.
+   *
+   * @throws UsageException for the first that is none
+   */
+  static Map<String, String> of(List<String> words, RuleBase base) {
+    Map<String, String> answers = new LinkedHashMap<>();
+    words.forEach(word -> answer(word, base, answers));
+    return answers;
+  }
+
+  private static void answer(String word, RuleBase base, Map<String, String> answers) {
+    int equals = word.indexOf('=');
+    String id = equals < 0 ? word : word.substring(0, equals);
+    Map<String, SiteQuestion> questions = base.siteQuestions();
+    if (equals < 0 || !questions.containsKey(id)) {
+      throw new UsageException(
+          "\""
+              + word
+              + "\" is not a question about a gate. "
+              + Names.advice(id, questions.keySet()));
+    }
+    SiteQuestion question = questions.get(id);
+    String answer = word.substring(equals + 1).strip();
+    if (!SiteFacts.canBe(question, answer)) {
+      throw new UsageException(
+          "\"" + answer + "\" is not an answer to: " + question.ask() + " " + possible(question));
+    }
+    answers.put(id, answer);
+  }
+
+  static String possible(SiteQuestion question) {
+    return question
+        .measures()
+        .map(
+            m ->
+                "Write a reading from "
+                    + m.show(m.least())
+                    + " to "
+                    + m.show(m.most())
+                    + ", such as "
+                    + question.usual()
+                    + ".")
+        .orElseGet(
+            () ->
+                question.choices().entrySet().stream()
+                    .map(e -> e.getKey() + " (" + e.getValue() + ")")
+                    .collect(Collectors.joining(", ", "Known: ", ".")));
+  }
+}

@@ -1,0 +1,77 @@
+package yett.command.gates;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.springframework.shell.core.command.annotation.Arguments;
+import org.springframework.shell.core.command.annotation.Command;
+import yett.command.common.UsageException;
+import yett.console.Block;
+import yett.console.Console;
+import yett.desk.Desk;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SiteQuestion;
+import yett.wording.GateWords;
+
+/** {@code gates usual}: what is taken for granted of a gate until somebody tells. */
+public final class UsualGateCommands {
+  private static final String AS_SHIPPED = "as-shipped";
+
+  private static final String USUAL =
+      "Usage: gates usual [QUESTION=ANSWER... | as-shipped]. What is taken as usual at a gate of"
+          + " which nobody has told it, on this computer. Such as, where most gates have limit"
+          + " switches, no marker and no batteries: gates usual marker=none batteries=none"
+          + " supply-volts=230. Choose it once, before the first gate: what nobody told of a gate"
+          + " that is known already is taken anew as well. Cases written for replay and practice"
+          + " keep the usual gate of the rule base.";
+
+  private final Desk desk;
+  private final Console console;
+
+  public UsualGateCommands(Desk desk, Console console) {
+    this.desk = desk;
+    this.console = console;
+  }
+
+  @Command(
+      name = {"gates", "usual"},
+      description = "what is taken as usual at a gate here",
+      help = USUAL)
+  public void usual(@Arguments List<String> words) {
+    if (words.contains(AS_SHIPPED)) {
+      if (words.size() > 1) {
+        throw new UsageException(USUAL);
+      }
+      desk.takeAsUsual(Map.of());
+    } else if (!words.isEmpty()) {
+      Map<String, String> usual = new LinkedHashMap<>(desk.usualGate());
+      usual.putAll(GateAnswers.of(words, desk.base()));
+      desk.takeAsUsual(usual);
+    }
+    show();
+  }
+
+  private void show() {
+    RuleBase base = desk.base();
+    console.show(
+        Block.paragraph(
+            "Taken as usual where nobody has told otherwise: "
+                + new GateWords(base).line(Map.of())
+                + "."));
+    Map<String, String> chosen = desk.usualGate();
+    if (chosen.isEmpty()) {
+      console.show(
+          Block.paragraph(
+              "All of it is as in the rule base. Choose what most gates here have: help gates"
+                  + " usual."));
+      return;
+    }
+    chosen.forEach(
+        (question, answer) ->
+            console.show(Block.paragraph(said(base.siteQuestions().get(question), answer))));
+  }
+
+  private static String said(SiteQuestion question, String answer) {
+    return question.name() + ": " + question.said(answer) + " (chosen here)";
+  }
+}

@@ -1,0 +1,87 @@
+package yett.desk;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import yett.files.BoundedFile;
+import yett.files.OwnFiles;
+import yett.files.WholeFile;
+import yett.interview.SiteFacts;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SiteQuestion;
+
+/**
+ * What most gates have where this computer is used: other regions have other supplies, other kinds
+ * of operator no batteries or no marker. One answer to a line.
+ */
+final class UsualGate {
+  private static final String NAME = "usual-gate.txt";
+
+  /** Bytes; every site question many times over. */
+  private static final int LARGEST = 1 << 14;
+
+  private final Path folder;
+
+  /**
+   * @param settings folder of what was decided on this computer
+   */
+  UsualGate(Path settings) {
+    this.folder = settings;
+  }
+
+  /**
+   * Question to its usual answer. What no card asks any more, or is no answer to it, does not
+   * count.
+   *
+   * @throws UncheckedIOException if it cannot be read
+   */
+  Map<String, String> answers(RuleBase base) {
+    Map<String, String> answers = new TreeMap<>();
+    text()
+        .lines()
+        .map(line -> line.split("=", 2))
+        .filter(parts -> parts.length == 2)
+        .forEach(
+            parts -> {
+              SiteQuestion question = base.siteQuestions().get(parts[0].strip());
+              String answer = parts[1].strip();
+              if (question != null && SiteFacts.canBe(question, answer)) {
+                answers.put(question.id(), answer);
+              }
+            });
+    return answers;
+  }
+
+  private String text() {
+    Path file = folder.resolve(NAME);
+    try {
+      return Files.exists(file) && OwnFiles.isOurs(file) ? BoundedFile.text(file, LARGEST) : "";
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot read what is usual here in " + file, e);
+    }
+  }
+
+  /**
+   * In place of what was kept before.
+   *
+   * @throws UncheckedIOException if it cannot be written
+   */
+  void keep(Map<String, String> answers) {
+    String text =
+        new TreeMap<>(answers)
+            .entrySet().stream()
+                .map(e -> e.getKey() + "=" + e.getValue() + "\n")
+                .collect(Collectors.joining());
+    try {
+      OwnFiles.folder(folder);
+      WholeFile.replaceOwn(folder.resolve(NAME), text.getBytes(StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot keep what is usual here in " + folder, e);
+    }
+  }
+}
