@@ -9,7 +9,6 @@ import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.Questions;
 import yett.command.diagnose.SaidBesides;
 import yett.command.diagnose.Sitting;
-import yett.console.Block;
 import yett.interview.Event;
 import yett.interview.Moment;
 import yett.interview.SomeSteps;
@@ -21,17 +20,16 @@ import yett.interview.Step;
  */
 public final class Calling {
   private final Sitting sitting;
-  private final PromptRequests wishes;
   private final CallSteps deeds;
   private final SendScreen send;
   private final WhoCalls whoCalls;
   private final SaidSince since;
+  private final OpeningWords words;
   private final ComplaintChoice complaints;
   private final Circumstances circumstances;
   private final CallQuestion question;
   private final SaidBesides besides;
   private final Map<String, String> knownSite;
-  private boolean wordsAsked;
 
   /**
    * @param knownSite what is known of the gate from earlier cases
@@ -39,11 +37,11 @@ public final class Calling {
   public Calling(
       Sitting sitting, PromptRequests wishes, Questions questions, Map<String, String> knownSite) {
     this.sitting = sitting;
-    this.wishes = wishes;
     this.whoCalls = new WhoCalls(sitting, wishes);
     this.deeds = new CallSteps(sitting, questions);
     this.send = new SendScreen(sitting, questions, whoCalls);
     this.since = new SaidSince(sitting, wishes);
+    this.words = new OpeningWords(sitting, wishes, since);
     this.complaints = new ComplaintChoice(sitting, wishes, questions);
     this.circumstances = new Circumstances(sitting, questions);
     this.question = new CallQuestion(sitting, wishes);
@@ -71,9 +69,7 @@ public final class Calling {
 
     @Override
     public Runnable askDangers(Step.AskDangers step) {
-      boolean beginning =
-          !wordsAsked && (since.isAnotherCall() || moment.state().told().said().isEmpty());
-      return beginning ? Calling.this::askWords : other(step);
+      return words.areDue(moment) ? words::ask : other(step);
     }
 
     @Override
@@ -164,10 +160,7 @@ public final class Calling {
    */
   public void ringsAgain(List<Event> said) {
     since.ringsAgain();
-    if (!said.isEmpty()) {
-      wordsAsked = true;
-      sitting.record(said.toArray(Event[]::new));
-    }
+    words.take(said);
   }
 
   /** The open case in which this call goes on. */
@@ -178,23 +171,6 @@ public final class Calling {
   /** Whether what was said since the last time neither ends the call nor answers something. */
   private boolean goesOn() {
     return !since.endsItAnew() && !besides.ask();
-  }
-
-  private void askWords() {
-    sitting.ears().prepare(); // made ready while the caller talks
-    sitting.show(
-        Block.heading("The call"),
-        Block.paragraph("\"What is wrong with the gate?\" Type what is said, as it is said."));
-    while (true) {
-      String words = sitting.line("In the caller's own words").strip();
-      if (words.isEmpty() || !wishes.grant(words)) {
-        wordsAsked = true;
-        if (!words.isEmpty()) {
-          sitting.record(new Event.Said(words));
-        }
-        return;
-      }
-    }
   }
 
   /** What is known of the gate is taken; a caller is not asked for feeders and classes. */

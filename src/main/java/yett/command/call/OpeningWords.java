@@ -1,0 +1,52 @@
+package yett.command.call;
+
+import java.util.List;
+import yett.command.diagnose.PromptRequests;
+import yett.command.diagnose.Sitting;
+import yett.console.Block;
+import yett.interview.Event;
+import yett.interview.Moment;
+
+/** What a caller says of themselves, before anything is asked: once a call. */
+final class OpeningWords {
+  private final Sitting sitting;
+  private final PromptRequests wishes;
+  private final SaidSince since;
+  private boolean asked;
+
+  OpeningWords(Sitting sitting, PromptRequests wishes, SaidSince since) {
+    this.sitting = sitting;
+    this.wishes = wishes;
+    this.since = since;
+  }
+
+  /** Whether the call begins now, or somebody calls once more. */
+  boolean areDue(Moment moment) {
+    return !asked && (since.isAnotherCall() || moment.state().told().said().isEmpty());
+  }
+
+  /** Keeps what was said already on this call, so that it is not asked for. */
+  void take(List<Event> said) {
+    if (!said.isEmpty()) {
+      asked = true;
+      sitting.record(said.toArray(Event[]::new));
+    }
+  }
+
+  void ask() {
+    sitting.ears().prepare(); // made ready while the caller talks
+    sitting.show(
+        Block.heading("The call"),
+        Block.paragraph("\"What is wrong with the gate?\" Type what is said, as it is said."));
+    while (true) {
+      String words = sitting.line("In the caller's own words").strip();
+      if (words.isEmpty() || !wishes.grant(words)) {
+        asked = true;
+        if (!words.isEmpty()) {
+          sitting.record(new Event.Said(words));
+        }
+        return;
+      }
+    }
+  }
+}
