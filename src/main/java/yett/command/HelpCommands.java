@@ -11,12 +11,7 @@ import yett.console.Block;
 import yett.console.Console;
 
 /** {@code help}: what the program can be told to do. */
-public final class HelpCommands {
-  private final Console console;
-
-  public HelpCommands(Console console) {
-    this.console = console;
-  }
+public record HelpCommands(Console console) {
 
   @Command(
       name = "help",

@@ -21,7 +21,7 @@ import yett.knowledge.Role;
 import yett.record.DispatchPage;
 
 /** {@code call} and {@code dispatch}: somebody on the telephone, and whoever is sent. */
-public final class CallCommands {
+public record CallCommands(Desk desk, Console console, StandardStreams output) {
   private static final String CALL =
       "Usage: call [GATE]. GATE is the name of the gate; what is known of it from earlier cases "
           + "is taken over. Read out what is on the screen, one thing at a time.";
@@ -29,16 +29,6 @@ public final class CallCommands {
   private static final String DISPATCH =
       "Usage: dispatch CASE [--json]. CASE is its number, such as 2026-0007 or 7. The sheet goes "
           + "to standard output as Markdown; its JSON keeps to shared/dispatch.schema.json.";
-
-  private final Desk desk;
-  private final Console console;
-  private final StandardStreams output;
-
-  public CallCommands(Desk desk, Console console, StandardStreams output) {
-    this.desk = desk;
-    this.console = console;
-    this.output = output;
-  }
 
   @Command(
       name = "call",

@@ -18,7 +18,7 @@ import yett.interview.Tending;
 import yett.wording.CallWords;
 
 /** {@code calls}: the queue of a desk with many calls and several people. */
-public final class QueueCommands {
+public record QueueCommands(Desk desk, Console console) {
   private static final String CALLS =
       "Usage: calls. Lists the calls that are open: how soon, the gate, how old, why, how far it"
           + " has got, who holds it.";
@@ -34,14 +34,6 @@ public final class QueueCommands {
   private static final String WAY = "Usage: calls way CASE [WORDS]. Who was sent is on the way.";
   private static final String GATE =
       "Usage: calls there CASE [WORDS]. Who was sent is at the gate.";
-
-  private final Desk desk;
-  private final Console console;
-
-  public QueueCommands(Desk desk, Console console) {
-    this.desk = desk;
-    this.console = console;
-  }
 
   @Command(
       name = "calls",

@@ -20,7 +20,7 @@ import yett.interview.EventText;
 import yett.knowledge.Role;
 
 /** {@code cases repair} and {@code cases upgrade}: the casebook put right. */
-public final class CasebookCommands {
+public record CasebookCommands(Desk desk, Console console) {
 
   private static final String REPAIR =
       "Usage: cases repair [CASE...]. Without a case, all that cases verify finds. Make a backup"
@@ -31,14 +31,6 @@ public final class CasebookCommands {
   private static final String UPGRADE =
       "Usage: cases upgrade. For whoever runs the server, once nobody is using the casebook and"
           + " it has been backed up. A casebook on this computer needs no upgrade.";
-
-  private final Desk desk;
-  private final Console console;
-
-  public CasebookCommands(Desk desk, Console console) {
-    this.desk = desk;
-    this.console = console;
-  }
 
   @Command(
       name = {"cases", "repair"},

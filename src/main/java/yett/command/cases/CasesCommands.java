@@ -20,7 +20,7 @@ import yett.desk.OpenCase;
 import yett.knowledge.Role;
 
 /** {@code cases}: the cases of the casebook listed, shown and found. */
-public final class CasesCommands {
+public record CasesCommands(Desk desk, Console console) {
   private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
 
   private static final String CASES = "Usage: cases [--open]. Latest first.";
@@ -30,14 +30,6 @@ public final class CasesCommands {
 
   private static final String FIND =
       "Usage: cases find [TEXT] " + CaseSearchOptions.WORDS + " TEXT may be anywhere in the case.";
-
-  private final Desk desk;
-  private final Console console;
-
-  public CasesCommands(Desk desk, Console console) {
-    this.desk = desk;
-    this.console = console;
-  }
 
   @Command(name = "cases", description = "list the cases of the casebook", help = CASES)
   public void cases(

@@ -20,18 +20,10 @@ import yett.interview.Entry;
 import yett.interview.Event;
 
 /** {@code cases figures}: what fails, where, how often, and how the work went. */
-public final class FiguresCommands {
+public record FiguresCommands(Desk desk, Console console) {
 
   private static final String FIGURES =
       "Usage: cases figures " + CaseSearchOptions.WORDS + " Every figure comes with its range.";
-
-  private final Desk desk;
-  private final Console console;
-
-  public FiguresCommands(Desk desk, Console console) {
-    this.desk = desk;
-    this.console = console;
-  }
 
   @Command(
       name = {"cases", "figures"},

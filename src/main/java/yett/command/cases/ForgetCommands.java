@@ -23,19 +23,11 @@ import yett.interview.Event;
 import yett.interview.EventText;
 
 /** {@code cases forget}: what is known of people goes, the cases stay. */
-public final class ForgetCommands {
+public record ForgetCommands(Desk desk, Console console) {
   private static final String FORGET =
       "Usage: cases forget CASE..., or cases forget --person \"NAME OR NUMBER\" for every case"
           + " with that name or number. Names, numbers and the caller's own words go; the technical"
           + " record stays. Copies and exported files are for you to delete.";
-
-  private final Desk desk;
-  private final Console console;
-
-  public ForgetCommands(Desk desk, Console console) {
-    this.desk = desk;
-    this.console = console;
-  }
 
   @Command(
       name = {"cases", "forget"},

@@ -18,7 +18,7 @@ import yett.console.StandardStreams;
 import yett.desk.Desk;
 
 /** {@code cases people}: who to call back, and who was there, if anybody wants to keep that. */
-public final class PeopleCommands {
+public record PeopleCommands(Desk desk, Console console, StandardStreams output) {
   private static final int LONGEST = 120;
 
   private static final String PEOPLE =
@@ -27,16 +27,6 @@ public final class PeopleCommands {
           + " you ask for it, and cases forget removes it. cases people --person \"NAME OR"
           + " NUMBER\" shows all that any case knows of somebody; with --json for them to take"
           + " along.";
-
-  private final Desk desk;
-  private final Console console;
-  private final StandardStreams output;
-
-  public PeopleCommands(Desk desk, Console console, StandardStreams output) {
-    this.desk = desk;
-    this.console = console;
-    this.output = output;
-  }
 
   @Command(
       name = {"cases", "people"},

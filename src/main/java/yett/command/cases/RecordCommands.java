@@ -18,21 +18,13 @@ import yett.record.HandOverSheet;
 import yett.record.InspectionSheet;
 
 /** {@code record}: a case on paper, for the file, for the customer, for whoever comes next. */
-public final class RecordCommands {
+public record RecordCommands(Desk desk, StandardStreams output) {
   private static final String RECORD =
       "Usage: record CASE [--hand-over], or record CASE --pdf FILE | --html FILE [--for customer |"
           + " technician] [--log]. CASE is its number, such as 2026-0007 or 7. Without a file the"
           + " record goes to standard output as Markdown: record 7 > case.md keeps it. A file has"
           + " a page for the customer and one for the next technician; --for leaves the other out,"
           + " --log appends all that was said and done.";
-
-  private final Desk desk;
-  private final StandardStreams output;
-
-  public RecordCommands(Desk desk, StandardStreams output) {
-    this.desk = desk;
-    this.output = output;
-  }
 
   @Command(
       name = "record",

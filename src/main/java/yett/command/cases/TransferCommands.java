@@ -26,7 +26,7 @@ import yett.desk.Desk;
  * {@code cases export} and {@code cases import}: cases in a file, to be carried to another
  * casebook.
  */
-public final class TransferCommands {
+public record TransferCommands(Desk desk, Console console) {
   private static final String EXPORT =
       "Usage: cases export CASE... --to FILE, or --all or --open instead of the cases. The other"
           + " casebook takes the file in with: cases import FILE. Names and telephone numbers"
@@ -36,14 +36,6 @@ public final class TransferCommands {
       "Usage: cases import FILE [--apart]. A file taken in again changes nothing. A case that"
           + " went on here and elsewhere is shown and left as it is here; with --apart, elsewhere's"
           + " course of it becomes a case of its own.";
-
-  private final Desk desk;
-  private final Console console;
-
-  public TransferCommands(Desk desk, Console console) {
-    this.desk = desk;
-    this.console = console;
-  }
 
   @Command(
       name = {"cases", "export"},

@@ -24,7 +24,7 @@ import yett.desk.Desk;
 import yett.desk.OpenCase;
 
 /** {@code cases verify}: whether everything in the casebook is as it was written. */
-public final class VerifyCommands {
+public record VerifyCommands(Desk desk, Console console) {
   private static final int SHOWN = 200;
 
   private static final String VERIFY =
@@ -32,14 +32,6 @@ public final class VerifyCommands {
           + " written; this reports what another program has changed or removed since, and what"
           + " cannot be read or makes no sense. With --to, the faulty cases are written to a"
           + " file exactly as they are. cases repair fixes what can be fixed.";
-
-  private final Desk desk;
-  private final Console console;
-
-  public VerifyCommands(Desk desk, Console console) {
-    this.desk = desk;
-    this.console = console;
-  }
 
   @Command(
       name = {"cases", "verify"},

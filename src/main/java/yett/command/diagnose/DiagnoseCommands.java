@@ -28,7 +28,7 @@ import yett.knowledge.Role;
 import yett.wording.Figures;
 
 /** {@code diagnose} and {@code resume}: a new case, and one that goes on where it was left. */
-public final class DiagnoseCommands {
+public record DiagnoseCommands(Desk desk, Console console) {
   private static final String DIAGNOSE =
       "Usage: diagnose [GATE] [--as caller|trainee|technician|electrician]. GATE is the name of "
           + "the gate; what is known of it from earlier cases is taken over.";
@@ -36,14 +36,6 @@ public final class DiagnoseCommands {
   private static final String RESUME =
       "Usage: resume [CASE] [--as caller|trainee|technician|electrician]. CASE is its number, "
           + "such as 2026-0007 or 7; without it, the case that was left last.";
-
-  private final Desk desk;
-  private final Console console;
-
-  public DiagnoseCommands(Desk desk, Console console) {
-    this.desk = desk;
-    this.console = console;
-  }
 
   @Command(
       name = "diagnose",

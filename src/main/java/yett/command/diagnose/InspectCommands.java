@@ -16,20 +16,12 @@ import yett.knowledge.Names;
 import yett.knowledge.Role;
 
 /** {@code inspect}: a gate gone through place by place, when it is mounted and once a year. */
-public final class InspectCommands {
+public record InspectCommands(Desk desk, Console console) {
   private static final String INSPECT =
       "Usage: inspect [GATE] [--for commissioning|service] [--as trainee|technician|electrician]."
           + " Commissioning is for a newly mounted gate, or one whose chain, board, operator or"
           + " limits were changed; service is the planned visit. It can be left at any point with"
           + " save, and goes on with resume. Its sheet: record CASE.";
-
-  private final Desk desk;
-  private final Console console;
-
-  public InspectCommands(Desk desk, Console console) {
-    this.desk = desk;
-    this.console = console;
-  }
 
   @Command(
       name = "inspect",

@@ -17,19 +17,11 @@ import yett.desk.Demo;
 import yett.desk.Desk;
 
 /** {@code gates demo}: a casebook to look at, with gates and visits that were made up. */
-public final class DemoCommands {
+public record DemoCommands(Desk desk, Console console) {
   private static final String DEMO =
       "Usage: gates demo FOLDER. FOLDER is new or empty; a casebook is made in it with the gates of"
           + " Harrow Quay, an invented harbour estate, and two years of visits that nobody made."
           + " Look at it with YETT_HOME=FOLDER yett gates.";
-
-  private final Desk desk;
-  private final Console console;
-
-  public DemoCommands(Desk desk, Console console) {
-    this.desk = desk;
-    this.console = console;
-  }
 
   @Command(
       name = {"gates", "demo"},

@@ -11,19 +11,11 @@ import yett.desk.Desk;
 import yett.figures.NextInspection;
 
 /** {@code gates due}: which gates have to be inspected, the earliest first. */
-public final class DueCommands {
+public record DueCommands(Desk desk, Console console) {
   private static final String DUE =
       "Usage: gates due. A gate is due a set number of months after the last inspection it"
           + " passed (inspect-every in firm.yaml, 12 unless set), and at once if it has passed"
           + " none.";
-
-  private final Desk desk;
-  private final Console console;
-
-  public DueCommands(Desk desk, Console console) {
-    this.desk = desk;
-    this.console = console;
-  }
 
   private record Due(String gate, NextInspection next) {}
 

@@ -15,7 +15,7 @@ import yett.desk.GateMemory;
 import yett.wording.GateWords;
 
 /** {@code gates add} and {@code gates describe}: a gate as installed, without a case. */
-public final class GateEntryCommands {
+public record GateEntryCommands(Desk desk, Console console) {
   private static final String FORM =
       " Such as: opening=\"6 m\" support=cantilever batteries=none. What you leave out is taken"
           + " as usual.";
@@ -25,14 +25,6 @@ public final class GateEntryCommands {
   private static final String DESCRIBE =
       "Usage: gates describe \"NAME\" QUESTION=ANSWER... Earlier answers stay unless given again."
           + FORM;
-
-  private final Desk desk;
-  private final Console console;
-
-  public GateEntryCommands(Desk desk, Console console) {
-    this.desk = desk;
-    this.console = console;
-  }
 
   @Command(
       name = {"gates", "add"},

@@ -14,7 +14,7 @@ import yett.desk.Desk;
 import yett.desk.GateMemory;
 
 /** Gates that get another name, turn out to be one, or are looked after no more. */
-public final class GateLifeCommands {
+public record GateLifeCommands(Desk desk, Console console) {
   private static final String RENAME =
       "Usage: gates rename \"OLD NAME\" \"NEW NAME\". Cases and readings go with the gate, through"
           + " cases export and import too; what was written in its cases stays as it was written.";
@@ -31,14 +31,6 @@ public final class GateLifeCommands {
           + " and never due; its page and cases stay. Back again: gates restore GATE.";
 
   private static final String RESTORE = "Usage: gates restore GATE. A retired gate is back again.";
-
-  private final Desk desk;
-  private final Console console;
-
-  public GateLifeCommands(Desk desk, Console console) {
-    this.desk = desk;
-    this.console = console;
-  }
 
   @Command(
       name = {"gates", "rename"},

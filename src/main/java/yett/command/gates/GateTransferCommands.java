@@ -22,7 +22,7 @@ import yett.desk.PastVisit;
 import yett.desk.PastVisits;
 
 /** Gates and their readings as sheets for a spreadsheet, out and in. */
-public final class GateTransferCommands {
+public record GateTransferCommands(Desk desk, Console console, StandardStreams output) {
   private static final String EXPORT =
       "Usage: gates export FILE.csv. A line a gate, a column a question; gates import takes it in"
           + " again.";
@@ -40,16 +40,6 @@ public final class GateTransferCommands {
           + " or service, if the gate passed on that day by the paper), Measured (such as Chain"
           + " sag), Reading (82 mm). Baselines and trends begin with them. If anything is wrong,"
           + " nothing is taken in; taken in twice, nothing is doubled.";
-
-  private final Desk desk;
-  private final Console console;
-  private final StandardStreams output;
-
-  public GateTransferCommands(Desk desk, Console console, StandardStreams output) {
-    this.desk = desk;
-    this.console = console;
-    this.output = output;
-  }
 
   @Command(
       name = {"gates", "export"},

@@ -25,7 +25,7 @@ import yett.rules.Judgement;
 import yett.wording.TrendWords;
 
 /** {@code gates}: the gates of the casebook listed and shown. */
-public final class GatesCommands {
+public record GatesCommands(Desk desk, Console console, StandardStreams output) {
   private static final String GATES =
       "Usage: gates [--retired] [--csv]. With --retired those that are not looked after any"
           + " more; with"
@@ -34,16 +34,6 @@ public final class GatesCommands {
   private static final String SHOW =
       "Usage: gates show GATE. What it is, what was done there and when, and its readings over"
           + " time: a line each, * the reading, [==] the usual range.";
-
-  private final Desk desk;
-  private final Console console;
-  private final StandardStreams output;
-
-  public GatesCommands(Desk desk, Console console, StandardStreams output) {
-    this.desk = desk;
-    this.console = console;
-    this.output = output;
-  }
 
   @Command(name = "gates", description = "list the gates of the casebook", help = GATES)
   public void gates(

@@ -11,18 +11,10 @@ import yett.desk.Desk;
 import yett.quantity.Units;
 
 /** {@code units}: the units in which whoever works here reads lengths, forces and the like. */
-public final class UnitsCommands {
+public record UnitsCommands(Desk desk, Console console) {
   private static final String UNITS =
       "Usage: units [us|si]. us: feet, inches, pounds, degF; si: metres, newtons, kilograms, degC."
           + " It is kept for you. Type readings in either; what you typed stays as you typed it.";
-
-  private final Desk desk;
-  private final Console console;
-
-  public UnitsCommands(Desk desk, Console console) {
-    this.desk = desk;
-    this.console = console;
-  }
 
   @Command(name = "units", description = "work in US customary or in SI units", help = UNITS)
   public void units(@Arguments List<String> words) {

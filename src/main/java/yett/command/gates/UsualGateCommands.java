@@ -14,7 +14,7 @@ import yett.knowledge.SiteQuestion;
 import yett.wording.GateWords;
 
 /** {@code gates usual}: what is taken for granted of a gate until somebody tells. */
-public final class UsualGateCommands {
+public record UsualGateCommands(Desk desk, Console console) {
   private static final String AS_SHIPPED = "as-shipped";
 
   private static final String USUAL =
@@ -24,14 +24,6 @@ public final class UsualGateCommands {
           + " supply-volts=230. Choose it once, before the first gate: what nobody told of a gate"
           + " that is known already is taken anew as well. Cases written for replay and practice"
           + " keep the usual gate of the rule base.";
-
-  private final Desk desk;
-  private final Console console;
-
-  public UsualGateCommands(Desk desk, Console console) {
-    this.desk = desk;
-    this.console = console;
-  }
 
   @Command(
       name = {"gates", "usual"},

@@ -23,7 +23,7 @@ import yett.knowledge.RuleBase;
 import yett.wording.Wording;
 
 /** {@code knowledge anomalies}: weak places of a rule base that are no errors. */
-public final class AnomaliesCommands {
+public record AnomaliesCommands(Desk desk, Console console) {
 
   private static final String ANOMALIES =
       "Usage: knowledge anomalies [FOLDER] [--sample GATES]. What follows from the cards and the"
@@ -31,14 +31,6 @@ public final class AnomaliesCommands {
           + " that many gates drawn at random, and what came up on none, or in contradiction, is"
           + " marked as sampled. The exit status is 0 whatever is found: these are places to"
           + " look at.";
-
-  private final Desk desk;
-  private final Console console;
-
-  public AnomaliesCommands(Desk desk, Console console) {
-    this.desk = desk;
-    this.console = console;
-  }
 
   @Command(
       name = {"knowledge", "anomalies"},

@@ -29,7 +29,7 @@ import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
 
 /** {@code knowledge key}, {@code pack} and {@code unpack}: rule bases handed over, signed. */
-public final class BundleCommands {
+public record BundleCommands(Desk desk, Console console, StandardStreams output) {
   private static final String KEY =
       "Usage: knowledge key. Makes the firm's key on this computer, once, and shows where its public"
           + " half lies and by which letters people tell it from others. Hand out the public file;"
@@ -48,16 +48,6 @@ public final class BundleCommands {
 
   /** Bytes of notes. */
   private static final int LARGEST_NOTES = 1 << 20;
-
-  private final Desk desk;
-  private final Console console;
-  private final StandardStreams output;
-
-  public BundleCommands(Desk desk, Console console, StandardStreams output) {
-    this.desk = desk;
-    this.console = console;
-    this.output = output;
-  }
 
   @Command(
       name = {"knowledge", "key"},

@@ -27,23 +27,13 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.ShippedKnowledge;
 
 /** {@code knowledge check}: reads a rule base and tells everything that is wrong with it. */
-public final class CheckCommands {
+public record CheckCommands(Desk desk, Console console, StandardStreams output) {
   private static final String CHECK =
       "Usage: knowledge check [FOLDER] [--watch]. Without a folder, the rule base in use; an"
           + " add-on is checked as laid over it. Cards and cases are read; rules (DRL) are not"
           + " run: their names and syntax are checked and, once they are trusted, they are"
           + " compiled. A repair without a proof is remarked on."
           + " The exit status is 0 if nothing is wrong, 65 otherwise.";
-
-  private final Desk desk;
-  private final Console console;
-  private final StandardStreams output;
-
-  public CheckCommands(Desk desk, Console console, StandardStreams output) {
-    this.desk = desk;
-    this.console = console;
-    this.output = output;
-  }
 
   @Command(
       name = {"knowledge", "check"},

@@ -27,7 +27,7 @@ import yett.trial.KeptRuns;
 import yett.trial.ReleaseNotes;
 
 /** {@code knowledge compare}: what a change to the cards does to cases. */
-public final class CompareCommands {
+public record CompareCommands(Desk desk, Console console, StandardStreams output) {
   private static final String COMPARE =
       "Usage: knowledge compare [FIRST] SECOND [--only PART] [--sums] [--near] [--html FILE] [--notes FILE]. Runs the cases beside the"
           + " cards of the two folders under each, and shows by case where they part: the"
@@ -43,16 +43,6 @@ public final class CompareCommands {
           + " again. --all replays every case anew. --html writes a page to print: what the change"
           + " adds, and which cases it breaks, mends and moves, with why. --notes"
           + " writes what is new for whoever gets the next version (docs/add-ons.md).";
-
-  private final Desk desk;
-  private final Console console;
-  private final StandardStreams output;
-
-  public CompareCommands(Desk desk, Console console, StandardStreams output) {
-    this.desk = desk;
-    this.console = console;
-    this.output = output;
-  }
 
   @Command(
       name = {"knowledge", "compare"},

@@ -26,7 +26,7 @@ import yett.replay.RecordedCase;
 import yett.trial.Delicate;
 
 /** {@code knowledge cover}: what the cases leave untried, and what no check tells apart. */
-public final class CoverCommands {
+public record CoverCommands(Desk desk, Console console, StandardStreams output) {
   private static final int MOST = 20;
 
   private static final String COVER =
@@ -36,16 +36,6 @@ public final class CoverCommands {
           + " from an add-on, those first; the numbers on which their conclusions rest most; then"
           + " pairs of causes that no check tells apart well and no one repair removes together."
           + " Without a file, such pairs of the whole rule base.";
-
-  private final Desk desk;
-  private final Console console;
-  private final StandardStreams output;
-
-  public CoverCommands(Desk desk, Console console, StandardStreams output) {
-    this.desk = desk;
-    this.console = console;
-    this.output = output;
-  }
 
   @Command(
       name = {"knowledge", "cover"},

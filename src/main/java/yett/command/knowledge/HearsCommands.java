@@ -19,7 +19,7 @@ import yett.saying.Hearing;
 import yett.saying.Tellings;
 
 /** {@code knowledge hears}: what words would be understood as. */
-public final class HearsCommands {
+public record HearsCommands(Desk desk, Console console, StandardStreams output) {
   private static final String HEARS =
       "Usage: knowledge hears WORDS... | --file FILE [--json] [--by-words]. Shows what these words,"
           + " or each saying of the file, would be understood as: dangers that would be asked about,"
@@ -27,16 +27,6 @@ public final class HearsCommands {
           + " a line, or ends in .yaml and is a list of sayings with \"say\". --json writes a line of"
           + " JSON a saying; --by-words leaves the model of meanings out, as a program without it"
           + " does.";
-
-  private final Desk desk;
-  private final Console console;
-  private final StandardStreams output;
-
-  public HearsCommands(Desk desk, Console console, StandardStreams output) {
-    this.desk = desk;
-    this.console = console;
-    this.output = output;
-  }
 
   @Command(
       name = {"knowledge", "hears"},

@@ -33,7 +33,7 @@ import yett.trial.CasesBeside;
 import yett.wording.Wording;
 
 /** {@code knowledge}: cards looked up and shown. */
-public final class KnowledgeCommands {
+public record KnowledgeCommands(Desk desk, Console console, StandardStreams output) {
   private static final String KNOWLEDGE =
       "Usage: knowledge COMMAND ... . Alone it lists its commands; the way through them is"
           + " docs/trainer.md. \"knowledge FOLDER\" at a terminal stays at work in that folder:"
@@ -62,16 +62,6 @@ public final class KnowledgeCommands {
           + " write cases without sight of the cards (docs/field-set.md).";
 
   private static final int MOST_MEANT = 20;
-
-  private final Desk desk;
-  private final Console console;
-  private final StandardStreams output;
-
-  public KnowledgeCommands(Desk desk, Console console, StandardStreams output) {
-    this.desk = desk;
-    this.console = console;
-    this.output = output;
-  }
 
   @Command(
       name = "knowledge",

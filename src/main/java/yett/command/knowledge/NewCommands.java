@@ -30,7 +30,7 @@ import yett.knowledge.Names;
 import yett.knowledge.Problem;
 
 /** {@code knowledge new}: asks a few questions and writes a card with a test case beside it. */
-public final class NewCommands {
+public record NewCommands(Desk desk, Console console, StandardStreams output) {
   private static final String NEW =
       "Usage: knowledge new cause|effect|check|repair|case FOLDER [key=value...]. Asks what the"
           + " card"
@@ -38,16 +38,6 @@ public final class NewCommands {
           + " the causes that it must be told from, and a test case beside it. Answers may be"
           + " given as key=value (\"help knowledge new cause\" lists the keys); without a terminal"
           + " all that have no usual answer must be. Nothing that is there is overwritten.";
-
-  private final Desk desk;
-  private final Console console;
-  private final StandardStreams output;
-
-  public NewCommands(Desk desk, Console console, StandardStreams output) {
-    this.desk = desk;
-    this.console = console;
-    this.output = output;
-  }
 
   @Command(
       name = {"knowledge", "new"},

@@ -25,22 +25,12 @@ import yett.replay.Score;
 import yett.wording.Figures;
 
 /** {@code replay}: recorded cases without a person. */
-public final class ReplayCommands {
+public record ReplayCommands(Desk desk, Console console, StandardStreams output) {
   private static final String REPLAY =
       "Usage: replay FILE... [--steps] [--json]. A FILE holds cases as docs/replay.md describes; of a"
           + " folder, all files that end in .case.yaml or .case.json. --steps shows every step:"
           + " what was asked and answered, the minutes so far and the first causes then; --json"
           + " the same and more, for programs.";
-
-  private final Desk desk;
-  private final Console console;
-  private final StandardStreams output;
-
-  public ReplayCommands(Desk desk, Console console, StandardStreams output) {
-    this.desk = desk;
-    this.console = console;
-    this.output = output;
-  }
 
   @Command(
       name = "replay",

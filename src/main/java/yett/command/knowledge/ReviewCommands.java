@@ -33,7 +33,7 @@ import yett.review.Reviewer;
 import yett.review.SettledCase;
 
 /** {@code knowledge review}: closed cases against the cards, and what to write instead. */
-public final class ReviewCommands {
+public record ReviewCommands(Desk desk, Console console) {
   private static final String REVIEW =
       "Usage: knowledge review FOLDER [--accept all|NAME,...] [--only PART] [--weight CASES]"
           + " [--site GATE] [--since DAY] [--until DAY]. Names what the closed cases of the"
@@ -41,14 +41,6 @@ public final class ReviewCommands {
           + " terminal each is accepted or left; --accept does so without asking. The cases"
           + " beside the cards are run before and after, then the changes are written into the"
           + " cards.";
-
-  private final Desk desk;
-  private final Console console;
-
-  public ReviewCommands(Desk desk, Console console) {
-    this.desk = desk;
-    this.console = console;
-  }
 
   @Command(
       name = {"knowledge", "review"},

@@ -28,7 +28,7 @@ import yett.knowledge.RuleBase;
 import yett.rules.Sheet;
 
 /** {@code knowledge table}: causes against what they show, out to a spreadsheet and back. */
-public final class TableCommands {
+public record TableCommands(Desk desk, Console console, StandardStreams output) {
   private static final String TABLE =
       "Usage: knowledge table FOLDER --out FILE [--area AREA], or knowledge table FOLDER --in FILE"
           + " [--area AREA]. The first writes what the cards say of causes, complaints, looks and"
@@ -37,16 +37,6 @@ public final class TableCommands {
           + " moves. With anything wrong, each cell is told and nothing is written.";
 
   private static final int LARGEST = 4 << 20;
-
-  private final Desk desk;
-  private final Console console;
-  private final StandardStreams output;
-
-  public TableCommands(Desk desk, Console console, StandardStreams output) {
-    this.desk = desk;
-    this.console = console;
-    this.output = output;
-  }
 
   @Command(
       name = {"knowledge", "table"},

@@ -22,7 +22,7 @@ import yett.trial.CasesBeside;
 import yett.trial.Tested;
 
 /** {@code knowledge test}: cases run as the cards are now, against the run that was accepted. */
-public final class TestCommands {
+public record TestCommands(Desk desk, Console console, StandardStreams output) {
   static final String ONLY =
       "a part: the beginning of a path such as chain/, or the name of one case";
 
@@ -34,16 +34,6 @@ public final class TestCommands {
           + " in the folder; keep it under version control. The exit status is 1 if anything"
           + " differs, or, while nothing was accepted yet, if a case does not come out as its"
           + " file says.";
-
-  private final Desk desk;
-  private final Console console;
-  private final StandardStreams output;
-
-  public TestCommands(Desk desk, Console console, StandardStreams output) {
-    this.desk = desk;
-    this.console = console;
-    this.output = output;
-  }
 
   @Command(
       name = {"knowledge", "test"},

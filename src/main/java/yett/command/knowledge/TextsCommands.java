@@ -24,7 +24,7 @@ import yett.knowledge.KnowledgeSource;
 import yett.knowledge.Untranslated;
 
 /** {@code knowledge texts}: what of the cards is not in a language yet. */
-public final class TextsCommands {
+public record TextsCommands(Desk desk, Console console, StandardStreams output) {
   private static final String TEXTS =
       "Usage: knowledge texts [FOLDER] --language LANGUAGE [--area AREA] [--begin FILE]. Lists the"
           + " texts of the cards that have none in the language, or one of what they said before;"
@@ -38,16 +38,6 @@ public final class TextsCommands {
           .disable(YAMLWriteFeature.SPLIT_LINES)
           .enable(YAMLWriteFeature.MINIMIZE_QUOTES)
           .build();
-
-  private final Desk desk;
-  private final Console console;
-  private final StandardStreams output;
-
-  public TextsCommands(Desk desk, Console console, StandardStreams output) {
-    this.desk = desk;
-    this.console = console;
-    this.output = output;
-  }
 
   @Command(
       name = {"knowledge", "texts"},

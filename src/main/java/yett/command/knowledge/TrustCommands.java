@@ -25,7 +25,7 @@ import yett.rules.TrustedRules;
 import yett.wording.Wording;
 
 /** {@code knowledge trust}: which rules may run here, and whose bundles are used. */
-public final class TrustCommands {
+public record TrustCommands(Desk desk, Console console, StandardStreams output) {
   private static final String TRUST =
       "Usage: knowledge trust FOLDER, or KEY-FILE. Cards and tables are data; rules are a"
           + " program and can do "
@@ -37,16 +37,6 @@ public final class TrustCommands {
           + "changes. Of a file with a firm's public key it says that bundles signed with it may"
           + " be "
           + "unpacked here (knowledge unpack), and their rules run.";
-
-  private final Desk desk;
-  private final Console console;
-  private final StandardStreams output;
-
-  public TrustCommands(Desk desk, Console console, StandardStreams output) {
-    this.desk = desk;
-    this.console = console;
-    this.output = output;
-  }
 
   @Command(
       name = {"knowledge", "trust"},

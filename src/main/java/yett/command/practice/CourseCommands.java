@@ -27,7 +27,7 @@ import yett.practice.course.ResultFiles;
 /**
  * {@code practice collect}, {@code sheet} and {@code solution}: what the trainer of a class has.
  */
-public final class CourseCommands {
+public record CourseCommands(Desk desk, Console console, StandardStreams output) {
   private static final String COLLECT =
       "Usage: practice collect COURSE FILE... [--csv FILE] [--draws NUMBER]. The files are"
           + " practice.jsonl of the trainees' computers; one table of all comes of them, the best"
@@ -46,16 +46,6 @@ public final class CourseCommands {
 
   private static final int DRAWS = 12;
   private static final int MOST_DRAWS = 200;
-
-  private final Desk desk;
-  private final Console console;
-  private final StandardStreams output;
-
-  public CourseCommands(Desk desk, Console console, StandardStreams output) {
-    this.desk = desk;
-    this.console = console;
-    this.output = output;
-  }
 
   @Command(
       name = {"practice", "collect"},

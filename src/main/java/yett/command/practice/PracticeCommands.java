@@ -24,7 +24,7 @@ import yett.practice.TraineeProgress;
 import yett.practice.Workbench;
 
 /** {@code practice}: a gate that is made up, for somebody to learn on. */
-public final class PracticeCommands {
+public record PracticeCommands(Desk desk, Console console, StandardStreams output) {
   static final String PRACTICE =
       "Usage: practice [FILE...] [--case NAME] [--area AREA] [--level easy|fair|hard] [--seed"
           + " NUMBER] [--as trainee|technician|electrician] [--new], or practice --course FILE"
@@ -37,16 +37,6 @@ public final class PracticeCommands {
 
   private static final String PROGRESS =
       "Usage: practice progress. It is kept in a file of your own beside the casebook.";
-
-  private final Desk desk;
-  private final Console console;
-  private final StandardStreams output;
-
-  public PracticeCommands(Desk desk, Console console, StandardStreams output) {
-    this.desk = desk;
-    this.console = console;
-    this.output = output;
-  }
 
   @Command(
       name = "practice",
