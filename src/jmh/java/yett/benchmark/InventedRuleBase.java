@@ -247,6 +247,7 @@ final class InventedRuleBase {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         Map.of(),
         "invented");
   }

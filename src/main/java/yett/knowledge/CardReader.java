@@ -176,6 +176,7 @@ final class CardReader {
         fields.texts("needs"),
         role("who", Role.TECHNICIAN),
         fields.texts("hazards"),
+        fields.texts("measure-first"),
         fields.texts("entails"),
         fields.texts("proofs"),
         fields.conditions("only-if"),

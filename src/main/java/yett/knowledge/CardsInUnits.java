@@ -44,6 +44,7 @@ record CardsInUnits(Units units) {
         r.needs(),
         r.who(),
         r.hazards(),
+        r.measureFirst(),
         r.entails(),
         r.proofs(),
         r.onlyIf(),

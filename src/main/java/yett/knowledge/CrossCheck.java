@@ -200,6 +200,7 @@ final class CrossCheck {
   private void repair(Repair repair) {
     known("repair", repair.id(), "removes", repair.removes().keySet(), base.causes().keySet());
     known("repair", repair.id(), "needs", repair.needs(), base.setUps().keySet());
+    known("repair", repair.id(), "measure-first", repair.measureFirst(), base.checks().keySet());
     known("repair", repair.id(), "entails", repair.entails(), followers);
     known("repair", repair.id(), "proofs", repair.proofs(), proofs);
     hazards("repair", repair.id(), repair.hazards());

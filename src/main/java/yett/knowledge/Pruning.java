@@ -24,7 +24,7 @@ final class Pruning {
   /** By kind of the card that is off: fields that list such cards. */
   private static final Map<String, List<String>> LISTS =
       Map.of(
-          "check", List.of("entails"),
+          "check", List.of("entails", "measure-first"),
           "repair", List.of("entails", "zero-after"),
           "complaint", List.of("if-said"));
 

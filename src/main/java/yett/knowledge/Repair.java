@@ -8,6 +8,7 @@ import java.util.Map;
  *
  * @param removes cause to the chance that the repair removes it, if it is there
  * @param entails repairs or checks that are necessary afterwards
+ * @param measureFirst checks whose answer is wanted before it is begun, where they can be made
  * @param proofs proofs it makes necessary besides those that every gate needs
  */
 public record Repair(
@@ -20,6 +21,7 @@ public record Repair(
     List<String> needs,
     Role who,
     List<String> hazards,
+    List<String> measureFirst,
     List<String> entails,
     List<String> proofs,
     Map<String, List<String>> onlyIf,
@@ -37,7 +39,19 @@ public record Repair(
   /** The same repair, removing other causes. */
   public Repair withRemoves(Map<String, Double> causes) {
     return new Repair(
-        id, name, steps, causes, minutes, parts, needs, who, hazards, entails, proofs, onlyIf,
+        id,
+        name,
+        steps,
+        causes,
+        minutes,
+        parts,
+        needs,
+        who,
+        hazards,
+        measureFirst,
+        entails,
+        proofs,
+        onlyIf,
         source);
   }
 
@@ -46,8 +60,20 @@ public record Repair(
     return other == who
         ? this
         : new Repair(
-            id, name, steps, removes, minutes, parts, needs, other, hazards, entails, proofs,
-            onlyIf, source);
+            id,
+            name,
+            steps,
+            removes,
+            minutes,
+            parts,
+            needs,
+            other,
+            hazards,
+            measureFirst,
+            entails,
+            proofs,
+            onlyIf,
+            source);
   }
 
   /** Price of all parts. */

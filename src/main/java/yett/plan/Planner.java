@@ -106,16 +106,18 @@ public final class Planner {
         : advice;
   }
 
-  /** With a check before the repair, if that stands on suspicion and a check could confirm it. */
-  private static Advice confirmed(Advice advice, Scene scene, double[] weights, int state) {
+  /**
+   * With a check before the repair, if its card wants one, or it stands on suspicion and one could
+   * confirm it.
+   */
+  private Advice confirmed(Advice advice, Scene scene, double[] weights, int state) {
     String repair = advice.jobs().get(0).repair();
-    int number = 0;
-    while (!scene.repairs().get(number).id().equals(repair)) {
-      number++;
-    }
-    return new Confirming(scene, weights, state)
-        .before(number)
-        .map(scene.checks()::get)
+    return wanted(repair, scene)
+        .or(
+            () ->
+                new Confirming(scene, weights, state)
+                    .before(numberOf(repair, scene))
+                    .map(scene.checks()::get))
         .map(
             look ->
                 advice
@@ -123,6 +125,21 @@ public final class Planner {
                     .orElse(new Advice.Candidate(look.id(), scene.asking(look, state), 0)))
         .map(advice::confirmingBy)
         .orElse(advice);
+  }
+
+  /** What the card of a repair wants measured first, as long as that can be asked. */
+  private Optional<Scene.Look> wanted(String repair, Scene scene) {
+    return base.repairs().get(repair).measureFirst().stream()
+        .flatMap(id -> scene.checks().stream().filter(look -> look.id().equals(id)))
+        .findFirst();
+  }
+
+  private static int numberOf(String repair, Scene scene) {
+    int number = 0;
+    while (!scene.repairs().get(number).id().equals(repair)) {
+      number++;
+    }
+    return number;
   }
 
   /** Minutes and hazards that changing the state of the work for these needs would cost. */

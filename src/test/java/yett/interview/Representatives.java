@@ -511,6 +511,7 @@ final class Representatives {
         r.needs(),
         r.who(),
         r.hazards(),
+        r.measureFirst(),
         entails,
         r.proofs(),
         Map.of(),

@@ -90,7 +90,7 @@ class CauseTableTest {
     assertThat(edit.problems())
         .singleElement()
         .asString()
-        .matches("[A-Z]+\\d+: the outcomes of chain-sag of chain-misaligned add up to 0.5. .*");
+        .matches("[A-Z]+\\d+: the outcomes of chain-sag of chain-misaligned add up to 0.65. .*");
     assertThat(edit.files()).isEqualTo(FILES);
   }
 

@@ -111,6 +111,7 @@ final class Reduced {
         r.needs(),
         r.who(),
         r.hazards(),
+        r.measureFirst(),
         r.entails().stream().filter(e -> !gone.contains(e)).toList(),
         r.proofs(),
         r.onlyIf(),

@@ -23,6 +23,7 @@ public final class Repairs {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         Map.of(),
         "test");
   }
