@@ -34,6 +34,12 @@ public final class Planner {
   /** More likely than not. */
   private static final double LIKELY = 0.5;
 
+  /**
+   * Chance from which on a caller tries something: it fits no part and opens nothing, and may save
+   * a visit (judgement).
+   */
+  private static final double ON_A_CALL = 0.2;
+
   private final RuleBase base;
   private final Workshop workshop;
 
@@ -197,7 +203,7 @@ public final class Planner {
         base.repairs().values().stream()
             .filter(r -> options.repairs().contains(r.id()))
             .filter(r -> r.removes().keySet().stream().anyMatch(c -> here(belief, present, c)))
-            .map(r -> job(belief, r, places, count))
+            .map(r -> job(belief, r, places, count, options.call()))
             .toList();
     Planning planning = base.planning();
     return new Scene(
@@ -251,7 +257,7 @@ public final class Planner {
             question);
   }
 
-  private Scene.Job job(Belief belief, Repair repair, int[] places, int causes) {
+  private Scene.Job job(Belief belief, Repair repair, int[] places, int causes, boolean call) {
     double[] removes = new double[causes];
     repair
         .removes()
@@ -263,7 +269,11 @@ public final class Planner {
               }
             });
     return new Scene.Job(
-        repair.id(), cost(repair), workshop.state(repair.needs()), removes, least(repair));
+        repair.id(),
+        cost(repair),
+        workshop.state(repair.needs()),
+        removes,
+        call ? ON_A_CALL : least(repair));
   }
 
   /** To say that nothing is wrong takes more than a suspicion. */
