@@ -13,7 +13,6 @@ import yett.knowledge.Place;
 import yett.knowledge.SetUp;
 import yett.knowledge.Stop;
 import yett.plan.Planner;
-import yett.rules.Conclusion.StopNow;
 
 /** The next step of an inspection: what is left of it, place by place, and how it closes. */
 final class InspectionSteps {
@@ -60,11 +59,9 @@ final class InspectionSteps {
         && mayBeBroughtAbout(check);
   }
 
-  /** What passed before a danger that stands is proved anew. */
+  /** What passed before a danger is proved anew, also when the danger is over. */
   private long since(Check check) {
-    return check.kind() == Check.Kind.PROOF
-        ? present.judgement.stops().stream().mapToLong(StopNow::event).max().orElse(0)
-        : 0;
+    return check.kind() == Check.Kind.PROOF ? Proofs.lastDanger(present.base, present.state) : 0;
   }
 
   private boolean mayBeBroughtAbout(Check check) {

@@ -114,10 +114,13 @@ class ConflictTest {
     return impossible;
   }
 
-  /** Chance that the last answer had before it was given. */
+  /** Chance that the last answer had before it was given; one that has no sense is not weighed. */
   private static double chance(Moment before, Moment after, Check check) {
-    var finding = after.judgement().finding(after.entries().size()).orElseThrow();
-    return before.belief().chanceOf(new Observation(check.id(), finding.weights()));
+    return after
+        .judgement()
+        .finding(after.entries().size())
+        .map(f -> before.belief().chanceOf(new Observation(check.id(), f.weights())))
+        .orElse(1.0);
   }
 
   private static void assertFinite(Moment moment) {
