@@ -12,6 +12,7 @@ import org.springframework.shell.core.command.CommandRegistry;
 import org.springframework.shell.core.command.ParsedInput;
 import yett.command.common.Sysexits;
 import yett.command.common.UsageException;
+import yett.command.diagnose.Ears;
 import yett.console.Block;
 
 /** Runs the command of the command line, or asks for commands until the person has enough. */
@@ -42,6 +43,8 @@ public final class Shell {
     QuietLogging.choose();
     try (Workplace place = new Workplace(environment)) {
       return new Shell(place).run(List.of(words));
+    } finally {
+      Ears.settle();
     }
   }
 

@@ -34,6 +34,21 @@ public final class Ears {
     return last.hearing();
   }
 
+  /**
+   * Waits for what is being made ready, at most a second or two: the library of meanings takes the
+   * whole process down if that ends while it is being loaded.
+   */
+  public static void settle() {
+    CompletableFuture<Hearing> begun = begun();
+    if (begun != null) {
+      begun.handle((hearing, failure) -> hearing).join();
+    }
+  }
+
+  private static synchronized CompletableFuture<Hearing> begun() {
+    return last.hearing();
+  }
+
   private Hearing hearing() {
     return made(base).join();
   }
