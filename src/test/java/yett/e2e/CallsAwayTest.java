@@ -60,7 +60,8 @@ class CallsAwayTest {
     assertThat(run("the gate will not open\n", "call", "Ice house").stdout())
         .contains("Saved on this computer.", "by the number that it gets there")
         .doesNotContain("Go on with: resume");
-    assertThat(run("", "dispatch", "1").stdout()).contains("Fish dock", "Ina Teal, 555 0107");
+    assertThat(run("", "dispatch", "1").stdout())
+        .contains(" of this computer: Fish dock", "Ina Teal, 555 0107");
     assertThat(run("", "cases").exitCode()).isEqualTo(74);
     Path kept = kept().orElseThrow();
     Path copy = Files.copy(kept, home.resolve("copy.db"));
