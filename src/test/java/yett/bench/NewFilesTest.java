@@ -396,6 +396,23 @@ class NewFilesTest {
   }
 
   @Test
+  void a_gate_that_looked_so_is_as_the_other_cause_mostly_shows_it() throws IOException {
+    NewCard card = bench().card("cause").orElseThrow();
+    Map<String, String> given =
+        with(
+            LEAD_LOOSE,
+            "repair",
+            "replace-charger",
+            "not-it",
+            "batteries-low",
+            "not-it-shows",
+            "lamp-seen lit");
+    String cases = card.files(answers(card, given)).get("battery/charger-lead-loose.case.yaml");
+    assertThat(cases.substring(cases.indexOf("looked-so")))
+        .contains("  lamp-seen: lit\n", "  battery-rest-voltage: flat\n");
+  }
+
+  @Test
   void a_repair_that_is_there_may_be_followed_by_how_surely_it_helps() throws IOException {
     NewCard card = bench().card("cause").orElseThrow();
     SortedMap<String, String> files =
