@@ -13,6 +13,9 @@ import yett.knowledge.RuleBase;
  * other gates.
  */
 public final class GateModels {
+  /** Few kinds of gates make up most cases, and a model takes long to make. */
+  private static final int KEPT = 16;
+
   private final CausalModel whole;
   private final Function<Set<String>, CausalModel> without;
 
@@ -24,9 +27,10 @@ public final class GateModels {
   /** Of the cards. */
   public static GateModels of(RuleBase base) {
     CardEffects effects = CardEffects.of(base);
+    LastFew<Set<String>, CausalModel> last = new LastFew<>(KEPT);
     return new GateModels(
         CardModel.of(base, effects, Set.of()),
-        impossible -> CardModel.of(base, effects, impossible));
+        impossible -> last.get(impossible, i -> CardModel.of(base, effects, i)));
   }
 
   /** Of one model in which a cause that cannot be somewhere is only ruled out. */

@@ -128,19 +128,27 @@ final class CardQuestions {
   /** A repair by its id, or a new one in words; what looks like an id has to be one. */
   Question repair(String key, String ask) {
     List<Candidate> repairs = vocabulary.repairs();
-    return Question.of(
-            key,
-            ask,
-            answer -> {
-              if (answer.isBlank()) {
-                return Optional.of("Write a few words.");
-              }
-              return answer.strip().matches("[a-z0-9]+(-[a-z0-9]+)+")
-                  ? Lists.unknown(answer, "repair", Lists.ids(repairs))
-                      .map(words -> words + " A new one is named in words.")
-                  : Optional.empty();
-            })
-        .naming(repairs);
+    return Question.of(key, ask, answer -> badRepair(answer, Lists.ids(repairs))).naming(repairs);
+  }
+
+  private Optional<String> badRepair(String answer, List<String> repairs) {
+    if (answer.isBlank()) {
+      return Optional.of("Write a few words.");
+    }
+    Optional<String> word = knownRepair(answer).map(Map.Entry::getValue);
+    if (word.isPresent()) {
+      return word.filter(w -> RowAnswer.chance(w).isEmpty()).map(RowAnswer::wrongWord);
+    }
+    return answer.strip().matches("[a-z0-9]+(-[a-z0-9]+)+")
+        ? Lists.unknown(answer, "repair", repairs).map(w -> w + " A new one is named in words.")
+        : Optional.empty();
+  }
+
+  /** The repair whose id the answer begins with, and how surely it helps; empty for a new one. */
+  Optional<Map.Entry<String, String>> knownRepair(String answer) {
+    return RowAnswer.parts(answer, "nearly always").entrySet().stream()
+        .findFirst()
+        .filter(r -> base.repairs().containsKey(r.getKey()));
   }
 
   Question complaints(String ask) {

@@ -1,8 +1,11 @@
 package yett.bench;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
@@ -10,10 +13,14 @@ import yett.knowledge.RuleBase;
 
 /** What the writer of a new check ought to know: from what it tells the causes that it is for. */
 final class CheckAdvice {
+  /** What a check tells apart by less is counted and not named; considered judgement. */
+  private static final double HARDLY = 0.2;
+
   private CheckAdvice() {}
 
   /**
-   * @param causes that the check has rows of; it is held against all that look like one of them
+   * @param causes that the check has rows of; each is held against the others and all that look
+   *     like it, and named are those that the check tells from it, best first
    * @param before without the check, for what looked alike so far
    */
   static List<String> on(Check check, List<String> causes, RuleBase before) {
@@ -21,23 +28,41 @@ final class CheckAdvice {
     List<String> advice = new ArrayList<>();
     for (String name : causes) {
       Cause cause = before.causes().get(name);
-      List<String> told =
-          before.causes().values().stream()
-              .filter(
-                  other -> !other.id().equals(name) && !other.id().equals(Cause.NOT_IN_RULE_BASE))
-              .filter(other -> likeness.between(cause, other) >= Likeness.ALIKE)
-              .map(other -> told(check, name, other.id()))
-              .toList();
-      if (!told.isEmpty()) {
-        advice.add(
-            told.stream().collect(Collectors.joining(", ", "It tells " + name + " from ", ".")));
-      }
+      Map<String, Double> apart = new LinkedHashMap<>();
+      before.causes().values().stream()
+          .filter(other -> !other.id().equals(name) && !other.id().equals(Cause.NOT_IN_RULE_BASE))
+          .filter(
+              other ->
+                  causes.contains(other.id()) || likeness.between(cause, other) >= Likeness.ALIKE)
+          .forEach(
+              other ->
+                  apart.put(
+                      other.id(), ToldApart.best(List.of(check), name, other.id()).distance()));
+      advice.addAll(lines(name, apart));
     }
     return advice;
   }
 
-  private static String told(Check check, String one, String other) {
-    ToldApart apart = ToldApart.best(List.of(check), one, other);
-    return String.format(Locale.ROOT, "%s by %.0f %%", other, 100 * apart.distance());
+  private static List<String> lines(String name, Map<String, Double> apart) {
+    List<String> told =
+        apart.entrySet().stream()
+            .filter(e -> e.getValue() >= HARDLY)
+            .sorted(Comparator.comparingDouble(e -> -e.getValue()))
+            .map(e -> String.format(Locale.ROOT, "%s by %.0f %%", e.getKey(), 100 * e.getValue()))
+            .toList();
+    int rest = apart.size() - told.size();
+    List<String> lines = new ArrayList<>();
+    if (!told.isEmpty()) {
+      lines.add(
+          told.stream().collect(Collectors.joining(", ", "It tells " + name + " from ", ".")));
+    }
+    if (rest > 0) {
+      lines.add(
+          "It hardly tells %s from %s."
+              .formatted(
+                  name,
+                  rest == 1 ? "one cause that looks like it" : rest + " causes that look like it"));
+    }
+    return lines;
   }
 }

@@ -92,7 +92,7 @@ final class CheckChoice {
    * Checks that go together with the marks that the person told, as causes that are known show:
    * once all of those are told, for they say which.
    */
-  List<Check> companions() {
+  List<Companions.Companion> companions() {
     List<Check> marks = also();
     if (byEffects.isEmpty() || !marks.stream().allMatch(c -> answers.containsKey(c.id()))) {
       return List.of();
@@ -112,7 +112,10 @@ final class CheckChoice {
 
   /** All that somebody is asked about. */
   List<Check> all() {
-    return Stream.of(offered(), also(), companions()).flatMap(List::stream).toList();
+    return Stream.of(
+            offered(), also(), companions().stream().map(Companions.Companion::check).toList())
+        .flatMap(List::stream)
+        .toList();
   }
 
   /** Checks that the person named besides. */

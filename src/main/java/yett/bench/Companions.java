@@ -2,12 +2,17 @@ package yett.bench;
 
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.BinaryOperator;
 import java.util.stream.Collectors;
 import yett.knowledge.Check;
+import yett.knowledge.Effect;
 import yett.knowledge.RuleBase;
 
 /**
@@ -41,13 +46,31 @@ final class Companions {
   }
 
   /**
-   * Those of what was told, what goes together most first.
+   * One of them.
+   *
+   * @param effect by which most causes show it; none if it is mostly their own mark
+   */
+  record Companion(Check check, Optional<Effect> effect) {
+    private String reason() {
+      return effect.map(Effect::id).orElse(check.id());
+    }
+  }
+
+  /**
+   * @param both causes that show what was told and show this too
+   * @param share of the causes that show what was told
+   */
+  private record Found(Check check, List<String> both, double share) {}
+
+  /**
+   * Those of what was told, what goes together most first. Of what comes by one and the same effect
+   * one is enough: whoever says yes to it wants the effect, not a row for every look.
    *
    * @param told answers by check or complaint
    * @param known checks that need not be asked for
    */
-  List<Check> of(Map<String, String> told, Set<String> known) {
-    Map<String, Double> shares = new HashMap<>();
+  List<Companion> of(Map<String, String> told, Set<String> known) {
+    Map<String, Found> found = new HashMap<>();
     told.forEach(
         (id, answer) -> {
           Check check = base.checks().get(id);
@@ -55,28 +78,42 @@ final class Companions {
             int at = Lists.ids(Vocabulary.outcomes(check)).indexOf(outcome);
             Set<String> causes = at < 0 ? Set.of() : showing(check, at);
             if (causes.size() >= FEWEST) {
-              showing.forEach((other, all) -> weigh(other, all, causes, shares));
+              showing.forEach((other, all) -> weigh(other, all, causes, found));
             }
           }
         });
-    return shares.entrySet().stream()
-        .filter(e -> !known.contains(e.getKey()) && !told.containsKey(e.getKey()))
+    Set<String> reasons = new HashSet<>();
+    return found.values().stream()
+        .filter(f -> !known.contains(f.check().id()) && !told.containsKey(f.check().id()))
         .sorted(
-            Comparator.comparingDouble((Map.Entry<String, Double> e) -> -e.getValue())
-                .thenComparing(Map.Entry::getKey))
+            Comparator.comparingDouble((Found f) -> -f.share()).thenComparing(f -> f.check().id()))
+        .map(f -> new Companion(f.check(), effect(f)))
+        .filter(c -> reasons.add(c.reason()))
         .limit(MOST)
-        .map(e -> base.checks().get(e.getKey()))
         .toList();
   }
 
-  private void weigh(
-      String other, Set<String> all, Set<String> causes, Map<String, Double> shares) {
-    long both = causes.stream().filter(all::contains).count();
-    double share = (double) both / causes.size();
+  private void weigh(String other, Set<String> all, Set<String> causes, Map<String, Found> found) {
+    List<String> both = causes.stream().filter(all::contains).toList();
+    double share = (double) both.size() / causes.size();
     double usual = (double) all.size() / base.causes().size();
-    if (both >= FEWEST && share >= MOSTLY && share >= MORE_THAN_ELSE * usual) {
-      shares.merge(other, share, Math::max);
+    if (both.size() >= FEWEST && share >= MOSTLY && share >= MORE_THAN_ELSE * usual) {
+      found.merge(
+          other,
+          new Found(base.checks().get(other), both, share),
+          BinaryOperator.maxBy(Comparator.comparingDouble(Found::share)));
     }
+  }
+
+  private Optional<Effect> effect(Found found) {
+    Map<Effect, Long> counts =
+        found.both().stream()
+            .flatMap(id -> base.effectRows().behind(base.causes().get(id), found.check()).stream())
+            .collect(Collectors.groupingBy(e -> e, LinkedHashMap::new, Collectors.counting()));
+    return counts.entrySet().stream()
+        .filter(e -> 2 * e.getValue() > found.both().size())
+        .max(Map.Entry.comparingByValue())
+        .map(Map.Entry::getKey);
   }
 
   /**

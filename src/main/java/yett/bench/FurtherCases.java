@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 
@@ -92,7 +93,10 @@ final class FurtherCases {
         : text.replace("others: usual\n", USUAL_BEFORE + lines + "others: usual\n");
   }
 
-  /** People say the same; what was seen told that it was something else. */
+  /**
+   * People say the same; what was seen told that it was something else. What was not told is as the
+   * other cause mostly shows it: a gate that has it and looks sound everywhere else is none.
+   */
   private static String notIt(
       Map<String, String> answers, String first, String cause, RuleBase base) {
     CardLines text =
@@ -102,12 +106,34 @@ final class FurtherCases {
             .raw(line(first, "site: ").orElse(""))
             .raw(line(first, "complaints: ").orElse(""));
     Map<String, String> shown = parts(answers.getOrDefault(NOT_IT_SHOWS, ""));
+    usually(cause, OnlyIf.parts(answers.getOrDefault(OnlyIf.KEY, "")), base)
+        .forEach(shown::putIfAbsent);
     text.raw(shown.isEmpty() ? "" : USUAL_BEFORE);
     shown.forEach((check, outcome) -> text.raw("  " + check + ": " + outcome + "\n"));
     return text.line("others", "usual")
         .ids("truth", List.of(cause))
         .ids("repairs", repair(cause, base))
         .toString();
+  }
+
+  /** What a cause mostly shows at a gate that is as most are, but for what the new cause needs. */
+  private static Map<String, String> usually(
+      String cause, Map<String, List<String>> site, RuleBase base) {
+    Map<String, double[]> rows = new LinkedHashMap<>();
+    base.ordinaryChecks()
+        .filter(c -> c.likelihood().containsKey(cause) && isThere(c, site, base))
+        .forEach(c -> rows.put(c.id(), c.likelihood().get(cause)));
+    return Implied.telling(rows, base);
+  }
+
+  private static boolean isThere(Check check, Map<String, List<String>> site, RuleBase base) {
+    return check.onlyIf().entrySet().stream()
+        .allMatch(
+            need -> {
+              String usual = base.siteQuestions().get(need.getKey()).usual();
+              String at = site.getOrDefault(need.getKey(), List.of(usual)).get(0);
+              return need.getValue().contains(at);
+            });
   }
 
   private static Optional<String> line(String text, String field) {

@@ -113,6 +113,15 @@ final class Implied {
 
   /** Checks of which another outcome than the ordinary one is likeliest, each with that. */
   Map<String, String> telling() {
+    return telling(rows, base);
+  }
+
+  /**
+   * The same of any rows.
+   *
+   * @param rows by check
+   */
+  static Map<String, String> telling(Map<String, double[]> rows, RuleBase base) {
     Map<String, String> telling = new LinkedHashMap<>();
     rows.forEach(
         (id, row) -> {

@@ -62,6 +62,22 @@ final class Marks {
     return rows;
   }
 
+  /** The same for what mostly goes with what was told; an effect that was not named is named. */
+  List<Question> companions(List<Companions.Companion> companions) {
+    List<Check> checks = companions.stream().map(Companions.Companion::check).toList();
+    List<Question> rows = new ArrayList<>();
+    for (Question row : questions(checks, "Mostly seen with these, ")) {
+      List<String> lines = new ArrayList<>(row.before());
+      companions
+          .get(rows.size())
+          .effect()
+          .map(e -> "It mostly comes of " + e.id() + " (" + e.name() + "), which you did not name.")
+          .ifPresent(lines::add);
+      rows.add(row.after(lines));
+    }
+    return rows;
+  }
+
   private Question question(Check check, String place) {
     List<String> before = new ArrayList<>();
     before.add(place + check.id() + ": " + check.ask());

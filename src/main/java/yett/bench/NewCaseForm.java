@@ -90,7 +90,9 @@ final class NewCaseForm implements NewCard {
         check.measures().orElseThrow().parse(shown);
         return Optional.empty();
       } catch (ReadingException e) {
-        return Optional.of(check.id() + ": " + e.getMessage());
+        return Optional.of(
+            "%s: %s Or one of: %s."
+                .formatted(check.id(), e.getMessage(), String.join(", ", known)));
       }
     }
     return Optional.of(

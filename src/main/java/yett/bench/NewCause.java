@@ -45,7 +45,7 @@ final class NewCause implements NewCard {
         marks.questions(choice.offered(), "Check "),
         Stream.of(
                 marks.questions(choice.also(), byEffects ? "Mark " : "Besides, "),
-                marks.questions(choice.companions(), "Mostly seen with these, "))
+                marks.companions(choice.companions()))
             .flatMap(List::stream)
             .toList(),
         work);
@@ -170,7 +170,7 @@ final class NewCause implements NewCard {
   }
 
   private boolean isNewRepair(Map<String, String> answers) {
-    return !base.repairs().containsKey(answers.get(REPAIR));
+    return asked.knownRepair(answers.get(REPAIR)).isEmpty();
   }
 
   /** All checks that were asked about. */
@@ -183,7 +183,11 @@ final class NewCause implements NewCard {
     String path = CardQuestions.areaOf(answers) + "/" + answers.get("id");
     SortedMap<String, String> files = new TreeMap<>();
     files.put(path + ".yaml", card(answers));
-    String repair = isNewRepair(answers) ? repairId(answers) : answers.get(REPAIR);
+    String repair =
+        asked
+            .knownRepair(answers.get(REPAIR))
+            .map(Map.Entry::getKey)
+            .orElseGet(() -> repairId(answers));
     String found = FirstMet.card(answers, effects.implied(answers), checks(answers), repair);
     files.put(path + ".case.yaml", found + FurtherCases.cards(answers, found, base));
     return files;
@@ -202,9 +206,9 @@ final class NewCause implements NewCard {
             .raw(consequences(answers))
             .raw(new Marks(base, answers).yaml(checks(answers)));
     text.raw(chances(FirstMet.AFTER, answers.get(FirstMet.AFTER)));
-    if (!isNewRepair(answers)) {
-      text.raw("removed-by: {" + answers.get(REPAIR) + ": nearly always}\n");
-    }
+    asked
+        .knownRepair(answers.get(REPAIR))
+        .ifPresent(r -> text.raw("removed-by: {" + r.getKey() + ": " + r.getValue() + "}\n"));
     text.words("arises", answers.get("arises"))
         .words("prevent", answers.get("prevent"))
         .words("source", answers.get("source"));

@@ -67,6 +67,11 @@ final class ReadBack {
     return lines;
   }
 
+  /** To the tenth that is shown; what is nought has no sign of its own. */
+  private static double rounded(double decibans) {
+    return Math.round(10 * decibans) / 10.0;
+  }
+
   private String against(int outcome) {
     return "Mind: "
         + name(outcome)
@@ -93,7 +98,7 @@ final class ReadBack {
                 String.format(
                     Locale.ROOT,
                     "%+.1f dB against %s",
-                    decibans(row, other.getValue(), outcome),
+                    rounded(decibans(row, other.getValue(), outcome)),
                     other.getKey()))
         .collect(Collectors.joining(", "));
   }

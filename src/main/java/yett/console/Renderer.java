@@ -53,6 +53,16 @@ public final class Renderer {
     return new Renderer(layout).forScreen(words).replace('\u00A0', ' ');
   }
 
+  /** A prompt, broken at spaces where it is wider than the screen; what is typed follows it. */
+  static String prompt(String words, Layout layout) {
+    String inline = inline(words, layout);
+    String asked = inline.stripTrailing();
+    return Wrapping.lines(new AttributedString(asked), layout.width()).stream()
+            .map(AttributedString::toString)
+            .collect(Collectors.joining("\n"))
+        + inline.substring(asked.length());
+  }
+
   private void add(Block block) {
     if (block instanceof Block.Heading heading) {
       add(heading);

@@ -150,7 +150,7 @@ public final class TerminalConsole implements Console {
     while (true) {
       Cleaned line;
       try {
-        line = Cleaned.of(from.readLine(Renderer.inline(prompt, layout())));
+        line = Cleaned.of(from.readLine(Renderer.prompt(prompt, layout())));
       } catch (UserInterruptException e) {
         return new Reply.Interrupted();
       } catch (EndOfFileException | IOError e) {

@@ -1,11 +1,11 @@
 package yett.interview;
 
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Function;
 import yett.belief.Belief;
 import yett.belief.CausalModel;
 import yett.belief.GateModels;
+import yett.belief.LastFew;
 
 /**
  * What is believed of a gate that is reported, by the odds that the rules give on its site. Listing
@@ -17,15 +17,7 @@ final class Outset {
   private final GateModels models;
   private final Function<CausalModel, Belief> listed;
 
-  private final Map<Map<String, Double>, Belief> beliefs =
-      new LinkedHashMap<>(2 * KEPT, 0.75f, true) {
-        private static final long serialVersionUID = 1;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Map<String, Double>, Belief> eldest) {
-          return size() > KEPT;
-        }
-      };
+  private final LastFew<Map<String, Double>, Belief> beliefs = new LastFew<>(KEPT);
 
   Outset(GateModels models) {
     this(models, Belief::atReport);
@@ -56,17 +48,6 @@ final class Outset {
    * @param odds factors of the causes' odds
    */
   Belief belief(Map<String, Double> odds) {
-    synchronized (beliefs) {
-      Belief known = beliefs.get(odds);
-      if (known != null) {
-        return known;
-      }
-    }
-    // Two threads may do the same work at once; what they find is equal.
-    Belief belief = listed.apply(models.at(odds));
-    synchronized (beliefs) {
-      beliefs.put(Map.copyOf(odds), belief);
-    }
-    return belief;
+    return beliefs.get(Map.copyOf(odds), o -> listed.apply(models.at(o)));
   }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import yett.belief.CardModel;
 import yett.belief.Lookalikes;
 import yett.knowledge.Cause;
@@ -66,7 +67,8 @@ public record Coverage(
   }
 
   /**
-   * What of it is near some causes or somebody's own; his own first.
+   * What of it is near some causes or somebody's own: one's own first, then checks by how much the
+   * causes show on them.
    *
    * @param mine ids of the cards that somebody is working on
    */
@@ -80,11 +82,26 @@ public record Coverage(
     return new Coverage(
         mineFirst(causes, about::contains, mine),
         mineFirst(
-            checks,
-            id -> base.checks().get(id).likelihood().keySet().stream().anyMatch(about::contains),
+            checks.stream()
+                .sorted(Comparator.comparingDouble(id -> -shown(base.checks().get(id), about)))
+                .toList(),
+            id -> shown(base.checks().get(id), about) > 0,
             mine),
         mineFirst(this.repairs, repairs, mine),
         mineFirst(proofs, due::contains, mine));
+  }
+
+  /** How much some cause shows on a check against a sound gate (total variation). */
+  private static double shown(Check check, Set<String> about) {
+    return check.likelihood().entrySet().stream()
+        .filter(row -> about.contains(row.getKey()))
+        .mapToDouble(
+            row ->
+                IntStream.range(0, row.getValue().length)
+                    .mapToDouble(o -> Math.abs(row.getValue()[o] - check.otherwise()[o]) / 2)
+                    .sum())
+        .max()
+        .orElse(0);
   }
 
   private static List<String> mineFirst(

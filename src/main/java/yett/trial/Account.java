@@ -70,10 +70,7 @@ record Account(
     replayed.ranking().stream()
         .limit(FIRST)
         .forEach(r -> ranking.put(r.cause(), Math.round(r.chance() * 1000) / 1000.0));
-    Set<String> inView = new LinkedHashSet<>(also);
-    recorded.truth().ifPresent(inView::addAll);
-    recorded.expect().ifPresent(inView::add);
-    ranking.keySet().stream().limit(IN_VIEW).forEach(inView::add);
+    Set<String> inView = inView(recorded, ranking, also);
     inView.retainAll(replayed.moment().belief().model().causes());
     return new Account(
         recorded.name(),
@@ -90,6 +87,36 @@ record Account(
         replayed.spentMinutes(),
         replayed.unsafe(),
         evidence(replayed.moment(), inView));
+  }
+
+  private static Set<String> inView(
+      RecordedCase recorded, Map<String, Double> ranking, Set<String> also) {
+    Set<String> inView = new LinkedHashSet<>(also);
+    recorded.truth().ifPresent(inView::addAll);
+    recorded.expect().ifPresent(inView::add);
+    ranking.keySet().stream().limit(IN_VIEW).forEach(inView::add);
+    return inView;
+  }
+
+  /**
+   * The same as if it had been made with these causes in view.
+   *
+   * @param also of those that it was made with
+   */
+  Account seenWith(RecordedCase recorded, Set<String> also) {
+    Set<String> inView = inView(recorded, ranking, also);
+    return new Account(
+        name,
+        file,
+        right,
+        ended,
+        path,
+        ranking,
+        repairs,
+        stops,
+        minutes,
+        unsafe,
+        evidence.stream().flatMap(w -> w.of(inView).stream()).toList());
   }
 
   private static List<Weighed> evidence(Moment moment, Set<String> inView) {

@@ -20,7 +20,7 @@ public record CasesBeside(List<RecordedCase> cases, List<Problem> problems, List
 
   /**
    * @param files of the rule base, by path
-   * @param only beginning of a path, or the name of a case; empty for all
+   * @param only beginning of a path, or of the name of a case; empty for all
    */
   public static CasesBeside of(SortedMap<String, String> files, RuleBase base, String only) {
     List<RecordedCase> cases = new ArrayList<>();
@@ -34,7 +34,7 @@ public record CasesBeside(List<RecordedCase> cases, List<Problem> problems, List
           continue;
         }
         boolean part = file.getKey().startsWith(only);
-        read.cases().stream().filter(c -> part || c.name().equals(only)).forEach(cases::add);
+        read.cases().stream().filter(c -> part || c.name().startsWith(only)).forEach(cases::add);
         if (part) {
           problems.addAll(read.problems());
         }

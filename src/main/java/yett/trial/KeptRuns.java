@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Supplier;
 import tools.jackson.core.JacksonException;
 import yett.files.OwnProgram;
 import yett.files.SealedFiles;
@@ -90,12 +89,13 @@ public final class KeptRuns {
               kept ->
                   also.stream()
                       .filter(causes::contains)
-                      .allMatch(kept.account().inView()::contains));
+                      .allMatch(kept.account().inView()::contains))
+          .map(kept -> new Tried(kept.account().seenWith(recorded, also), kept.score()));
     }
 
-    void put(RecordedCase recorded, Supplier<Tried> tried) {
+    void put(RecordedCase recorded, Tried tried) {
       if (files.isPresent()) {
-        now.put(key(recorded), tried.get());
+        now.put(key(recorded), tried);
       }
     }
 

@@ -57,9 +57,9 @@ record Trial(List<Account> accounts, List<Score.One> scores) {
               return known.get();
             }
             Replayed replayed = replayer.run(recorded);
-            Score.One score = Score.one(replayed);
-            runs.put(recorded, () -> new Tried(Account.of(recorded, replayed, Set.of()), score));
-            return new Tried(Account.of(recorded, replayed, also), score);
+            Tried tried = new Tried(Account.of(recorded, replayed, also), Score.one(replayed));
+            runs.put(recorded, tried);
+            return tried;
           });
     }
     List<Account> accounts = new ArrayList<>();

@@ -2,6 +2,8 @@ package yett.trial;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import yett.belief.Decibans;
 import yett.interview.Moment;
@@ -50,6 +52,15 @@ record Weighed(String subject, String words, Map<String, Double> decibans) {
       }
     }
     return new Weighed(move.subject(), move.words(), decibans);
+  }
+
+  /** For these causes alone; empty if the answer weighed nothing for them. */
+  Optional<Weighed> of(Set<String> causes) {
+    Map<String, Double> some = new TreeMap<>(decibans);
+    some.keySet().retainAll(causes);
+    return subject.equals(OUTSET) || !some.isEmpty()
+        ? Optional.of(new Weighed(subject, words, some))
+        : Optional.empty();
   }
 
   /** A weight as people read it. */

@@ -6,13 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import yett.knowledge.Check;
 import yett.testing.Shipped;
 
 /** What goes together at gates that are known is asked of a new cause too. */
 class CompanionsTest {
   private static List<String> of(Map<String, String> told, Set<String> known) {
-    return new Companions(Shipped.BASE).of(told, known).stream().map(Check::id).toList();
+    return new Companions(Shipped.BASE).of(told, known).stream().map(c -> c.check().id()).toList();
   }
 
   @Test
@@ -37,5 +36,19 @@ class CompanionsTest {
   void nobody_is_asked_for_more_than_four() {
     assertThat(of(Map.of("running-current", "high often", "slow", "said often"), Set.of()))
         .hasSizeBetween(1, 4);
+  }
+
+  @Test
+  void of_looks_that_come_by_one_effect_one_is_asked_for() {
+    List<Companions.Companion> found =
+        new Companions(Shipped.BASE)
+            .of(
+                Map.of(
+                    "battery-rest-voltage", "charged often, flat sometimes",
+                    "runs-on-batteries", "weak sometimes, not-at-all usually"),
+                Set.of());
+    assertThat(found.stream().flatMap(c -> c.effect().stream()))
+        .isNotEmpty()
+        .doesNotHaveDuplicates();
   }
 }

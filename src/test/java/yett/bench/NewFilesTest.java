@@ -376,6 +376,77 @@ class NewFilesTest {
   }
 
   @Test
+  void a_new_check_names_what_it_tells_apart_and_counts_the_rest() throws IOException {
+    NewFiles bench = bench();
+    NewCard card = bench.card("check").orElseThrow();
+    Map<String, String> given =
+        Map.of(
+            "id", "lead-look",
+            "ask", "How does the lead of the charger sit?",
+            "area", "battery",
+            "outcomes", "fast: it sits fast; loose: it moves, or comes off",
+            "causes", "charger-dead, batteries-low",
+            "charger-dead", "loose often",
+            "batteries-low", "fast always",
+            "minutes", "2");
+    Map<String, String> answers = answers(card, given);
+    assertThat(bench.advice(card.files(answers), answers))
+        .anyMatch(line -> line.matches("It tells batteries-low from charger-dead by \\d\\d %.*"))
+        .noneMatch(line -> line.matches(".*by \\d %.*"));
+  }
+
+  @Test
+  void a_gate_that_looked_so_is_as_the_other_cause_mostly_shows_it() throws IOException {
+    NewCard card = bench().card("cause").orElseThrow();
+    Map<String, String> given =
+        with(
+            LEAD_LOOSE,
+            "repair",
+            "replace-charger",
+            "not-it",
+            "batteries-low",
+            "not-it-shows",
+            "lamp-seen lit");
+    String cases = card.files(answers(card, given)).get("battery/charger-lead-loose.case.yaml");
+    assertThat(cases.substring(cases.indexOf("looked-so")))
+        .contains("  lamp-seen: lit\n", "  battery-rest-voltage: flat\n");
+  }
+
+  @Test
+  void a_repair_that_is_there_may_be_followed_by_how_surely_it_helps() throws IOException {
+    NewCard card = bench().card("cause").orElseThrow();
+    SortedMap<String, String> files =
+        card.files(answers(card, with(LEAD_LOOSE, "repair", "replace-charger often")));
+    assertThat(files.get("battery/charger-lead-loose.yaml"))
+        .contains("removed-by: {replace-charger: often}")
+        .doesNotContain("\nrepair:");
+    assertThat(files.get("battery/charger-lead-loose.case.yaml"))
+        .contains("repairs: [replace-charger]");
+    Question repair =
+        card.questions(Map.of()).stream()
+            .filter(q -> q.key().equals("repair"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(repair.complaint().apply("replace-charger oftne")).isPresent();
+  }
+
+  @Test
+  void an_outcome_that_a_measured_check_does_not_have_is_answered_with_those_it_has()
+      throws IOException {
+    NewCard card = bench().card("cause").orElseThrow();
+    Question odd =
+        card.questions(Map.of()).stream()
+            .filter(q -> q.key().equals("odd-sign"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(odd.complaint().apply("battery-rest-voltage ordinary"))
+        .get()
+        .asString()
+        .contains("charged, low, flat");
+    assertThat(odd.complaint().apply("battery-rest-voltage low")).isEmpty();
+  }
+
+  @Test
   void complaints_are_asked_for_beside_those_of_the_look_alikes() throws IOException {
     NewCard card = bench().card("cause").orElseThrow();
     assertThat(

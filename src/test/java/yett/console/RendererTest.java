@@ -67,6 +67,14 @@ class RendererTest {
   }
 
   @Test
+  void a_prompt_that_is_wider_than_the_screen_is_broken_between_words() {
+    Layout narrow = new Layout(40, false, true);
+    assertThat(Renderer.prompt("Can it be at some gates only, not all? (Enter: none)> ", narrow))
+        .isEqualTo("Can it be at some gates only, not all?\n(Enter: none)> ");
+    assertThat(Renderer.prompt("Id> ", narrow)).isEqualTo("Id> ");
+  }
+
+  @Test
   void a_page_of_80_columns() {
     assertThat(Renderer.render(PAGE, new Layout(80, false, true)))
         .isEqualTo(

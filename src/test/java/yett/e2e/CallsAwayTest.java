@@ -57,7 +57,11 @@ class CallsAwayTest {
     assertThat(call.stderr())
         .contains("this call is kept on this computer", "The call waits on this computer");
     assertThat(run("", "calls").stdout()).contains("Fish dock", "1 call is open.");
-    assertThat(run("", "dispatch", "1").stdout()).contains("Fish dock", "Ina Teal, 555 0107");
+    assertThat(run("the gate will not open\n", "call", "Ice house").stdout())
+        .contains("Saved on this computer.", "by the number that it gets there")
+        .doesNotContain("Go on with: resume");
+    assertThat(run("", "dispatch", "1").stdout())
+        .contains(" of this computer: Fish dock", "Ina Teal, 555 0107");
     assertThat(run("", "cases").exitCode()).isEqualTo(74);
     Path kept = kept().orElseThrow();
     Path copy = Files.copy(kept, home.resolve("copy.db"));
@@ -70,8 +74,13 @@ class CallsAwayTest {
     run("", "calls");
 
     try (Casebook casebook = Casebook.open(url)) {
-      assertThat(casebook.cases()).hasSize(1);
-      CaseId id = casebook.cases().get(0).id();
+      assertThat(casebook.cases()).hasSize(2);
+      CaseId id =
+          casebook.cases().stream()
+              .filter(c -> c.siteId().equals("Fish dock"))
+              .findFirst()
+              .orElseThrow()
+              .id();
       assertThat(casebook.people(id)).extracting(p -> p.name()).containsExactly("Ina Teal");
       assertThat(casebook.events(id)).anyMatch(e -> e.body().contains("Tom, in 40 min"));
     }

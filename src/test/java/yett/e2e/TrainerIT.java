@@ -177,7 +177,7 @@ class TrainerIT {
       pty.enter("find painted").expect("new-paint", Visitor.PATIENCE);
       pty.expect("harrow-quay> ", Visitor.PATIENCE).enter("show chain-slack");
       pty.expect("looks like", Visitor.PATIENCE).expect("harrow-quay> ", Visitor.PATIENCE);
-      pty.enter("test --only nowhere/").expect("No case's path begins", Visitor.PATIENCE);
+      pty.enter("test --only nowhere/").expect("No case's path or name begins", Visitor.PATIENCE);
       pty.expect("harrow-quay> ", Visitor.PATIENCE).enter("quit");
       pty.waitForExit(Visitor.PATIENCE);
     }

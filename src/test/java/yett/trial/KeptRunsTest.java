@@ -6,8 +6,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
@@ -15,6 +17,7 @@ import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import yett.files.SealedFiles;
 import yett.interview.Expertise;
+import yett.replay.RecordedCase;
 
 /** A run that was made is not made again, and stands for no other. */
 @DisabledOnOs(OS.WINDOWS)
@@ -42,9 +45,7 @@ class KeptRunsTest {
   private long found(String program) {
     Expertise expertise = cards.expertise();
     KeptRuns.Of runs = kept(program).of(expertise.base());
-    return cards.cases("").cases().stream()
-        .filter(c -> runs.get(c, java.util.Set.of()).isPresent())
-        .count();
+    return cards.cases("").cases().stream().filter(c -> runs.get(c, Set.of()).isPresent()).count();
   }
 
   @Test
@@ -73,15 +74,30 @@ class KeptRunsTest {
     Expertise expertise = cards.expertise();
     KeptRuns.Of runs = kept(PROGRAM).of(expertise.base());
     var slack = cards.cases("slack").cases().get(0);
-    Account account = runs.get(slack, java.util.Set.of()).orElseThrow().account();
+    Account account = runs.get(slack, Set.of()).orElseThrow().account();
     assertThat(runs.get(slack, account.inView())).isPresent();
     String other =
         expertise.base().causes().keySet().stream()
             .filter(c -> !account.inView().contains(c))
             .findFirst()
             .orElseThrow();
-    assertThat(runs.get(slack, java.util.Set.of(other))).isEmpty();
-    assertThat(runs.get(slack, java.util.Set.of("no cause of this rule base"))).isPresent();
+    assertThat(runs.get(slack, Set.of(other))).isEmpty();
+    assertThat(runs.get(slack, Set.of("no cause of this rule base"))).isPresent();
+  }
+
+  @Test
+  void a_run_with_another_cause_in_view_stands_for_one_without_it_too() {
+    Expertise expertise = cards.expertise();
+    List<RecordedCase> cases = cards.cases("").cases();
+    Trial own = Trial.run(expertise, cases, Map.of(), KeptRuns.NONE, () -> {});
+    Map<Account.Key, Set<String>> all = new HashMap<>();
+    cases.forEach(c -> all.put(Account.Key.of(c), expertise.base().causes().keySet()));
+    Trial wide = Trial.run(expertise, cases, all, kept(PROGRAM), () -> {});
+    assertThat(wide).isNotEqualTo(own);
+    KeptRuns.Of runs = kept(PROGRAM).of(expertise.base());
+    assertThat(cases).allMatch(c -> runs.get(c, expertise.base().causes().keySet()).isPresent());
+    assertThat(Trial.run(expertise, cases, all, kept(PROGRAM), () -> {})).isEqualTo(wide);
+    assertThat(Trial.run(expertise, cases, Map.of(), kept(PROGRAM), () -> {})).isEqualTo(own);
   }
 
   @Test

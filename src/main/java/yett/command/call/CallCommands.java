@@ -61,7 +61,7 @@ public record CallCommands(Desk desk, Console console, StandardStreams output) {
           new Dispatcher(desk.expertise(), ZoneId.systemDefault(), desk.van())
               .sheet(
                   open.moment(),
-                  id.toString(),
+                  desk.isAway() ? id + " of this computer" : id.toString(),
                   gate,
                   open.caller().map(Person::name),
                   open.caller().map(Person::phone));

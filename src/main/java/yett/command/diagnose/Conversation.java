@@ -23,6 +23,7 @@ public final class Conversation {
   private final Inspecting inspecting;
   private final ComingBack back;
   private Runnable first = () -> {};
+  private boolean keptHere;
 
   /**
    * @param knownSite answers to site questions kept from an earlier case at this gate
@@ -45,6 +46,12 @@ public final class Conversation {
    */
   Conversation ringsAgain(List<Event> said) {
     calling.ringsAgain(said);
+    return this;
+  }
+
+  /** The server is away: the case has a number of this computer, and gets another one. */
+  Conversation keptHere() {
+    keptHere = true;
     return this;
   }
 
@@ -73,19 +80,28 @@ public final class Conversation {
     } catch (Sending.Dispatched e) {
       // Everything was said; whoever is sent goes on with the case.
     } catch (CaseLeftException e) {
-      sitting.show(
-          Block.blank(),
-          Block.paragraph(
-              "Saved. Go on with: resume "
-                  + sitting.open().id()
-                  + ". Nothing that was answered is lost."
-                  + (isCall()
-                      ? " If they do not ring back: dispatch "
-                          + sitting.open().id()
-                          + " is the sheet for a technician."
-                      : "")));
+      sitting.show(Block.blank(), Block.paragraph(keptHere ? savedHere() : saved()));
     }
     leave();
+  }
+
+  private String saved() {
+    return "Saved. Go on with: resume "
+        + sitting.open().id()
+        + ". Nothing that was answered is lost."
+        + (isCall()
+            ? " If they do not ring back: dispatch "
+                + sitting.open().id()
+                + " is the sheet for a technician."
+            : "");
+  }
+
+  /** A number of this computer is that of another case on the server. */
+  private String savedHere() {
+    return "Saved on this computer. Nothing that was answered is lost. Go on with it when the server"
+        + " answers, by the number that it gets there: calls tells it. Until then dispatch "
+        + sitting.open().id()
+        + " is the sheet for a technician.";
   }
 
   /** What still waits for the server has one more try; then the next start of the program has. */

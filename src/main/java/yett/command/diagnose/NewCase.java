@@ -109,6 +109,9 @@ public final class NewCase {
         console.show(Block.paragraph("A trainee works under a technician's supervision."));
       }
       Conversation conversation = new Conversation(console, open, known);
+      if (desk.isAway()) {
+        conversation.keptHere();
+      }
       conversation.run();
       new AfterInspection(desk, console).offer(open);
       same = conversation.goesOnIn();

@@ -1,6 +1,7 @@
 package yett.command.knowledge;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -127,13 +128,22 @@ public record CoverCommands(Desk desk, Console console, StandardStreams output) 
         ids.stream().filter(id -> !mine.contains(id)).toList());
   }
 
+  /** The first of them: of a hundred nobody reads the rest. */
   private void show(String what, List<String> ids) {
+    List<String> some = new ArrayList<>(ids.stream().limit(MOST).toList());
+    if (ids.size() > MOST) {
+      some.add("and " + (ids.size() - MOST) + " more");
+    }
+    all(what, some);
+  }
+
+  private void all(String what, List<String> ids) {
     console.show(
         Block.paragraph(what + ": " + (ids.isEmpty() ? "none." : String.join(", ", ids) + ".")));
   }
 
   private void lookalikes(List<Lookalikes.Pair> pairs) {
-    show(
+    all(
         "Pairs of causes that no check tells apart well and no one repair removes together",
         pairs.stream().map(CoverCommands::words).toList());
   }

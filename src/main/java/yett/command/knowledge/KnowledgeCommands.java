@@ -61,7 +61,7 @@ public record KnowledgeCommands(Desk desk, Console console, StandardStreams outp
           + " outcomes in words and the names of causes, and nothing of likelihoods: for people who"
           + " write cases without sight of the cards (docs/field-set.md).";
 
-  private static final int MOST_MEANT = 20;
+  private static final int MOST_MEANT = 10;
 
   @Command(
       name = "knowledge",

@@ -24,7 +24,7 @@ import yett.trial.Tested;
 /** {@code knowledge test}: cases run as the cards are now, against the run that was accepted. */
 public record TestCommands(Desk desk, Console console, StandardStreams output) {
   static final String ONLY =
-      "a part: the beginning of a path such as chain/, or the name of one case";
+      "a part: the beginning of a path such as chain/, or of the name of a case";
 
   private static final String TEST =
       "Usage: knowledge test FOLDER [--only PART] [--accept]. Runs the cases beside the cards of"
@@ -60,7 +60,7 @@ public record TestCommands(Desk desk, Console console, StandardStreams output) {
       output.tell(
           part.isEmpty()
               ? "There is no case beside these cards. A case is a file such as new.case.yaml."
-              : "No case's path begins with \"" + part + "\", nor is one named so.");
+              : "No case's path or name begins with \"" + part + "\".");
       throw new ExitException(beside.problems().isEmpty() ? Sysexits.NO_INPUT : Sysexits.DATA);
     }
     Tested test = run(expertise, folder, beside, part.isEmpty());

@@ -43,14 +43,13 @@ final class ClassViews {
         + (row.time().isPresent()
             ? ", time: " + ScoreViews.times(row.time().getAsDouble()) + " the plan's"
             : "")
-        + (row.parts().isPresent()
-            ? ", parts: " + signed(row.parts().getAsDouble()) + " a gate"
-            : "")
+        + (row.parts().isPresent() ? ", parts: " + parts(row.parts().getAsDouble()) : "")
         + (row.hints() == 0 ? "" : ", hints: " + row.hints());
   }
 
-  private static String signed(double money) {
-    return String.format(Locale.ROOT, "%+.0f", money == 0 ? 0.0 : money);
+  private static String parts(double money) {
+    long whole = Math.round(money);
+    return whole == 0 ? "as the plan" : String.format(Locale.ROOT, "%+d a gate", whole);
   }
 
   static String csv(ClassTable table) {
