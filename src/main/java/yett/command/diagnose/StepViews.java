@@ -155,6 +155,12 @@ public final class StepViews {
               "It was left so. See to each step: what is still so stays, what is not is done"
                   + " again. Every test for dead is made anew."));
     }
+    if (!step.instead().isEmpty()) {
+      blocks.add(
+          Block.paragraph(
+              "The mains stays locked off. See to each step: what is so already stays. Every test"
+                  + " for dead is made anew."));
+    }
     blocks.add(Block.rows(Block.row("For", reasons.purpose(step.purpose()))));
     blocks.addAll(cautions.written(step.cautions()));
     return blocks;
