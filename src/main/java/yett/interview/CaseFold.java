@@ -227,6 +227,8 @@ final class CaseFold implements Event.Visitor<Runnable> {
     return towards(
         event.next(),
         () -> {
+          event.instead().forEach(setUps::remove);
+          event.instead().forEach(unseen::remove);
           setUps.add(event.setUp());
           unseen.remove(event.setUp());
         });

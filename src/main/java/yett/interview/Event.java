@@ -287,10 +287,19 @@ public sealed interface Event {
    * Its cautions and steps were confirmed, and it is in force.
    *
    * @param next id of the check or repair that it was entered for; empty if for none
+   * @param instead set-ups that it goes on from: they are not in force any more, and were not
+   *     undone
    */
-  record SetUpEntered(String setUp, String next) implements Event {
+  record SetUpEntered(
+      String setUp, String next, @JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> instead)
+      implements Event {
     public SetUpEntered {
       requireNonNull(setUp, "setUp");
+      instead = instead == null ? List.of() : List.copyOf(instead); // events before this was kept
+    }
+
+    public SetUpEntered(String setUp, String next) {
+      this(setUp, next, List.of());
     }
 
     @Override

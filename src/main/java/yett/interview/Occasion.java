@@ -30,6 +30,11 @@ public record Occasion(Kind kind, Optional<Repair> after) {
     LASTING
   }
 
+  /** Whether it is to find a cause, rather than to see that what was done holds. */
+  public boolean looksForCause() {
+    return kind != Kind.PROOF && kind != Kind.AFTER_REPAIR;
+  }
+
   public static Occasion of(Kind kind) {
     return new Occasion(kind, Optional.empty());
   }

@@ -94,6 +94,8 @@ final class PlainReading {
     @Override
     public Runnable setUpEntered(Event.SetUpEntered event) {
       return () -> {
+        event.instead().forEach(inForce::remove);
+        event.instead().forEach(unseen::remove);
         inForce.add(event.setUp());
         unseen.remove(event.setUp());
       };

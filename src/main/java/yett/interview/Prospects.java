@@ -22,18 +22,25 @@ public final class Prospects {
    * @param chance of this outcome, as things stand
    * @param range the readings that count as this outcome; empty where it is not measured or cannot
    *     be placed on this gate
-   * @param then chance of each cause afterwards, in the order of the model
+   * @param then chance that each cause was there at the call-out, in the order of the model
+   * @param left chance that each cause is there still, what was put right left out
    */
-  public record Prospect(Check.Outcome outcome, double chance, String range, double[] then) {}
+  public record Prospect(
+      Check.Outcome outcome, double chance, String range, double[] then, double[] left) {}
 
   public static List<Prospect> of(Belief belief, Check check, Optional<Expectation> expectation) {
     double[] chances = belief.predict(check.id());
     List<Prospect> prospects = new ArrayList<>();
     for (int i = 0; i < chances.length; i++) {
       Observation seen = Observation.of(check.id(), i, chances.length);
-      double[] then = chances[i] > 0 ? belief.learn(seen).atCallOut() : belief.atCallOut();
+      Belief then = chances[i] > 0 ? belief.learn(seen) : belief;
       prospects.add(
-          new Prospect(check.outcomes().get(i), chances[i], range(check, i, expectation), then));
+          new Prospect(
+              check.outcomes().get(i),
+              chances[i],
+              range(check, i, expectation),
+              then.atCallOut(),
+              then.remaining()));
     }
     return prospects;
   }

@@ -166,7 +166,10 @@ public final class Sense {
 
       @Override
       public Runnable setUpEntered(Event.SetUpEntered event) {
-        return () -> known(List.of(event.setUp()), base.setUps().keySet(), "set-up");
+        return () -> {
+          known(List.of(event.setUp()), base.setUps().keySet(), "set-up");
+          known(event.instead(), base.setUps().keySet(), "set-up");
+        };
       }
 
       @Override

@@ -140,17 +140,24 @@ final class SetUpSteps {
       return unseen.get();
     }
     Planner.Change change = planner.change(present.state.work().setUps(), needs);
-    if (!change.leave().isEmpty()) {
-      return new Step.Leave(base.setUps().get(change.leave().get(0)), purpose);
+    Optional<SetUp> first = change.enter().stream().findFirst().map(base.setUps()::get);
+    List<String> stays =
+        change.leave().stream()
+            .filter(
+                s -> first.filter(f -> KeptOff.between(base.setUps().get(s), f, base)).isPresent())
+            .toList();
+    Optional<String> undone = change.leave().stream().filter(s -> !stays.contains(s)).findFirst();
+    if (undone.isPresent()) {
+      return new Step.Leave(base.setUps().get(undone.get()), purpose);
     }
-    if (!change.enter().isEmpty()) {
-      return enter(base.setUps().get(change.enter().get(0)), purpose, false);
-    }
-    return then;
+    return first.map(s -> enter(s, purpose, false, stays)).orElse(then);
   }
 
-  private Step enter(SetUp setUp, Purpose purpose, boolean again) {
-    return new Step.Enter(setUp, base.cautionsFor(setUp.hazards()), purpose, again);
+  /**
+   * @param stays set-ups that this one goes on from: no power comes back only to be cut off again
+   */
+  private Step enter(SetUp setUp, Purpose purpose, boolean again, List<String> stays) {
+    return new Step.Enter(setUp, base.cautionsFor(setUp.hazards()), purpose, again, stays);
   }
 
   /**
@@ -164,6 +171,6 @@ final class SetUpSteps {
         .filter(s -> work.unseen().contains(s.id()) && present.role().may(s.who()))
         .filter(s -> !left || s.id().equals(SetUp.OUT_OF_USE))
         .min(Comparator.comparingInt(s -> base.withOuter(List.of(s.id())).size()))
-        .map(s -> enter(s, purpose, true));
+        .map(s -> enter(s, purpose, true, List.of()));
   }
 }

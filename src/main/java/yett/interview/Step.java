@@ -193,15 +193,16 @@ public sealed interface Step {
    * @param purpose what it is entered for
    * @param again whether it is in force, and whoever came to the case sees to it anew
    */
-  record Enter(SetUp setUp, List<Caution> cautions, Purpose purpose, boolean again)
+  record Enter(
+      SetUp setUp, List<Caution> cautions, Purpose purpose, boolean again, List<String> instead)
       implements Step {
     public Enter(SetUp setUp, List<Caution> cautions, Purpose purpose) {
-      this(setUp, cautions, purpose, false);
+      this(setUp, cautions, purpose, false, List.of());
     }
 
     /** The event that says that it was entered. */
     public Event done() {
-      return new Event.SetUpEntered(setUp.id(), purpose.card());
+      return new Event.SetUpEntered(setUp.id(), purpose.card(), instead);
     }
 
     @Override

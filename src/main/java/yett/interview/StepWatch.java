@@ -157,14 +157,25 @@ final class StepWatch implements Step.Visitor<Runnable> {
     SetUp setUp = step.setUp();
     return () -> {
       may(setUp.who(), setUp.id());
-      plain.inForce.forEach(
-          other ->
-              require(
-                  !setUp.excludes().contains(other)
-                      && !base.setUps().get(other).excludes().contains(setUp.id()),
-                  "%s is entered beside %s",
-                  setUp.id(),
-                  other));
+      plain.inForce.stream()
+          .filter(other -> !step.instead().contains(other))
+          .forEach(
+              other ->
+                  require(
+                      !setUp.excludes().contains(other)
+                          && !base.setUps().get(other).excludes().contains(setUp.id()),
+                      "%s is entered beside %s",
+                      setUp.id(),
+                      other));
+      step.instead()
+          .forEach(
+              other ->
+                  require(
+                      setUp.excludes().contains(SetUp.ABLE_TO_RUN)
+                          || base.setUps().get(SetUp.ABLE_TO_RUN).excludes().contains(setUp.id()),
+                      "%s goes on from %s, and the gate can still run",
+                      setUp.id(),
+                      other));
       cautioned(setUp.hazards(), step.cautions());
       require(!step.cautions().isEmpty(), "no caution before %s", setUp.id());
       require(!setUp.enter().isEmpty(), "nothing to confirm for %s", setUp.id());

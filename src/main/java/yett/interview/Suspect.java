@@ -10,7 +10,8 @@ import yett.knowledge.Cause;
 import yett.knowledge.Repair;
 
 /**
- * A cause that may still be there, and what this person could do about it.
+ * A cause that may still be there, and what this person could do about it. That nothing is wrong
+ * with the machine is one of them: then it is explained, proved and left.
  *
  * @param chance that it is there now
  * @param repair the open one that removes it most surely; empty if none is open
@@ -20,6 +21,8 @@ public record Suspect(Cause cause, double chance, Optional<Repair> repair) {
 
   /** Less than this is no suspicion. */
   private static final double LEAST = 0.03;
+
+  private static final double TO_FIT = 0.1;
 
   /**
    * Those that are left, the likeliest first.
@@ -31,7 +34,7 @@ public record Suspect(Cause cause, double chance, Optional<Repair> repair) {
     List<String> causes = present.belief.model().causes();
     List<Suspect> left = new ArrayList<>();
     IntStream.range(0, there.length)
-        .filter(c -> there[c] >= LEAST && isFault(causes.get(c)))
+        .filter(c -> there[c] >= LEAST && !causes.get(c).equals(Cause.NOT_IN_RULE_BASE))
         .mapToObj(
             c ->
                 new Suspect(
@@ -44,8 +47,12 @@ public record Suspect(Cause cause, double chance, Optional<Repair> repair) {
     return List.copyOf(left);
   }
 
-  private static boolean isFault(String cause) {
-    return !cause.equals(Cause.NOT_IN_RULE_BASE) && !cause.equals(Cause.NOTHING_WRONG);
+  /**
+   * Whether this person may try the repair without knowing more. Nothing is fitted on less than one
+   * chance in ten: it costs, disturbs what is sound, and hides what was wrong.
+   */
+  public boolean worthTrying() {
+    return repair.isPresent() && (repair.get().parts().isEmpty() || chance >= TO_FIT);
   }
 
   private static Optional<Repair> repair(Present present, String cause, Set<String> open) {

@@ -33,6 +33,9 @@ public record SetUp(
   /** The set-up in which the operator is locked off and proved dead. */
   public static final String LOCKED_OFF = "locked-off";
 
+  /** The condition of mains that nobody has switched off. */
+  public static final String MAINS_AS_FOUND = "mains-as-found";
+
   /** The condition of a gate that can run, whoever watches. */
   public static final String ABLE_TO_RUN = "able-to-run";
 

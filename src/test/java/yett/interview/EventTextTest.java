@@ -28,6 +28,7 @@ class EventTextTest {
         new Event.Answered("chain-looks", new Answer.CannotTell()),
         new Event.Answered("chain-looks", new Answer.NotNow()),
         new Event.SetUpEntered("locked-off", "chain-length"),
+        new Event.SetUpEntered("locked-off", "", List.of("mains-off-batteries-on")),
         new Event.SetUpLeft("locked-off", ""),
         new Event.Repaired("tighten-chain", true),
         new Event.Retested(false),

@@ -30,6 +30,7 @@ record Gate(Set<String> inForce) {
     Set<String> inForce = new LinkedHashSet<>();
     for (Entry entry : Entry.valid(entries)) {
       if (entry.event() instanceof Event.SetUpEntered e) {
+        e.instead().forEach(inForce::remove);
         inForce.add(e.setUp());
       } else if (entry.event() instanceof Event.SetUpLeft e) {
         inForce.remove(e.setUp());

@@ -184,6 +184,29 @@ class RequestTest {
     assertThat(settling.moved()).isGreaterThan(0.1 * now);
   }
 
+  /** Whoever locks off more than before brings no power back first. */
+  @Test
+  void the_mains_stays_locked_off_while_the_batteries_are_taken_off_too() {
+    begin(Role.TECHNICIAN);
+    say(new Event.SetUpEntered("mains-off-batteries-on", ""));
+    say(new Event.AskedFor("charging-fuse"));
+    Step.Enter enter = (Step.Enter) step();
+    assertThat(enter.setUp().id()).isEqualTo("locked-off");
+    assertThat(enter.instead()).containsExactly("mains-off-batteries-on");
+    say(enter.done());
+    assertThat(moment().state().work().setUps()).containsExactly("locked-off");
+  }
+
+  @Test
+  void batteries_are_connected_before_the_gate_runs_on_them() {
+    begin(Role.TECHNICIAN);
+    say(new Event.SetUpEntered("locked-off", ""));
+    say(new Event.AskedFor("battery-block-difference"));
+    assertThat(step())
+        .isInstanceOfSatisfying(
+            Step.Leave.class, l -> assertThat(l.setUp().id()).isEqualTo("locked-off"));
+  }
+
   private void begin(Role role) {
     say(new Event.Opened("East", role, "any"), role);
     for (Check check : CHECKS.values()) {

@@ -92,6 +92,9 @@ public final class Words {
     };
   }
 
+  /** A range wider than so many of its uncertainties is read over decades. */
+  private static final double DECADES = 1e5;
+
   /** Either an answer, or what is wrong with the line. */
   public record Heard(Optional<Answer> answer, String complaint) {
     public static Heard of(Answer answer) {
@@ -119,12 +122,15 @@ public final class Words {
         : chosen(check, text);
   }
 
+  /** The middle of what can be read; of a range over decades, what is read at its low end. */
   private static String example(Measures measures) {
-    double middle =
-        Double.isFinite(measures.least()) && Double.isFinite(measures.most())
-            ? (measures.least() + measures.most()) / 2
-            : 1;
-    return measures.show(middle);
+    double span = measures.most() - measures.least();
+    double unsure = measures.procedureUncertainty();
+    if (!Double.isFinite(span)) {
+      return measures.show(1);
+    }
+    boolean decades = unsure > 0 && span > DECADES * unsure;
+    return measures.show(measures.least() + (decades ? 10 * unsure : span / 2));
   }
 
   public static Heard reading(Measures measures, String text) {

@@ -8,6 +8,8 @@ import yett.console.SignalWord;
 import yett.interview.Event;
 import yett.interview.Step;
 import yett.interview.Suspect;
+import yett.knowledge.Cause;
+import yett.knowledge.Repair;
 import yett.wording.Figures;
 import yett.wording.Wording;
 
@@ -85,11 +87,12 @@ final class Decisions {
     for (Suspect suspect : step.suspects()) {
       suspect
           .repair()
+          .filter(r -> suspect.worthTrying())
           .filter(r -> choices.stream().noneMatch(c -> c.word().equals(r.id())))
           .ifPresent(
               r ->
                   choices.add(
-                      new Choice(r.id(), "on suspicion: " + r.name(), new Event.AskedFor(r.id()))));
+                      new Choice(r.id(), onSuspicion(suspect, r), new Event.AskedFor(r.id()))));
     }
     choices.add(
         new Choice(
@@ -116,8 +119,16 @@ final class Decisions {
         .ifPresent(i -> sitting.record(choices.get(i).event()));
   }
 
+  private static String onSuspicion(Suspect suspect, Repair repair) {
+    boolean sound = suspect.cause().id().equals(Cause.NOTHING_WRONG);
+    return (sound ? "take it that nothing is wrong: " : "on suspicion: ") + repair.name();
+  }
+
   private static Block.Row told(Suspect suspect) {
-    String repair = suspect.repair().isPresent() ? "" : "; no repair of it is open to you";
+    String repair =
+        suspect.repair().isEmpty()
+            ? "; no repair of it is open to you"
+            : suspect.worthTrying() ? "" : "; too little to fit anything on";
     return Block.row(suspect.cause().name(), Figures.percent(suspect.chance()) + repair);
   }
 }

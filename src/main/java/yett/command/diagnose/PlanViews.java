@@ -41,7 +41,7 @@ final class PlanViews {
     List<String> words = new ArrayList<>();
     words.add(Figures.minutes(repair.minutes()));
     if (number > 1) {
-      words.add("needed in " + Figures.percent(job.chance()) + " of such cases");
+      words.add(Figures.percent(job.chance()) + " chance that those before do not cure it");
     }
     double[] now = moment.belief().remaining();
     repair.removes().keySet().stream()

@@ -2,11 +2,16 @@ package yett.command.diagnose;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import yett.console.Block;
+import yett.console.SignalWord;
 import yett.interview.Event;
 import yett.interview.Moment;
 import yett.interview.Step;
 import yett.interview.Trail;
+import yett.knowledge.SetUp;
 import yett.wording.ConsequenceWords;
 
 /** A repair that is proposed, and the try of the gate after it. */
@@ -36,13 +41,14 @@ final class Repairing {
   }
 
   void retest() {
-    retest.ask(
-        List.of(
-            Block.heading("Retest"),
-            Block.paragraph(
-                "Give a command and watch a whole run in both directions. Does the gate run as it "
-                    + "should?")),
-        "");
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Block.heading("Retest"));
+    yetToSet().ifPresent(blocks::add);
+    blocks.add(
+        Block.paragraph(
+            "Give a command and watch a whole run in both directions. Does the gate run as it "
+                + "should?"));
+    retest.ask(blocks, "");
     List<Trail.Move> moves = sitting.moment().trail().moves();
     boolean failed = !sitting.moment().state().work().cured();
     if (failed && !sitting.moment().state().work().retestDue() && !moves.isEmpty()) {
@@ -50,5 +56,26 @@ final class Repairing {
           "Not fixed, and that tells something too: "
               + sitting.movements().movement(moves.get(moves.size() - 1), sitting.moment()));
     }
+  }
+
+  /** What is set on the running gate only after it was tried: until then it may strike. */
+  private Optional<Block> yetToSet() {
+    String names =
+        sitting.moment().judgement().followUps().stream()
+            .map(due -> sitting.base().repairs().get(due.card()))
+            .filter(r -> r != null && r.needs().contains(SetUp.GATE_RUNNING))
+            .map(r -> r.name().toLowerCase(Locale.ROOT))
+            .distinct()
+            .collect(Collectors.joining("; "));
+    return names.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Block.signal(
+                SignalWord.WARNING,
+                "Still to come: "
+                    + names
+                    + ". Until then the leaf may not stop or turn back where it should. Run it with a hand on"
+                    + " the stop button and stop it before it touches anything; where it stops"
+                    + " does not count yet."));
   }
 }

@@ -39,6 +39,8 @@ public final class RetestList {
    */
   public void ask(List<Block> what, String refusal) {
     List<Check> reported = reported();
+    words.clear(); // one list is asked with as often as the gate is tried
+    texts.clear();
     lines(reported.size());
     List<Block> blocks = new ArrayList<>(what);
     blocks.add(Block.numbered(texts));

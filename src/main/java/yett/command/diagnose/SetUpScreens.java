@@ -32,8 +32,8 @@ final class SetUpScreens {
   /** The cautions first, by themselves, so that they are read; then the steps. */
   void enter(Step.Enter step) {
     String key = "enter " + step.setUp().id();
-    sitting.screen(sitting.views().entering(step));
     if (!done.contains(key)) {
+      sitting.screen(sitting.views().entering(step));
       OptionalInt read =
           questions.word(
               "Enter when these are read",
@@ -42,33 +42,45 @@ final class SetUpScreens {
       if (read.isEmpty()) {
         return;
       }
-    }
-    steps(key, step.setUp().enter(), step.done());
-  }
-
-  void leave(Step.Leave step) {
-    sitting.show(sitting.views().leave(step));
-    steps("leave " + step.setUp().id(), step.setUp().leave(), step.done());
-  }
-
-  private void steps(String key, List<String> steps, Event event) {
-    boolean again = done.contains(key);
-    if (again) {
-      List<Block.Row> rows = new ArrayList<>();
-      inForce().ifPresent(names -> rows.add(Block.row("Still in force", names)));
-      rows.add(Block.row("As before", String.join(" ", steps)));
-      sitting.show(new Block.Rows(rows));
+      steps(key, List.of(), step.setUp().enter(), step.done());
     } else {
-      sitting.screen(List.of(Block.numbered(steps)));
+      again(sitting.views().entering(step), inForce(""), step.setUp().enter(), step.done());
     }
-    if (confirm(steps, again, event)) {
+  }
+
+  /** What is left is no longer in force. */
+  void leave(Step.Leave step) {
+    String key = "leave " + step.setUp().id();
+    List<Block> what = sitting.views().leave(step);
+    if (done.contains(key)) {
+      again(what, inForce(step.setUp().id()), step.setUp().leave(), step.done());
+    } else {
+      steps(key, what, step.setUp().leave(), step.done());
+    }
+  }
+
+  private void steps(String key, List<Block> what, List<String> steps, Event event) {
+    List<Block> screen = new ArrayList<>(what);
+    screen.add(Block.numbered(steps));
+    sitting.screen(screen);
+    if (confirm(steps, false, event)) {
       done.add(key);
     }
   }
 
-  private Optional<String> inForce() {
+  /** One screen with what it is for, so that a window that is too small has it in pages. */
+  private void again(List<Block> what, Optional<String> inForce, List<String> steps, Event event) {
+    List<Block> screen = new ArrayList<>(what);
+    inForce.ifPresent(names -> screen.add(Block.rows(Block.row("Still in force", names))));
+    screen.add(Block.rows(Block.row("As before", String.join(" ", steps))));
+    sitting.screen(screen);
+    confirm(steps, true, event);
+  }
+
+  private Optional<String> inForce(String left) {
     String names =
         sitting.moment().state().work().setUps().stream()
+            .filter(id -> !id.equals(left))
             .map(id -> sitting.base().setUps().get(id).name().toLowerCase(Locale.ROOT))
             .collect(Collectors.joining("; "));
     return names.isEmpty() ? Optional.empty() : Optional.of(names);

@@ -52,9 +52,13 @@ public final class SiteForm {
       } else if (line.strip().equals("?")) {
         all = true;
         shown = List.of();
-      } else if (!wishes.grant(line)
-          && !entry.change(line, page)
-          && !wishes.volunteered().hear(line)) {
+      } else if (wishes.grant(line)) {
+        shown = List.of(); // what it led to has pushed the page off the window
+      } else if (entry.change(line, page)) {
+        continue;
+      } else if (wishes.volunteered().hear(line)) {
+        shown = List.of();
+      } else {
         sitting.say(
             "Type what differs (6 m, no loops, 120 V), a number from 1 to "
                 + page.size()

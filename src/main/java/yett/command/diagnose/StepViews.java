@@ -97,7 +97,10 @@ public final class StepViews {
     return minutes + Wording.instrument(check).map(i -> " · " + i).orElse("");
   }
 
-  /** The possible answers with their chance and what each would make most probable. */
+  /**
+   * The possible answers with their chance and what each would make most probable of what is left;
+   * a proof, and what a repair entails, are to pass: they look for nothing.
+   */
   private Block answers(Step.Ask step, Moment moment) {
     Check check = step.check();
     List<Block.Item> items = new ArrayList<>();
@@ -115,7 +118,10 @@ public final class StepViews {
           Block.item(
               label,
               words,
-              Figures.percent(prospect.chance()) + "; then " + leading(moment, prospect.then())));
+              Figures.percent(prospect.chance())
+                  + (step.occasion().looksForCause()
+                      ? "; then " + leading(moment, prospect.left())
+                      : "")));
     }
     return new Block.Numbered(items);
   }
@@ -148,6 +154,12 @@ public final class StepViews {
           Block.paragraph(
               "It was left so. See to each step: what is still so stays, what is not is done"
                   + " again. Every test for dead is made anew."));
+    }
+    if (!step.instead().isEmpty()) {
+      blocks.add(
+          Block.paragraph(
+              "The mains stays locked off. See to each step: what is so already stays. Every test"
+                  + " for dead is made anew."));
     }
     blocks.add(Block.rows(Block.row("For", reasons.purpose(step.purpose()))));
     blocks.addAll(cautions.written(step.cautions()));

@@ -60,7 +60,7 @@ final class Suspicion {
       sitting.say(cause.name() + " cannot be here: " + impossible.get().reason().words() + ".");
       return;
     }
-    sitting.show(sitting.beliefs().of(moment, cause));
+    sitting.screen(sitting.beliefs().of(moment, cause));
     if (moment.state().told().histories().isEmpty() || moment.step() instanceof Step.Finished) {
       return;
     }
@@ -84,10 +84,11 @@ final class Suspicion {
               Wording.meaning(settling.open().check(), p.outcome().id()),
               Figures.percent(p.chance()) + "; then it stands at " + Figures.percent(p.then()[c])));
     }
-    sitting.show(
-        Block.heading("What would tell most about it · " + CheckList.costs(settling.open())),
-        Block.paragraph(Text.strong(settling.open().check().ask())),
-        new Block.Numbered(items));
+    sitting.screen( // a page by itself, or the head of the first one leaves the window
+        List.of(
+            Block.heading("What would tell most about it · " + CheckList.costs(settling.open())),
+            Block.paragraph(Text.strong(settling.open().check().ask())),
+            new Block.Numbered(items)));
     boolean next =
         sitting.until(
             "yes asks it next, Enter leaves it to the plan",

@@ -190,7 +190,8 @@ public final class Volunteered {
     }
     List<String> open = takenUp.open(meant);
     if (open.size() > MOST) {
-      sitting.say("Say with it what was measured, such as: battery " + reading.typed() + ".");
+      String name = sitting.base().checks().get(open.get(0)).name().toLowerCase(Locale.ROOT);
+      sitting.say("Say with it what was measured, such as: " + name + " " + reading.typed() + ".");
       return true;
     }
     sitting

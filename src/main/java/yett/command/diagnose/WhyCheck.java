@@ -80,7 +80,7 @@ final class WhyCheck {
           Block.paragraph(
               Text.strong(range + text)
                   .and(", " + Figures.percent(prospect.chance()) + ". Then ")
-                  .and(topThree(belief, prospect.then()))));
+                  .and(topThree(belief, prospect.left()))));
     }
     return blocks;
   }

@@ -65,6 +65,21 @@ class SetUpScreensTest {
   }
 
   @Test
+  void what_is_left_is_no_longer_in_force() {
+    Step.Leave step = new Step.Leave(LOCKED_OFF, new Purpose(Purpose.Kind.CLOSING, ""));
+    try (OpenCase open = typed.open()) {
+      open.record(new Event.SetUpEntered("locked-off", ""));
+      Sitting sitting = typed.sitting(open, "done", "done");
+      SetUpScreens screens =
+          new SetUpScreens(sitting, new Questions(sitting, new PromptRequests(sitting)));
+      screens.leave(step);
+      open.record(new Event.SetUpEntered("locked-off", ""));
+      screens.leave(step);
+    }
+    assertThat(typed.screen()).contains("As before: Count the tools").doesNotContain("in force");
+  }
+
+  @Test
   void a_question_mark_shows_it_step_by_step() {
     String last = LOCKED_OFF.enter().get(LOCKED_OFF.enter().size() - 1);
     enterTwice("", "done", "?", "done");

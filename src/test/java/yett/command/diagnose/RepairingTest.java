@@ -1,0 +1,53 @@
+package yett.command.diagnose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import yett.desk.OpenCase;
+import yett.interview.Event;
+import yett.knowledge.Role;
+import yett.testing.Shipped;
+
+class RepairingTest {
+  @TempDir private Path folder;
+  private TypedCase typed;
+
+  @BeforeEach
+  void begin() {
+    typed = new TypedCase(folder, Shipped.QUICK, Role.TECHNICIAN);
+  }
+
+  @AfterEach
+  void end() {
+    typed.close();
+  }
+
+  private String tried(String repair) {
+    try (OpenCase open = typed.open()) {
+      open.record(
+          new Event.Complained(List.of("runs-then-stops")), new Event.Repaired(repair, true));
+      Sitting sitting = typed.sitting(open, "1");
+      new Repairing(sitting, new Questions(sitting, new PromptRequests(sitting))).retest();
+    }
+    return typed.screen();
+  }
+
+  /** A marker in a new place shifts both ends; a leaf that runs to the old ones strikes. */
+  @Test
+  void a_gate_whose_limits_are_still_to_be_taught_is_tried_with_a_hand_on_the_stop_button() {
+    assertThat(tried("fit-marker"))
+        .contains("WARNING: Still to come: teach the travel limits again.")
+        .contains("a hand on the stop button")
+        .contains("where it stops does not count yet");
+  }
+
+  @Test
+  void a_gate_whose_limits_are_as_they_were_is_tried_without() {
+    assertThat(tried("charge-batteries")).contains("Retest").doesNotContain("Still to come");
+  }
+}
