@@ -6,9 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import yett.command.common.ComplaintNames;
 import yett.command.common.ListChoice;
-import yett.command.common.Prompt;
 import yett.command.common.Words;
-import yett.console.Block;
 import yett.interview.Event;
 import yett.interview.Step;
 import yett.knowledge.Check;
@@ -17,7 +15,6 @@ import yett.knowledge.RuleBase;
 import yett.saying.Heard;
 import yett.saying.Tellings;
 import yett.saying.Thing;
-import yett.wording.Wording;
 
 /**
  * What a person tells without being asked. It is shown back and confirmed; then it counts like an
@@ -33,12 +30,14 @@ public final class Volunteered {
 
   private final Sitting sitting;
   private final TakenUp takenUp;
+  private final ToldDangers dangers;
   private final CallEnd end;
 
   Volunteered(Sitting sitting, CallEnd end) {
     this.sitting = sitting;
     this.end = end;
     this.takenUp = new TakenUp(sitting);
+    this.dangers = new ToldDangers(sitting, takenUp);
   }
 
   /** Words that somebody wants to be taken up, whatever the question is. */
@@ -113,12 +112,12 @@ public final class Volunteered {
       return true;
     }
     Heard heard = tellings().hear(words);
-    List<Thing> dangers = dangers(heard);
+    List<Thing> told = dangers.among(heard);
     boolean single = !words.contains(" ");
-    if (!dangers.isEmpty() && danger(dangers, words)) {
+    if (!told.isEmpty() && dangers.ask(told, words, this::keep)) {
       return true;
     }
-    if (dangers.isEmpty() && end.tellsOfIt(words)) {
+    if (told.isEmpty() && end.tellsOfIt(words)) {
       end.worksAgain(Optional.of(words));
       return true;
     }
@@ -127,7 +126,7 @@ public final class Volunteered {
     if (single && named.isEmpty()
         || others.isEmpty()
         || sitting.moment().step() instanceof Step.MakeSafe) {
-      return !dangers.isEmpty();
+      return !told.isEmpty();
     }
     if (named.isPresent() && !single) {
       takenUp.take(named.get());
@@ -137,32 +136,12 @@ public final class Volunteered {
     return true;
   }
 
-  /** Whether this very danger stands: whoever speaks of it again is not asked about it again. */
-  private boolean isReported(Thing danger) {
-    return sitting
-        .moment()
-        .state()
-        .latest(danger.card())
-        .filter(a -> a.answer().is(danger.outcome()))
-        .filter(
-            a ->
-                sitting.moment().judgement().stops().stream().anyMatch(s -> s.event() == a.event()))
-        .isPresent();
-  }
-
   /** What is kept anyway is read for danger all the same. */
   void hearDanger(String words) {
-    List<Thing> dangers = words.isBlank() ? List.of() : dangers(tellings().hear(words));
-    if (!dangers.isEmpty()) {
-      danger(dangers, words);
+    List<Thing> told = words.isBlank() ? List.of() : dangers.among(tellings().hear(words));
+    if (!told.isEmpty()) {
+      dangers.ask(told, words, this::keep);
     }
-  }
-
-  private List<Thing> dangers(Heard heard) {
-    return heard.dangerThings().stream()
-        .filter(t -> !sitting.moment().judgement().unavailable().contains(t.card()))
-        .filter(t -> !isReported(t))
-        .toList();
   }
 
   /** A complaint, or something that happened, by the very name that it has in a list. */
@@ -198,45 +177,6 @@ public final class Volunteered {
         .confirm(open, id -> reading.shown(sitting.base().checks().get(id)))
         .ifPresent(id -> takenUp.reading(id, reading.answer(sitting.base().checks().get(id))));
     return true;
-  }
-
-  /** Whether one of them is so; or it is not clear, and the whole list comes again. */
-  private boolean danger(List<Thing> dangers, String words) {
-    List<Check.Outcome> outcomes =
-        dangers.stream()
-            .map(
-                t -> {
-                  Check check = sitting.base().checks().get(t.card());
-                  return check.outcomes().get(check.indexOf(t.outcome()));
-                })
-            .toList();
-    sitting.show(
-        Block.paragraph("That may mean danger:"),
-        Block.numbered(outcomes.stream().map(o -> Wording.capital(o.text())).toList()));
-    int so =
-        sitting.until(
-            dangers.size() == 1
-                ? "Is it so? yes, or 0 if not"
-                : "Is any of these so? Its number, or 0 if not",
-            line ->
-                dangers.size() == 1 && line.equalsIgnoreCase("yes")
-                    ? Prompt.Reading.of(1)
-                    : line.equals("0") || line.equalsIgnoreCase("no")
-                        ? Prompt.Reading.of(0)
-                        : Prompt.number(line, dangers.size())
-                            .map(Prompt.Reading::of)
-                            .orElse(
-                                line.isEmpty()
-                                    ? Prompt.Reading.again("Look first; then say whether it is so.")
-                                    : Prompt.Reading.of(-1)));
-    if (so > 0) {
-      Thing danger = dangers.get(so - 1);
-      sitting.record(takenUp.chosen(danger));
-    } else if (so < 0) {
-      keep(words);
-      sitting.record(new Event.DangersAgain()); // not clear: the whole list comes again
-    }
-    return so != 0;
   }
 
   private Tellings tellings() {
