@@ -43,11 +43,7 @@ final class CallPolicy {
   /** Depends on nothing but what was said, so that it can be asked at once. */
   List<Pressing> pressing() {
     List<String> said = present.state.told().complaints().orElse(List.of());
-    return present.isCall()
-        ? present.base.telephone().pressing().values().stream()
-            .filter(p -> p.ifSaid().isEmpty() || p.ifSaid().stream().anyMatch(said::contains))
-            .toList()
-        : List.of();
+    return present.isCall() ? present.base.telephone().pressing(said) : List.of();
   }
 
   /**

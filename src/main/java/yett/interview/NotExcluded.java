@@ -20,8 +20,12 @@ public record NotExcluded(List<Check> untold, boolean unasked) {
   private static final int NAMED = 3;
 
   public static NotExcluded of(RuleBase base, CaseState state) {
+    Site site = new SiteFacts(base).site(state.told().site());
     List<Check> dangers =
-        base.ordinaryChecks().filter(c -> c.danger() && c.who() == Role.CALLER).toList();
+        base.ordinaryChecks()
+            .filter(c -> c.danger() && c.who() == Role.CALLER)
+            .filter(site::allows) // what a gate does not have is not asked for
+            .toList();
     List<Check> untold =
         dangers.stream()
             .filter(c -> state.latest(c.id()).filter(a -> !a.answer().tells()).isPresent())

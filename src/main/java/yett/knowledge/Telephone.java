@@ -24,4 +24,15 @@ public record Telephone(
   /** Nothing at all. */
   public static final Telephone NONE =
       new Telephone(Spoken.NONE, Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+
+  /**
+   * What is asked of how soon somebody has to come.
+   *
+   * @param complaints ids of what was complained of
+   */
+  public List<Pressing> pressing(List<String> complaints) {
+    return pressing.values().stream()
+        .filter(p -> p.ifSaid().isEmpty() || p.ifSaid().stream().anyMatch(complaints::contains))
+        .toList();
+  }
 }

@@ -50,4 +50,39 @@ class SameGateTest {
 
     assertThat(run("", "calls").stdout()).contains("Fish dock", "Ropewalk", "2 calls are open.");
   }
+
+  @Test
+  void how_urgent_it_is_is_asked_again() {
+    assertThat(run("", "dispatch", "1").stdout()).contains("nothing at the site makes it urgent");
+
+    Pipe.Result second = run("1\n1\nit stands open now\n0\n1\nx\n", "call", "Fish dock");
+
+    assertThat(second.stdout())
+        .contains("How urgent is it now?", "so then was none of it")
+        .containsOnlyOnce("0 for none, or numbers");
+    assertThat(run("", "dispatch", "1").stdout())
+        .doesNotContain("nothing at the site makes it urgent");
+  }
+
+  @Test
+  void an_inspection_is_told_of_and_not_offered_to_a_caller() {
+    run("0\n\nsave\n", "inspect", "Slipway");
+
+    Pipe.Result call = run("it does not open\n0\n\n1\n0\n0\nx\n", "call", "Slipway");
+
+    assertThat(call.stdout())
+        .doesNotContain("This gate has an open case")
+        .contains("Inspection 2026-0002 at this gate is not finished: left open");
+  }
+
+  @Test
+  void what_a_gate_does_not_have_is_no_danger_that_was_left_out() {
+    run("", "gates", "usual", "batteries=none");
+
+    run("it does not open\n0\n\n1\n0\n0\nx\n", "call", "Slipway");
+
+    assertThat(run("", "dispatch", "2").stdout())
+        .contains("nothing at the site makes it urgent")
+        .doesNotContain("not asked to the end");
+  }
 }

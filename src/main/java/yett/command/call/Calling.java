@@ -9,6 +9,7 @@ import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.Questions;
 import yett.command.diagnose.SaidBesides;
 import yett.command.diagnose.Sitting;
+import yett.interview.Ending;
 import yett.interview.Event;
 import yett.interview.Moment;
 import yett.interview.SomeSteps;
@@ -141,7 +142,8 @@ public final class Calling {
     @Override
     public Runnable handOver(Step.HandOver step) {
       return () -> {
-        if (!since.endsItAnew()) {
+        boolean urgent = step.ending() == Ending.MADE_SAFE; // a danger says how soon
+        if (!since.endsItAnew() && (urgent || !circumstances.askAnew(since))) {
           send.show(step, moment);
         }
       };
@@ -170,7 +172,7 @@ public final class Calling {
 
   /** Whether what was said since the last time neither ends the call nor answers something. */
   private boolean goesOn() {
-    return !since.endsItAnew() && !besides.ask();
+    return !since.endsItAnew() && !besides.ask() && !circumstances.askAnew(since);
   }
 
   /** What is known of the gate is taken; a caller is not asked for feeders and classes. */

@@ -9,6 +9,7 @@ import yett.command.diagnose.Sitting;
 import yett.console.Block;
 import yett.console.Text;
 import yett.desk.HistoryWorth;
+import yett.interview.CaseState;
 import yett.interview.Event;
 import yett.interview.Moment;
 import yett.interview.Step;
@@ -22,6 +23,7 @@ final class Circumstances {
 
   private final Sitting sitting;
   private final Questions questions;
+  private boolean asked;
 
   Circumstances(Sitting sitting, Questions questions) {
     this.sitting = sitting;
@@ -29,19 +31,52 @@ final class Circumstances {
   }
 
   void askPressing(Step.AskPressing step) {
-    List<String> texts = step.pressing().stream().map(Pressing::ask).toList();
-    List<String> ids = step.pressing().stream().map(Pressing::id).toList();
-    sitting.show(
-        Block.heading("How urgent is it?"),
-        Block.paragraph("Read out; 0 if none of it is so."),
-        Block.numbered(texts));
+    asked = true;
+    askPressing(step.pressing(), "How urgent is it?", "Read out; 0 if none of it is so.");
+  }
+
+  /**
+   * A gate that was shut this morning may stand open tonight: who rings again is asked once more.
+   *
+   * @return whether it was asked now
+   */
+  boolean askAnew(SaidSince since) {
+    CaseState.Told told = sitting.moment().state().told();
+    if (asked || !since.isAnotherCall() || told.pressing().isEmpty()) {
+      return false;
+    }
+    asked = true;
+    askAnew(told);
+    return true;
+  }
+
+  private void askAnew(CaseState.Told told) {
+    List<Pressing> list = sitting.base().telephone().pressing(told.complaints().orElse(List.of()));
+    List<String> numbers = new ArrayList<>();
+    for (int i = 0; i < list.size(); i++) {
+      if (told.pressing().orElse(List.of()).contains(list.get(i).id())) {
+        numbers.add(Integer.toString(i + 1));
+      }
+    }
+    askPressing(
+        list,
+        "How urgent is it now?",
+        "It may have changed since they rang: so then "
+            + (numbers.isEmpty() ? "was none of it" : "was " + String.join(", ", numbers))
+            + ". Read out again, and type all that is so now; 0 if none is.");
+  }
+
+  private void askPressing(List<Pressing> list, String heading, String lead) {
+    List<String> texts = list.stream().map(Pressing::ask).toList();
+    List<String> ids = list.stream().map(Pressing::id).toList();
+    sitting.show(Block.heading(heading), Block.paragraph(lead), Block.numbered(texts));
     Optional<List<Integer>> picked = questions.several("0 for none, or numbers", ids, texts);
     if (picked.isEmpty()) {
       return;
     }
     sitting.record(new Event.Pressed(picked.get().stream().map(ids::get).toList()));
     List<String> now =
-        picked.get().stream().flatMap(i -> step.pressing().get(i).untilThen().stream()).toList();
+        picked.get().stream().flatMap(i -> list.get(i).untilThen().stream()).toList();
     if (!now.isEmpty()) {
       sitting.show(Block.paragraph(Text.strong("Read out:")), Block.numbered(now));
     }

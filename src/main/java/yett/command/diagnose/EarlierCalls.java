@@ -15,6 +15,7 @@ import yett.console.Block;
 import yett.console.Console;
 import yett.desk.OpenCase;
 import yett.interview.CallLog;
+import yett.interview.CaseState;
 import yett.wording.CallWords;
 
 /** What earlier calls are worth to the next one: which gate it is, and the case that is open. */
@@ -85,6 +86,7 @@ final class EarlierCalls {
     List<CaseSummary> open =
         casebook.casesAt(gate).stream()
             .filter(c -> c.summary().state() == CaseStatus.OPEN)
+            .filter(c -> !isInspection(c.id()))
             .toList();
     if (open.isEmpty()) {
       return Optional.empty();
@@ -106,6 +108,11 @@ final class EarlierCalls {
                             Prompt.Reading.again(
                                 "Type the number of the case, or 0 for a new one.")))
         .flatMap(id -> id);
+  }
+
+  /** An inspection is nothing that a caller goes on with. */
+  private boolean isInspection(CaseId id) {
+    return CaseState.of(OpenCase.entries(casebook.events(id))).isInspection();
   }
 
   private String line(CaseSummary open) {

@@ -80,9 +80,7 @@ public final class NewCase {
         new GateMemory(desk.casebook(), desk.clock()).known(gate, desk.base());
     ClockNotice.show(desk, console);
     List<Event.Earlier> earlier = new Baselines(desk.casebook(), desk.expertise()).of(gate);
-    if (inspection.isEmpty()) {
-      new UnfinishedCase(desk.casebook(), desk.base()).at(gate).ifPresent(console::show);
-    }
+    new UnfinishedCase(desk.casebook(), desk.base()).at(gate).ifPresent(console::show);
     CaseId id = desk.casebook().newCase(gate, desk.clock().instant());
     Optional<CaseId> same;
     List<Event> said;

@@ -1,5 +1,7 @@
 package yett.command.diagnose;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
@@ -27,31 +29,47 @@ final class UnfinishedCase {
     this.base = base;
   }
 
-  /** Empty if there is none. */
+  /**
+   * The newest one that left the gate in a state of the work, or else the newest; empty if there is
+   * none since every proof passed.
+   */
   Optional<Block> at(String gate) {
-    return casebook.casesAt(gate).stream().findFirst().flatMap(this::told);
+    List<CaseSummary> open = new ArrayList<>();
+    for (CaseSummary line : casebook.casesAt(gate)) {
+      CaseState state = state(line);
+      if (state.closed().filter(Ending::isProved).isPresent()) {
+        break;
+      }
+      if (state.closed().filter(Ending::isDone).isEmpty()) {
+        if (!state.work().setUps().isEmpty()) {
+          return Optional.of(told(line, state));
+        }
+        open.add(line);
+      }
+    }
+    return open.stream().findFirst().map(line -> told(line, state(line)));
   }
 
-  private Optional<Block> told(CaseSummary last) {
-    CaseState state = CaseState.of(OpenCase.entries(casebook.events(last.id())));
-    if (state.isInspection() || state.closed().filter(Ending::isDone).isPresent()) {
-      return Optional.empty();
-    }
+  private CaseState state(CaseSummary line) {
+    return CaseState.of(OpenCase.entries(casebook.events(line.id())));
+  }
+
+  private Block told(CaseSummary last, CaseState state) {
     String inForce =
         state.work().setUps().stream()
             .map(id -> base.setUps().get(id))
             .filter(Objects::nonNull)
             .map(s -> s.name().toLowerCase(Locale.ROOT))
             .collect(Collectors.joining("; "));
-    return Optional.of(
-        Block.signal(
-            SignalWord.WARNING,
-            "Case %s at this gate is not finished: %s, %s.%s To go on with it: save, then resume %s."
-                .formatted(
-                    last.id(),
-                    state.closed().map(Ending::words).orElse("left open"),
-                    CallWords.when(last.lastEvent()),
-                    inForce.isEmpty() ? "" : " In force there: " + inForce + ".",
-                    last.id())));
+    return Block.signal(
+        SignalWord.WARNING,
+        "%s %s at this gate is not finished: %s, %s.%s To go on with it: save, then resume %s."
+            .formatted(
+                state.isInspection() ? "Inspection" : "Case",
+                last.id(),
+                state.closed().map(Ending::words).orElse("left open"),
+                CallWords.when(last.lastEvent()),
+                inForce.isEmpty() ? "" : " In force there: " + inForce + ".",
+                last.id()));
   }
 }
