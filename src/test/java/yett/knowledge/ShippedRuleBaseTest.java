@@ -2,6 +2,7 @@ package yett.knowledge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import yett.testing.Shipped;
@@ -36,5 +37,13 @@ class ShippedRuleBaseTest {
     assertThat(Shipped.BASE.setUps().values())
         .filteredOn(s -> s.within().isEmpty() && !s.isCondition() && !s.equals(inUse))
         .allSatisfy(s -> assertThat(inUse.excludes()).contains(s.id()));
+  }
+
+  @Test
+  void the_marker_is_moved_by_hand_only_with_the_leaf_released() {
+    assertThat(Shipped.BASE.checks().get("marker-gap").needs()).contains("leaf-released");
+    assertThat(List.of("set-sensor-gap", "fit-marker", "reseat-marker"))
+        .allSatisfy(
+            id -> assertThat(Shipped.BASE.repairs().get(id).needs()).contains("leaf-released"));
   }
 }
