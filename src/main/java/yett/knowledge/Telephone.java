@@ -28,7 +28,7 @@ public record Telephone(
   /**
    * What is asked of how soon somebody has to come.
    *
-   * @param complaints ids of what was complained of
+   * @param complaints ids of the complaints
    */
   public List<Pressing> pressing(List<String> complaints) {
     return pressing.values().stream()

@@ -47,7 +47,7 @@ public final class InspectionSheet {
             .map(p -> Wording.spaced(p.proof()) + ", " + ForceWords.line(p))
             .toList());
     page.list("Looked at, in order", words.passedLooks(inspection));
-    page.list("Not inspected", lines(Verdict.OPEN));
+    page.list("Not inspected", words.notInspected(inspection));
     page.heading("Signed");
     page.paragraph("For the firm: name, date, signature: ....................");
     page.paragraph("For the owner: name, date, signature: ....................");
@@ -74,8 +74,6 @@ public final class InspectionSheet {
   }
 
   private List<String> lines(Verdict verdict) {
-    return inspection.results(verdict).stream()
-        .map(r -> verdict == Verdict.OPEN ? r.check().ask() : words.toSeeTo(r))
-        .toList();
+    return inspection.results(verdict).stream().map(words::toSeeTo).toList();
   }
 }

@@ -174,17 +174,30 @@ public final class InspectionWords {
 
   /** Looks that passed, by place. */
   public List<String> passedLooks(Inspection inspection) {
+    return byPlace(
+        inspection.results(Verdict.PASS).stream()
+            .filter(r -> !r.check().measured() && !r.isProof())
+            .toList());
+  }
+
+  /** What was not inspected besides proofs, which stand among the safety tests, by place. */
+  public List<String> notInspected(Inspection inspection) {
+    return byPlace(inspection.results(Verdict.OPEN).stream().filter(r -> !r.isProof()).toList());
+  }
+
+  /** A line a place, with the names of what belongs there. */
+  public static List<String> byPlace(List<Inspection.Result> results) {
     Map<String, List<String>> byPlace = new LinkedHashMap<>();
-    inspection.results(Verdict.PASS).stream()
-        .filter(r -> !r.check().measured() && !r.isProof())
-        .forEach(
-            r ->
-                byPlace
-                    .computeIfAbsent(r.place().name(), p -> new ArrayList<>())
-                    .add(lower(r.check().name())));
-    return byPlace.entrySet().stream()
-        .map(e -> e.getKey() + ": " + String.join(", ", e.getValue()))
-        .toList();
+    results.forEach(
+        r ->
+            byPlace
+                .computeIfAbsent(r.place().name(), p -> new ArrayList<>())
+                .add(lower(r.check().name())));
+    return byPlace.entrySet().stream().map(e -> e.getKey() + ": " + listed(e.getValue())).toList();
+  }
+
+  private static String listed(List<String> names) {
+    return String.join(names.stream().anyMatch(n -> n.contains(",")) ? "; " : ", ", names);
   }
 
   /** The day of the visit, or the first and the last. */

@@ -106,16 +106,20 @@ final class Inspecting {
   }
 
   private void closeInspected(Step.CloseRepaired step) {
-    sitting.show(views.findings(sitting.moment()));
-    sitting.say("Every proof that this gate needs passed: it may be used." + CaseEnd.LAST);
-    sitting.show(Block.numbered(step.last()));
+    List<Block> blocks = new ArrayList<>(views.findings(sitting.moment()));
+    blocks.add(
+        Block.paragraph("Every proof that this gate needs passed: it may be used." + CaseEnd.LAST));
+    blocks.add(Block.numbered(step.last()));
+    sitting.screen(blocks);
     close(step.ending());
   }
 
   private void leaveOutOfUse(Step.HandOver step) {
-    sitting.show(views.findings(sitting.moment()));
-    sitting.show(
-        Block.paragraph("The gate stays out of use: " + StepWords.because(step.because()) + "."));
+    List<Block> blocks = new ArrayList<>(views.findings(sitting.moment()));
+    String why = StepWords.because(step.because());
+    blocks.add(
+        Block.paragraph("The gate stays out of use: " + why + (why.endsWith("?") ? "" : ".")));
+    sitting.screen(blocks);
     close(step.ending());
   }
 

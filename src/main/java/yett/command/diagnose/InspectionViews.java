@@ -16,6 +16,7 @@ import yett.interview.Verdict;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
+import yett.knowledge.SetUp;
 import yett.wording.Figures;
 import yett.wording.InspectionWords;
 import yett.wording.UsualRange;
@@ -138,45 +139,63 @@ final class InspectionViews {
         blocks.add(new Block.Numbered(items));
       }
     }
-    List<Block.Item> heading =
-        words(moment).headingForALimit(inspection).stream()
-            .map(line -> Block.item("·", line, ""))
-            .toList();
+    List<String> heading = words(moment).headingForALimit(inspection);
     if (!heading.isEmpty()) {
       blocks.add(Block.paragraph(Text.strong("Heading for a limit")));
-      blocks.add(new Block.Numbered(heading));
+      blocks.add(dotted(heading));
     }
-    List<Inspection.Result> open = inspection.results(Verdict.OPEN);
-    if (!open.isEmpty()) {
-      blocks.add(Block.paragraph(Text.strong("Not inspected")));
-      blocks.add(
-          new Block.Numbered(
-              open.stream().map(r -> Block.item("·", r.check().ask() + who(moment, r))).toList()));
-      reserved(moment, open)
-          .ifPresent(
-              role ->
-                  blocks.add(
-                      Block.paragraph(
-                          "Until the inspection is closed, "
-                              + Wording.aPerson(role)
-                              + " can add these: save, then resume with --as "
-                              + role.word()
-                              + ".")));
-    }
+    blocks.addAll(notInspected(moment, inspection));
     return blocks;
+  }
+
+  /** Proofs that were not made are told with how the gate is left. */
+  private List<Block> notInspected(Moment moment, Inspection inspection) {
+    var open = inspection.results(Verdict.OPEN).stream().filter(r -> !r.isProof()).toList();
+    if (open.isEmpty()) {
+      return List.of();
+    }
+    var mine = open.stream().filter(r -> mayMake(moment, r)).toList();
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Block.paragraph(Text.strong("Not inspected")));
+    blocks.add(places(mine));
+    if (moment.judgement().forbidden().contains(SetUp.GATE_RUNNING)) {
+      blocks.add(
+          Block.paragraph(
+              "The gate must not run as it was found: what needs a run is inspected after the"
+                  + " repair."));
+    }
+    reserved(moment, open)
+        .ifPresent(
+            role -> {
+              blocks.add(Block.paragraph("For " + Wording.aPerson(role) + ":"));
+              blocks.add(places(open.stream().filter(r -> !mine.contains(r)).toList()));
+              blocks.add(
+                  Block.paragraph(
+                      "They can be added until the inspection is closed: save, then resume with"
+                          + " --as "
+                          + role.word()
+                          + "."));
+            });
+    return blocks;
+  }
+
+  private static Block places(List<Inspection.Result> results) {
+    return dotted(InspectionWords.byPlace(results));
+  }
+
+  private static Block dotted(List<String> lines) {
+    return new Block.Numbered(lines.stream().map(l -> Block.item("·", l, "")).toList());
+  }
+
+  private static boolean mayMake(Moment moment, Inspection.Result result) {
+    return moment.state().role().may(result.check().who());
   }
 
   /** Who could make what is for somebody better qualified. */
   private static Optional<Role> reserved(Moment moment, List<Inspection.Result> open) {
     return open.stream()
+        .filter(r -> !mayMake(moment, r))
         .map(r -> r.check().who())
-        .filter(who -> !moment.state().role().may(who))
         .max(Comparator.naturalOrder());
-  }
-
-  private static String who(Moment moment, Inspection.Result result) {
-    return moment.state().role().may(result.check().who())
-        ? ""
-        : " (for " + Wording.aPerson(result.check().who()) + ")";
   }
 }

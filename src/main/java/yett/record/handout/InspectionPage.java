@@ -60,13 +60,9 @@ final class InspectionPage {
     ForceSection.write(page, moment);
     HtmlOutline lines = new HtmlOutline(page);
     lines.list("Looked at, in order", words.passedLooks(inspection));
-    lines.list("Not inspected", asked(inspection.results(Verdict.OPEN)));
+    lines.list("Not inspected", words.notInspected(inspection));
     lines.end();
     Signatures.write(page);
-  }
-
-  private static List<String> asked(List<Result> results) {
-    return results.stream().map(r -> r.check().ask()).toList();
   }
 
   private void found(Markup page, String heading, Verdict verdict) {
