@@ -34,7 +34,12 @@ final class GateAnswers {
           "\""
               + word
               + "\" is not a question about a gate. "
-              + Names.advice(id, questions.keySet()));
+              + Names.advice(id, questions.keySet())
+              + " All of them: "
+              + questions.values().stream()
+                  .map(q -> q.id() + " (" + q.name() + ")")
+                  .collect(Collectors.joining("; "))
+              + ".");
     }
     SiteQuestion question = questions.get(id);
     String answer = word.substring(equals + 1).strip();

@@ -21,7 +21,8 @@ public record UsualGateCommands(Desk desk, Console console) {
       "Usage: gates usual [QUESTION=ANSWER... | as-shipped]. What is taken as usual at a gate of"
           + " which nobody has told it, on this computer. Such as, where most gates have limit"
           + " switches, no marker and no batteries: gates usual marker=none batteries=none"
-          + " supply-volts=230. Choose it once, before the first gate: what nobody told of a gate"
+          + " supply-volts=230. A word that is no question is answered with all of them. Choose"
+          + " it once, before the first gate: what nobody told of a gate"
           + " that is known already is taken anew as well. Cases written for replay and practice"
           + " keep the usual gate of the rule base.";
 
