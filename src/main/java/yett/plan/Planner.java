@@ -34,12 +34,6 @@ public final class Planner {
   /** More likely than not. */
   private static final double LIKELY = 0.5;
 
-  /**
-   * Chance from which on a caller tries something: it fits no part and opens nothing, and may save
-   * a visit (judgement).
-   */
-  private static final double ON_A_CALL = 0.2;
-
   private final RuleBase base;
   private final Workshop workshop;
 
@@ -203,7 +197,7 @@ public final class Planner {
         base.repairs().values().stream()
             .filter(r -> options.repairs().contains(r.id()))
             .filter(r -> r.removes().keySet().stream().anyMatch(c -> here(belief, present, c)))
-            .map(r -> job(belief, r, places, count, options.call()))
+            .map(r -> job(belief, r, places, count))
             .toList();
     Planning planning = base.planning();
     return new Scene(
@@ -257,7 +251,7 @@ public final class Planner {
             question);
   }
 
-  private Scene.Job job(Belief belief, Repair repair, int[] places, int causes, boolean call) {
+  private Scene.Job job(Belief belief, Repair repair, int[] places, int causes) {
     double[] removes = new double[causes];
     repair
         .removes()
@@ -269,11 +263,7 @@ public final class Planner {
               }
             });
     return new Scene.Job(
-        repair.id(),
-        cost(repair),
-        workshop.state(repair.needs()),
-        removes,
-        call ? ON_A_CALL : least(repair));
+        repair.id(), cost(repair), workshop.state(repair.needs()), removes, least(repair));
   }
 
   /** To say that nothing is wrong takes more than a suspicion. */

@@ -69,7 +69,7 @@ class PlannerTest {
 
   @Test
   void a_fault_that_is_found_and_soon_mended_is_mended() {
-    for (String cause : List.of("manual-release-engaged", "supply-setting-wrong", "chain-off")) {
+    for (String cause : List.of("manual-release-engaged", "mains-missing", "chain-off")) {
       Belief belief = knowing(cause);
       Advice advice = advise(belief);
       assertThat(belief.atCallOut(cause)).as(cause).isGreaterThan(0.9);
