@@ -36,6 +36,9 @@ final class Workplace implements AutoCloseable {
         Consoles.nativeLibrary().share(directory.cache());
       }
       console = Consoles.choose(environment);
+      if (Consoles.atTerminal()) {
+        output.fold(console::width);
+      }
     }
     return console;
   }

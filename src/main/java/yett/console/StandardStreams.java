@@ -3,7 +3,10 @@ package yett.console;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.function.Consumer;
+import java.util.function.IntSupplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jline.utils.AttributedString;
 
 /**
  * The two standard streams. With the {@link Console}, the only way out of the program: whatever a
@@ -15,6 +18,9 @@ public final class StandardStreams {
 
   private final PrintStream out;
   private final PrintStream err;
+
+  /** Columns of the screen on which messages are read; none where nobody reads them at once. */
+  private IntSupplier width = () -> Integer.MAX_VALUE;
 
   StandardStreams(PrintStream out, PrintStream err) {
     this.out = new PrintStream(out, true, StandardCharsets.UTF_8);
@@ -63,9 +69,22 @@ public final class StandardStreams {
     }
   }
 
+  /** Breaks messages between words from here on, where they are read on a screen so wide. */
+  public void fold(IntSupplier columns) {
+    width = columns;
+  }
+
   /** A message on standard error, so that output can be piped; one line or several. */
   public void tell(String message) {
-    err.println(cleaned(message));
+    int columns = width.getAsInt();
+    Stream.of(cleaned(message).split("\n", -1))
+        .flatMap(
+            line ->
+                Wrapping.columns(line) <= columns
+                    ? Stream.of(line)
+                    : Wrapping.lines(new AttributedString(line), columns).stream()
+                        .map(AttributedString::toString))
+        .forEach(err::println);
   }
 
   /** Whether something for standard output did not get there: a full disk, a closed pipe. */

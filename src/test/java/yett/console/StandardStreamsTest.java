@@ -106,4 +106,12 @@ class StandardStreamsTest {
   private static String text(ByteArrayOutputStream stream) {
     return stream.toString(StandardCharsets.UTF_8);
   }
+
+  @Test
+  void messages_break_between_words_where_a_screen_is_that_wide() {
+    output.fold(() -> 20);
+    output.tell("\"weight\" is not a question about a gate.");
+    assertThat(err.toString(StandardCharsets.UTF_8).lines())
+        .containsExactly("\"weight\" is not a", "question about a", "gate.");
+  }
 }
