@@ -5,7 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import yett.knowledge.Check;
+import yett.interview.Site;
+import yett.interview.SiteFacts;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 
@@ -119,21 +120,14 @@ final class FurtherCases {
   /** What a cause mostly shows at a gate that is as most are, but for what the new cause needs. */
   private static Map<String, String> usually(
       String cause, Map<String, List<String>> site, RuleBase base) {
+    Map<String, String> needed = new LinkedHashMap<>();
+    site.forEach((question, allowed) -> needed.put(question, allowed.get(0)));
+    Site gate = new SiteFacts(base).site(needed);
     Map<String, double[]> rows = new LinkedHashMap<>();
     base.ordinaryChecks()
-        .filter(c -> c.likelihood().containsKey(cause) && isThere(c, site, base))
+        .filter(c -> c.likelihood().containsKey(cause) && gate.allows(c))
         .forEach(c -> rows.put(c.id(), c.likelihood().get(cause)));
     return Implied.telling(rows, base);
-  }
-
-  private static boolean isThere(Check check, Map<String, List<String>> site, RuleBase base) {
-    return check.onlyIf().entrySet().stream()
-        .allMatch(
-            need -> {
-              String usual = base.siteQuestions().get(need.getKey()).usual();
-              String at = site.getOrDefault(need.getKey(), List.of(usual)).get(0);
-              return need.getValue().contains(at);
-            });
   }
 
   private static Optional<String> line(String text, String field) {

@@ -57,9 +57,7 @@ public final class Renderer {
   static String prompt(String words, Layout layout) {
     String inline = inline(words, layout);
     String asked = inline.stripTrailing();
-    return Wrapping.lines(new AttributedString(asked), layout.width()).stream()
-            .map(AttributedString::toString)
-            .collect(Collectors.joining("\n"))
+    return String.join("\n", Wrapping.folded(asked, layout.width()))
         + inline.substring(asked.length());
   }
 

@@ -6,7 +6,6 @@ import java.util.function.Consumer;
 import java.util.function.IntSupplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.jline.utils.AttributedString;
 
 /**
  * The two standard streams. With the {@link Console}, the only way out of the program: whatever a
@@ -82,8 +81,7 @@ public final class StandardStreams {
             line ->
                 Wrapping.columns(line) <= columns
                     ? Stream.of(line)
-                    : Wrapping.lines(new AttributedString(line), columns).stream()
-                        .map(AttributedString::toString))
+                    : Wrapping.folded(line, columns).stream())
         .forEach(err::println);
   }
 

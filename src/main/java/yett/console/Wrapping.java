@@ -25,6 +25,13 @@ final class Wrapping {
     return lines;
   }
 
+  /** The same of text without any style. */
+  static List<String> folded(String text, int width) {
+    return lines(new AttributedString(text), width).stream()
+        .map(AttributedString::toString)
+        .toList();
+  }
+
   static int columns(CharSequence text) {
     return text.codePoints().map(Wrapping::columns).sum();
   }

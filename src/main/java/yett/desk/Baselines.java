@@ -16,7 +16,6 @@ import yett.casebook.Casebook;
 import yett.interview.CaseState;
 import yett.interview.Ending;
 import yett.interview.Entry;
-import yett.interview.Event;
 import yett.interview.Event.Earlier;
 import yett.interview.Expertise;
 import yett.interview.Interview;
@@ -149,11 +148,8 @@ public final class Baselines {
       return expertise.base().checks().get(finding.check()).indexOf(finding.outcome()) == 0;
     }
 
-    /** Whether a repair after this event could have changed what a check reads. */
     private boolean changedAfter(long event, String check) {
-      return state.work().deeds().stream()
-          .filter(d -> d.number() > event && d.event() instanceof Event.Repaired)
-          .anyMatch(d -> expertise.base().changes(((Event.Repaired) d.event()).repair(), check));
+      return state.work().changedSince(event, check, expertise.base());
     }
 
     private Earlier reading(CaseState.Answered a, boolean baseline) {

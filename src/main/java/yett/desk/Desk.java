@@ -216,7 +216,7 @@ public final class Desk implements AutoCloseable {
    * @throws UncheckedIOException if it cannot be kept
    */
   public void takeAsUsual(Map<String, String> answers) {
-    new UsualGate(directory.settings()).keep(answers);
+    keep(new UsualGate(directory.settings()).file(), UsualGate.lines(answers));
     forget();
   }
 

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import yett.casebook.CaseId;
 import yett.casebook.CaseMovedOn;
+import yett.casebook.CaseStatus;
 import yett.casebook.CaseSummary;
 import yett.casebook.Casebook;
 import yett.casebook.CasebookException;
@@ -138,7 +139,7 @@ public final class OpenCase implements AutoCloseable {
         : casebook.knowing(nameOrPhone).stream()
             .filter(other -> !other.equals(id))
             .map(casebook::summary)
-            .filter(c -> c.summary().state() == yett.casebook.CaseStatus.OPEN)
+            .filter(c -> c.summary().state() == CaseStatus.OPEN)
             .toList();
   }
 
@@ -327,7 +328,7 @@ public final class OpenCase implements AutoCloseable {
       title = then.state().closed().get().words() + ": " + title;
     }
     return new Summary(
-        closed ? yett.casebook.CaseStatus.CLOSED : yett.casebook.CaseStatus.OPEN,
+        closed ? yett.casebook.CaseStatus.CLOSED : CaseStatus.OPEN,
         title,
         then.state().told().complaints().isEmpty() ? "" : leading.cause().id());
   }
@@ -348,7 +349,7 @@ public final class OpenCase implements AutoCloseable {
     Optional<Ending> closed = then.state().closed();
     String name = "inspection for " + inspection.kind().word() + ", ";
     return new Summary(
-        closed.isPresent() ? yett.casebook.CaseStatus.CLOSED : yett.casebook.CaseStatus.OPEN,
+        closed.isPresent() ? yett.casebook.CaseStatus.CLOSED : CaseStatus.OPEN,
         closed
             .map(e -> e.words() + ": " + name + inspection.sum())
             .orElse(name + inspection.progress()),

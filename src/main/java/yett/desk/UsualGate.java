@@ -2,7 +2,6 @@ package yett.desk;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -10,7 +9,6 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import yett.files.BoundedFile;
 import yett.files.OwnFiles;
-import yett.files.WholeFile;
 import yett.interview.SiteFacts;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
@@ -25,13 +23,13 @@ final class UsualGate {
   /** Bytes; every site question many times over. */
   private static final int LARGEST = 1 << 14;
 
-  private final Path folder;
+  private final Path file;
 
   /**
    * @param settings folder of what was decided on this computer
    */
   UsualGate(Path settings) {
-    this.folder = settings;
+    this.file = settings.resolve(NAME);
   }
 
   /**
@@ -57,8 +55,11 @@ final class UsualGate {
     return answers;
   }
 
+  Path file() {
+    return file;
+  }
+
   private String text() {
-    Path file = folder.resolve(NAME);
     try {
       return Files.exists(file) && OwnFiles.isOurs(file) ? BoundedFile.text(file, LARGEST) : "";
     } catch (IOException e) {
@@ -66,22 +67,11 @@ final class UsualGate {
     }
   }
 
-  /**
-   * In place of what was kept before.
-   *
-   * @throws UncheckedIOException if it cannot be written
-   */
-  void keep(Map<String, String> answers) {
-    String text =
-        new TreeMap<>(answers)
-            .entrySet().stream()
-                .map(e -> e.getKey() + "=" + e.getValue() + "\n")
-                .collect(Collectors.joining());
-    try {
-      OwnFiles.folder(folder);
-      WholeFile.replaceOwn(folder.resolve(NAME), text.getBytes(StandardCharsets.UTF_8));
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot keep what is usual here in " + folder, e);
-    }
+  /** As it is kept. */
+  static String lines(Map<String, String> answers) {
+    return new TreeMap<>(answers)
+        .entrySet().stream()
+            .map(e -> e.getKey() + "=" + e.getValue() + "\n")
+            .collect(Collectors.joining());
   }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import yett.knowledge.InspectionKind;
 import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
 
 /**
  * What the events of a case add up to, before any reasoning. What was retracted is not in it.
@@ -79,7 +80,18 @@ public record CaseState(
       boolean cured,
       Optional<String> failedProof,
       long lookAgain,
-      long wentOn) {}
+      long wentOn) {
+
+    /** Whether a repair after this event could have changed what a check reads. */
+    public boolean changedSince(long event, String check, RuleBase base) {
+      return deeds.stream()
+          .anyMatch(
+              d ->
+                  d.number() > event
+                      && d.event() instanceof Event.Repaired done
+                      && base.changes(done.repair(), check));
+    }
+  }
 
   /**
    * An answer in its place.

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import yett.belief.LastFew;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
 import yett.knowledge.RuleBase;
@@ -20,12 +21,8 @@ public final class SiteFacts {
   /** Question and answer to what they say, so that a reading is not parsed again at every step. */
   private final Map<List<String>, Fact.Site> read = new ConcurrentHashMap<>();
 
-  /**
-   * What was made of the answers last: most steps of an interview change nothing about the site.
-   */
-  private volatile Filled last = new Filled(Map.of(), Map.of());
-
-  private record Filled(Map<String, String> given, Map<String, String> all) {}
+  /** Most steps of an interview change nothing about the site. */
+  private final LastFew<Map<String, String>, Map<String, String>> last = new LastFew<>(1);
 
   public SiteFacts(RuleBase base) {
     this.base = base;
@@ -44,12 +41,7 @@ public final class SiteFacts {
 
   /** The answer to every question that applies: a choice's id, or a reading as typed. */
   public Map<String, String> answers(Map<String, String> answers) {
-    Filled known = last;
-    if (known.all().isEmpty() || !known.given().equals(answers)) {
-      known = new Filled(Map.copyOf(answers), Collections.unmodifiableMap(filled(answers)));
-      last = known;
-    }
-    return known.all();
+    return last.get(Map.copyOf(answers), a -> Collections.unmodifiableMap(filled(a)));
   }
 
   private Map<String, String> filled(Map<String, String> answers) {

@@ -103,7 +103,8 @@ public record RuleBase(
 
   /** The same content under another name of its version. */
   public RuleBase named(String otherFingerprint) {
-    return with(otherFingerprint, causes, checks, histories, repairs, rules, tables, addOns);
+    return with(
+        otherFingerprint, causes, checks, histories, repairs, siteQuestions, rules, tables, addOns);
   }
 
   /** With other cards of what the belief is about, under the fingerprint of this one. */
@@ -113,7 +114,15 @@ public record RuleBase(
       Map<String, History> otherHistories,
       Map<String, Repair> otherRepairs) {
     return with(
-        fingerprint, otherCauses, otherChecks, otherHistories, otherRepairs, rules, tables, addOns);
+        fingerprint,
+        otherCauses,
+        otherChecks,
+        otherHistories,
+        otherRepairs,
+        siteQuestions,
+        rules,
+        tables,
+        addOns);
   }
 
   /** With these rules and tables, which come in part from add-ons, and no others. */
@@ -122,7 +131,15 @@ public record RuleBase(
       SortedMap<String, String> otherTables,
       List<AddOn> otherAddOns) {
     return with(
-        fingerprint, causes, checks, histories, repairs, otherRules, otherTables, otherAddOns);
+        fingerprint,
+        causes,
+        checks,
+        histories,
+        repairs,
+        siteQuestions,
+        otherRules,
+        otherTables,
+        otherAddOns);
   }
 
   /**
@@ -143,25 +160,16 @@ public record RuleBase(
               asked.computeIfPresent(id, (q, question) -> question.usually(answer));
               otherFingerprint.append('+').append(id).append('=').append(answer);
             });
-    return new RuleBase(
+    return with(
         otherFingerprint.toString(),
-        edition,
         causes,
-        effects,
         checks,
         histories,
         repairs,
-        setUps,
-        cautions,
-        stops,
         asked,
-        planning,
-        telephone,
-        mainsParts,
         rules,
         tables,
-        addOns,
-        kept);
+        addOns);
   }
 
   /** The same content for somebody who works in these units. */
@@ -204,6 +212,7 @@ public record RuleBase(
       Map<String, Check> otherChecks,
       Map<String, History> otherHistories,
       Map<String, Repair> otherRepairs,
+      Map<String, SiteQuestion> otherQuestions,
       SortedMap<String, String> otherRules,
       SortedMap<String, String> otherTables,
       List<AddOn> otherAddOns) {
@@ -218,7 +227,7 @@ public record RuleBase(
         setUps,
         cautions,
         stops,
-        siteQuestions,
+        otherQuestions,
         planning,
         telephone,
         mainsParts,

@@ -357,40 +357,36 @@ class NewFilesTest {
     assertThat(name.told().apply("Wingnut rusty")).isEmpty();
   }
 
-  @Test
-  void a_new_check_is_held_against_all_that_looks_like_its_causes() throws IOException {
+  private List<String> adviceOnALead(Map<String, String> causes) throws IOException {
     NewFiles bench = bench();
     NewCard card = bench.card("check").orElseThrow();
     Map<String, String> given =
-        Map.of(
-            "id", "lead-look",
-            "ask", "How does the lead of the charger sit?",
-            "area", "battery",
-            "outcomes", "fast: it sits fast; loose: it moves, or comes off",
-            "causes", "charger-dead",
-            "charger-dead", "loose often",
-            "minutes", "2");
+        new HashMap<>(
+            Map.of(
+                "id", "lead-look",
+                "ask", "How does the lead of the charger sit?",
+                "area", "battery",
+                "outcomes", "fast: it sits fast; loose: it moves, or comes off",
+                "minutes", "2"));
+    given.putAll(causes);
     Map<String, String> answers = answers(card, given);
-    assertThat(bench.advice(card.files(answers), answers))
+    return bench.advice(card.files(answers), answers);
+  }
+
+  @Test
+  void a_new_check_is_held_against_all_that_looks_like_its_causes() throws IOException {
+    assertThat(adviceOnALead(Map.of("causes", "charger-dead", "charger-dead", "loose often")))
         .contains("It tells charger-dead from batteries-low by 57 %.");
   }
 
   @Test
   void a_new_check_names_what_it_tells_apart_and_counts_the_rest() throws IOException {
-    NewFiles bench = bench();
-    NewCard card = bench.card("check").orElseThrow();
-    Map<String, String> given =
-        Map.of(
-            "id", "lead-look",
-            "ask", "How does the lead of the charger sit?",
-            "area", "battery",
-            "outcomes", "fast: it sits fast; loose: it moves, or comes off",
-            "causes", "charger-dead, batteries-low",
-            "charger-dead", "loose often",
-            "batteries-low", "fast always",
-            "minutes", "2");
-    Map<String, String> answers = answers(card, given);
-    assertThat(bench.advice(card.files(answers), answers))
+    assertThat(
+            adviceOnALead(
+                Map.of(
+                    "causes", "charger-dead, batteries-low",
+                    "charger-dead", "loose often",
+                    "batteries-low", "fast always")))
         .anyMatch(line -> line.matches("It tells batteries-low from charger-dead by \\d\\d %.*"))
         .noneMatch(line -> line.matches(".*by \\d %.*"));
   }

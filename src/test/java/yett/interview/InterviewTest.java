@@ -175,14 +175,18 @@ class InterviewTest {
     assertThat(seenToAgain()).isEqualTo("locked-off");
   }
 
-  @Test
-  void a_gate_left_out_of_use_is_proved_dead_again_before_the_work_goes_on() {
+  private void takeUpWhatWasLeftOutOfUse() {
     beginWork("tighten-chain");
     say(new Event.GaveUp("called away"));
     confirmSetUps();
     say(new Event.Closed(Ending.HANDED_OVER));
     say(new Event.TakenUp());
     noDangers();
+  }
+
+  @Test
+  void a_gate_left_out_of_use_is_proved_dead_again_before_the_work_goes_on() {
+    takeUpWhatWasLeftOutOfUse();
     assertThat(((Step.Leave) step()).setUp().id()).isEqualTo("out-of-use");
     say(((Step.Leave) step()).done());
     assertThat(seenToAgain()).isEqualTo("locked-off");
@@ -190,12 +194,7 @@ class InterviewTest {
 
   @Test
   void whoever_gives_away_a_gate_left_out_of_use_opens_nothing() {
-    beginWork("tighten-chain");
-    say(new Event.GaveUp("called away"));
-    confirmSetUps();
-    say(new Event.Closed(Ending.HANDED_OVER));
-    say(new Event.TakenUp());
-    noDangers();
+    takeUpWhatWasLeftOutOfUse();
     say(new Event.GaveUp("it rains"));
     assertThat(seenToAgain()).isEqualTo("out-of-use");
     say(((Step.Enter) step()).done());

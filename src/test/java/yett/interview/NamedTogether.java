@@ -19,9 +19,6 @@ import yett.knowledge.RuleBase;
  * the rules can be asked for each apart.
  */
 final class NamedTogether {
-  private static final Pattern FORBIDS =
-      Pattern.compile("\\bnew (StopNow|Forbidden|Unavailable)\\(");
-
   private static final Pattern QUOTED = Pattern.compile("\"([a-z0-9-]+)\"");
 
   /** Each card or stop with one that stands for all that are named together with it. */
@@ -33,7 +30,7 @@ final class NamedTogether {
     ids.addAll(base.stops().keySet());
     base.rules().values().stream()
         .flatMap(text -> Stream.of(text.split("(?m)^rule ")))
-        .filter(rule -> FORBIDS.matcher(rule).find())
+        .filter(rule -> Representatives.FORBIDS.matcher(rule).find())
         .forEach(
             rule ->
                 join(

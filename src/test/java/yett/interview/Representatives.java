@@ -42,8 +42,7 @@ import yett.rules.RuleEngine;
  * makes more possible, never less; running out of work is looked at from every state anyway.
  */
 final class Representatives {
-  private static final Pattern FORBIDS =
-      Pattern.compile("\\bnew (StopNow|Forbidden|Unavailable)\\(");
+  static final Pattern FORBIDS = Pattern.compile("\\bnew (StopNow|Forbidden|Unavailable)\\(");
 
   private static final String DOUBLE = "-done";
   static final String DONE = "something-done";

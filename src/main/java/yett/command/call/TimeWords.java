@@ -1,5 +1,6 @@
 package yett.command.call;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import yett.command.common.NearNames;
+import yett.saying.Slips;
 
 /** The words in which people name a time, each in one form: "half an hour" is "30 min". */
 final class TimeWords {
@@ -64,7 +66,7 @@ final class TimeWords {
   /** In small letters, slips put right. */
   String plain(String words) {
     String text =
-        java.util.Arrays.stream(
+        Arrays.stream(
                 words
                     .toLowerCase(Locale.ROOT)
                     .replaceAll("['’]", "")
@@ -90,7 +92,7 @@ final class TimeWords {
         ? word
         : KNOWN.stream()
             .filter(k -> NearNames.isSlipOf(word, k))
-            .min(Comparator.comparingInt(k -> NearNames.distance(word, k)))
+            .min(Comparator.comparingInt(k -> Slips.between(word, k)))
             .orElse(word);
   }
 }

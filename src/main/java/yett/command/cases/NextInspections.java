@@ -6,9 +6,9 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import yett.command.common.PastCases;
 import yett.desk.Desk;
 import yett.desk.GateMemory;
-import yett.desk.StoredEntries;
 import yett.figures.GateHistory;
 import yett.figures.NextInspection;
 import yett.interview.Entry;
@@ -37,13 +37,7 @@ final class NextInspections {
             desk.casebook().casesAt(gate).stream()
                 .filter(line -> !line.opened().isAfter(until))
                 .toList(),
-            (line, events) ->
-                past.add(
-                    GateHistory.Past.of(
-                        line.id().toString(),
-                        line.opened(),
-                        line.summary().cause(),
-                        StoredEntries.readable(events))));
+            (line, events) -> PastCases.of(line, events).ifPresent(past::add));
     NextInspection next =
         NextInspection.of(
             new GateHistory(past),

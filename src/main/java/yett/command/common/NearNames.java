@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import yett.saying.Slips;
 
 /**
  * Names that people who speak of the same thing may give it on the telephone: with a slip, with a
@@ -63,28 +64,6 @@ public final class NearNames {
     boolean number = (one + other).chars().anyMatch(Character::isDigit);
     boolean brief = Math.min(one.length(), other.length()) < TELLING;
     int most = Math.max(one.length(), other.length()) < 8 ? 1 : 2;
-    return !number && !brief && distance(one, other) <= most;
-  }
-
-  /** Letters to put in, leave out, change or swap with the next to make one of the other. */
-  public static int distance(String one, String other) {
-    int[][] d = new int[one.length() + 1][other.length() + 1];
-    for (int i = 0; i <= one.length(); i++) {
-      for (int j = 0; j <= other.length(); j++) {
-        if (i == 0 || j == 0) {
-          d[i][j] = i + j;
-          continue;
-        }
-        int changed = one.charAt(i - 1) == other.charAt(j - 1) ? 0 : 1;
-        d[i][j] = Math.min(Math.min(d[i - 1][j], d[i][j - 1]) + 1, d[i - 1][j - 1] + changed);
-        if (i > 1
-            && j > 1
-            && one.charAt(i - 1) == other.charAt(j - 2)
-            && one.charAt(i - 2) == other.charAt(j - 1)) {
-          d[i][j] = Math.min(d[i][j], d[i - 2][j - 2] + 1);
-        }
-      }
-    }
-    return d[one.length()][other.length()];
+    return !number && !brief && Slips.between(one, other) <= most;
   }
 }

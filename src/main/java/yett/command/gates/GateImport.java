@@ -46,14 +46,14 @@ final class GateImport {
     for (SheetFile.Row row : sheet.rows()) {
       String name = SheetFile.name(row.cell(gate));
       nameProblem(name, gates).ifPresent(p -> sheet.problem(row, gate, p));
-      Map<String, Optional<String>> told = new LinkedHashMap<>();
+      Map<String, String> told = new LinkedHashMap<>();
       questions.forEach(
           (column, question) -> {
             String cell = row.cell(column);
             if (!cell.isEmpty()) {
               answer(question, cell)
                   .ifPresentOrElse(
-                      a -> told.put(question.id(), Optional.of(a)),
+                      a -> told.put(question.id(), a),
                       () -> sheet.problem(row, column, refusal(question, cell)));
             }
           });
@@ -63,15 +63,14 @@ final class GateImport {
     return gates;
   }
 
-  private Map<String, Optional<String>> withoutUsual(Map<String, Optional<String>> told) {
-    Map<String, String> site = new LinkedHashMap<>();
-    told.forEach((id, answer) -> site.put(id, answer.orElseThrow()));
+  private Map<String, Optional<String>> withoutUsual(Map<String, String> told) {
+    SiteFacts facts = new SiteFacts(base);
     Map<String, Optional<String>> fresh = new LinkedHashMap<>();
-    site.forEach(
+    told.forEach(
         (id, answer) -> {
           SiteQuestion question = base.siteQuestions().get(id);
-          boolean known = question.follows().map(site::containsKey).orElse(true);
-          String usual = new SiteFacts(base).usual(question, site);
+          boolean known = question.follows().map(told::containsKey).orElse(true);
+          String usual = facts.usual(question, told);
           fresh.put(id, Optional.of(answer).filter(a -> !known || !same(question, a, usual)));
         });
     return fresh;

@@ -12,12 +12,12 @@ import java.util.stream.Collectors;
 import yett.casebook.CaseSummary;
 import yett.casebook.SiteName;
 import yett.casebook.SiteRecord;
+import yett.command.common.PastCases;
 import yett.command.common.UsageException;
 import yett.console.Console;
 import yett.console.Progress;
 import yett.desk.Desk;
 import yett.desk.GateMemory;
-import yett.desk.StoredEntries;
 import yett.figures.GateHistory;
 import yett.knowledge.Names;
 
@@ -124,7 +124,7 @@ final class Gates {
           .forEach(
               lines,
               (line, events) -> {
-                past(line, StoredEntries.readable(events))
+                PastCases.of(line, events)
                     .ifPresent(
                         p -> {
                           past.get(line.siteId()).add(p);
@@ -143,16 +143,5 @@ final class Gates {
                     unread.getOrDefault(e.getKey(), 0),
                     Optional.ofNullable(described.get(e.getKey())).flatMap(GateMemory::retired)))
         .toList();
-  }
-
-  private static Optional<GateHistory.Past> past(
-      CaseSummary line, List<yett.interview.Entry> entries) {
-    try {
-      return Optional.of(
-          GateHistory.Past.of(
-              line.id().toString(), line.opened(), line.summary().cause(), entries));
-    } catch (RuntimeException e) {
-      return Optional.empty(); // its events do not fit together: cases verify tells of it
-    }
   }
 }

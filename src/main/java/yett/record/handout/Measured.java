@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import yett.interview.CaseState.Answered;
-import yett.interview.Event;
 import yett.interview.Moment;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
@@ -60,7 +59,7 @@ record Measured(
     Answered first = readings.get(0);
     Answered last = readings.get(readings.size() - 1);
     Optional<Finding> finding = moment.judgement().finding(last.event());
-    boolean repaired = repairedSince(moment, base, last);
+    boolean repaired = moment.state().work().changedSince(last.event(), id, base);
     Optional<Boolean> fine =
         finding.map(f -> check.indexOf(f.outcome()) == 0).filter(f -> f || !repaired);
     return new Measured(
@@ -75,16 +74,6 @@ record Measured(
                 .orElse("no judgement"),
         fine,
         Spot.of(check));
-  }
-
-  /** Whether something was repaired after this reading that it tells of. */
-  private static boolean repairedSince(Moment moment, RuleBase base, Answered reading) {
-    return moment.state().work().deeds().stream()
-        .anyMatch(
-            d ->
-                d.number() > reading.event()
-                    && d.event() instanceof Event.Repaired done
-                    && base.changes(done.repair(), reading.check()));
   }
 
   /** What was put right is to be seen, too. */

@@ -2,32 +2,13 @@ package yett.command.diagnose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import yett.interview.Event;
-import yett.knowledge.Role;
-import yett.testing.Shipped;
 
 /** The list of open checks, a check asked for, and a cause suspected. */
-class CheckListTest {
+class CheckListTest extends TechniciansCase {
   private static final String[] BEGINNING = {"0", "", "4", "0"};
-
-  @TempDir private Path folder;
-  private TypedCase typed;
-
-  @BeforeEach
-  void begin() {
-    typed = new TypedCase(folder, Shipped.QUICK, Role.TECHNICIAN);
-  }
-
-  @AfterEach
-  void end() {
-    typed.close();
-  }
 
   private String typed(String... lines) {
     typed.begin(BEGINNING);

@@ -2,34 +2,16 @@ package yett.command.diagnose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.time.Instant;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import yett.casebook.NewEvent;
 import yett.desk.OpenCase;
 import yett.interview.Event;
 import yett.interview.EventText;
 import yett.knowledge.Role;
-import yett.testing.Shipped;
 
 /** Whoever goes on with a case is asked whether the gate stands as it was left. */
-class ComingBackTest {
-  @TempDir private Path folder;
-  private TypedCase typed;
-
-  @BeforeEach
-  void begin() {
-    typed = new TypedCase(folder, Shipped.QUICK, Role.TECHNICIAN);
-  }
-
-  @AfterEach
-  void end() {
-    typed.close();
-  }
-
+class ComingBackTest extends TechniciansCase {
   private void lockedOff() {
     try (OpenCase open = typed.open()) {
       open.record(new Event.SetUpEntered("locked-off", ""));

@@ -2,16 +2,12 @@ package yett.command.diagnose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -26,20 +22,7 @@ import yett.saying.DangerSayings;
 import yett.testing.Shipped;
 
 /** Words typed at the list of dangers are never taken for "no danger". */
-class DangerListTest {
-  @TempDir private Path folder;
-  private TypedCase typed;
-
-  @BeforeEach
-  void begin() {
-    typed = new TypedCase(folder, Shipped.QUICK, Role.TECHNICIAN);
-  }
-
-  @AfterEach
-  void end() {
-    typed.close();
-  }
-
+class DangerListTest extends TechniciansCase {
   private String last(String check) {
     return typed.stored().stream()
         .filter(e -> e instanceof Event.Answered a && a.check().equals(check))

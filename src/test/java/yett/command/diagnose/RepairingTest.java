@@ -2,31 +2,12 @@ package yett.command.diagnose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import yett.desk.OpenCase;
 import yett.interview.Event;
-import yett.knowledge.Role;
-import yett.testing.Shipped;
 
-class RepairingTest {
-  @TempDir private Path folder;
-  private TypedCase typed;
-
-  @BeforeEach
-  void begin() {
-    typed = new TypedCase(folder, Shipped.QUICK, Role.TECHNICIAN);
-  }
-
-  @AfterEach
-  void end() {
-    typed.close();
-  }
-
+class RepairingTest extends TechniciansCase {
   private String tried(String repair) {
     try (OpenCase open = typed.open()) {
       open.record(

@@ -2,32 +2,13 @@ package yett.command.diagnose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import yett.console.Block;
 import yett.desk.OpenCase;
 import yett.interview.Event;
-import yett.knowledge.Role;
-import yett.testing.Shipped;
 
-class RetestListTest {
-  @TempDir private Path folder;
-  private TypedCase typed;
-
-  @BeforeEach
-  void begin() {
-    typed = new TypedCase(folder, Shipped.QUICK, Role.TECHNICIAN);
-  }
-
-  @AfterEach
-  void end() {
-    typed.close();
-  }
-
+class RetestListTest extends TechniciansCase {
   @Test
   void a_gate_that_is_tried_again_is_asked_about_with_the_same_lines() {
     try (OpenCase open = typed.open()) {

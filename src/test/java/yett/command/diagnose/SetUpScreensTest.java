@@ -2,35 +2,17 @@ package yett.command.diagnose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import yett.desk.OpenCase;
 import yett.interview.Event;
 import yett.interview.Purpose;
 import yett.interview.Step;
-import yett.knowledge.Role;
 import yett.knowledge.SetUp;
 import yett.testing.Shipped;
 
 /** Steps that repeat are short the second time; their cautions and the confirmation stay. */
-class SetUpScreensTest {
+class SetUpScreensTest extends TechniciansCase {
   private static final SetUp LOCKED_OFF = Shipped.BASE.setUps().get("locked-off");
-
-  @TempDir private Path folder;
-  private TypedCase typed;
-
-  @BeforeEach
-  void begin() {
-    typed = new TypedCase(folder, Shipped.QUICK, Role.TECHNICIAN);
-  }
-
-  @AfterEach
-  void end() {
-    typed.close();
-  }
 
   private void enterTwice(String... lines) {
     Step.Enter step =

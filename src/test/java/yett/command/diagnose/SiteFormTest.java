@@ -2,30 +2,11 @@ package yett.command.diagnose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import yett.knowledge.Role;
-import yett.testing.Shipped;
 
 /** "Enter if all is right" stands below what is to be right. */
-class SiteFormTest {
+class SiteFormTest extends TechniciansCase {
   private static final String PAGE = "Taken as usual:";
-
-  @TempDir private Path folder;
-  private TypedCase typed;
-
-  @BeforeEach
-  void begin() {
-    typed = new TypedCase(folder, Shipped.QUICK, Role.TECHNICIAN);
-  }
-
-  @AfterEach
-  void end() {
-    typed.close();
-  }
 
   @Test
   void the_gate_is_shown_again_after_what_was_told_in_between() {

@@ -2,36 +2,18 @@ package yett.command.diagnose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import yett.desk.OpenCase;
 import yett.interview.Answer;
 import yett.interview.Event;
 import yett.interview.Occasion;
 import yett.interview.Step;
-import yett.knowledge.Role;
 import yett.testing.Shipped;
 
 /** A marker that was missing and was fitted: what is looked for afterwards is something else. */
-class StepViewsTest {
-  @TempDir private Path folder;
-  private TypedCase typed;
-
-  @BeforeEach
-  void begin() {
-    typed = new TypedCase(folder, Shipped.QUICK, Role.TECHNICIAN);
-  }
-
-  @AfterEach
-  void end() {
-    typed.close();
-  }
-
+class StepViewsTest extends TechniciansCase {
   private String asked(String check, Occasion.Kind why, Event... events) {
     try (OpenCase open = typed.open()) {
       open.record(

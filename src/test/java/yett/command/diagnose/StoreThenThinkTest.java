@@ -2,17 +2,13 @@ package yett.command.diagnose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import yett.casebook.NewEvent;
@@ -33,7 +29,7 @@ import yett.replay.SmallRuleBase;
 import yett.testing.Shipped;
 
 /** An answer is on the disk before anything is made of it, and whatever comes of that. */
-class StoreThenThinkTest {
+class StoreThenThinkTest extends TechniciansCase {
   private static final Expertise FAILING =
       SmallRuleBase.with(
           """
@@ -46,19 +42,6 @@ class StoreThenThinkTest {
             Integer.parseInt("a mistake in a rule");
           end
           """);
-
-  @TempDir private Path folder;
-  private TypedCase typed;
-
-  @BeforeEach
-  void begin() {
-    typed = new TypedCase(folder, Shipped.QUICK, Role.TECHNICIAN);
-  }
-
-  @AfterEach
-  void end() {
-    typed.close();
-  }
 
   @Test
   void an_answer_that_the_reasoning_fails_on_is_stored_told_and_the_case_goes_on() {

@@ -2,34 +2,16 @@ package yett.command.diagnose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import yett.console.Block;
 import yett.desk.OpenCase;
 import yett.interview.Ending;
 import yett.interview.Event;
-import yett.knowledge.Role;
 import yett.testing.Shipped;
 
 /** Whoever begins a case at a gate hears of the one that was left there. */
-class UnfinishedCaseTest {
-  @TempDir private Path folder;
-  private TypedCase typed;
-
-  @BeforeEach
-  void begin() {
-    typed = new TypedCase(folder, Shipped.QUICK, Role.TECHNICIAN);
-  }
-
-  @AfterEach
-  void end() {
-    typed.close();
-  }
-
+class UnfinishedCaseTest extends TechniciansCase {
   private Optional<Block> at(String gate) {
     return new UnfinishedCase(typed.casebook(), Shipped.BASE).at(gate);
   }

@@ -1,0 +1,24 @@
+package yett.command.diagnose;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.io.TempDir;
+import yett.knowledge.Role;
+import yett.testing.Shipped;
+
+/** Tests at a technician's case of their own. */
+abstract class TechniciansCase {
+  @TempDir Path folder;
+  TypedCase typed;
+
+  @BeforeEach
+  void begin() {
+    typed = new TypedCase(folder, Shipped.QUICK, Role.TECHNICIAN);
+  }
+
+  @AfterEach
+  void end() {
+    typed.close();
+  }
+}
