@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.Pressing;
 import yett.knowledge.Repair;
@@ -32,12 +33,30 @@ final class CallPolicy {
   /** A look that helps less often than this comes in its turn. */
   private static final double WORTH_ASKING = 0.02;
 
+  /** What costs nobody anything is tried on no more than this before somebody is sent. */
+  private static final double WORTH_A_TRY = 0.15;
+
   private final Present present;
   private final SiteFacts sites;
 
   CallPolicy(Present present, SiteFacts sites) {
     this.present = present;
     this.sites = sites;
+  }
+
+  /**
+   * When nothing is left to ask: what the caller may put right at no price, the likeliest first.
+   */
+  Optional<Step> lastTry(BestWork work, SetUpSteps steps) {
+    if (!present.isCall()) {
+      return Optional.empty();
+    }
+    return work.repairs().stream()
+        .map(present.base.repairs()::get)
+        .filter(r -> r.price() == 0 && !r.removes().containsKey(Cause.NOTHING_WRONG))
+        .filter(r -> present.chance(r) >= WORTH_A_TRY)
+        .max(Comparator.comparingDouble(present::chance))
+        .map(r -> steps.mend(r, Optional.empty(), Occasion.of(Occasion.Kind.LAST_TRY)));
   }
 
   /** Depends on nothing but what was said, so that it can be asked at once. */

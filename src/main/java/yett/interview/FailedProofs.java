@@ -2,7 +2,6 @@ package yett.interview;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import yett.knowledge.Check;
@@ -54,10 +53,13 @@ final class FailedProofs {
    * makes fail, such as a plain run, points to none that is not suspected.
    */
   private Optional<Repair> likeliest(List<Repair> repairs) {
-    double all = repairs.stream().mapToDouble(this::chance).sum();
+    double all = repairs.stream().mapToDouble(present::chance).sum();
     return repairs.stream()
-        .max(Comparator.comparingDouble(this::chance))
-        .filter(r -> chance(r) >= present.base.planning().suspicion() || chance(r) >= MOST * all);
+        .max(Comparator.comparingDouble(present::chance))
+        .filter(
+            r ->
+                present.chance(r) >= present.base.planning().suspicion()
+                    || present.chance(r) >= MOST * all);
   }
 
   private Optional<CaseState.Answered> latest(Check proof) {
@@ -69,16 +71,6 @@ final class FailedProofs {
         .filter(r -> !present.unavailable.contains(r.id()))
         .filter(r -> !present.state.work().declined().containsKey(r.id()))
         .filter(r -> !isDoneInVain(r, proof));
-  }
-
-  /** Chance that this repair removes something that is there. */
-  private double chance(Repair repair) {
-    double[] there = present.remaining();
-    double left = 1;
-    for (Map.Entry<String, Double> removed : repair.removes().entrySet()) {
-      left *= 1 - removed.getValue() * there[present.belief.model().indexOf(removed.getKey())];
-    }
-    return 1 - left;
   }
 
   /** Whether a repair was done after the proof had failed: it still fails, so that was not it. */

@@ -152,6 +152,7 @@ final class NextStep {
           .or(() -> calls.helpFirst(work, steps))
           .or(() -> work.best(false))
           .or(() -> present.isCall() ? calls.shortenVisit(work) : narrowed(work))
+          .or(() -> calls.lastTry(work, steps))
           .orElseGet(this::nothingLeft);
     }
 

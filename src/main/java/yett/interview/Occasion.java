@@ -24,6 +24,8 @@ public record Occasion(Kind kind, Optional<Repair> after) {
     INSPECTION,
     /** A proof failed, and this is what it points to. */
     FAILED_PROOF,
+    /** Nothing is left to ask, and it costs nothing to try. */
+    LAST_TRY,
     /** The gate runs; what may lie behind the fault is looked for. */
     BEHIND,
     /** The gate runs; the fault is kept from coming back. */

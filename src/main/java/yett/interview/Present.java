@@ -1,5 +1,6 @@
 package yett.interview;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -39,6 +40,16 @@ final class Present {
       remaining = belief.remaining();
     }
     return remaining;
+  }
+
+  /** Chance that this repair removes something that is there. */
+  double chance(Repair repair) {
+    double[] there = remaining();
+    double left = 1;
+    for (Map.Entry<String, Double> removed : repair.removes().entrySet()) {
+      left *= 1 - removed.getValue() * there[belief.model().indexOf(removed.getKey())];
+    }
+    return 1 - left;
   }
 
   /** Whether an answer is to a check that looks for the fault: no danger, proof or complaint. */

@@ -25,6 +25,13 @@ public record Telephone(
   public static final Telephone NONE =
       new Telephone(Spoken.NONE, Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
 
+  /** The question whose first outcome says that the gate works again, which ends a call. */
+  public static final String WORKS_AGAIN = "as-usual-again";
+
+  public static boolean tellsItWorksAgain(Check check, String outcome) {
+    return check.id().equals(WORKS_AGAIN) && outcome.equals(check.outcomes().get(0).id());
+  }
+
   /**
    * What is asked of how soon somebody has to come.
    *

@@ -32,8 +32,7 @@ final class CaseReader {
   private static final String RETEST = "retest";
 
   /** No run comes to these: a caller brings them. */
-  private static final Set<Ending> BY_CALLERS =
-      EnumSet.of(Ending.WORKS_AGAIN, Ending.CANCELLED, Ending.NOT_REACHED);
+  private static final Set<Ending> BY_CALLERS = EnumSet.of(Ending.CANCELLED, Ending.NOT_REACHED);
 
   private static final List<String> ENDS =
       Arrays.stream(Ending.values())
@@ -85,7 +84,7 @@ final class CaseReader {
     boolean misleads = fields.flag("misleads");
     boolean keptAside = fields.flag("kept-aside");
     boolean blind = fields.flag("blind");
-    RecordedCase.Call call = call(fields);
+    RecordedCase.Call call = call(fields, told.keySet());
     fields.finish();
     return new RecordedCase(
         file,
@@ -114,7 +113,7 @@ final class CaseReader {
     return fields.has("roots") ? known(fields, "roots", truth, "true cause") : truth;
   }
 
-  private RecordedCase.Call call(Fields fields) {
+  private RecordedCase.Call call(Fields fields, Set<String> answered) {
     List<String> parts =
         base.repairs().values().stream()
             .flatMap(r -> r.parts().stream())
@@ -123,6 +122,7 @@ final class CaseReader {
     String ends = fields.has("ends") ? fields.oneOf("ends", ENDS.get(0), ENDS) : "";
     return new RecordedCase.Call(
         fields.has("said") ? Optional.of(fields.text("said")) : Optional.empty(),
+        known(fields, "told", answered, "answer"),
         known(fields, "pressing", base.telephone().pressing().keySet(), "pressing"),
         ends.isEmpty() ? Optional.empty() : Optional.of(ends),
         fields.has("parts")

@@ -76,7 +76,7 @@ public record RecordedCase(
         false,
         false,
         false,
-        new Call(Optional.empty(), List.of(), Optional.empty(), Optional.empty()));
+        new Call(Optional.empty(), List.of(), List.of(), Optional.empty(), Optional.empty()));
   }
 
   /** The same gate, otherwise answered. */
@@ -121,12 +121,14 @@ public record RecordedCase(
    * What only a call has.
    *
    * @param said the caller's own words
+   * @param told checks that those words answer before anything is asked
    * @param pressing what makes it urgent
    * @param ends how it should end, as results tell it
    * @param parts what the technician will really need, if somebody is sent
    */
   public record Call(
       Optional<String> said,
+      List<String> told,
       List<String> pressing,
       Optional<String> ends,
       Optional<List<String>> parts) {}

@@ -16,12 +16,15 @@ import yett.interview.Moment;
 import yett.interview.Purpose;
 import yett.interview.SafetyWatch;
 import yett.interview.Step;
+import yett.interview.Tending;
 import yett.interview.UnsafeStep;
 import yett.interview.WorkTime;
 import yett.knowledge.Check;
+import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.knowledge.Stop;
+import yett.knowledge.Telephone;
 import yett.plan.Advice;
 import yett.replay.Replayed.Kept;
 import yett.replay.Replayed.Mended;
@@ -158,6 +161,7 @@ final class Run {
         String asked = "What happened at the gate lately?";
         Event event = new Event.Happened(history);
         begin("history", "history", asked, why, list(history), false, event);
+        recorded.call().told().forEach(id -> tell(base.checks().get(id)));
       };
     }
 
@@ -323,6 +327,21 @@ final class Run {
     }
     Event event = new Event.Answered(check.id(), said.answer());
     begin(kind, check.id(), check.ask(), why, words, said.assumed(), event);
+    if (endsCall(check, said)) {
+      happen(new Event.Tended(Tending.WORKS_AGAIN, "nobody knows why"));
+      close(Ending.WORKS_AGAIN, "the caller says that it works as usual again");
+    }
+  }
+
+  /** Whether the caller says that it works again; that others are usual does not say so. */
+  private boolean endsCall(Check check, Respondent.Said said) {
+    return recorded.person() == Role.CALLER
+        && recorded.answers().containsKey(check.id())
+        && said.answer().choice().filter(o -> Telephone.tellsItWorksAgain(check, o)).isPresent();
+  }
+
+  private void tell(Check check) {
+    answer(interview.at(entries), "told", check, Why.of("the caller's first words say so"));
   }
 
   private static String words(Answer answer) {

@@ -26,6 +26,7 @@ public final class StepWords {
       case AFTER_REPAIR -> "after \"" + occasion.after().orElseThrow().name() + "\"";
       case INSPECTION -> "";
       case PROOF -> "proof before the gate returns to service";
+      case LAST_TRY -> "nothing is left to ask, and it costs nothing to try";
       case FAILED_PROOF -> "the failed proof points to it";
       case BEHIND -> "the gate runs; this is to find what may lie behind";
       case LASTING -> "the gate runs; this is to keep the fault from coming back";

@@ -140,7 +140,7 @@ class CaseFileTest {
             quay.case.yaml:1:1: "person" is missing
               Add a line "person: …".
             quay.case.yaml:2:1: "cse" is not a field here
-              Maybe "case". Known: answers, blind, case, complaints, ends, expect, history, kept-aside, misleads, others, parts, person, pressing, repairs, roots, said, site, stop, story, truth.
+              Maybe "case". Nearest of 21: case, site, ends, said, stop, told, answers, blind.
             quay.case.yaml:3:8: there is no site question "opning"
               Maybe "opening". Known: batteries, opening.
             quay.case.yaml:3:19: "40 m" is not possible for "opening"

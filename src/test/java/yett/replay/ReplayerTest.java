@@ -289,6 +289,25 @@ class ReplayerTest {
   }
 
   @Test
+  void what_a_callers_first_words_tell_is_not_asked() {
+    Replayed call =
+        run(
+            """
+            case: dark-display
+            person: caller
+            complaints: [does-nothing]
+            said: "It is dead, the little lamp is out as well"
+            told: display-lit
+            answers: {danger-person: nobody, display-lit: dark}
+            """);
+    assertThat(step(call, "display-lit").kind()).isEqualTo("told");
+    assertThat(call.steps())
+        .filteredOn(s -> s.kind().equals("check"))
+        .extracting(Taken::id)
+        .doesNotContain("display-lit");
+  }
+
+  @Test
   void a_failing_retest_in_the_file_overrules_the_truth() {
     Replayed told =
         run(

@@ -15,14 +15,12 @@ import yett.interview.Tending;
 import yett.knowledge.Check;
 import yett.knowledge.Pressing;
 import yett.knowledge.Role;
+import yett.knowledge.Telephone;
 import yett.saying.Heard;
 import yett.saying.Thing;
 
 /** Ends of a call that can come at any prompt, because the caller brings them. */
 public final class CallEnd {
-  static final String CHECK = "as-usual-again";
-  private static final String AS_USUAL = "as-usual";
-
   /** So well must words fit that are heard as "it works again"; asking is cheap. */
   private static final double LEAST = 0.5;
 
@@ -43,7 +41,7 @@ public final class CallEnd {
   /** Whether these words say that it works again, and no complaint better. */
   public boolean tellsOfIt(String words) {
     Heard heard = sitting.ears().tellings().hear(words);
-    double again = weight(heard, CHECK);
+    double again = weight(heard);
     double complaint =
         heard.findings().stream()
             .filter(f -> f.thing().kind() == Thing.Kind.COMPLAINT)
@@ -53,17 +51,22 @@ public final class CallEnd {
     return isCall() && heard.dangers().isEmpty() && again >= LEAST && again >= complaint;
   }
 
-  private static double weight(Heard heard, String check) {
+  private double weight(Heard heard) {
     return heard.findings().stream()
-        .filter(f -> f.thing().card().equals(check) && f.thing().outcome().equals(AS_USUAL))
+        .filter(f -> saysSo(f.thing()))
         .mapToDouble(Heard.Found::weight)
         .max()
         .orElse(0);
   }
 
+  private boolean saysSo(Thing thing) {
+    Check check = sitting.base().checks().get(thing.card());
+    return check != null && Telephone.tellsItWorksAgain(check, thing.outcome());
+  }
+
   /** Whether an answer at its own prompt says the same. */
   public boolean isIt(Check check, String outcome) {
-    return isCall() && check.id().equals(CHECK) && outcome.equals(AS_USUAL);
+    return isCall() && Telephone.tellsItWorksAgain(check, outcome);
   }
 
   /**

@@ -11,6 +11,7 @@ import yett.console.Block;
 import yett.interview.Answer;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
+import yett.knowledge.Telephone;
 import yett.saying.Heard;
 import yett.saying.Thing;
 import yett.wording.Wording;
@@ -105,7 +106,7 @@ public final class SaidBesides {
     Check check = sitting.base().checks().get(thing.card());
     return thing.kind() == Thing.Kind.OUTCOME
         && check.who() == Role.CALLER
-        && !check.id().equals(CallEnd.CHECK)
+        && !check.id().equals(Telephone.WORKS_AGAIN)
         && check.indexOf(thing.outcome()) > 0
         && sitting.moment().state().answer(check.id()).isEmpty()
         && !sitting.moment().judgement().unavailable().contains(check.id());

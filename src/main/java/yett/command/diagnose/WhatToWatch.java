@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.knowledge.Role;
+import yett.knowledge.Telephone;
 import yett.saying.Thing;
 
 /** What a caller watches for after the gate has come right again. */
@@ -52,7 +53,7 @@ final class WhatToWatch {
   /** Whether what was heard shows a cause that the repair removes. */
   private boolean isFor(Repair repair, Thing thing) {
     Check check = sitting.base().checks().get(thing.card());
-    if (check == null || thing.outcome().isEmpty() || check.id().equals(CallEnd.CHECK)) {
+    if (check == null || thing.outcome().isEmpty() || check.id().equals(Telephone.WORKS_AGAIN)) {
       return false;
     }
     int at = check.indexOf(thing.outcome());
