@@ -121,7 +121,7 @@ public record RecordedCase(
    * What only a call has.
    *
    * @param said the caller's own words
-   * @param told checks that those words answer before anything is asked
+   * @param told checks that whoever reported it answers before anything is asked
    * @param pressing what makes it urgent
    * @param ends how it should end, as results tell it
    * @param parts what the technician will really need, if somebody is sent

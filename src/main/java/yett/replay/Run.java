@@ -341,7 +341,7 @@ final class Run {
   }
 
   private void tell(Check check) {
-    answer(interview.at(entries), "told", check, Why.of("the caller's first words say so"));
+    answer(interview.at(entries), "told", check, Why.of("whoever reported it said so"));
   }
 
   private static String words(Answer answer) {
