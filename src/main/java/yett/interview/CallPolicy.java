@@ -12,6 +12,7 @@ import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.Pressing;
 import yett.knowledge.Repair;
+import yett.rules.Conclusion;
 
 /** What is asked of a caller that nobody at the gate is asked. */
 final class CallPolicy {
@@ -30,11 +31,17 @@ final class CallPolicy {
   /** From there on the plan leads, but for looks that help often. */
   private static final double AS_GOOD_AS_FOUND = 0.5;
 
+  /** A look that helps so often comes before the plan's. */
+  private static final double HELPS_OFTEN = 0.05;
+
   /** A look that helps less often than this comes in its turn. */
   private static final double WORTH_ASKING = 0.02;
 
   /** What costs nobody anything is tried on no more than this before somebody is sent. */
   private static final double WORTH_A_TRY = 0.15;
+
+  /** What was seen speaks for a cause when it is so many times as common with it as without. */
+  private static final double SPEAKS_FOR = 10;
 
   private final Present present;
   private final SiteFacts sites;
@@ -45,7 +52,8 @@ final class CallPolicy {
   }
 
   /**
-   * When nothing is left to ask: what the caller may put right at no price, the likeliest first.
+   * When nothing is left to ask: what the caller may put right at no price, the likeliest first. Of
+   * what is less likely, only what was seen out of its place is put back.
    */
   Optional<Step> lastTry(BestWork work, SetUpSteps steps) {
     if (!present.isCall()) {
@@ -54,9 +62,26 @@ final class CallPolicy {
     return work.repairs().stream()
         .map(present.base.repairs()::get)
         .filter(r -> r.price() == 0 && !r.removes().containsKey(Cause.NOTHING_WRONG))
-        .filter(r -> present.chance(r) >= WORTH_A_TRY)
+        .filter(r -> present.chance(r) >= (putsBack(r) ? WORTH_ASKING : WORTH_A_TRY))
         .max(Comparator.comparingDouble(present::chance))
         .map(r -> steps.mend(r, Optional.empty(), Occasion.of(Occasion.Kind.LAST_TRY)));
+  }
+
+  /** Whether something that was seen speaks plainly for what this repair removes. */
+  private boolean putsBack(Repair repair) {
+    return present.judgement.findings().stream().anyMatch(f -> speaksFor(f, repair));
+  }
+
+  private boolean speaksFor(Conclusion.Finding seen, Repair repair) {
+    Check check = present.base.checks().get(seen.check());
+    if (check == null || present.answer(check.id()).filter(Answer::tells).isEmpty()) {
+      return false;
+    }
+    int outcome = check.outcomes().stream().map(Check.Outcome::id).toList().indexOf(seen.outcome());
+    return outcome > 0
+        && repair.removes().keySet().stream()
+            .map(check.likelihood()::get)
+            .anyMatch(r -> r != null && r[outcome] >= SPEAKS_FOR * check.otherwise()[outcome]);
   }
 
   /** Depends on nothing but what was said, so that it can be asked at once. */
@@ -108,7 +133,7 @@ final class CallPolicy {
       return Optional.empty();
     }
     boolean found = Arrays.stream(present.remaining()).max().orElse(0) >= AS_GOOD_AS_FOUND;
-    double worth = found ? POINTS_TO : WORTH_ASKING;
+    double worth = found ? HELPS_OFTEN : WORTH_ASKING;
     Set<String> open = work.checks(false);
     return present.base.checks().values().stream()
         .filter(c -> open.contains(c.id()) && help(c) >= worth)
@@ -117,24 +142,25 @@ final class CallPolicy {
   }
 
   /**
-   * Chance that this look shows something which a caller may put right, for good: outcomes that
-   * point to one of their repairs. Where that repair is not for now, because a danger is not
-   * excluded or all is wet, the look spares whoever goes the search.
+   * How much more often the caller puts it right, for good, after this look than by the same repair
+   * without it: outcomes that point to one of their repairs. Where that repair is not for now,
+   * because a danger is not excluded or all is wet, the look spares whoever goes the search.
    */
   private double help(Check check) {
+    List<Repair> repairs =
+        present.base.repairs().values().stream().filter(r -> r.who() == present.role()).toList();
     double help = 0;
     for (int o = 1; o < check.outcomes().size(); o++) {
       int outcome = o;
-      double chance = chance(check, outcome, cause -> 1);
-      double best =
-          present.base.repairs().values().stream()
-              .filter(r -> r.who() == present.role())
-              .mapToDouble(r -> chance(check, outcome, c -> r.removes().getOrDefault(c, 0.0)))
-              .max()
-              .orElse(0);
-      help += best >= POINTS_TO * (chance + check.otherwise()[o]) ? best : 0;
+      double seen = chance(check, outcome, cause -> 1) + check.otherwise()[o];
+      help += repairs.stream().mapToDouble(r -> added(check, outcome, seen, r)).max().orElse(0);
     }
     return help;
+  }
+
+  private double added(Check check, int outcome, double seen, Repair repair) {
+    double with = chance(check, outcome, c -> repair.removes().getOrDefault(c, 0.0));
+    return with >= POINTS_TO * seen ? Math.max(0, with - seen * present.chance(repair)) : 0;
   }
 
   /** Of an outcome together with a cause that makes it other than usual, so weighted. */

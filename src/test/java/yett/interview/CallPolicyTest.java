@@ -68,29 +68,24 @@ class CallPolicyTest {
     }
   }
 
-  /** Its other door stands open and no command does anything; the rest is as it should be. */
+  /** A stop button is pressed, and no command does anything; the rest is as it should be. */
   @Test
   void what_costs_nothing_is_tried_before_somebody_is_sent() {
     try (Interview interview = Shipped.EXPERTISE.newInterview()) {
-      Map<String, String> site = Map.of("interlock", "barrier-or-door");
-      Map<String, String> seen =
-          Map.of("other-home", "open", "response", "nothing", "which-commands", "all-fail");
-      open("does-nothing", site);
+      open("stays-shut", Map.of());
+      say(new Event.Answered("stop-button-look", new Answer.Chosen("pressed-or-broken")));
       while (interview.at(entries, Role.CALLER).step() instanceof Step.Ask step) {
         String ordinary = step.check().outcomes().get(0).id();
-        say(
-            new Event.Answered(
-                step.check().id(),
-                new Answer.Chosen(seen.getOrDefault(step.check().id(), ordinary))));
+        say(new Event.Answered(step.check().id(), new Answer.Chosen(ordinary)));
       }
       assertThat(interview.at(entries, Role.CALLER).step())
           .isInstanceOfSatisfying(
               Step.Mend.class,
               m -> {
-                assertThat(m.repair().id()).isEqualTo("shut-the-other");
+                assertThat(m.repair().id()).isEqualTo("release-stop-button");
                 assertThat(m.occasion().kind()).isEqualTo(Occasion.Kind.LAST_TRY);
               });
-      say(new Event.Repaired("shut-the-other", true));
+      say(new Event.Repaired("release-stop-button", true));
       say(new Event.Retested(false));
       assertThat(interview.at(entries, Role.CALLER).step()).isNotInstanceOf(Step.Mend.class);
     }
