@@ -129,7 +129,7 @@ final class Marks {
       } else {
         beside(check).forEach(line -> rows.append("  #   ").append(line).append('\n'));
         rows.append("  ").append(check.id()).append(": ");
-        rows.append(RowAnswer.yaml(answer, check)).append('\n');
+        rows.append(RowText.of(answer, check)).append('\n');
       }
     }
     return (rows.isEmpty() ? "" : "shows:\n" + rows) + left;

@@ -234,6 +234,6 @@ final class NewCause implements NewCard {
 
   /** A line of a card with chances by name; empty if none was answered. */
   private static String chances(String key, String answer) {
-    return answer.isBlank() ? "" : key + ": " + RowAnswer.yaml(RowAnswer.parts(answer)) + "\n";
+    return answer.isBlank() ? "" : key + ": " + RowText.of(RowAnswer.parts(answer)) + "\n";
   }
 }

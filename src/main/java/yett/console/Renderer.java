@@ -181,8 +181,7 @@ public final class Renderer {
     String line =
         MARGIN
             + padded(last, labelColumns)
-            + "  "
-            + " ".repeat(wordColumns - Wrapping.columns(words))
+            + "   ".repeat(wordColumns - Wrapping.columns(words))
             + words
             + "  "
             + drawn(bar.fraction(), barColumns);

@@ -56,7 +56,7 @@ public final class Desk implements AutoCloseable {
   private Casebook casebook;
 
   /** The calls of this computer, while one of them is worked on. */
-  private CallsAway.Held away;
+  private HeldCalls away;
 
   private RuleBase base;
   private Expertise expertise;
@@ -149,7 +149,7 @@ public final class Desk implements AutoCloseable {
   }
 
   private void tend(Runnable work, CallsAway calls) {
-    try (CallsAway.Held held = calls.open()) {
+    try (HeldCalls held = calls.open()) {
       away = held;
       work.run();
     } finally {

@@ -14,7 +14,7 @@ import yett.knowledge.Pressing;
 import yett.knowledge.Repair;
 
 /** What is asked of a caller that nobody at the gate is asked. */
-final class CallPolicy {
+record CallPolicy(Present present, SiteFacts sites) {
   /** Beyond so many questions a caller is not asked for the technician's sake. */
   private static final int MOST_FOR_A_VISIT = 7;
 
@@ -35,14 +35,6 @@ final class CallPolicy {
 
   /** What costs nobody anything is tried on no more than this before somebody is sent. */
   private static final double WORTH_A_TRY = 0.15;
-
-  private final Present present;
-  private final SiteFacts sites;
-
-  CallPolicy(Present present, SiteFacts sites) {
-    this.present = present;
-    this.sites = sites;
-  }
 
   /**
    * When nothing is left to ask: what the caller may put right at no price, the likeliest first.

@@ -9,19 +9,11 @@ import yett.belief.CausalModel;
 import yett.knowledge.Repair;
 
 /** Repairs that would be worth trying, if somebody better qualified were there. */
-final class Reserved {
+record Reserved(Present present, SiteFacts sites) {
   /** Chance that a repair cures, from which on it is named (considered judgement). */
   private static final double NAMED = 0.1;
 
   private static final int MOST = 2;
-
-  private final Present present;
-  private final SiteFacts sites;
-
-  Reserved(Present present, SiteFacts sites) {
-    this.present = present;
-    this.sites = sites;
-  }
 
   /** The most promising first. */
   List<HandOverReason.Reserved> repairs() {

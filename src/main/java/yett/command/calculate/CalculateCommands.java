@@ -144,9 +144,9 @@ public final class CalculateCommands implements JsonErrors {
             () ->
                 CalculationRefused.whole(
                     Optional.empty(),
-                    "There is no calculation \""
-                        + Words.shortened(name)
-                        + "\". "
+                    "There is no calculation "
+                        + Words.quoted(name)
+                        + ". "
                         + Names.advice(
                             name.replace(' ', '-'),
                             Catalogue.all().stream().map(Worksheet::id).toList())

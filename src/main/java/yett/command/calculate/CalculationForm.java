@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import yett.command.common.Prompt;
-import yett.console.Block;
 import yett.console.Console;
 import yett.worksheet.Choice;
 import yett.worksheet.Filling;
@@ -34,7 +33,7 @@ public final class CalculationForm {
     while (at < open.size()) {
       Optional<Integer> next = ask(at);
       if (next.isEmpty()) {
-        console.show(Block.paragraph("Nothing was calculated."));
+        console.say("Nothing was calculated.");
         return Optional.empty();
       }
       at = next.get();
@@ -53,7 +52,7 @@ public final class CalculationForm {
     try {
       return Optional.of(filling.solve());
     } catch (InputException e) {
-      console.show(Block.paragraph(e.getMessage() + " Give the inputs again."));
+      console.say(e.getMessage() + " Give the inputs again.");
       return Optional.empty();
     }
   }
@@ -80,14 +79,14 @@ public final class CalculationForm {
             filling.clear(input);
             return Optional.of(at + 1);
           }
-          console.show(Block.paragraph("This input has no usual value. " + hint(input)));
+          console.say("This input has no usual value. " + hint(input));
         }
         default -> {
           try {
             filling.put(input, text);
             return Optional.of(at + 1);
           } catch (InputException e) {
-            console.show(Block.paragraph(e.getMessage()));
+            console.say(e.getMessage());
           }
         }
       }

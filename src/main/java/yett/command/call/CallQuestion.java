@@ -3,6 +3,7 @@ package yett.command.call;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import yett.command.common.HeardAnswer;
 import yett.command.common.Words;
 import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.RareAnswer;
@@ -37,7 +38,7 @@ final class CallQuestion {
       Optional<Answer> answer = answer(check, line);
       if (answer.isEmpty()) {
         if (!wishes.grant(line) && !wishes.volunteered().hear(line)) {
-          sitting.say(Words.answer(check, line).complaint());
+          sitting.say(HeardAnswer.to(check, line).complaint());
         }
       } else if (new RareAnswer(sitting).isMeant(moment, check, answer.get())) {
         take(check, answer.get(), moment);
@@ -84,6 +85,6 @@ final class CallQuestion {
     }
     return wish.isPresent() || wishes.volunteered().isElsewhere(check, line)
         ? Optional.empty()
-        : Words.answer(check, line).answer();
+        : HeardAnswer.to(check, line).answer();
   }
 }

@@ -173,25 +173,24 @@ final class CaseImport implements CarryFile.Reader {
 
   private void tell() {
     console.show(blocks);
-    console.show(
-        Block.paragraph(
-            read
-                + (read == 1 ? " case" : " cases")
-                + " read: "
-                + fresh
-                + " new, "
-                + continued
-                + " continued, "
-                + (left > 0 ? left + " left out, " : "")
-                + "the others unchanged."
-                + (left > 0
-                    ? " If what was left out was made with other cards, import it with those:"
-                        + " --knowledge FOLDER, or --add-on FOLDER."
-                    : "")
-                + (read < told
-                    ? " The first line says "
-                        + told
-                        + " cases: the file seems to be cut short. Export it again."
-                    : "")));
+    console.say(
+        read
+            + (read == 1 ? " case" : " cases")
+            + " read: "
+            + fresh
+            + " new, "
+            + continued
+            + " continued, "
+            + (left > 0 ? left + " left out, " : "")
+            + "the others unchanged."
+            + (left > 0
+                ? " If what was left out was made with other cards, import it with those:"
+                    + " --knowledge FOLDER, or --add-on FOLDER."
+                : "")
+            + (read < told
+                ? " The first line says "
+                    + told
+                    + " cases: the file seems to be cut short. Export it again."
+                : ""));
   }
 }

@@ -1,23 +1,23 @@
 package yett.command.common;
 
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Pattern;
+import yett.interview.Answer;
 
 /** The ways in which people say that they cannot tell, as a whole line and nothing besides. */
-final class CannotTell {
+public final class CannotTell {
   private static final String WHO = "(?:i|we|they|he|she|you)";
 
   /** Not "did not hear" or "cannot hear": that may be what was asked for. */
   private static final String ANSWERS =
-      "cannot tell|unknown|dunno|idk|beats me|who knows|no one knows|nobody knows"
-          + "|(?:have )?(?:no|not an?|not any|not got an?) (?:idea|clue)"
-          + "|(?:am |are |is )?(?:unsure|not (?:really |too |so |quite |entirely )?(?:sure|certain))"
-          + "|(?:hard|difficult|impossible) to (?:say|tell|see)"
-          + "|(?:do|does|did|could|would) not (?:really |honestly |even )?"
-          + "(?:know|tell|say|remember|recall|look|check)"
-          + "|cannot (?:really )?(?:tell|say|see|remember|recall|look|check)"
-          + "|have not (?:looked|checked|tried)"
-          + "|(?:could not|cannot) get (?:there|near it|to it|near)";
+      "cannot tell|unknown|dunno|idk|beats me|who knows|no one knows|nobody knows|(?:have"
+          + " )?(?:no|not an?|not any|not got an?) (?:idea|clue)|(?:am |are |is )?(?:unsure|not"
+          + " (?:really |too |so |quite |entirely )?(?:sure|certain))|(?:hard|difficult|impossible)"
+          + " to (?:say|tell|see)|(?:do|does|did|could|would) not (?:really |honestly |even"
+          + " )?(?:know|tell|say|remember|recall|look|check)|cannot (?:really"
+          + " )?(?:tell|say|see|remember|recall|look|check)|have not"
+          + " (?:looked|checked|tried)|(?:could not|cannot) get (?:there|near it|to it|near)";
 
   /** Said of somebody, never of a part of the gate. */
   private static final String AWAY =
@@ -41,6 +41,18 @@ final class CannotTell {
               + AFTER);
 
   private CannotTell() {}
+
+  /** An answer that tells nothing: it cannot be told, or not now. */
+  public static Optional<Answer> answer(String line) {
+    return Words.wish(line)
+        .map(
+            wish ->
+                switch (wish) {
+                  case UNKNOWN -> new Answer.CannotTell();
+                  case LATER -> new Answer.NotNow();
+                  default -> null;
+                });
+  }
 
   static boolean isSaid(String line) {
     return LINE.matcher(plain(line)).matches();

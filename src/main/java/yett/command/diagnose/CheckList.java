@@ -164,7 +164,7 @@ final class CheckList {
     } else if (found.size() == 1) {
       next(found.get(0));
     } else {
-      sitting.choose("Which check?", found, Check::ask).ifPresent(this::next);
+      new Choices(sitting).of("Which check?", found, Check::ask).ifPresent(this::next);
     }
   }
 

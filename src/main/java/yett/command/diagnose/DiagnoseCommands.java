@@ -72,23 +72,21 @@ public record DiagnoseCommands(Desk desk, Console console) {
       String gate = state.opened().map(Event.Opened::site).orElse("");
       console.show(Block.heading("Case " + id + " · " + gate));
       if (state.closed().filter(Ending::isDone).isPresent()) {
-        console.show(
-            Block.paragraph(
-                "This case is closed: "
-                    + state.closed().get().words()
-                    + ". Its record: record "
-                    + id
-                    + "."));
+        console.say(
+            "This case is closed: "
+                + state.closed().get().words()
+                + ". Its record: record "
+                + id
+                + ".");
         new AfterInspection(desk, console).offer(open);
         return;
       }
       if (state.isInspection() && state.closed().isPresent()) {
-        console.show(
-            Block.paragraph(
-                "This inspection is closed: "
-                    + state.closed().get().words()
-                    + ". The gate may be used once it has passed every proof, in a case or in"
-                    + " another inspection."));
+        console.say(
+            "This inspection is closed: "
+                + state.closed().get().words()
+                + ". The gate may be used once it has passed every proof, in a case or in"
+                + " another inspection.");
         new AfterInspection(desk, console).offer(open);
         return;
       }
@@ -104,12 +102,11 @@ public record DiagnoseCommands(Desk desk, Console console) {
               .map(o -> o.ruleBase().equals(desk.expertise().base().fingerprint()))
               .orElse(true);
       if (!sameRules) {
-        console.show(
-            Block.paragraph("The rule base has changed since; the answers were weighed again."));
+        console.say("The rule base has changed since; the answers were weighed again.");
       }
       ClockNotice.show(desk, console);
       console.show(new UnusableEvents(desk.base()).blocks(open.moment()));
-      console.show(Block.paragraph(summary(open)));
+      console.say(summary(open));
       if (open.role() != Role.CALLER) {
         told(open);
       }
@@ -180,12 +177,11 @@ public record DiagnoseCommands(Desk desk, Console console) {
    * What was handed over, or left, is gone on with by whoever came: dangers first, then its state.
    */
   private void takeUp(OpenCase open, String left, Event... how) {
-    console.show(
-        Block.paragraph(
-            "This case "
-                + left
-                + ". It is taken up again from where it was left; look for dangers first, then see"
-                + " that the gate stands as it was left."));
+    console.say(
+        "This case "
+            + left
+            + ". It is taken up again from where it was left; look for dangers first, then see"
+            + " that the gate stands as it was left.");
     open.record(how);
   }
 }

@@ -6,13 +6,7 @@ import yett.interview.Step;
 import yett.wording.StepWords;
 
 /** What has to come before a wish is granted, as the end of a sentence. */
-final class FirstWords implements SomeSteps<String> {
-  private final StepWords words;
-
-  FirstWords(StepWords words) {
-    this.words = words;
-  }
-
+record FirstWords(StepWords words) implements SomeSteps<String> {
   @Override
   public String askDangers(Step.AskDangers step) {
     return "the list of dangers";

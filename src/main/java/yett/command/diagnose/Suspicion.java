@@ -46,7 +46,7 @@ final class Suspicion {
     } else if (found.size() == 1) {
       look(found.get(0));
     } else {
-      sitting.choose("Which cause?", found, Cause::name).ifPresent(this::look);
+      new Choices(sitting).of("Which cause?", found, Cause::name).ifPresent(this::look);
     }
   }
 

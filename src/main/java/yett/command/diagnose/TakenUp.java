@@ -3,6 +3,7 @@ package yett.command.diagnose;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import yett.command.common.HeardAnswer;
 import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.console.Block;
@@ -149,7 +150,7 @@ final class TakenUp {
         .until(
             Words.prompt(check) + ", or Enter for none",
             line -> {
-              Words.Heard heard = Words.answer(check, line);
+              HeardAnswer heard = HeardAnswer.to(check, line);
               return line.isEmpty() || heard.answer().isPresent()
                   ? Prompt.Reading.of(heard.answer())
                   : Prompt.Reading.again(heard.complaint());
@@ -175,6 +176,8 @@ final class TakenUp {
       sitting.say("Nothing that shows it can be told here.");
       return;
     }
-    sitting.choose(effect.name() + ": how does it show?", signs, this::words).ifPresent(this::take);
+    new Choices(sitting)
+        .of(effect.name() + ": how does it show?", signs, this::words)
+        .ifPresent(this::take);
   }
 }

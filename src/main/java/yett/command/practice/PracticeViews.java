@@ -15,9 +15,7 @@ import yett.interview.Moment;
 import yett.interview.SiteFacts;
 import yett.knowledge.Check;
 import yett.knowledge.History;
-import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
-import yett.knowledge.SetUp;
 import yett.knowledge.SiteQuestion;
 import yett.practice.Workbench;
 import yett.replay.RecordedCase;
@@ -88,43 +86,6 @@ public final class PracticeViews {
       rows.add(Block.row(question.name(), question.said(answer)));
     }
     return List.of(Block.heading("The gate as installed"), new Block.Rows(rows));
-  }
-
-  public List<Block> areas(List<LabelledCards.Thing> things, String word) {
-    String areas =
-        things.stream().map(LabelledCards.Thing::area).distinct().collect(Collectors.joining(", "));
-    return List.of(Block.paragraph("Areas: " + areas + ". Type " + word + " and an area."));
-  }
-
-  public List<Block> list(String heading, List<LabelledCards.Thing> things, LabelledCards labels) {
-    return List.of(
-        Block.heading(heading),
-        new Block.Numbered(
-            things.stream()
-                .map(t -> Block.item(t.label(), t.words(), effort(t, labels)))
-                .toList()));
-  }
-
-  private String effort(LabelledCards.Thing thing, LabelledCards labels) {
-    if (thing.card() instanceof Check check) {
-      return Figures.minutes(check.minutes())
-          + Wording.instrument(check).map(i -> ", " + i).orElse("")
-          + needs(check.needs(), labels);
-    }
-    if (thing.card() instanceof Repair repair) {
-      String parts = repair.price() > 0 ? ", parts " + money(repair.price()) : "";
-      return Figures.minutes(repair.minutes()) + parts + needs(repair.needs(), labels);
-    }
-    SetUp setUp = (SetUp) thing.card();
-    return Figures.minutes(setUp.enterMinutes())
-        + " in, "
-        + Figures.minutes(setUp.leaveMinutes())
-        + " out";
-  }
-
-  /** The state of the work that has to be entered first. */
-  private String needs(List<String> setUps, LabelledCards labels) {
-    return setUps.isEmpty() ? "" : ", needs " + labels.setUps(base.withOuter(setUps), base);
   }
 
   public static String money(double amount) {
