@@ -123,7 +123,7 @@ final class EffectChoice {
   }
 
   /** What follows from the picked effects. */
-  Implied implied(Map<String, String> answers) {
-    return new Implied(base, picked(answers));
+  SignsByEffects implied(Map<String, String> answers) {
+    return new SignsByEffects(base, picked(answers));
   }
 }

@@ -181,7 +181,8 @@ public final class Renderer {
     String line =
         MARGIN
             + padded(last, labelColumns)
-            + "   ".repeat(wordColumns - Wrapping.columns(words))
+            + "  "
+            + " ".repeat(wordColumns - Wrapping.columns(words))
             + words
             + "  "
             + drawn(bar.fraction(), barColumns);

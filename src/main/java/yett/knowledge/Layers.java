@@ -200,7 +200,7 @@ final class Layers {
           "Add a card of your own beside it, under another id.");
       return false;
     }
-    List<String> lost = Protection.lost(there.document(), document);
+    List<String> lost = new Strictness(there.document()).lost(new Strictness(document));
     if (!lost.isEmpty()) {
       fields.problem(
           kind,

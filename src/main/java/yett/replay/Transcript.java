@@ -73,7 +73,7 @@ final class Transcript {
                 assumed,
                 looks.isEmpty() ? meaning(moment, number) : Optional.empty(),
                 beliefs ? belief(moment) : Map.of(),
-                Rounded.minutes(minutes),
+                ResultNumbers.minutes(minutes),
                 looks.stream().map(l -> looked(moment, l)).toList());
   }
 
@@ -110,7 +110,7 @@ final class Transcript {
   List<Ranked> ranking(Moment moment) {
     return Interview.ranking(moment, base).stream()
         .filter(r -> r.chance() >= LEAST)
-        .map(r -> new Ranked(r.cause().id(), Rounded.chance(r.chance())))
+        .map(r -> new Ranked(r.cause().id(), ResultNumbers.chance(r.chance())))
         .toList();
   }
 

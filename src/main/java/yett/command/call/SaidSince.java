@@ -3,16 +3,16 @@ package yett.command.call;
 import java.util.Optional;
 import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.Sitting;
-import yett.command.diagnose.Unheard;
+import yett.command.diagnose.UnheardSentences;
 
 /** What the caller has said since that was looked at last: it may end the call. */
 final class SaidSince {
-  private final Unheard unheard;
+  private final UnheardSentences unheard;
   private final PromptRequests wishes;
   private boolean again;
 
   SaidSince(Sitting sitting, PromptRequests wishes) {
-    this.unheard = new Unheard(sitting);
+    this.unheard = new UnheardSentences(sitting);
     this.wishes = wishes;
   }
 

@@ -26,12 +26,12 @@ public final class CallEnd {
 
   private final Sitting sitting;
   private final PromptRequests wishes;
-  private final Unsettled unsettled;
+  private final UnsettledDangers unsettled;
 
   CallEnd(Sitting sitting, PromptRequests wishes) {
     this.sitting = sitting;
     this.wishes = wishes;
-    this.unsettled = new Unsettled(sitting);
+    this.unsettled = new UnsettledDangers(sitting);
   }
 
   private boolean isCall() {

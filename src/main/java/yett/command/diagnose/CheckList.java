@@ -31,13 +31,13 @@ final class CheckList {
   /** Ids of the list that was shown last, in its order. */
   private List<String> shown = List.of();
 
-  private final ByName<Check> names;
+  private final NamedCards<Check> names;
 
   CheckList(Sitting sitting) {
     this.sitting = sitting;
     this.first = new FirstWords(new StepWords(sitting.base()));
     this.names =
-        new ByName<>(
+        new NamedCards<>(
             sitting.base().checks(),
             c -> c.kind() == Check.Kind.CHECK && !c.danger(),
             Check::ask,

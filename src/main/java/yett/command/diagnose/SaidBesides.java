@@ -33,7 +33,7 @@ public final class SaidBesides {
   private final Questions questions;
   private final Predicate<String> over;
   private final TakenUp takenUp;
-  private final Unheard unheard;
+  private final UnheardSentences unheard;
 
   /**
    * @param over whether words say that it works again: how it was is no answer then
@@ -43,7 +43,7 @@ public final class SaidBesides {
     this.questions = questions;
     this.over = over;
     this.takenUp = new TakenUp(sitting);
-    this.unheard = new Unheard(sitting);
+    this.unheard = new UnheardSentences(sitting);
   }
 
   /**

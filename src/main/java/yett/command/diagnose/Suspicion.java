@@ -19,13 +19,13 @@ import yett.wording.Wording;
 final class Suspicion {
   private final Sitting sitting;
   private final CheckList checks;
-  private final ByName<Cause> names;
+  private final NamedCards<Cause> names;
 
   Suspicion(Sitting sitting, CheckList checks) {
     this.sitting = sitting;
     this.checks = checks;
     this.names =
-        new ByName<>(
+        new NamedCards<>(
             sitting.base().causes(),
             c -> true,
             Cause::name,

@@ -10,13 +10,13 @@ import java.util.Map;
  * is known, and in which order of repairs. How far the orders differ is what checks still have to
  * resolve before one can act as if one knew (the idea is Sun and Weld's, 1993, from memory).
  */
-final class Outlook {
+final class WorthOfFinding {
   private final double[] known;
   private final double[] atLeast;
   private final int[] first;
   private final double[] classes;
 
-  Outlook(Scene scene, RepairOrder order, int state) {
+  WorthOfFinding(Scene scene, RepairOrder order, int state) {
     int n = scene.hypotheses().length;
     known = new double[n];
     atLeast = new double[n];

@@ -15,7 +15,7 @@ import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
 /** What a cause shows by the effects that somebody picked for it. */
-final class Implied {
+final class SignsByEffects {
   private static final int MOST_COMPLAINTS = 4;
   private static final int MOST_CHECKS = 5;
   private static final int MOST_SHARING = 6;
@@ -27,7 +27,7 @@ final class Implied {
   /**
    * @param picked effects with their chances; there may be none
    */
-  Implied(RuleBase base, Map<String, Double> picked) {
+  SignsByEffects(RuleBase base, Map<String, Double> picked) {
     this.base = base;
     this.picked = picked;
     this.rows = base.effectRows().rows(picked, base.checks());

@@ -17,10 +17,10 @@ import yett.knowledge.SiteQuestion;
  * @param batteries the day on which new ones were fitted in this case; empty if none were, or if
  *     somebody told their age since
  */
-record Told(Map<String, String> site, boolean complete, Optional<LocalDate> batteries) {
+record ToldOfGate(Map<String, String> site, boolean complete, Optional<LocalDate> batteries) {
 
-  static Told of(Moment moment, RuleBase base) {
-    return new Told(
+  static ToldOfGate of(Moment moment, RuleBase base) {
+    return new ToldOfGate(
         moment.state().told().site(), moment.state().told().siteTaken(), batteries(moment, base));
   }
 

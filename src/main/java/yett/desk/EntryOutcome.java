@@ -17,7 +17,7 @@ import yett.interview.Meanwhile;
  * @param clashes where both answered the same check, and not the same
  * @param unclosed whether one's own closing of the case was left open, because of theirs
  */
-public record Recorded(
+public record EntryOutcome(
     int delivered,
     int waiting,
     Optional<String> lost,
@@ -26,17 +26,17 @@ public record Recorded(
     List<Meanwhile.Clash> clashes,
     boolean unclosed) {
 
-  public static Recorded stored(int delivered) {
-    return new Recorded(delivered, 0, Optional.empty(), List.of(), List.of(), List.of(), false);
+  public static EntryOutcome stored(int delivered) {
+    return new EntryOutcome(delivered, 0, Optional.empty(), List.of(), List.of(), List.of(), false);
   }
 
-  public static Recorded kept(int waiting, Optional<String> lost) {
-    return new Recorded(0, waiting, lost, List.of(), List.of(), List.of(), false);
+  public static EntryOutcome kept(int waiting, Optional<String> lost) {
+    return new EntryOutcome(0, waiting, lost, List.of(), List.of(), List.of(), false);
   }
 
   /** The same, where it met with somebody else's on the way. */
-  public Recorded beside(Meanwhile.Together met) {
-    return new Recorded(
+  public EntryOutcome beside(Meanwhile.Together met) {
+    return new EntryOutcome(
         delivered,
         waiting,
         lost,

@@ -11,14 +11,14 @@ import java.util.stream.Stream;
 import yett.knowledge.Mentions;
 
 /** By which new cause, check or rule a case came to another first cause, in decibans. */
-final class TakenOver {
+final class NewFirstCause {
   private static final int MOST = 5;
 
   private final Account before;
   private final Account now;
   private final Additions fresh;
 
-  private TakenOver(Account before, Account now, Additions fresh) {
+  private NewFirstCause(Account before, Account now, Additions fresh) {
     this.before = before;
     this.now = now;
     this.fresh = fresh;
@@ -29,7 +29,7 @@ final class TakenOver {
     if (before.first().equals(now.first())) {
       return List.of();
     }
-    TakenOver taken = new TakenOver(before, now, fresh);
+    NewFirstCause taken = new NewFirstCause(before, now, fresh);
     List<String> words =
         Stream.of(taken.byCause(), taken.byChecks(), taken.byRules())
             .flatMap(List::stream)

@@ -6,10 +6,10 @@ import yett.quantity.Unit;
 import yett.quantity.Units;
 
 /** Numbers as they stand in a sentence: three figures, number and unit on one line. */
-public final class Tell {
+public final class NumberWords {
   private static final MathContext FIGURES = new MathContext(3);
 
-  private Tell() {}
+  private NumberWords() {}
 
   /** The US customary unit for what is told in a unit, the same where that system has no other. */
   static Unit customary(Unit unit) {

@@ -4,13 +4,13 @@ import yett.quantity.Unit;
 import yett.worksheet.Input;
 
 /** Inputs that several calculations of travel share. */
-final class Ways {
+final class TravelInputs {
   static final String GEOMETRY = "geometry of chain and sprocket";
   static final String DECIDES =
       "How limits are taught and what the controller does after a loss of supply is for the maker's"
           + " instructions.";
 
-  private Ways() {}
+  private TravelInputs() {}
 
   static Input opening() {
     return Input.reading("opening", Unit.METRE, "way of the leaf from closed to open")

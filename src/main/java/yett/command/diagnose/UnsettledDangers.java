@@ -9,7 +9,7 @@ import yett.knowledge.Role;
 import yett.wording.Wording;
 
 /** What of danger keeps a call from being closed by what its caller says. */
-record Unsettled(Sitting sitting) {
+record UnsettledDangers(Sitting sitting) {
   /** Whether the list of dangers is open though something was said. */
   boolean isOpen() {
     return notExcluded().unasked();

@@ -11,7 +11,7 @@ import yett.saying.Phrases;
 import yett.wording.Wording;
 
 /** Cards that a person names by their id or by words of what they are called. */
-final class ByName<C extends Card> {
+final class NamedCards<C extends Card> {
   /** So much of the words has to be a card's own. */
   private static final double FITS = 0.55;
 
@@ -26,7 +26,7 @@ final class ByName<C extends Card> {
   /**
    * @param spoken which of the cards words may name; an id names any
    */
-  ByName(
+  NamedCards(
       Map<String, C> cards,
       Predicate<C> spoken,
       Function<C, String> name,

@@ -7,13 +7,13 @@ import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
 /** The rows of a new cause: asked for beside those that it must be told from, and written so. */
-final class Marks {
+final class NewCauseRows {
   private final RuleBase base;
   private final Map<String, String> answers;
   private final Neighbours neighbours;
-  private final Implied implied;
+  private final SignsByEffects implied;
 
-  Marks(RuleBase base, Map<String, String> answers) {
+  NewCauseRows(RuleBase base, Map<String, String> answers) {
     this.base = base;
     this.answers = answers;
     this.neighbours = new Neighbours(base, Lists.ids(answers.getOrDefault("like", "")));

@@ -15,7 +15,7 @@ import yett.plan.Planner;
  * bring about, one after the other; of equal ones the one whose places come first on the way. What
  * proves a gate comes after all work inside the operator.
  */
-final class Stages {
+final class InspectionOrder {
   /** Of more, those come later that are later on the way; the cards have nine. */
   private static final int MOST = 14;
 
@@ -34,7 +34,7 @@ final class Stages {
   /**
    * @param stages in walking order
    */
-  Stages(RuleBase base, Planner planner, List<Stage> stages) {
+  InspectionOrder(RuleBase base, Planner planner, List<Stage> stages) {
     this.base = base;
     this.planner = planner;
     this.stages = stages;

@@ -3,11 +3,11 @@ package yett.command.diagnose;
 import java.util.List;
 
 /** The caller's sentences that one listener has not heard yet; each of them listens for itself. */
-public final class Unheard {
+public final class UnheardSentences {
   private final Sitting sitting;
   private int heard;
 
-  public Unheard(Sitting sitting) {
+  public UnheardSentences(Sitting sitting) {
     this.sitting = sitting;
   }
 

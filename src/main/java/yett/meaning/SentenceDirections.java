@@ -16,17 +16,17 @@ import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** Directions of sentences that were worked out when the program was built, a byte a number. */
-public final class Directions {
+public final class SentenceDirections {
   private static final String NAME = "sentence-directions.bin";
 
   /** No number of a direction of 384 comes near this; finer steps than 1 would allow. */
   private static final float LARGEST = 0.4f;
 
-  private Directions() {}
+  private SentenceDirections() {}
 
   /** What the build knew; nothing in a program without the model. */
   static Map<String, float[]> ofProgram() {
-    try (InputStream in = Directions.class.getResourceAsStream("/" + NAME)) {
+    try (InputStream in = SentenceDirections.class.getResourceAsStream("/" + NAME)) {
       return in == null ? Map.of() : read(in);
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read a part of the program", e);

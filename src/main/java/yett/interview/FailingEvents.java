@@ -7,14 +7,14 @@ import java.util.function.Function;
 /**
  * Finds the events of a case that the reasoning fails on, so that the case goes on without them.
  */
-final class Sifting {
+final class FailingEvents {
   private final Function<List<Entry>, Moment> reasoning;
   private final List<SetApart> apart = new ArrayList<>();
 
   /**
    * @param reasoning throws if it fails on these events
    */
-  Sifting(Function<List<Entry>, Moment> reasoning) {
+  FailingEvents(Function<List<Entry>, Moment> reasoning) {
     this.reasoning = reasoning;
   }
 

@@ -1,8 +1,8 @@
 package yett.replay;
 
 /** Numbers as results carry them: no more digits than mean anything. */
-final class Rounded {
-  private Rounded() {}
+final class ResultNumbers {
+  private ResultNumbers() {}
 
   static double minutes(double minutes) {
     return Math.round(minutes * 10) / 10.0;
