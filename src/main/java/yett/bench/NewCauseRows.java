@@ -49,8 +49,8 @@ final class NewCauseRows {
     return lines;
   }
 
-  private ReadBack readBack(Check check) {
-    return new ReadBack(check, neighbours.causes());
+  private RowInSentences readBack(Check check) {
+    return new RowInSentences(check, neighbours.causes());
   }
 
   /** A question for each check, with how far one has come for those who wonder when it ends. */

@@ -75,7 +75,7 @@ final class WhoCalls {
       } else if (line.length() > LONGEST) {
         sitting.say("At most " + LONGEST + " letters, please.");
       } else {
-        keep(Whoever.of(line));
+        keep(CallerDetails.of(line));
         same = new SameCaller(sitting).openCase();
         return;
       }
@@ -84,12 +84,12 @@ final class WhoCalls {
 
   /** Whether it is no name, but something that cannot wait. */
   private boolean tells(String line) {
-    return Whoever.of(line).phone().isEmpty()
+    return CallerDetails.of(line).phone().isEmpty()
         && (wishes.end().tellsOfIt(line)
             || !sitting.ears().tellings().hear(line).dangers().isEmpty());
   }
 
-  private void keep(Whoever who) {
+  private void keep(CallerDetails who) {
     List<String> kept = new ArrayList<>();
     try {
       if (!who.name().isEmpty() || !who.phone().isEmpty()) {

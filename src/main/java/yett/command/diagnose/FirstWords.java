@@ -1,12 +1,13 @@
 package yett.command.diagnose;
 
 import yett.interview.Purpose;
-import yett.interview.SomeSteps;
 import yett.interview.Step;
 import yett.wording.StepWords;
 
 /** What has to come before a wish is granted, as the end of a sentence. */
-record FirstWords(StepWords words) implements SomeSteps<String> {
+record FirstWords(StepWords words) implements Step.Visitor<String> {
+  private static final String END = "the end of the case";
+
   @Override
   public String askDangers(Step.AskDangers step) {
     return "the list of dangers";
@@ -95,7 +96,17 @@ record FirstWords(StepWords words) implements SomeSteps<String> {
   }
 
   @Override
-  public String other(Step step) {
-    return "the end of the case";
+  public String closeRepaired(Step.CloseRepaired step) {
+    return END;
+  }
+
+  @Override
+  public String closeSolved(Step.CloseSolved step) {
+    return END;
+  }
+
+  @Override
+  public String finished(Step.Finished step) {
+    return END;
   }
 }

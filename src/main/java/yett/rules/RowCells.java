@@ -17,7 +17,7 @@ import yett.knowledge.RuleBase;
  * @param columns by title
  * @param problems is given all that is wrong
  */
-record Cells(
+record RowCells(
     String file,
     TableSheet sheet,
     int row,

@@ -5,14 +5,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** Room on a disk. On one that is nearly full, what is left is for answers. */
-public final class Room {
+public final class DiskRoom {
   /**
    * Kept for answers, in bytes: the casebook's journal grows to some 4 MB before it is taken over
    * (a settled choice: four times that).
    */
   static final long FOR_ANSWERS = 16L << 20;
 
-  private Room() {}
+  private DiskRoom() {}
 
   /**
    * Whether there is room for something that can be done without.

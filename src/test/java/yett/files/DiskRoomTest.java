@@ -8,15 +8,15 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class RoomTest {
+class DiskRoomTest {
   @TempDir Path directory;
 
   @Test
   void what_can_be_done_without_leaves_room_for_answers() throws IOException {
     long usable = Files.getFileStore(directory).getUsableSpace();
     Path place = directory.resolve("not").resolve("there");
-    assertThat(Room.besidesAnswers(place, 2 * usable)).isFalse();
-    assertThat(Room.besidesAnswers(place, usable - Room.FOR_ANSWERS / 2)).isFalse();
-    assertThat(Room.besidesAnswers(place, usable / 2 - Room.FOR_ANSWERS)).isTrue();
+    assertThat(DiskRoom.besidesAnswers(place, 2 * usable)).isFalse();
+    assertThat(DiskRoom.besidesAnswers(place, usable - DiskRoom.FOR_ANSWERS / 2)).isFalse();
+    assertThat(DiskRoom.besidesAnswers(place, usable / 2 - DiskRoom.FOR_ANSWERS)).isTrue();
   }
 }

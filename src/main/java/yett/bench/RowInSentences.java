@@ -16,7 +16,7 @@ import yett.knowledge.Check;
  * outcome is there, and what seeing it will say, in decibans, against a sound gate and against the
  * causes that look like it.
  */
-final class ReadBack {
+final class RowInSentences {
   /** Less than this says next to nothing; for a remark on what speaks against its own cause. */
   private static final double NOTHING = 0.5;
 
@@ -26,7 +26,7 @@ final class ReadBack {
   /**
    * @param like causes that it must be told from
    */
-  ReadBack(Check check, Collection<String> like) {
+  RowInSentences(Check check, Collection<String> like) {
     this.check = check;
     others.put("a sound gate", check.otherwise());
     for (String cause : like) {

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
  *
  * @param where the place of the gate
  */
-record Whoever(String name, String phone, String where) {
+record CallerDetails(String name, String phone, String where) {
   private static final Pattern PHONE = Pattern.compile("\\+?\\(?\\d[\\d ()/.-]{4,}\\d");
 
   /** What comes before a name or a place and belongs to neither. */
@@ -39,7 +39,7 @@ record Whoever(String name, String phone, String where) {
   private static final Pattern OF_PLACE =
       Pattern.compile("\\s+(?=(?:from|at)\\s)", Pattern.CASE_INSENSITIVE);
 
-  static Whoever of(String line) {
+  static CallerDetails of(String line) {
     Matcher phone = PHONE.matcher(line);
     String number = "";
     String rest = line;
@@ -65,7 +65,7 @@ record Whoever(String name, String phone, String where) {
         }
       }
     }
-    return new Whoever(name, number, String.join(", ", where));
+    return new CallerDetails(name, number, String.join(", ", where));
   }
 
   private static String said(String part) {
