@@ -76,7 +76,7 @@ public final class Words {
         return Optional.of(wish);
       }
     }
-    if (CannotTell.isSaid(text)) {
+    if (CannotTellWords.isSaid(text)) {
       return Optional.of(Wish.UNKNOWN);
     }
     return switch (text) {

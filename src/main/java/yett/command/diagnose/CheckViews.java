@@ -14,7 +14,7 @@ import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 import yett.wording.Figures;
 import yett.wording.StepWords;
-import yett.wording.UsualRange;
+import yett.wording.UsualRangeWords;
 import yett.wording.Wording;
 
 /** A check or a proof as a question: what to do, what is usual, and what each answer would tell. */
@@ -32,7 +32,8 @@ record CheckViews(RuleBase base, CautionViews cautions) {
     if (!check.how().isEmpty()) {
       rows.add(Block.row("How", check.how()));
     }
-    step.expectation().ifPresent(e -> rows.add(Block.row("Usual", UsualRange.reasoned(check, e))));
+    step.expectation()
+        .ifPresent(e -> rows.add(Block.row("Usual", UsualRangeWords.reasoned(check, e))));
     rows.addAll(ForceEntry.rows(check, moment));
     blocks.add(new Block.Rows(rows));
     blocks.addAll(cautions.written(step.cautions()));

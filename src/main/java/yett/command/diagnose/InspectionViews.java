@@ -15,7 +15,7 @@ import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 import yett.wording.Figures;
 import yett.wording.InspectionWords;
-import yett.wording.UsualRange;
+import yett.wording.UsualRangeWords;
 import yett.wording.Wording;
 
 /** The screens of an inspection: what is asked at one place, and what was made of the answers. */
@@ -46,7 +46,8 @@ record InspectionViews(RuleBase base, CautionViews cautions) {
     if (!check.how().isEmpty()) {
       rows.add(Block.row("How", check.how()));
     }
-    step.expectation().ifPresent(e -> rows.add(Block.row("Usual", UsualRange.reasoned(check, e))));
+    step.expectation()
+        .ifPresent(e -> rows.add(Block.row("Usual", UsualRangeWords.reasoned(check, e))));
     words(moment).baseline(check).ifPresent(b -> rows.add(Block.row("Baseline", b)));
     words(moment).sinceBaseline(check).ifPresent(l -> rows.add(Block.row("Last", l)));
     words(moment).trend(check).ifPresent(t -> rows.add(Block.row("Trend", t)));

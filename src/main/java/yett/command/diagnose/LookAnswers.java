@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import yett.command.common.CannotTell;
+import yett.command.common.CannotTellWords;
 import yett.command.common.HeardAnswer;
 import yett.interview.Answer;
 import yett.interview.Moment;
@@ -52,7 +52,7 @@ record LookAnswers(Sitting sitting, PromptRequests wishes, RoundViews views) {
     sitting.show(views.outcomes(check));
     while (true) {
       String line = sitting.line("Answer");
-      Optional<Answer> untold = CannotTell.answer(line);
+      Optional<Answer> untold = CannotTellWords.answer(line);
       if (untold.isPresent()) {
         return untold;
       }

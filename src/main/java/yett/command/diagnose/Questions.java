@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
-import yett.command.common.CannotTell;
+import yett.command.common.CannotTellWords;
 import yett.command.common.HeardAnswer;
 import yett.command.common.ListChoice;
 import yett.command.common.Prompt;
@@ -51,7 +51,7 @@ public final class Questions {
       sitting.say(check.how().isEmpty() ? "There is no more to say of how." : check.how());
       return Optional.empty();
     }
-    Optional<Answer> untold = CannotTell.answer(line);
+    Optional<Answer> untold = CannotTellWords.answer(line);
     if (untold.isPresent()) {
       return untold;
     }

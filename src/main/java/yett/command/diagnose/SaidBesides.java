@@ -32,7 +32,7 @@ public final class SaidBesides {
   private final Sitting sitting;
   private final Questions questions;
   private final Predicate<String> over;
-  private final TakenUp takenUp;
+  private final ToldAndConfirmed takenUp;
   private final UnheardSentences unheard;
 
   /**
@@ -42,7 +42,7 @@ public final class SaidBesides {
     this.sitting = sitting;
     this.questions = questions;
     this.over = over;
-    this.takenUp = new TakenUp(sitting);
+    this.takenUp = new ToldAndConfirmed(sitting);
     this.unheard = new UnheardSentences(sitting);
   }
 

@@ -29,14 +29,14 @@ public final class Volunteered {
       Set.of("close", "done", "cannot", "send", "leave", "list", "both", "first", "second");
 
   private final Sitting sitting;
-  private final TakenUp takenUp;
+  private final ToldAndConfirmed takenUp;
   private final ToldDangers dangers;
   private final CallEnd end;
 
   Volunteered(Sitting sitting, CallEnd end) {
     this.sitting = sitting;
     this.end = end;
-    this.takenUp = new TakenUp(sitting);
+    this.takenUp = new ToldAndConfirmed(sitting);
     this.dangers = new ToldDangers(sitting, takenUp);
   }
 

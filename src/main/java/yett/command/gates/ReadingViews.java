@@ -16,7 +16,7 @@ import yett.knowledge.RuleBase;
 import yett.rules.Conclusion.Expectation;
 import yett.rules.Judgement;
 import yett.wording.TrendWords;
-import yett.wording.UsualRange;
+import yett.wording.UsualRangeWords;
 
 /** Readings at a gate over time, a line each. */
 record ReadingViews(RuleBase base, int width) {
@@ -107,7 +107,9 @@ record ReadingViews(RuleBase base, int width) {
     return Stream.of(
             Optional.of(Block.paragraph(check.ask())),
             usual.map(
-                e -> Block.paragraph("Usual here: " + UsualRange.words(measures, low, high) + ".")),
+                e ->
+                    Block.paragraph(
+                        "Usual here: " + UsualRangeWords.words(measures, low, high) + ".")),
             baseline.map(
                 b ->
                     Block.paragraph(

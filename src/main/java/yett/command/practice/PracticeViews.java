@@ -20,7 +20,7 @@ import yett.knowledge.SiteQuestion;
 import yett.practice.Workbench;
 import yett.replay.RecordedCase;
 import yett.wording.Figures;
-import yett.wording.UsualRange;
+import yett.wording.UsualRangeWords;
 import yett.wording.Wording;
 
 /** The screens of an exercise. */
@@ -115,7 +115,7 @@ public final class PracticeViews {
                 moment
                     .judgement()
                     .expectation(c.id())
-                    .map(e -> c.ask() + " Usual: " + UsualRange.reasoned(c, e) + "."));
+                    .map(e -> c.ask() + " Usual: " + UsualRangeWords.reasoned(c, e) + "."));
     return List.of(
         Block.paragraph(range.orElse("The rules give no usual range for what was measured last.")));
   }

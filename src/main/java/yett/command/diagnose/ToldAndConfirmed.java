@@ -22,11 +22,11 @@ import yett.saying.Thing.Kind;
 import yett.wording.Wording;
 
 /** What becomes of something told and confirmed: the event that an answer to its question makes. */
-final class TakenUp {
+final class ToldAndConfirmed {
   private final Sitting sitting;
   private final ReportedLater later;
 
-  TakenUp(Sitting sitting) {
+  ToldAndConfirmed(Sitting sitting) {
     this.sitting = sitting;
     this.later = new ReportedLater(sitting);
   }

@@ -9,7 +9,7 @@ import yett.belief.CausalModel;
 import yett.knowledge.Repair;
 
 /** Repairs that would be worth trying, if somebody better qualified were there. */
-record Reserved(Present present, SiteFacts sites) {
+record ReservedWork(Present present, SiteFacts sites) {
   /** Chance that a repair cures, from which on it is named (considered judgement). */
   private static final double NAMED = 0.1;
 

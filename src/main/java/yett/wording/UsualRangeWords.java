@@ -8,8 +8,8 @@ import yett.rules.Conclusion.Expectation;
 import yett.rules.Interpretation;
 
 /** The usual range of a reading, in a few words and without its reason. */
-public final class UsualRange {
-  private UsualRange() {}
+public final class UsualRangeWords {
+  private UsualRangeWords() {}
 
   /** On this gate; empty if nothing is known of it. */
   public static Optional<String> of(Moment moment, Check check) {

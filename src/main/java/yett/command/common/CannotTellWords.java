@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 import yett.interview.Answer;
 
 /** The ways in which people say that they cannot tell, as a whole line and nothing besides. */
-public final class CannotTell {
+public final class CannotTellWords {
   private static final String WHO = "(?:i|we|they|he|she|you)";
 
   /** Not "did not hear" or "cannot hear": that may be what was asked for. */
@@ -40,7 +40,7 @@ public final class CannotTell {
               + "))"
               + AFTER);
 
-  private CannotTell() {}
+  private CannotTellWords() {}
 
   /** An answer that tells nothing: it cannot be told, or not now. */
   public static Optional<Answer> answer(String line) {
