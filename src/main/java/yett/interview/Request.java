@@ -45,7 +45,7 @@ public final class Request {
     tried.add(
         new Entry(moment.next(), tried.get(tried.size() - 1).at(), moment.state().role(), event));
     Step next = interview.asFarAsPossible(tried, moment.state().role()).step();
-    return leadsTo(next, check.id()) ? new Granted(event) : new Later(next);
+    return next.accept(LEADS_TO).equals(check.id()) ? new Granted(event) : new Later(next);
   }
 
   private Optional<String> against(Check check) {
@@ -80,12 +80,27 @@ public final class Request {
         .findFirst();
   }
 
-  private static boolean leadsTo(Step step, String check) {
-    Optional<Purpose> purpose =
-        step instanceof Step.Enter e
-            ? Optional.of(e.purpose())
-            : step instanceof Step.Leave l ? Optional.of(l.purpose()) : Optional.empty();
-    return step instanceof Step.Ask a && a.check().id().equals(check)
-        || purpose.filter(p -> p.card().equals(check)).isPresent();
-  }
+  /** The card that a step is about or makes ready for; empty for any other. */
+  private static final SomeSteps<String> LEADS_TO =
+      new SomeSteps<>() {
+        @Override
+        public String ask(Step.Ask step) {
+          return step.check().id();
+        }
+
+        @Override
+        public String enter(Step.Enter step) {
+          return step.purpose().card();
+        }
+
+        @Override
+        public String leave(Step.Leave step) {
+          return step.purpose().card();
+        }
+
+        @Override
+        public String other(Step step) {
+          return "";
+        }
+      };
 }
