@@ -3,6 +3,7 @@ package yett.interview;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import yett.knowledge.Check;
 import yett.rules.Conclusion.Unavailable;
 
@@ -20,20 +21,38 @@ public final class Request {
   }
 
   /** What comes of the wish for a check. */
-  public sealed interface Verdict {}
+  public sealed interface Verdict {
+    /** Does what is to be done about it, of the three. */
+    void settle(Consumer<Event> granted, Consumer<String> refused, Consumer<Step> later);
+  }
 
   /** It comes next, by way of its set-ups. */
-  public record Granted(Event.AskedFor event) implements Verdict {}
+  public record Granted(Event.AskedFor event) implements Verdict {
+    @Override
+    public void settle(Consumer<Event> granted, Consumer<String> refused, Consumer<Step> later) {
+      granted.accept(event);
+    }
+  }
 
   /**
    * It does not.
    *
    * @param because a clause without capital and full stop
    */
-  public record Refused(String because) implements Verdict {}
+  public record Refused(String because) implements Verdict {
+    @Override
+    public void settle(Consumer<Event> granted, Consumer<String> refused, Consumer<Step> later) {
+      refused.accept(because);
+    }
+  }
 
   /** Something else has to come before it. */
-  public record Later(Step first) implements Verdict {}
+  public record Later(Step first) implements Verdict {
+    @Override
+    public void settle(Consumer<Event> granted, Consumer<String> refused, Consumer<Step> later) {
+      later.accept(first);
+    }
+  }
 
   public Verdict of(Check check) {
     Optional<String> against = against(check);

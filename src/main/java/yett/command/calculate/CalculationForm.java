@@ -60,7 +60,7 @@ public final class CalculationForm {
   /** The position to go on with; empty to leave. */
   private Optional<Integer> ask(int at) {
     Input input = open.get(at);
-    console.show(CalculationViews.question(input, at + 1, open.size()));
+    console.show(InputViews.question(input, at + 1, open.size()));
     while (true) {
       Optional<String> line =
           Prompt.withLeave(console)
@@ -95,7 +95,7 @@ public final class CalculationForm {
 
   private static String hint(Input input) {
     return switch (input.kind()) {
-      case READING -> "Type a number" + CalculationViews.inUnit(input) + ".";
+      case READING -> "Type a number" + InputViews.inUnit(input) + ".";
       case WHOLE -> "Type a whole number.";
       case CHOICE -> "Type one of the choices.";
       case FILE -> "Type the name of a file.";

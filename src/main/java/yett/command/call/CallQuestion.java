@@ -8,6 +8,7 @@ import yett.command.common.Words;
 import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.RareAnswer;
 import yett.command.diagnose.Sitting;
+import yett.command.diagnose.WorksAgain;
 import yett.console.Block;
 import yett.console.Text;
 import yett.interview.Answer;
@@ -70,7 +71,7 @@ final class CallQuestion {
     sitting.moment().judgement().remarks().stream()
         .filter(r -> !moment.judgement().remarks().contains(r))
         .forEach(r -> sitting.say("Note: " + r.text()));
-    if (answer.choice().filter(o -> wishes.end().isIt(check, o)).isPresent()) {
+    if (answer.choice().filter(o -> new WorksAgain(sitting).isIt(check, o)).isPresent()) {
       wishes.end().worksAgain(Optional.empty());
     }
   }

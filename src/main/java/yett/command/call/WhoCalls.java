@@ -10,6 +10,7 @@ import yett.casebook.Person;
 import yett.command.common.Words;
 import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.Sitting;
+import yett.command.diagnose.WorksAgain;
 import yett.console.Block;
 import yett.interview.CallLog;
 import yett.interview.Event;
@@ -85,7 +86,7 @@ final class WhoCalls {
   /** Whether it is no name, but something that cannot wait. */
   private boolean tells(String line) {
     return CallerDetails.of(line).phone().isEmpty()
-        && (wishes.end().tellsOfIt(line)
+        && (new WorksAgain(sitting).tellsOfIt(line)
             || !sitting.ears().tellings().hear(line).dangers().isEmpty());
   }
 

@@ -86,7 +86,8 @@ final class Suspicion {
     }
     sitting.screen( // a page by itself, or the head of the first one leaves the window
         List.of(
-            Block.heading("What would tell most about it · " + CheckList.costs(settling.open())),
+            Block.heading(
+                "What would tell most about it · " + OpenCheckViews.costs(settling.open())),
             Block.paragraph(Text.strong(settling.open().check().ask())),
             new Block.Numbered(items)));
     boolean next =

@@ -117,7 +117,7 @@ public final class Volunteered {
     if (!told.isEmpty() && dangers.ask(told, words, this::keep)) {
       return true;
     }
-    if (told.isEmpty() && end.tellsOfIt(words)) {
+    if (told.isEmpty() && new WorksAgain(sitting).tellsOfIt(words)) {
       end.worksAgain(Optional.of(words));
       return true;
     }
