@@ -35,7 +35,7 @@ final class EffectsSeen {
   EffectsSeen after(Observation observation) {
     double[][] next = null;
     double[] base = null;
-    for (Effects.Showing showing : model.effects().showings(observation.check())) {
+    for (EffectShowing showing : model.effects().showings(observation.check())) {
       if (next == null) {
         next = chances.clone();
         base = model.table(observation.check()).cumulativeBase();
@@ -57,7 +57,7 @@ final class EffectsSeen {
     CheckTable table = model.table(check);
     double[][] outset = model.effects().chances();
     Map<Integer, double[]> rows = new LinkedHashMap<>();
-    for (Effects.Showing showing : model.effects().showings(check)) {
+    for (EffectShowing showing : model.effects().showings(check)) {
       int cause = showing.cause();
       if (chances[cause] != outset[cause]) {
         rows.put(cause, showing.row(chances[cause], table.outcomes()));

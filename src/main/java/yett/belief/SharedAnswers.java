@@ -8,20 +8,10 @@ import java.util.List;
  * causes moves with the numbers of the rows. The chance is linear in every single row, so for each
  * check it is a sum over outcomes of the chance times a weight that does not depend on its own row.
  */
-final class SharedAnswers {
+record SharedAnswers(CausalModel model, String original, List<Observation> observations) {
   /** Takes the derivative of the log of the chance by one number of a row. */
   interface Slopes {
     void take(String check, String cause, int outcome, double slope);
-  }
-
-  private final CausalModel model;
-  private final String original;
-  private final List<Observation> observations;
-
-  SharedAnswers(CausalModel model, String original, List<Observation> observations) {
-    this.model = model;
-    this.original = original;
-    this.observations = observations;
   }
 
   void derivatives(int[] set, Slopes slopes) {

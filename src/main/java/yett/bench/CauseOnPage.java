@@ -15,19 +15,9 @@ import yett.paper.Markup;
 import yett.wording.Wording;
 
 /** The upper part of a cause's page: what it is, what the machine does then, what is seen. */
-final class CauseOnPage {
+record CauseOnPage(RuleBase base, Cause cause, Markup page) {
   /** So many rows stand below the facts of most causes on the first sheet. */
   private static final int MOST_DRAWN = 12;
-
-  private final RuleBase base;
-  private final Cause cause;
-  private final Markup page;
-
-  CauseOnPage(RuleBase base, Cause cause, Markup page) {
-    this.base = base;
-    this.cause = cause;
-    this.page = page;
-  }
 
   void write() {
     facts();

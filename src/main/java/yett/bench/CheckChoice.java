@@ -18,7 +18,7 @@ final class CheckChoice {
   private final List<String> like;
   private final List<String> also;
   private final Map<String, String> answers;
-  private final Implied byEffects;
+  private final SignsByEffects byEffects;
 
   CheckChoice(RuleBase base, Map<String, String> answers) {
     this.base = base;

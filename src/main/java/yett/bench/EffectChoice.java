@@ -119,11 +119,11 @@ final class EffectChoice {
   /** The field of the card; nothing if none was picked. */
   String yaml(Map<String, String> answers) {
     String answer = ids(answers.getOrDefault(LEADS_TO, ""));
-    return answer.isEmpty() ? "" : LEADS_TO + ": " + RowAnswer.yaml(RowAnswer.parts(answer)) + "\n";
+    return answer.isEmpty() ? "" : LEADS_TO + ": " + RowText.of(RowAnswer.parts(answer)) + "\n";
   }
 
   /** What follows from the picked effects. */
-  Implied implied(Map<String, String> answers) {
-    return new Implied(base, picked(answers));
+  SignsByEffects implied(Map<String, String> answers) {
+    return new SignsByEffects(base, picked(answers));
   }
 }

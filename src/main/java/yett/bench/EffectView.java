@@ -15,13 +15,7 @@ import yett.knowledge.RuleBase;
 /**
  * Effects as the program understands them: what they show, what leads to them and what they make.
  */
-final class EffectView {
-  private final RuleBase base;
-
-  EffectView(RuleBase base) {
-    this.base = base;
-  }
-
+record EffectView(RuleBase base) {
   /** What a cause leads to, its own effects first, then what those lead to. */
   Map<String, String> of(Cause cause) {
     Map<String, String> lines = new LinkedHashMap<>();

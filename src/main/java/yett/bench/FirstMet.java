@@ -16,7 +16,7 @@ final class FirstMet {
    * @param asked checks of which the person was asked what the cause shows
    */
   static String card(
-      Map<String, String> answers, Implied implied, List<Check> asked, String repair) {
+      Map<String, String> answers, SignsByEffects implied, List<Check> asked, String repair) {
     CardLines text =
         new CardLines()
             .line("case", answers.get("id") + "-first-met")
@@ -42,7 +42,7 @@ final class FirstMet {
   }
 
   /** What people are likeliest to have said, by what was answered and by the effects. */
-  private static List<String> complaints(Map<String, String> answers, Implied implied) {
+  private static List<String> complaints(Map<String, String> answers, SignsByEffects implied) {
     List<String> said = RowAnswer.likely(answers.get("complaints"));
     return Stream.concat(said.stream(), implied.complaints(said.isEmpty()).stream())
         .distinct()

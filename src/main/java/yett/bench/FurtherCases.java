@@ -127,7 +127,7 @@ final class FurtherCases {
     base.ordinaryChecks()
         .filter(c -> c.likelihood().containsKey(cause) && gate.allows(c))
         .forEach(c -> rows.put(c.id(), c.likelihood().get(cause)));
-    return Implied.telling(rows, base);
+    return SignsByEffects.telling(rows, base);
   }
 
   private static Optional<String> line(String text, String field) {

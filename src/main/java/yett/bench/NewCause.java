@@ -34,7 +34,7 @@ final class NewCause implements NewCard {
   @Override
   public List<Question> questions(Map<String, String> answers) {
     CheckChoice choice = new CheckChoice(base, answers);
-    Marks marks = new Marks(base, answers);
+    NewCauseRows marks = new NewCauseRows(base, answers);
     boolean byEffects = !effects.implied(answers).isEmpty();
     List<Question> work =
         answers.containsKey(REPAIR) && isNewRepair(answers)
@@ -65,8 +65,8 @@ final class NewCause implements NewCard {
 
   private List<Question> questions(
       Map<String, String> answers, List<Question> rows, List<Question> also, List<Question> work) {
-    Implied implied = effects.implied(answers);
-    Marks marks = new Marks(base, answers);
+    SignsByEffects implied = effects.implied(answers);
+    NewCauseRows marks = new NewCauseRows(base, answers);
     List<Question> questions = new ArrayList<>();
     questions.add(asked.id("cause", "chain-bracket-cracked", base.causes().keySet()));
     questions.add(
@@ -204,7 +204,7 @@ final class NewCause implements NewCard {
             .raw(OnlyIf.yaml(answers.getOrDefault(OnlyIf.KEY, "")))
             .raw(effects.yaml(answers))
             .raw(consequences(answers))
-            .raw(new Marks(base, answers).yaml(checks(answers)));
+            .raw(new NewCauseRows(base, answers).yaml(checks(answers)));
     text.raw(chances(FirstMet.AFTER, answers.get(FirstMet.AFTER)));
     asked
         .knownRepair(answers.get(REPAIR))
@@ -234,6 +234,6 @@ final class NewCause implements NewCard {
 
   /** A line of a card with chances by name; empty if none was answered. */
   private static String chances(String key, String answer) {
-    return answer.isBlank() ? "" : key + ": " + RowAnswer.yaml(RowAnswer.parts(answer)) + "\n";
+    return answer.isBlank() ? "" : key + ": " + RowText.of(RowAnswer.parts(answer)) + "\n";
   }
 }

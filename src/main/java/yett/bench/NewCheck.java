@@ -179,8 +179,8 @@ final class NewCheck implements NewCard {
     double[] nothing = new double[outcomes.size()];
     double[] sound = RowAnswer.row(answers.get("otherwise"), outcomes, nothing);
     causes.forEach(
-        c -> text.raw("  " + c + ": " + RowAnswer.yaml(answers.get(c), outcomes, sound) + "\n"));
-    text.line("otherwise", RowAnswer.yaml(answers.get("otherwise"), outcomes, nothing))
+        c -> text.raw("  " + c + ": " + RowText.of(answers.get(c), outcomes, sound) + "\n"));
+    text.line("otherwise", RowText.of(answers.get("otherwise"), outcomes, nothing))
         .words("source", answers.get("source"));
     SortedMap<String, String> files = new TreeMap<>();
     files.put(CardQuestions.areaOf(answers) + "/" + answers.get("id") + ".yaml", text.toString());

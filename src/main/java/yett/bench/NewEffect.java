@@ -86,7 +86,7 @@ final class NewEffect implements NewCard {
     RowAnswer.parts(answers.get("complaints"))
         .forEach((id, word) -> shows.append("  " + id + ": " + word + "\n"));
     for (Check check : checks(answers)) {
-      String row = RowAnswer.yaml(answers.get(check.id()), check);
+      String row = RowText.of(answers.get(check.id()), check);
       shows.append("  " + check.id() + ": " + row + "\n");
     }
     CardLines text =

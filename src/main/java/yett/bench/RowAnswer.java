@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import yett.knowledge.Check;
 import yett.knowledge.LikelihoodRow;
@@ -45,7 +44,7 @@ final class RowAnswer {
         : Optional.empty();
   }
 
-  private static boolean inFigures(Map<String, String> parts) {
+  static boolean inFigures(Map<String, String> parts) {
     return !parts.isEmpty()
         && LikelihoodWords.all().keySet().stream().noneMatch(parts.values()::contains);
   }
@@ -111,36 +110,6 @@ final class RowAnswer {
       parts.put(words[0], words.length > 1 ? words[1].strip() : alone);
     }
     return parts;
-  }
-
-  /** The row of a check as a card has it; of a complaint or proof the chance of its outcome. */
-  static String yaml(String answer, Check check) {
-    if (check.kind() == Check.Kind.CHECK) {
-      return yaml(answer, Lists.ids(Vocabulary.outcomes(check)), check.otherwise());
-    }
-    String word = parts(answer).get(check.outcomes().get(1).id());
-    return word != null && parts(answer).size() == 1
-        ? word
-        : String.format(Locale.ROOT, "%.3f", row(answer, check)[1]);
-  }
-
-  /** As a card has it: {@code {slack: usually}}; in figures with what was left out. */
-  static String yaml(String answer, List<String> outcomes, double[] sound) {
-    Map<String, String> parts = parts(answer);
-    if (inFigures(parts)) {
-      double[] row = row(answer, outcomes, sound);
-      for (int o = 0; o < row.length; o++) {
-        parts.putIfAbsent(outcomes.get(o), String.format(Locale.ROOT, "%.3f", row[o]));
-      }
-    }
-    return yaml(parts);
-  }
-
-  /** Names, each with its word or figure. */
-  static String yaml(Map<String, String> parts) {
-    return parts.entrySet().stream()
-        .map(p -> p.getKey() + ": " + p.getValue())
-        .collect(Collectors.joining(", ", "{", "}"));
   }
 
   /** The likeliest of what was answered. */

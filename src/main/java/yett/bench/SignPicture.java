@@ -12,8 +12,10 @@ import yett.wording.Figures;
 /**
  * The strongest signs of a cause: a bar for how often each is seen with it, and a mark for how
  * often on a sound gate.
+ *
+ * @param signs in the order in which they are drawn, at least one
  */
-final class SignPicture {
+record SignPicture(String cause, List<Sign> signs) {
   private static final double WIDTH = 168;
   private static final double LEFT = 88;
   private static final double RIGHT = 148;
@@ -25,17 +27,6 @@ final class SignPicture {
   private static final String BAR = "#c4d3e6";
   private static final String EDGE = "#1b4f8a";
   private static final String MARK = "#a3221b";
-
-  private final String cause;
-  private final List<Sign> signs;
-
-  /**
-   * @param signs in the order in which they are drawn, at least one
-   */
-  SignPicture(String cause, List<Sign> signs) {
-    this.cause = cause;
-    this.signs = signs;
-  }
 
   void draw(Markup page) {
     double bottom = TOP + ROW * signs.size();

@@ -12,15 +12,7 @@ import yett.wording.Figures;
 import yett.wording.WhoMay;
 
 /** Work on a page: what can hurt and what state the gate has to be in stand before every step. */
-final class WorkOnPage {
-  private final RuleBase base;
-  private final Markup page;
-
-  WorkOnPage(RuleBase base, Markup page) {
-    this.base = base;
-    this.page = page;
-  }
-
+record WorkOnPage(RuleBase base, Markup page) {
   /** All that can hurt at these pieces of work, each said in full once, the gravest first. */
   void cautions(List<Set<String>> hazards) {
     Set<String> all = new LinkedHashSet<>();

@@ -22,12 +22,14 @@ final class AuditTables {
   private final CaseTables cases;
   private final EventTables events;
   private final BegunTables begun;
+  private final SetApartTable setApart;
 
   AuditTables(JdbcClient client, CaseTables cases, EventTables events, BegunTables begun) {
     this.client = client;
     this.cases = cases;
     this.events = events;
     this.begun = begun;
+    this.setApart = new SetApartTable(client);
   }
 
   /**
@@ -102,10 +104,7 @@ final class AuditTables {
             ? Mending.ofGone(known.orElseThrow(), lost, now)
             : Mending.of(row, found, lost, now);
     CaseId id = CaseId.parse(caseId).orElseGet(() -> cases.nextId(year(mended.line().openedAt())));
-    client
-        .sql("insert into set_apart (case_id, at, why, content) values (?, ?, ?, ?)")
-        .params(id.toString(), Storable.written(now), why, raw(row, found))
-        .update();
+    setApart.add(id, now, why, raw(row, found));
     client.sql("delete from case_event where case_id = ?").param(caseId).update();
     if (row.isLost()) {
       cases.insert(id, uid(found, known), site(found, known).orElse(caseId), now);
@@ -149,22 +148,8 @@ final class AuditTables {
         .update();
   }
 
-  /** How a case stood before it was repaired holds people's words too. */
   void forget(CaseId id) {
-    // Anything else could stand for other cases, too.
-    String uid =
-        cases
-            .row(id.toString())
-            .map(CaseRow::uid)
-            .filter(u -> u.matches("[0-9a-f-]{36}"))
-            .orElse("");
-    client
-        .sql(
-            "delete from set_apart where case_id in (?, ?)"
-                // Earlier versions kept it under the number that the case had before.
-                + " or (? <> '' and content like ?)")
-        .params(id.toString(), Shown.quoted(id.toString()), uid, "%\"" + uid + "\"%")
-        .update();
+    setApart.forget(id, cases.row(id.toString()));
   }
 
   private static int year(String time) {

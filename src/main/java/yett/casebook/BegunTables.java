@@ -11,14 +11,8 @@ import org.springframework.jdbc.core.simple.JdbcClient;
  * The SQL of the list of all cases that were ever begun here, which tells of one that was taken
  * away whole; the caller holds the transaction. Nothing is ever taken out of it.
  */
-final class BegunTables {
+record BegunTables(JdbcClient client) {
   private static final String COLUMNS = "id, uid, site_id, opened_at";
-
-  private final JdbcClient client;
-
-  BegunTables(JdbcClient client) {
-    this.client = client;
-  }
 
   /**
    * A case as it was begun.

@@ -6,19 +6,7 @@ import java.util.List;
 import java.util.UUID;
 
 /** Gives cases and sites away and takes them in; the caller holds the transaction. */
-final class CarryTables {
-  private final CaseTables cases;
-  private final SiteTables sites;
-  private final PeopleTables people;
-  private final Renaming renaming;
-
-  CarryTables(CaseTables cases, SiteTables sites, PeopleTables people, Renaming renaming) {
-    this.cases = cases;
-    this.sites = sites;
-    this.people = people;
-    this.renaming = renaming;
-  }
-
+record CarryTables(CaseTables cases, SiteTables sites, PeopleTables people, Renaming renaming) {
   CarriedCase carry(CaseId id, boolean withPeople) {
     var line = cases.summary(id);
     String uid = cases.uid(id, UUID.randomUUID().toString());

@@ -9,21 +9,11 @@ import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The SQL of cases; the caller holds the transaction. */
-final class CaseTables {
+record CaseTables(JdbcClient client, EventTables events, BegunTables begun) {
   private static final String LINE = "select " + CaseRow.COLUMNS + " from case_file";
 
   /** The order of writing. Two who write at once may get the same; neither was first. */
   private static final String NEXT_WRITTEN = "select coalesce(max(written), 0) + 1 from case_file";
-
-  private final JdbcClient client;
-  private final EventTables events;
-  private final BegunTables begun;
-
-  CaseTables(JdbcClient client, EventTables events, BegunTables begun) {
-    this.client = client;
-    this.events = events;
-    this.begun = begun;
-  }
 
   /** A case of this name that is there already is the one that is meant. */
   CaseId begin(String uid, String siteId, Instant at) {

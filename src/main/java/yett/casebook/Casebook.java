@@ -63,7 +63,7 @@ public final class Casebook implements AutoCloseable {
     String where = file.toString();
     try {
       OwnFiles.folder(file.toAbsolutePath().getParent());
-      Path real = SqliteFile.real(file);
+      Path real = CasebookPlace.real(file);
       var address = new Address(SqliteFile.url(real));
       return new Casebook(
           where,

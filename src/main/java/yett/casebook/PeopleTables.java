@@ -5,13 +5,7 @@ import java.util.Locale;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The SQL of what is known of people; the caller holds the transaction. */
-final class PeopleTables {
-  private final JdbcClient client;
-
-  PeopleTables(JdbcClient client) {
-    this.client = client;
-  }
-
+record PeopleTables(JdbcClient client) {
   /** Takes the place of what was known of that person; nothing known takes the line away. */
   Person save(CaseId id, Person person) {
     client

@@ -9,15 +9,9 @@ import java.util.stream.Stream;
  * revision tells how people called the gate then, so that the names of a gate are its history, and
  * travel with it.
  */
-final class Renaming {
+record Renaming(SiteTables sites) {
   /** What is kept of a gate that nobody described. */
   private static final String NOTHING = "{}";
-
-  private final SiteTables sites;
-
-  Renaming(SiteTables sites) {
-    this.sites = sites;
-  }
 
   /** Gives a gate another name, with its cases and all that is known of it. */
   SiteRecord rename(String from, String to, Instant at) {

@@ -8,14 +8,8 @@ import java.util.List;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The SQL of sites; the caller holds the transaction. */
-final class SiteTables {
+record SiteTables(JdbcClient client) {
   private static final String REVISION = "select site_id, name, body, saved_at from site_revision ";
-
-  private final JdbcClient client;
-
-  SiteTables(JdbcClient client) {
-    this.client = client;
-  }
 
   SiteRecord save(SiteRecord site) {
     client

@@ -2,7 +2,6 @@ package yett.casebook;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
@@ -78,53 +77,7 @@ final class SqliteFile {
     settings.setProperty(pragma.pragmaName, value);
   }
 
-  /**
-   * The file itself, where a link leads to it: what belongs to a casebook stands beside the file.
-   *
-   * @throws CasebookException if it is none that can be a casebook
-   */
-  static Path real(Path file) throws IOException {
-    if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-      return file;
-    }
-    if (!Files.exists(file)) {
-      throw new CasebookException(
-          file
-              + ": this is a link that leads nowhere"
-              + " (to "
-              + Files.readSymbolicLink(file)
-              + "). Bring back what it led to, or take the link away and a new casebook begins.");
-    }
-    Path real = file.toRealPath();
-    if (!Files.isRegularFile(real)) {
-      throw new CasebookException(
-          file
-              + ": the casebook cannot be opened or made here, because this is a directory, a device"
-              + " or a pipe. Move it away, or choose another directory by setting YETT_HOME.");
-    }
-    if (Files.size(real) == 0 && !Files.exists(beside(real, "-wal"))) {
-      throw new CasebookException(
-          file
-              + ": this file is empty, so the casebook that was here is lost or was never begun. Put"
-              + " the last back-up in its place. If there never was one, take the empty file away"
-              + " and a new casebook begins.");
-    }
-    if (names(real) > 1) {
-      throw new CasebookException(
-          file
-              + ": this file has another name besides (a hard link), and the two would damage each"
-              + " other. Take one of them away, or copy the file.");
-    }
-    return real;
-  }
-
-  private static int names(Path file) throws IOException {
-    return file.getFileSystem().supportedFileAttributeViews().contains("unix")
-        ? (Integer) Files.getAttribute(file, "unix:nlink")
-        : 1;
-  }
-
-  private static Path beside(Path file, String ending) {
+  static Path beside(Path file, String ending) {
     return file.resolveSibling(file.getFileName() + ending);
   }
 

@@ -9,19 +9,10 @@ import java.util.function.Supplier;
  * do: SQLite's driver begins the next transaction as part of a commit, and reports a commit that is
  * on the disk as failed if that has to wait too long; and after a beginning that failed it lets
  * statements run outside any transaction.
+ *
+ * @param begin the statement that begins one: it differs between databases
  */
-final class Transactions {
-  private final Connection connection;
-  private final String begin;
-
-  /**
-   * @param begin the statement that begins one: it differs between databases
-   */
-  Transactions(Connection connection, String begin) {
-    this.connection = connection;
-    this.begin = begin;
-  }
-
+record Transactions(Connection connection, String begin) {
   <T> T run(Supplier<T> work) throws SQLException {
     execute(begin);
     try {

@@ -16,17 +16,10 @@ import org.springframework.jdbc.datasource.SingleConnectionDataSource;
  * What SQL cannot do when a casebook of an older program is brought up to date: seals the events
  * that are there, puts the cases in the order of their last events, and gives every gate its name
  * to the letter.
+ *
+ * @param now when the seals begin to vouch
  */
-final class Upgrade4 implements JavaMigration {
-  private final String now;
-
-  /**
-   * @param now when the seals begin to vouch
-   */
-  Upgrade4(String now) {
-    this.now = now;
-  }
-
+record Upgrade4(String now) implements JavaMigration {
   @Override
   public void migrate(Context context) {
     migrate(context.getConnection());

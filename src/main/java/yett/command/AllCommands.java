@@ -26,6 +26,7 @@ import yett.command.gates.UnitsCommands;
 import yett.command.gates.UsualGateCommands;
 import yett.command.knowledge.AnomaliesCommands;
 import yett.command.knowledge.BundleCommands;
+import yett.command.knowledge.CardCommands;
 import yett.command.knowledge.CheckCommands;
 import yett.command.knowledge.CompareCommands;
 import yett.command.knowledge.CoverCommands;
@@ -75,6 +76,7 @@ final class AllCommands {
     add(VerifyCommands.class, () -> new VerifyCommands(desk(), console()));
     add(CasebookCommands.class, () -> new CasebookCommands(desk(), console()));
     add(KnowledgeCommands.class, () -> new KnowledgeCommands(desk(), console(), output()));
+    add(CardCommands.class, () -> new CardCommands(desk(), console(), output()));
     add(CheckCommands.class, () -> new CheckCommands(desk(), console(), output()));
     add(HearsCommands.class, () -> new HearsCommands(desk(), console(), output()));
     add(NewCommands.class, () -> new NewCommands(desk(), console(), output()));

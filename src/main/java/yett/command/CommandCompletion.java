@@ -14,15 +14,9 @@ import yett.command.common.CommandHelp;
 import yett.console.Completer;
 
 /** Completes a command: its name, then options, and words by the provider of the command. */
-final class CommandCompletion implements Completer {
+record CommandCompletion(CommandRegistry commands) implements Completer {
   /** A word in quotes, perhaps not closed yet, or one without. */
   private static final Pattern WORD = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)(\"?)|(\\S+)");
-
-  private final CommandRegistry commands;
-
-  CommandCompletion(CommandRegistry commands) {
-    this.commands = commands;
-  }
 
   /** The words of a line up to the cursor, the last of which goes on there. */
   private record Typed(String before, List<String> words) {

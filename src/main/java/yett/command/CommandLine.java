@@ -102,7 +102,7 @@ public final class CommandLine implements CommandParser {
 
   private static UsageException noCommand(String typed, List<String> names) {
     return new UsageException(
-        "There is no command \"" + Words.shortened(typed) + "\". " + Names.advice(typed, names));
+        "There is no command " + Words.quoted(typed) + ". " + Names.advice(typed, names));
   }
 
   /** The command that these words begin with, if there is one. */

@@ -4,19 +4,12 @@ import java.util.Collection;
 import java.util.List;
 import java.util.function.Supplier;
 import yett.command.common.Prompt;
-import yett.console.Block;
 import yett.console.Console;
 import yett.desk.Consent;
 import yett.desk.UntrustedRules;
 
 /** Asks a person at a terminal; in a pipe nobody is asked. */
-final class ConsentAtConsole implements Consent {
-  private final Supplier<Console> console;
-
-  ConsentAtConsole(Supplier<Console> console) {
-    this.console = console;
-  }
-
+record ConsentAtConsole(Supplier<Console> console) implements Consent {
   @Override
   public boolean toRun(Collection<String> files) {
     return given(
@@ -37,7 +30,7 @@ final class ConsentAtConsole implements Consent {
   @Override
   public void waits() {
     if (console.get().interactive()) {
-      say("Preparing the rules. This takes some seconds, the first time only.");
+      console.get().say("Preparing the rules. This takes some seconds, the first time only.");
     }
   }
 
@@ -45,14 +38,10 @@ final class ConsentAtConsole implements Consent {
     if (!console.get().interactive()) {
       return false;
     }
-    say(question);
+    console.get().say(question);
     return Prompt.forWords(console.get())
         .line("Type trust to go on, or Enter to leave it: ", List.of())
         .filter("trust"::equalsIgnoreCase)
         .isPresent();
-  }
-
-  private void say(String words) {
-    console.get().show(Block.paragraph(words));
   }
 }

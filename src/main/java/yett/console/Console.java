@@ -23,6 +23,11 @@ public interface Console {
     show(List.of(blocks));
   }
 
+  /** Shows a paragraph. */
+  default void say(String words) {
+    show(Block.paragraph(words));
+  }
+
   /** Asks for a line. A line that cannot be used is refused with a reason, and asked for again. */
   default Reply ask(String prompt) {
     return ask(prompt, List.of());

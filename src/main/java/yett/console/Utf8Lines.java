@@ -10,15 +10,9 @@ import java.util.Optional;
  * Lines of UTF-8, whatever the machine's own character set is. Reads byte by byte and never past
  * the line's end: what follows belongs to whoever reads the stream next.
  */
-final class Utf8Lines {
+record Utf8Lines(InputStream in) {
   /** Enough to show that a line is too long; the rest of a runaway line is dropped. */
   private static final int MOST_BYTES = 64 * 1024;
-
-  private final InputStream in;
-
-  Utf8Lines(InputStream in) {
-    this.in = in;
-  }
 
   /** The next line without its end, or empty at the end of the stream. */
   Optional<String> next() throws IOException {

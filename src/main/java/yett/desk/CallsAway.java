@@ -2,23 +2,18 @@ package yett.desk;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
-import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
 import yett.casebook.CarriedCase;
 import yett.casebook.CaseSummary;
 import yett.casebook.Casebook;
 import yett.casebook.ImportedCase;
-import yett.files.OwnFiles;
 
 /**
  * Calls that begin while the server of the shared casebook is away: they are kept in a casebook of
@@ -27,8 +22,6 @@ import yett.files.OwnFiles;
  * them; what was delivered is deleted here, because it tells of people.
  */
 final class CallsAway {
-  private static final String FILE = "calls.db";
-
   private final Path folder;
 
   /**
@@ -42,13 +35,13 @@ final class CallsAway {
 
   /** Whether calls wait here. */
   boolean isAny() {
-    return Files.exists(folder.resolve(FILE));
+    return Files.exists(folder.resolve(HeldCalls.FILE));
   }
 
   /** The casebook of this computer, held for this program until it is closed. */
-  Held open() {
-    Held held =
-        hold()
+  HeldCalls open() {
+    HeldCalls held =
+        HeldCalls.in(folder)
             .orElseThrow(
                 () ->
                     new UncheckedIOException(
@@ -73,11 +66,11 @@ final class CallsAway {
     if (!isAny()) {
       return;
     }
-    var free = hold();
+    var free = HeldCalls.in(folder);
     if (free.isEmpty()) {
       return;
     }
-    try (Held held = free.get()) {
+    try (HeldCalls held = free.get()) {
       held.opened();
       if (isAll(held.casebook(), server, told)) {
         held.delete();
@@ -106,67 +99,5 @@ final class CallsAway {
               + (apart ? ", beside the one that went on there meanwhile." : "."));
     }
     return here.unreadable().isEmpty();
-  }
-
-  private Optional<Held> hold() {
-    try {
-      OwnFiles.folder(folder);
-      FileChannel channel = OwnFiles.open(folder.resolve("lock"));
-      try {
-        FileLock lock = channel.tryLock();
-        if (lock != null) {
-          return Optional.of(new Held(channel));
-        }
-      } catch (OverlappingFileLockException e) {
-        // another desk of this very program
-      }
-      channel.close();
-      return Optional.empty();
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot keep calls on this computer in " + folder, e);
-    }
-  }
-
-  /** The calls of this computer, while this program has them for itself. */
-  final class Held implements AutoCloseable {
-    private final FileChannel lock;
-    private Casebook casebook;
-
-    private Held(FileChannel lock) {
-      this.lock = lock;
-    }
-
-    private Held opened() {
-      casebook = Casebook.open(folder.resolve(FILE));
-      return this;
-    }
-
-    Casebook casebook() {
-      return casebook;
-    }
-
-    /** All that is beside the casebook goes with it. */
-    private void delete() {
-      casebook.close();
-      try (var files = Files.list(folder)) {
-        for (Path file : files.filter(f -> f.getFileName().toString().startsWith(FILE)).toList()) {
-          Files.delete(file);
-        }
-      } catch (IOException e) {
-        throw new UncheckedIOException("cannot delete what was delivered from " + folder, e);
-      }
-    }
-
-    @Override
-    public void close() {
-      if (casebook != null) {
-        casebook.close();
-      }
-      try {
-        lock.close();
-      } catch (IOException e) {
-        throw new UncheckedIOException("cannot let go of " + folder, e);
-      }
-    }
   }
 }

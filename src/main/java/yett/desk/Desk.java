@@ -56,7 +56,7 @@ public final class Desk implements AutoCloseable {
   private Casebook casebook;
 
   /** The calls of this computer, while one of them is worked on. */
-  private CallsAway.Held away;
+  private HeldCalls away;
 
   private RuleBase base;
   private Expertise expertise;
@@ -149,7 +149,7 @@ public final class Desk implements AutoCloseable {
   }
 
   private void tend(Runnable work, CallsAway calls) {
-    try (CallsAway.Held held = calls.open()) {
+    try (HeldCalls held = calls.open()) {
       away = held;
       work.run();
     } finally {
@@ -432,7 +432,7 @@ public final class Desk implements AutoCloseable {
     for (Parcel left : outbox(casebook).parcels()) {
       try (OpenCase open = open(left.caseId(), Role.TECHNICIAN)) {
         int entries = left.content().events().size();
-        Recorded recorded = open.deliver(left);
+        EntryOutcome recorded = open.deliver(left);
         notices.accept(delivered(open, entries, recorded));
       } catch (CasebookException | IllegalArgumentException e) {
         notices.accept(
@@ -444,7 +444,7 @@ public final class Desk implements AutoCloseable {
     }
   }
 
-  private static String delivered(OpenCase open, int entries, Recorded recorded) {
+  private static String delivered(OpenCase open, int entries, EntryOutcome recorded) {
     return "Case "
         + open.id()
         + ": "

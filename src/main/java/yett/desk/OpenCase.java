@@ -58,7 +58,7 @@ public final class OpenCase implements AutoCloseable {
   private Moment moment;
 
   /** What this case had told of its gate when that was kept last. */
-  private Told told;
+  private ToldOfGate told;
 
   /**
    * @param role who answers; who answered last if nobody is named
@@ -79,7 +79,7 @@ public final class OpenCase implements AutoCloseable {
     holdStored(entries(casebook.events(id)));
     this.role = role.orElseGet(this::last);
     think();
-    told = Told.of(moment, interview.expertise().base());
+    told = ToldOfGate.of(moment, interview.expertise().base());
   }
 
   /** The events of a case as the interview reads them; see {@link StoredEntries}. */
@@ -167,7 +167,7 @@ public final class OpenCase implements AutoCloseable {
   }
 
   /** Stores events, all under one instant, and goes on from there. */
-  public Recorded record(Event... events) {
+  public EntryOutcome record(Event... events) {
     Instant now = clock.instant();
     List<Entry> fresh = new ArrayList<>();
     for (Event event : events) {
@@ -177,12 +177,12 @@ public final class OpenCase implements AutoCloseable {
   }
 
   /** Tries to bring to the server what waits. */
-  public Recorded deliver() {
-    return waiting() == 0 ? Recorded.stored(0) : goOn(send(List.of()));
+  public EntryOutcome deliver() {
+    return waiting() == 0 ? EntryOutcome.stored(0) : goOn(send(List.of()));
   }
 
   /** What is stored is thought about; and then the list of cases tells what came of it. */
-  private Recorded goOn(Recorded recorded) {
+  private EntryOutcome goOn(EntryOutcome recorded) {
     think();
     nameIt();
     rememberGate();
@@ -191,7 +191,7 @@ public final class OpenCase implements AutoCloseable {
 
   /** What was said of the gate is there for its next case too, whatever becomes of this one. */
   private void rememberGate() {
-    Told now = Told.of(moment, interview.expertise().base());
+    ToldOfGate now = ToldOfGate.of(moment, interview.expertise().base());
     if (waiting() > 0 || now.equals(told) || moment.state().opened().isEmpty()) {
       return;
     }
@@ -202,7 +202,7 @@ public final class OpenCase implements AutoCloseable {
   }
 
   /** Brings to the server what waits in a parcel that another run of the program left. */
-  public Recorded deliver(Parcel left) {
+  public EntryOutcome deliver(Parcel left) {
     List<Entry> mine = new ArrayList<>();
     Parcel.Content content = left.content();
     for (NewEvent e : content.events()) {
@@ -211,19 +211,19 @@ public final class OpenCase implements AutoCloseable {
               new StoredEvent(
                   content.after() + mine.size() + 1, e.at(), e.by(), e.type(), e.body())));
     }
-    Recorded recorded = bring(Math.toIntExact(content.after()), mine);
+    EntryOutcome recorded = bring(Math.toIntExact(content.after()), mine);
     left.delivered(); // it is stored, or waits in our own parcel
     return goOn(recorded);
   }
 
-  private Recorded send(List<Entry> fresh) {
+  private EntryOutcome send(List<Entry> fresh) {
     List<Entry> next = new ArrayList<>(entries);
     next.addAll(fresh);
     List<Entry> unsent = next.subList(stored, next.size());
     int waited = waiting();
     if (unsent.isEmpty()) {
       parcel.delivered();
-      return Recorded.stored(0);
+      return EntryOutcome.stored(0);
     }
     try {
       casebook.append(id, stored, texts(unsent).toArray(NewEvent[]::new));
@@ -234,7 +234,7 @@ public final class OpenCase implements AutoCloseable {
       hold(next);
       boolean news = !away;
       away = true;
-      return Recorded.kept(waiting(), Optional.of(e.getMessage()).filter(m -> news));
+      return EntryOutcome.kept(waiting(), Optional.of(e.getMessage()).filter(m -> news));
     } catch (CaseMovedOn e) {
       int known = stored;
       List<Entry> now = new ArrayList<>(entries.subList(0, stored));
@@ -246,7 +246,7 @@ public final class OpenCase implements AutoCloseable {
     parcel.delivered();
     boolean wasAway = away;
     away = false;
-    return Recorded.stored(wasAway ? waited : 0);
+    return EntryOutcome.stored(wasAway ? waited : 0);
   }
 
   /**
@@ -255,7 +255,7 @@ public final class OpenCase implements AutoCloseable {
    *
    * @param known how many of them were known
    */
-  private Recorded bring(int known, List<Entry> mine) {
+  private EntryOutcome bring(int known, List<Entry> mine) {
     var together =
         Meanwhile.of(
             e -> e.accept(new NoteWords(interview.expertise().base())), entries, known, mine);
@@ -265,7 +265,7 @@ public final class OpenCase implements AutoCloseable {
       parcel.replace(stored, texts(together.added()));
     }
     hold(next);
-    Recorded sent = send(List.of());
+    EntryOutcome sent = send(List.of());
     return sent.beside(together);
   }
 

@@ -12,23 +12,14 @@ import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 
-/** Minutes at the gate: looking, putting right, trying, proving, with the set-ups for them. */
-final class VisitTime {
+/**
+ * Minutes at the gate: looking, putting right, trying, proving, with the set-ups for them.
+ *
+ * @param first checks that will probably be made first
+ * @param proofs those that the site needs
+ */
+record VisitTime(RuleBase base, List<Check> first, List<Check> proofs) {
   private static final double RETEST = 2;
-
-  private final RuleBase base;
-  private final List<Check> first;
-  private final List<Check> proofs;
-
-  /**
-   * @param first checks that will probably be made first
-   * @param proofs those that the site needs
-   */
-  VisitTime(RuleBase base, List<Check> first, List<Check> proofs) {
-    this.base = base;
-    this.first = first;
-    this.proofs = proofs;
-  }
 
   DispatchSheet.Minutes of(List<Scenario> scenarios) {
     Map<Scenario, Double> minutes = new HashMap<>();

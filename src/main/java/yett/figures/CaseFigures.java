@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import yett.calculation.Range;
 import yett.calculation.SmallNumbers;
@@ -99,8 +100,8 @@ public record CaseFigures(
         rate("all", cases.size(), years),
         share("at once", visited, PastCase::curedAtOnce),
         share("on the telephone", closed, c -> c.cured() && c.visits() == 0),
-        share("repeated", watched, c -> cameBack(c, cases)),
-        repeats(cases),
+        share("repeated", watched, c -> CameBack.of(c, cases)),
+        CameBack.all(cases),
         ratio(cured.stream().filter(c -> c.expected() > 0 && c.spent() > 0).toList()),
         desks(closed));
   }
@@ -131,41 +132,8 @@ public record CaseFigures(
         name, count, count / years, new Range(range.low() / years, range.high() / years));
   }
 
-  private static Share share(
-      String name, List<PastCase> cases, java.util.function.Predicate<PastCase> hit) {
+  private static Share share(String name, List<PastCase> cases, Predicate<PastCase> hit) {
     return new Share(name, (int) cases.stream().filter(hit).count(), cases.size());
-  }
-
-  private static boolean cameBack(PastCase cured, List<PastCase> cases) {
-    return cases.stream().anyMatch(c -> followed(cured, c));
-  }
-
-  private static boolean followed(PastCase first, PastCase later) {
-    return first.cured()
-        && !first.cause().isEmpty()
-        && later.cause().equals(first.cause())
-        && later.site().equals(first.site())
-        && later.opened().isAfter(first.opened())
-        && !later.opened().isAfter(first.opened().plus(WATCHED));
-  }
-
-  private static List<Repeat> repeats(List<PastCase> cases) {
-    return cases.stream()
-        .filter(c -> cases.stream().anyMatch(o -> followed(c, o) || followed(o, c)))
-        .collect(Collectors.groupingBy(c -> List.of(c.site(), c.cause())))
-        .entrySet()
-        .stream()
-        .map(
-            e ->
-                new Repeat(
-                    e.getKey().get(0),
-                    e.getKey().get(1),
-                    e.getValue().stream().sorted(Comparator.comparing(PastCase::opened)).toList()))
-        .sorted(
-            Comparator.comparing((Repeat r) -> -r.cases().size())
-                .thenComparing(Repeat::site)
-                .thenComparing(Repeat::cause))
-        .toList();
   }
 
   private static Ratio ratio(List<PastCase> cases) {

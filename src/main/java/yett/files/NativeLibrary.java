@@ -62,7 +62,7 @@ public record NativeLibrary(String property, String folder, String name) {
       }
       Path file = own.resolve(name);
       if (!holds(file, library)) {
-        if (!Room.besidesAnswers(own, library.length)) {
+        if (!DiskRoom.besidesAnswers(own, library.length)) {
           return Optional.empty();
         }
         WholeFile.replaceOwn(file, library);

@@ -69,7 +69,7 @@ public final class SealedFiles {
         byte[] all = Arrays.copyOf(seal(key.get(), name, content), SEAL_BYTES + content.length);
         System.arraycopy(content, 0, all, SEAL_BYTES, content.length);
         Path file = folder.resolve(name);
-        if (Room.besidesAnswers(file, all.length)) {
+        if (DiskRoom.besidesAnswers(file, all.length)) {
           OwnFiles.folder(folder);
           WholeFile.replaceOwn(file, all);
         }

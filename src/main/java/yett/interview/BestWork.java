@@ -12,17 +12,7 @@ import yett.plan.Advice;
 import yett.plan.Planner;
 
 /** What the plan is asked to choose among, and how its advice becomes a step. */
-final class BestWork {
-  private final Present present;
-  private final NextStep.Adviser adviser;
-  private final SetUpSteps steps;
-
-  BestWork(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
-    this.present = present;
-    this.adviser = adviser;
-    this.steps = steps;
-  }
-
+record BestWork(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
   /** What is worth doing; what was put off comes last. Empty if nothing is. */
   Optional<Step> best(boolean cured) {
     return best(checks(false), cured)

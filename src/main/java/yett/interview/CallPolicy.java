@@ -15,7 +15,7 @@ import yett.knowledge.Repair;
 import yett.rules.Conclusion;
 
 /** What is asked of a caller that nobody at the gate is asked. */
-final class CallPolicy {
+record CallPolicy(Present present, SiteFacts sites) {
   /** Beyond so many questions a caller is not asked for the technician's sake. */
   private static final int MOST_FOR_A_VISIT = 7;
 
@@ -42,14 +42,6 @@ final class CallPolicy {
 
   /** What was seen speaks for a cause when it is so many times as common with it as without. */
   private static final double SPEAKS_FOR = 10;
-
-  private final Present present;
-  private final SiteFacts sites;
-
-  CallPolicy(Present present, SiteFacts sites) {
-    this.present = present;
-    this.sites = sites;
-  }
 
   /**
    * When nothing is left to ask: what the caller may put right at no price, the likeliest first. Of

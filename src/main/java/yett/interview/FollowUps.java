@@ -1,7 +1,9 @@
 package yett.interview;
 
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -12,17 +14,7 @@ import yett.plan.Planner;
 import yett.rules.Conclusion.FollowUp;
 
 /** Work that a repair entails. */
-final class FollowUps {
-  private final Present present;
-  private final Planner planner;
-  private final SetUpSteps steps;
-
-  FollowUps(Present present, Planner planner, SetUpSteps steps) {
-    this.present = present;
-    this.planner = planner;
-    this.steps = steps;
-  }
-
+record FollowUps(Present present, Planner planner, SetUpSteps steps) {
   /** In the order in which each repair's card names them; what a rule adds comes after. */
   private Stream<FollowUp> due() {
     return present.judgement.followUps().stream()
@@ -63,13 +55,14 @@ final class FollowUps {
 
   /** Of checks that come next the one for which the state of the work changes least. */
   private Optional<Step> first(Stream<FollowUp> due, boolean alsoPutOff) {
-    List<FollowUp> open = due.filter(f -> step(f, alsoPutOff).isPresent()).toList();
+    Map<FollowUp, Step> open = new LinkedHashMap<>();
+    due.forEach(f -> step(f, alsoPutOff).ifPresent(step -> open.put(f, step)));
     Set<String> setUps = present.state.work().setUps();
-    return open.stream()
+    return open.keySet().stream()
         .takeWhile(f -> present.base.checks().containsKey(f.card()))
         .min(Comparator.comparingDouble(f -> planner.changeOfSetUp(setUps, needs(f.card()))))
-        .or(() -> open.stream().findFirst())
-        .flatMap(f -> step(f, alsoPutOff));
+        .or(() -> open.keySet().stream().findFirst())
+        .map(open::get);
   }
 
   private List<String> needs(String card) {

@@ -91,11 +91,11 @@ final class InspectionSteps {
   }
 
   private List<Check> nearest(Map<Key, List<Check>> stages) {
-    List<Stages.Stage> all =
+    List<InspectionOrder.Stage> all =
         stages.entrySet().stream()
-            .map(e -> new Stages.Stage(needs(e.getValue()), e.getKey().last()))
+            .map(e -> new InspectionOrder.Stage(needs(e.getValue()), e.getKey().last()))
             .toList();
-    int next = new Stages(present.base, planner, all).next(present.state.work().setUps());
+    int next = new InspectionOrder(present.base, planner, all).next(present.state.work().setUps());
     return List.copyOf(stages.values()).get(next);
   }
 

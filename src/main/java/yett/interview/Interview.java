@@ -63,7 +63,7 @@ public final class Interview implements AutoCloseable {
    * ending it. They are in the moment, told as such.
    */
   public Moment asFarAsPossible(List<Entry> entries, Role present) {
-    return new Sifting(sound -> attempt(sound, present)).of(entries);
+    return new FailingEvents(sound -> attempt(sound, present)).of(entries);
   }
 
   private Moment attempt(List<Entry> entries, Role present) {

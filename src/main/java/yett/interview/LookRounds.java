@@ -15,19 +15,9 @@ import yett.plan.Telling;
  * Makes one step of the look that the plan chose and the other looks that can be made with it, at
  * the same place and in the same state of the work.
  */
-final class LookRounds {
+record LookRounds(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
   /** Bits that a look must tell on average to be made with others: less is hardly worth reading. */
   static final double LEAST_BITS = 0.01;
-
-  private final Present present;
-  private final NextStep.Adviser adviser;
-  private final SetUpSteps steps;
-
-  LookRounds(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
-    this.present = present;
-    this.adviser = adviser;
-    this.steps = steps;
-  }
 
   /**
    * The round around a check, or the set-up that it needs first; empty where the check is better

@@ -157,7 +157,7 @@ final class NextStep {
     }
 
     private Optional<Step> narrowed(BestWork work) {
-      return new Reserved(present, sites).narrowed(work);
+      return new ReservedWork(present, sites).narrowed(work);
     }
 
     private Step untold() {
@@ -169,7 +169,7 @@ final class NextStep {
     }
 
     private List<HandOverReason.Reserved> reserved() {
-      return present.isCall() ? List.of() : new Reserved(present, sites).repairs();
+      return present.isCall() ? List.of() : new ReservedWork(present, sites).repairs();
     }
 
     private Step proofs() {

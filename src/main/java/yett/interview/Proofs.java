@@ -13,25 +13,13 @@ import yett.knowledge.SetUp;
 import yett.knowledge.Stop;
 import yett.plan.Planner;
 
-/** The proofs that a gate which runs still needs, and how the case closes after them. */
-final class Proofs {
-  private final Present present;
-  private final List<Check> proofs;
-  private final Planner planner;
-  private final SetUpSteps steps;
-  private final CallPolicy calls;
-
-  /**
-   * @param proofs those that such a gate needs
-   */
-  Proofs(Present present, List<Check> proofs, Planner planner, SetUpSteps steps, CallPolicy calls) {
-    this.present = present;
-    this.proofs = proofs;
-    this.planner = planner;
-    this.steps = steps;
-    this.calls = calls;
-  }
-
+/**
+ * The proofs that a gate which runs still needs, and how the case closes after them.
+ *
+ * @param proofs those that such a gate needs
+ */
+record Proofs(
+    Present present, List<Check> proofs, Planner planner, SetUpSteps steps, CallPolicy calls) {
   Step step() {
     List<Check> open = new ArrayList<>();
     List<Check> due = new ArrayList<>();

@@ -3,6 +3,7 @@ package yett.interview;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import yett.knowledge.Check;
 import yett.rules.Conclusion.Unavailable;
 
@@ -20,20 +21,38 @@ public final class Request {
   }
 
   /** What comes of the wish for a check. */
-  public sealed interface Verdict {}
+  public sealed interface Verdict {
+    /** Does what is to be done about it, of the three. */
+    void settle(Consumer<Event> granted, Consumer<String> refused, Consumer<Step> later);
+  }
 
   /** It comes next, by way of its set-ups. */
-  public record Granted(Event.AskedFor event) implements Verdict {}
+  public record Granted(Event.AskedFor event) implements Verdict {
+    @Override
+    public void settle(Consumer<Event> granted, Consumer<String> refused, Consumer<Step> later) {
+      granted.accept(event);
+    }
+  }
 
   /**
    * It does not.
    *
    * @param because a clause without capital and full stop
    */
-  public record Refused(String because) implements Verdict {}
+  public record Refused(String because) implements Verdict {
+    @Override
+    public void settle(Consumer<Event> granted, Consumer<String> refused, Consumer<Step> later) {
+      refused.accept(because);
+    }
+  }
 
   /** Something else has to come before it. */
-  public record Later(Step first) implements Verdict {}
+  public record Later(Step first) implements Verdict {
+    @Override
+    public void settle(Consumer<Event> granted, Consumer<String> refused, Consumer<Step> later) {
+      later.accept(first);
+    }
+  }
 
   public Verdict of(Check check) {
     Optional<String> against = against(check);
@@ -45,7 +64,7 @@ public final class Request {
     tried.add(
         new Entry(moment.next(), tried.get(tried.size() - 1).at(), moment.state().role(), event));
     Step next = interview.asFarAsPossible(tried, moment.state().role()).step();
-    return leadsTo(next, check.id()) ? new Granted(event) : new Later(next);
+    return next.accept(LEADS_TO).equals(check.id()) ? new Granted(event) : new Later(next);
   }
 
   private Optional<String> against(Check check) {
@@ -80,12 +99,27 @@ public final class Request {
         .findFirst();
   }
 
-  private static boolean leadsTo(Step step, String check) {
-    Optional<Purpose> purpose =
-        step instanceof Step.Enter e
-            ? Optional.of(e.purpose())
-            : step instanceof Step.Leave l ? Optional.of(l.purpose()) : Optional.empty();
-    return step instanceof Step.Ask a && a.check().id().equals(check)
-        || purpose.filter(p -> p.card().equals(check)).isPresent();
-  }
+  /** The card that a step is about or makes ready for; empty for any other. */
+  private static final SomeSteps<String> LEADS_TO =
+      new SomeSteps<>() {
+        @Override
+        public String ask(Step.Ask step) {
+          return step.check().id();
+        }
+
+        @Override
+        public String enter(Step.Enter step) {
+          return step.purpose().card();
+        }
+
+        @Override
+        public String leave(Step.Leave step) {
+          return step.purpose().card();
+        }
+
+        @Override
+        public String other(Step step) {
+          return "";
+        }
+      };
 }

@@ -36,17 +36,40 @@ public final class SiteNeeds {
 
   private Set<String> needed(Step step) {
     Set<String> needed = new LinkedHashSet<>();
-    if (step instanceof Step.Ask ask && ask.check().kind() == Check.Kind.PROOF) {
-      // What was taken to be missing is never proved: it is asked before the first proof.
-      base.proofs().forEach(p -> conditions(p, needed));
-    } else if (step instanceof Step.Ask ask) {
-      ofCheck(ask.check(), needed);
-    } else if (step instanceof Step.LookRound round) {
-      round.looks().forEach(look -> ofCheck(look.check(), needed));
-    } else if (step instanceof Step.Mend mend) {
-      ofRepair(mend.repair(), needed);
-    }
+    step.accept(new Needing(needed)).run();
     return needed;
+  }
+
+  /** Adds what a step goes by. */
+  private final class Needing implements SomeSteps<Runnable> {
+    private final Set<String> needed;
+
+    Needing(Set<String> needed) {
+      this.needed = needed;
+    }
+
+    /** What was taken to be missing is never proved: it is asked before the first proof. */
+    @Override
+    public Runnable ask(Step.Ask step) {
+      return step.check().kind() == Check.Kind.PROOF
+          ? () -> base.proofs().forEach(p -> conditions(p, needed))
+          : () -> ofCheck(step.check(), needed);
+    }
+
+    @Override
+    public Runnable lookRound(Step.LookRound step) {
+      return () -> step.looks().forEach(look -> ofCheck(look.check(), needed));
+    }
+
+    @Override
+    public Runnable mend(Step.Mend step) {
+      return () -> ofRepair(step.repair(), needed);
+    }
+
+    @Override
+    public Runnable other(Step step) {
+      return () -> {};
+    }
   }
 
   private void ofCheck(Check check, Set<String> needed) {

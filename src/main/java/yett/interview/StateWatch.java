@@ -18,19 +18,7 @@ import yett.rules.Judgement;
  * against the step, where {@link StepWatch} looks at the step and its person alone. It knows of the
  * set-ups what their cards say.
  */
-final class StateWatch {
-  private final RuleBase base;
-  private final Judgement judgement;
-  private final PlainReading plain;
-  private final Role role;
-
-  StateWatch(RuleBase base, Judgement judgement, PlainReading plain, Role role) {
-    this.base = base;
-    this.judgement = judgement;
-    this.plain = plain;
-    this.role = role;
-  }
-
+record StateWatch(RuleBase base, Judgement judgement, PlainReading plain, Role role) {
   /**
    * @throws UnsafeStep for the first that a step breaks
    */
@@ -43,7 +31,7 @@ final class StateWatch {
     if (step instanceof Step.Leave l && !l.setUp().id().equals(SetUp.OUT_OF_USE)) {
       require(!plain.unseen.contains(l.setUp().id()), "%s is left and nobody saw to it", l.setUp());
     }
-    for (String card : cards(step)) {
+    for (String card : step.cards()) {
       require(
           !judgement.unavailable().contains(card), "%s comes up though a rule excludes it", card);
     }
@@ -66,21 +54,6 @@ final class StateWatch {
     }
   }
 
-  private static List<String> cards(Step step) {
-    return step instanceof Step.LookRound round
-        ? round.looks().stream().map(Step::card).toList()
-        : step instanceof Step.Ask || step instanceof Step.Mend ? List.of(step.card()) : List.of();
-  }
-
-  private static List<String> needs(Step step) {
-    if (step instanceof Step.LookRound round) {
-      return round.needs();
-    }
-    return step instanceof Step.Ask a
-        ? a.check().needs()
-        : step instanceof Step.Mend m ? m.repair().needs() : List.of();
-  }
-
   /** Whoever is shut in and well can leave by a gate that runs: that stop asks for no state. */
   private boolean forbidsUse(StopNow stop) {
     Stop card = base.stops().get(stop.stop());
@@ -88,7 +61,7 @@ final class StateWatch {
   }
 
   private static boolean makesRun(Step step) {
-    List<String> needs = needs(step);
+    List<String> needs = step.needs();
     return step instanceof Step.Retest
         || needs.contains(SetUp.GATE_RUNNING)
         || needs.contains(SetUp.ABLE_TO_RUN);
@@ -110,10 +83,7 @@ final class StateWatch {
   }
 
   private static boolean isWork(Step step) {
-    return step instanceof Step.Ask
-        || step instanceof Step.LookRound
-        || step instanceof Step.Mend
-        || step instanceof Step.Retest;
+    return !step.cards().isEmpty() || step instanceof Step.Retest;
   }
 
   /**

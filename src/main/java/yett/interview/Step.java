@@ -66,6 +66,16 @@ public sealed interface Step {
     return "";
   }
 
+  /** All that is asked, looked at or done in it. */
+  default List<String> cards() {
+    return card().isEmpty() ? List.of() : List.of(card());
+  }
+
+  /** Set-ups that it needs; none if it is no work. */
+  default List<String> needs() {
+    return List.of();
+  }
+
   /** What the choice was between, where the plan chose it. */
   default Optional<Advice> advice() {
     return Optional.empty();
@@ -126,6 +136,11 @@ public sealed interface Step {
     }
 
     @Override
+    public List<String> needs() {
+      return check.needs();
+    }
+
+    @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.ask(this);
     }
@@ -174,6 +189,11 @@ public sealed interface Step {
     @Override
     public String card() {
       return first().card();
+    }
+
+    @Override
+    public List<String> cards() {
+      return looks.stream().map(Step::card).toList();
     }
 
     @Override
@@ -236,6 +256,11 @@ public sealed interface Step {
     @Override
     public String card() {
       return repair.id();
+    }
+
+    @Override
+    public List<String> needs() {
+      return repair.needs();
     }
 
     @Override

@@ -15,19 +15,9 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 
 /** What each kind of step must not be for this person, in this state of the work. */
-final class StepWatch implements Step.Visitor<Runnable> {
+record StepWatch(RuleBase base, PlainReading plain, Role role) implements Step.Visitor<Runnable> {
   /** A caller may stand aside of the opening and watch the leaf run; nothing nearer than that. */
   private static final Set<String> HAZARDS_FOR_A_CALLER = Set.of("moving-leaf");
-
-  private final RuleBase base;
-  private final PlainReading plain;
-  private final Role role;
-
-  StepWatch(RuleBase base, PlainReading plain, Role role) {
-    this.base = base;
-    this.plain = plain;
-    this.role = role;
-  }
 
   /** Nobody is asked to do what is reserved for better qualified people. */
   @Override

@@ -54,15 +54,12 @@ public final class Trends {
 
   /** How warm it was said to be at the gate, degC. */
   public static OptionalDouble temperature(RuleBase base, CaseState state) {
+    SiteQuestion question = base.siteQuestions().get(SiteQuestion.TEMPERATURE_TODAY);
     String told = state.told().site().get(SiteQuestion.TEMPERATURE_TODAY);
-    return told == null || !base.siteQuestions().containsKey(SiteQuestion.TEMPERATURE_TODAY)
+    return question == null || !SiteFacts.canBe(question, told)
         ? OptionalDouble.empty()
-        : base.siteQuestions()
-            .get(SiteQuestion.TEMPERATURE_TODAY)
+        : question
             .measures()
-            .filter(
-                m ->
-                    SiteFacts.canBe(base.siteQuestions().get(SiteQuestion.TEMPERATURE_TODAY), told))
             .map(m -> OptionalDouble.of(m.parse(told)))
             .orElse(OptionalDouble.empty());
   }
@@ -106,17 +103,15 @@ public final class Trends {
     state
         .latest(check.id())
         .filter(a -> a.epoch() == 0)
-        .ifPresent(
+        .flatMap(
             a ->
                 a.answer()
                     .reading()
-                    .ifPresent(
+                    .flatMap(
                         r ->
                             at(a.event())
-                                .ifPresent(
-                                    when ->
-                                        points.add(
-                                            new Trend.Point(years(baseline, when), r.value())))));
+                                .map(when -> new Trend.Point(years(baseline, when), r.value()))))
+        .ifPresent(points::add);
     return List.copyOf(points);
   }
 

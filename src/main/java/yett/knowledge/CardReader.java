@@ -12,19 +12,11 @@ import yett.quantity.Reading;
 import yett.quantity.Unit;
 
 /** Reads one card from its fields. */
-final class CardReader {
+record CardReader(Fields fields, String id) {
   static final String LEADS_TO = "leads-to";
 
   private static final double USUAL_RETEST_FAILS = 0.97;
   private static final double USUAL_UNMENTIONED = 0.5;
-
-  private final Fields fields;
-  private final String id;
-
-  CardReader(Fields fields, String id) {
-    this.fields = fields;
-    this.id = id;
-  }
 
   Cause cause() {
     // Resolved when all cards are read: see CauseRows.

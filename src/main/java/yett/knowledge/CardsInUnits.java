@@ -33,24 +33,6 @@ record CardsInUnits(Units units) {
         c.source());
   }
 
-  Repair repair(Repair r) {
-    return new Repair(
-        r.id(),
-        units.in(r.name()),
-        all(r.steps()),
-        r.removes(),
-        r.minutes(),
-        r.parts(),
-        r.needs(),
-        r.who(),
-        r.hazards(),
-        r.measureFirst(),
-        r.entails(),
-        r.proofs(),
-        r.onlyIf(),
-        r.source());
-  }
-
   SetUp setUp(SetUp s) {
     return new SetUp(
         s.id(),
@@ -61,8 +43,8 @@ record CardsInUnits(Units units) {
         s.hazards(),
         s.within(),
         s.excludes(),
-        all(s.enter()),
-        all(s.leave()),
+        units.in(s.enter()),
+        units.in(s.leave()),
         s.source());
   }
 
@@ -89,9 +71,5 @@ record CardsInUnits(Units units) {
                         .toList()));
     return new Stop(
         s.id(), units.in(s.name()), now, s.leaves(), s.goesOn(), s.inquiry(), s.source());
-  }
-
-  private List<String> all(List<String> sentences) {
-    return sentences.stream().map(units::in).toList();
   }
 }

@@ -8,8 +8,16 @@ import java.util.Map;
  * Puts what the cards of causes and effects say of checks, complaints, proofs and histories where
  * it belongs: a new cause can be written in one place, without opening the card of every check that
  * it shows on.
+ *
+ * @param effects checks, histories and repairs as well: cards are replaced by such as have the rows
  */
-final class CauseRows {
+record CauseRows(
+    Map<String, Cause> causes,
+    Map<String, Effect> effects,
+    Map<String, Check> checks,
+    Map<String, History> histories,
+    Map<String, Repair> repairs,
+    RuleBaseReader.Places places) {
   static final String SHOWS = "shows";
   static final String AFTER = "after";
   static final String REMOVED_BY = "removed-by";
@@ -17,32 +25,6 @@ final class CauseRows {
   private static final String WHERE_ROWS_ARE = "check, complaint or proof";
   private static final double LEAST_ODDS = 0.01;
   private static final double MOST_ODDS = 100;
-
-  private final Map<String, Cause> causes;
-  private final Map<String, Effect> effects;
-  private final Map<String, Check> checks;
-  private final Map<String, History> histories;
-  private final Map<String, Repair> repairs;
-  private final RuleBaseReader.Places places;
-
-  /**
-   * @param effects checks, histories and repairs as well: cards are replaced by such as have the
-   *     rows
-   */
-  CauseRows(
-      Map<String, Cause> causes,
-      Map<String, Effect> effects,
-      Map<String, Check> checks,
-      Map<String, History> histories,
-      Map<String, Repair> repairs,
-      RuleBaseReader.Places places) {
-    this.causes = causes;
-    this.effects = effects;
-    this.checks = checks;
-    this.histories = histories;
-    this.repairs = repairs;
-    this.places = places;
-  }
 
   void place() {
     Map<String, Map<String, double[]>> rows = new LinkedHashMap<>();

@@ -192,8 +192,7 @@ public record CauseTableEdit(
                 + column
                 + " of "
                 + cause.id()
-                + " was there and is empty. A card loses a"
-                + " row only by hand; write "
+                + " was there and is empty. A card loses a row only by hand; write "
                 + CauseTable.shown(now.get())
                 + " again.");
       } else if (figure.isEmpty()) {
@@ -211,8 +210,7 @@ public record CauseTableEdit(
                 + column
                 + " and "
                 + cause.id()
-                + " yet. Write"
-                + " the row on a card first; then it can be edited here.");
+                + " yet. Write the row on a card first; then it can be edited here.");
       } else if (Math.abs(figure.getAsDouble() - now.get()) > SAME) {
         edited.put(column, figure.getAsDouble());
       }

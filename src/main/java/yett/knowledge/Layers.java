@@ -12,7 +12,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
-import yett.knowledge.AddOn.Manifest;
 import yett.knowledge.CardFile.Document;
 
 /**
@@ -31,12 +30,12 @@ final class Layers {
   private final List<Problem> problems;
   private final Map<String, Layered> cards = new LinkedHashMap<>();
   private final List<Document> others = new ArrayList<>();
-  private final Map<String, Manifest> off = new LinkedHashMap<>();
+  private final Map<String, AddOnCard> off = new LinkedHashMap<>();
   private final List<AddOn> addOns = new ArrayList<>();
   private Protection protection;
 
   /** A card and the add-on that it comes from, null for the rule base itself. */
-  private record Layered(Document document, Manifest from) {}
+  private record Layered(Document document, AddOnCard from) {}
 
   /**
    * @param kinds of cards
@@ -56,20 +55,20 @@ final class Layers {
 
   /** The cards that hold. */
   List<Document> apply(List<Document> documents) {
-    List<Manifest> manifests = new ArrayList<>();
+    List<AddOnCard> manifests = new ArrayList<>();
     for (Document document : documents) {
       if (kind(document).equals("add-on")) {
         Fields fields = new Fields(document, "", document.root(), problems);
-        manifests.add(Manifest.of(fields, document.file(), kinds));
+        manifests.add(AddOnCard.of(fields, document.file(), kinds));
       }
     }
-    List<Manifest> ordered = AddOn.inOrder(manifests);
+    List<AddOnCard> ordered = AddOnCard.inOrder(manifests);
     protection = new Protection(rules, documents);
     if (manifests.isEmpty()) {
       return documents;
     }
     documents.stream().filter(d -> owner(d, ordered) == null).forEach(d -> put(d, null));
-    for (Manifest manifest : ordered) {
+    for (AddOnCard manifest : ordered) {
       lay(manifest, documents.stream().filter(d -> owner(d, ordered) == manifest).toList());
     }
     List<Document> all = new ArrayList<>(others);
@@ -111,7 +110,7 @@ final class Layers {
     return addOns.stream().map(a -> a.withRules(ruleFiles)).toList();
   }
 
-  private static Manifest owner(Document document, List<Manifest> manifests) {
+  private static AddOnCard owner(Document document, List<AddOnCard> manifests) {
     return manifests.stream()
         .filter(m -> document.file().startsWith(m.folder()))
         .max((a, b) -> Integer.compare(a.folder().length(), b.folder().length()))
@@ -131,7 +130,7 @@ final class Layers {
     return kind(document) + " " + id(document);
   }
 
-  private void put(Document document, Manifest from) {
+  private void put(Document document, AddOnCard from) {
     boolean card = kinds.contains(kind(document));
     if (!card || cards.containsKey(key(document))) {
       others.add(document); // whoever reads it tells what is wrong with it
@@ -140,7 +139,7 @@ final class Layers {
     }
   }
 
-  private void lay(Manifest manifest, List<Document> own) {
+  private void lay(AddOnCard manifest, List<Document> own) {
     List<String> adds = new ArrayList<>();
     List<String> replaced = new ArrayList<>();
     for (Document document : own) {
@@ -148,7 +147,7 @@ final class Layers {
         continue;
       }
       Layered there = cards.get(key(document));
-      Manifest goneBy = off.get(key(document));
+      AddOnCard goneBy = off.get(key(document));
       if (goneBy != null && clashes(manifest, goneBy)) {
         clash(manifest, "replaces/" + kind(document), goneBy, key(document));
         replaced.add(key(document));
@@ -178,7 +177,7 @@ final class Layers {
             gone));
   }
 
-  private boolean mayReplace(Manifest manifest, Layered there, Document document) {
+  private boolean mayReplace(AddOnCard manifest, Layered there, Document document) {
     String kind = kind(document);
     Fields fields = new Fields(document, "", document.root(), problems);
     if (!manifest.replaces(kind, id(document))) {
@@ -201,7 +200,7 @@ final class Layers {
           "Add a card of your own beside it, under another id.");
       return false;
     }
-    List<String> lost = Protection.lost(there.document(), document);
+    List<String> lost = new Strictness(there.document()).lost(new Strictness(document));
     if (!lost.isEmpty()) {
       fields.problem(
           kind,
@@ -217,11 +216,11 @@ final class Layers {
   /**
    * @param other who spoke of a card before, null for the rule base itself
    */
-  private static boolean clashes(Manifest manifest, Manifest other) {
+  private static boolean clashes(AddOnCard manifest, AddOnCard other) {
     return other != null && !manifest.over().contains(other.id());
   }
 
-  private static void clash(Manifest manifest, String field, Manifest other, String card) {
+  private static void clash(AddOnCard manifest, String field, AddOnCard other, String card) {
     manifest
         .fields()
         .problem(
@@ -232,7 +231,7 @@ final class Layers {
   }
 
   /** Complains of what is said to be replaced by nothing, or is not there to be replaced. */
-  private static void nothing(Manifest manifest, List<String> replaced) {
+  private static void nothing(AddOnCard manifest, List<String> replaced) {
     manifest
         .replaces()
         .forEach(
@@ -251,7 +250,7 @@ final class Layers {
             });
   }
 
-  private void switchOff(Manifest manifest, String kind, String id, List<String> gone) {
+  private void switchOff(AddOnCard manifest, String kind, String id, List<String> gone) {
     if (kind.equals(RulesOff.KIND)) {
       if (rulesOff.allows(manifest, id, protection.named())) {
         gone.add(kind + " " + id);

@@ -2,6 +2,7 @@ package yett.knowledge;
 
 import java.util.List;
 import java.util.Map;
+import yett.quantity.Units;
 
 /**
  * An action that removes causes.
@@ -38,42 +39,36 @@ public record Repair(
 
   /** The same repair, removing other causes. */
   public Repair withRemoves(Map<String, Double> causes) {
+    return copy(name, steps, causes, who);
+  }
+
+  /** The same repair by another person. */
+  Repair withWho(Role other) {
+    return other == who ? this : copy(name, steps, removes, other);
+  }
+
+  /** The same repair for somebody who works in other units. */
+  Repair in(Units units) {
+    return copy(units.in(name), units.in(steps), removes, who);
+  }
+
+  private Repair copy(
+      String itsName, List<String> itsSteps, Map<String, Double> causes, Role person) {
     return new Repair(
         id,
-        name,
-        steps,
+        itsName,
+        itsSteps,
         causes,
         minutes,
         parts,
         needs,
-        who,
+        person,
         hazards,
         measureFirst,
         entails,
         proofs,
         onlyIf,
         source);
-  }
-
-  /** The same repair by another person. */
-  Repair withWho(Role other) {
-    return other == who
-        ? this
-        : new Repair(
-            id,
-            name,
-            steps,
-            removes,
-            minutes,
-            parts,
-            needs,
-            other,
-            hazards,
-            measureFirst,
-            entails,
-            proofs,
-            onlyIf,
-            source);
   }
 
   /** Price of all parts. */

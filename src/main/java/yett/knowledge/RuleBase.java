@@ -182,7 +182,7 @@ public record RuleBase(
         effects,
         cards.each(checks, check -> check.in(units)),
         histories,
-        cards.each(repairs, cards::repair),
+        cards.each(repairs, repair -> repair.in(units)),
         cards.each(setUps, cards::setUp),
         cards.each(cautions, cards::caution),
         cards.each(stops, cards::stop),

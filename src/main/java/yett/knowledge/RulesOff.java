@@ -9,13 +9,14 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import yett.knowledge.AddOn.Manifest;
 
 /**
  * Rules (DRL, or rows of a table in text) that an add-on switches off by their name. Only those can
  * be that do nothing but inform; of several with one name, all of them.
+ *
+ * @param tables texts of decision tables
  */
-final class RulesOff {
+record RulesOff(List<RuleText> rules, Collection<String> tables) {
   static final String KIND = "rule";
 
   /** The column of a table with the names of its rows. */
@@ -24,17 +25,6 @@ final class RulesOff {
   /** A cell of a line of a table, with or without quotation marks, and what ends it. */
   private static final Pattern CELL =
       Pattern.compile("\\G(?:\"((?:[^\"]|\"\")*+)\"|([^,]*+))(?:,|$)");
-
-  private final List<RuleText> rules;
-  private final Collection<String> tables;
-
-  /**
-   * @param tables texts of decision tables
-   */
-  RulesOff(List<RuleText> rules, Collection<String> tables) {
-    this.rules = rules;
-    this.tables = tables;
-  }
 
   /** All rows of all tables, each by the titles of its columns. */
   private List<Map<String, String>> rows() {
@@ -68,7 +58,7 @@ final class RulesOff {
   }
 
   /** Whether a rule may be switched off; if not, the manifest is told why. */
-  boolean allows(Manifest manifest, String name, Set<String> guarded) {
+  boolean allows(AddOnCard manifest, String name, Set<String> guarded) {
     String field = "switches-off/" + KIND;
     List<RuleText> meant = rules.stream().filter(r -> r.name().equals(name)).toList();
     List<Map<String, String>> all = rows();

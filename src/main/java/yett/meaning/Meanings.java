@@ -27,7 +27,7 @@ public final class Meanings {
 
   /** Loads the model, which takes about a second. */
   public static Meanings load() throws NoModelException {
-    return load(Directions.ofProgram());
+    return load(SentenceDirections.ofProgram());
   }
 
   static Meanings load(Map<String, float[]> known) throws NoModelException {

@@ -11,7 +11,7 @@ import java.util.Map;
  * here a look comes first, other looks of its place as far as they pay, and then that step, looked
  * into as far as if it came at once.
  */
-final class Beforehand {
+record Beforehand(Scene scene, Search search) {
   /** Minutes too few to enter a set-up for before what is seen without it was looked at. */
   static final double EVEN = 3;
 
@@ -22,14 +22,6 @@ final class Beforehand {
 
   /** Answers that are rarer are not followed further. */
   private static final double RARE = 0.02;
-
-  private final Scene scene;
-  private final Search search;
-
-  Beforehand(Scene scene, Search search) {
-    this.scene = scene;
-    this.search = search;
-  }
 
   /**
    * By look, the expected cost until the end if it comes first.

@@ -61,7 +61,7 @@ final class Search {
   private final Map<Place, Double> orders = new HashMap<>();
   private final Map<Place, Double> values = new HashMap<>();
 
-  private Outlook outlook;
+  private WorthOfFinding outlook;
   private double[] scratch = new double[0];
   private List<Integer> checks = List.of();
   private List<Integer> inner = List.of();
@@ -118,7 +118,7 @@ final class Search {
 
   Result run(double[] weights, int state) {
     scratch = new double[weights.length];
-    outlook = new Outlook(scene, ahead, state);
+    outlook = new WorthOfFinding(scene, ahead, state);
     checks = cheapest(prices(telling(weights), weights, state));
     double finding = finding(weights, state);
     ahead.searching(finding);

@@ -6,13 +6,7 @@ import java.util.SplittableRandom;
  * Chance that can be had again: the same seed and the same words give the same number, in whatever
  * order they are asked for.
  */
-final class Noise {
-  private final long seed;
-
-  Noise(long seed) {
-    this.seed = seed;
-  }
-
+record Noise(long seed) {
   /** Evenly from 0 to 1. */
   double even(String what) {
     return random(what).nextDouble();

@@ -14,17 +14,11 @@ import yett.rules.Interpretation;
  * time; instrument and procedure scatter around it anew each time, by the standard uncertainty with
  * which the rules weigh a reading.
  */
-final class Readings {
+record Readings(Noise noise) {
   /** Of an open band without a neighbour that is closed; considered judgement. */
   private static final double SHARE_OF_LIMIT = 0.1;
 
   private static final double UNCERTAINTIES = 6;
-
-  private final Noise noise;
-
-  Readings(Noise noise) {
-    this.noise = noise;
-  }
 
   /**
    * A reading, or the outcome in its own word where its band has no place on this gate.

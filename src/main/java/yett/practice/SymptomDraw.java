@@ -12,15 +12,7 @@ import yett.knowledge.RuleBase;
  * and nothing else. The half percent of slips that the belief allows for is a person's, not the
  * gate's.
  */
-final class SymptomDraw {
-  private final RuleBase base;
-  private final Noise noise;
-
-  SymptomDraw(RuleBase base, Noise noise) {
-    this.base = base;
-    this.noise = noise;
-  }
-
+record SymptomDraw(RuleBase base, Noise noise) {
   /**
    * @param world another number is another gate with the same causes
    * @return position of the outcome

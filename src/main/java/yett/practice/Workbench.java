@@ -259,7 +259,7 @@ public final class Workbench implements AutoCloseable {
    * @return how it ran
    */
   public Event.Retested tryOut() {
-    judge(Compass.RETEST, "Try the gate");
+    judge(BestStep.RETEST, "Try the gate");
     Event.Retested tried = gate.retest().orElseGet(() -> new Event.Retested(remaining().isEmpty()));
     record(tried);
     follow();
@@ -276,7 +276,7 @@ public final class Workbench implements AutoCloseable {
 
   /** What the plan would do next and why; it is counted. */
   public Hint hint() {
-    Compass.Best best = compass.best(moment);
+    BestStep best = compass.best(moment);
     Hint hint = new Hint(best.card(), best.words(), best.reason());
     keep.accept(PracticeEntry.hint(hint.words()));
     hints++;
@@ -290,7 +290,7 @@ public final class Workbench implements AutoCloseable {
 
   public void close(Ending ending) {
     if (ending == Ending.HANDED_OVER && !moment.state().work().cured()) {
-      judge(Compass.HAND_OVER, "Hand over");
+      judge(BestStep.HAND_OVER, "Hand over");
     }
     record(new Event.Closed(ending));
     follow();

@@ -1,6 +1,7 @@
 package yett.quantity;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -48,6 +49,11 @@ public enum Units {
   /** A sentence that was written in SI units, as this system says it. */
   public String in(String sentence) {
     return this == SI ? sentence : CustomaryWords.of(sentence);
+  }
+
+  /** Each of several sentences. */
+  public List<String> in(List<String> sentences) {
+    return sentences.stream().map(this::in).toList();
   }
 
   /**

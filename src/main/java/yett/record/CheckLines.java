@@ -15,21 +15,9 @@ import yett.knowledge.RuleBase;
 import yett.wording.Wording;
 
 /** The checks of a record: what was answered, what it meant, how it moved the belief. */
-final class CheckLines {
+record CheckLines(RuleBase base, Wording words, Moment moment, Outline page) {
   /** Lines on how one answer moved the belief. */
   private static final int MOVES = 3;
-
-  private final RuleBase base;
-  private final Wording words;
-  private final Moment moment;
-  private final Outline page;
-
-  CheckLines(RuleBase base, Wording words, Moment moment, Outline page) {
-    this.base = base;
-    this.words = words;
-    this.moment = moment;
-    this.page = page;
-  }
 
   void write() {
     Set<String> dangers = words.dangers();

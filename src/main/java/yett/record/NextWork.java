@@ -1,11 +1,8 @@
 package yett.record;
 
 import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yett.interview.Answer;
@@ -13,11 +10,7 @@ import yett.interview.CaseState;
 import yett.interview.CaseState.Answered;
 import yett.interview.Chance;
 import yett.interview.Ending;
-import yett.interview.Entry;
-import yett.interview.Event;
 import yett.interview.Moment;
-import yett.interview.Site;
-import yett.interview.SiteFacts;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
@@ -37,7 +30,6 @@ final class NextWork {
   private final Wording words;
   private final Moment moment;
   private final CaseState state;
-  private final Site site;
   private final Outline page;
 
   NextWork(RuleBase base, Planner planner, Wording words, Moment moment, Outline page) {
@@ -46,7 +38,6 @@ final class NextWork {
     this.words = words;
     this.moment = moment;
     this.state = moment.state();
-    this.site = new SiteFacts(base).site(state.told().site());
     this.page = page;
   }
 
@@ -56,12 +47,12 @@ final class NextWork {
       page.paragraph("Nothing before the danger is dealt with.");
       return;
     }
-    Set<String> checks = openChecks();
+    OpenWork open = new OpenWork(base, state);
     Advice advice =
         planner.advise(
             moment.belief(),
             new Planner.Options(
-                checks, openRepairs(), state.work().setUps(), state.work().cured()));
+                open.checks(), open.repairs(), state.work().setUps(), state.work().cured()));
     List<String> lines = new ArrayList<>();
     if (advice.kind() == Advice.Kind.ASK) {
       advice.candidates().stream()
@@ -102,34 +93,6 @@ final class NextWork {
     return at < 0 ? 0 : moment.belief().remaining()[at];
   }
 
-  private Set<String> openChecks() {
-    return base.ordinaryChecks()
-        .filter(c -> !c.danger() && site.allows(c))
-        .filter(
-            c -> state.latest(c.id()).map(a -> a.answer().putOff()).orElse(true) || couldNotHere(c))
-        .map(Check::id)
-        .collect(Collectors.toCollection(LinkedHashSet::new));
-  }
-
-  /** Somebody better qualified may find out what this person could not. */
-  private boolean couldNotHere(Check check) {
-    return state.latest(check.id()).map(a -> a.answer().hopeless()).orElse(false)
-        && state.role() == Role.CALLER;
-  }
-
-  private Set<String> openRepairs() {
-    Set<String> done = new HashSet<>();
-    for (Entry deed : state.work().deeds()) {
-      if (deed.event() instanceof Event.Repaired e) {
-        done.add(e.repair());
-      }
-    }
-    return base.repairs().values().stream()
-        .filter(r -> !done.contains(r.id()) && site.allows(r))
-        .map(Repair::id)
-        .collect(Collectors.toCollection(LinkedHashSet::new));
-  }
-
   private String check(Check check) {
     return "Check: " + check.ask() + here(check.who(), check.id());
   }
@@ -149,8 +112,7 @@ final class NextWork {
         + repair.name()
         + " (against: "
         + causes
-        + ")"
-        + "."
+        + ")."
         + (parts.isEmpty() ? "" : " Bring: " + parts + ".")
         + here(repair.who(), repair.id());
   }

@@ -16,21 +16,9 @@ import yett.knowledge.RuleBase;
 import yett.wording.Wording;
 
 /** What was known before the search: the gate, what was reported, and dangers. */
-final class StartLines {
+record StartLines(RuleBase base, Wording words, Moment moment, Outline page) {
   /** Causes that are named before any check. */
   private static final int FIRST = 3;
-
-  private final RuleBase base;
-  private final Wording words;
-  private final Moment moment;
-  private final Outline page;
-
-  StartLines(RuleBase base, Wording words, Moment moment, Outline page) {
-    this.base = base;
-    this.words = words;
-    this.moment = moment;
-    this.page = page;
-  }
 
   void site() {
     page.heading("Site");

@@ -25,8 +25,8 @@ public final class Reasons {
         withoutRunnerUp(ask)
             + "; "
             + second.map(s -> runnerUp(advice, s)).orElse("no other check tells anything"),
-        Optional.of(Rounded.minutes(advice.candidates().get(0).saves())),
-        second.map(s -> new RunnerUp(s.check(), Rounded.minutes(s.saves()))),
+        Optional.of(ResultNumbers.minutes(advice.candidates().get(0).saves())),
+        second.map(s -> new RunnerUp(s.check(), ResultNumbers.minutes(s.saves()))),
         List.of());
   }
 
@@ -50,7 +50,7 @@ public final class Reasons {
     return advice.findingOut()
         ? "resolves most for its cost, while no repair is worth trying"
         : "saves "
-            + Rounded.minutes(advice.candidates().get(0).saves())
+            + ResultNumbers.minutes(advice.candidates().get(0).saves())
             + " minutes on average against repairing at once";
   }
 
@@ -58,7 +58,7 @@ public final class Reasons {
     String name = "\"" + second.check() + "\"";
     return advice.findingOut()
         ? name + " came second"
-        : name + " would save " + Rounded.minutes(second.saves()) + " minutes";
+        : name + " would save " + ResultNumbers.minutes(second.saves()) + " minutes";
   }
 
   public static Why of(Step.Mend mend) {
@@ -72,7 +72,7 @@ public final class Reasons {
     return new Why(
         occasion.isEmpty() ? words : occasion + "; " + words,
         Optional.empty(),
-        best.map(c -> new RunnerUp(c.check(), Rounded.minutes(c.saves()))),
+        best.map(c -> new RunnerUp(c.check(), ResultNumbers.minutes(c.saves()))),
         advice.jobs().stream().map(Advice.Job::repair).toList());
   }
 }

@@ -66,8 +66,8 @@ final class RunSummary {
         new Replayed.End(
             moment.state().closed().map(RunSummary::word).orElse("unfinished"),
             because,
-            Rounded.minutes(expected),
-            Rounded.minutes(spent)),
+            ResultNumbers.minutes(expected),
+            ResultNumbers.minutes(spent)),
         new Replayed.Noticed(
             remarks(), transcript.contradictions(), transcript.notes(), transcript.unsafe()),
         recorded.keptAside(),
@@ -83,7 +83,7 @@ final class RunSummary {
             s ->
                 new Effected(
                     s.effect().id(),
-                    Rounded.chance(s.chance()),
+                    ResultNumbers.chance(s.chance()),
                     looks(s.seen()),
                     looks(s.ordinary())))
         .toList();

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import yett.interview.Interview;
 import yett.interview.Moment;
 import yett.knowledge.Check;
@@ -32,9 +33,10 @@ final class Transcript {
   private final List<Kept> contradictions = new ArrayList<>();
   private final List<String> notes = new ArrayList<>();
   private final List<String> unsafe = new ArrayList<>();
-  private Taken open;
   private final List<Look> looks = new ArrayList<>();
-  private long event;
+
+  /** The step that was begun, to be completed by what it left behind. */
+  private Function<Moment, Taken> begun;
 
   /** A look of the round that was begun, answered by this event. */
   record Look(String check, String answer, boolean assumed, long event) {}
@@ -57,21 +59,22 @@ final class Transcript {
       boolean assumed,
       long number,
       double minutes) {
-    event = number;
+    int step = steps.size() + 1;
     looks.clear();
-    open =
-        new Taken(
-            steps.size() + 1,
-            kind,
-            id,
-            asked,
-            why,
-            answer,
-            assumed,
-            Optional.empty(),
-            Map.of(),
-            Rounded.minutes(minutes),
-            List.of());
+    begun =
+        moment ->
+            new Taken(
+                step,
+                kind,
+                id,
+                asked,
+                why,
+                answer,
+                assumed,
+                looks.isEmpty() ? meaning(moment, number) : Optional.empty(),
+                beliefs ? belief(moment) : Map.of(),
+                ResultNumbers.minutes(minutes),
+                looks.stream().map(l -> looked(moment, l)).toList());
   }
 
   /** Of the round that was begun. */
@@ -81,22 +84,11 @@ final class Transcript {
 
   /** What the step left behind. */
   void finish(Moment moment) {
-    steps.add(
-        new Taken(
-            open.step(),
-            open.kind(),
-            open.id(),
-            open.asked(),
-            open.why(),
-            open.answer(),
-            open.assumed(),
-            looks.isEmpty() ? meaning(moment, event) : Optional.empty(),
-            beliefs ? belief(moment) : Map.of(),
-            open.minutes(),
-            looks.stream()
-                .map(
-                    l -> new Looked(l.check(), l.answer(), l.assumed(), meaning(moment, l.event())))
-                .toList()));
+    steps.add(begun.apply(moment));
+  }
+
+  private Looked looked(Moment moment, Look look) {
+    return new Looked(look.check(), look.answer(), look.assumed(), meaning(moment, look.event()));
   }
 
   private Optional<Meaning> meaning(Moment moment, long number) {
@@ -118,7 +110,7 @@ final class Transcript {
   List<Ranked> ranking(Moment moment) {
     return Interview.ranking(moment, base).stream()
         .filter(r -> r.chance() >= LEAST)
-        .map(r -> new Ranked(r.cause().id(), Rounded.chance(r.chance())))
+        .map(r -> new Ranked(r.cause().id(), ResultNumbers.chance(r.chance())))
         .toList();
   }
 

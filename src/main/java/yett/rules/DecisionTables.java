@@ -18,51 +18,6 @@ public final class DecisionTables {
   /** The kind of problem when two rows give two ranges for one reading at one gate. */
   public static final String CLASH = "table-clash";
 
-  /** Of the rules for rows, which stand in no file of a rule base. */
-  static final String PACKAGE = "yett.rules.tables";
-
-  /** One rule for all rows of a kind, whatever they say. */
-  static final String RULES =
-      """
-      package yett.rules.tables
-
-      import java.util.Set
-      import yett.rules.Conclusion.Contradiction
-      import yett.rules.Conclusion.Odds
-      import yett.rules.Fact
-      import yett.rules.Fact.Given
-      import yett.rules.Row.Exclusion
-      import yett.rules.Row.MovedOdds
-      import yett.rules.Row.UsualRange
-
-      rule "a row of a table gives a usual range"
-      when
-        $row : UsualRange()
-        Set($row.speaks(this)) from accumulate(Fact($row.concerns(this), $fact : this), collectSet($fact))
-      then
-        insertLogical($row.expectation());
-      end
-
-      rule "a row of a table moves the odds"
-      when
-        $row : MovedOdds()
-        Set($row.speaks(this)) from accumulate(Fact($row.concerns(this), $fact : this), collectSet($fact))
-        $odds : Odds() from $row.odds()
-      then
-        insertLogical($odds);
-      end
-
-      rule "a row of a table names two answers that cannot both be right"
-      when
-        $row : Exclusion()
-        Set($row.speaks(this)) from accumulate(Fact($row.concerns(this), $fact : this), collectSet($fact))
-        $one : Given($row.one(this), $epoch : epoch)
-        $other : Given(epoch == $epoch, $row.other(this))
-      then
-        insertLogical(Contradiction.between($one, $other, $row.reason()));
-      end
-      """;
-
   /** Rows of all tables together, each of which is held against each. */
   private static final int MOST_ROWS = 3_000;
 

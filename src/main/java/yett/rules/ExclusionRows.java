@@ -24,7 +24,7 @@ final class ExclusionRows implements RowKind {
   }
 
   @Override
-  public Optional<Row> row(Cells cells, Grounds grounds, Reason reason) {
+  public Optional<Row> row(RowCells cells, Grounds grounds, Reason reason) {
     Optional<Answers> first = answers(cells, "first");
     Optional<Answers> second = answers(cells, "second");
     if (first.isEmpty() || second.isEmpty()) {
@@ -33,7 +33,7 @@ final class ExclusionRows implements RowKind {
     return Optional.of(new Exclusion(first.get(), second.get(), grounds, reason));
   }
 
-  private static Optional<Answers> answers(Cells cells, String which) {
+  private static Optional<Answers> answers(RowCells cells, String which) {
     List<String> ids = TableConditions.alternatives(cells.text(which + CHECK)).toList();
     Set<Accepted> accepted = new HashSet<>();
     for (String id : ids) {

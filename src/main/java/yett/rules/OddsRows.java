@@ -30,13 +30,13 @@ final class OddsRows implements RowKind {
   }
 
   @Override
-  public Optional<Row> row(Cells cells, Grounds grounds, Reason reason) {
+  public Optional<Row> row(RowCells cells, Grounds grounds, Reason reason) {
     return cells
         .parsed(ODDS, text -> factors(text, cells))
         .map(factors -> new MovedOdds(factors, grounds, reason));
   }
 
-  private static Map<String, Double> factors(String cell, Cells cells) {
+  private static Map<String, Double> factors(String cell, RowCells cells) {
     Map<String, Double> factors = new LinkedHashMap<>();
     for (String part : cell.split(",")) {
       Matcher matcher = FACTOR.matcher(part.strip());

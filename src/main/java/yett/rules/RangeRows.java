@@ -17,7 +17,7 @@ final class RangeRows implements RowKind {
   }
 
   @Override
-  public Optional<Row> row(Cells cells, Grounds grounds, Reason reason) {
+  public Optional<Row> row(RowCells cells, Grounds grounds, Reason reason) {
     Optional<Check> check = cells.check(CHECK, cells.text(CHECK), true);
     if (check.isEmpty()) {
       return Optional.empty();
@@ -32,7 +32,7 @@ final class RangeRows implements RowKind {
         new UsualRange(check.get().id(), low, high, cells.plain("how"), grounds, reason));
   }
 
-  private static double reading(Cells cells, String title, Measures measures) {
+  private static double reading(RowCells cells, String title, Measures measures) {
     return cells.parsed(title, text -> TableConditions.reading(measures, text)).orElse(0.0);
   }
 }

@@ -21,5 +21,5 @@ interface RowKind {
   }
 
   /** What a row says; nothing if a cell is wrong, or speaks of a card that is switched off. */
-  Optional<Row> row(Cells cells, Grounds grounds, Reason reason);
+  Optional<Row> row(RowCells cells, Grounds grounds, Reason reason);
 }

@@ -112,7 +112,7 @@ public final class RuleCache {
   /** All that the compiler sees: rule files as they are, and the program's own for tables. */
   static SortedMap<String, String> sources(RuleBase base) {
     SortedMap<String, String> sources = new TreeMap<>(base.rules());
-    sources.put("/tables.drl", DecisionTables.RULES); // no name in a rule base begins so
+    sources.put("/tables.drl", TableRules.TEXT); // no name in a rule base begins so
     return sources;
   }
 

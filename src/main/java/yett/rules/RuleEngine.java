@@ -39,7 +39,7 @@ public final class RuleEngine {
   public List<String> ruleNames() {
     Stream<String> compiled =
         rules.getKiePackages().stream()
-            .filter(p -> !p.getName().equals(DecisionTables.PACKAGE))
+            .filter(p -> !p.getName().equals(TableRules.PACKAGE))
             .map(KiePackage::getRules)
             .flatMap(Collection::stream)
             .map(Rule::getName);

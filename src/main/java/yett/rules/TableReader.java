@@ -90,7 +90,7 @@ final class TableReader {
         .forEach(c -> cells(row).problem(c, "the column \"" + c + "\" is missing", "Add it."));
   }
 
-  private void condition(String title, Cells heading) {
+  private void condition(String title, RowCells heading) {
     String id = title.substring(IF.length()).strip();
     SiteQuestion question = base.siteQuestions().get(id);
     if (question == null) {
@@ -103,13 +103,13 @@ final class TableReader {
     }
   }
 
-  private Cells cells(int row) {
-    return new Cells(file, sheet, row, columns, base, problems);
+  private RowCells cells(int row) {
+    return new RowCells(file, sheet, row, columns, base, problems);
   }
 
   private Optional<TableRow> row(int row) {
     int before = problems.size();
-    Cells cells = cells(row);
+    RowCells cells = cells(row);
     String name = cells.plain(RULE);
     if (!names.add(name)) {
       cells.problem(RULE, "there are two rules \"" + name + "\"", "Rename one.");
@@ -146,7 +146,7 @@ final class TableReader {
         .orElse("");
   }
 
-  private Map<SiteQuestion, Accepted> gates(Cells cells) {
+  private Map<SiteQuestion, Accepted> gates(RowCells cells) {
     Map<SiteQuestion, Accepted> gates = new LinkedHashMap<>();
     conditions.forEach(
         (question, title) -> {
@@ -159,7 +159,7 @@ final class TableReader {
     return gates;
   }
 
-  private List<Set<String>> happened(Cells cells) {
+  private List<Set<String>> happened(RowCells cells) {
     return cells.text(HAPPENED).isEmpty()
         ? List.of()
         : Stream.of(cells.text(HAPPENED).split("\\s+and\\s+"))
@@ -167,13 +167,13 @@ final class TableReader {
             .toList();
   }
 
-  private Set<String> notHappened(Cells cells) {
+  private Set<String> notHappened(RowCells cells) {
     return cells.text(NOT_HAPPENED).isEmpty()
         ? Set.of()
         : histories(cells, NOT_HAPPENED, cells.text(NOT_HAPPENED));
   }
 
-  private Set<String> histories(Cells cells, String title, String text) {
+  private Set<String> histories(RowCells cells, String title, String text) {
     Set<String> histories = new LinkedHashSet<>();
     TableConditions.alternatives(text).forEach(histories::add);
     Set<String> known = base.histories().keySet();

@@ -1,6 +1,5 @@
 package yett.saying;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,25 +16,15 @@ import yett.meaning.NoModelException;
  * it takes a second or two. May be used by several threads.
  */
 public final class Hearing {
-  /** How near two sentences are that have nothing to do with one another, about. */
-  private static final double STRANGE = 0.2;
-
   /** What the words count alone: names and headwords mean little as sentences. */
   private static final double NAMED = 0.5;
-
-  /** How much less a danger, or that all is well, fits a clause that denies something. */
-  private static final double DENIED = 0.25;
 
   private final RuleBase base;
   private final Map<String, Thing> byKey = new HashMap<>();
   private final Phrases phrases;
   private final Optional<Meanings> meanings;
+  private final Optional<SentenceMeanings> sentences;
   private final Calibration calibration;
-  private final List<Thing> owners = new ArrayList<>();
-  private final List<float[]> directions = new ArrayList<>();
-
-  /** Which of them say that there is danger or that all is well, and deny nothing. */
-  private final List<Boolean> affirmed = new ArrayList<>();
 
   /** What hears danger by the program's own cards alone; made when words come in. */
   private Hearing own;
@@ -61,13 +50,14 @@ public final class Hearing {
   private Hearing(RuleBase base, Optional<Meanings> meanings) {
     this.base = base;
     this.meanings = meanings;
+    this.sentences = meanings.map(SentenceMeanings::new);
     this.calibration = meanings.isPresent() ? Calibration.WITH_MEANINGS : Calibration.BY_WORDS;
     Map<String, List<String>> words = new LinkedHashMap<>();
     Sayable.of(base)
         .forEach(
             (thing, ways) -> {
               words(thing, ways.words(), words);
-              meanings.ifPresent(m -> directions(m, thing, ways.sentences()));
+              sentences.ifPresent(s -> s.add(thing, ways.sentences(), isDenied(thing)));
             });
     phrases = new Phrases(words, base.telephone().spoken().synonyms());
   }
@@ -80,14 +70,6 @@ public final class Hearing {
     } else {
       words.put(thing.key(), ways);
       byKey.put(thing.key(), thing);
-    }
-  }
-
-  private void directions(Meanings all, Thing thing, List<String> sentences) {
-    for (String sentence : sentences) {
-      owners.add(thing);
-      affirmed.add(isDenied(thing) && !Negation.in(sentence));
-      directions.add(all.of(sentence));
     }
   }
 
@@ -142,24 +124,10 @@ public final class Hearing {
       return byWords;
     }
     double meaning = calibration.meaning();
-    Map<Thing, Double> fits = byMeaning(clause);
+    Map<Thing, Double> fits = sentences.orElseThrow().fits(clause);
     fits.replaceAll((thing, fit) -> meaning * fit);
     byWords.forEach((thing, fit) -> fits.merge(thing, (1 - meaning) * fit, Double::sum));
     byWords.forEach((thing, fit) -> fits.merge(thing, NAMED * fit, Math::max));
     return fits;
-  }
-
-  private Map<Thing, Double> byMeaning(String clause) {
-    float[] said = meanings.orElseThrow().of(clause);
-    Map<Thing, Double> best = new HashMap<>();
-    boolean denies = Negation.in(clause);
-    for (int i = 0; i < directions.size(); i++) {
-      double near = (Meanings.nearness(said, directions.get(i)) - STRANGE) / (1 - STRANGE);
-      near -= denies && affirmed.get(i) ? DENIED : 0;
-      if (near > 0) {
-        best.merge(owners.get(i), near, Math::max);
-      }
-    }
-    return best;
   }
 }

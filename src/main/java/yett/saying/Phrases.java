@@ -61,9 +61,8 @@ public final class Phrases {
   /** When it was says nothing of what it was, and neither does a greeting. */
   private static final Pattern WHEN =
       Pattern.compile(
-          "\\b(last (night|week|month|year)|yesterday|today|this morning|lately|recently|now"
-              + "|a (few )?(days?|weeks?) ago|says?|seems?|think"
-              + "|good (morning|afternoon|evening))\\b");
+          "\\b(last (night|week|month|year)|yesterday|today|this morning|lately|recently|now|a (few"
+              + " )?(days?|weeks?) ago|says?|seems?|think|good (morning|afternoon|evening))\\b");
 
   private final Directory directory = new ByteBuffersDirectory();
   private final Analyzer analyzer;

@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import yett.knowledge.KnowledgeSource;
 import yett.knowledge.RuleBase;
-import yett.meaning.Directions;
 import yett.meaning.NoModelException;
+import yett.meaning.SentenceDirections;
 
 /** Works out the meanings of what the program's cards say, when the program is built. */
 public final class ShippedDirections {
@@ -16,6 +16,6 @@ public final class ShippedDirections {
    */
   public static void main(String[] arguments) throws IOException, NoModelException {
     RuleBase base = RuleBase.read(KnowledgeSource.folder(Path.of(arguments[0])));
-    Directions.write(Sayable.sentences(base), Path.of(arguments[1]));
+    SentenceDirections.write(Sayable.sentences(base), Path.of(arguments[1]));
   }
 }

@@ -16,15 +16,7 @@ import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 
 /** Which cards a change adds, takes away and alters, each by its name. */
-final class ChangedCards {
-  private final RuleBase before;
-  private final RuleBase now;
-
-  ChangedCards(RuleBase before, RuleBase now) {
-    this.before = before;
-    this.now = now;
-  }
-
+record ChangedCards(RuleBase before, RuleBase now) {
   /** Cards that only the later one has. */
   List<String> added() {
     return only(now, before);

@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
@@ -124,40 +123,10 @@ public final class Culprits {
             + " costs";
       }
     }
-    Set<String> few = least(recorded, all);
+    Set<String> few = new LeastSet(left -> rightWithout(recorded, left)).of(all);
     return few.size() == 1
         ? List.copyOf(few).get(0) + " costs"
         : String.join(", ", few) + " together cost";
-  }
-
-  /** A least set without which the case is right: halves, then smaller parts (delta debugging). */
-  private Set<String> least(RecordedCase recorded, Set<String> all) {
-    List<String> guilty = new ArrayList<>(all);
-    int parts = 2;
-    while (guilty.size() > 1) {
-      int size = (guilty.size() + parts - 1) / parts;
-      Optional<List<String>> smaller = Optional.empty();
-      for (int from = 0; from < guilty.size() && smaller.isEmpty(); from += size) {
-        int to = Math.min(guilty.size(), from + size);
-        List<String> part = guilty.subList(from, to);
-        List<String> rest = new ArrayList<>(guilty);
-        rest.removeAll(part);
-        if (rightWithout(recorded, new LinkedHashSet<>(part))) {
-          smaller = Optional.of(List.copyOf(part));
-        } else if (parts > 2 && rightWithout(recorded, new LinkedHashSet<>(rest))) {
-          smaller = Optional.of(rest);
-        }
-      }
-      if (smaller.isPresent()) {
-        guilty = new ArrayList<>(smaller.get());
-        parts = 2;
-      } else if (size == 1) {
-        break;
-      } else {
-        parts = Math.min(guilty.size(), 2 * parts);
-      }
-    }
-    return new LinkedHashSet<>(guilty);
   }
 
   private boolean rightWithout(RecordedCase recorded, Set<String> cards) {

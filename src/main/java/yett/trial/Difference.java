@@ -70,7 +70,7 @@ public record Difference(
     outcome.addAll(first(before, now));
     outcome.addAll(word("repairs", list(before.repairs()), list(now.repairs())));
     List<String> words = new ArrayList<>(outcome);
-    words.addAll(TakenOver.words(before, now, fresh));
+    words.addAll(NewFirstCause.words(before, now, fresh));
     words.addAll(path(before.path(), now.path()));
     words.addAll(minutes(before.minutes(), now.minutes()));
     Turn turn = turn(before.right(), now.right());

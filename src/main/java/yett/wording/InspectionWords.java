@@ -165,7 +165,7 @@ public final class InspectionWords {
   /** One line of what was made of it, with the reason. */
   public String line(Inspection.Result result) {
     List<String> parts = new ArrayList<>();
-    UsualRange.of(moment, result.check()).ifPresent(u -> parts.add("usual " + u));
+    UsualRangeWords.of(moment, result.check()).ifPresent(u -> parts.add("usual " + u));
     baseline(result.check()).ifPresent(b -> parts.add("baseline " + b));
     trends.sure(result.check()).ifPresent(parts::add);
     result.words().forEach(parts::add);

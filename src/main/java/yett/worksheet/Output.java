@@ -45,7 +45,7 @@ public record Output(
           Optional.of(unit),
           values -> true,
           values -> worked.toCanonical(rounded(formula.applyAsDouble(values))),
-          values -> Tell.told(values.of(id), unit));
+          values -> NumberWords.told(values.of(id), unit));
     }
 
     private static double rounded(double value) {
@@ -76,13 +76,13 @@ public record Output(
 
   /** The US customary unit, the same where that system has no other. */
   public Optional<Unit> customary() {
-    return unit.map(Tell::customary);
+    return unit.map(NumberWords::customary);
   }
 
   /** A value in the canonical unit in both systems, or in one where they do not differ. */
   public String show(double canonical) {
     Unit metric = unit.orElseThrow();
-    Unit customary = Tell.customary(metric);
+    Unit customary = NumberWords.customary(metric);
     String shown = metric.quantity().show(canonical, metric);
     return customary == metric
         ? shown

@@ -113,7 +113,7 @@ public final class Values {
     Given given = given(id);
     return given.input().kind() == Input.Kind.CHOICE
         ? given.choice().words()
-        : Tell.told(of(id), unit(id));
+        : NumberWords.told(of(id), unit(id));
   }
 
   /** An input in the unit in which it was typed. */
@@ -160,7 +160,7 @@ public final class Values {
 
   /** The standard uncertainty of a result, as it stands in a sentence. */
   String uncertainty(String id) {
-    return Tell.told(uncertainties.get(id) / unit(id).differenceToCanonical(1), unit(id));
+    return NumberWords.told(uncertainties.get(id) / unit(id).differenceToCanonical(1), unit(id));
   }
 
   private Unit unit(String id) {

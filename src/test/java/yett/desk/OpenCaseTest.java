@@ -94,12 +94,12 @@ class OpenCaseTest {
         var ben = open("b", Role.CALLER)) {
       ada.record(NOBODY, LIT);
 
-      Recorded recorded = ben.record(SLAP);
+      EntryOutcome recorded = ben.record(SLAP);
 
       assertThat(recorded.theirs()).extracting(e -> e.event()).containsExactly(NOBODY, LIT);
       assertThat(stored()).containsExactly(NOBODY, LIT, SLAP);
       assertThat(ben.moment().entries()).hasSize(4);
-      Recorded next = ada.record(new Event.Noted("gull on the beam"));
+      EntryOutcome next = ada.record(new Event.Noted("gull on the beam"));
       assertThat(next.theirs()).extracting(e -> e.event()).containsExactly(SLAP);
       assertThat(stored()).hasSize(4);
     }
@@ -111,7 +111,7 @@ class OpenCaseTest {
         var ben = open("b", Role.CALLER)) {
       ada.record(LIT);
 
-      Recorded recorded = ben.record(DARK);
+      EntryOutcome recorded = ben.record(DARK);
 
       assertThat(recorded.clashes()).hasSize(1);
       assertThat(ben.moment().state().latest("display-lit").orElseThrow().answer())
@@ -126,15 +126,15 @@ class OpenCaseTest {
     try (var ben = open("b", Role.CALLER)) {
       ben.record(NOBODY);
       SERVER.crash();
-      Recorded first = ben.record(LIT);
-      Recorded second = ben.record(SLAP);
+      EntryOutcome first = ben.record(LIT);
+      EntryOutcome second = ben.record(SLAP);
       assertThat(first.lost()).isPresent();
       assertThat(second.lost()).isEmpty(); // told once
       assertThat(second.waiting()).isEqualTo(2);
       assertThat(ben.moment().state().answers()).hasSize(3);
       SERVER.start();
 
-      Recorded third = ben.record(new Event.Noted("rain"));
+      EntryOutcome third = ben.record(new Event.Noted("rain"));
 
       assertThat(third.delivered()).isEqualTo(2);
       assertThat(stored()).containsExactly(NOBODY, LIT, SLAP, new Event.Noted("rain"));
@@ -172,7 +172,7 @@ class OpenCaseTest {
       SERVER.start();
       ada.record(NOBODY, LIT);
 
-      Recorded recorded = ben.deliver();
+      EntryOutcome recorded = ben.deliver();
 
       assertThat(recorded.theirs()).hasSize(2);
       assertThat(recorded.clashes()).hasSize(1);

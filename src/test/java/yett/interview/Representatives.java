@@ -30,6 +30,7 @@ import yett.rules.Judge;
 import yett.rules.Judgement;
 import yett.rules.RuleCache;
 import yett.rules.RuleEngine;
+import yett.testing.Repairs;
 
 /**
  * The cards that stand for all others where safety is concerned. Two checks, two repairs or two
@@ -500,21 +501,7 @@ final class Representatives {
   }
 
   private static Repair copy(Repair r, String id, List<String> entails) {
-    return new Repair(
-        id,
-        r.name(),
-        r.steps(),
-        r.removes(),
-        r.minutes(),
-        r.parts(),
-        r.needs(),
-        r.who(),
-        r.hazards(),
-        r.measureFirst(),
-        entails,
-        r.proofs(),
-        Map.of(),
-        r.source());
+    return Repairs.like(r, id, entails, Map.of());
   }
 
   @Override

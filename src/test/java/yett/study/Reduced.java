@@ -13,6 +13,7 @@ import yett.knowledge.Check;
 import yett.knowledge.History;
 import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
+import yett.testing.Repairs;
 
 /** A rule base as it would be if somebody had never written the card of a cause. */
 final class Reduced {
@@ -101,20 +102,7 @@ final class Reduced {
   }
 
   private static Repair entailing(Repair r, List<String> gone) {
-    return new Repair(
-        r.id(),
-        r.name(),
-        r.steps(),
-        r.removes(),
-        r.minutes(),
-        r.parts(),
-        r.needs(),
-        r.who(),
-        r.hazards(),
-        r.measureFirst(),
-        r.entails().stream().filter(e -> !gone.contains(e)).toList(),
-        r.proofs(),
-        r.onlyIf(),
-        r.source());
+    List<String> entails = r.entails().stream().filter(e -> !gone.contains(e)).toList();
+    return Repairs.like(r, r.id(), entails, r.onlyIf());
   }
 }

@@ -27,4 +27,24 @@ public final class Repairs {
         Map.of(),
         "test");
   }
+
+  /** The same repair under an id, which entails something else and is done at such gates. */
+  public static Repair like(
+      Repair repair, String id, List<String> entails, Map<String, List<String>> onlyIf) {
+    return new Repair(
+        id,
+        repair.name(),
+        repair.steps(),
+        repair.removes(),
+        repair.minutes(),
+        repair.parts(),
+        repair.needs(),
+        repair.who(),
+        repair.hazards(),
+        repair.measureFirst(),
+        entails,
+        repair.proofs(),
+        onlyIf,
+        repair.source());
+  }
 }

@@ -3,8 +3,6 @@ package yett.command.calculate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.annotation.Arguments;
@@ -29,9 +27,6 @@ import yett.worksheet.catalogue.Catalogue;
 
 /** {@code calculate}: the arithmetic of the trade for the numbers of one gate. */
 public final class CalculateCommands implements JsonErrors {
-  private static final Pattern INPUT =
-      Pattern.compile("([A-Za-z][A-Za-z0-9-]*)=(.*)", Pattern.DOTALL);
-
   private static final String CALCULATE =
       "Usage: calculate [NAME [INPUT=VALUE ...]] [--json]. Without a name it lists the"
           + " calculations; with only a name it asks for each input. A VALUE carries its unit,"
@@ -59,7 +54,7 @@ public final class CalculateCommands implements JsonErrors {
                   "inputs, results, uncertainty, formula and source, or what is wrong, as JSON")
           boolean json) {
     try {
-      calculate(Order.of(words), json);
+      calculate(CalculationOrder.of(words), json);
     } catch (CalculationRefused e) {
       if (!json) {
         throw e;
@@ -74,9 +69,9 @@ public final class CalculateCommands implements JsonErrors {
     output.json(CalculationJson.of(CalculationRefused.whole(Optional.empty(), wrong.getMessage())));
   }
 
-  private void calculate(Order order, boolean json) {
-    if (order.name.isEmpty()) {
-      if (!order.inputs.isEmpty()) {
+  private void calculate(CalculationOrder order, boolean json) {
+    if (order.name().isEmpty()) {
+      if (!order.inputs().isEmpty()) {
         throw CalculationRefused.whole(Optional.empty(), "Which calculation? " + CALCULATE);
       }
       if (json) {
@@ -86,7 +81,7 @@ public final class CalculateCommands implements JsonErrors {
       }
       return;
     }
-    Worksheet sheet = sheet(order.name);
+    Worksheet sheet = sheet(order.name());
     Optional<Solution> solution = solve(sheet, order, json);
     solution.ifPresent(
         s -> {
@@ -99,14 +94,14 @@ public final class CalculateCommands implements JsonErrors {
   }
 
   /** Empty if the person left before all was asked. */
-  private Optional<Solution> solve(Worksheet sheet, Order order, boolean json) {
+  private Optional<Solution> solve(Worksheet sheet, CalculationOrder order, boolean json) {
     Filling filling = new Filling(sheet);
     List<CalculationRefused.Problem> problems = new ArrayList<>();
-    for (Order.Typed typed : order.inputs) {
+    for (CalculationOrder.Typed typed : order.inputs()) {
       try {
-        filling.add(typed.name, typed.value);
+        filling.add(typed.name(), typed.value());
       } catch (InputException e) {
-        problems.add(new CalculationRefused.Problem(Optional.of(typed.name), e.getMessage()));
+        problems.add(new CalculationRefused.Problem(Optional.of(typed.name()), e.getMessage()));
       }
     }
     Optional<String> name = Optional.of(sheet.id());
@@ -115,7 +110,7 @@ public final class CalculateCommands implements JsonErrors {
           problems.stream().map(CalculationRefused.Problem::text).collect(Collectors.joining("\n"));
       throw new CalculationRefused(name, all, problems);
     }
-    boolean asks = order.inputs.isEmpty() || !filling.missing().isEmpty();
+    boolean asks = order.inputs().isEmpty() || !filling.missing().isEmpty();
     try {
       if (asks && console.interactive() && !json) {
         return new CalculationForm(console, sheet, filling).fill();
@@ -134,8 +129,7 @@ public final class CalculateCommands implements JsonErrors {
 
   private static CalculationRefused.Problem missing(Input input) {
     return new CalculationRefused.Problem(
-        Optional.of(input.id()),
-        input.id() + " is missing: " + CalculationViews.described(input) + ".");
+        Optional.of(input.id()), input.id() + " is missing: " + InputViews.described(input) + ".");
   }
 
   private static Worksheet sheet(String name) {
@@ -144,9 +138,9 @@ public final class CalculateCommands implements JsonErrors {
             () ->
                 CalculationRefused.whole(
                     Optional.empty(),
-                    "There is no calculation \""
-                        + Words.shortened(name)
-                        + "\". "
+                    "There is no calculation "
+                        + Words.quoted(name)
+                        + ". "
                         + Names.advice(
                             name.replace(' ', '-'),
                             Catalogue.all().stream().map(Worksheet::id).toList())
@@ -164,36 +158,5 @@ public final class CalculateCommands implements JsonErrors {
         about.isEmpty()
             ? CommandHelp.of("calculate", about, context.commandRegistry())
             : CalculationViews.about(sheet(String.join(" ", about))));
-  }
-
-  /** The words of the command: a name, then inputs, each up to the next equals sign. */
-  private record Order(String name, List<Typed> inputs) {
-    record Typed(String name, String value) {}
-
-    static Order of(List<String> words) {
-      List<String> name = new ArrayList<>();
-      List<Typed> inputs = new ArrayList<>();
-      for (String word : words) {
-        Matcher input = INPUT.matcher(word);
-        if (input.matches()) {
-          inputs.add(new Typed(input.group(1), input.group(2)));
-        } else if (inputs.isEmpty()) {
-          name.add(word);
-        } else {
-          Typed last = inputs.remove(inputs.size() - 1);
-          inputs.add(new Typed(last.name, last.value + " " + word));
-        }
-      }
-      return new Order(
-          String.join(" ", name),
-          inputs.stream().map(i -> new Typed(i.name, unquoted(i.value.strip()))).toList());
-    }
-
-    /** Within the program's own prompt, quotes behind the equals sign stay part of the word. */
-    private static String unquoted(String value) {
-      return value.length() > 1 && value.startsWith("\"") && value.endsWith("\"")
-          ? value.substring(1, value.length() - 1)
-          : value;
-    }
   }
 }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import yett.command.common.Prompt;
-import yett.console.Block;
 import yett.console.Console;
 import yett.worksheet.Choice;
 import yett.worksheet.Filling;
@@ -34,7 +33,7 @@ public final class CalculationForm {
     while (at < open.size()) {
       Optional<Integer> next = ask(at);
       if (next.isEmpty()) {
-        console.show(Block.paragraph("Nothing was calculated."));
+        console.say("Nothing was calculated.");
         return Optional.empty();
       }
       at = next.get();
@@ -53,7 +52,7 @@ public final class CalculationForm {
     try {
       return Optional.of(filling.solve());
     } catch (InputException e) {
-      console.show(Block.paragraph(e.getMessage() + " Give the inputs again."));
+      console.say(e.getMessage() + " Give the inputs again.");
       return Optional.empty();
     }
   }
@@ -61,7 +60,7 @@ public final class CalculationForm {
   /** The position to go on with; empty to leave. */
   private Optional<Integer> ask(int at) {
     Input input = open.get(at);
-    console.show(CalculationViews.question(input, at + 1, open.size()));
+    console.show(InputViews.question(input, at + 1, open.size()));
     while (true) {
       Optional<String> line =
           Prompt.withLeave(console)
@@ -80,14 +79,14 @@ public final class CalculationForm {
             filling.clear(input);
             return Optional.of(at + 1);
           }
-          console.show(Block.paragraph("This input has no usual value. " + hint(input)));
+          console.say("This input has no usual value. " + hint(input));
         }
         default -> {
           try {
             filling.put(input, text);
             return Optional.of(at + 1);
           } catch (InputException e) {
-            console.show(Block.paragraph(e.getMessage()));
+            console.say(e.getMessage());
           }
         }
       }
@@ -96,7 +95,7 @@ public final class CalculationForm {
 
   private static String hint(Input input) {
     return switch (input.kind()) {
-      case READING -> "Type a number" + CalculationViews.inUnit(input) + ".";
+      case READING -> "Type a number" + InputViews.inUnit(input) + ".";
       case WHOLE -> "Type a whole number.";
       case CHOICE -> "Type one of the choices.";
       case FILE -> "Type the name of a file.";

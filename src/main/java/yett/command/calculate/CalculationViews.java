@@ -8,7 +8,6 @@ import yett.console.Block;
 import yett.console.SignalWord;
 import yett.console.Text;
 import yett.wording.Wording;
-import yett.worksheet.Choice;
 import yett.worksheet.Input;
 import yett.worksheet.Note;
 import yett.worksheet.Output;
@@ -19,9 +18,6 @@ import yett.worksheet.catalogue.Catalogue;
 
 /** Calculations as text. */
 public final class CalculationViews {
-  /** Longer lists of choices are set in one paragraph. */
-  private static final int SHORT_LIST = 8;
-
   private CalculationViews() {}
 
   public static List<Block> list() {
@@ -47,7 +43,8 @@ public final class CalculationViews {
     blocks.add(Block.heading(Wording.capital(sheet.title())));
     sheet.notes().forEach(note -> blocks.add(signal(note)));
     blocks.add(
-        new Block.Rows(sheet.inputs().stream().map(i -> Block.row(i.id(), described(i))).toList()));
+        new Block.Rows(
+            sheet.inputs().stream().map(i -> Block.row(i.id(), InputViews.described(i))).toList()));
     blocks.add(Block.heading("It tells"));
     blocks.add(
         new Block.Rows(
@@ -58,28 +55,9 @@ public final class CalculationViews {
     return blocks;
   }
 
-  public static String described(Input input) {
-    String usual =
-        input
-            .usual()
-            .map(u -> "; usually " + u)
-            .orElse(input.optional() ? "; may be left out" : "");
-    String choices =
-        input.choices().isEmpty()
-            ? ""
-            : ": " + input.choices().stream().map(Choice::id).collect(Collectors.joining(", "));
-    String range = input.inWords(input.possible()).map(r -> "; " + r).orElse("");
-    return input.words() + inUnit(input) + choices + range + usual;
-  }
-
   public static String described(Output output) {
     return output.words()
         + output.unit().map(u -> u.symbol().isEmpty() ? "" : ", in " + u.symbol()).orElse("");
-  }
-
-  /** {@code , in V} or nothing. */
-  public static String inUnit(Input input) {
-    return input.unit().symbol().isEmpty() ? "" : ", in " + input.unit().symbol();
   }
 
   private static String example(Worksheet sheet) {
@@ -87,17 +65,8 @@ public final class CalculationViews {
         + sheet.id()
         + sheet.inputs().stream()
             .filter(Input::needed)
-            .map(i -> " " + i.id() + "=" + placeholder(i))
+            .map(i -> " " + i.id() + "=" + InputViews.placeholder(i))
             .collect(Collectors.joining());
-  }
-
-  private static String placeholder(Input input) {
-    return switch (input.kind()) {
-      case READING -> "\"… " + input.unit().symbol() + "\"";
-      case WHOLE -> "…";
-      case CHOICE -> input.choices().get(0).id();
-      case FILE -> "curve.csv";
-    };
   }
 
   /** What to type where nobody can be asked. */
@@ -107,7 +76,14 @@ public final class CalculationViews {
         + missing.stream().map(Input::id).collect(Collectors.joining(", "))
         + ".\n"
         + missing.stream()
-            .map(i -> "  " + i.id() + "=" + placeholder(i) + "  " + described(i))
+            .map(
+                i ->
+                    "  "
+                        + i.id()
+                        + "="
+                        + InputViews.placeholder(i)
+                        + "  "
+                        + InputViews.described(i))
             .collect(Collectors.joining("\n"))
         + "\nhelp calculate "
         + sheet.id()
@@ -123,41 +99,6 @@ public final class CalculationViews {
             "A bare number takes the unit asked for; limits of error may follow, as in 24.3 V +-"
                 + " 0.2 V. Enter takes what is usual; back, ? and quit work at every prompt."));
     return blocks;
-  }
-
-  public static List<Block> question(Input input, int number, int of) {
-    List<Block> blocks = new ArrayList<>();
-    String usual =
-        input
-            .usual()
-            .map(u -> " Usually " + u + ".")
-            .orElse(input.optional() ? " Enter leaves it out." : "");
-    String range = input.inWords(input.possible()).map(r -> " Possible: " + r + ".").orElse("");
-    blocks.add(Block.blank());
-    blocks.add(
-        Block.paragraph(
-            Text.strong(
-                    number
-                        + " of "
-                        + of
-                        + ": "
-                        + Wording.capital(input.words())
-                        + inUnit(input)
-                        + ".")
-                .and(range + usual)));
-    if (!input.choices().isEmpty()) {
-      blocks.add(choices(input));
-    }
-    return blocks;
-  }
-
-  private static Block choices(Input input) {
-    return input.choices().size() <= SHORT_LIST
-        ? new Block.Rows(input.choices().stream().map(c -> Block.row(c.id(), c.words())).toList())
-        : Block.paragraph(
-            input.choices().stream()
-                .map(c -> c.words().replace(' ', '\u00a0'))
-                .collect(Collectors.joining(", ")));
   }
 
   public static List<Block> solution(Solution solution) {

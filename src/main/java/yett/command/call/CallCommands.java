@@ -6,7 +6,6 @@ import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import org.springframework.shell.core.command.annotation.Option;
 import yett.casebook.CaseId;
-import yett.casebook.Person;
 import yett.command.common.Completions;
 import yett.command.common.UsageException;
 import yett.command.diagnose.NewCase;
@@ -47,24 +46,19 @@ public record CallCommands(Desk desk, Console console, StandardStreams output) {
   public void dispatch(
       @Arguments List<String> words,
       @Option(longName = "json", description = "JSON instead of Markdown") boolean json) {
-    if (words.size() != 1) {
-      throw new UsageException(DISPATCH);
-    }
+    UsageException.when(words.size() != 1, DISPATCH);
     desk.tend(() -> print(words.get(0), json));
   }
 
   private void print(String typed, boolean json) {
     CaseId id = desk.casebook().find(typed);
     try (OpenCase open = desk.open(id, Role.CALLER)) {
-      String gate = open.gate();
       DispatchSheet sheet =
-          new Dispatcher(desk.expertise(), ZoneId.systemDefault(), desk.van())
-              .sheet(
-                  open.moment(),
-                  desk.isAway() ? id + " of this computer" : id.toString(),
-                  gate,
-                  open.caller().map(Person::name),
-                  open.caller().map(Person::phone));
+          SendScreen.sheet(
+              new Dispatcher(desk.expertise(), ZoneId.systemDefault(), desk.van()),
+              open,
+              open.moment(),
+              desk.isAway() ? id + " of this computer" : id.toString());
       if (json) {
         output.json(DispatchJson.write(sheet));
       } else {

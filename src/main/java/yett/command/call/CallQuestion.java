@@ -3,10 +3,12 @@ package yett.command.call;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import yett.command.common.HeardAnswer;
 import yett.command.common.Words;
 import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.RareAnswer;
 import yett.command.diagnose.Sitting;
+import yett.command.diagnose.WorksAgain;
 import yett.console.Block;
 import yett.console.Text;
 import yett.interview.Answer;
@@ -37,7 +39,7 @@ final class CallQuestion {
       Optional<Answer> answer = answer(check, line);
       if (answer.isEmpty()) {
         if (!wishes.grant(line) && !wishes.volunteered().hear(line)) {
-          sitting.say(Words.answer(check, line).complaint());
+          sitting.say(HeardAnswer.to(check, line).complaint());
         }
       } else if (new RareAnswer(sitting).isMeant(moment, check, answer.get())) {
         take(check, answer.get(), moment);
@@ -69,7 +71,7 @@ final class CallQuestion {
     sitting.moment().judgement().remarks().stream()
         .filter(r -> !moment.judgement().remarks().contains(r))
         .forEach(r -> sitting.say("Note: " + r.text()));
-    if (answer.choice().filter(o -> wishes.end().isIt(check, o)).isPresent()) {
+    if (answer.choice().filter(o -> new WorksAgain(sitting).isIt(check, o)).isPresent()) {
       wishes.end().worksAgain(Optional.empty());
     }
   }
@@ -84,6 +86,6 @@ final class CallQuestion {
     }
     return wish.isPresent() || wishes.volunteered().isElsewhere(check, line)
         ? Optional.empty()
-        : Words.answer(check, line).answer();
+        : HeardAnswer.to(check, line).answer();
   }
 }

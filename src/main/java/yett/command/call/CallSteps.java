@@ -14,17 +14,9 @@ import yett.interview.Event;
 import yett.interview.Step;
 
 /** What a caller does, told to them step by step. */
-final class CallSteps {
+record CallSteps(Sitting sitting, Questions questions) {
   /** The place of the last word that says that a step is done. */
   private static final int DONE = 4;
-
-  private final Sitting sitting;
-  private final Questions questions;
-
-  CallSteps(Sitting sitting, Questions questions) {
-    this.sitting = sitting;
-    this.questions = questions;
-  }
 
   void makeSafe(Step.MakeSafe step) {
     List<Block> blocks = new ArrayList<>();

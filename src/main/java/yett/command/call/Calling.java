@@ -9,6 +9,7 @@ import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.Questions;
 import yett.command.diagnose.SaidBesides;
 import yett.command.diagnose.Sitting;
+import yett.command.diagnose.WorksAgain;
 import yett.interview.Ending;
 import yett.interview.Event;
 import yett.interview.Moment;
@@ -46,7 +47,7 @@ public final class Calling {
     this.complaints = new ComplaintChoice(sitting, wishes, questions);
     this.circumstances = new Circumstances(sitting, questions);
     this.question = new CallQuestion(sitting, wishes);
-    this.besides = new SaidBesides(sitting, questions, wishes.end()::tellsOfIt);
+    this.besides = new SaidBesides(sitting, questions, new WorksAgain(sitting)::tellsOfIt);
     this.knownSite = knownSite;
   }
 

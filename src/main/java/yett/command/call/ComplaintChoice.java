@@ -18,18 +18,8 @@ import yett.knowledge.Check;
 import yett.saying.Sayings;
 
 /** What the caller complains of: what their words most probably mean, for them to confirm. */
-final class ComplaintChoice {
+record ComplaintChoice(Sitting sitting, PromptRequests wishes, Questions questions) {
   private static final int OFFERED = 5;
-
-  private final Sitting sitting;
-  private final PromptRequests wishes;
-  private final Questions questions;
-
-  ComplaintChoice(Sitting sitting, PromptRequests wishes, Questions questions) {
-    this.sitting = sitting;
-    this.wishes = wishes;
-    this.questions = questions;
-  }
 
   /** Offers what was understood; any other line is heard as further words of the caller. */
   void ask(Step.AskComplaints step) {

@@ -28,9 +28,8 @@ final class Due {
   /** An hour alone is only one beside a word that says so: "van 12" is none. */
   private static final Pattern HOUR =
       Pattern.compile(
-          "\\b(?:(?:at|by|around|about|before|until|tomorrow|today|tonight|[a-z]+day|morning"
-              + "|afternoon|evening) (\\d{1,2})(?![\\d:.])(?: ?(am|pm|oclock))?"
-              + "|(\\d{1,2}) ?(am|pm|oclock))\\b");
+          "\\b(?:(?:at|by|around|about|before|until|tomorrow|today|tonight|[a-z]+day|morning|afternoon|evening)"
+              + " (\\d{1,2})(?![\\d:.])(?: ?(am|pm|oclock))?|(\\d{1,2}) ?(am|pm|oclock))\\b");
 
   private static final Pattern PART =
       Pattern.compile("\\b(morning|noon|afternoon|evening|tonight)\\b");

@@ -47,7 +47,7 @@ public record QueueCommands(Desk desk, Console console) {
     Instant now = desk.clock().instant();
     List<CallQueue.Call> calls = CallQueue.of(desk.casebook(), desk.base(), ZoneId.systemDefault());
     if (calls.isEmpty()) {
-      console.show(Block.paragraph("No call is open."));
+      console.say("No call is open.");
       return;
     }
     console.show(
@@ -64,11 +64,10 @@ public record QueueCommands(Desk desk, Console console) {
     if (!words.isEmpty()) {
       desk.callAgent(String.join(" ", words).strip());
     }
-    console.show(
-        Block.paragraph(
-            desk.agent()
-                .map(a -> "At this computer: " + a + ".")
-                .orElse("Nobody has said who works here. " + AGENT)));
+    console.say(
+        desk.agent()
+            .map(a -> "At this computer: " + a + ".")
+            .orElse("Nobody has said who works here. " + AGENT));
   }
 
   @Command(
@@ -98,9 +97,7 @@ public record QueueCommands(Desk desk, Console console) {
       help = NOTE,
       completionProvider = Completions.CASES)
   public void note(@Arguments List<String> words) {
-    if (words.size() < 2) {
-      throw new UsageException(NOTE);
-    }
+    UsageException.when(words.size() < 2, NOTE);
     record(words.get(0), new Event.Noted(rest(words)), "noted");
   }
 
@@ -110,9 +107,7 @@ public record QueueCommands(Desk desk, Console console) {
       help = BACK,
       completionProvider = Completions.CASES)
   public void back(@Arguments List<String> words) {
-    if (words.size() < 2) {
-      throw new UsageException(BACK);
-    }
+    UsageException.when(words.size() < 2, BACK);
     if (due(rest(words)).isEmpty()) {
       throw new UsageException("No time was understood in \"" + rest(words) + "\". " + BACK);
     }
@@ -127,7 +122,7 @@ public record QueueCommands(Desk desk, Console console) {
   public void sent(@Arguments List<String> words) {
     tend(words, SENT, Tending.SENT, Optional.empty(), true);
     if (due(rest(words)).isEmpty()) {
-      console.show(Block.paragraph("No time was understood in it. " + SENT));
+      console.say("No time was understood in it. " + SENT);
     }
   }
 
@@ -151,9 +146,7 @@ public record QueueCommands(Desk desk, Console console) {
 
   private void tend(
       List<String> words, String usage, Tending what, Optional<String> agent, boolean needsWords) {
-    if (words.isEmpty() || needsWords && words.size() < 2) {
-      throw new UsageException(usage);
-    }
+    UsageException.when(words.isEmpty() || needsWords && words.size() < 2, usage);
     String said = agent.orElseGet(() -> rest(words));
     String due = due(said).map(Instant::toString).orElse("");
     Event.Tended tended = new Event.Tended(what, said, due);
@@ -181,7 +174,7 @@ public record QueueCommands(Desk desk, Console console) {
             "Case " + id + " is closed: " + open.moment().state().closed().get().words() + ".");
       }
       open.record(event);
-      console.show(Block.paragraph("Case " + id + ": " + words + "."));
+      console.say("Case " + id + ": " + words + ".");
     }
   }
 }

@@ -3,17 +3,20 @@ package yett.command.call;
 import java.util.Optional;
 import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.Sitting;
-import yett.command.diagnose.Unheard;
+import yett.command.diagnose.UnheardSentences;
+import yett.command.diagnose.WorksAgain;
 
 /** What the caller has said since that was looked at last: it may end the call. */
 final class SaidSince {
-  private final Unheard unheard;
+  private final UnheardSentences unheard;
   private final PromptRequests wishes;
+  private final WorksAgain worksAgain;
   private boolean again;
 
   SaidSince(Sitting sitting, PromptRequests wishes) {
-    this.unheard = new Unheard(sitting);
+    this.unheard = new UnheardSentences(sitting);
     this.wishes = wishes;
+    this.worksAgain = new WorksAgain(sitting);
   }
 
   /** What was said in an earlier call is known. */
@@ -28,7 +31,7 @@ final class SaidSince {
 
   /** Whether it says that it works again; then that was asked. */
   boolean endsIt() {
-    boolean ends = unheard.next().stream().anyMatch(wishes.end()::tellsOfIt);
+    boolean ends = unheard.next().stream().anyMatch(worksAgain::tellsOfIt);
     if (ends) {
       wishes.end().worksAgain(Optional.empty());
     }

@@ -13,13 +13,7 @@ import yett.interview.Tending;
 import yett.wording.CallWords;
 
 /** Whether who calls has called about another gate that still waits: the name may be the slip. */
-final class SameCaller {
-  private final Sitting sitting;
-
-  SameCaller(Sitting sitting) {
-    this.sitting = sitting;
-  }
-
+record SameCaller(Sitting sitting) {
   /**
    * The open case that the call is about, once the desk says so; then this one is closed as the
    * same. While there is danger nobody is asked, it is only told.

@@ -11,6 +11,7 @@ import yett.command.diagnose.Sitting;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.console.Text;
+import yett.desk.OpenCase;
 import yett.dispatch.DispatchSheet;
 import yett.dispatch.Dispatcher;
 import yett.interview.Chance;
@@ -42,7 +43,12 @@ final class SendScreen {
 
   void show(Step.HandOver step, Moment moment) {
     boolean emergency = step.ending() == Ending.MADE_SAFE;
-    DispatchSheet sheet = sheet(moment);
+    DispatchSheet sheet =
+        sheet(
+            new Dispatcher(sitting.open().interview().expertise(), ZoneId.systemDefault()),
+            sitting.open(),
+            moment,
+            sitting.open().id().toString());
     sitting.screen(blocks(step, moment, sheet, emergency));
     whoCalls.ask();
     if (whoCalls.isLeft() || whoCalls.goesOnIn().isPresent()) {
@@ -65,14 +71,13 @@ final class SendScreen {
     }
   }
 
-  private DispatchSheet sheet(Moment moment) {
-    return new Dispatcher(sitting.open().interview().expertise(), ZoneId.systemDefault())
-        .sheet(
-            moment,
-            sitting.open().id().toString(),
-            sitting.open().gate(),
-            sitting.open().caller().map(Person::name),
-            sitting.open().caller().map(Person::phone));
+  /**
+   * @param called what the case is called on the sheet
+   */
+  static DispatchSheet sheet(Dispatcher dispatcher, OpenCase open, Moment moment, String called) {
+    Optional<Person> caller = open.caller();
+    return dispatcher.sheet(
+        moment, called, open.gate(), caller.map(Person::name), caller.map(Person::phone));
   }
 
   private List<Block> blocks(

@@ -10,6 +10,7 @@ import yett.casebook.Person;
 import yett.command.common.Words;
 import yett.command.diagnose.PromptRequests;
 import yett.command.diagnose.Sitting;
+import yett.command.diagnose.WorksAgain;
 import yett.console.Block;
 import yett.interview.CallLog;
 import yett.interview.Event;
@@ -75,7 +76,7 @@ final class WhoCalls {
       } else if (line.length() > LONGEST) {
         sitting.say("At most " + LONGEST + " letters, please.");
       } else {
-        keep(Whoever.of(line));
+        keep(CallerDetails.of(line));
         same = new SameCaller(sitting).openCase();
         return;
       }
@@ -84,12 +85,12 @@ final class WhoCalls {
 
   /** Whether it is no name, but something that cannot wait. */
   private boolean tells(String line) {
-    return Whoever.of(line).phone().isEmpty()
-        && (wishes.end().tellsOfIt(line)
+    return CallerDetails.of(line).phone().isEmpty()
+        && (new WorksAgain(sitting).tellsOfIt(line)
             || !sitting.ears().tellings().hear(line).dangers().isEmpty());
   }
 
-  private void keep(Whoever who) {
+  private void keep(CallerDetails who) {
     List<String> kept = new ArrayList<>();
     try {
       if (!who.name().isEmpty() || !who.phone().isEmpty()) {

@@ -9,20 +9,14 @@ import yett.casebook.CarriedSite;
 import yett.casebook.CarryFile;
 import yett.casebook.Casebook;
 import yett.casebook.ImportedCase;
-import yett.casebook.StoredEvent;
 import yett.console.Block;
 import yett.console.Console;
 import yett.console.Progress;
 import yett.desk.Desk;
 import yett.desk.ImportCheck;
-import yett.desk.OpenCase;
-import yett.interview.Entry;
-import yett.wording.Wording;
 
 /** Takes in the cases that another casebook wrote to a file. */
 final class CaseImport implements CarryFile.Reader {
-
-  private static final int SHOWN = 6;
 
   private final Desk desk;
   private final Console console;
@@ -116,7 +110,8 @@ final class CaseImport implements CarryFile.Reader {
                     + own.id()
                     + "."));
       } else {
-        conflict(carried, taken);
+        conflicts = true;
+        blocks.addAll(new ConflictViews(desk.base()).of(carried, taken));
       }
     } else if (taken.outcome() == ImportedCase.Outcome.NEW) {
       fresh++;
@@ -133,65 +128,26 @@ final class CaseImport implements CarryFile.Reader {
     return !conflicts && left == 0 && read == told;
   }
 
-  private void conflict(CarriedCase carried, ImportedCase taken) {
-    conflicts = true;
-    long common = taken.here().get(0).seq() - 1;
-    blocks.add(Block.heading("Conflict: case " + taken.id()));
-    blocks.add(
-        Block.paragraph(
-            "It was continued both here and elsewhere after event "
-                + common
-                + ". It was left as it is here."));
-    blocks.add(Block.paragraph("Here:"));
-    blocks.add(Block.numbered(told(taken.here())));
-    blocks.add(Block.paragraph("In the file (there: " + carried.id() + "):"));
-    blocks.add(Block.numbered(told(taken.there())));
-    blocks.add(
-        Block.paragraph(
-            "Enter what is missing with: resume "
-                + taken.id()
-                + ". Or keep both versions: cases import FILE --apart."));
-  }
-
-  private List<String> told(List<StoredEvent> events) {
-    var wording = new Wording(desk.base());
-    List<String> lines = new ArrayList<>();
-    for (StoredEvent e : events.subList(0, Math.min(SHOWN, events.size()))) {
-      lines.add(e.by() + ": " + event(e, wording));
-    }
-    if (events.size() > SHOWN) {
-      lines.add((events.size() - SHOWN) + " more");
-    }
-    return lines;
-  }
-
-  /** Here may stand what a newer program wrote. */
-  private static String event(StoredEvent e, Wording wording) {
-    Entry entry = OpenCase.entries(List.of(e)).get(0);
-    return wording.event(entry.event());
-  }
-
   private void tell() {
     console.show(blocks);
-    console.show(
-        Block.paragraph(
-            read
-                + (read == 1 ? " case" : " cases")
-                + " read: "
-                + fresh
-                + " new, "
-                + continued
-                + " continued, "
-                + (left > 0 ? left + " left out, " : "")
-                + "the others unchanged."
-                + (left > 0
-                    ? " If what was left out was made with other cards, import it with those:"
-                        + " --knowledge FOLDER, or --add-on FOLDER."
-                    : "")
-                + (read < told
-                    ? " The first line says "
-                        + told
-                        + " cases: the file seems to be cut short. Export it again."
-                    : "")));
+    console.say(
+        read
+            + (read == 1 ? " case" : " cases")
+            + " read: "
+            + fresh
+            + " new, "
+            + continued
+            + " continued, "
+            + (left > 0 ? left + " left out, " : "")
+            + "the others unchanged."
+            + (left > 0
+                ? " If what was left out was made with other cards, import it with those:"
+                    + " --knowledge FOLDER, or --add-on FOLDER."
+                : "")
+            + (read < told
+                ? " The first line says "
+                    + told
+                    + " cases: the file seems to be cut short. Export it again."
+                : ""));
   }
 }

@@ -70,9 +70,8 @@ public record CaseSearchOptions(
             typed, all.stream().map(Cause::id).toList(), all.stream().map(Cause::name).toList());
     if (found.isEmpty() || typed.matches("\\d+")) {
       throw new UsageException(
-          "\""
-              + Words.shortened(typed)
-              + "\" is not a known cause. "
+          Words.quoted(typed)
+              + " is not a known cause. "
               + Names.advice(typed, all.stream().map(Cause::id).toList()));
     }
     return found.stream().map(i -> all.get(i).id()).collect(Collectors.toSet());
@@ -83,8 +82,7 @@ public record CaseSearchOptions(
       case "open" -> CaseStatus.OPEN;
       case "closed" -> CaseStatus.CLOSED;
       default ->
-          throw new UsageException(
-              "\"" + Words.shortened(typed) + "\" is not a state: use open or closed.");
+          throw new UsageException(Words.quoted(typed) + " is not a state: use open or closed.");
     };
   }
 
@@ -93,7 +91,7 @@ public record CaseSearchOptions(
       return LocalDate.parse(typed);
     } catch (DateTimeException e) {
       throw new UsageException(
-          "\"" + Words.shortened(typed) + "\" is not a date. Write year-month-day: 2026-11-25.");
+          Words.quoted(typed) + " is not a date. Write year-month-day: 2026-11-25.");
     }
   }
 

@@ -11,7 +11,6 @@ import yett.casebook.Finding;
 import yett.casebook.NewEvent;
 import yett.casebook.Repaired;
 import yett.command.common.Completions;
-import yett.console.Block;
 import yett.console.Console;
 import yett.desk.Desk;
 import yett.desk.OpenCase;
@@ -53,17 +52,16 @@ public record CasebookCommands(Desk desk, Console console) {
     List<String> cases =
         all.stream().filter(id -> chosen.isEmpty() || chosen.contains(id)).toList();
     if (cases.isEmpty()) {
-      console.show(Block.paragraph("There is nothing to repair."));
+      console.say("There is nothing to repair.");
       return;
     }
     for (String id : cases) {
       Repaired repaired = casebook.repair(id, lost(now), now);
-      console.show(Block.paragraph("Case " + id + ": " + String.join("; ", repaired.done()) + "."));
+      console.say("Case " + id + ": " + String.join("; ", repaired.done()) + ".");
     }
-    console.show(
-        Block.paragraph(
-            "Their state before the repair is kept in the casebook. Their seals count from now"
-                + " on."));
+    console.say(
+        "Their state before the repair is kept in the casebook. Their seals count from now"
+            + " on.");
   }
 
   @Command(
@@ -72,14 +70,13 @@ public record CasebookCommands(Desk desk, Console console) {
       help = UPGRADE)
   public void upgrade() {
     if (desk.shared().isEmpty()) {
-      console.show(
-          Block.paragraph(
-              "The casebook is on this computer and brings itself up to date. To upgrade a"
-                  + " shared one, set YETT_CASEBOOK to its address."));
+      console.say(
+          "The casebook is on this computer and brings itself up to date. To upgrade a"
+              + " shared one, set YETT_CASEBOOK to its address.");
       return;
     }
     try (Casebook casebook = Casebook.upgrade(desk.shared().get())) {
-      console.show(Block.paragraph(casebook.where() + " is up to date."));
+      console.say(casebook.where() + " is up to date.");
     }
   }
 

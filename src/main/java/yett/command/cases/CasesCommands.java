@@ -38,7 +38,7 @@ public record CasesCommands(Desk desk, Console console) {
         open ? desk.casebook().cases(yett.casebook.CaseStatus.OPEN) : desk.casebook().cases();
     List<Unreadable> unreadable = desk.casebook().unreadable();
     if (cases.isEmpty() && unreadable.isEmpty()) {
-      console.show(Block.paragraph("The casebook has no cases yet. Start one with: diagnose."));
+      console.say("The casebook has no cases yet. Start one with: diagnose.");
       return;
     }
     console.show(new Block.Rows(cases.stream().map(CasesCommands::row).toList()));
@@ -58,9 +58,7 @@ public record CasesCommands(Desk desk, Console console) {
       help = SHOW,
       completionProvider = Completions.CASES)
   public void show(@Arguments List<String> words) {
-    if (words.size() != 1) {
-      throw new UsageException(SHOW);
-    }
+    UsageException.when(words.size() != 1, SHOW);
     var id = desk.casebook().find(words.get(0));
     try (OpenCase open = desk.open(id, Role.TECHNICIAN)) {
       var state = open.moment().state();
@@ -85,13 +83,11 @@ public record CasesCommands(Desk desk, Console console) {
       @Option(longName = "state", description = CaseSearchOptions.STATE) String state) {
     CaseSearchOptions search = new CaseSearchOptions(site, cause, since, until, state);
     String text = String.join(" ", words).strip();
-    if (text.isEmpty() && search.isEmpty()) {
-      throw new UsageException(FIND);
-    }
+    UsageException.when(text.isEmpty() && search.isEmpty(), FIND);
     List<CaseSummary> found =
         desk.casebook().search(search.in(desk.base(), Optional.of(text).filter(t -> !t.isEmpty())));
     if (found.isEmpty()) {
-      console.show(Block.paragraph("There is no such case."));
+      console.say("There is no such case.");
       return;
     }
     console.show(

@@ -9,7 +9,6 @@ import org.springframework.shell.core.command.annotation.Command;
 import org.springframework.shell.core.command.annotation.Option;
 import yett.casebook.CaseSummary;
 import yett.casebook.StoredEvent;
-import yett.console.Block;
 import yett.console.Console;
 import yett.console.Progress;
 import yett.desk.Desk;
@@ -39,7 +38,7 @@ public record FiguresCommands(Desk desk, Console console) {
         new CaseSearchOptions(site, cause, since, until, state).in(desk.base(), Optional.empty());
     List<CaseSummary> lines = desk.casebook().search(search);
     if (lines.isEmpty()) {
-      console.show(Block.paragraph("No such case, so no figures."));
+      console.say("No such case, so no figures.");
       return;
     }
     Instant first = lines.stream().map(CaseSummary::opened).min(Instant::compareTo).get();

@@ -13,14 +13,8 @@ import yett.figures.PastCase;
 import yett.knowledge.RuleBase;
 
 /** What many cases tell together, on a screen: every figure with its range. */
-final class FiguresViews {
+record FiguresViews(RuleBase base) {
   private static final DateTimeFormatter DAY = DateTimeFormatter.ISO_LOCAL_DATE;
-
-  private final RuleBase base;
-
-  FiguresViews(RuleBase base) {
-    this.base = base;
-  }
 
   List<Block> blocks(CaseFigures figures, int unread) {
     List<Block> blocks = new ArrayList<>();

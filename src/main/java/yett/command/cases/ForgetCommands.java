@@ -14,7 +14,6 @@ import yett.casebook.Person;
 import yett.casebook.StoredEvent;
 import yett.command.common.Completions;
 import yett.command.common.UsageException;
-import yett.console.Block;
 import yett.console.Console;
 import yett.desk.Desk;
 import yett.desk.OpenCase;
@@ -38,9 +37,7 @@ public record ForgetCommands(Desk desk, Console console) {
       @Arguments List<String> words,
       @Option(longName = "person", description = "name or telephone number of the person to forget")
           String person) {
-    if (words.isEmpty() == (person == null)) {
-      throw new UsageException(FORGET);
-    }
+    UsageException.when(words.isEmpty() == (person == null), FORGET);
     List<CaseId> ids =
         person != null
             ? desk.casebook().knowing(person)
@@ -54,18 +51,16 @@ public record ForgetCommands(Desk desk, Console console) {
       sayings += forgetWords(id);
       mentioned(id, people).forEach(left::add);
     }
-    console.show(
-        Block.paragraph(
-            (forgotten == 1 ? "1 entry on people" : forgotten + " entries on people")
-                + " forgotten in "
-                + (ids.size() == 1 ? "1 case" : ids.size() + " cases")
-                + (sayings == 0 ? "." : ", and what the caller said in their own words.")));
+    console.say(
+        (forgotten == 1 ? "1 entry on people" : forgotten + " entries on people")
+            + " forgotten in "
+            + (ids.size() == 1 ? "1 case" : ids.size() + " cases")
+            + (sayings == 0 ? "." : ", and what the caller said in their own words."));
     if (!left.isEmpty()) {
-      console.show(
-          Block.paragraph(
-              "Somebody typed a name or number into the case itself, where it stays: "
-                  + String.join(", ", left)
-                  + ". Keep names out of notes."));
+      console.say(
+          "Somebody typed a name or number into the case itself, where it stays: "
+              + String.join(", ", left)
+              + ". Keep names out of notes.");
     }
   }
 

@@ -14,13 +14,7 @@ import yett.figures.NextInspection;
 import yett.interview.Entry;
 
 /** When a gate is to be inspected next, as it stood at the end of a visit. */
-final class NextInspections {
-  private final Desk desk;
-
-  NextInspections(Desk desk) {
-    this.desk = desk;
-  }
-
+record NextInspections(Desk desk) {
   /**
    * Empty for a gate that passed no inspection yet, or that is not looked after any more.
    *

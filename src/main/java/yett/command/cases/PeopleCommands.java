@@ -22,11 +22,10 @@ public record PeopleCommands(Desk desk, Console console, StandardStreams output)
   private static final int LONGEST = 120;
 
   private static final String PEOPLE =
-      "Usage: cases people CASE [--caller NAME] [--phone NUMBER] [--technician NAME]. All of it"
-          + " is optional; an empty text removes it. It appears in no record or export unless"
-          + " you ask for it, and cases forget removes it. cases people --person \"NAME OR"
-          + " NUMBER\" shows all that any case knows of somebody; with --json for them to take"
-          + " along.";
+      "Usage: cases people CASE [--caller NAME] [--phone NUMBER] [--technician NAME]. All of it is"
+          + " optional; an empty text removes it. It appears in no record or export unless you ask"
+          + " for it, and cases forget removes it. cases people --person \"NAME OR NUMBER\" shows"
+          + " all that any case knows of somebody; with --json for them to take along.";
 
   @Command(
       name = {"cases", "people"},
@@ -44,9 +43,8 @@ public record PeopleCommands(Desk desk, Console console, StandardStreams output)
           String person,
       @Option(longName = "json", description = "all that is known, as JSON") boolean json) {
     boolean enters = caller != null || phone != null || technician != null;
-    if (words.size() != (person == null ? 1 : 0) || enters && (person != null || json)) {
-      throw new UsageException(PEOPLE);
-    }
+    UsageException.when(
+        words.size() != (person == null ? 1 : 0) || enters && (person != null || json), PEOPLE);
     if (person != null || json) {
       tellAll(
           person == null
@@ -84,7 +82,7 @@ public record PeopleCommands(Desk desk, Console console, StandardStreams output)
     if (json) {
       output.json(KnownOfPeople.json(known));
     } else if (known.isEmpty()) {
-      console.show(Block.paragraph("No case knows anybody of this name or number."));
+      console.say("No case knows anybody of this name or number.");
     } else {
       known.forEach(k -> console.show(k.blocks()));
     }

@@ -44,9 +44,7 @@ public record RecordCommands(Desk desk, StandardStreams output) {
           String reader,
       @Option(longName = "log", description = "append all that was said and done") boolean log) {
     boolean toFile = html != null || pdf != null;
-    if (words.size() != 1 || (toFile ? handOver : reader != null || log)) {
-      throw new UsageException(RECORD);
-    }
+    UsageException.when(words.size() != 1 || (toFile ? handOver : reader != null || log), RECORD);
     CaseId id = desk.casebook().find(words.get(0));
     RecordFiles files = new RecordFiles(desk, output, html, pdf, RecordFiles.parts(reader, log));
     try (OpenCase open = desk.open(id, Role.TECHNICIAN)) {

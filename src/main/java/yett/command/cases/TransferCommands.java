@@ -17,7 +17,6 @@ import yett.command.common.Completions;
 import yett.command.common.ExitException;
 import yett.command.common.Sysexits;
 import yett.command.common.UsageException;
-import yett.console.Block;
 import yett.console.Console;
 import yett.console.Progress;
 import yett.desk.Desk;
@@ -52,9 +51,7 @@ public record TransferCommands(Desk desk, Console console) {
           boolean people,
       @Option(longName = "to", description = "the file to write; it must not be there yet")
           String to) {
-    if (words.isEmpty() != (all || open) || to == null) {
-      throw new UsageException(EXPORT);
-    }
+    UsageException.when(words.isEmpty() != (all || open) || to == null, EXPORT);
     Path file = Path.of(to);
     if (Files.exists(file)) {
       throw new UsageException(file + " is there already. Name another file, or move it away.");
@@ -65,14 +62,11 @@ public record TransferCommands(Desk desk, Console console) {
             ? casebook.cases()
             : open ? casebook.cases(CaseStatus.OPEN) : summaries(casebook, words);
     CarryFile.writeTo(file, writer -> write(writer, cases, people));
-    console.show(
-        Block.paragraph(
-            file
-                + " holds "
-                + (cases.size() == 1 ? "1 case" : cases.size() + " cases")
-                + (people
-                    ? ", with what is known of people."
-                    : ", without what is known of people.")));
+    console.say(
+        file
+            + " holds "
+            + (cases.size() == 1 ? "1 case" : cases.size() + " cases")
+            + (people ? ", with what is known of people." : ", without what is known of people."));
   }
 
   @Command(
@@ -86,9 +80,7 @@ public record TransferCommands(Desk desk, Console console) {
               longName = "apart",
               description = "what went on elsewhere in another way becomes a case of its own")
           boolean apart) {
-    if (words.isEmpty()) {
-      throw new UsageException(IMPORT);
-    }
+    UsageException.when(words.isEmpty(), IMPORT);
     boolean whole = new CaseImport(desk, console, apart).read(Path.of(String.join(" ", words)));
     ExitException.unless(whole, Sysexits.DATA);
   }

@@ -63,7 +63,7 @@ public record VerifyCommands(Desk desk, Console console) {
     if (!rows.isEmpty()) {
       console.show(new Block.Rows(rows));
     }
-    console.show(Block.paragraph(sum(defect.size(), findings)));
+    console.say(sum(defect.size(), findings));
     write(to, casebook, defect);
     ExitException.unless(defect.isEmpty(), Sysexits.DATA);
   }
@@ -99,8 +99,7 @@ public record VerifyCommands(Desk desk, Console console) {
                 + later
                 + (later == 1 ? " case" : " cases")
                 + " the seal was made later than the events, by an upgrade or a repair: whether"
-                + " they"
-                + " were changed before, it cannot tell.");
+                + " they were changed before, it cannot tell.");
   }
 
   private void write(String to, Casebook casebook, Set<String> defect) {
@@ -118,6 +117,6 @@ public record VerifyCommands(Desk desk, Console console) {
             writer.write(casebook.asItStands(id) + "\n");
           }
         });
-    console.show(Block.paragraph(file + " holds them as they stand, one a line, without people."));
+    console.say(file + " holds them as they stand, one a line, without people.");
   }
 }

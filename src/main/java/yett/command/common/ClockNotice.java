@@ -4,7 +4,6 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
-import yett.console.Block;
 import yett.console.Console;
 import yett.desk.Desk;
 
@@ -15,10 +14,7 @@ public final class ClockNotice {
   public static void show(Desk desk, Console console) {
     desk.aheadOfClock()
         .ifPresent(
-            latest ->
-                console.show(
-                    Block.paragraph(
-                        apart(desk.clock().instant(), latest, ZoneId.systemDefault()))));
+            latest -> console.say(apart(desk.clock().instant(), latest, ZoneId.systemDefault())));
   }
 
   /** In the time of the person, who looks at a clock on the wall. */

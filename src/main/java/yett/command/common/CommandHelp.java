@@ -47,7 +47,7 @@ public final class CommandHelp {
   public static List<Block> of(String name, List<String> behind, CommandRegistry commands) {
     if (!behind.isEmpty() || commands.getCommandByName(name) == null) {
       String typed = (name + " " + String.join(" ", behind)).strip();
-      throw new UsageException("There is no command \"" + Words.shortened(typed) + "\".");
+      throw new UsageException("There is no command " + Words.quoted(typed) + ".");
     }
     Command command = commands.getCommandByName(name);
     List<Block> blocks = new ArrayList<>();

@@ -11,8 +11,8 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import yett.casebook.DataDirectory;
+import yett.files.DiskRoom;
 import yett.files.OwnFiles;
-import yett.files.Room;
 
 /**
  * The program's own mistakes and the troubles of libraries, noted in a file for whoever mends them:
@@ -61,7 +61,7 @@ public final class Mistakes {
 
   public synchronized void note(String kind, String words) throws IOException {
     byte[] text = text(kind, words).getBytes(StandardCharsets.UTF_8);
-    if (!Room.besidesAnswers(file, text.length)) {
+    if (!DiskRoom.besidesAnswers(file, text.length)) {
       throw new IOException("the disk is nearly full");
     }
     OwnFiles.folder(file.toAbsolutePath().getParent());

@@ -2,8 +2,9 @@ package yett.command.common;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
-import yett.console.Block;
+import java.util.function.Supplier;
 import yett.console.Console;
 import yett.console.Reply;
 
@@ -51,8 +52,21 @@ public final class Prompt {
   /** Asks until a line can be read; empty if the person leaves or no more will come. */
   public <T> Optional<T> until(
       String prompt, List<String> completions, Function<String, Reading<T>> reader) {
+    return until(() -> line(prompt, completions), reader, console::say);
+  }
+
+  /**
+   * Takes lines until one can be read.
+   *
+   * @param complaints told what was wrong with a line
+   * @return empty if there are no more lines
+   */
+  public static <T> Optional<T> until(
+      Supplier<Optional<String>> lines,
+      Function<String, Reading<T>> reader,
+      Consumer<String> complaints) {
     while (true) {
-      Optional<String> line = line(prompt, completions);
+      Optional<String> line = lines.get();
       if (line.isEmpty()) {
         return Optional.empty();
       }
@@ -61,7 +75,7 @@ public final class Prompt {
         return reading.value();
       }
       if (!reading.complaint().isEmpty()) {
-        console.show(Block.paragraph(reading.complaint()));
+        complaints.accept(reading.complaint());
       }
     }
   }

@@ -16,10 +16,7 @@ public final class RoleOption {
   public static Role of(String word) {
     if (!Role.words().contains(word.toLowerCase(Locale.ROOT))) {
       throw new UsageException(
-          "\""
-              + Words.shortened(word)
-              + "\" is not a known role. "
-              + Names.advice(word, Role.words()));
+          Words.quoted(word) + " is not a known role. " + Names.advice(word, Role.words()));
     }
     return Role.named(word);
   }

@@ -5,4 +5,11 @@ public class UsageException extends RuntimeException {
   public UsageException(String message) {
     super(message);
   }
+
+  /** Refuses a command line of which something is so that must not be. */
+  public static void when(boolean wrong, String message) {
+    if (wrong) {
+      throw new UsageException(message);
+    }
+  }
 }

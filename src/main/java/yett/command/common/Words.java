@@ -1,13 +1,8 @@
 package yett.command.common;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.IntStream;
-import yett.interview.Answer;
 import yett.knowledge.Check;
-import yett.knowledge.Measures;
-import yett.quantity.ReadingException;
 
 /** What a typed line means: an instruction to the program, or an answer. */
 public final class Words {
@@ -81,7 +76,7 @@ public final class Words {
         return Optional.of(wish);
       }
     }
-    if (CannotTell.isSaid(text)) {
+    if (CannotTellWords.isSaid(text)) {
       return Optional.of(Wish.UNKNOWN);
     }
     return switch (text) {
@@ -92,88 +87,13 @@ public final class Words {
     };
   }
 
-  /** A range wider than so many of its uncertainties is read over decades. */
-  private static final double DECADES = 1e5;
-
-  /** Either an answer, or what is wrong with the line. */
-  public record Heard(Optional<Answer> answer, String complaint) {
-    public static Heard of(Answer answer) {
-      return new Heard(Optional.of(answer), "");
-    }
-
-    public static Heard refused(String complaint) {
-      return new Heard(Optional.empty(), complaint);
-    }
-  }
-
-  /** Reads an answer to a check: a number of the list, words of an outcome, or a reading. */
-  public static Heard answer(Check check, String line) {
-    String text = line.strip();
-    if (text.isEmpty()) {
-      return Heard.refused(
-          check.measured()
-              ? "Type a reading such as "
-                  + example(check.measures().get())
-                  + ", or unknown, later, back; help has more."
-              : "Type a number from the list, or unknown, later, back; help has more.");
-    }
-    return check.measures().isPresent()
-        ? reading(check.measures().get(), text)
-        : chosen(check, text);
-  }
-
-  /** The middle of what can be read; of a range over decades, what is read at its low end. */
-  private static String example(Measures measures) {
-    double span = measures.most() - measures.least();
-    double unsure = measures.procedureUncertainty();
-    if (!Double.isFinite(span)) {
-      return measures.show(1);
-    }
-    boolean decades = unsure > 0 && span > DECADES * unsure;
-    return measures.show(measures.least() + (decades ? 10 * unsure : span / 2));
-  }
-
-  public static Heard reading(Measures measures, String text) {
-    try {
-      String stored = measures.asStored(text);
-      double value = measures.parse(stored);
-      if (!measures.possible(value)) {
-        return Heard.refused(
-            measures.show(value)
-                + " cannot be: readings here lie between "
-                + measures.show(measures.least())
-                + " and "
-                + measures.show(measures.most())
-                + ". Look at the unit and at the point, and type it again.");
-      }
-      return Heard.of(new Answer.Read(stored, value));
-    } catch (ReadingException e) {
-      return Heard.refused(e.getMessage());
-    }
-  }
-
-  private static Heard chosen(Check check, String text) {
-    List<Integer> found =
-        ListChoice.pick(
-            text,
-            check.outcomes().stream().map(Check.Outcome::id).toList(),
-            check.outcomes().stream().map(Check.Outcome::text).toList());
-    if (found.size() == 1) {
-      return Heard.of(new Answer.Chosen(check.outcomes().get(found.get(0)).id()));
-    }
-    String list =
-        IntStream.range(0, check.outcomes().size())
-            .mapToObj(i -> (i + 1) + " " + check.outcomes().get(i).text())
-            .reduce((a, b) -> a + "; " + b)
-            .orElse("");
-    return Heard.refused(
-        found.isEmpty()
-            ? "\"" + shortened(text) + "\" is not one of the answers: " + list + "."
-            : "\"" + shortened(text) + "\" could be more than one of: " + list + ".");
-  }
-
   public static String shortened(String text) {
     return text.length() > 40 ? text.substring(0, 40) + "…" : text;
+  }
+
+  /** What somebody typed, as it is told back. */
+  public static String quoted(String text) {
+    return "\"" + shortened(text) + "\"";
   }
 
   /** What is asked for at the prompt of a check. */

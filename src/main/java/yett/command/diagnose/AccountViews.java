@@ -21,15 +21,9 @@ import yett.wording.Figures;
 import yett.wording.Wording;
 
 /** How the belief in one cause came about, answer by answer. */
-final class AccountViews {
+record AccountViews(RuleBase base) {
   private static final int STRONGEST = 3;
   private static final int CANDIDATES = 5;
-
-  private final RuleBase base;
-
-  AccountViews(RuleBase base) {
-    this.base = base;
-  }
 
   /** The strongest answers on either side, and what could still turn the balance. */
   List<Block> forAndAgainst(Moment moment, Cause cause) {

@@ -13,15 +13,7 @@ import yett.interview.Inspection;
 import yett.interview.Verdict;
 
 /** What comes of an inspection that found something: a case that begins with all of it. */
-final class AfterInspection {
-  private final Desk desk;
-  private final Console console;
-
-  AfterInspection(Desk desk, Console console) {
-    this.desk = desk;
-    this.console = console;
-  }
-
+record AfterInspection(Desk desk, Console console) {
   /** Offers the case, if the inspection is closed and something failed. */
   void offer(OpenCase inspection) {
     boolean failed =
@@ -40,7 +32,7 @@ final class AfterInspection {
                 line -> line.isEmpty() ? Prompt.Reading.of(false) : Prompt.yesOrNo(line))
             .orElse(false);
     if (!begins) {
-      console.show(Block.paragraph("Later: resume " + inspection.id() + " offers it again."));
+      console.say("Later: resume " + inspection.id() + " offers it again.");
       return;
     }
     CaseId id = new FollowOn(desk).begin(inspection);

@@ -12,61 +12,23 @@ import yett.interview.Ending;
 import yett.interview.Event;
 import yett.interview.Step;
 import yett.interview.Tending;
-import yett.knowledge.Check;
 import yett.knowledge.Pressing;
 import yett.knowledge.Role;
-import yett.knowledge.Telephone;
-import yett.saying.Heard;
-import yett.saying.Thing;
 
 /** Ends of a call that can come at any prompt, because the caller brings them. */
 public final class CallEnd {
-  /** So well must words fit that are heard as "it works again"; asking is cheap. */
-  private static final double LEAST = 0.5;
-
   private final Sitting sitting;
   private final PromptRequests wishes;
-  private final Unsettled unsettled;
+  private final UnsettledDangers unsettled;
 
   CallEnd(Sitting sitting, PromptRequests wishes) {
     this.sitting = sitting;
     this.wishes = wishes;
-    this.unsettled = new Unsettled(sitting);
+    this.unsettled = new UnsettledDangers(sitting);
   }
 
   private boolean isCall() {
     return sitting.moment().state().role() == Role.CALLER;
-  }
-
-  /** Whether these words say that it works again, and no complaint better. */
-  public boolean tellsOfIt(String words) {
-    Heard heard = sitting.ears().tellings().hear(words);
-    double again = weight(heard);
-    double complaint =
-        heard.findings().stream()
-            .filter(f -> f.thing().kind() == Thing.Kind.COMPLAINT)
-            .mapToDouble(Heard.Found::weight)
-            .max()
-            .orElse(0);
-    return isCall() && heard.dangers().isEmpty() && again >= LEAST && again >= complaint;
-  }
-
-  private double weight(Heard heard) {
-    return heard.findings().stream()
-        .filter(f -> saysSo(f.thing()))
-        .mapToDouble(Heard.Found::weight)
-        .max()
-        .orElse(0);
-  }
-
-  private boolean saysSo(Thing thing) {
-    Check check = sitting.base().checks().get(thing.card());
-    return check != null && Telephone.tellsItWorksAgain(check, thing.outcome());
-  }
-
-  /** Whether an answer at its own prompt says the same. */
-  public boolean isIt(Check check, String outcome) {
-    return isCall() && Telephone.tellsItWorksAgain(check, outcome);
   }
 
   /**

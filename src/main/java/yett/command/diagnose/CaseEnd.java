@@ -8,17 +8,9 @@ import yett.wording.StepWords;
 import yett.wording.Wording;
 
 /** How a case ends: handed over, out of service, or with the gate back in service. */
-final class CaseEnd {
+record CaseEnd(Sitting sitting, Questions questions) {
   /** Stands above the steps by which a gate is given back. */
   static final String LAST = " Now it is given back, in this order:";
-
-  private final Sitting sitting;
-  private final Questions questions;
-
-  CaseEnd(Sitting sitting, Questions questions) {
-    this.sitting = sitting;
-    this.questions = questions;
-  }
 
   void makeSafe(Step.MakeSafe step) {
     sitting.screen(sitting.views().stop(step));

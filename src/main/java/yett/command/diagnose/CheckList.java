@@ -1,23 +1,15 @@
 package yett.command.diagnose;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import yett.command.common.Prompt;
-import yett.console.Block;
-import yett.console.Text;
 import yett.interview.Interview;
 import yett.interview.Moment;
 import yett.interview.OpenChecks;
 import yett.interview.OpenChecks.Open;
-import yett.interview.Prospects;
 import yett.interview.Request;
 import yett.interview.Step;
-import yett.knowledge.Cause;
 import yett.knowledge.Check;
-import yett.knowledge.SetUp;
-import yett.wording.Figures;
 import yett.wording.StepWords;
 
 /** The checks that are open now, and one of them taken next because the person wants it. */
@@ -31,13 +23,13 @@ final class CheckList {
   /** Ids of the list that was shown last, in its order. */
   private List<String> shown = List.of();
 
-  private final ByName<Check> names;
+  private final NamedCards<Check> names;
 
   CheckList(Sitting sitting) {
     this.sitting = sitting;
     this.first = new FirstWords(new StepWords(sitting.base()));
     this.names =
-        new ByName<>(
+        new NamedCards<>(
             sitting.base().checks(),
             c -> c.kind() == Check.Kind.CHECK && !c.danger(),
             Check::ask,
@@ -67,7 +59,7 @@ final class CheckList {
     }
     for (int from = 0; from < all.size(); from += PAGE) {
       int to = Math.min(from + PAGE, all.size());
-      page(open, from, to);
+      sitting.show(new OpenCheckViews(sitting.base(), moment()).page(open, from, to));
       boolean more = to < all.size();
       Optional<Integer> number =
           sitting.until(
@@ -99,47 +91,6 @@ final class CheckList {
     return true;
   }
 
-  private void page(OpenChecks open, int from, int to) {
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(
-        Block.heading(
-            "Checks open to you: " + (from + 1) + " to " + to + " of " + open.all().size()));
-    List<Block.Item> items = new ArrayList<>();
-    for (int i = from; i < to; i++) {
-      Open o = open.all().get(i);
-      items.add(
-          new Block.Item(
-              Integer.toString(i + 1),
-              Text.of(o.check().ask()),
-              Optional.of(Text.of(tells(open, o) + "; " + costs(o)))));
-    }
-    blocks.add(new Block.Numbered(items));
-    sitting.show(blocks);
-  }
-
-  private String tells(OpenChecks open, Open o) {
-    if (o.saves().isEmpty()) {
-      return "tells little now";
-    }
-    List<Integer> apart =
-        Prospects.separates(
-            moment().belief(), Prospects.of(moment().belief(), o.check(), Optional.empty()), 2);
-    String causes =
-        apart.stream()
-            .map(c -> sitting.base().causes().get(moment().belief().model().causes().get(c)))
-            .map(Cause::name)
-            .collect(Collectors.joining(" / "));
-    double saves = o.saves().get();
-    String saved = !open.findingOut() && saves >= 1 ? ", saves " + Figures.minutes(saves) : "";
-    return (causes.isEmpty() ? "tells little now" : "tells of " + causes) + saved;
-  }
-
-  /** Minutes, and the set-ups that still have to be entered. */
-  static String costs(Open o) {
-    String setUps = o.enter().stream().map(SetUp::name).collect(Collectors.joining(", then "));
-    return Figures.minutes(o.minutes()) + (setUps.isEmpty() ? "" : " with: " + setUps);
-  }
-
   /** Takes a check next, by its number in the last list, its id or words of it. */
   void ask(String words) {
     String text = words.isEmpty() ? sitting.line("Which check? A number or words of it") : words;
@@ -164,21 +115,19 @@ final class CheckList {
     } else if (found.size() == 1) {
       next(found.get(0));
     } else {
-      sitting.choose("Which check?", found, Check::ask).ifPresent(this::next);
+      new Choices(sitting).of("Which check?", found, Check::ask).ifPresent(this::next);
     }
   }
 
   /** Takes a check next, or says why it cannot be. */
   void next(Check check) {
     Interview interview = sitting.open().interview();
-    Request.Verdict verdict = new Request(interview, moment()).of(check);
-    if (verdict instanceof Request.Granted granted) {
-      sitting.record(granted.event());
-    } else if (verdict instanceof Request.Refused refused) {
-      sitting.say("Not taken, \"" + check.ask() + "\": " + refused.because() + ".");
-    } else if (verdict instanceof Request.Later later) {
-      later(later.first());
-    }
+    new Request(interview, moment())
+        .of(check)
+        .settle(
+            sitting::record,
+            because -> sitting.say("Not taken, \"" + check.ask() + "\": " + because + "."),
+            this::later);
   }
 
   private void later(Step step) {

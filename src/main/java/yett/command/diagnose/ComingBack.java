@@ -16,17 +16,9 @@ import yett.wording.CallWords;
  * Whoever goes on with a case is asked first whether the gate still stands as it was left. Only
  * somebody who never went away can say so; everybody else sees to it step by step.
  */
-final class ComingBack {
+record ComingBack(Sitting sitting, Questions questions) {
   /** Nobody remembers for longer that they kept lock and key in sight; a judgement. */
   private static final Duration SHORT = Duration.ofMinutes(30);
-
-  private final Sitting sitting;
-  private final Questions questions;
-
-  ComingBack(Sitting sitting, Questions questions) {
-    this.sitting = sitting;
-    this.questions = questions;
-  }
 
   void ask() {
     Moment moment = sitting.moment();

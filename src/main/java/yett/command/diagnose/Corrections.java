@@ -3,6 +3,7 @@ package yett.command.diagnose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import yett.command.common.HeardAnswer;
 import yett.command.common.ListChoice;
 import yett.command.common.Prompt;
 import yett.command.common.Words;
@@ -118,8 +119,8 @@ public final class Corrections {
       return Prompt.Reading.of(Optional.empty());
     }
     boolean unknown = Words.wish(line).filter(w -> w == Words.Wish.UNKNOWN).isPresent();
-    Words.Heard heard =
-        unknown ? Words.Heard.of(new Answer.CannotTell()) : Words.answer(check, line);
+    HeardAnswer heard =
+        unknown ? HeardAnswer.of(new Answer.CannotTell()) : HeardAnswer.to(check, line);
     return heard.answer().isPresent()
         ? Prompt.Reading.of(heard.answer())
         : Prompt.Reading.again(heard.complaint());

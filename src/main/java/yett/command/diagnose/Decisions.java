@@ -14,15 +14,7 @@ import yett.wording.Figures;
 import yett.wording.Wording;
 
 /** Points at which the person decides how the case goes on. */
-final class Decisions {
-  private final Sitting sitting;
-  private final Questions questions;
-
-  Decisions(Sitting sitting, Questions questions) {
-    this.sitting = sitting;
-    this.questions = questions;
-  }
-
+record Decisions(Sitting sitting, Questions questions) {
   void settle(Step.Settle step) {
     Corrections corrections = new Corrections(sitting);
     List<String> texts =
@@ -114,8 +106,7 @@ final class Decisions {
             texts,
             "Type the number of a line, 1 to "
                 + choices.size()
-                + ". "
-                + "To look into something else: suspect, with the name of a cause.")
+                + ". To look into something else: suspect, with the name of a cause.")
         .ifPresent(i -> sitting.record(choices.get(i).event()));
   }
 

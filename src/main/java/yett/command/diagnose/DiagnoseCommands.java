@@ -1,7 +1,6 @@
 package yett.command.diagnose;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.springframework.shell.core.command.annotation.Arguments;
@@ -16,16 +15,12 @@ import yett.command.common.RoleOption;
 import yett.command.common.UsageException;
 import yett.console.Block;
 import yett.console.Console;
-import yett.console.SignalWord;
 import yett.desk.Desk;
 import yett.desk.OpenCase;
 import yett.interview.Ending;
 import yett.interview.Event;
-import yett.interview.Inspection;
-import yett.interview.Interview;
 import yett.interview.Step;
 import yett.knowledge.Role;
-import yett.wording.Figures;
 
 /** {@code diagnose} and {@code resume}: a new case, and one that goes on where it was left. */
 public record DiagnoseCommands(Desk desk, Console console) {
@@ -72,23 +67,21 @@ public record DiagnoseCommands(Desk desk, Console console) {
       String gate = state.opened().map(Event.Opened::site).orElse("");
       console.show(Block.heading("Case " + id + " · " + gate));
       if (state.closed().filter(Ending::isDone).isPresent()) {
-        console.show(
-            Block.paragraph(
-                "This case is closed: "
-                    + state.closed().get().words()
-                    + ". Its record: record "
-                    + id
-                    + "."));
+        console.say(
+            "This case is closed: "
+                + state.closed().get().words()
+                + ". Its record: record "
+                + id
+                + ".");
         new AfterInspection(desk, console).offer(open);
         return;
       }
       if (state.isInspection() && state.closed().isPresent()) {
-        console.show(
-            Block.paragraph(
-                "This inspection is closed: "
-                    + state.closed().get().words()
-                    + ". The gate may be used once it has passed every proof, in a case or in"
-                    + " another inspection."));
+        console.say(
+            "This inspection is closed: "
+                + state.closed().get().words()
+                + ". The gate may be used once it has passed every proof, in a case or in"
+                + " another inspection.");
         new AfterInspection(desk, console).offer(open);
         return;
       }
@@ -104,66 +97,18 @@ public record DiagnoseCommands(Desk desk, Console console) {
               .map(o -> o.ruleBase().equals(desk.expertise().base().fingerprint()))
               .orElse(true);
       if (!sameRules) {
-        console.show(
-            Block.paragraph("The rule base has changed since; the answers were weighed again."));
+        console.say("The rule base has changed since; the answers were weighed again.");
       }
       ClockNotice.show(desk, console);
       console.show(new UnusableEvents(desk.base()).blocks(open.moment()));
-      console.show(Block.paragraph(summary(open)));
+      ResumeViews views = new ResumeViews(desk.base());
+      console.say(views.summary(open));
       if (open.role() != Role.CALLER) {
-        told(open);
+        console.show(views.told(open, new Corrections(new Sitting(console, open))));
       }
       new Conversation(console, open, Map.of()).comesBack().run();
       new AfterInspection(desk, console).offer(open);
     }
-  }
-
-  /** What came by telephone, and that danger is looked for again by whoever is there. */
-  private void told(OpenCase open) {
-    Corrections corrections = new Corrections(new Sitting(console, open));
-    List<String> told =
-        open.moment().state().answers().stream()
-            .filter(a -> a.by() == Role.CALLER && !a.yieldsTo(Role.TECHNICIAN))
-            .filter(a -> desk.expertise().base().checks().containsKey(a.check()))
-            .map(a -> corrections.told(a) + worth(a.check()))
-            .toList();
-    if (!told.isEmpty()) {
-      console.show(
-          Block.heading("Told on the telephone"),
-          Block.numbered(told),
-          Block.signal(
-              SignalWord.WARNING,
-              "This was said over the telephone, some time ago. Look for each danger of the list"
-                  + " again before you touch anything; \"correct\" changes what was told."));
-    }
-  }
-
-  /** How far an answer from the telephone is taken to be right, so that it can be checked again. */
-  private String worth(String check) {
-    Double right = desk.expertise().base().checks().get(check).reliability().get(Role.CALLER);
-    return right == null ? "" : " · callers see this right in " + Figures.percent(right);
-  }
-
-  private String summary(OpenCase open) {
-    Optional<Inspection> inspection = Inspection.of(desk.base(), open.moment());
-    if (inspection.isPresent()) {
-      return "Inspection for "
-          + inspection.get().kind().word()
-          + ": "
-          + inspection.get().progress()
-          + " inspected, "
-          + inspection.get().sum()
-          + ".";
-    }
-    int answers = open.moment().state().answers().size();
-    var leading = Interview.ranking(open.moment(), desk.expertise().base()).get(0);
-    return answers
-        + (answers == 1 ? " answer" : " answers")
-        + " so far; most probable: "
-        + leading.cause().name().toLowerCase(Locale.ROOT)
-        + ", "
-        + Figures.percent(leading.chance())
-        + ".";
   }
 
   private CaseId id(List<String> words) {
@@ -180,12 +125,11 @@ public record DiagnoseCommands(Desk desk, Console console) {
    * What was handed over, or left, is gone on with by whoever came: dangers first, then its state.
    */
   private void takeUp(OpenCase open, String left, Event... how) {
-    console.show(
-        Block.paragraph(
-            "This case "
-                + left
-                + ". It is taken up again from where it was left; look for dangers first, then see"
-                + " that the gate stands as it was left."));
+    console.say(
+        "This case "
+            + left
+            + ". It is taken up again from where it was left; look for dangers first, then see"
+            + " that the gate stands as it was left.");
     open.record(how);
   }
 }

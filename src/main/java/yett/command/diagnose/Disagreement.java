@@ -11,13 +11,7 @@ import yett.interview.Moment;
 /**
  * Answers that hardly fit together: which of them is looked at again is asked while one is there.
  */
-final class Disagreement {
-  private final Sitting sitting;
-
-  Disagreement(Sitting sitting) {
-    this.sitting = sitting;
-  }
-
+record Disagreement(Sitting sitting) {
   /** Asks, if answers have come to disagree since then. */
   void ask(Moment before) {
     Moment now = sitting.moment();

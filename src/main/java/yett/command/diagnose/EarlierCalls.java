@@ -19,17 +19,9 @@ import yett.interview.CaseState;
 import yett.wording.CallWords;
 
 /** What earlier calls are worth to the next one: which gate it is, and the case that is open. */
-final class EarlierCalls {
+record EarlierCalls(Casebook casebook, Console console) {
   /** So many gates can be told apart at one look. */
   static final int MOST = 9;
-
-  private final Casebook casebook;
-  private final Console console;
-
-  EarlierCalls(Casebook casebook, Console console) {
-    this.casebook = casebook;
-    this.console = console;
-  }
 
   /** The gates of cases that know this caller, number or place; the newest first. */
   List<String> gates(String typed) {

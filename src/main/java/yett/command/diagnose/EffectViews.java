@@ -14,16 +14,10 @@ import yett.wording.Figures;
 import yett.wording.Wording;
 
 /** What the machine does, by the answers, as far as a cause has it do that. */
-final class EffectViews {
+record EffectViews(RuleBase base) {
   private static final int MOST_SEEN = 3;
   private static final int MOST_UNSEEN = 2;
   private static final int MOST_SIGNS = 3;
-
-  private final RuleBase base;
-
-  EffectViews(RuleBase base) {
-    this.base = base;
-  }
 
   /** A few lines under a heading; nothing if no effect of the cause was looked for. */
   List<Block> of(Trail trail, Cause cause) {

@@ -1,17 +1,12 @@
 package yett.command.diagnose;
 
 import yett.interview.Purpose;
-import yett.interview.SomeSteps;
 import yett.interview.Step;
 import yett.wording.StepWords;
 
 /** What has to come before a wish is granted, as the end of a sentence. */
-final class FirstWords implements SomeSteps<String> {
-  private final StepWords words;
-
-  FirstWords(StepWords words) {
-    this.words = words;
-  }
+record FirstWords(StepWords words) implements Step.Visitor<String> {
+  private static final String END = "the end of the case";
 
   @Override
   public String askDangers(Step.AskDangers step) {
@@ -101,7 +96,17 @@ final class FirstWords implements SomeSteps<String> {
   }
 
   @Override
-  public String other(Step step) {
-    return "the end of the case";
+  public String closeRepaired(Step.CloseRepaired step) {
+    return END;
+  }
+
+  @Override
+  public String closeSolved(Step.CloseSolved step) {
+    return END;
+  }
+
+  @Override
+  public String finished(Step.Finished step) {
+    return END;
   }
 }

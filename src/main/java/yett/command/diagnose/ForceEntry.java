@@ -25,7 +25,7 @@ import yett.worksheet.InputException;
 import yett.worksheet.force.CurveFile;
 
 /** Forces that are measured in a proof: typed, or read from the file of a meter. */
-final class ForceEntry {
+record ForceEntry(Sitting sitting) {
   private static final String FORM =
       "force GAP HEIGHT FORCE TIME, such as: force 50 low 380 N 420 ms; or with the meter's file:"
           + " force 50 low curve.csv. Gaps: 50, 300, 500 (mm). Heights: low, middle, top.";
@@ -40,12 +40,6 @@ final class ForceEntry {
 
   private static final Pattern WITHOUT_TIME =
       Pattern.compile("[\\d.,]+\\s*(?:N|kN|lbf)?", Pattern.CASE_INSENSITIVE);
-
-  private final Sitting sitting;
-
-  ForceEntry(Sitting sitting) {
-    this.sitting = sitting;
-  }
 
   /** What was measured so far, and how to enter more; nothing at other checks. */
   static List<Block.Row> rows(Check check, Moment moment) {

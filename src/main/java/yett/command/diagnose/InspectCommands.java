@@ -51,9 +51,8 @@ public record InspectCommands(Desk desk, Console console) {
     String text = word.strip().toLowerCase(Locale.ROOT);
     if (!InspectionKind.words().contains(text)) {
       throw new UsageException(
-          "\""
-              + Words.shortened(word)
-              + "\" is not a kind of inspection. "
+          Words.quoted(word)
+              + " is not a kind of inspection. "
               + Names.advice(word, InspectionKind.words()));
     }
     return InspectionKind.named(text);

@@ -106,7 +106,7 @@ final class Inspecting {
   }
 
   private void closeInspected(Step.CloseRepaired step) {
-    List<Block> blocks = new ArrayList<>(views.findings(sitting.moment()));
+    List<Block> blocks = new ArrayList<>(new FindingsViews(sitting.base()).of(sitting.moment()));
     blocks.add(
         Block.paragraph("Every proof that this gate needs passed: it may be used." + CaseEnd.LAST));
     blocks.add(Block.numbered(step.last()));
@@ -115,7 +115,7 @@ final class Inspecting {
   }
 
   private void leaveOutOfUse(Step.HandOver step) {
-    List<Block> blocks = new ArrayList<>(views.findings(sitting.moment()));
+    List<Block> blocks = new ArrayList<>(new FindingsViews(sitting.base()).of(sitting.moment()));
     String why = StepWords.because(step.because());
     blocks.add(
         Block.paragraph("The gate stays out of use: " + why + (why.endsWith("?") ? "" : ".")));

@@ -15,14 +15,8 @@ import yett.saying.Thing;
 import yett.wording.Wording;
 
 /** What a case knows of dangers before they are asked about: what was said, and what stands. */
-final class KnownDangers {
+record KnownDangers(Sitting sitting) {
   private static final int MOST_TOLD = 3;
-
-  private final Sitting sitting;
-
-  KnownDangers(Sitting sitting) {
-    this.sitting = sitting;
-  }
 
   /** What was said since these dangers were asked about last, or from the first words on. */
   List<Danger> told(Step.AskDangers step, List<Danger> dangers) {

@@ -1,25 +1,17 @@
 package yett.command.diagnose;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import yett.command.common.Words;
+import yett.command.common.CannotTellWords;
+import yett.command.common.HeardAnswer;
 import yett.interview.Answer;
 import yett.interview.Moment;
 import yett.knowledge.Check;
 
 /** What the looks of a round show that are out of the ordinary, asked one after the other. */
-final class LookAnswers {
-  private final Sitting sitting;
-  private final PromptRequests wishes;
-  private final RoundViews views;
-
-  LookAnswers(Sitting sitting, PromptRequests wishes, RoundViews views) {
-    this.sitting = sitting;
-    this.wishes = wishes;
-    this.views = views;
-  }
-
+record LookAnswers(Sitting sitting, PromptRequests wishes, RoundViews views) {
   /** Asks what is not said yet; false if a wish led elsewhere. */
   boolean complete(Moment moment, List<Check> looks, Map<Integer, Optional<Answer>> said) {
     for (int i = 0; i < looks.size(); i++) {
@@ -46,17 +38,23 @@ final class LookAnswers {
         : Optional.empty();
   }
 
+  /** An answer to one look, by its letter, its number or its words. */
+  static HeardAnswer of(Check check, String text) {
+    String line = text.strip().toLowerCase(Locale.ROOT);
+    int index = line.matches("[a-z]") ? line.charAt(0) - 'a' : -1;
+    return index >= 0 && index < check.outcomes().size()
+        ? HeardAnswer.of(new Answer.Chosen(check.outcomes().get(index).id()))
+        : HeardAnswer.to(check, line);
+  }
+
   /** Empty if a wish led elsewhere. */
   private Optional<Answer> outcome(Moment moment, Check check) {
     sitting.show(views.outcomes(check));
     while (true) {
       String line = sitting.line("Answer");
-      Optional<Words.Wish> wish = Words.wish(line);
-      if (wish.filter(w -> w == Words.Wish.UNKNOWN).isPresent()) {
-        return Optional.of(new Answer.CannotTell());
-      }
-      if (wish.filter(w -> w == Words.Wish.LATER).isPresent()) {
-        return Optional.of(new Answer.NotNow());
+      Optional<Answer> untold = CannotTellWords.answer(line);
+      if (untold.isPresent()) {
+        return untold;
       }
       if (wishes.grant(line)) {
         if (sitting.moment() != moment) {
@@ -64,7 +62,7 @@ final class LookAnswers {
         }
         continue;
       }
-      Words.Heard heard = RoundLine.of(check, line);
+      HeardAnswer heard = of(check, line);
       if (heard.answer().isPresent()) {
         return heard.answer();
       }

@@ -4,14 +4,8 @@ import java.text.Normalizer;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import yett.casebook.CaseId;
-import yett.casebook.SiteRecord;
 import yett.command.common.ClockNotice;
-import yett.command.common.GateNames;
-import yett.command.common.NearNames;
-import yett.command.common.Prompt;
-import yett.command.common.UsageException;
 import yett.console.Block;
 import yett.console.Console;
 import yett.desk.Baselines;
@@ -71,7 +65,8 @@ public final class NewCase {
   private void begin(List<String> words, Role role, Optional<InspectionKind> inspection) {
     desk.prepare();
     String typed = Normalizer.normalize(String.join(" ", words), Normalizer.Form.NFC);
-    gate(typed.strip().replaceAll("\\s+", " "), role)
+    new GateChoice(desk.casebook(), console, earlier())
+        .of(typed.strip().replaceAll("\\s+", " "), role)
         .ifPresent(gate -> beginAt(gate, role, inspection));
   }
 
@@ -104,7 +99,7 @@ public final class NewCase {
                       : "remark, back, correct, unknown, later, note, danger, hand over, save, "
                           + "help.")));
       if (role == Role.TRAINEE) {
-        console.show(Block.paragraph("A trainee works under a technician's supervision."));
+        console.say("A trainee works under a technician's supervision.");
       }
       Conversation conversation = new Conversation(console, open, known);
       if (desk.isAway()) {
@@ -121,57 +116,5 @@ public final class NewCase {
   /** What the caller said, which is not asked a second time. */
   private static List<Event> saidIn(OpenCase open) {
     return open.moment().state().told().said().stream().<Event>map(Event.Said::new).toList();
-  }
-
-  /** The gate's name: from the command line, from those known, or typed. */
-  private Optional<String> gate(String typed, Role role) {
-    List<SiteRecord> sites = desk.casebook().sites();
-    if (!typed.isEmpty()) {
-      if (!GateNames.isName(typed)) {
-        throw new UsageException(GateNames.refusal(typed));
-      }
-      return meant(typed, sites, role);
-    }
-    List<String> known =
-        sites.stream().filter(s -> GateMemory.retired(s).isEmpty()).map(SiteRecord::id).toList();
-    console.show(Block.heading("Which gate?"));
-    if (!known.isEmpty()) {
-      console.show(Block.numbered(known));
-    }
-    return Prompt.forWords(console)
-        .until(
-            known.isEmpty() ? "Name of the gate> " : "Number, or the name of another gate> ",
-            known,
-            line -> gate(line.replaceAll("\s+", " "), known))
-        .flatMap(gate -> known.contains(gate) ? Optional.of(gate) : meant(gate, sites, role));
-  }
-
-  /** By its name; on a call by who called about it before, and where it is, too. */
-  private Optional<String> meant(String typed, List<SiteRecord> sites, Role role) {
-    boolean named = sites.stream().anyMatch(s -> s.id().equals(typed));
-    List<String> may = named || role != Role.CALLER ? List.of() : mayBe(typed, sites);
-    if (may.isEmpty()) {
-      return new GateNames(console, sites).meant(typed);
-    }
-    return earlier().pick(may).map(picked -> picked.orElse(typed));
-  }
-
-  /** Gates that are called nearly so, and those of earlier calls. */
-  private List<String> mayBe(String typed, List<SiteRecord> sites) {
-    List<String> inUse =
-        sites.stream().filter(s -> GateMemory.retired(s).isEmpty()).map(SiteRecord::id).toList();
-    return Stream.concat(NearNames.of(typed, inUse).stream(), earlier().gates(typed).stream())
-        .distinct()
-        .limit(EarlierCalls.MOST)
-        .toList();
-  }
-
-  private static Prompt.Reading<String> gate(String text, List<String> known) {
-    Optional<String> numbered = Prompt.number(text, known.size()).map(n -> known.get(n - 1));
-    return numbered.isPresent()
-        ? Prompt.Reading.of(numbered.get())
-        : text.isEmpty() || !GateNames.isName(text)
-            ? Prompt.Reading.again(text.isEmpty() ? "" : GateNames.refusal(text))
-            : Prompt.Reading.of(text);
   }
 }

@@ -12,13 +12,7 @@ import yett.plan.Advice;
 import yett.wording.Figures;
 
 /** The plan of work: repairs in their order, with what each takes. */
-final class PlanViews {
-  private final RuleBase base;
-
-  PlanViews(RuleBase base) {
-    this.base = base;
-  }
-
+record PlanViews(RuleBase base) {
   List<Block> of(Advice plan, Moment moment) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading("Plan of work"));

@@ -23,7 +23,7 @@ public final class PromptRequests {
       EnumSet.of(
           Words.Wish.WORKS_AGAIN, Words.Wish.CANCEL, Words.Wish.NO_REPLY, Words.Wish.CUT_OFF);
 
-  private static final String STAYS = "This step cannot be left out. Save stops here.";
+  static final String STAYS = "This step cannot be left out. Save stops here.";
 
   private final Sitting sitting;
   private final Corrections corrections;
@@ -85,7 +85,7 @@ public final class PromptRequests {
       case ACCOUNT -> sitting.screen(sitting.beliefs().accounts(sitting.moment()));
       case BACK -> back();
       case CORRECT -> corrections.choose(wish.after(line));
-      case UNKNOWN -> unknown();
+      case UNKNOWN -> sitting.moment().step().accept(new NobodyKnows(sitting)).run();
       case LATER -> sitting.say(STAYS);
       case NOTE -> note(wish.after(line));
       case TELL -> volunteered.tell(wish.after(line));
@@ -103,27 +103,6 @@ public final class PromptRequests {
       }
       case SAVE -> throw new CaseLeftException();
       case HELP -> help();
-    }
-  }
-
-  /** What nobody can tell about a whole list is kept as that. */
-  private void unknown() {
-    Step step = sitting.moment().step();
-    if (step instanceof Step.AskPressing) {
-      sitting.record(
-          new Event.Noted("How urgent it is nobody could tell."), new Event.Pressed(List.of()));
-    } else if (step instanceof Step.AskHistory) {
-      sitting.record(
-          new Event.Noted("What happened lately nobody could tell."),
-          new Event.Happened(List.of()));
-    } else if (step instanceof Step.AskDangers) {
-      sitting.say(
-          "Dangers cannot be left out. Type unknown 2 if you cannot tell about the second, unknown"
-              + " all if nobody sees the gate, the numbers that are so, or 0 only if none is.");
-    } else if (step instanceof Step.MakeSafe) {
-      sitting.say("People first: say these steps all the same; done when they were said.");
-    } else {
-      sitting.say(STAYS);
     }
   }
 

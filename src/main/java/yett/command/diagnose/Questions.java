@@ -5,7 +5,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Function;
+import yett.command.common.CannotTellWords;
+import yett.command.common.HeardAnswer;
 import yett.command.common.ListChoice;
+import yett.command.common.Prompt;
 import yett.command.common.Words;
 import yett.interview.Answer;
 import yett.interview.Ending;
@@ -47,19 +51,16 @@ public final class Questions {
       sitting.say(check.how().isEmpty() ? "There is no more to say of how." : check.how());
       return Optional.empty();
     }
-    Optional<Words.Wish> wish = Words.wish(line);
-    if (wish.filter(w -> w == Words.Wish.UNKNOWN).isPresent()) {
-      return Optional.of(new Answer.CannotTell());
-    }
-    if (wish.filter(w -> w == Words.Wish.LATER).isPresent()) {
-      return Optional.of(new Answer.NotNow());
+    Optional<Answer> untold = CannotTellWords.answer(line);
+    if (untold.isPresent()) {
+      return untold;
     }
     if (forces.take(check, line)
         || wishes.grant(line)
         || wishes.volunteered().hearElsewhere(check, line)) {
       return Optional.empty();
     }
-    Words.Heard heard = Words.answer(check, line);
+    HeardAnswer heard = HeardAnswer.to(check, line);
     if (heard.answer().isEmpty()) {
       sitting.say(heard.complaint());
     }
@@ -83,30 +84,23 @@ public final class Questions {
 
   /** One of a list, by number or by its words. */
   public OptionalInt one(String prompt, List<String> ids, List<String> texts, String refusal) {
-    Moment before = sitting.moment();
-    while (true) {
-      String line = sitting.line(prompt);
-      List<Integer> found = ListChoice.pick(line, ids, texts);
-      if (found.size() == 1) {
-        return OptionalInt.of(found.get(0));
-      }
-      if (!wishes.grantOrHear(line)) {
-        sitting.say(refusal);
-      } else if (sitting.moment() != before) {
-        return OptionalInt.empty();
-      }
-    }
+    return position(prompt, line -> ListChoice.pick(line, ids, texts), refusal);
   }
 
   /** The position of one of some words; an empty word means only Enter. */
   public OptionalInt word(String prompt, List<String> words, String refusal) {
+    return position(prompt, line -> Prompt.word(line.strip(), words).stream().toList(), refusal);
+  }
+
+  /** Until a line means just one thing, or a wish has changed the case. */
+  private OptionalInt position(
+      String prompt, Function<String, List<Integer>> meant, String refusal) {
     Moment before = sitting.moment();
     while (true) {
       String line = sitting.line(prompt);
-      for (int i = 0; i < words.size(); i++) {
-        if (line.strip().equalsIgnoreCase(words.get(i))) {
-          return OptionalInt.of(i);
-        }
+      List<Integer> found = meant.apply(line);
+      if (found.size() == 1) {
+        return OptionalInt.of(found.get(0));
       }
       if (!wishes.grantOrHear(line)) {
         sitting.say(refusal);
@@ -157,10 +151,7 @@ public final class Questions {
         return Optional.empty();
       }
       sitting.say(
-          picked
-                  .unclear()
-                  .map(part -> "\"" + Words.shortened(part) + "\" is not clear: t")
-                  .orElse("T")
+          picked.unclear().map(part -> Words.quoted(part) + " is not clear: t").orElse("T")
               + "ype 0 for none, or numbers from 1 to "
               + ids.size()
               + " with blanks between.");

@@ -8,15 +8,7 @@ import yett.knowledge.Check;
 import yett.knowledge.History;
 
 /** What is reported of a gate: what is wrong with it, and what happened there lately. */
-final class Report {
-  private final Sitting sitting;
-  private final Questions questions;
-
-  Report(Sitting sitting, Questions questions) {
-    this.sitting = sitting;
-    this.questions = questions;
-  }
-
+record Report(Sitting sitting, Questions questions) {
   void askComplaints(Step.AskComplaints step) {
     List<String> names = step.complaints().stream().map(Check::ask).toList();
     List<String> ids = step.complaints().stream().map(Check::id).toList();

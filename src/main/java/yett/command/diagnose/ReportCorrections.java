@@ -19,13 +19,7 @@ import yett.knowledge.History;
 import yett.knowledge.RuleBase;
 
 /** Changes what was reported before any check: the gate, what is wrong, what happened lately. */
-final class ReportCorrections {
-  private final Sitting sitting;
-
-  ReportCorrections(Sitting sitting) {
-    this.sitting = sitting;
-  }
-
+record ReportCorrections(Sitting sitting) {
   /** What was said before any check. */
   List<Corrections.Said> all() {
     CaseState.Told told = sitting.moment().state().told();
@@ -109,9 +103,8 @@ final class ReportCorrections {
     ListChoice.Several picked = ListChoice.several(line.equals("0") ? "" : line, ids, texts);
     if (picked.unclear().isPresent()) {
       return Prompt.Reading.again(
-          "\""
-              + Words.shortened(picked.unclear().get())
-              + "\" is not clear: type numbers from 1 to "
+          Words.quoted(picked.unclear().get())
+              + " is not clear: type numbers from 1 to "
               + ids.size()
               + " with blanks between.");
     }

@@ -14,13 +14,7 @@ import yett.knowledge.Check;
 import yett.knowledge.History;
 
 /** A complaint or something that happened, told when it was not asked for: it joins the others. */
-final class ReportedLater {
-  private final Sitting sitting;
-
-  ReportedLater(Sitting sitting) {
-    this.sitting = sitting;
-  }
-
+record ReportedLater(Sitting sitting) {
   void complaints(List<String> ids) {
     List<Check> all =
         sitting.base().complaints().stream()

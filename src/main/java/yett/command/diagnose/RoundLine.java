@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import yett.command.common.Words;
+import yett.command.common.HeardAnswer;
 import yett.interview.Answer;
 import yett.knowledge.Check;
 
@@ -145,19 +145,10 @@ final class RoundLine {
       return found.complaint();
     }
     Check check = looks.get(position.get());
-    Words.Heard heard = of(check, text);
+    HeardAnswer heard = LookAnswers.of(check, text);
     heard.answer().ifPresent(a -> part.put(position.get(), Optional.of(a)));
     return heard.answer().isPresent()
         ? Optional.empty()
         : Optional.of((position.get() + 1) + ": " + heard.complaint());
-  }
-
-  /** An answer to one look, by its letter, its number or its words. */
-  static Words.Heard of(Check check, String text) {
-    String line = text.strip().toLowerCase(Locale.ROOT);
-    int index = line.matches("[a-z]") ? line.charAt(0) - 'a' : -1;
-    return index >= 0 && index < check.outcomes().size()
-        ? Words.Heard.of(new Answer.Chosen(check.outcomes().get(index).id()))
-        : Words.answer(check, line);
   }
 }

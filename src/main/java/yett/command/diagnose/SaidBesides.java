@@ -32,8 +32,8 @@ public final class SaidBesides {
   private final Sitting sitting;
   private final Questions questions;
   private final Predicate<String> over;
-  private final TakenUp takenUp;
-  private final Unheard unheard;
+  private final ToldAndConfirmed takenUp;
+  private final UnheardSentences unheard;
 
   /**
    * @param over whether words say that it works again: how it was is no answer then
@@ -42,8 +42,8 @@ public final class SaidBesides {
     this.sitting = sitting;
     this.questions = questions;
     this.over = over;
-    this.takenUp = new TakenUp(sitting);
-    this.unheard = new Unheard(sitting);
+    this.takenUp = new ToldAndConfirmed(sitting);
+    this.unheard = new UnheardSentences(sitting);
   }
 
   /**

@@ -39,7 +39,7 @@ record SaidOfLooks(int look, Optional<Answer> answer, Optional<String> complaint
   }
 
   private static String unclear(String text, List<Unusual> unusual, List<Integer> found) {
-    String quoted = "\"" + Words.shortened(text) + "\"";
+    String quoted = Words.quoted(text);
     return found.isEmpty()
         ? quoted + " fits none of these looks."
         : quoted

@@ -5,7 +5,7 @@ import java.util.List;
 import yett.command.common.Prompt;
 import yett.console.Block;
 import yett.console.SignalWord;
-import yett.desk.Recorded;
+import yett.desk.EntryOutcome;
 import yett.interview.Answer;
 import yett.interview.Entry;
 import yett.interview.Event;
@@ -24,7 +24,7 @@ public final class Sharing {
   }
 
   /** Says what became of what was entered, where that is not just that it was stored. */
-  public void tell(Recorded recorded) {
+  public void tell(EntryOutcome recorded) {
     if (recorded.delivered() > 0) {
       sitting.say("The shared casebook is back; " + answers(recorded.delivered()) + " delivered.");
     }
@@ -53,7 +53,7 @@ public final class Sharing {
     return entries == 1 ? "1 entry is" : entries + " entries are";
   }
 
-  private void others(Recorded recorded) {
+  private void others(EntryOutcome recorded) {
     List<String> theirs = new ArrayList<>();
     for (Entry entry : recorded.theirs()) {
       theirs.add(Wording.capital(entry.by().word()) + ": " + wording.event(entry.event()));

@@ -9,15 +9,9 @@ import yett.saying.Thing;
 import yett.saying.Thing.Kind;
 
 /** What shows an effect, as things that somebody could say. */
-final class Signs {
+record Signs(Sitting sitting) {
   /** So many are offered, the likeliest first. */
   private static final int MOST = 6;
-
-  private final Sitting sitting;
-
-  Signs(Sitting sitting) {
-    this.sitting = sitting;
-  }
 
   /** The likeliest ones that can be told by this person. */
   List<Thing> of(Effect effect) {

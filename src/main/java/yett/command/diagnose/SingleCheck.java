@@ -9,15 +9,7 @@ import yett.interview.Step;
 import yett.knowledge.Check;
 
 /** One check or proof by itself, until it is answered. */
-final class SingleCheck {
-  private final Sitting sitting;
-  private final Questions questions;
-
-  SingleCheck(Sitting sitting, Questions questions) {
-    this.sitting = sitting;
-    this.questions = questions;
-  }
-
+record SingleCheck(Sitting sitting, Questions questions) {
   void ask(Step.Ask step, Moment moment) {
     Check check = step.check();
     sitting.screen(sitting.views().ask(step, moment, sitting.questionNumber()));

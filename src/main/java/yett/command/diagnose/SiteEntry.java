@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import yett.command.common.HeardAnswer;
 import yett.command.common.ListChoice;
 import yett.command.common.Prompt;
 import yett.command.common.Words;
@@ -45,9 +46,7 @@ final class SiteEntry {
     if (!heard.said().isEmpty()) {
       heard.said().forEach(this::answer);
       tell(List.copyOf(heard.said().keySet()));
-      heard
-          .unclear()
-          .forEach(part -> sitting.say("\"" + Words.shortened(part) + "\" is not clear."));
+      heard.unclear().forEach(part -> sitting.say(Words.quoted(part) + " is not clear."));
       return true;
     }
     List<SiteQuestion> named = line.strip().matches("\\d+") ? page : questions();
@@ -114,7 +113,7 @@ final class SiteEntry {
       return Prompt.Reading.of(Optional.empty());
     }
     if (question.measures().isPresent()) {
-      Words.Heard heard = Words.reading(question.measures().get(), line);
+      HeardAnswer heard = HeardAnswer.reading(question.measures().get(), line);
       Optional<Answer.Read> reading = heard.answer().flatMap(Answer::reading);
       return reading.isPresent()
           ? Prompt.Reading.of(reading.map(Answer.Read::typed))

@@ -12,7 +12,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import yett.command.common.Words;
+import yett.command.common.HeardAnswer;
 import yett.interview.Answer;
 import yett.knowledge.SiteQuestion;
 
@@ -20,8 +20,10 @@ import yett.knowledge.SiteQuestion;
  * One line that tells several things of a gate: "6 m, no loops, 120 V". A reading by itself is that
  * of the first line of the page that could have it; a name beside it, or the number of its line
  * before it, says which it is.
+ *
+ * @param numbered so many of the first stand on the page with their numbers
  */
-final class SiteLine {
+record SiteLine(List<SiteQuestion> questions, int numbered) {
   private static final Set<String> NOT = Set.of("no", "none", "without", "not");
   private static final String ABSENT = "none";
 
@@ -33,17 +35,6 @@ final class SiteLine {
 
   /** A comma within a number is a decimal one. */
   private static final Pattern BETWEEN = Pattern.compile(";|(?<!\\d),|,(?!\\d)");
-
-  private final List<SiteQuestion> questions;
-  private final int numbered;
-
-  /**
-   * @param numbered so many of the first stand on the page with their numbers
-   */
-  SiteLine(List<SiteQuestion> questions, int numbered) {
-    this.questions = questions;
-    this.numbered = numbered;
-  }
 
   /**
    * What a line tells.
@@ -98,7 +89,7 @@ final class SiteLine {
   private static boolean isReading(SiteQuestion question, String text) {
     return question
         .measures()
-        .flatMap(m -> Words.reading(m, text).answer())
+        .flatMap(m -> HeardAnswer.reading(m, text).answer())
         .flatMap(Answer::reading)
         .isPresent();
   }
@@ -129,7 +120,7 @@ final class SiteLine {
     String number = part.substring(from);
     return Stream.of(part, number, withoutName(question, number))
         .filter(text -> text.chars().anyMatch(Character::isLetter)) // a bare number has no unit
-        .map(text -> Words.reading(question.measures().get(), text).answer())
+        .map(text -> HeardAnswer.reading(question.measures().get(), text).answer())
         .flatMap(a -> a.flatMap(Answer::reading).stream())
         .map(Answer.Read::typed)
         .findFirst();

@@ -13,13 +13,7 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 
 /** The gate as installed on a screen, whole or as far as it matters now. */
-final class SiteViews {
-  private final RuleBase base;
-
-  SiteViews(RuleBase base) {
-    this.base = base;
-  }
-
+record SiteViews(RuleBase base) {
   /**
    * Lines of the page, numbered through: what was told each by itself, the usual as one paragraph.
    *

@@ -138,7 +138,7 @@ public final class Sitting {
     screens.typed();
     String shown = prompt + "> ";
     if (shown.length() + ROOM_TO_TYPE > console.width()) {
-      console.show(Block.paragraph(prompt + ":"));
+      console.say(prompt + ":");
       shown = "> ";
     }
     return Prompt.withLeave(console).line(shown, tab.words()).orElseThrow(CaseLeftException::new);
@@ -151,49 +151,11 @@ public final class Sitting {
 
   /** The same with a prompt that may change; an empty complaint says nothing. */
   <T> T until(Supplier<String> prompt, Function<String, Prompt.Reading<T>> reader) {
-    while (true) {
-      Prompt.Reading<T> reading = reader.apply(line(prompt.get()));
-      if (reading.value().isPresent()) {
-        return reading.value().get();
-      }
-      if (!reading.complaint().isEmpty()) {
-        say(reading.complaint());
-      }
-    }
+    return Prompt.until(() -> Optional.of(line(prompt.get())), reader, this::say).orElseThrow();
   }
 
   public boolean yes(String prompt) {
     return until(prompt, Prompt::yesOrNo);
-  }
-
-  /** One of several things by its number; empty if none of them is meant. */
-  public <T> Optional<T> choose(String heading, List<T> things, Function<T, String> words) {
-    show(Block.heading(heading), Block.numbered(things.stream().map(words).toList()));
-    return until(
-        "Number, or Enter for none",
-        line ->
-            line.isEmpty() || line.equals("0")
-                ? Prompt.Reading.of(Optional.empty())
-                : Prompt.number(line, things.size())
-                    .map(n -> Prompt.Reading.of(Optional.of(things.get(n - 1))))
-                    .orElse(
-                        Prompt.Reading.again(
-                            "Type a number from 1 to " + things.size() + ", or only Enter.")));
-  }
-
-  /** What was meant: the one thing, once the person says so, or one of several. */
-  public <T> Optional<T> confirm(List<T> things, Function<T, String> words) {
-    if (things.size() > 1) {
-      return choose("Which do you mean?", things, words);
-    }
-    boolean right =
-        until(
-            words.apply(things.get(0)) + " Right? Enter = yes",
-            line ->
-                Prompt.word(line, List.of("", "yes", "y", "1", "no", "n", "0", "2"))
-                    .map(i -> Prompt.Reading.of(i < 4))
-                    .orElse(Prompt.Reading.again("Enter if it is right, no if it is not.")));
-    return right ? Optional.of(things.get(0)) : Optional.empty();
   }
 
   /** Stores events; tells the person what else came of it than that it was stored. */

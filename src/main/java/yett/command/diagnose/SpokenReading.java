@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import yett.command.common.Words;
+import yett.command.common.HeardAnswer;
 import yett.interview.Answer;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
@@ -39,7 +39,7 @@ record SpokenReading(String typed, String words, List<Check> checks) {
           continue; // a bare number is an answer, or a slip
         }
         List<Check> fit = new ArrayList<>(measured);
-        fit.removeIf(c -> Words.reading(c.measures().get(), typed).answer().isEmpty());
+        fit.removeIf(c -> HeardAnswer.reading(c.measures().get(), typed).answer().isEmpty());
         if (!fit.isEmpty()) {
           return Optional.of(new SpokenReading(typed, words, List.copyOf(fit)));
         }
@@ -49,7 +49,7 @@ record SpokenReading(String typed, String words, List<Check> checks) {
   }
 
   Answer answer(Check check) {
-    return Words.reading(check.measures().get(), typed).answer().orElseThrow();
+    return HeardAnswer.reading(check.measures().get(), typed).answer().orElseThrow();
   }
 
   /** As it is shown back: what was measured, and the reading with its unit. */

@@ -2,15 +2,10 @@ package yett.command.diagnose;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import yett.console.Block;
 import yett.console.SignalWord;
-import yett.console.Text;
 import yett.interview.Moment;
-import yett.interview.Occasion;
-import yett.interview.Prospects;
 import yett.interview.Step;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
@@ -19,20 +14,19 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.wording.Figures;
 import yett.wording.StepWords;
-import yett.wording.UsualRange;
 import yett.wording.Wording;
 
 /** Each step of an interview as blocks of text, in the order in which it is best read or heard. */
 public final class StepViews {
-  private final RuleBase base;
   private final StepWords reasons;
   private final CautionViews cautions;
+  private final CheckViews checks;
   private final PlanViews plans;
 
   public StepViews(RuleBase base, CautionViews cautions) {
-    this.base = base;
     this.reasons = new StepWords(base);
     this.cautions = cautions;
+    this.checks = new CheckViews(base, cautions);
     this.plans = new PlanViews(base);
   }
 
@@ -65,78 +59,7 @@ public final class StepViews {
   }
 
   public List<Block> ask(Step.Ask step, Moment moment, int number) {
-    Check check = step.check();
-    boolean proof = check.kind() == Check.Kind.PROOF;
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(Block.heading((proof ? "Proof" : "Check " + number) + effort(check)));
-    if (!proof) {
-      occasion(step.occasion()).ifPresent(blocks::add);
-    }
-    blocks.add(Block.paragraph(Text.strong(check.ask())));
-    List<Block.Row> rows = new ArrayList<>();
-    if (!check.how().isEmpty()) {
-      rows.add(Block.row("How", check.how()));
-    }
-    step.expectation().ifPresent(e -> rows.add(Block.row("Usual", UsualRange.reasoned(check, e))));
-    rows.addAll(ForceEntry.rows(check, moment));
-    blocks.add(new Block.Rows(rows));
-    blocks.addAll(cautions.written(step.cautions()));
-    blocks.add(answers(step, moment));
-    return blocks;
-  }
-
-  /** Why it comes up, where that is more than its worth. */
-  private static Optional<Block> occasion(Occasion occasion) {
-    return Optional.of(StepWords.occasion(occasion))
-        .filter(words -> !words.isEmpty())
-        .map(words -> Block.paragraph(Text.dim(Wording.capital(words) + ".")));
-  }
-
-  private static String effort(Check check) {
-    String minutes = check.minutes() > 0 ? " · " + Figures.minutes(check.minutes()) : "";
-    return minutes + Wording.instrument(check).map(i -> " · " + i).orElse("");
-  }
-
-  /**
-   * The possible answers with their chance and what each would make most probable of what is left;
-   * a proof, and what a repair entails, are to pass: they look for nothing.
-   */
-  private Block answers(Step.Ask step, Moment moment) {
-    Check check = step.check();
-    List<Block.Item> items = new ArrayList<>();
-    int number = 0;
-    for (Prospects.Prospect prospect : Prospects.of(moment.belief(), check, step.expectation())) {
-      number++;
-      String label = check.measured() ? "·" : Integer.toString(number);
-      String words =
-          check.measured()
-              ? prospect.range().isEmpty()
-                  ? prospect.outcome().id()
-                  : prospect.range() + " (" + prospect.outcome().id().replace('-', ' ') + ")"
-              : prospect.outcome().text();
-      items.add(
-          Block.item(
-              label,
-              words,
-              Figures.percent(prospect.chance())
-                  + (step.occasion().looksForCause()
-                      ? "; then " + leading(moment, prospect.left())
-                      : "")));
-    }
-    return new Block.Numbered(items);
-  }
-
-  private String leading(Moment moment, double[] chances) {
-    int best = 0;
-    for (int c = 1; c < chances.length; c++) {
-      if (chances[c] > chances[best]) {
-        best = c;
-      }
-    }
-    String id = moment.belief().model().causes().get(best);
-    return base.causes().get(id).name().toLowerCase(Locale.ROOT)
-        + " "
-        + Figures.percent(chances[best]);
+    return checks.ask(step, moment, number);
   }
 
   /** What a set-up is for and what is dangerous in it. */
@@ -181,7 +104,7 @@ public final class StepViews {
     Repair repair = step.repair();
     blocks.add(
         Block.heading("Repair: " + repair.name() + " · " + Figures.minutes(repair.minutes())));
-    occasion(step.occasion()).ifPresent(blocks::add);
+    CheckViews.occasion(step.occasion()).ifPresent(blocks::add);
     blocks.addAll(cautions.written(step.cautions()));
     if (!repair.parts().isEmpty()) {
       String parts =

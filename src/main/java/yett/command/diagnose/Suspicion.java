@@ -19,13 +19,13 @@ import yett.wording.Wording;
 final class Suspicion {
   private final Sitting sitting;
   private final CheckList checks;
-  private final ByName<Cause> names;
+  private final NamedCards<Cause> names;
 
   Suspicion(Sitting sitting, CheckList checks) {
     this.sitting = sitting;
     this.checks = checks;
     this.names =
-        new ByName<>(
+        new NamedCards<>(
             sitting.base().causes(),
             c -> true,
             Cause::name,
@@ -46,7 +46,7 @@ final class Suspicion {
     } else if (found.size() == 1) {
       look(found.get(0));
     } else {
-      sitting.choose("Which cause?", found, Cause::name).ifPresent(this::look);
+      new Choices(sitting).of("Which cause?", found, Cause::name).ifPresent(this::look);
     }
   }
 
@@ -86,7 +86,8 @@ final class Suspicion {
     }
     sitting.screen( // a page by itself, or the head of the first one leaves the window
         List.of(
-            Block.heading("What would tell most about it · " + CheckList.costs(settling.open())),
+            Block.heading(
+                "What would tell most about it · " + OpenCheckViews.costs(settling.open())),
             Block.paragraph(Text.strong(settling.open().check().ask())),
             new Block.Numbered(items)));
     boolean next =

@@ -11,15 +11,7 @@ import yett.saying.Thing;
 import yett.wording.Wording;
 
 /** Dangers that somebody tells of by the way: asked about before anything else. */
-final class ToldDangers {
-  private final Sitting sitting;
-  private final TakenUp takenUp;
-
-  ToldDangers(Sitting sitting, TakenUp takenUp) {
-    this.sitting = sitting;
-    this.takenUp = takenUp;
-  }
-
+record ToldDangers(Sitting sitting, ToldAndConfirmed takenUp) {
   /** Those that the words may tell of, and that neither stand already nor have no sense here. */
   List<Thing> among(Heard heard) {
     return heard.dangerThings().stream()

@@ -20,15 +20,7 @@ import yett.wording.CallWords;
  * The last case at a gate, if it was left before the gate was repaired and proved: whoever begins
  * another one is told of it, and of what it left in force.
  */
-final class UnfinishedCase {
-  private final Casebook casebook;
-  private final RuleBase base;
-
-  UnfinishedCase(Casebook casebook, RuleBase base) {
-    this.casebook = casebook;
-    this.base = base;
-  }
-
+record UnfinishedCase(Casebook casebook, RuleBase base) {
   /**
    * The newest one that left the gate in a state of the work, or else the newest; empty if there is
    * none since every proof passed.

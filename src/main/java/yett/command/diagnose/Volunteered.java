@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import yett.command.common.ComplaintNames;
+import yett.command.common.HeardAnswer;
 import yett.command.common.ListChoice;
-import yett.command.common.Words;
 import yett.interview.Event;
 import yett.interview.Step;
 import yett.knowledge.Check;
@@ -29,14 +29,14 @@ public final class Volunteered {
       Set.of("close", "done", "cannot", "send", "leave", "list", "both", "first", "second");
 
   private final Sitting sitting;
-  private final TakenUp takenUp;
+  private final ToldAndConfirmed takenUp;
   private final ToldDangers dangers;
   private final CallEnd end;
 
   Volunteered(Sitting sitting, CallEnd end) {
     this.sitting = sitting;
     this.end = end;
-    this.takenUp = new TakenUp(sitting);
+    this.takenUp = new ToldAndConfirmed(sitting);
     this.dangers = new ToldDangers(sitting, takenUp);
   }
 
@@ -77,7 +77,7 @@ public final class Volunteered {
 
   /** The same for words that would only with good will be an answer to this check. */
   boolean hearElsewhere(Check check, String line) {
-    boolean answers = Words.answer(check, line).answer().isPresent();
+    boolean answers = HeardAnswer.to(check, line).answer().isPresent();
     return (!answers || isElsewhere(check, line)) && hear(line);
   }
 
@@ -117,7 +117,7 @@ public final class Volunteered {
     if (!told.isEmpty() && dangers.ask(told, words, this::keep)) {
       return true;
     }
-    if (told.isEmpty() && end.tellsOfIt(words)) {
+    if (told.isEmpty() && new WorksAgain(sitting).tellsOfIt(words)) {
       end.worksAgain(Optional.of(words));
       return true;
     }
@@ -131,7 +131,7 @@ public final class Volunteered {
     if (named.isPresent() && !single) {
       takenUp.take(named.get());
     } else {
-      takenUp.take(new Meant(sitting).of(others, takenUp::words));
+      takenUp.take(new Choices(sitting).several(others, takenUp::words));
     }
     return true;
   }
@@ -173,7 +173,7 @@ public final class Volunteered {
       sitting.say("Say with it what was measured, such as: " + name + " " + reading.typed() + ".");
       return true;
     }
-    sitting
+    new Choices(sitting)
         .confirm(open, id -> reading.shown(sitting.base().checks().get(id)))
         .ifPresent(id -> takenUp.reading(id, reading.answer(sitting.base().checks().get(id))));
     return true;

@@ -11,15 +11,9 @@ import yett.knowledge.Telephone;
 import yett.saying.Thing;
 
 /** What a caller watches for after the gate has come right again. */
-final class WhatToWatch {
+record WhatToWatch(Sitting sitting) {
   /** A look that a cause shows on as often as this tells of it. */
   private static final double SHOWS = 0.5;
-
-  private final Sitting sitting;
-
-  WhatToWatch(Sitting sitting) {
-    this.sitting = sitting;
-  }
 
   /**
    * What the cards have to be watched for after what did it, and what always has.

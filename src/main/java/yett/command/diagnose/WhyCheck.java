@@ -25,13 +25,7 @@ import yett.wording.Wording;
  * Why a check is asked: what it separates, what it costs, what it is worth, what each answer would
  * mean.
  */
-final class WhyCheck {
-  private final RuleBase base;
-
-  WhyCheck(RuleBase base) {
-    this.base = base;
-  }
-
+record WhyCheck(RuleBase base) {
   List<Block> of(Step.Ask ask, Moment moment) {
     Check check = ask.check();
     List<Block> blocks = new ArrayList<>();

@@ -10,7 +10,6 @@ import java.util.stream.Stream;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import yett.command.common.UsageException;
-import yett.console.Block;
 import yett.console.Console;
 import yett.console.Progress;
 import yett.desk.Demo;
@@ -28,20 +27,17 @@ public record DemoCommands(Desk desk, Console console) {
       description = "fill a new folder with made-up gates and visits to look at",
       help = DEMO)
   public void demo(@Arguments List<String> words) {
-    if (words.size() != 1 || words.get(0).isBlank()) {
-      throw new UsageException(DEMO);
-    }
+    UsageException.when(words.size() != 1 || words.get(0).isBlank(), DEMO);
     Path folder = fresh(words.get(0));
     try (Progress progress = console.start("visits", Demo.visits())) {
       new Demo(desk.trial(), desk.clock().instant()).fill(folder, progress::step);
     }
-    console.show(
-        Block.paragraph(
-            "Made up: "
-                + Demo.visits()
-                + " visits at Harrow Quay. Look at them with: YETT_HOME="
-                + folder
-                + " yett gates."));
+    console.say(
+        "Made up: "
+            + Demo.visits()
+            + " visits at Harrow Quay. Look at them with: YETT_HOME="
+            + folder
+            + " yett gates.");
   }
 
   private static Path fresh(String name) {

@@ -13,9 +13,8 @@ import yett.figures.NextInspection;
 /** {@code gates due}: which gates have to be inspected, the earliest first. */
 public record DueCommands(Desk desk, Console console) {
   private static final String DUE =
-      "Usage: gates due. A gate is due a set number of months after the last inspection it"
-          + " passed (inspect-every in firm.yaml, 12 unless set), and at once if it has passed"
-          + " none.";
+      "Usage: gates due. A gate is due a set number of months after the last inspection it passed"
+          + " (inspect-every in firm.yaml, 12 unless set), and at once if it has passed none.";
 
   private record Due(String gate, NextInspection next) {}
 
@@ -24,9 +23,7 @@ public record DueCommands(Desk desk, Console console) {
       description = "which gates are to be inspected, and when",
       help = DUE)
   public void due(@Arguments List<String> typed) {
-    if (!typed.isEmpty()) {
-      throw new UsageException(DUE);
-    }
+    UsageException.when(!typed.isEmpty(), DUE);
     DueWords words = new DueWords(desk);
     List<Due> all =
         new Gates(desk, console)
@@ -36,21 +33,13 @@ public record DueCommands(Desk desk, Console console) {
                 .sorted(Comparator.comparing((Due d) -> d.next().day()).thenComparing(Due::gate))
                 .toList();
     if (all.isEmpty()) {
-      console.show(
-          Block.paragraph(
-              "The casebook has no gates yet. A gate is added with its first case: inspect."));
+      console.say("The casebook has no gates yet. A gate is added with its first case: inspect.");
       return;
     }
     console.show(
         new Block.Rows(all.stream().map(d -> Block.row(d.gate(), words.words(d.next()))).toList()));
     long due = all.stream().filter(d -> words.isDue(d.next())).count();
-    console.show(
-        Block.paragraph(
-            due
-                + " of "
-                + all.size()
-                + " due. An inspection every "
-                + words.months()
-                + " months."));
+    console.say(
+        due + " of " + all.size() + " due. An inspection every " + words.months() + " months.");
   }
 }

@@ -8,7 +8,6 @@ import org.springframework.shell.core.command.annotation.Command;
 import yett.command.common.Completions;
 import yett.command.common.GateNames;
 import yett.command.common.UsageException;
-import yett.console.Block;
 import yett.console.Console;
 import yett.desk.Desk;
 import yett.desk.GateMemory;
@@ -31,9 +30,7 @@ public record GateEntryCommands(Desk desk, Console console) {
       description = "describe a gate before its first case",
       help = ADD)
   public void add(@Arguments List<String> words) {
-    if (words.size() < 2) {
-      throw new UsageException(ADD);
-    }
+    UsageException.when(words.size() < 2, ADD);
     String name = words.get(0).strip();
     if (name.isEmpty() || !GateNames.isName(name) || name.contains("=")) {
       throw new UsageException(GateNames.isName(name) ? ADD : GateNames.refusal(name));
@@ -51,9 +48,7 @@ public record GateEntryCommands(Desk desk, Console console) {
       help = DESCRIBE,
       completionProvider = Completions.GATES)
   public void describe(@Arguments List<String> words) {
-    if (words.size() < 2) {
-      throw new UsageException(DESCRIBE);
-    }
+    UsageException.when(words.size() < 2, DESCRIBE);
     String name = new Gates(desk, console).exactly(words.get(0));
     Map<String, String> before =
         desk.casebook().site(name).map(GateMemory::answers).orElse(Map.of());
@@ -67,6 +62,6 @@ public record GateEntryCommands(Desk desk, Console console) {
       throw new UsageException(
           "It could not be kept: the casebook cannot be reached. Try again when it can.");
     }
-    console.show(Block.paragraph(name + ": " + new GateWords(desk.base()).line(answers) + "."));
+    console.say(name + ": " + new GateWords(desk.base()).line(answers) + ".");
   }
 }

@@ -14,24 +14,15 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 import yett.wording.Wording;
 
-/** Gates out of a sheet: a line a gate, a column a question; what {@link GateSheet} writes too. */
-final class GateImport {
+/**
+ * Gates out of a sheet: a line a gate, a column a question; what {@link GateSheet} writes too.
+ *
+ * @param known names of the gates of the casebook
+ */
+record GateImport(RuleBase base, SheetFile sheet, List<String> known) {
   /** Columns of {@link GateSheet} that tell nothing of the gate itself. */
   private static final List<String> PASSED_OVER =
       List.of("last visit", "cases", "open cases", "retired");
-
-  private final RuleBase base;
-  private final SheetFile sheet;
-  private final List<String> known;
-
-  /**
-   * @param known names of the gates of the casebook
-   */
-  GateImport(RuleBase base, SheetFile sheet, List<String> known) {
-    this.base = base;
-    this.sheet = sheet;
-    this.known = known;
-  }
 
   /**
    * What is told of each gate, by name and question; an empty cell tells nothing, the usual answer

@@ -8,7 +8,6 @@ import org.springframework.shell.core.command.annotation.Command;
 import yett.command.common.Completions;
 import yett.command.common.GateNames;
 import yett.command.common.UsageException;
-import yett.console.Block;
 import yett.console.Console;
 import yett.desk.Desk;
 import yett.desk.GateMemory;
@@ -27,8 +26,7 @@ public record GateLifeCommands(Desk desk, Console console) {
 
   private static final String RETIRE =
       "Usage: gates retire GATE. For one that is gone or not looked after any more: it is in no"
-          + " list"
-          + " and never due; its page and cases stay. Back again: gates restore GATE.";
+          + " list and never due; its page and cases stay. Back again: gates restore GATE.";
 
   private static final String RESTORE = "Usage: gates restore GATE. A retired gate is back again.";
 
@@ -38,9 +36,7 @@ public record GateLifeCommands(Desk desk, Console console) {
       help = RENAME,
       completionProvider = Completions.GATES)
   public void rename(@Arguments List<String> words) {
-    if (words.size() != 2) {
-      throw new UsageException(RENAME);
-    }
+    UsageException.when(words.size() != 2, RENAME);
     String from = exactly(words.get(0));
     String to = words.get(1).strip();
     if (to.isEmpty() || !GateNames.isName(to)) {
@@ -50,7 +46,7 @@ public record GateLifeCommands(Desk desk, Console console) {
       throw new UsageException("The gate already has that name.");
     }
     desk.casebook().rename(from, to, desk.clock().instant());
-    say("\"" + from + "\" is called \"" + to + "\" now.");
+    console.say("\"" + from + "\" is called \"" + to + "\" now.");
   }
 
   @Command(
@@ -59,16 +55,15 @@ public record GateLifeCommands(Desk desk, Console console) {
       help = MERGE,
       completionProvider = Completions.GATES)
   public void merge(@Arguments List<String> words) {
-    if (words.size() != 2) {
-      throw new UsageException(MERGE);
-    }
+    UsageException.when(words.size() != 2, MERGE);
     String from = exactly(words.get(0));
     String into = exactly(words.get(1));
     if (from.equals(into)) {
       throw new UsageException("That is one gate already. Name two.");
     }
     desk.casebook().merge(from, into, desk.clock().instant());
-    say("What was \"" + from + "\" belongs to \"" + into + "\" now: gates show \"" + into + "\".");
+    console.say(
+        "What was \"" + from + "\" belongs to \"" + into + "\" now: gates show \"" + into + "\".");
   }
 
   @Command(
@@ -83,7 +78,7 @@ public record GateLifeCommands(Desk desk, Console console) {
     }
     LocalDate today = LocalDate.ofInstant(desk.clock().instant(), ZoneId.systemDefault());
     new GateMemory(desk.casebook(), desk.clock()).retire(gate, today);
-    say(gate + " is retired. Its page stays; back again: gates restore \"" + gate + "\".");
+    console.say(gate + " is retired. Its page stays; back again: gates restore \"" + gate + "\".");
   }
 
   @Command(
@@ -97,7 +92,7 @@ public record GateLifeCommands(Desk desk, Console console) {
       throw new UsageException(gate + " is not retired.");
     }
     new GateMemory(desk.casebook(), desk.clock()).restore(gate);
-    say(gate + " is back again.");
+    console.say(gate + " is back again.");
   }
 
   private boolean isRetired(String gate) {
@@ -105,17 +100,11 @@ public record GateLifeCommands(Desk desk, Console console) {
   }
 
   private String named(List<String> words, String usage) {
-    if (words.isEmpty()) {
-      throw new UsageException(usage);
-    }
+    UsageException.when(words.isEmpty(), usage);
     return exactly(String.join(" ", words));
   }
 
   private String exactly(String typed) {
     return new Gates(desk, console).exactly(typed);
-  }
-
-  private void say(String words) {
-    console.show(Block.paragraph(words));
   }
 }

@@ -12,7 +12,6 @@ import org.springframework.shell.core.command.annotation.Command;
 import yett.command.common.Completions;
 import yett.command.common.NewFile;
 import yett.command.common.UsageException;
-import yett.console.Block;
 import yett.console.Console;
 import yett.console.Progress;
 import yett.console.StandardStreams;
@@ -80,15 +79,13 @@ public record GateTransferCommands(Desk desk, Console console, StandardStreams o
                 + " not taken in twice.");
       }
     }
-    console.show(
-        Block.paragraph(
-            gates.size()
-                + " in the sheet: "
-                + fresh
-                + " new, "
-                + changed
-                + " changed, the rest as"
-                + " it was."));
+    console.say(
+        gates.size()
+            + " in the sheet: "
+            + fresh
+            + " new, "
+            + changed
+            + " changed, the rest as it was.");
   }
 
   @Command(
@@ -110,7 +107,7 @@ public record GateTransferCommands(Desk desk, Console console, StandardStreams o
     String name = one(words, READINGS_IN);
     SheetFile sheet = SheetFile.read(name);
     List<PastVisit> visits =
-        new ReadingSheet(desk.base())
+        new PastVisitSheet(desk.base())
             .visits(
                 sheet,
                 new Gates(desk, console).names(),
@@ -122,19 +119,16 @@ public record GateTransferCommands(Desk desk, Console console, StandardStreams o
         progress.step();
       }
     }
-    console.show(
-        Block.paragraph(
-            visits.size()
-                + " visits in the sheet: "
-                + kept
-                + " readings taken in"
-                + (kept == 0 ? "; they were here already." : ".")));
+    console.say(
+        visits.size()
+            + " visits in the sheet: "
+            + kept
+            + " readings taken in"
+            + (kept == 0 ? "; they were here already." : "."));
   }
 
   private static String one(List<String> words, String usage) {
-    if (words.size() != 1 || words.get(0).isBlank()) {
-      throw new UsageException(usage);
-    }
+    UsageException.when(words.size() != 1 || words.get(0).isBlank(), usage);
     return words.get(0);
   }
 }

@@ -22,15 +22,7 @@ import yett.figures.GateHistory;
 import yett.knowledge.Names;
 
 /** The gates of a casebook: those that somebody described, and those that only have cases. */
-final class Gates {
-  private final Desk desk;
-  private final Console console;
-
-  Gates(Desk desk, Console console) {
-    this.desk = desk;
-    this.console = console;
-  }
-
+record Gates(Desk desk, Console console) {
   /**
    * A gate with what is known of it.
    *

@@ -45,18 +45,15 @@ public record GatesCommands(Desk desk, Console console, StandardStreams output) 
     if (csv) {
       output.print(new GateSheet(desk.base()).csv(all));
     } else if (retired && gates.isEmpty()) {
-      console.show(Block.paragraph("No gate is retired."));
+      console.say("No gate is retired.");
     } else if (!all.isEmpty() && gates.isEmpty()) {
-      console.show(Block.paragraph("Every gate is retired: gates --retired."));
+      console.say("Every gate is retired: gates --retired.");
     } else if (gates.isEmpty()) {
-      console.show(
-          Block.paragraph(
-              "The casebook has no gates yet. A gate is added with its first case: diagnose."));
+      console.say("The casebook has no gates yet. A gate is added with its first case: diagnose.");
     } else {
       console.show(new GateViews(desk.base()).list(gates));
       if (!retired && gates.size() < all.size()) {
-        console.show(
-            Block.paragraph("Retired: " + (all.size() - gates.size()) + " (gates --retired)."));
+        console.say("Retired: " + (all.size() - gates.size()) + " (gates --retired).");
       }
     }
   }
@@ -67,9 +64,7 @@ public record GatesCommands(Desk desk, Console console, StandardStreams output) 
       help = SHOW,
       completionProvider = Completions.GATES)
   public void show(@Arguments List<String> words) {
-    if (words.isEmpty()) {
-      throw new UsageException(SHOW);
-    }
+    UsageException.when(words.isEmpty(), SHOW);
     Gates gates = new Gates(desk, console);
     Gates.Gate gate = gates.named(gates.meant(String.join(" ", words)));
     List<String> formerly =

@@ -16,10 +16,10 @@ import yett.knowledge.RuleBase;
 import yett.rules.Conclusion.Expectation;
 import yett.rules.Judgement;
 import yett.wording.TrendWords;
-import yett.wording.UsualRange;
+import yett.wording.UsualRangeWords;
 
 /** Readings at a gate over time, a line each. */
-final class ReadingViews {
+record ReadingViews(RuleBase base, int width) {
   private static final DateTimeFormatter DAY = DateTimeFormatter.ISO_LOCAL_DATE;
   private static final int NEWEST = 12;
   private static final int LONGEST = 44;
@@ -27,14 +27,6 @@ final class ReadingViews {
 
   /** Margin, date and the blanks between. */
   private static final int TAKEN = 18;
-
-  private final RuleBase base;
-  private final int width;
-
-  ReadingViews(RuleBase base, int width) {
-    this.base = base;
-    this.width = width;
-  }
 
   /**
    * @param usual what the rules expect at this gate
@@ -115,7 +107,9 @@ final class ReadingViews {
     return Stream.of(
             Optional.of(Block.paragraph(check.ask())),
             usual.map(
-                e -> Block.paragraph("Usual here: " + UsualRange.words(measures, low, high) + ".")),
+                e ->
+                    Block.paragraph(
+                        "Usual here: " + UsualRangeWords.words(measures, low, high) + ".")),
             baseline.map(
                 b ->
                     Block.paragraph(

@@ -5,7 +5,6 @@ import java.util.Locale;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import yett.command.common.UsageException;
-import yett.console.Block;
 import yett.console.Console;
 import yett.desk.Desk;
 import yett.quantity.Units;
@@ -18,18 +17,15 @@ public record UnitsCommands(Desk desk, Console console) {
 
   @Command(name = "units", description = "work in US customary or in SI units", help = UNITS)
   public void units(@Arguments List<String> words) {
-    if (words.size() > 1) {
-      throw new UsageException(UNITS);
-    }
+    UsageException.when(words.size() > 1, UNITS);
     if (words.size() == 1) {
       desk.workIn(
           Units.named(words.get(0).toLowerCase(Locale.ROOT))
               .orElseThrow(() -> new UsageException(UNITS)));
     }
-    console.show(
-        Block.paragraph(
-            desk.units() == Units.US
-                ? "You work in US customary units: ft, in, lb, lbf, degF. SI again: units si."
-                : "You work in SI units: m, mm, kg, N, degC. US customary: units us."));
+    console.say(
+        desk.units() == Units.US
+            ? "You work in US customary units: ft, in, lb, lbf, degF. SI again: units si."
+            : "You work in SI units: m, mm, kg, N, degC. US customary: units us.");
   }
 }

@@ -6,7 +6,6 @@ import java.util.Map;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
 import yett.command.common.UsageException;
-import yett.console.Block;
 import yett.console.Console;
 import yett.desk.Desk;
 import yett.knowledge.RuleBase;
@@ -32,9 +31,7 @@ public record UsualGateCommands(Desk desk, Console console) {
       help = USUAL)
   public void usual(@Arguments List<String> words) {
     if (words.contains(AS_SHIPPED)) {
-      if (words.size() > 1) {
-        throw new UsageException(USUAL);
-      }
+      UsageException.when(words.size() > 1, USUAL);
       desk.takeAsUsual(Map.of());
     } else if (!words.isEmpty()) {
       Map<String, String> usual = new LinkedHashMap<>(desk.usualGate());
@@ -46,22 +43,19 @@ public record UsualGateCommands(Desk desk, Console console) {
 
   private void show() {
     RuleBase base = desk.base();
-    console.show(
-        Block.paragraph(
-            "Taken as usual where nobody has told otherwise: "
-                + new GateWords(base).line(Map.of())
-                + "."));
+    console.say(
+        "Taken as usual where nobody has told otherwise: "
+            + new GateWords(base).line(Map.of())
+            + ".");
     Map<String, String> chosen = desk.usualGate();
     if (chosen.isEmpty()) {
-      console.show(
-          Block.paragraph(
-              "All of it is as in the rule base. Choose what most gates here have: help gates"
-                  + " usual."));
+      console.say(
+          "All of it is as in the rule base. Choose what most gates here have: help gates"
+              + " usual.");
       return;
     }
     chosen.forEach(
-        (question, answer) ->
-            console.show(Block.paragraph(said(base.siteQuestions().get(question), answer))));
+        (question, answer) -> console.say(said(base.siteQuestions().get(question), answer)));
   }
 
   private static String said(SiteQuestion question, String answer) {

@@ -27,10 +27,9 @@ public record AnomaliesCommands(Desk desk, Console console) {
 
   private static final String ANOMALIES =
       "Usage: knowledge anomalies [FOLDER] [--sample GATES]. What follows from the cards and the"
-          + " text of the rules is marked as proved. With --sample the rules are also run on"
-          + " that many gates drawn at random, and what came up on none, or in contradiction, is"
-          + " marked as sampled. The exit status is 0 whatever is found: these are places to"
-          + " look at.";
+          + " text of the rules is marked as proved. With --sample the rules are also run on that"
+          + " many gates drawn at random, and what came up on none, or in contradiction, is marked"
+          + " as sampled. The exit status is 0 whatever is found: these are places to look at.";
 
   @Command(
       name = {"knowledge", "anomalies"},
@@ -64,16 +63,14 @@ public record AnomaliesCommands(Desk desk, Console console) {
             (gates > 0
                     ? "Sampled on "
                         + gates
-                        + " gates: rules that conclude nothing, two usual ranges for one"
-                        + " reading. "
+                        + " gates: rules that conclude nothing, two usual ranges for one reading. "
                     : "Rules were not run; --sample 200 runs them on gates drawn at random. ")
                 + "Not looked for: conditions of rules that mean the same in other words."));
   }
 
   private int gates(String typed) {
     if (!typed.matches("\\d{1,5}")) {
-      throw new UsageException(
-          "\"" + Words.shortened(typed) + "\" is not a number of gates. " + ANOMALIES);
+      throw new UsageException(Words.quoted(typed) + " is not a number of gates. " + ANOMALIES);
     }
     return Integer.parseInt(typed);
   }

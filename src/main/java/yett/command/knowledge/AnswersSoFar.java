@@ -24,6 +24,10 @@ final class AnswersSoFar {
 
   /** The first question that has no answer. */
   Optional<Question> next(NewCard card) {
+    return next(card, answers);
+  }
+
+  static Optional<Question> next(NewCard card, Map<String, String> answers) {
     return card.questions(answers).stream().filter(q -> !answers.containsKey(q.key())).findFirst();
   }
 

@@ -1,10 +1,8 @@
 package yett.command.knowledge;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Supplier;
@@ -76,38 +74,16 @@ public record BundleCommands(Desk desk, Console console, StandardStreams output)
       @Option(longName = "to", description = "the new file") String to,
       @Option(longName = "notes", description = "a file with what is new, in Markdown")
           String notes) {
-    if (words.size() != 1 || to == null) {
-      throw new UsageException(PACK);
-    }
+    UsageException.when(words.size() != 1 || to == null, PACK);
     Path folder = Path.of(words.get(0));
     Path file = NewFile.named(to);
     RuleBase base = RuleBase.read(desk.choice().source(folder)); // tells what is wrong with it
-    String version = version(folder, base);
+    String version = PackedEdition.of(folder, base);
     String text = notes == null ? "" : text(Path.of(notes));
     SortedMap<String, String> files = KnowledgeSource.folder(folder).files();
     byte[] bytes = unlessRefused(() -> new Bundle(files, text).signed(desk.keys()));
     NewFile.write(file, bytes, output);
-    say(version + ", " + files.size() + " files, signed.");
-  }
-
-  /** Name and version of what lies in the folder itself. */
-  private static String version(Path folder, RuleBase base) {
-    boolean isAddOn = Files.exists(folder.resolve(AddOn.FILE));
-    String place = folder.toString().replace('\\', '/') + "/";
-    Optional<AddOn> addOn =
-        base.addOns().stream().filter(a -> isAddOn && a.folder().equals(place)).findFirst();
-    String name = addOn.map(AddOn::name).orElse(base.edition().name());
-    String version = addOn.map(AddOn::version).orElse(base.edition().version());
-    if (version.isEmpty()) {
-      throw new UsageException(
-          folder
-              + " has no version, and whoever gets it could not say which one it is. Write a line"
-              + " such as version: \"1.0\" "
-              + (isAddOn
-                  ? "in " + folder.resolve(AddOn.FILE) + "."
-                  : "on a card \"rule-base: ID\" in " + folder.resolve("rule-base.yaml") + "."));
-    }
-    return name + " " + version;
+    console.say(version + ", " + files.size() + " files, signed.");
   }
 
   private static String text(Path file) {
@@ -126,9 +102,7 @@ public record BundleCommands(Desk desk, Console console, StandardStreams output)
   public void unpack(
       @Arguments List<String> words,
       @Option(longName = "to", description = "the new folder") String to) {
-    if (words.size() != 1 || to == null) {
-      throw new UsageException(UNPACK);
-    }
+    UsageException.when(words.size() != 1 || to == null, UNPACK);
     Path file = Path.of(words.get(0));
     Path folder = NewFile.named(to);
     Bundle bundle = unlessRefused(() -> Bundle.opened(file.toString(), bytes(file), desk.keys()));
@@ -137,7 +111,7 @@ public record BundleCommands(Desk desk, Console console, StandardStreams output)
     rules.keySet().removeIf(name -> !name.endsWith(".drl"));
     desk.ruleBases().trusted().trust(rules);
     RuleBase base = RuleBase.read(desk.choice().source(folder));
-    say(
+    console.say(
         folder
             + ": "
             + String.join(", ", base.versions())
@@ -165,9 +139,5 @@ public record BundleCommands(Desk desk, Console console, StandardStreams output)
       output.tell(e.getMessage());
       throw new ExitException(Sysexits.NO_PERMISSION);
     }
-  }
-
-  private void say(String words) {
-    console.show(Block.paragraph(words));
   }
 }

@@ -17,7 +17,6 @@ import yett.command.common.ExitException;
 import yett.command.common.ProblemText;
 import yett.command.common.Sysexits;
 import yett.command.common.UsageException;
-import yett.console.Block;
 import yett.console.Console;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
@@ -115,31 +114,28 @@ public record CheckCommands(Desk desk, Console console, StandardStreams output) 
       return false;
     }
     RuleBase base = checked.base();
-    console.show(
-        Block.paragraph(
-            "No problem found: "
-                + base.causes().size()
-                + " causes, "
-                + base.ordinaryChecks().count()
-                + " checks, "
-                + base.repairs().size()
-                + " repairs, "
-                + checked.cases()
-                + " cases."));
+    console.say(
+        "No problem found: "
+            + base.causes().size()
+            + " causes, "
+            + base.ordinaryChecks().count()
+            + " checks, "
+            + base.repairs().size()
+            + " repairs, "
+            + checked.cases()
+            + " cases.");
     List<String> untrusted = desk.ruleBases().untrusted(base);
     if (!untrusted.isEmpty()) {
-      console.show(
-          Block.paragraph(
-              "Not compiled, because nobody has trusted them yet: "
-                  + String.join(", ", untrusted)
-                  + ". After knowledge trust FOLDER the compiler looks at them too."));
+      console.say(
+          "Not compiled, because nobody has trusted them yet: "
+              + String.join(", ", untrusted)
+              + ". After knowledge trust FOLDER the compiler looks at them too.");
     }
     if (!base.addOns().isEmpty()) {
-      NewChoices.remarks(ShippedKnowledge.ruleBase(), base)
-          .forEach(r -> console.show(Block.paragraph(r)));
+      NewChoices.remarks(ShippedKnowledge.ruleBase(), base).forEach(r -> console.say(r));
     }
-    checked.remarks().forEach(r -> console.show(Block.paragraph(r)));
-    base.addOns().forEach(a -> console.show(Block.paragraph("Add-on " + a.words() + ".")));
+    checked.remarks().forEach(r -> console.say(r));
+    base.addOns().forEach(a -> console.say("Add-on " + a.words() + "."));
     return true;
   }
 

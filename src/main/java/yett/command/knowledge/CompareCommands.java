@@ -65,9 +65,7 @@ public record CompareCommands(Desk desk, Console console, StandardStreams output
           String html,
       @Option(longName = "notes", description = "write what is new to this new file, in Markdown")
           String notes) {
-    if (words.isEmpty() || words.size() > 2) {
-      throw new UsageException(COMPARE);
-    }
+    UsageException.when(words.isEmpty() || words.size() > 2, COMPARE);
     Optional<Path> page = Optional.ofNullable(html).map(NewFile::named);
     Optional<Path> news = Optional.ofNullable(notes).map(NewFile::named);
     String part = Objects.requireNonNullElse(only, "");

@@ -138,8 +138,7 @@ public record CoverCommands(Desk desk, Console console, StandardStreams output) 
   }
 
   private void all(String what, List<String> ids) {
-    console.show(
-        Block.paragraph(what + ": " + (ids.isEmpty() ? "none." : String.join(", ", ids) + ".")));
+    console.say(what + ": " + (ids.isEmpty() ? "none." : String.join(", ", ids) + "."));
   }
 
   private void lookalikes(List<Lookalikes.Pair> pairs) {

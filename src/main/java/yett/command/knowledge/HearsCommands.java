@@ -41,9 +41,7 @@ public record HearsCommands(Desk desk, Console console, StandardStreams output) 
       @Option(longName = "by-words", description = "by words alone, without the model")
           boolean byWords) {
     boolean typed = !words.isEmpty();
-    if (typed == (file != null && !file.isEmpty())) {
-      throw new UsageException(HEARS);
-    }
+    UsageException.when(typed == (file != null && !file.isEmpty()), HEARS);
     List<String> sayings = typed ? List.of(String.join(" ", words)) : SaidFile.read(Path.of(file));
     RuleBase base = desk.base();
     Hearing hearing = byWords ? Hearing.byWords(base) : Hearing.of(base);
@@ -61,7 +59,7 @@ public record HearsCommands(Desk desk, Console console, StandardStreams output) 
       hearing
           .withoutMeanings()
           .filter(why -> !byWords)
-          .ifPresent(why -> console.show(Block.paragraph(byWordsAlone(why))));
+          .ifPresent(why -> console.say(byWordsAlone(why)));
     }
   }
 

@@ -7,17 +7,13 @@ import java.util.Map;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.annotation.Arguments;
 import org.springframework.shell.core.command.annotation.Command;
-import org.springframework.shell.core.command.annotation.Option;
 import yett.bench.Candidate;
-import yett.bench.CardView;
-import yett.bench.CausePage;
 import yett.bench.MeaningIndex;
 import yett.bench.QuestionList;
 import yett.bench.Vocabulary;
 import yett.command.common.CommandHelp;
 import yett.command.common.Completions;
 import yett.command.common.ExitException;
-import yett.command.common.NewFile;
 import yett.command.common.Sysexits;
 import yett.command.common.UsageException;
 import yett.command.common.Words;
@@ -25,36 +21,22 @@ import yett.console.Block;
 import yett.console.Console;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
-import yett.knowledge.KnowledgeSource;
-import yett.knowledge.LikelihoodWords;
-import yett.knowledge.Names;
 import yett.knowledge.RuleBase;
-import yett.trial.CasesBeside;
 import yett.wording.Wording;
 
 /** {@code knowledge}: cards looked up and shown. */
 public record KnowledgeCommands(Desk desk, Console console, StandardStreams output) {
   private static final String KNOWLEDGE =
       "Usage: knowledge COMMAND ... . Alone it lists its commands; the way through them is"
-          + " docs/trainer.md. \"knowledge FOLDER\" at a terminal stays at work in that folder:"
-          + " at its"
-          + " prompt the word knowledge and the folder may be left out, and what one command made"
-          + " ready is there for the next.";
+          + " docs/trainer.md. \"knowledge FOLDER\" at a terminal stays at work in that folder: at"
+          + " its prompt the word knowledge and the folder may be left out, and what one command"
+          + " made ready is there for the next.";
 
   private static final String FIND =
       "Usage: knowledge find [WORD...]. Lists ids with what they stand for, by kind: those with"
           + " all of the words (their beginnings will do) in id or name, or, where there are"
           + " none, with any; then those that are meant by them in other words, by their answers"
           + " or steps; without a word everything.";
-
-  private static final String SHOW =
-      "Usage: knowledge show ID [FOLDER] [--html FILE]. Words for likelihoods are shown as the"
-          + " figures that"
-          + " they stand for, rows of all files together; of a cause what it leads to, what it"
-          + " shows and by which effect, what removes it and what looks like it; of an effect what"
-          + " it comes of, what shows it and what it makes. --html writes all that is known of a"
-          + " cause as a page to"
-          + " print. \"knowledge show words\" tells the words.";
 
   private static final String QUESTIONS =
       "Usage: knowledge questions [FOLDER]. Lists all that a case file can answer, with ids,"
@@ -87,9 +69,7 @@ public record KnowledgeCommands(Desk desk, Console console, StandardStreams outp
     show("also by what is meant", meant);
     if (found.isEmpty() && meant.isEmpty()) {
       output.tell(
-          "Nothing has \""
-              + Words.shortened(typed)
-              + "\" in id or name. Try another word, or none.");
+          "Nothing has " + Words.quoted(typed) + " in id or name. Try another word, or none.");
       throw new ExitException(Sysexits.NO_INPUT);
     }
   }
@@ -108,61 +88,12 @@ public record KnowledgeCommands(Desk desk, Console console, StandardStreams outp
   }
 
   @Command(
-      name = {"knowledge", "show"},
-      description = "show a cause, effect, check or repair with its figures",
-      help = SHOW,
-      completionProvider = Completions.CARDS)
-  public void show(
-      @Arguments List<String> words,
-      @Option(longName = "html", description = "write all of a cause as a page to this new file")
-          String html) {
-    if (words.isEmpty() || words.size() > 2) {
-      throw new UsageException(SHOW);
-    }
-    if (words.get(0).equals("words")) {
-      show(LikelihoodWords.all());
-      return;
-    }
-    KnowledgeSource source =
-        words.size() == 1 ? desk.choice().source() : desk.choice().source(Path.of(words.get(1)));
-    RuleBase base = words.size() == 1 ? desk.base() : RuleBase.read(source);
-    Map<String, String> lines = CardView.of(words.get(0), base);
-    if (lines.isEmpty()) {
-      output.tell(
-          "There is no card \""
-              + Words.shortened(words.get(0))
-              + "\". "
-              + Names.advice(words.get(0), CardView.ids(base))
-              + " \"knowledge find WORD\" looks up ids.");
-      throw new ExitException(Sysexits.NO_INPUT);
-    }
-    if (html == null) {
-      show(lines);
-    } else {
-      page(words.get(0), source, base, html);
-    }
-  }
-
-  private void page(String id, KnowledgeSource source, RuleBase base, String html) {
-    if (!base.causes().containsKey(id)) {
-      throw new UsageException("Only a cause has a page, and \"" + id + "\" is none. " + SHOW);
-    }
-    Path file = NewFile.named(html);
-    CasesBeside beside = CasesBeside.of(source.files(), base, "");
-    beside.problems().forEach(p -> output.tell(p.toString()));
-    String paper = desk.firm().letterhead().paper();
-    NewFile.write(file, CausePage.of(id, base, beside.cases(), paper), output);
-  }
-
-  @Command(
       name = {"knowledge", "questions"},
       description = "list all questions with their outcomes, without likelihoods",
       help = QUESTIONS,
       completionProvider = Completions.FILES)
   public void questions(@Arguments List<String> words) {
-    if (words.size() > 1) {
-      throw new UsageException(QUESTIONS);
-    }
+    UsageException.when(words.size() > 1, QUESTIONS);
     RuleBase base =
         words.isEmpty() ? desk.base() : RuleBase.read(desk.choice().source(Path.of(words.get(0))));
     QuestionList.of(base).forEach(this::show);
@@ -172,13 +103,5 @@ public record KnowledgeCommands(Desk desk, Console console, StandardStreams outp
     if (!known.isEmpty()) {
       console.show(Block.heading(Wording.capital(kind)), KnownViews.rows(known));
     }
-  }
-
-  private void show(Map<String, ?> lines) {
-    List<Block.Row> rows =
-        lines.entrySet().stream()
-            .map(e -> Block.row(e.getKey(), String.valueOf(e.getValue())))
-            .toList();
-    console.show(new Block.Rows(rows));
   }
 }

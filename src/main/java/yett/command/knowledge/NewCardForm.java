@@ -39,7 +39,7 @@ public final class NewCardForm {
 
   /** Answers to every question; empty if the person stopped. */
   public Optional<Map<String, String>> fill() {
-    say(
+    console.say(
         "? lists what can be answered, ? WORD looks it up; back goes one question back; Ctrl-D stops"
             + " here and keeps the answers.");
     if (!draft.answers().isEmpty() && !resume()) {
@@ -59,7 +59,7 @@ public final class NewCardForm {
       Question question = next.get();
       if (isGiven(question)) {
         answers.given(question, given.get(question.key()));
-        question.told().apply(given.get(question.key())).forEach(this::say);
+        question.told().apply(given.get(question.key())).forEach(console::say);
       } else if (!ask(question)) {
         return stopped();
       }
@@ -72,13 +72,13 @@ public final class NewCardForm {
   private boolean isGiven(Question question) {
     Optional<String> complaint =
         Optional.ofNullable(given.get(question.key())).flatMap(question.complaint());
-    complaint.ifPresent(this::say);
+    complaint.ifPresent(console::say);
     complaint.ifPresent(c -> given.remove(question.key()));
     return given.containsKey(question.key());
   }
 
   private Optional<Map<String, String>> stopped() {
-    say(
+    console.say(
         answers.all().isEmpty()
             ? "Nothing was written."
             : "No card was written. Your answers are kept in "
@@ -94,7 +94,7 @@ public final class NewCardForm {
   /** Takes up the draft at its last answer, if that is wanted; false if the person stopped. */
   private boolean resume() {
     Map<String, String> left = draft.answers();
-    say(
+    console.say(
         "There are "
             + left.size()
             + " answers from an earlier start: "
@@ -119,7 +119,7 @@ public final class NewCardForm {
   /** Takes the last answer back, with all that was not asked after it. */
   private void back() {
     if (!answers.back()) {
-      say("There is no question before this one.");
+      console.say("There is no question before this one.");
     }
   }
 
@@ -127,7 +127,7 @@ public final class NewCardForm {
   private boolean ask(Question question) {
     if (!question.before().isEmpty()) {
       console.show(Block.blank());
-      question.before().forEach(this::say);
+      question.before().forEach(console::say);
     }
     Optional<String> enter = answers.enter(question);
     while (true) {
@@ -158,15 +158,12 @@ public final class NewCardForm {
     String answer = text.equals(NOTHING) && question.mayBeNothing() ? "" : text;
     Optional<String> complaint = question.complaint().apply(answer);
     if (complaint.isPresent()) {
-      say(complaint.get() + (question.known().isEmpty() ? "" : " ? lists all, ? WORD some."));
+      console.say(
+          complaint.get() + (question.known().isEmpty() ? "" : " ? lists all, ? WORD some."));
       return false;
     }
     answers.asked(question, answer);
-    question.told().apply(answer).forEach(this::say);
+    question.told().apply(answer).forEach(console::say);
     return true;
-  }
-
-  private void say(String words) {
-    console.show(Block.paragraph(words));
   }
 }

@@ -1,8 +1,6 @@
 package yett.command.knowledge;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -45,9 +43,7 @@ public record NewCommands(Desk desk, Console console, StandardStreams output) {
       help = NEW,
       completionProvider = Completions.FILES)
   public void create(@Arguments List<String> words) {
-    if (words.size() < 2) {
-      throw new UsageException(NEW);
-    }
+    UsageException.when(words.size() < 2, NEW);
     Path folder = Path.of(words.get(1));
     NewFiles bench =
         new NewFiles(
@@ -58,17 +54,17 @@ public record NewCommands(Desk desk, Console console, StandardStreams output) {
             .orElseThrow(
                 () ->
                     new UsageException(
-                        "There is no kind \""
-                            + Words.shortened(words.get(0))
-                            + "\" to write. "
+                        "There is no kind "
+                            + Words.quoted(words.get(0))
+                            + " to write. "
                             + Names.advice(words.get(0), NewFiles.kinds())));
-    Map<String, String> given = given(words.subList(2, words.size()));
+    Map<String, String> given = GivenAnswers.of(words.subList(2, words.size()));
     if (!console.interactive()) {
-      Map<String, String> answers = take(card, given);
+      Map<String, String> answers = GivenAnswers.complete(card, given);
       SortedMap<String, String> files = card.files(answers);
       ExitException.unless(sound(bench, files), Sysexits.DATA);
       card.questions(answers)
-          .forEach(q -> q.told().apply(answers.getOrDefault(q.key(), "")).forEach(this::say));
+          .forEach(q -> q.told().apply(answers.getOrDefault(q.key(), "")).forEach(console::say));
       write(bench, files, answers);
       return;
     }
@@ -76,7 +72,7 @@ public record NewCommands(Desk desk, Console console, StandardStreams output) {
     NewCardForm form = new NewCardForm(console, card, draft, given);
     Optional<Map<String, String>> answers = form.fill();
     while (answers.isPresent() && !sound(bench, card.files(answers.get()))) {
-      say("What is wrong can be mended here: back, until its question comes.");
+      console.say("What is wrong can be mended here: back, until its question comes.");
       answers = form.askAgain();
     }
     if (answers.isEmpty()) {
@@ -113,56 +109,6 @@ public record NewCommands(Desk desk, Console console, StandardStreams output) {
     return Block.row(question.key(), question.ask() + usual);
   }
 
-  private static Map<String, String> given(List<String> words) {
-    Map<String, String> given = new LinkedHashMap<>();
-    for (String word : words) {
-      String[] parts = word.split("=", 2);
-      if (parts.length < 2) {
-        throw new UsageException(
-            "\"" + Words.shortened(word) + "\" is not an answer; write it as key=value.");
-      }
-      given.put(parts[0], parts[1].strip());
-    }
-    return given;
-  }
-
-  /** Without a terminal: what was given, and the usual for the rest. */
-  private Map<String, String> take(NewCard card, Map<String, String> given) {
-    Map<String, String> answers = new LinkedHashMap<>();
-    List<String> complaints = new ArrayList<>();
-    for (Optional<Question> next = next(card, answers);
-        next.isPresent();
-        next = next(card, answers)) {
-      Question question = next.get();
-      Optional<String> answer = Optional.ofNullable(given.get(question.key())).or(question::usual);
-      answer
-          .flatMap(a -> question.complaint().apply(a))
-          .ifPresent(c -> complaints.add(question.key() + ": " + c));
-      if (answer.isEmpty()) {
-        complaints.add(question.key() + "=… is missing: " + question.ask());
-      }
-      answers.put(question.key(), answer.orElse(""));
-    }
-    complaints.addAll(unknown(given, answers));
-    if (complaints.isEmpty()) {
-      return answers;
-    }
-    complaints.add(
-        "\"knowledge find WORD\" looks up ids, \"help knowledge new KIND\" lists the keys.");
-    throw new UsageException(String.join("\n", complaints));
-  }
-
-  private static List<String> unknown(Map<String, String> given, Map<String, String> answers) {
-    return given.keySet().stream()
-        .filter(key -> !answers.containsKey(key))
-        .map(key -> "\"" + key + "\" is not asked here. " + Names.advice(key, answers.keySet()))
-        .toList();
-  }
-
-  private static Optional<Question> next(NewCard card, Map<String, String> answers) {
-    return card.questions(answers).stream().filter(q -> !answers.containsKey(q.key())).findFirst();
-  }
-
   private boolean sound(NewFiles bench, SortedMap<String, String> files) {
     List<Problem> problems = bench.problems(files);
     if (!problems.isEmpty()) {
@@ -174,11 +120,7 @@ public record NewCommands(Desk desk, Console console, StandardStreams output) {
 
   private void write(NewFiles bench, SortedMap<String, String> files, Map<String, String> answers) {
     bench.write(files).forEach(path -> output.print("Written: " + path));
-    bench.advice(files, answers).forEach(this::say);
-    say("Look through it in your editor, then: knowledge check, and knowledge test.");
-  }
-
-  private void say(String words) {
-    console.show(Block.paragraph(words));
+    bench.advice(files, answers).forEach(console::say);
+    console.say("Look through it in your editor, then: knowledge check, and knowledge test.");
   }
 }

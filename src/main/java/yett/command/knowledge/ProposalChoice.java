@@ -13,13 +13,7 @@ import yett.knowledge.Names;
 import yett.review.Proposal;
 
 /** Which of the things that closed cases speak against are to be changed. */
-final class ProposalChoice {
-  private final Console console;
-
-  ProposalChoice(Console console) {
-    this.console = console;
-  }
-
+record ProposalChoice(Console console) {
   /**
    * Those that are named, or, where none is and a person is there, those that they choose.
    *
@@ -42,9 +36,8 @@ final class ProposalChoice {
         .orElseThrow(
             () ->
                 new UsageException(
-                    "\""
-                        + Words.shortened(name)
-                        + "\" is not among what the cases speak against. "
+                    Words.quoted(name)
+                        + " is not among what the cases speak against. "
                         + Names.advice(name, found.stream().map(Proposal::name).toList())));
   }
 

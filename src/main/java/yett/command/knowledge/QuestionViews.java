@@ -32,7 +32,7 @@ final class QuestionViews {
         KnownViews.rows(found),
         Block.paragraph(
             found.isEmpty()
-                ? "Nothing has \"" + Words.shortened(words) + "\"; ? lists all " + all + "."
+                ? "Nothing has " + Words.quoted(words) + "; ? lists all " + all + "."
                 : found.size() == all
                     ? all + " in all. ? WORD looks for a word."
                     : found.size() + " of " + all + "; ? lists all."));

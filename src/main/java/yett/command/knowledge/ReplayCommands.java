@@ -45,12 +45,10 @@ public record ReplayCommands(Desk desk, Console console, StandardStreams output)
               longName = "json",
               description = "every step of every case, as JSON Lines on standard output")
           boolean json) {
-    if (words.isEmpty()) {
-      throw new UsageException(REPLAY);
-    }
+    UsageException.when(words.isEmpty(), REPLAY);
     List<Path> files = CaseFile.among(words.stream().map(Path::of).toList());
     if (files.isEmpty()) {
-      console.show(Block.paragraph("There is no case file in " + String.join(", ", words) + "."));
+      console.say("There is no case file in " + String.join(", ", words) + ".");
       throw new ExitException(Sysexits.NO_INPUT);
     }
     Tally tally = new Tally();

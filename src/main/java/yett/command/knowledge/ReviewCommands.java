@@ -18,7 +18,6 @@ import yett.command.cases.CaseSearchOptions;
 import yett.command.common.Completions;
 import yett.command.common.UsageException;
 import yett.command.common.Words;
-import yett.console.Block;
 import yett.console.Console;
 import yett.console.Progress;
 import yett.desk.Desk;
@@ -38,9 +37,8 @@ public record ReviewCommands(Desk desk, Console console) {
       "Usage: knowledge review FOLDER [--accept all|NAME,...] [--only PART] [--weight CASES]"
           + " [--site GATE] [--since DAY] [--until DAY]. Names what the closed cases of the"
           + " casebook speak against in the cards of the folder, with counts and ranges. At a"
-          + " terminal each is accepted or left; --accept does so without asking. The cases"
-          + " beside the cards are run before and after, then the changes are written into the"
-          + " cards.";
+          + " terminal each is accepted or left; --accept does so without asking. The cases beside"
+          + " the cards are run before and after, then the changes are written into the cards.";
 
   @Command(
       name = {"knowledge", "review"},
@@ -65,9 +63,7 @@ public record ReviewCommands(Desk desk, Console console) {
       @Option(longName = "site", description = CaseSearchOptions.SITE) String site,
       @Option(longName = "since", description = CaseSearchOptions.SINCE) String since,
       @Option(longName = "until", description = CaseSearchOptions.UNTIL) String until) {
-    if (words.isEmpty()) {
-      throw new UsageException(REVIEW);
-    }
+    UsageException.when(words.isEmpty(), REVIEW);
     Path folder = Path.of(String.join(" ", words));
     SortedMap<String, String> files = desk.choice().source(folder).files();
     Expertise expertise = desk.ruleBases().open(() -> files);
@@ -76,7 +72,7 @@ public record ReviewCommands(Desk desk, Console console) {
     List<Proposal> found =
         new Reviewer(expertise.base(), expertise.model(), weight(weight)).review(cases);
     if (found.isEmpty()) {
-      say("The cases contradict nothing in the cards.");
+      console.say("The cases contradict nothing in the cards.");
       return;
     }
     ProposalChoice choice = new ProposalChoice(console);
@@ -84,22 +80,24 @@ public record ReviewCommands(Desk desk, Console console) {
     List<Proposal> accepted =
         choice.accepted(Objects.requireNonNullElse(accept, "").strip(), found);
     if (accepted.isEmpty()) {
-      say("Nothing was accepted, and nothing is written.");
+      console.say("Nothing was accepted, and nothing is written.");
       return;
     }
     Map<String, Path> mine = OwnCards.of(folder, files.keySet());
     Acceptance acceptance = Acceptance.of(files, accepted, mine::containsKey);
-    acceptance.left().forEach(p -> say("Left as it is: " + p.name() + " is not in this folder."));
+    acceptance
+        .left()
+        .forEach(p -> console.say("Left as it is: " + p.name() + " is not in this folder."));
     if (acceptance.changed().isEmpty()) {
       return;
     }
     new ReviewTrial(desk, console).show(Optional.ofNullable(only), expertise, files, acceptance);
     if (accept == null && !choice.yes("Write this into the cards? yes or no")) {
-      say("Nothing is written.");
+      console.say("Nothing is written.");
       return;
     }
     acceptance.changed().forEach(f -> write(mine.get(f), acceptance.files().get(f)));
-    say(
+    console.say(
         "Written: "
             + String.join(", ", acceptance.changed())
             + ". Version control shows what changed.");
@@ -115,14 +113,7 @@ public record ReviewCommands(Desk desk, Console console) {
       // told below
     }
     throw new UsageException(
-        "\""
-            + Words.shortened(typed)
-            + "\" is not a weight: give a number of cases from 1 to"
-            + " 1000.");
-  }
-
-  private void say(String sentence) {
-    console.show(Block.paragraph(sentence));
+        Words.quoted(typed) + " is not a weight: give a number of cases from 1 to 1000.");
   }
 
   private List<SettledCase> settled(CaseSearchOptions sought, Expertise expertise) {
@@ -143,7 +134,7 @@ public record ReviewCommands(Desk desk, Console console) {
                 progress.step();
               });
     }
-    say(
+    console.say(
         "Closed cases: "
             + closed.size()
             + "; of these "

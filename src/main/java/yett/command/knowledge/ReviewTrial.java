@@ -14,15 +14,7 @@ import yett.trial.CasesBeside;
 import yett.trial.Comparison;
 
 /** What accepted changes do to the cases beside the cards. */
-final class ReviewTrial {
-  private final Desk desk;
-  private final Console console;
-
-  ReviewTrial(Desk desk, Console console) {
-    this.desk = desk;
-    this.console = console;
-  }
-
+record ReviewTrial(Desk desk, Console console) {
   /** Runs the cases beside the changed cards before and after. */
   void show(
       Optional<String> only,
@@ -42,7 +34,7 @@ final class ReviewTrial {
       CasesBeside second = CasesBeside.of(acceptance.files(), after.base(), part);
       String where = part.isEmpty() ? "All cases" : "Cases of " + part;
       if (first.cases().isEmpty()) {
-        say(where + ": there are none to try the change on.");
+        console.say(where + ": there are none to try the change on.");
         continue;
       }
       try (Progress progress = console.start("Replaying", 2 * first.cases().size())) {
@@ -61,9 +53,5 @@ final class ReviewTrial {
         console.show(blocks);
       }
     }
-  }
-
-  private void say(String sentence) {
-    console.show(Block.paragraph(sentence));
   }
 }

@@ -48,9 +48,7 @@ public record TableCommands(Desk desk, Console console, StandardStreams output) 
       @Option(longName = "out", description = "write the table to this new file") String out,
       @Option(longName = "in", description = "read the table from this file") String in,
       @Option(longName = "area", description = "only the causes of this area") String area) {
-    if (words.size() != 1 || (out == null) == (in == null)) {
-      throw new UsageException(TABLE);
-    }
+    UsageException.when(words.size() != 1 || (out == null) == (in == null), TABLE);
     Path folder = Path.of(words.get(0));
     SortedMap<String, String> files = desk.choice().source(folder).files();
     RuleBase base = RuleBase.read(() -> files);
@@ -67,13 +65,13 @@ public record TableCommands(Desk desk, Console console, StandardStreams output) 
       throw new ExitException(Sysexits.DATA);
     }
     if (edit.changed().isEmpty()) {
-      say("The table says what the cards say; nothing was written.");
+      console.say("The table says what the cards say; nothing was written.");
       return;
     }
     RuleBase.read(edit::files); // tells what the new figures break, before any of them is written
     edit.changed().forEach(f -> write(mine.get(f), edit.files().get(f)));
     console.show(Block.numbered(edit.cells()));
-    say(
+    console.say(
         "Written: "
             + String.join(", ", edit.changed())
             + ". Version control shows what changed; knowledge compare what it does.");
@@ -113,10 +111,6 @@ public record TableCommands(Desk desk, Console console, StandardStreams output) 
       throw new UsageException(
           file + " cannot be read. See that it is there, and saved as CSV in UTF-8 or as XLSX.");
     }
-  }
-
-  private void say(String words) {
-    console.show(Block.paragraph(words));
   }
 
   private static void write(Path file, String text) {

@@ -10,7 +10,6 @@ import yett.command.common.Completions;
 import yett.command.common.ExitException;
 import yett.command.common.Sysexits;
 import yett.command.common.UsageException;
-import yett.console.Block;
 import yett.console.Console;
 import yett.console.Progress;
 import yett.console.StandardStreams;
@@ -47,9 +46,7 @@ public record TestCommands(Desk desk, Console console, StandardStreams output) {
               longName = "accept",
               description = "accept this run: from now on it is what others are held against")
           boolean accept) {
-    if (words.size() != 1) {
-      throw new UsageException(TEST);
-    }
+    UsageException.when(words.size() != 1, TEST);
     Path folder = Path.of(words.get(0));
     String part = Objects.requireNonNullElse(only, "");
     KnowledgeSource source = desk.choice().source(folder);
@@ -66,14 +63,14 @@ public record TestCommands(Desk desk, Console console, StandardStreams output) {
     Tested test = run(expertise, folder, beside, part.isEmpty());
     console.show(TrialViews.tested(test));
     if (!beside.skipped().isEmpty()) {
-      say(
+      console.say(
           "Not run, for they speak of what is switched off: "
               + String.join(", ", beside.skipped())
               + ".");
     }
     if (accept && beside.problems().isEmpty()) {
       test.accept().run();
-      say("Accepted; kept in " + folder.resolve(AcceptedRun.FILE) + ".");
+      console.say("Accepted; kept in " + folder.resolve(AcceptedRun.FILE) + ".");
     }
     if (!beside.problems().isEmpty()) {
       throw new ExitException(Sysexits.DATA);
@@ -86,9 +83,5 @@ public record TestCommands(Desk desk, Console console, StandardStreams output) {
     try (Progress progress = console.start("Replaying", beside.cases().size())) {
       return Tested.run(expertise, folder, beside.cases(), whole, progress::step);
     }
-  }
-
-  private void say(String words) {
-    console.show(Block.paragraph(words));
   }
 }

@@ -50,9 +50,8 @@ public record TextsCommands(Desk desk, Console console, StandardStreams output) 
       @Option(longName = "begin", description = "write them to this new file, to be filled in")
           String begin) {
     String language = desk.choice().language();
-    if (words.size() > 1 || language.isEmpty() || begin != null && area == null) {
-      throw new UsageException(TEXTS);
-    }
+    UsageException.when(
+        words.size() > 1 || language.isEmpty() || begin != null && area == null, TEXTS);
     KnowledgeSource source =
         words.isEmpty() ? desk.choice().source() : desk.choice().source(Path.of(words.get(0)));
     Untranslated.Of found = Untranslated.language(language, source.files());
@@ -68,14 +67,13 @@ public record TextsCommands(Desk desk, Console console, StandardStreams output) 
               output.print(
                   (t.stale() ? "out of date " : "") + t.card() + " " + t.place() + ": " + t.own()));
     }
-    console.show(
-        Block.paragraph(
-            (found.all() - found.lacking().size())
-                + " of "
-                + found.all()
-                + " texts are in "
-                + language
-                + (area == null ? "." : "; of " + area + ", " + lacking.size() + " are not.")));
+    console.say(
+        (found.all() - found.lacking().size())
+            + " of "
+            + found.all()
+            + " texts are in "
+            + language
+            + (area == null ? "." : "; of " + area + ", " + lacking.size() + " are not."));
   }
 
   private static Block.Rows counts(List<Untranslated> lacking) {

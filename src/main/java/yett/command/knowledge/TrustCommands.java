@@ -27,16 +27,13 @@ import yett.wording.Wording;
 /** {@code knowledge trust}: which rules may run here, and whose bundles are used. */
 public record TrustCommands(Desk desk, Console console, StandardStreams output) {
   private static final String TRUST =
-      "Usage: knowledge trust FOLDER, or KEY-FILE. Cards and tables are data; rules are a"
-          + " program and can do "
-          + "whatever you can. What is to be trusted is shown, or what changed since it was, and"
-          + " at a "
-          + "terminal you are asked. Say it of rules whose author you know. "
-          + "A folder in place of the rule base of the program that protects people otherwise "
-          + "needs it too before anybody is led by it. It holds on this computer until one of them "
-          + "changes. Of a file with a firm's public key it says that bundles signed with it may"
-          + " be "
-          + "unpacked here (knowledge unpack), and their rules run.";
+      "Usage: knowledge trust FOLDER, or KEY-FILE. Cards and tables are data; rules are a program"
+          + " and can do whatever you can. What is to be trusted is shown, or what changed since it"
+          + " was, and at a terminal you are asked. Say it of rules whose author you know. A folder"
+          + " in place of the rule base of the program that protects people otherwise needs it too"
+          + " before anybody is led by it. It holds on this computer until one of them changes. Of"
+          + " a file with a firm's public key it says that bundles signed with it may be unpacked"
+          + " here (knowledge unpack), and their rules run.";
 
   @Command(
       name = {"knowledge", "trust"},
@@ -44,9 +41,7 @@ public record TrustCommands(Desk desk, Console console, StandardStreams output) 
       help = TRUST,
       completionProvider = Completions.FILES)
   public void trust(@Arguments List<String> words) {
-    if (words.size() != 1) {
-      throw new UsageException(TRUST);
-    }
+    UsageException.when(words.size() != 1, TRUST);
     Path named = Path.of(words.get(0));
     if (Files.isRegularFile(named)) {
       key(named);
@@ -58,7 +53,7 @@ public record TrustCommands(Desk desk, Console console, StandardStreams output) 
     all.putAll(base.rules());
     List<String> untrusted = trusted.untrusted(all);
     if (untrusted.isEmpty()) {
-      console.show(Block.paragraph("All rules of this folder are trusted already."));
+      console.say("All rules of this folder are trusted already.");
       return;
     }
     if (untrusted.contains(RuleBases.SAFEGUARDS)) {
@@ -74,7 +69,7 @@ public record TrustCommands(Desk desk, Console console, StandardStreams output) 
         .forEach(name -> show(name, all.get(name), trusted.lastTrusted(name)));
     agree();
     trusted.trust(all);
-    console.show(Block.paragraph("Trusted from now on: " + String.join(", ", untrusted) + "."));
+    console.say("Trusted from now on: " + String.join(", ", untrusted) + ".");
   }
 
   /** What is to be trusted, or what changed since it was. */
@@ -92,7 +87,7 @@ public record TrustCommands(Desk desk, Console console, StandardStreams output) 
     try {
       FirmKeys.Named key = FirmKeys.read(file);
       if (desk.keys().trusts(key.key())) {
-        console.show(Block.paragraph("This key is trusted already: " + key.name() + "."));
+        console.say("This key is trusted already: " + key.name() + ".");
         return;
       }
       console.show(
@@ -104,7 +99,7 @@ public record TrustCommands(Desk desk, Console console, StandardStreams output) 
                   + " computer, which are programs and can do whatever you can."));
       agree();
       desk.keys().trust(key.key());
-      console.show(Block.paragraph("Trusted from now on: bundles signed with this key."));
+      console.say("Trusted from now on: bundles signed with this key.");
     } catch (BundleException e) {
       output.tell(e.getMessage());
       throw new ExitException(Sysexits.DATA);
@@ -114,7 +109,7 @@ public record TrustCommands(Desk desk, Console console, StandardStreams output) 
   /** Ends the command unless the person agrees; in a pipe the command is their word. */
   private void agree() {
     if (console.interactive() && !agreed()) {
-      console.show(Block.paragraph("Nothing is trusted that was not before."));
+      console.say("Nothing is trusted that was not before.");
       throw new ExitException(Sysexits.NO_PERMISSION);
     }
   }

@@ -35,9 +35,8 @@ public record CourseCommands(Desk desk, Console console, StandardStreams output)
           + " mended, and only then by time and parts against the plan's average over many gates.";
 
   private static final String SHEET =
-      "Usage: practice sheet COURSE [--html FILE] [--markdown FILE]. What is known of each gate"
-          + " of a"
-          + " course, with room to write.";
+      "Usage: practice sheet COURSE [--html FILE] [--markdown FILE]. What is known of each gate of"
+          + " a course, with room to write.";
 
   private static final String SOLUTION =
       "Usage: practice solution COURSE [--html FILE] [--markdown FILE] [--draws NUMBER]. What is"
@@ -60,9 +59,7 @@ public record CourseCommands(Desk desk, Console console, StandardStreams output)
               longName = "draws",
               description = "over how many gates the plan's average is taken, 12 unless given")
           String draws) {
-    if (words.size() < 2) {
-      throw new UsageException(COLLECT);
-    }
+    UsageException.when(words.size() < 2, COLLECT);
     int often = draws(draws);
     Optional<Path> file = Optional.ofNullable(csv).map(NewFile::named);
     Course course = CourseTurn.course(desk, output, Path.of(words.get(0)));
@@ -121,9 +118,7 @@ public record CourseCommands(Desk desk, Console console, StandardStreams output)
   }
 
   private Course course(List<String> words, String usage) {
-    if (words.size() != 1) {
-      throw new UsageException(usage);
-    }
+    UsageException.when(words.size() != 1, usage);
     return CourseTurn.course(desk, output, Path.of(words.get(0)));
   }
 

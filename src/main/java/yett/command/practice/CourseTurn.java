@@ -39,7 +39,7 @@ final class CourseTurn {
       throw new UsageException(
           (trainee.isEmpty()
                   ? "Whose turn is it? --trainee NAME. "
-                  : "\"" + Words.shortened(trainee) + "\" is not in this course. ")
+                  : Words.quoted(trainee) + " is not in this course. ")
               + Names.advice(trainee, course.trainees()));
     }
   }

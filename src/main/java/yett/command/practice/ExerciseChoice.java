@@ -10,7 +10,6 @@ import yett.command.common.Prompt;
 import yett.command.common.UsageException;
 import yett.command.common.Words;
 import yett.command.diagnose.CaseLeftException;
-import yett.console.Block;
 import yett.console.Console;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
@@ -25,37 +24,23 @@ import yett.replay.CaseFile;
 import yett.replay.RecordedCase;
 
 /** Which exercise it is to be: what was asked for, what was left, or drawn. */
-final class ExerciseChoice {
-  private final Desk desk;
-  private final Console console;
-  private final StandardStreams output;
-
-  ExerciseChoice(Desk desk, Console console, StandardStreams output) {
-    this.desk = desk;
-    this.console = console;
-    this.output = output;
-  }
-
+record ExerciseChoice(Desk desk, Console console, StandardStreams output) {
   private <T> T until(String prompt, Function<String, Prompt.Reading<T>> reader) {
     return Prompt.forWords(console)
         .until(prompt + "> ", reader)
         .orElseThrow(CaseLeftException::new);
   }
 
-  private void say(String sentence) {
-    console.show(Block.paragraph(sentence));
-  }
-
   boolean goesOn(Notebook.Left left) {
     Notebook.Begun begun = left.begun();
     if (!begun.ruleBase().equals(desk.trial().base().fingerprint())) {
-      say(
+      console.say(
           "An exercise was left, but the cards have changed since, and with them its gate. Seed "
               + begun.seed()
               + " begins a like one.");
       return false;
     }
-    say(
+    console.say(
         "An exercise was left with "
             + left.entries().size()
             + " things done in it (seed "
@@ -90,9 +75,9 @@ final class ExerciseChoice {
           wanted.name().isEmpty()
               ? "No case to practise on: it needs complaints, a truth, and a person who works on"
                   + " the gate."
-              : "No case \""
-                  + Words.shortened(wanted.name())
-                  + "\" to practise on. "
+              : "No case "
+                  + Words.quoted(wanted.name())
+                  + " to practise on. "
                   + Names.advice(wanted.name(), cases.stream().map(RecordedCase::name).toList()));
     }
     RecordedCase one = fit.get((int) Math.floorMod(wanted.seed(), (long) fit.size()));
@@ -113,7 +98,7 @@ final class ExerciseChoice {
     List<String> areas = new Exercises(desk.trial()).areas();
     List<String> weak =
         progress.weak().stream().map(TraineeProgress.Area::name).filter(areas::contains).toList();
-    say(
+    console.say(
         (weak.isEmpty() ? "" : "Weak so far: " + String.join(", ", weak) + ". ")
             + "Areas: "
             + String.join(", ", areas)
@@ -129,7 +114,7 @@ final class ExerciseChoice {
           return areas.contains(area)
               ? Prompt.Reading.of(area)
               : Prompt.Reading.again(
-                  "No area \"" + Words.shortened(area) + "\". " + Names.advice(area, areas));
+                  "No area " + Words.quoted(area) + ". " + Names.advice(area, areas));
         });
   }
 

@@ -11,13 +11,7 @@ import yett.practice.Exercises;
 import yett.practice.Level;
 
 /** What is asked for on the command line: an exercise that can be had. */
-final class ExerciseOptions {
-  private final Desk desk;
-
-  ExerciseOptions(Desk desk) {
-    this.desk = desk;
-  }
-
+record ExerciseOptions(Desk desk) {
   /** What was asked for on the command line. */
   record Wanted(List<String> files, String name, String area, String level, Role role, long seed) {}
 
@@ -34,16 +28,13 @@ final class ExerciseOptions {
     String ofLevel = level.toLowerCase(Locale.ROOT);
     if (!ofLevel.isEmpty() && !Level.words().contains(ofLevel)) {
       throw new UsageException(
-          "\""
-              + Words.shortened(ofLevel)
-              + "\" is not a level. "
-              + Names.advice(ofLevel, Level.words()));
+          Words.quoted(ofLevel) + " is not a level. " + Names.advice(ofLevel, Level.words()));
     }
     String ofArea = area.toLowerCase(Locale.ROOT);
     List<String> areas = new Exercises(desk.trial()).areas();
     if (!ofArea.isEmpty() && !areas.contains(ofArea)) {
       throw new UsageException(
-          "There is no area \"" + Words.shortened(ofArea) + "\". " + Names.advice(ofArea, areas));
+          "There is no area " + Words.quoted(ofArea) + ". " + Names.advice(ofArea, areas));
     }
     if (!files.isEmpty() && !(ofArea + ofLevel).isEmpty()) {
       throw new UsageException(
@@ -60,7 +51,7 @@ final class ExerciseOptions {
       return Long.parseLong(typed.strip());
     } catch (NumberFormatException e) {
       throw new UsageException(
-          "\"" + Words.shortened(typed) + "\" is not a seed: give a whole number, such as 4711.");
+          Words.quoted(typed) + " is not a seed: give a whole number, such as 4711.");
     }
   }
 }

@@ -52,14 +52,11 @@ final class ExerciseWork {
     }
   }
 
-  private String line(String prompt) {
+  /** A line that the trainee types; "save" is understood everywhere. */
+  String line(String prompt) {
     return Prompt.withLeave(console)
         .line(prompt + "> ", List.of())
         .orElseThrow(CaseLeftException::new);
-  }
-
-  private void say(String sentence) {
-    console.show(Block.paragraph(sentence));
   }
 
   /** Whether something is refused; then it was said why. */
@@ -70,19 +67,19 @@ final class ExerciseWork {
 
   void dangers() {
     if (!(bench.moment().step() instanceof Step.AskDangers)) {
-      say("You have looked already.");
+      console.say("You have looked already.");
       return;
     }
     bench.lookForDangers();
     if (bench.moment().judgement().stops().isEmpty()) {
-      say("You look from two metres away and touch nothing: no danger to people.");
+      console.say("You look from two metres away and touch nothing: no danger to people.");
     }
   }
 
   void makeSafe(Step.MakeSafe stop) {
     console.show(views.steps().stop(stop));
     while (!line("\"done\" when it is done").equalsIgnoreCase("done")) {
-      say("People first. Type done when these steps are done, or save to stop here.");
+      console.say("People first. Type done when these steps are done, or save to stop here.");
     }
     bench.madeSafe(stop);
   }
@@ -113,9 +110,9 @@ final class ExerciseWork {
                 bench.moment()));
     if (line("\"done\" to do it, Enter to leave it").equalsIgnoreCase("done")) {
       bench.repair(repair);
-      say("Done. Whether it helped shows when the gate is tried.");
+      console.say("Done. Whether it helped shows when the gate is tried.");
     } else {
-      say("Left as it is.");
+      console.say("Left as it is.");
     }
   }
 
@@ -146,7 +143,7 @@ final class ExerciseWork {
   private boolean done() {
     boolean done = line("\"done\" when all is done, in order; Enter to leave it").equals("done");
     if (!done) {
-      say("Left as it was.");
+      console.say("Left as it was.");
     }
     return done;
   }
@@ -154,7 +151,7 @@ final class ExerciseWork {
   void tryOut() {
     if (!told(bench.tryRefused())) {
       Event.Retested tried = bench.tryOut();
-      say(tried.cured() ? "It runs as it should." : "It " + tried.words() + ".");
+      console.say(tried.cured() ? "It runs as it should." : "It " + tried.words() + ".");
     }
   }
 

@@ -10,30 +10,22 @@ import yett.command.common.Completions;
 import yett.command.common.RoleOption;
 import yett.command.common.UsageException;
 import yett.command.diagnose.CaseLeftException;
-import yett.console.Block;
 import yett.console.Console;
 import yett.console.StandardStreams;
 import yett.desk.Desk;
 import yett.knowledge.Role;
-import yett.practice.Exercise;
 import yett.practice.Notebook;
-import yett.practice.PracticeEntry;
-import yett.practice.PracticeScore;
 import yett.practice.Result;
-import yett.practice.TraineeProgress;
-import yett.practice.Workbench;
 
 /** {@code practice}: a gate that is made up, for somebody to learn on. */
 public record PracticeCommands(Desk desk, Console console, StandardStreams output) {
   static final String PRACTICE =
       "Usage: practice [FILE...] [--case NAME] [--area AREA] [--level easy|fair|hard] [--seed"
           + " NUMBER] [--as trainee|technician|electrician] [--new], or practice --course FILE"
-          + " --trainee NAME"
-          + " [--new]. Without a FILE of test cases"
-          + " the fault is drawn from the cards. The same seed is the same gate. An exercise that"
-          + " was left goes on, unless --new is said. A course has its own exercises: the next"
-          + " one that this trainee has"
-          + " not done on this computer is begun.";
+          + " --trainee NAME [--new]. Without a FILE of test cases the fault is drawn from the"
+          + " cards. The same seed is the same gate. An exercise that was left goes on, unless"
+          + " --new is said. A course has its own exercises: the next one that this trainee has not"
+          + " done on this computer is begun.";
 
   private static final String PROGRESS =
       "Usage: practice progress. It is kept in a file of your own beside the casebook.";
@@ -64,6 +56,7 @@ public record PracticeCommands(Desk desk, Console console, StandardStreams outpu
       @Option(longName = "new", description = "drop an exercise that was left") boolean fresh) {
     ExerciseChoice choice = new ExerciseChoice(desk, console, output);
     Notebook notebook = new Notebook(desk.data());
+    ExerciseRun run = new ExerciseRun(desk, console, notebook, choice);
     Optional<Notebook.Left> left = fresh ? Optional.empty() : notebook.left();
     if (!(typed(course) + typed(trainee)).isEmpty()) {
       if (!words.isEmpty()
@@ -71,7 +64,7 @@ public record PracticeCommands(Desk desk, Console console, StandardStreams outpu
         throw new UsageException(
             "A course says itself which exercises, and whose work it is. " + PRACTICE);
       }
-      inCourse(typed(course), typed(trainee), left, choice, notebook);
+      inCourse(typed(course), typed(trainee), left, run);
       return;
     }
     if (!words.isEmpty() && who != null) {
@@ -83,26 +76,16 @@ public record PracticeCommands(Desk desk, Console console, StandardStreams outpu
         new ExerciseOptions(desk)
             .wanted(words, typed(name), typed(area), typed(level), role, typed(seed));
     try {
-      if (left.isPresent() && choice.goesOn(left.get())) {
-        Notebook.Begun begun = left.get().begun();
-        run(begun, choice.exercise(begun), notebook, left.get().entries());
-        return;
+      if (!run.wentOn(left)) {
+        run.begin(choice.begun(wanted, notebook.progress()), "");
       }
-      Notebook.Begun begun = choice.begun(wanted, notebook.progress());
-      Exercise exercise = choice.exercise(begun);
-      notebook.begin(begun);
-      run(begun, exercise, notebook, List.of());
     } catch (CaseLeftException e) {
       // nothing was begun
     }
   }
 
-  private void inCourse(
-      String file,
-      String name,
-      Optional<Notebook.Left> left,
-      ExerciseChoice choice,
-      Notebook notebook) {
+  private void inCourse(String file, String name, Optional<Notebook.Left> left, ExerciseRun run) {
+    Notebook notebook = run.notebook();
     CourseTurn turn = new CourseTurn(desk, output, file, name);
     Optional<Result.Sitting> whose = left.flatMap(l -> l.begun().course());
     if (left.isPresent() && !whose.equals(turn.next(notebook.progress().results()))) {
@@ -114,21 +97,17 @@ public record PracticeCommands(Desk desk, Console console, StandardStreams outpu
               + "; with --new it is dropped.");
     }
     try {
-      if (left.isPresent() && choice.goesOn(left.get())) {
-        Notebook.Begun begun = left.get().begun();
-        run(begun, choice.exercise(begun), notebook, left.get().entries());
+      if (run.wentOn(left)) {
         return;
       }
       Optional<Result.Sitting> next = turn.next(notebook.progress().results());
       if (next.isEmpty()) {
-        say("All exercises of this course are done. Hand in: " + notebook.results());
+        console.say("All exercises of this course are done. Hand in: " + notebook.results());
         return;
       }
-      Notebook.Begun begun = turn.begun(next.get());
-      Exercise exercise = choice.exercise(begun);
-      notebook.begin(begun);
-      say("Exercise " + next.get().number() + " of " + turn.size() + ", for " + name + ".");
-      run(begun, exercise, notebook, List.of());
+      run.begin(
+          turn.begun(next.get()),
+          "Exercise " + next.get().number() + " of " + turn.size() + ", for " + name + ".");
     } catch (CaseLeftException e) {
       // nothing was begun
     }
@@ -139,52 +118,10 @@ public record PracticeCommands(Desk desk, Console console, StandardStreams outpu
       description = "show how practice has gone so far, weakest area first",
       help = PROGRESS)
   public void progress() {
-    console.show(new ScoreViews(desk.base()).progress(new Notebook(desk.data()).progress()));
+    console.show(ProgressViews.of(new Notebook(desk.data()).progress()));
   }
 
   private static String typed(String option) {
     return Objects.requireNonNullElse(option, "");
-  }
-
-  private void run(
-      Notebook.Begun begun, Exercise exercise, Notebook notebook, List<PracticeEntry> before) {
-    try (Workbench bench = new Workbench(desk.trial(), exercise, before, notebook::keep)) {
-      boolean over = new PracticeTable(console, bench, desk.trial().base()).run();
-      if (!over) {
-        say("Kept. Go on with it: practice");
-        return;
-      }
-      if (console.interactive()) {
-        say("The plan works on the same gate, to compare.");
-      }
-      PracticeScore score = PracticeScore.of(desk.trial(), bench);
-      TraineeProgress progress = notebook.progress();
-      notebook.finish(score.result(desk.clock().instant(), bench, begun.course()));
-      console.show(new ScoreViews(desk.trial().base()).blocks(bench, score, progress.ratio()));
-      if (begun.course().isPresent()) {
-        say("Kept in " + notebook.results() + ", to hand in at the end of the course.");
-        return;
-      }
-      say("The same again: " + command(begun));
-      notebook.progress().weak().stream()
-          .findFirst()
-          .ifPresent(weak -> say("Weakest so far: practice --area " + weak.name()));
-    }
-  }
-
-  private static String command(Notebook.Begun begun) {
-    return "practice "
-        + (begun.file().isEmpty() ? "" : "\"" + begun.file() + "\" --case " + begun.name() + " ")
-        + (begun.area().isEmpty() ? "" : "--area " + begun.area() + " ")
-        + (begun.level().isEmpty() ? "" : "--level " + begun.level() + " ")
-        + (begun.role().equals(Role.TECHNICIAN.word()) || !begun.file().isEmpty()
-            ? ""
-            : "--as " + begun.role() + " ")
-        + "--seed "
-        + begun.seed();
-  }
-
-  private void say(String sentence) {
-    console.show(Block.paragraph(sentence));
   }
 }

@@ -15,14 +15,12 @@ import yett.interview.Moment;
 import yett.interview.SiteFacts;
 import yett.knowledge.Check;
 import yett.knowledge.History;
-import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
-import yett.knowledge.SetUp;
 import yett.knowledge.SiteQuestion;
 import yett.practice.Workbench;
 import yett.replay.RecordedCase;
 import yett.wording.Figures;
-import yett.wording.UsualRange;
+import yett.wording.UsualRangeWords;
 import yett.wording.Wording;
 
 /** The screens of an exercise. */
@@ -90,43 +88,6 @@ public final class PracticeViews {
     return List.of(Block.heading("The gate as installed"), new Block.Rows(rows));
   }
 
-  public List<Block> areas(List<LabelledCards.Thing> things, String word) {
-    String areas =
-        things.stream().map(LabelledCards.Thing::area).distinct().collect(Collectors.joining(", "));
-    return List.of(Block.paragraph("Areas: " + areas + ". Type " + word + " and an area."));
-  }
-
-  public List<Block> list(String heading, List<LabelledCards.Thing> things, LabelledCards labels) {
-    return List.of(
-        Block.heading(heading),
-        new Block.Numbered(
-            things.stream()
-                .map(t -> Block.item(t.label(), t.words(), effort(t, labels)))
-                .toList()));
-  }
-
-  private String effort(LabelledCards.Thing thing, LabelledCards labels) {
-    if (thing.card() instanceof Check check) {
-      return Figures.minutes(check.minutes())
-          + Wording.instrument(check).map(i -> ", " + i).orElse("")
-          + needs(check.needs(), labels);
-    }
-    if (thing.card() instanceof Repair repair) {
-      String parts = repair.price() > 0 ? ", parts " + money(repair.price()) : "";
-      return Figures.minutes(repair.minutes()) + parts + needs(repair.needs(), labels);
-    }
-    SetUp setUp = (SetUp) thing.card();
-    return Figures.minutes(setUp.enterMinutes())
-        + " in, "
-        + Figures.minutes(setUp.leaveMinutes())
-        + " out";
-  }
-
-  /** The state of the work that has to be entered first. */
-  private String needs(List<String> setUps, LabelledCards labels) {
-    return setUps.isEmpty() ? "" : ", needs " + labels.setUps(base.withOuter(setUps), base);
-  }
-
   public static String money(double amount) {
     return String.format(Locale.ROOT, "%.0f", amount);
   }
@@ -154,7 +115,7 @@ public final class PracticeViews {
                 moment
                     .judgement()
                     .expectation(c.id())
-                    .map(e -> c.ask() + " Usual: " + UsualRange.reasoned(c, e) + "."));
+                    .map(e -> c.ask() + " Usual: " + UsualRangeWords.reasoned(c, e) + "."));
     return List.of(
         Block.paragraph(range.orElse("The rules give no usual range for what was measured last.")));
   }

@@ -11,13 +11,7 @@ import yett.knowledge.SetUp;
 import yett.practice.Refusal;
 
 /** Why something cannot be done now, to a trainee. */
-final class RefusalViews {
-  private final RuleBase base;
-
-  RefusalViews(RuleBase base) {
-    this.base = base;
-  }
-
+record RefusalViews(RuleBase base) {
   List<Block> refusal(Refusal refusal, List<LabelledCards.Thing> things) {
     List<Block> blocks = new ArrayList<>();
     if (refusal.slip()) {

@@ -1,9 +1,7 @@
 package yett.command.practice;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -13,20 +11,14 @@ import java.util.stream.Collectors;
 import yett.console.Block;
 import yett.console.SignalWord;
 import yett.knowledge.RuleBase;
-import yett.practice.Departure;
 import yett.practice.PracticeScore;
 import yett.practice.Slip;
-import yett.practice.TraineeProgress;
 import yett.practice.Workbench;
 import yett.wording.Figures;
 import yett.wording.Wording;
 
 /** What is told at the end of an exercise, and over many. */
 public final class ScoreViews {
-  private static final int MOST_DEPARTURES = 3;
-  private static final int MOST_STEPS = 15;
-  private static final Set<String> WAY = Set.of("check", "look-round", "repair", "retest");
-
   private final RuleBase base;
 
   public ScoreViews(RuleBase base) {
@@ -39,8 +31,8 @@ public final class ScoreViews {
     slips(bench.slips(), blocks);
     blocks.add(Block.paragraph(verdict(bench, score)));
     blocks.add(costs(bench, score, before));
-    departures(bench.departures(), blocks);
-    way(score, blocks);
+    PlansWay.departures(bench.departures(), blocks);
+    PlansWay.steps(score, blocks);
     return blocks;
   }
 
@@ -116,81 +108,5 @@ public final class ScoreViews {
 
   public static String times(double ratio) {
     return String.format(Locale.ROOT, "%.1f times", ratio);
-  }
-
-  /** The first one, where the best path was left, and those that cost most. */
-  private static void departures(List<Departure> departures, List<Block> blocks) {
-    if (departures.isEmpty()) {
-      blocks.add(Block.paragraph("You never left the plan's path."));
-      return;
-    }
-    Set<Departure> told = new LinkedHashSet<>(List.of(departures.get(0)));
-    departures.stream()
-        .sorted(Comparator.comparingDouble(d -> -d.lost()))
-        .limit(MOST_DEPARTURES - 1)
-        .forEach(told::add);
-    boolean first = true;
-    for (Departure d : told) {
-      blocks.add(
-          Block.paragraph(
-              (first ? "Here you left the plan's path first, in minute " : "In minute ")
-                  + Math.round(d.minute())
-                  + ": "
-                  + Wording.quoted(d.chose())
-                  + ". Better: "
-                  + Wording.quoted(d.best())
-                  + " ("
-                  + reason(d)
-                  + ")."));
-      first = false;
-    }
-  }
-
-  private static String reason(Departure d) {
-    String lost =
-        d.lost() >= Departure.WORTH_TELLING
-            ? "; the difference is " + Figures.minutes(d.lost()) + " on average"
-            : "";
-    return d.reason() + lost;
-  }
-
-  private static void way(PracticeScore score, List<Block> blocks) {
-    List<String> steps =
-        score.planSteps().stream()
-            .filter(s -> WAY.contains(s.kind()))
-            .map(s -> s.asked() + " " + s.answer().replace('-', ' '))
-            .toList();
-    blocks.add(Block.paragraph("The plan's own way:"));
-    blocks.add(Block.numbered(steps.subList(0, Math.min(MOST_STEPS, steps.size()))));
-    if (steps.size() > MOST_STEPS) {
-      blocks.add(Block.paragraph("And " + (steps.size() - MOST_STEPS) + " more."));
-    }
-  }
-
-  public List<Block> progress(TraineeProgress progress) {
-    if (progress.results().isEmpty()) {
-      return List.of(Block.paragraph("Nothing was practised yet. Begin with: practice"));
-    }
-    List<Block.Row> rows =
-        progress.areas().stream()
-            .map(
-                a ->
-                    Block.row(
-                        a.name(),
-                        a.putRight()
-                            + " of "
-                            + a.exercises()
-                            + " put right, "
-                            + (a.ratio().isPresent()
-                                ? times(a.ratio().getAsDouble()) + " the plan's minutes, "
-                                : "")
-                            + "slips: "
-                            + (a.slips() == 0 ? "none" : a.slips())
-                            + (a.weak() ? "; practise this" : "")))
-            .toList();
-    return List.of(
-        Block.heading("Practice so far · exercises: " + progress.results().size()),
-        new Block.Rows(rows),
-        Block.paragraph("Of each area the latest five count; the weakest stands first."));
   }
 }

@@ -11,6 +11,7 @@ import yett.interview.Event;
 import yett.interview.Interview;
 import yett.interview.Interview.RankedCause;
 import yett.interview.Moment;
+import yett.interview.SomeEvents;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
@@ -122,13 +123,27 @@ final class CustomerPage {
   private List<String> done() {
     List<String> lines = new ArrayList<>();
     for (Entry deed : state.work().deeds()) {
-      if (deed.event() instanceof Event.Repaired repaired) {
-        lines.add(words.repair(repaired.repair()) + ".");
-      } else if (deed.event() instanceof Event.Retested retested) {
-        lines.add("The gate was tried: it " + words.tried(retested) + ".");
-      }
+      deed.event().accept(new Done()).ifPresent(lines::add);
     }
     return lines;
+  }
+
+  /** What the customer is told of the work. */
+  private final class Done implements SomeEvents<Optional<String>> {
+    @Override
+    public Optional<String> repaired(Event.Repaired event) {
+      return Optional.of(words.repair(event.repair()) + ".");
+    }
+
+    @Override
+    public Optional<String> retested(Event.Retested event) {
+      return Optional.of("The gate was tried: it " + words.tried(event) + ".");
+    }
+
+    @Override
+    public Optional<String> other(Event event) {
+      return Optional.empty();
+    }
   }
 
   private void measured(Markup page) {

@@ -16,7 +16,7 @@ import yett.record.InspectionSheet;
 import yett.record.drawing.TrendChart;
 import yett.wording.InspectionWords;
 import yett.wording.TrendWords;
-import yett.wording.UsualRange;
+import yett.wording.UsualRangeWords;
 
 /** The sheet of an inspection, to be signed: the same for the customer and for the next one. */
 final class InspectionPage {
@@ -115,7 +115,7 @@ final class InspectionPage {
       page.open("tr");
       page.leaf("td", r.check().name());
       page.leaf("td", words.found(r));
-      page.leaf("td", UsualRange.of(moment, r.check()).orElse("none known"));
+      page.leaf("td", UsualRangeWords.of(moment, r.check()).orElse("none known"));
       if (compared) {
         page.leaf("td", words.baseline(r.check()).orElse(""));
       }

@@ -14,7 +14,7 @@ import yett.knowledge.RuleBase;
 import yett.record.drawing.Spot;
 import yett.rules.Conclusion.Finding;
 import yett.wording.InspectionWords;
-import yett.wording.UsualRange;
+import yett.wording.UsualRangeWords;
 import yett.wording.Wording;
 
 /**
@@ -66,7 +66,7 @@ record Measured(
         check.name(),
         first.epoch() == 0 ? shown(measures, first) : "",
         last.epoch() > 0 ? shown(measures, last) : "",
-        UsualRange.of(moment, check).orElse("none known"),
+        UsualRangeWords.of(moment, check).orElse("none known"),
         new InspectionWords(base, moment, zone).baseline(check).orElse(""),
         before(moment, check, first, last)
             + fine.map(f -> f ? "in order" : "not in order: " + band(finding.get()))

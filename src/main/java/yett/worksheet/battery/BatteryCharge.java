@@ -8,8 +8,8 @@ import yett.calculation.Range;
 import yett.quantity.Unit;
 import yett.worksheet.Choice;
 import yett.worksheet.Note;
+import yett.worksheet.NumberWords;
 import yett.worksheet.Subject;
-import yett.worksheet.Tell;
 import yett.worksheet.Values;
 import yett.worksheet.Worksheet;
 
@@ -141,6 +141,6 @@ final class BatteryCharge extends Worksheet {
   }
 
   private static String percent(double fraction) {
-    return Tell.told(100 * fraction, Unit.PERCENT);
+    return NumberWords.told(100 * fraction, Unit.PERCENT);
   }
 }

@@ -4,8 +4,8 @@ import yett.calculation.ChainElongation;
 import yett.quantity.Unit;
 import yett.worksheet.Cautions;
 import yett.worksheet.Choice;
+import yett.worksheet.NumberWords;
 import yett.worksheet.Subject;
-import yett.worksheet.Tell;
 import yett.worksheet.Values;
 import yett.worksheet.Worksheet;
 
@@ -59,7 +59,7 @@ final class ChainElongationSheet extends Worksheet {
         phrase("off")
             .by(
                 v ->
-                    Tell.told(Math.abs(v.of("elongation")), Unit.PERCENT)
+                    NumberWords.told(Math.abs(v.of("elongation")), Unit.PERCENT)
                         + (v.of("elongation") > 0 ? " over" : " under")));
     formula(
         "e = 100 (M - n P)/(n P); limit 3 %, 1.5 % with fixed centres, never over 200/N; M"

@@ -3,8 +3,8 @@ package yett.worksheet.earthing;
 import yett.calculation.EarthRod;
 import yett.calculation.Soil;
 import yett.quantity.Unit;
+import yett.worksheet.NumberWords;
 import yett.worksheet.Subject;
-import yett.worksheet.Tell;
 import yett.worksheet.Worksheet;
 
 /** Resistance of one rod: ρ/(2 π L) (ln(4 L/a) - 1). Source: {@link EarthRod}, {@link Soil}. */
@@ -21,9 +21,9 @@ final class EarthRodSheet extends Worksheet {
         text("range", "in soils of that kind")
             .by(
                 v ->
-                    Tell.told(Rod.single(v, Rod.soil(v).range().low()), Unit.OHM)
+                    NumberWords.told(Rod.single(v, Rod.soil(v).range().low()), Unit.OHM)
                         + " to "
-                        + Tell.told(Rod.single(v, Rod.soil(v).range().high()), Unit.OHM))
+                        + NumberWords.told(Rod.single(v, Rod.soil(v).range().high()), Unit.OHM))
             .when(v -> !v.has("resistivity")),
         number("soil-for-limit", Unit.OHM_METRE, "soil that just does")
             .by(v -> EarthRod.resistivity(v.of("limit"), v.of("length"), Rod.radius(v))));

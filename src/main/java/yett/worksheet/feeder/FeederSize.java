@@ -6,8 +6,8 @@ import yett.calculation.Conductor;
 import yett.calculation.WireProtection;
 import yett.quantity.Unit;
 import yett.worksheet.Choice;
+import yett.worksheet.NumberWords;
 import yett.worksheet.Subject;
-import yett.worksheet.Tell;
 import yett.worksheet.Values;
 import yett.worksheet.Worksheet;
 
@@ -50,7 +50,7 @@ final class FeederSize extends Worksheet {
                 v ->
                     Wire.allowed(smaller(v))
                         + " and would lose "
-                        + Tell.told(
+                        + NumberWords.told(
                             100 * Wire.drop(v, smaller(v), v.of("current")) / v.of("supply"),
                             Unit.PERCENT))
             .when(v -> smallest(v).map(sizes(v)::indexOf).orElse(0) > 0));

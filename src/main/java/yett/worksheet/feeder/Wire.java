@@ -11,9 +11,9 @@ import yett.worksheet.Choice;
 import yett.worksheet.Input;
 import yett.worksheet.InputException;
 import yett.worksheet.Note;
+import yett.worksheet.NumberWords;
 import yett.worksheet.Output;
 import yett.worksheet.Statement;
-import yett.worksheet.Tell;
 import yett.worksheet.Values;
 
 /** The inputs that say which wire it is. */
@@ -95,7 +95,7 @@ final class Wire {
   static String allowed(Conductor wire) {
     return wire.size()
         + " may stand behind "
-        + Tell.told(WireProtection.largest(wire), Unit.AMPERE)
+        + NumberWords.told(WireProtection.largest(wire), Unit.AMPERE)
         + " at most";
   }
 

@@ -5,8 +5,8 @@ import yett.calculation.Range;
 import yett.calculation.Wind;
 import yett.quantity.Unit;
 import yett.worksheet.Cautions;
+import yett.worksheet.NumberWords;
 import yett.worksheet.Subject;
-import yett.worksheet.Tell;
 import yett.worksheet.Values;
 import yett.worksheet.Worksheet;
 
@@ -52,9 +52,9 @@ final class LeafForce extends Worksheet {
         phrase("push")
             .by(
                 v ->
-                    Tell.range(v.text("up-low"), v.text("up-high"))
+                    NumberWords.range(v.text("up-low"), v.text("up-high"))
                         + (v.of("grade") > 0 ? " uphill" : "")),
-        phrase("gust").by(v -> Tell.range(v.text("wind-low"), v.text("wind-high"))));
+        phrase("gust").by(v -> NumberWords.range(v.text("wind-low"), v.text("wind-high"))));
     formula(
         "F = m g (c cos a + sin a), tan a = grade; start up to m g (2.5 c cos a + sin a); wind adds"
             + " k W; m mass, c rolling resistance, k guide friction 0.05 to 0.25, W wind across the"

@@ -2,8 +2,8 @@ package yett.worksheet.sensing;
 
 import yett.calculation.VehicleLoop;
 import yett.quantity.Unit;
+import yett.worksheet.NumberWords;
 import yett.worksheet.Subject;
-import yett.worksheet.Tell;
 import yett.worksheet.Values;
 import yett.worksheet.Worksheet;
 
@@ -35,7 +35,7 @@ final class LoopTurns extends Worksheet {
         text("rule", "by the rule of thumb").by(v -> rule(v.in("perimeter", Unit.FOOT))));
     works(
         step("laid", Unit.ONE).by(LoopTurns::laid),
-        phrase("count").by(v -> Tell.count(v.of("turns"), "turns")));
+        phrase("count").by(v -> NumberWords.count(v.of("turns"), "turns")));
     formula(
         "the fewest turns whose inductance (loop-inductance, 14 AWG, 3.8 mm from turn to turn)"
             + " reaches what is wanted; rule of thumb: perimeter 10 to 13 ft 4 turns, 14 to 26 ft"

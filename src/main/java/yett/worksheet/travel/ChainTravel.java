@@ -13,15 +13,15 @@ final class ChainTravel extends Worksheet {
     super(Subject.TRAVEL, "chain-travel", "chain travel by turns of the motor");
     asks(
         Chains.size(),
-        Ways.teeth(),
-        Ways.ratio(),
+        TravelInputs.teeth(),
+        TravelInputs.ratio(),
         reading("turns", Unit.ONE, "turns of the motor, to see how far it goes")
             .possible(0, 1_000_000)
             .mayBeLeftOut(),
         reading("per-minute", Unit.ONE, "turns of the motor in a minute, for the speed")
             .possible(0, 20_000)
             .mayBeLeftOut(),
-        Ways.opening().mayBeLeftOut());
+        TravelInputs.opening().mayBeLeftOut());
     tells(
         number("per-turn", Unit.MILLIMETRE, "chain for a motor turn")
             .by(Unit.METRE, v -> drive(v).perTurn()),
@@ -45,7 +45,7 @@ final class ChainTravel extends Worksheet {
     validity(
         "A new chain that does not slip; a worn one goes as far for each tooth, as teeth count"
             + " pitches and every pitch has grown, up to 3 %.");
-    source(Ways.GEOMETRY + "; pitches: ASME B29.1, ISO 606");
+    source(TravelInputs.GEOMETRY + "; pitches: ASME B29.1, ISO 606");
     says(
         "Each turn that the controller loses or gains moves the stop by {per-turn}; a tooth that"
             + " the chain jumps moves it by {pitch}.");

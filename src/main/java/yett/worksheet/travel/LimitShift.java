@@ -23,8 +23,8 @@ final class LimitShift extends Worksheet {
                 new Choice("far", "at the bracket of the leading edge, which closes the gate"),
                 new Choice("near", "at the bracket of the tail"))
             .usually("far"),
-        Ways.teeth(),
-        Ways.ratio().mayBeLeftOut());
+        TravelInputs.teeth(),
+        TravelInputs.ratio().mayBeLeftOut());
     tells(
         number("shift", Unit.MILLIMETRE, "limits off by up to")
             .by(Unit.METRE, v -> Travel.limitShift(v.whole("links"), Chains.pitch(v))),
@@ -38,8 +38,8 @@ final class LimitShift extends Worksheet {
     validity(
         "Up to that much: what comes out of slack does not move the leaf. Both limits shift the"
             + " same way, not by the same amount.");
-    source(Ways.GEOMETRY + "; pitches: ASME B29.1, ISO 606");
-    lastWord(Ways.DECIDES);
+    source(TravelInputs.GEOMETRY + "; pitches: ASME B29.1, ISO 606");
+    lastWord(TravelInputs.DECIDES);
     notes(Cautions.MOVING_LEAF);
     says(
         when(

@@ -6,8 +6,8 @@ import java.util.stream.Stream;
 import yett.calculation.Marker;
 import yett.quantity.Unit;
 import yett.worksheet.Cautions;
+import yett.worksheet.NumberWords;
 import yett.worksheet.Subject;
-import yett.worksheet.Tell;
 import yett.worksheet.Values;
 import yett.worksheet.Worksheet;
 
@@ -23,7 +23,7 @@ final class MarkerPlace extends Worksheet {
             .possible(0.3, 40),
         reading("marker", Unit.METRE, "from the far bracket to the marker, along the chain")
             .possible(0, 60),
-        Ways.opening(),
+        TravelInputs.opening(),
         reading("wheels", Unit.MILLIMETRE, "chain from the first idler to the last")
             .usually("300 mm")
             .possible(20, 3000),
@@ -58,7 +58,7 @@ final class MarkerPlace extends Worksheet {
         "Tape along the chain, from the bracket at the leading edge. Slack moves it by a few"
             + " centimetres. Where the leaf goes past its limits on the stops, it goes that much"
             + " further.");
-    source(Ways.GEOMETRY);
+    source(TravelInputs.GEOMETRY);
     lastWord(
         "Where the marker belongs, and whether it may run over the wheels, is for the maker's"
             + " drawing or the record of the gate.");
@@ -94,11 +94,11 @@ final class MarkerPlace extends Worksheet {
   private static String place(Values v, double place) {
     double wheels = v.metres("wheels");
     if (place < 0) {
-      return Tell.told(-place, Unit.METRE) + " before the first idler";
+      return NumberWords.told(-place, Unit.METRE) + " before the first idler";
     }
     return place > wheels
-        ? Tell.told(place - wheels, Unit.METRE) + " behind the last idler"
-        : "on the wheels, " + Tell.told(place, Unit.METRE) + " from the first idler";
+        ? NumberWords.told(place - wheels, Unit.METRE) + " behind the last idler"
+        : "on the wheels, " + NumberWords.told(place, Unit.METRE) + " from the first idler";
   }
 
   /** Where it rests too near to the wheels: closed, open, both or nowhere. */

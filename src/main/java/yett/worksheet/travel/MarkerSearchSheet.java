@@ -13,7 +13,7 @@ final class MarkerSearchSheet extends Worksheet {
   MarkerSearchSheet() {
     super(Subject.TRAVEL, "marker-search", "how far the leaf creeps to find its reference");
     asks(
-        Ways.opening(),
+        TravelInputs.opening(),
         reading(
                 "at-sensor",
                 Unit.METRE,
@@ -54,8 +54,8 @@ final class MarkerSearchSheet extends Worksheet {
     validity(
         "A search at one speed that turns at once. Without a marker on the way it runs to the stops"
             + " at both ends and gives up.");
-    source(Ways.GEOMETRY + "; creep of 0.1 m/s common practice");
-    lastWord(Ways.DECIDES);
+    source(TravelInputs.GEOMETRY + "; creep of 0.1 m/s common practice");
+    lastWord(TravelInputs.DECIDES);
     notes(
         Note.warning(
             "After a loss of both supplies the leaf moves without knowing where it is. Crushing at"

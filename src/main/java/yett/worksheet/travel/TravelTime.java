@@ -21,7 +21,7 @@ final class TravelTime extends Worksheet {
   TravelTime() {
     super(Subject.TRAVEL, "travel-time", "time for the opening at a speed, slow ends included");
     asks(
-        Ways.opening(),
+        TravelInputs.opening(),
         reading("speed", Unit.METRE_PER_SECOND, "speed between the slow ends")
             .possible(0.01, 3)
             .good(0.01, 1),

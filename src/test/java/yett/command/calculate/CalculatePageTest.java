@@ -48,7 +48,7 @@ class CalculatePageTest {
     text.append(Wording.capital(sheet.title())).append(".\n\n| input | |\n|---|---|\n");
     for (Input input : sheet.inputs()) {
       text.append("| `").append(input.id()).append("` | ");
-      text.append(CalculationViews.described(input)).append(" |\n");
+      text.append(InputViews.described(input)).append(" |\n");
     }
     text.append("\n| result | |\n|---|---|\n");
     for (Output output : sheet.outputs()) {

@@ -88,11 +88,11 @@ class WordsOfACallTest {
     "'Wellington Hill', Wellington Hill, '', ''"
   })
   void who_calls_is_read_from_one_line(String line, String name, String phone, String where) {
-    assertThat(Whoever.of(line)).isEqualTo(new Whoever(name, phone, where));
+    assertThat(CallerDetails.of(line)).isEqualTo(new CallerDetails(name, phone, where));
   }
 
   @Test
   void nothing_told_is_nothing_kept() {
-    assertThat(Whoever.of("  ")).isEqualTo(new Whoever("", "", ""));
+    assertThat(CallerDetails.of("  ")).isEqualTo(new CallerDetails("", "", ""));
   }
 }

@@ -10,7 +10,7 @@ class WordsTest {
   @ParameterizedTest
   @CsvSource({"charging-fuse, 3 ohm", "charging-voltage, 40 V"})
   void the_reading_that_is_shown_how_to_type_is_one_that_could_be_read(String check, String shown) {
-    assertThat(Words.answer(Shipped.BASE.checks().get(check), "").complaint())
+    assertThat(HeardAnswer.to(Shipped.BASE.checks().get(check), "").complaint())
         .startsWith("Type a reading such as " + shown + ",");
   }
 }

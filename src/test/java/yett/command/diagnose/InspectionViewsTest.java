@@ -40,8 +40,7 @@ class InspectionViewsTest {
     try (Interview interview = Shipped.QUICK.newInterview()) {
       Moment moment = interview.at(entries);
       return Renderer.render(
-          new InspectionViews(Shipped.BASE, new CautionViews(Shipped.BASE)).findings(moment),
-          new Layout(80, false, true));
+          new FindingsViews(Shipped.BASE).of(moment), new Layout(80, false, true));
     }
   }
 

@@ -52,9 +52,7 @@ class LabelledCardsTest {
     String locked = labels.setUps(java.util.List.of("locked-off"), Shipped.BASE);
     assertThat(locked).matches("s\\d+");
     assertThat(
-            new PracticeViews(Shipped.BASE)
-                .list("Checks", java.util.List.of(sag), labels)
-                .toString())
+            new ThingViews(Shipped.BASE, labels).list("Checks", java.util.List.of(sag)).toString())
         .contains("needs " + locked);
   }
 }

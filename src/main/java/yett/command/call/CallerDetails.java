@@ -1,0 +1,74 @@
+package yett.command.call;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Who calls, told in one breath: "Ina Teal, 4 Quay Road, 555 0107".
+ *
+ * @param where the place of the gate
+ */
+record CallerDetails(String name, String phone, String where) {
+  private static final Pattern PHONE = Pattern.compile("\\+?\\(?\\d[\\d ()/.-]{4,}\\d");
+
+  /** What comes before a name or a place and belongs to neither. */
+  private static final Pattern TALK =
+      Pattern.compile(
+          "^(?:(?:hi|hello|hallo|good (?:morning|afternoon|evening)|yes|well|and|this is|here is"
+              + "|(?:my |the )?name(?:'s| is)?|it'?s|it is|i am|i'?m|we are|we're|calling)\\b[ ,:]*)+",
+          Pattern.CASE_INSENSITIVE);
+
+  /** What comes after a name. */
+  private static final Pattern HERE =
+      Pattern.compile("\\s+(?:here|speaking|calling|is my name)$", Pattern.CASE_INSENSITIVE);
+
+  /** What comes before a number. */
+  private static final Pattern REACHED =
+      Pattern.compile(
+          "(?:^|\\s+)(?:and )?(?:you can )?(?:(?:call|ring|reach|phone) me(?: back)?(?: on| at)?"
+              + "|(?:(?:my|the|our|on) )*(?:(?:tele)?phone|mobile|cell|tel|number|no)"
+              + "(?: number)?(?: is)?[.:]?|on)$",
+          Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern PLACE =
+      Pattern.compile("^(?:from|at|in|the gate (?:is )?at)\\s+", Pattern.CASE_INSENSITIVE);
+
+  /** Where a name goes on to a place: "Joan from the bakery". */
+  private static final Pattern OF_PLACE =
+      Pattern.compile("\\s+(?=(?:from|at)\\s)", Pattern.CASE_INSENSITIVE);
+
+  static CallerDetails of(String line) {
+    Matcher phone = PHONE.matcher(line);
+    String number = "";
+    String rest = line;
+    while (phone.find()) {
+      if (phone.group().chars().filter(Character::isDigit).count() >= 6) {
+        number = phone.group().strip();
+        rest =
+            REACHED.matcher(line.substring(0, phone.start()).strip()).replaceFirst("")
+                + ","
+                + line.substring(phone.end());
+      }
+    }
+    String name = "";
+    List<String> where = new ArrayList<>();
+    for (String part : rest.split("[,;]")) {
+      for (String text : OF_PLACE.split(said(part))) {
+        boolean place = PLACE.matcher(text).find() || text.matches(".*\\d.*");
+        String told = HERE.matcher(PLACE.matcher(text).replaceFirst("")).replaceFirst("").strip();
+        if (!told.isEmpty() && name.isEmpty() && !place) {
+          name = told;
+        } else if (!told.isEmpty()) {
+          where.add(told);
+        }
+      }
+    }
+    return new CallerDetails(name, number, String.join(", ", where));
+  }
+
+  private static String said(String part) {
+    return TALK.matcher(part.strip()).replaceFirst("").strip();
+  }
+}

@@ -1,0 +1,42 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import yett.console.Block;
+import yett.saying.DangerSayings.Danger;
+import yett.wording.Wording;
+
+/** What words at the list of dangers may mean is asked back: words alone answer nothing there. */
+record AskingBack(Sitting sitting) {
+
+  void ask(List<Danger> heard, List<Danger> dangers) {
+    if (heard.isEmpty()) {
+      sitting.say(
+          "That does not say which of these is so, or that none is; words are kept. Type"
+              + " the numbers that are so; 0 only if none is; unknown 2 if you cannot tell about"
+              + " the second.");
+      return;
+    }
+    sitting.show(
+        Block.paragraph("That may mean danger:"),
+        new Block.Numbered(
+            heard.stream()
+                .map(
+                    d ->
+                        Block.item(
+                            Integer.toString(dangers.indexOf(d) + 1),
+                            Wording.capital(d.outcome().text())))
+                .toList()),
+        Block.paragraph(
+            (heard.size() == 1 ? "Is it so? yes" : "Are all of these so? yes")
+                + ", or the numbers of all that are so; 0 only if nothing on the whole list is."));
+  }
+
+  /** One slip of a finger is not enough to pass over what somebody said. */
+  boolean isDenied(List<Danger> heard) {
+    sitting.show(
+        Block.paragraph("What was said may mean:"),
+        Block.numbered(heard.stream().map(d -> Wording.capital(d.outcome().text())).toList()));
+    String line = sitting.line("Type no if none of it is so; anything else asks again");
+    return line.strip().equalsIgnoreCase("no");
+  }
+}

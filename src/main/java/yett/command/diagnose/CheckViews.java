@@ -1,0 +1,97 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import yett.console.Block;
+import yett.console.Text;
+import yett.interview.Moment;
+import yett.interview.Occasion;
+import yett.interview.Prospects;
+import yett.interview.Step;
+import yett.knowledge.Check;
+import yett.knowledge.RuleBase;
+import yett.wording.Figures;
+import yett.wording.StepWords;
+import yett.wording.UsualRangeWords;
+import yett.wording.Wording;
+
+/** A check or a proof as a question: what to do, what is usual, and what each answer would tell. */
+record CheckViews(RuleBase base, CautionViews cautions) {
+  List<Block> ask(Step.Ask step, Moment moment, int number) {
+    Check check = step.check();
+    boolean proof = check.kind() == Check.Kind.PROOF;
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Block.heading((proof ? "Proof" : "Check " + number) + effort(check)));
+    if (!proof) {
+      occasion(step.occasion()).ifPresent(blocks::add);
+    }
+    blocks.add(Block.paragraph(Text.strong(check.ask())));
+    List<Block.Row> rows = new ArrayList<>();
+    if (!check.how().isEmpty()) {
+      rows.add(Block.row("How", check.how()));
+    }
+    step.expectation()
+        .ifPresent(e -> rows.add(Block.row("Usual", UsualRangeWords.reasoned(check, e))));
+    rows.addAll(ForceEntry.rows(check, moment));
+    blocks.add(new Block.Rows(rows));
+    blocks.addAll(cautions.written(step.cautions()));
+    blocks.add(answers(step, moment));
+    return blocks;
+  }
+
+  /** Why it comes up, where that is more than its worth. */
+  static Optional<Block> occasion(Occasion occasion) {
+    return Optional.of(StepWords.occasion(occasion))
+        .filter(words -> !words.isEmpty())
+        .map(words -> Block.paragraph(Text.dim(Wording.capital(words) + ".")));
+  }
+
+  private static String effort(Check check) {
+    String minutes = check.minutes() > 0 ? " · " + Figures.minutes(check.minutes()) : "";
+    return minutes + Wording.instrument(check).map(i -> " · " + i).orElse("");
+  }
+
+  /**
+   * The possible answers with their chance and what each would make most probable of what is left;
+   * a proof, and what a repair entails, are to pass: they look for nothing.
+   */
+  private Block answers(Step.Ask step, Moment moment) {
+    Check check = step.check();
+    List<Block.Item> items = new ArrayList<>();
+    int number = 0;
+    for (Prospects.Prospect prospect : Prospects.of(moment.belief(), check, step.expectation())) {
+      number++;
+      String label = check.measured() ? "·" : Integer.toString(number);
+      String words =
+          check.measured()
+              ? prospect.range().isEmpty()
+                  ? prospect.outcome().id()
+                  : prospect.range() + " (" + prospect.outcome().id().replace('-', ' ') + ")"
+              : prospect.outcome().text();
+      items.add(
+          Block.item(
+              label,
+              words,
+              Figures.percent(prospect.chance())
+                  + (step.occasion().looksForCause()
+                      ? "; then " + leading(moment, prospect.left())
+                      : "")));
+    }
+    return new Block.Numbered(items);
+  }
+
+  private String leading(Moment moment, double[] chances) {
+    int best = 0;
+    for (int c = 1; c < chances.length; c++) {
+      if (chances[c] > chances[best]) {
+        best = c;
+      }
+    }
+    String id = moment.belief().model().causes().get(best);
+    return base.causes().get(id).name().toLowerCase(Locale.ROOT)
+        + " "
+        + Figures.percent(chances[best]);
+  }
+}

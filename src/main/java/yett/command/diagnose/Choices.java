@@ -1,0 +1,61 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import yett.command.common.ListChoice;
+import yett.command.common.Prompt;
+import yett.console.Block;
+
+/** Which of some things a person means. */
+record Choices(Sitting sitting) {
+
+  /** One of several things by its number; empty if none of them is meant. */
+  <T> Optional<T> of(String heading, List<T> things, Function<T, String> words) {
+    sitting.show(Block.heading(heading), Block.numbered(things.stream().map(words).toList()));
+    return sitting.until(
+        "Number, or Enter for none",
+        line ->
+            line.isEmpty() || line.equals("0")
+                ? Prompt.Reading.of(Optional.empty())
+                : Prompt.number(line, things.size())
+                    .map(n -> Prompt.Reading.of(Optional.of(things.get(n - 1))))
+                    .orElse(
+                        Prompt.Reading.again(
+                            "Type a number from 1 to " + things.size() + ", or only Enter.")));
+  }
+
+  /** What was meant: the one thing, once the person says so, or one of several. */
+  <T> Optional<T> confirm(List<T> things, Function<T, String> words) {
+    if (things.size() > 1) {
+      return of("Which do you mean?", things, words);
+    }
+    boolean right =
+        sitting.until(
+            words.apply(things.get(0)) + " Right? Enter = yes",
+            line ->
+                Prompt.word(line, List.of("", "yes", "y", "1", "no", "n", "0", "2"))
+                    .map(i -> Prompt.Reading.of(i < 4))
+                    .orElse(Prompt.Reading.again("Enter if it is right, no if it is not.")));
+    return right ? Optional.of(things.get(0)) : Optional.empty();
+  }
+
+  /** The same of things that words were understood as: one, several or none. */
+  <T> List<T> several(List<T> things, Function<T, String> words) {
+    if (things.size() == 1) {
+      return confirm(things, words).stream().toList();
+    }
+    List<String> texts = things.stream().map(words).toList();
+    sitting.show(Block.heading("Which do you mean?"), Block.numbered(texts));
+    return sitting.until(
+        "Numbers, or Enter for none",
+        line -> {
+          ListChoice.Several picked =
+              ListChoice.several(line.equals("0") ? "" : line, texts, texts);
+          return picked.unclear().isEmpty()
+              ? Prompt.Reading.of(picked.positions().stream().map(things::get).toList())
+              : Prompt.Reading.again(
+                  "Type numbers from 1 to " + things.size() + ", or only Enter.");
+        });
+  }
+}

@@ -1,0 +1,66 @@
+package yett.command.diagnose;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import yett.saying.DangerSayings.Danger;
+
+/** What is typed at a list of dangers, without asking back. */
+record DangerLine(String text, List<Danger> dangers) {
+  private static final Pattern NUMBERS = Pattern.compile("\\d{1,3}([\\s,;]+\\d{1,3})*[\\s,;]*");
+
+  /** Nobody can say of these. */
+  private static final Pattern UNKNOWN =
+      Pattern.compile("(?:unknown|cannot tell)\\s+(" + NUMBERS + ")");
+
+  private static final Pattern ALL_UNKNOWN = Pattern.compile("(?:unknown|cannot tell)\\s+all");
+
+  /** As the whole line: "no" alone may be the answer to something else. */
+  private static final Set<String> NONE = Set.of("0", "none", "nothing");
+
+  static DangerLine of(String line, List<Danger> dangers) {
+    return new DangerLine(line.strip().toLowerCase(Locale.ROOT), dangers);
+  }
+
+  boolean is(String word) {
+    return text.equals(word);
+  }
+
+  boolean isNone() {
+    return NONE.contains(text);
+  }
+
+  /** Those of which nobody can say; empty if the line does not say so. */
+  Optional<Set<Danger>> unsure() {
+    if (ALL_UNKNOWN.matcher(text).matches()) {
+      return Optional.of(new LinkedHashSet<>(dangers));
+    }
+    Matcher unknown = UNKNOWN.matcher(text);
+    return unknown.matches() ? numbered(unknown.group(1)) : Optional.empty();
+  }
+
+  boolean isNumbers() {
+    return NUMBERS.matcher(text).matches();
+  }
+
+  /** Those whose numbers the line has; empty if there is no such number on the list. */
+  Optional<Set<Danger>> picked() {
+    return numbered(text);
+  }
+
+  private Optional<Set<Danger>> numbered(String numbers) {
+    Set<Danger> picked = new LinkedHashSet<>();
+    for (String word : numbers.split("[\\s,;]+")) {
+      int number = Integer.parseInt(word);
+      if (number < 1 || number > dangers.size()) {
+        return Optional.empty();
+      }
+      picked.add(dangers.get(number - 1));
+    }
+    return Optional.of(picked);
+  }
+}

@@ -1,0 +1,70 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import yett.casebook.Casebook;
+import yett.casebook.SiteRecord;
+import yett.command.common.GateNames;
+import yett.command.common.NearNames;
+import yett.command.common.Prompt;
+import yett.command.common.UsageException;
+import yett.console.Block;
+import yett.console.Console;
+import yett.desk.GateMemory;
+import yett.knowledge.Role;
+
+/** Which gate a new case is for: by its name or number, or by what earlier calls tell. */
+record GateChoice(Casebook casebook, Console console, EarlierCalls earlier) {
+  /** The gate's name: from the command line, from those known, or typed. */
+  Optional<String> of(String typed, Role role) {
+    List<SiteRecord> sites = casebook.sites();
+    if (!typed.isEmpty()) {
+      if (!GateNames.isName(typed)) {
+        throw new UsageException(GateNames.refusal(typed));
+      }
+      return meant(typed, sites, role);
+    }
+    List<String> known =
+        sites.stream().filter(s -> GateMemory.retired(s).isEmpty()).map(SiteRecord::id).toList();
+    console.show(Block.heading("Which gate?"));
+    if (!known.isEmpty()) {
+      console.show(Block.numbered(known));
+    }
+    return Prompt.forWords(console)
+        .until(
+            known.isEmpty() ? "Name of the gate> " : "Number, or the name of another gate> ",
+            known,
+            line -> gate(line.replaceAll("\s+", " "), known))
+        .flatMap(gate -> known.contains(gate) ? Optional.of(gate) : meant(gate, sites, role));
+  }
+
+  /** By its name; on a call by who called about it before, and where it is, too. */
+  private Optional<String> meant(String typed, List<SiteRecord> sites, Role role) {
+    boolean named = sites.stream().anyMatch(s -> s.id().equals(typed));
+    List<String> may = named || role != Role.CALLER ? List.of() : mayBe(typed, sites);
+    if (may.isEmpty()) {
+      return new GateNames(console, sites).meant(typed);
+    }
+    return earlier.pick(may).map(picked -> picked.orElse(typed));
+  }
+
+  /** Gates that are called nearly so, and those of earlier calls. */
+  private List<String> mayBe(String typed, List<SiteRecord> sites) {
+    List<String> inUse =
+        sites.stream().filter(s -> GateMemory.retired(s).isEmpty()).map(SiteRecord::id).toList();
+    return Stream.concat(NearNames.of(typed, inUse).stream(), earlier.gates(typed).stream())
+        .distinct()
+        .limit(EarlierCalls.MOST)
+        .toList();
+  }
+
+  private static Prompt.Reading<String> gate(String text, List<String> known) {
+    Optional<String> numbered = Prompt.number(text, known.size()).map(n -> known.get(n - 1));
+    return numbered.isPresent()
+        ? Prompt.Reading.of(numbered.get())
+        : text.isEmpty() || !GateNames.isName(text)
+            ? Prompt.Reading.again(text.isEmpty() ? "" : GateNames.refusal(text))
+            : Prompt.Reading.of(text);
+  }
+}

@@ -1,0 +1,62 @@
+package yett.command.diagnose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import yett.console.Block;
+import yett.console.Text;
+import yett.interview.Moment;
+import yett.interview.OpenChecks;
+import yett.interview.OpenChecks.Open;
+import yett.interview.Prospects;
+import yett.knowledge.Cause;
+import yett.knowledge.RuleBase;
+import yett.knowledge.SetUp;
+import yett.wording.Figures;
+
+/** The checks that are open now: what each of them tells, and what it costs. */
+record OpenCheckViews(RuleBase base, Moment moment) {
+
+  /** Those from one to another of them. */
+  List<Block> page(OpenChecks open, int from, int to) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        Block.heading(
+            "Checks open to you: " + (from + 1) + " to " + to + " of " + open.all().size()));
+    List<Block.Item> items = new ArrayList<>();
+    for (int i = from; i < to; i++) {
+      Open o = open.all().get(i);
+      items.add(
+          new Block.Item(
+              Integer.toString(i + 1),
+              Text.of(o.check().ask()),
+              Optional.of(Text.of(tells(open, o) + "; " + costs(o)))));
+    }
+    blocks.add(new Block.Numbered(items));
+    return blocks;
+  }
+
+  private String tells(OpenChecks open, Open o) {
+    if (o.saves().isEmpty()) {
+      return "tells little now";
+    }
+    List<Integer> apart =
+        Prospects.separates(
+            moment.belief(), Prospects.of(moment.belief(), o.check(), Optional.empty()), 2);
+    String causes =
+        apart.stream()
+            .map(c -> base.causes().get(moment.belief().model().causes().get(c)))
+            .map(Cause::name)
+            .collect(Collectors.joining(" / "));
+    double saves = o.saves().get();
+    String saved = !open.findingOut() && saves >= 1 ? ", saves " + Figures.minutes(saves) : "";
+    return (causes.isEmpty() ? "tells little now" : "tells of " + causes) + saved;
+  }
+
+  /** Minutes, and the set-ups that still have to be entered. */
+  static String costs(Open o) {
+    String setUps = o.enter().stream().map(SetUp::name).collect(Collectors.joining(", then "));
+    return Figures.minutes(o.minutes()) + (setUps.isEmpty() ? "" : " with: " + setUps);
+  }
+}

@@ -1,0 +1,183 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yett.command.common.HeardAnswer;
+import yett.command.common.Prompt;
+import yett.command.common.Words;
+import yett.console.Block;
+import yett.console.Text;
+import yett.interview.Answer;
+import yett.interview.CaseState;
+import yett.interview.Event;
+import yett.interview.Moment;
+import yett.interview.Request;
+import yett.knowledge.Check;
+import yett.knowledge.Effect;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+import yett.saying.Thing;
+import yett.saying.Thing.Kind;
+import yett.wording.Wording;
+
+/** What becomes of something told and confirmed: the event that an answer to its question makes. */
+final class ToldAndConfirmed {
+  private final Sitting sitting;
+  private final ReportedLater later;
+
+  ToldAndConfirmed(Sitting sitting) {
+    this.sitting = sitting;
+    this.later = new ReportedLater(sitting);
+  }
+
+  private RuleBase base() {
+    return sitting.base();
+  }
+
+  /** As it is shown back. */
+  String words(Thing thing) {
+    return switch (thing.kind()) {
+      case DANGER, OUTCOME -> {
+        Check check = base().checks().get(thing.card());
+        yield asked(check) + " " + Wording.capital(Wording.meaning(check, thing.outcome())) + ".";
+      }
+      case CHECK -> asked(base().checks().get(thing.card())) + " (one of its answers)";
+      case READING -> base().checks().get(thing.card()).ask() + " (a reading)";
+      case COMPLAINT -> "The complaint: " + asked(base().checks().get(thing.card())) + ".";
+      case EFFECT -> base().effects().get(thing.card()).name() + " (as it shows)";
+      case HISTORY -> "Lately: " + base().histories().get(thing.card()).name() + ".";
+      case PRESSING, NOTHING -> throw new IllegalArgumentException("not taken up: " + thing);
+    };
+  }
+
+  /** On a call in the words that are read out. */
+  private String asked(Check check) {
+    return sitting.moment().state().role() == Role.CALLER ? check.spoken() : check.ask();
+  }
+
+  /** Those that are open to this person; all of them if none is, so that the reason is told. */
+  List<String> open(List<String> checks) {
+    Set<String> unavailable = sitting.moment().judgement().unavailable();
+    List<String> open = checks.stream().filter(id -> !unavailable.contains(id)).toList();
+    return open.isEmpty() ? checks : open;
+  }
+
+  /** What is not known yet and open to this person, as far as there is any. */
+  List<Thing> news(List<Thing> things) {
+    // What is pressing is asked as one list, in its turn.
+    List<Thing> taken = things.stream().filter(t -> t.kind() != Kind.PRESSING).toList();
+    List<Thing> news = taken.stream().filter(t -> !isKnown(t)).toList();
+    Set<String> open = Set.copyOf(open(news.stream().map(Thing::card).toList()));
+    return (news.isEmpty() ? taken : news)
+        .stream().filter(t -> news.isEmpty() || open.contains(t.card())).toList();
+  }
+
+  private boolean isKnown(Thing thing) {
+    CaseState state = sitting.moment().state();
+    return switch (thing.kind()) {
+      case COMPLAINT -> state.told().complaints().orElse(List.of()).contains(thing.card());
+      case HISTORY -> state.told().histories().orElse(List.of()).contains(thing.card());
+      case OUTCOME ->
+          state.answer(thing.card()).filter(a -> a.answer().is(thing.outcome())).isPresent();
+      case DANGER, CHECK, READING, EFFECT, PRESSING, NOTHING -> false;
+    };
+  }
+
+  Event chosen(Thing thing) {
+    return new Event.Answered(thing.card(), new Answer.Chosen(thing.outcome()));
+  }
+
+  /** Complaints are told as one, because what else is wrong is asked after the first. */
+  void take(List<Thing> things) {
+    complaints(things.stream().filter(t -> t.kind() == Kind.COMPLAINT).map(Thing::card).toList());
+    things.stream().filter(t -> t.kind() != Kind.COMPLAINT).forEach(this::take);
+  }
+
+  void take(Thing thing) {
+    switch (thing.kind()) {
+      case DANGER -> sitting.record(chosen(thing));
+      case OUTCOME -> answer(thing.card(), new Answer.Chosen(thing.outcome()));
+      case CHECK, READING -> question(base().checks().get(thing.card()));
+      case COMPLAINT -> complaints(List.of(thing.card()));
+      case EFFECT -> effect(base().effects().get(thing.card()));
+      case HISTORY -> later.history(thing.card());
+      case PRESSING, NOTHING -> throw new IllegalArgumentException("not taken up: " + thing);
+    }
+  }
+
+  /** An answer to a check, held to all that one at its own prompt is held to. */
+  void answer(String id, Answer answer) {
+    Check check = base().checks().get(id);
+    Moment before = sitting.moment();
+    if (isRefused(check)) {
+      return;
+    }
+    if (new RareAnswer(sitting).isMeant(before, check, answer)) {
+      sitting.record(new Event.Answered(id, answer));
+      if (Sharing.counts(sitting, check, answer)) {
+        sitting.show(sitting.taken(before, check));
+        new Disagreement(sitting).ask(before);
+      }
+    }
+  }
+
+  /** The same of a reading, which counts as if it had been taken as it is taken here. */
+  void reading(String id, Answer answer) {
+    Check check = base().checks().get(id);
+    if (!check.how().isEmpty() && Request.forbidden(sitting.moment(), check).isEmpty()) {
+      sitting.show(
+          Block.paragraph(Text.dim("Taken so? " + check.how() + " If not: back, or correct.")));
+    }
+    answer(id, answer);
+  }
+
+  private boolean isRefused(Check check) {
+    Optional<String> forbidden = Request.forbidden(sitting.moment(), check);
+    forbidden.ifPresent(why -> sitting.say("That does not count: " + why + "."));
+    return forbidden.isPresent();
+  }
+
+  /** The question itself, because the words did not say which answer. */
+  private void question(Check check) {
+    if (isRefused(check)) {
+      return;
+    }
+    if (!check.measured()) {
+      sitting.show(Block.numbered(check.outcomes().stream().map(Check.Outcome::text).toList()));
+    }
+    sitting
+        .until(
+            Words.prompt(check) + ", or Enter for none",
+            line -> {
+              HeardAnswer heard = HeardAnswer.to(check, line);
+              return line.isEmpty() || heard.answer().isPresent()
+                  ? Prompt.Reading.of(heard.answer())
+                  : Prompt.Reading.again(heard.complaint());
+            })
+        .ifPresent(answer -> answer(check.id(), answer));
+  }
+
+  private void complaints(List<String> ids) {
+    List<String> open =
+        ids.stream()
+            .filter(base().checks()::containsKey)
+            .filter(id -> !isRefused(base().checks().get(id)))
+            .toList();
+    if (!open.isEmpty()) {
+      later.complaints(open);
+    }
+  }
+
+  /** An effect is seen by what shows it: one of these is the answer. */
+  private void effect(Effect effect) {
+    List<Thing> signs = new Signs(sitting).of(effect);
+    if (signs.isEmpty()) {
+      sitting.say("Nothing that shows it can be told here.");
+      return;
+    }
+    new Choices(sitting)
+        .of(effect.name() + ": how does it show?", signs, this::words)
+        .ifPresent(this::take);
+  }
+}

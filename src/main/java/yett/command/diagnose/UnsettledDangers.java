@@ -1,0 +1,84 @@
+package yett.command.diagnose;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import yett.interview.Event;
+import yett.interview.NotExcluded;
+import yett.knowledge.Role;
+import yett.wording.Wording;
+
+/** What of danger keeps a call from being closed by what its caller says. */
+record UnsettledDangers(Sitting sitting) {
+  /** Whether the list of dangers is open though something was said. */
+  boolean isOpen() {
+    return notExcluded().unasked();
+  }
+
+  /** Whether a danger keeps the call from being closed; then that is said. */
+  boolean keepsOpen() {
+    Optional<String> why = why();
+    why.ifPresent(
+        w ->
+            sitting.say(
+                w
+                    + ", so this call cannot be closed that way. The case stays open, at once:"
+                    + " whether it runs or they ring again or not, somebody looks at the gate before"
+                    + " anybody uses it."));
+    return why.isPresent();
+  }
+
+  /**
+   * The same for somebody who is on the line: then the call goes on with who is sent.
+   *
+   * @param how the call would have ended, as a sentence without its point
+   */
+  boolean sends(String how) {
+    boolean open = keepsOpen();
+    if (open && sitting.moment().state().gaveUp().isEmpty()) {
+      sitting.record(new Event.GaveUp(how + ". " + why().orElseThrow()));
+    }
+    return open;
+  }
+
+  /** Why it cannot be closed, as the beginning of a sentence; empty if it can. */
+  private Optional<String> why() {
+    return reported()
+        .or(() -> untold())
+        .or(() -> complained())
+        .or(() -> isOpen() ? Optional.of("The dangers are not excluded") : Optional.empty());
+  }
+
+  /**
+   * With a danger that lets a caller go on, as with a vehicle shut in, a run that is seen ends it.
+   */
+  private Optional<String> reported() {
+    boolean stands =
+        sitting.moment().judgement().stops().stream()
+            .map(s -> sitting.base().stops().get(s.stop()))
+            .anyMatch(s -> s.goesOn().filter(Role.CALLER::may).isEmpty());
+    return stands ? Optional.of("A danger was reported") : Optional.empty();
+  }
+
+  private Optional<String> untold() {
+    return notExcluded().untold().isEmpty()
+        ? Optional.empty()
+        : Optional.of("Nobody could say whether there is a danger");
+  }
+
+  /** A complaint that tells of danger is no less true for a gate that runs at the moment. */
+  private Optional<String> complained() {
+    Map<String, Map<String, String>> telling =
+        sitting.base().telephone().spoken().tellsOf().getOrDefault("complaint", Map.of());
+    List<String> complaints = sitting.moment().state().told().complaints().orElse(List.of());
+    return complaints.stream()
+        .filter(c -> !telling.getOrDefault(c, Map.of()).isEmpty())
+        .findFirst()
+        .map(c -> sitting.base().checks().get(c).spoken())
+        .map(said -> "\"" + Wording.capital(said) + "\" was reported");
+  }
+
+  private NotExcluded notExcluded() {
+    return NotExcluded.of(sitting.base(), sitting.moment().state());
+  }
+}

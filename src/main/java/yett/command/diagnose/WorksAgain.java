@@ -1,0 +1,48 @@
+package yett.command.diagnose;
+
+import yett.knowledge.Check;
+import yett.knowledge.Role;
+import yett.knowledge.Telephone;
+import yett.saying.Heard;
+import yett.saying.Thing;
+
+/** Words and answers by which a caller says that the gate works again. */
+public record WorksAgain(Sitting sitting) {
+  /** So well must words fit that are heard as "it works again"; asking is cheap. */
+  private static final double LEAST = 0.5;
+
+  /** Whether these words say that it works again, and no complaint better. */
+  public boolean tellsOfIt(String words) {
+    Heard heard = sitting.ears().tellings().hear(words);
+    double again = weight(heard);
+    double complaint =
+        heard.findings().stream()
+            .filter(f -> f.thing().kind() == Thing.Kind.COMPLAINT)
+            .mapToDouble(Heard.Found::weight)
+            .max()
+            .orElse(0);
+    return isCall() && heard.dangers().isEmpty() && again >= LEAST && again >= complaint;
+  }
+
+  private double weight(Heard heard) {
+    return heard.findings().stream()
+        .filter(f -> saysSo(f.thing()))
+        .mapToDouble(Heard.Found::weight)
+        .max()
+        .orElse(0);
+  }
+
+  private boolean saysSo(Thing thing) {
+    Check check = sitting.base().checks().get(thing.card());
+    return check != null && Telephone.tellsItWorksAgain(check, thing.outcome());
+  }
+
+  /** Whether an answer at its own prompt says the same. */
+  public boolean isIt(Check check, String outcome) {
+    return isCall() && Telephone.tellsItWorksAgain(check, outcome);
+  }
+
+  private boolean isCall() {
+    return sitting.moment().state().role() == Role.CALLER;
+  }
+}

@@ -1,0 +1,33 @@
+package yett.command.knowledge;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import yett.command.common.UsageException;
+import yett.knowledge.AddOn;
+import yett.knowledge.RuleBase;
+
+/** What a folder that is packed is called, so that whoever gets it can say which one it is. */
+final class PackedEdition {
+  private PackedEdition() {}
+
+  /** Name and version of what lies in the folder itself. */
+  static String of(Path folder, RuleBase base) {
+    boolean isAddOn = Files.exists(folder.resolve(AddOn.FILE));
+    String place = folder.toString().replace('\\', '/') + "/";
+    Optional<AddOn> addOn =
+        base.addOns().stream().filter(a -> isAddOn && a.folder().equals(place)).findFirst();
+    String name = addOn.map(AddOn::name).orElse(base.edition().name());
+    String version = addOn.map(AddOn::version).orElse(base.edition().version());
+    if (version.isEmpty()) {
+      throw new UsageException(
+          folder
+              + " has no version, and whoever gets it could not say which one it is. Write a line"
+              + " such as version: \"1.0\" "
+              + (isAddOn
+                  ? "in " + folder.resolve(AddOn.FILE) + "."
+                  : "on a card \"rule-base: ID\" in " + folder.resolve("rule-base.yaml") + "."));
+    }
+    return name + " " + version;
+  }
+}

@@ -1,0 +1,61 @@
+package yett.interview;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * Finds the events of a case that the reasoning fails on, so that the case goes on without them.
+ */
+final class FailingEvents {
+  private final Function<List<Entry>, Moment> reasoning;
+  private final List<SetApart> apart = new ArrayList<>();
+
+  /**
+   * @param reasoning throws if it fails on these events
+   */
+  FailingEvents(Function<List<Entry>, Moment> reasoning) {
+    this.reasoning = reasoning;
+  }
+
+  /**
+   * The case without the events that the reasoning fails on, and these beside it.
+   *
+   * @throws RuntimeException if the reasoning fails without any event too
+   */
+  Moment of(List<Entry> entries) {
+    List<Entry> sound = new ArrayList<>();
+    for (Entry entry : entries) {
+      if (entry.event() instanceof Event.Unread) {
+        apart.add(new SetApart(entry, "this version of the program cannot read it"));
+      } else {
+        sound.add(entry);
+      }
+    }
+    while (true) {
+      try {
+        return reasoning.apply(sound).beside(entries, List.copyOf(apart));
+      } catch (RuntimeException e) {
+        Entry culprit = sound.remove(firstFailure(sound));
+        apart.add(new SetApart(culprit, String.valueOf(e.getMessage())));
+      }
+    }
+  }
+
+  /** The place of the event that makes the difference between a beginning that holds and not. */
+  private int firstFailure(List<Entry> sound) {
+    reasoning.apply(List.of()); // if not even this holds, it is not for the events
+    int holds = 0;
+    int fails = sound.size();
+    while (fails - holds > 1) {
+      int middle = (holds + fails) >>> 1;
+      try {
+        reasoning.apply(sound.subList(0, middle));
+        holds = middle;
+      } catch (RuntimeException e) {
+        fails = middle;
+      }
+    }
+    return fails - 1;
+  }
+}

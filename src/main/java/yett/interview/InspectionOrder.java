@@ -1,0 +1,93 @@
+package yett.interview;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import yett.knowledge.RuleBase;
+import yett.plan.Planner;
+
+/**
+ * The order of the states of the work in which an inspection is made: the one that costs least to
+ * bring about, one after the other; of equal ones the one whose places come first on the way. What
+ * proves a gate comes after all work inside the operator.
+ */
+final class InspectionOrder {
+  /** Of more, those come later that are later on the way; the cards have nine. */
+  private static final int MOST = 14;
+
+  private final RuleBase base;
+  private final Planner planner;
+  private final List<Stage> stages;
+  private final Map<Map.Entry<Set<String>, Integer>, Double> known = new HashMap<>();
+
+  /**
+   * A state of the work with what is made in it.
+   *
+   * @param last whether it comes after all that is not
+   */
+  record Stage(List<String> needs, boolean last) {}
+
+  /**
+   * @param stages in walking order
+   */
+  InspectionOrder(RuleBase base, Planner planner, List<Stage> stages) {
+    this.base = base;
+    this.planner = planner;
+    this.stages = stages;
+  }
+
+  /** The position of the stage that comes next. */
+  int next(Set<String> inForce) {
+    int all = (1 << Math.min(MOST, stages.size())) - 1;
+    return open(all).stream()
+        .min(Comparator.comparingDouble(s -> through(inForce, all, s)))
+        .orElseThrow();
+  }
+
+  private List<Integer> open(int left) {
+    List<Integer> open = new ArrayList<>();
+    boolean more = false;
+    for (int s = 0; s < Math.min(MOST, stages.size()); s++) {
+      more |= (left & 1 << s) != 0 && !stages.get(s).last();
+    }
+    for (int s = 0; s < Math.min(MOST, stages.size()); s++) {
+      if ((left & 1 << s) != 0 && !(more && stages.get(s).last())) {
+        open.add(s);
+      }
+    }
+    return open;
+  }
+
+  private double through(Set<String> inForce, int left, int stage) {
+    Planner.Change change = planner.change(inForce, stages.get(stage).needs());
+    Set<String> then = new LinkedHashSet<>(inForce);
+    double minutes = 0;
+    for (String leave : change.leave()) {
+      then.remove(leave);
+      minutes += base.setUps().get(leave).leaveMinutes();
+    }
+    for (String enter : change.enter()) {
+      then.add(enter);
+      minutes += base.setUps().get(enter).enterMinutes();
+    }
+    return minutes + best(then, left & ~(1 << stage));
+  }
+
+  /** Minutes of set-ups from here to the end, which leaves them all. */
+  private double best(Set<String> inForce, int left) {
+    if (left == 0) {
+      return inForce.stream().mapToDouble(s -> base.setUps().get(s).leaveMinutes()).sum();
+    }
+    Map.Entry<Set<String>, Integer> key = Map.entry(Set.copyOf(inForce), left);
+    Double before = known.get(key);
+    if (before == null) {
+      before = open(left).stream().mapToDouble(s -> through(inForce, left, s)).min().orElse(0);
+      known.put(key, before);
+    }
+    return before;
+  }
+}

@@ -1,0 +1,92 @@
+package yett.practice;
+
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import yett.interview.SomeSteps;
+import yett.interview.Step;
+import yett.plan.Advice;
+import yett.replay.Reasons;
+import yett.wording.StepWords;
+
+/**
+ * The step that the plan would take, as a trainee may choose it.
+ *
+ * @param card id of the check or repair, or what stands for it; empty if nothing is left
+ * @param advice what the choice was between
+ * @param alike ids of the other looks of a round: they are made in any order
+ */
+record BestStep(
+    String card, String words, String reason, Optional<Advice> advice, Set<String> alike) {
+  /** What stands for a step that has no card. */
+  static final String RETEST = "retest";
+
+  static final String HAND_OVER = "hand-over";
+  private static final String DANGERS = "dangers";
+  private static final String FINISH = "finish";
+
+  /** Steps that a trainee can choose. */
+  private static final SomeSteps<BestStep> OF =
+      new SomeSteps<>() {
+        @Override
+        public BestStep ask(Step.Ask step) {
+          return new BestStep(
+              step.card(), step.check().ask(), Reasons.withoutRunnerUp(step), step.advice());
+        }
+
+        @Override
+        public BestStep lookRound(Step.LookRound step) {
+          BestStep first = ask(step.first());
+          return new BestStep(
+              first.card(),
+              first.words(),
+              first.reason(),
+              first.advice(),
+              step.looks().stream().map(Step::card).collect(Collectors.toSet()));
+        }
+
+        @Override
+        public BestStep mend(Step.Mend step) {
+          return new BestStep(
+              step.card(), step.repair().name(), Reasons.of(step).words(), step.advice());
+        }
+
+        @Override
+        public BestStep retest(Step.Retest step) {
+          return new BestStep(
+              RETEST,
+              "Try the gate",
+              "whether it runs tells more than any check now",
+              Optional.empty());
+        }
+
+        @Override
+        public BestStep handOver(Step.HandOver step) {
+          return new BestStep(
+              HAND_OVER, "Hand over", StepWords.because(step.because()), Optional.empty());
+        }
+
+        @Override
+        public BestStep askDangers(Step.AskDangers step) {
+          return new BestStep(DANGERS, "Look for dangers", "people come first", Optional.empty());
+        }
+
+        @Override
+        public BestStep closeRepaired(Step.CloseRepaired step) {
+          return new BestStep(FINISH, "Back into service", "every proof passed", Optional.empty());
+        }
+
+        @Override
+        public BestStep other(Step step) {
+          return new BestStep("", "", "", Optional.empty());
+        }
+      };
+
+  BestStep(String card, String words, String reason, Optional<Advice> advice) {
+    this(card, words, reason, advice, Set.of());
+  }
+
+  static BestStep of(Step step) {
+    return step.accept(OF);
+  }
+}

@@ -1,0 +1,56 @@
+package yett.record;
+
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.Set;
+import java.util.stream.Collectors;
+import yett.interview.CaseState;
+import yett.interview.Entry;
+import yett.interview.Event;
+import yett.interview.Site;
+import yett.interview.SiteFacts;
+import yett.knowledge.Check;
+import yett.knowledge.Repair;
+import yett.knowledge.Role;
+import yett.knowledge.RuleBase;
+
+/** Checks and repairs that are left for whoever comes next. */
+final class OpenWork {
+  private final RuleBase base;
+  private final CaseState state;
+  private final Site site;
+
+  OpenWork(RuleBase base, CaseState state) {
+    this.base = base;
+    this.state = state;
+    this.site = new SiteFacts(base).site(state.told().site());
+  }
+
+  Set<String> checks() {
+    return base.ordinaryChecks()
+        .filter(c -> !c.danger() && site.allows(c))
+        .filter(
+            c -> state.latest(c.id()).map(a -> a.answer().putOff()).orElse(true) || couldNotHere(c))
+        .map(Check::id)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  /** Somebody better qualified may find out what this person could not. */
+  private boolean couldNotHere(Check check) {
+    return state.latest(check.id()).map(a -> a.answer().hopeless()).orElse(false)
+        && state.role() == Role.CALLER;
+  }
+
+  Set<String> repairs() {
+    Set<String> done = new HashSet<>();
+    for (Entry deed : state.work().deeds()) {
+      if (deed.event() instanceof Event.Repaired e) {
+        done.add(e.repair());
+      }
+    }
+    return base.repairs().values().stream()
+        .filter(r -> !done.contains(r.id()) && site.allows(r))
+        .map(Repair::id)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+}

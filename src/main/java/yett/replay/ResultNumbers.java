@@ -1,0 +1,14 @@
+package yett.replay;
+
+/** Numbers as results carry them: no more digits than mean anything. */
+final class ResultNumbers {
+  private ResultNumbers() {}
+
+  static double minutes(double minutes) {
+    return Math.round(minutes * 10) / 10.0;
+  }
+
+  static double chance(double chance) {
+    return Math.round(chance * 10_000) / 10_000.0;
+  }
+}
