@@ -3,11 +3,14 @@ package yett.command.common;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.IntFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import yett.interview.Answer;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
 import yett.quantity.ReadingException;
+import yett.rules.Conclusion.Expectation;
 
 /** What a typed line means: an instruction to the program, or an answer. */
 public final class Words {
@@ -92,9 +95,6 @@ public final class Words {
     };
   }
 
-  /** A range wider than so many of its uncertainties is read over decades. */
-  private static final double DECADES = 1e5;
-
   /** Either an answer, or what is wrong with the line. */
   public record Heard(Optional<Answer> answer, String complaint) {
     public static Heard of(Answer answer) {
@@ -108,35 +108,49 @@ public final class Words {
 
   /** Reads an answer to a check: a number of the list, words of an outcome, or a reading. */
   public static Heard answer(Check check, String line) {
-    String text = line.strip();
-    if (text.isEmpty()) {
-      return Heard.refused(
-          check.measured()
-              ? "Type a reading such as "
-                  + example(check.measures().get())
-                  + ", or unknown, later, back; help has more."
-              : "Type a number from the list, or unknown, later, back; help has more.");
-    }
-    return check.measures().isPresent()
-        ? reading(check.measures().get(), text)
-        : chosen(check, text);
+    return answer(check, line, Optional.empty());
   }
 
-  /** The middle of what can be read; of a range over decades, what is read at its low end. */
-  private static String example(Measures measures) {
-    double span = measures.most() - measures.least();
-    double unsure = measures.procedureUncertainty();
-    if (!Double.isFinite(span)) {
-      return measures.show(1);
+  /**
+   * @param usual what such a reading is on this gate; it is shown how to type
+   */
+  public static Heard answer(Check check, String line, Optional<Expectation> usual) {
+    String text = line.strip();
+    String example = check.measures().map(m -> Examples.of(check, m, usual)).orElse("");
+    if (text.isEmpty()) {
+      return Heard.refused(
+          (check.measured() ? "Type a reading such as " + example : "Type a number from the list")
+              + ", or unknown, later, back; help has more.");
     }
-    boolean decades = unsure > 0 && span > DECADES * unsure;
-    return measures.show(measures.least() + (decades ? 10 * unsure : span / 2));
+    return check.measures().isPresent()
+        ? reading(check.measures().get(), text, example)
+        : chosen(check, text, i -> Integer.toString(i + 1));
+  }
+
+  /** An answer of a list that has letters: by its words. */
+  public static Heard lettered(Check check, String line) {
+    String text = line.strip();
+    return text.isEmpty()
+        ? Heard.refused("Type a letter from the list, or unknown, later, back; help has more.")
+        : chosen(check, text, Words::letter);
+  }
+
+  /** The letter of an answer, from its position. */
+  public static String letter(int position) {
+    return Character.toString('a' + position);
   }
 
   public static Heard reading(Measures measures, String text) {
+    return reading(measures, text, measures.example());
+  }
+
+  /**
+   * @param example a reading as it may be typed, for whoever typed none
+   */
+  public static Heard reading(Measures measures, String text, String example) {
     try {
       String stored = measures.asStored(text);
-      double value = measures.parse(stored);
+      double value = measures.parse(stored, example);
       if (!measures.possible(value)) {
         return Heard.refused(
             measures.show(value)
@@ -152,7 +166,7 @@ public final class Words {
     }
   }
 
-  private static Heard chosen(Check check, String text) {
+  private static Heard chosen(Check check, String text, IntFunction<String> label) {
     List<Integer> found =
         ListChoice.pick(
             text,
@@ -163,9 +177,8 @@ public final class Words {
     }
     String list =
         IntStream.range(0, check.outcomes().size())
-            .mapToObj(i -> (i + 1) + " " + check.outcomes().get(i).text())
-            .reduce((a, b) -> a + "; " + b)
-            .orElse("");
+            .mapToObj(i -> label.apply(i) + " " + check.outcomes().get(i).text())
+            .collect(Collectors.joining("; "));
     return Heard.refused(
         found.isEmpty()
             ? "\"" + shortened(text) + "\" is not one of the answers: " + list + "."

@@ -123,7 +123,7 @@ final class RoundLine {
     StringBuilder all = new StringBuilder();
     for (int i = 0; i < check.outcomes().size(); i++) {
       all.append(i == 0 ? "" : "; ")
-          .append((char) ('a' + i))
+          .append(Words.letter(i))
           .append(' ')
           .append(check.outcomes().get(i).text());
     }
@@ -152,12 +152,12 @@ final class RoundLine {
         : Optional.of((position.get() + 1) + ": " + heard.complaint());
   }
 
-  /** An answer to one look, by its letter, its number or its words. */
+  /** An answer to one look, by its letter or its words. */
   static Words.Heard of(Check check, String text) {
     String line = text.strip().toLowerCase(Locale.ROOT);
     int index = line.matches("[a-z]") ? line.charAt(0) - 'a' : -1;
     return index >= 0 && index < check.outcomes().size()
         ? Words.Heard.of(new Answer.Chosen(check.outcomes().get(index).id()))
-        : Words.answer(check, line);
+        : Words.lettered(check, line);
   }
 }

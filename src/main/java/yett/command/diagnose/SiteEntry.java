@@ -114,7 +114,8 @@ final class SiteEntry {
       return Prompt.Reading.of(Optional.empty());
     }
     if (question.measures().isPresent()) {
-      Words.Heard heard = Words.reading(question.measures().get(), line);
+      Words.Heard heard =
+          Words.reading(question.measures().get(), line, question.said(question.usual()));
       Optional<Answer.Read> reading = heard.answer().flatMap(Answer::reading);
       return reading.isPresent()
           ? Prompt.Reading.of(reading.map(Answer.Read::typed))

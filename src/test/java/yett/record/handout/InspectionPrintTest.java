@@ -106,7 +106,7 @@ class InspectionPrintTest {
           new PDFTextStripper().getText(document).replace('\u00a0', ' ').replaceAll("\\s+", " ");
       assertThat(words)
           .contains(
-              "Heading for a limit", "rises by 6.6 mm a year", "at this rate it reaches 90.1 mm")
+              "Heading for a limit", "rises by 6.6 mm a year", "at this rate it reaches 90 mm")
           .contains("in about 15 months")
           .contains("Force on an obstruction (EN 12453)")
           .contains("gap 50 mm, 50 mm above the ground 374 N 400 N 420 ms 750 ms within the limits")
