@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
@@ -87,7 +86,7 @@ final class Proofs {
           new Step.HandOver(Ending.OUT_OF_SERVICE, new HandOverReason.Stopped(stops)));
     }
     if (open.isEmpty()) {
-      return steps.backInUse(ending());
+      return steps.backInUse(Ending.proved(present.repairs()));
     }
     if (calls.isSolved(open)) {
       return steps.closing(new Step.CloseSolved(calls.watch()));
@@ -99,13 +98,6 @@ final class Proofs {
         new Step.HandOver(
             reserved || present.isCall() ? Ending.HANDED_OVER : Ending.OUT_OF_SERVICE,
             new HandOverReason.Unproved(open)));
-  }
-
-  /** Whether anything was mended, or the gate had nothing wrong with it. */
-  private Ending ending() {
-    return present.repairs().allMatch(r -> r.removes().containsKey(Cause.NOTHING_WRONG))
-        ? Ending.NOTHING_FOUND
-        : Ending.REPAIRED;
   }
 
   /**

@@ -160,7 +160,7 @@ final class ExerciseWork {
 
   void finish() {
     if (!told(bench.finishRefused())) {
-      bench.close(Ending.REPAIRED);
+      bench.finish();
     }
   }
 
