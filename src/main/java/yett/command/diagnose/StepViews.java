@@ -60,10 +60,6 @@ public final class StepViews {
     return blocks;
   }
 
-  public List<Block> picking(String heading, String text, List<String> names) {
-    return List.of(Block.heading(heading), Block.paragraph(text), Block.numbered(names));
-  }
-
   public List<Block> ask(Step.Ask step, Moment moment, int number) {
     Check check = step.check();
     boolean proof = check.kind() == Check.Kind.PROOF;
