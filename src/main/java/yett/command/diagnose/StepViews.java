@@ -154,8 +154,11 @@ public final class StepViews {
     if (!step.instead().isEmpty()) {
       blocks.add(
           Block.paragraph(
-              "The mains stays locked off. See to each step: what is so already stays. Every test"
-                  + " for dead is made anew."));
+              (step.instead().contains(SetUp.COVER_OFF)
+                      ? "The cover stays off; hands stay outside until it is proved dead."
+                      : "The mains stays locked off.")
+                  + " See to each step: what is so already stays. Every test for dead is made"
+                  + " anew."));
     }
     blocks.add(Block.rows(Block.row("For", reasons.purpose(step.purpose()))));
     blocks.addAll(cautions.written(step.cautions()));
