@@ -48,7 +48,6 @@ class SenseRulesTest extends ShownByExamples {
           "motor-output-voltage",
           "motor-plug-voltage",
           "neutral-earth-voltage",
-          "opens-which-way",
           "running-current",
           "runs-on-batteries",
           "ten-runs",
