@@ -268,6 +268,9 @@ final class CaseFold implements Event.Visitor<Runnable> {
           deeds.add(entry);
           retestDue = false;
           cured = event.cured();
+          if (cured) { // what could not be done to a gate that did not run may be done now
+            declined.values().removeIf(then -> then == epoch);
+          }
         });
   }
 

@@ -135,7 +135,11 @@ final class NextStep {
       }
       FollowUps followUps = new FollowUps(present, planner, steps);
       if (state.work().retestDue() && !present.isForbidden(SetUp.GATE_RUNNING)) {
-        return followUps.whileHere().or(followUps::beforeRun).orElseGet(steps::retest);
+        return followUps
+            .whileHere()
+            .or(followUps::beforeRun)
+            .or(followUps::setBeforeRun)
+            .orElseGet(steps::retest);
       }
       BestWork work = new BestWork(present, adviser, steps);
       // A fault may come to light after the cure that forbids to run it: that is mended first.

@@ -264,8 +264,38 @@ class InterviewTest {
     beginWork("tighten-chain");
     mend("tighten-chain");
     finishWhatIsAtHand();
+    say(new Event.Repaired("teach-limits", true));
     assertThat(step()).isInstanceOf(Step.Retest.class);
     assertThat(moment().state().work().setUps()).containsExactly("gate-running");
+  }
+
+  /** A leaf whose limits moved would strike, and the try would tell of nothing else. */
+  @Test
+  void what_is_set_on_the_running_gate_comes_before_the_try_under_watch() {
+    beginWork("tighten-chain");
+    mend("tighten-chain");
+    finishWhatIsAtHand();
+    assertThat(((Step.Mend) step()).repair().id()).isEqualTo("teach-limits");
+    assertThat(moment().state().work().setUps()).containsExactly("gate-running");
+  }
+
+  @Test
+  void what_could_not_be_set_before_the_try_is_asked_for_once_more_when_the_gate_runs() {
+    beginWork("tighten-chain");
+    mend("tighten-chain");
+    finishWhatIsAtHand();
+    say(new Event.Repaired("teach-limits", false));
+    assertThat(step()).isInstanceOf(Step.Retest.class);
+    say(new Event.Retested(true));
+    finishWhatIsAtHand();
+    assertThat(moment().judgement().followUps()).anyMatch(f -> f.card().equals("teach-limits"));
+    boolean asked = false;
+    while (!asked && !(step() instanceof Step.CloseRepaired)) {
+      asked = step() instanceof Step.Mend m && m.repair().id().equals("teach-limits");
+      finish();
+    }
+    assertThat(asked).isTrue();
+    assertThat(step()).isNotInstanceOf(Step.HandOver.class);
   }
 
   @Test
