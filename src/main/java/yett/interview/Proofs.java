@@ -102,12 +102,14 @@ final class Proofs {
 
   /**
    * The one for which the state of the work changes least; those in which the gate cannot run come
-   * first, so that the last thing proved is a gate that runs.
+   * first, so that the last thing proved is a gate that runs. Before anything is held in its way it
+   * runs undisturbed.
    */
   private Check nearest(List<Check> checks) {
     return checks.stream()
         .min(
             Comparator.comparing(this::isOfGateThatCanRun)
+                .thenComparing(c -> !c.needs().contains(SetUp.ABLE_TO_RUN))
                 .thenComparingDouble(
                     c -> planner.changeOfSetUp(present.state.work().setUps(), c.needs())))
         .orElseThrow();

@@ -239,6 +239,27 @@ class InterviewTest {
     assertThat(last.last()).anyMatch(s -> s.contains("barriers, cones and signs away"));
   }
 
+  /** Before blocks, beams and power cuts, as a colleague does. */
+  @Test
+  void the_first_run_of_the_proofs_is_undisturbed() {
+    beginWork("tighten-chain");
+    mend("tighten-chain");
+    finishWhatIsAtHand();
+    say(new Event.Repaired("teach-limits", true));
+    say(new Event.Retested(true));
+    List<String> runs = new ArrayList<>();
+    while (!(step() instanceof Step.CloseRepaired)) {
+      if (step() instanceof Step.Ask ask
+          && ask.check().kind() == Check.Kind.PROOF
+          && !ask.check().needs().contains("locked-off")
+          && ask.check().hazards().contains("moving-leaf")) {
+        runs.add(ask.check().id());
+      }
+      finish();
+    }
+    assertThat(runs).hasSizeGreaterThan(4).startsWith("usual-run");
+  }
+
   /** A gate that had nothing wrong with it was not repaired. */
   @Test
   void a_gate_with_nothing_wrong_is_not_closed_as_repaired() {

@@ -141,6 +141,21 @@ class InspectionPrintTest {
     }
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"A4", "Letter"})
+  void nobody_signs_a_page_that_says_nothing_else(String paper) throws IOException {
+    try (PDDocument document = pdf(paper)) {
+      for (int page = 1; page <= document.getNumberOfPages(); page++) {
+        PDFTextStripper stripper = new PDFTextStripper();
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        String words = stripper.getText(document).replace('\u00a0', ' ');
+        assertThat(words.contains("name, date, signature"))
+            .isEqualTo(words.contains("Not inspected"));
+      }
+    }
+  }
+
   /** The chart has 36 mm for a tenth more than the 400 N that are allowed: 380 N are 31.1 mm. */
   @Test
   void the_curve_is_to_scale_on_paper_within_a_millimetre() throws IOException {
