@@ -159,7 +159,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable siteAnswered(Event.SiteAnswered event) {
-    return on(() -> site.put(event.question(), event.answer()));
+    return beside(() -> site.put(event.question(), event.answer())); // asked for what comes next
   }
 
   @Override

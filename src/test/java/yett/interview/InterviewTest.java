@@ -290,6 +290,19 @@ class InterviewTest {
     assertThat(moment().state().work().setUps()).containsExactly("gate-running");
   }
 
+  /** A usual range may go by how the gate is installed, which is asked when it first matters. */
+  @Test
+  void what_is_told_of_the_gate_on_the_way_leads_nowhere_else() {
+    beginWork("tighten-chain", "chain-looks");
+    say(new Event.AskedFor("chain-length"));
+    confirmSetUps();
+    say(
+        new Event.SiteAnswered(
+            "chain-size", Shipped.BASE.siteQuestions().get("chain-size").usual()));
+    assertThat(((Step.Ask) step()).check().id()).isEqualTo("chain-length");
+    assertThat(((Step.Ask) step()).occasion().kind()).isEqualTo(Occasion.Kind.ASKED_FOR);
+  }
+
   /** A leaf whose limits moved would strike, and the try would tell of nothing else. */
   @Test
   void what_is_set_on_the_running_gate_comes_before_the_try_under_watch() {
