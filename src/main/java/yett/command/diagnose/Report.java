@@ -26,7 +26,9 @@ final class Report {
         LongList.of(
             sitting,
             "What is wrong with the gate?",
-            said(step) + "Pick all that were noticed, or say it in your own words.",
+            said(step)
+                + (step.said().isEmpty() ? "Pick all that were" : "Pick all else that was")
+                + " noticed, or say it in your own words.",
             names);
     boolean nothingYet = step.said().isEmpty();
     Optional<List<Integer>> picked =
