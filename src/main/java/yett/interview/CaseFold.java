@@ -159,7 +159,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable siteAnswered(Event.SiteAnswered event) {
-    return on(() -> site.put(event.question(), event.answer()));
+    return beside(() -> site.put(event.question(), event.answer())); // asked for what comes next
   }
 
   @Override
@@ -268,6 +268,9 @@ final class CaseFold implements Event.Visitor<Runnable> {
           deeds.add(entry);
           retestDue = false;
           cured = event.cured();
+          if (cured) { // what could not be done to a gate that did not run may be done now
+            declined.values().removeIf(then -> then == epoch);
+          }
         });
   }
 

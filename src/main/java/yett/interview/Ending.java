@@ -1,5 +1,9 @@
 package yett.interview;
 
+import java.util.stream.Stream;
+import yett.knowledge.Cause;
+import yett.knowledge.Repair;
+
 /** How a case closes. */
 public enum Ending {
   /** Repaired, and every proof passed. */
@@ -27,6 +31,17 @@ public enum Ending {
 
   Ending(String words) {
     this.words = words;
+  }
+
+  /**
+   * How a gate is given back that passed every proof.
+   *
+   * @param repairs all that were done
+   */
+  public static Ending proved(Stream<Repair> repairs) {
+    return repairs.allMatch(r -> r.removes().containsKey(Cause.NOTHING_WRONG))
+        ? NOTHING_FOUND
+        : REPAIRED;
   }
 
   /** Whether the gate is back in use and nothing is left to do. */

@@ -40,6 +40,19 @@ record FollowUps(Present present, Planner planner, SetUpSteps steps) {
     return first(due().filter(f -> isStanding(f.card())), false);
   }
 
+  /**
+   * What is set on the running gate comes before it is tried: a leaf whose limits moved would not
+   * stop where it should, and the try would tell of nothing else.
+   */
+  Optional<Step> setBeforeRun() {
+    return first(due().filter(f -> isSetRunning(f.card())), false);
+  }
+
+  private boolean isSetRunning(String card) {
+    Repair repair = present.base.repairs().get(card);
+    return repair != null && repair.needs().contains(SetUp.GATE_RUNNING);
+  }
+
   private boolean isStanding(String card) {
     Check check = present.base.checks().get(card);
     return check != null

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import yett.belief.Belief;
+import yett.knowledge.Check;
 import yett.knowledge.Pressing;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
@@ -90,11 +91,13 @@ final class NextStep {
         return Optional.empty(); // nothing is reported
       }
       if (state.told().complaints().isEmpty()) {
+        List<Check> said = new SaidBefore(present).complaints();
         return Optional.of(
             new Step.AskComplaints(
                 base.complaints().stream()
-                    .filter(c -> !present.unavailable.contains(c.id()))
-                    .toList()));
+                    .filter(c -> !present.unavailable.contains(c.id()) && !said.contains(c))
+                    .toList(),
+                said));
       }
       if (state.told().histories().isEmpty()) {
         List<Pressing> pressing = calls.pressing();
@@ -135,7 +138,11 @@ final class NextStep {
       }
       FollowUps followUps = new FollowUps(present, planner, steps);
       if (state.work().retestDue() && !present.isForbidden(SetUp.GATE_RUNNING)) {
-        return followUps.whileHere().or(followUps::beforeRun).orElseGet(steps::retest);
+        return followUps
+            .whileHere()
+            .or(followUps::beforeRun)
+            .or(followUps::setBeforeRun)
+            .orElseGet(steps::retest);
       }
       BestWork work = new BestWork(present, adviser, steps);
       // A fault may come to light after the cure that forbids to run it: that is mended first.

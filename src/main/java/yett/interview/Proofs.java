@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
@@ -75,7 +74,7 @@ record Proofs(
           new Step.HandOver(Ending.OUT_OF_SERVICE, new HandOverReason.Stopped(stops)));
     }
     if (open.isEmpty()) {
-      return steps.backInUse(ending());
+      return steps.backInUse(Ending.proved(present.repairs()));
     }
     if (calls.isSolved(open)) {
       return steps.closing(new Step.CloseSolved(calls.watch()));
@@ -89,21 +88,16 @@ record Proofs(
             new HandOverReason.Unproved(open)));
   }
 
-  /** Whether anything was mended, or the gate had nothing wrong with it. */
-  private Ending ending() {
-    return present.repairs().allMatch(r -> r.removes().containsKey(Cause.NOTHING_WRONG))
-        ? Ending.NOTHING_FOUND
-        : Ending.REPAIRED;
-  }
-
   /**
    * The one for which the state of the work changes least; those in which the gate cannot run come
-   * first, so that the last thing proved is a gate that runs.
+   * first, so that the last thing proved is a gate that runs. Before anything is held in its way it
+   * runs undisturbed.
    */
   private Check nearest(List<Check> checks) {
     return checks.stream()
         .min(
             Comparator.comparing(this::isOfGateThatCanRun)
+                .thenComparing(c -> !c.needs().contains(SetUp.ABLE_TO_RUN))
                 .thenComparingDouble(
                     c -> planner.changeOfSetUp(present.state.work().setUps(), c.needs())))
         .orElseThrow();

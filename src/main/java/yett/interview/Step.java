@@ -2,6 +2,7 @@ package yett.interview;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import yett.knowledge.Caution;
 import yett.knowledge.Check;
 import yett.knowledge.History;
@@ -96,7 +97,18 @@ public sealed interface Step {
     }
   }
 
-  record AskComplaints(List<Check> complaints) implements Step {
+  /**
+   * What is wrong with the gate?
+   *
+   * @param said what an answer about dangers said already: it is not asked once more
+   */
+  record AskComplaints(List<Check> complaints, List<Check> said) implements Step {
+    /** What was reported, when these were picked. */
+    public Event.Complained reported(List<String> picked) {
+      return new Event.Complained(
+          Stream.concat(said.stream().map(Check::id), picked.stream()).distinct().toList());
+    }
+
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.askComplaints(this);

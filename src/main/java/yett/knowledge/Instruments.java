@@ -39,10 +39,14 @@ public final class Instruments {
 
   /** A value as the instrument would show it: in whole digits. */
   public static double rounded(Measures measures, double value) {
+    double digit = resolution(measures);
+    return digit <= 0 ? value : Math.round(value / digit) * digit;
+  }
+
+  /** One digit of the instrument, in the canonical unit; 0 if nothing is known of it. */
+  static double resolution(Measures measures) {
     Instrument instrument = ALL.get(measures.instrument());
-    return instrument == null || instrument.resolution() <= 0
-        ? value
-        : Math.round(value / instrument.resolution()) * instrument.resolution();
+    return instrument == null ? 0 : instrument.resolution();
   }
 
   private static Map<String, Instrument> read() {

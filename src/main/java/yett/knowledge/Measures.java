@@ -2,6 +2,7 @@ package yett.knowledge;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import yett.quantity.Quantity;
@@ -34,6 +35,9 @@ public record Measures(
   /** Letters of a unit, or the marks of feet and inches. */
   private static final Pattern UNIT = Pattern.compile("[\\p{L}'\"′″]");
 
+  /** A value of fewer digits of its instrument would be told wrong if it were rounded to them. */
+  private static final double LEAST_DIGITS = 5;
+
   /** As the card has it. */
   Measures(
       Quantity quantity,
@@ -65,10 +69,24 @@ public record Measures(
    * @throws ReadingException if it is no reading of this quantity
    */
   public double parse(String stored) {
+    return parse(stored, example());
+  }
+
+  /**
+   * The same of what is typed at a question.
+   *
+   * @param example a reading as it could be there, for whoever typed none
+   */
+  public double parse(String stored, String example) {
     if (isOpen(stored)) {
       return most;
     }
-    return Reading.parse(uncounted(stored), quantity, unit).value();
+    return Reading.parse(uncounted(stored), quantity, unit, example).value();
+  }
+
+  /** Some reading of the quantity. */
+  public String example() {
+    return quantity.example();
   }
 
   /** A value as a bare number may stand in a case: in the unit of the card. */
@@ -137,11 +155,19 @@ public record Measures(
     return counted.replaceFirst("s$", "");
   }
 
-  /** A computed value, in three significant figures of the unit shown: more would be pretence. */
+  /**
+   * A computed value, in three significant figures of the unit shown and no finer than its
+   * instrument reads, as far as that leaves a figure to speak of: more would be pretence.
+   */
   public String showRounded(double value) {
-    double inUnit = shown().fromCanonical(value);
-    double rounded = new BigDecimal(inUnit).round(new MathContext(3)).doubleValue();
-    return show(shown().toCanonical(rounded));
+    BigDecimal rounded = new BigDecimal(shown().fromCanonical(value)).round(new MathContext(3));
+    double digit = Instruments.resolution(this);
+    double inUnit = Math.abs(shown().fromCanonical(digit) - shown().fromCanonical(0));
+    if (inUnit > 0 && rounded.abs().doubleValue() >= LEAST_DIGITS * inUnit) {
+      int places = -(int) Math.floor(Math.log10(inUnit));
+      rounded = rounded.setScale(Math.min(places, rounded.scale()), RoundingMode.HALF_EVEN);
+    }
+    return show(shown().toCanonical(rounded.doubleValue()));
   }
 
   /** The unit as it stands beside a prompt. */

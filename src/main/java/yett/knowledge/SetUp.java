@@ -36,6 +36,9 @@ public record SetUp(
   /** The condition of mains that nobody has switched off. */
   public static final String MAINS_AS_FOUND = "mains-as-found";
 
+  /** The condition of an operator whose covers and guards are on. */
+  public static final String COVERS_ON = "covers-on";
+
   /** The condition of a gate that can run, whoever watches. */
   public static final String ABLE_TO_RUN = "able-to-run";
 

@@ -79,6 +79,11 @@ public record SiteQuestion(
     return one.equals(other) || measures.filter(m -> m.parse(one) == m.parse(other)).isPresent();
   }
 
+  /** Whether an answer is what most gates have. */
+  public boolean isUsual(String answer) {
+    return same(answer, usual);
+  }
+
   private String said(Measures measured, String answer) {
     try {
       return answer.equals(usual) ? measured.show(measured.parse(usual)) : measured.told(answer);

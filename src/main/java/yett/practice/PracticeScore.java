@@ -41,7 +41,7 @@ public record PracticeScore(
             .mapToDouble(e -> price(base, ((Event.Repaired) e).repair()))
             .sum();
     double minute = base.planning().minute();
-    boolean proved = bench.moment().state().closed().filter(e -> e == Ending.REPAIRED).isPresent();
+    boolean proved = bench.moment().state().closed().filter(Ending::isProved).isPresent();
     return new PracticeScore(
         proved && bench.remaining().isEmpty(),
         bench.minutes(),

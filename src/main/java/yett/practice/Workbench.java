@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import yett.interview.Answer;
 import yett.interview.Ending;
 import yett.interview.Entry;
@@ -286,6 +287,16 @@ public final class Workbench implements AutoCloseable {
   public void madeSafe(Step.MakeSafe step) {
     record(step.done());
     follow();
+  }
+
+  /** Gives the gate back that is proved: mended, or shown to have nothing wrong. */
+  public void finish() {
+    close(
+        Ending.proved(
+            entries.stream()
+                .map(Entry::event)
+                .flatMap(e -> e instanceof Event.Repaired r && r.done() ? Stream.of(r) : null)
+                .flatMap(r -> Stream.ofNullable(base.repairs().get(r.repair())))));
   }
 
   public void close(Ending ending) {

@@ -114,14 +114,19 @@ public enum Quantity {
     return phrase;
   }
 
-  String request(Unit shownUnit) {
+  /** Some reading as it may be typed, in more than one unit where people use several. */
+  public String example() {
+    return example;
+  }
+
+  String request(Unit shownUnit, String such) {
     String unit =
         switch (shownUnit) {
           case ONE -> "";
           case INCH -> " in inches"; // "in in" reads like a slip
           default -> " in " + shownUnit.symbol();
         };
-    return "this asks for " + phrase + unit + ", e.g. " + example + ".";
+    return "this asks for " + phrase + unit + ", e.g. " + such + ".";
   }
 
   /** Every unit of this quantity, the way a sentence lists them: {@code V, mV or kV}. */

@@ -29,7 +29,16 @@ public record Reading(double value, String typed, Quantity quantity, Unit unit) 
    * @throws IllegalArgumentException if the shown unit is another quantity's
    */
   public static Reading parse(String typed, Quantity quantity, Unit shownUnit) {
-    return new ReadingParser(typed, quantity, shownUnit).reading();
+    return parse(typed, quantity, shownUnit, quantity.example());
+  }
+
+  /**
+   * The same where one knows what could have been read.
+   *
+   * @param example a reading as it may be typed here, which a refusal shows
+   */
+  public static Reading parse(String typed, Quantity quantity, Unit shownUnit, String example) {
+    return new ReadingParser(typed, quantity, shownUnit, example).reading();
   }
 
   /** Whether a meter shows only that what it measures is too great for it. */
@@ -45,7 +54,7 @@ public record Reading(double value, String typed, Quantity quantity, Unit unit) 
    * @throws IllegalArgumentException if the shown unit is another quantity's
    */
   public static Reading parseDifference(String typed, Quantity quantity, Unit shownUnit) {
-    return new ReadingParser(typed, quantity, shownUnit).difference();
+    return new ReadingParser(typed, quantity, shownUnit, quantity.example()).difference();
   }
 
   /** The value as a screen shows it in the unit it was typed in. */

@@ -34,11 +34,13 @@ final class ReadingParser {
   private final String typed;
   private final Quantity quantity;
   private final Unit shownUnit;
+  private final String example;
 
-  ReadingParser(String typed, Quantity quantity, Unit shownUnit) {
+  ReadingParser(String typed, Quantity quantity, Unit shownUnit, String example) {
     this.typed = typed.strip();
     this.quantity = quantity;
     this.shownUnit = quantity.requireOwn(shownUnit);
+    this.example = example;
   }
 
   Reading reading() {
@@ -205,6 +207,6 @@ final class ReadingParser {
   }
 
   private String request() {
-    return quantity.request(shownUnit);
+    return quantity.request(shownUnit, example);
   }
 }

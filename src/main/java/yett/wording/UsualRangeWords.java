@@ -20,8 +20,7 @@ public final class UsualRangeWords {
     return moment
         .judgement()
         .expectation(check.id())
-        .map(e -> inOrder(check, e))
-        .map(e -> words(measures, e[0], e[1]))
+        .map(e -> words(measures, e.low(), e.high()) + inOrder(check, e))
         .or(
             () ->
                 Optional.of(check.outcomes().get(0))
@@ -30,20 +29,33 @@ public final class UsualRangeWords {
   }
 
   /**
-   * What is expected, and beyond it what is still in order: a limit may be met by twice what it
-   * allows, as it is read so roughly.
+   * What is still in order beyond what is usual, as something to add: twice a limit may be, that is
+   * read so roughly. Empty if nothing is.
    */
-  private static double[] inOrder(Check check, Expectation usual) {
+  private static String inOrder(Check check, Expectation usual) {
+    Measures measures = check.measures().orElseThrow();
     double[] band = Interpretation.range(check, 0, Optional.of(usual));
-    return new double[] {
-      Double.isFinite(band[0]) ? Math.min(band[0], usual.low()) : usual.low(),
-      Double.isFinite(band[1]) ? Math.max(band[1], usual.high()) : usual.high()
-    };
+    String low = measures.showRounded(usual.low());
+    String high = measures.showRounded(usual.high());
+    StringBuilder more = new StringBuilder();
+    if (Double.isFinite(band[0])
+        && band[0] < usual.low()
+        && !low.equals(measures.showRounded(band[0]))) {
+      more.append(", in order from ").append(measures.showRounded(band[0]));
+    }
+    if (Double.isFinite(band[1])
+        && band[1] > usual.high()
+        && !high.equals(measures.showRounded(band[1]))) {
+      more.append(more.isEmpty() ? ", in order up to " : " to ");
+      more.append(measures.showRounded(band[1]));
+    }
+    return more.toString();
   }
 
   /** On this gate, with how it follows and whose word that is. */
   public static String reasoned(Check check, Expectation expectation) {
     return words(check.measures().orElseThrow(), expectation.low(), expectation.high())
+        + inOrder(check, expectation)
         + " on this gate: "
         + expectation.how()
         + " ("

@@ -239,6 +239,27 @@ class InterviewTest {
     assertThat(last.last()).anyMatch(s -> s.contains("barriers, cones and signs away"));
   }
 
+  /** Before blocks, beams and power cuts, as a colleague does. */
+  @Test
+  void the_first_run_of_the_proofs_is_undisturbed() {
+    beginWork("tighten-chain");
+    mend("tighten-chain");
+    finishWhatIsAtHand();
+    say(new Event.Repaired("teach-limits", true));
+    say(new Event.Retested(true));
+    List<String> runs = new ArrayList<>();
+    while (!(step() instanceof Step.CloseRepaired)) {
+      if (step() instanceof Step.Ask ask
+          && ask.check().kind() == Check.Kind.PROOF
+          && !ask.check().needs().contains("locked-off")
+          && ask.check().hazards().contains("moving-leaf")) {
+        runs.add(ask.check().id());
+      }
+      finish();
+    }
+    assertThat(runs).hasSizeGreaterThan(4).startsWith("usual-run");
+  }
+
   /** A gate that had nothing wrong with it was not repaired. */
   @Test
   void a_gate_with_nothing_wrong_is_not_closed_as_repaired() {
@@ -264,8 +285,51 @@ class InterviewTest {
     beginWork("tighten-chain");
     mend("tighten-chain");
     finishWhatIsAtHand();
+    say(new Event.Repaired("teach-limits", true));
     assertThat(step()).isInstanceOf(Step.Retest.class);
     assertThat(moment().state().work().setUps()).containsExactly("gate-running");
+  }
+
+  /** A usual range may go by how the gate is installed, which is asked when it first matters. */
+  @Test
+  void what_is_told_of_the_gate_on_the_way_leads_nowhere_else() {
+    beginWork("tighten-chain", "chain-looks");
+    say(new Event.AskedFor("chain-length"));
+    confirmSetUps();
+    say(
+        new Event.SiteAnswered(
+            "chain-size", Shipped.BASE.siteQuestions().get("chain-size").usual()));
+    assertThat(((Step.Ask) step()).check().id()).isEqualTo("chain-length");
+    assertThat(((Step.Ask) step()).occasion().kind()).isEqualTo(Occasion.Kind.ASKED_FOR);
+  }
+
+  /** A leaf whose limits moved would strike, and the try would tell of nothing else. */
+  @Test
+  void what_is_set_on_the_running_gate_comes_before_the_try_under_watch() {
+    beginWork("tighten-chain");
+    mend("tighten-chain");
+    finishWhatIsAtHand();
+    assertThat(((Step.Mend) step()).repair().id()).isEqualTo("teach-limits");
+    assertThat(moment().state().work().setUps()).containsExactly("gate-running");
+  }
+
+  @Test
+  void what_could_not_be_set_before_the_try_is_asked_for_once_more_when_the_gate_runs() {
+    beginWork("tighten-chain");
+    mend("tighten-chain");
+    finishWhatIsAtHand();
+    say(new Event.Repaired("teach-limits", false));
+    assertThat(step()).isInstanceOf(Step.Retest.class);
+    say(new Event.Retested(true));
+    finishWhatIsAtHand();
+    assertThat(moment().judgement().followUps()).anyMatch(f -> f.card().equals("teach-limits"));
+    boolean asked = false;
+    while (!asked && !(step() instanceof Step.CloseRepaired)) {
+      asked = step() instanceof Step.Mend m && m.repair().id().equals("teach-limits");
+      finish();
+    }
+    assertThat(asked).isTrue();
+    assertThat(step()).isNotInstanceOf(Step.HandOver.class);
   }
 
   @Test

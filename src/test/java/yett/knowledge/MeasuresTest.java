@@ -46,6 +46,19 @@ class MeasuresTest {
     assertThat(US.show(6096)).isEqualTo("20 ft");
   }
 
+  /** A tape in millimetres, an ohm-meter to a tenth of an ohm (shared/instruments.csv). */
+  @Test
+  void a_range_is_told_no_finer_than_its_instrument_reads() {
+    Measures tape = new Measures(Quantity.LENGTH, Unit.MILLIMETRE, "", "tape", 0, 0, 5000);
+    assertThat(tape.showRounded(90.1)).isEqualTo("90 mm");
+    assertThat(tape.showRounded(1234)).isEqualTo("1230 mm");
+    assertThat(tape.showRounded(2.54)).isEqualTo("2.54 mm");
+    assertThat(tape.in(Units.US).showRounded(90.1)).isEqualTo("3.55 in");
+    Measures ohms = new Measures(Quantity.RESISTANCE, Unit.OHM, "", "meter-ohms", 0.3, 0, 1e8);
+    assertThat(ohms.showRounded(1.23)).isEqualTo("1.2 ohm");
+    assertThat(ohms.showRounded(0.25)).isEqualTo("0.25 ohm");
+  }
+
   /** What meters show of an open pair of wires. */
   @Test
   void over_range_is_an_open_circuit_where_a_resistance_is_measured_and_nothing_else() {

@@ -163,8 +163,28 @@ class WorkbenchTest {
       } else {
         assertThat(step).isInstanceOf(Step.CloseRepaired.class);
         assertThat(bench.finishRefused()).isEmpty();
-        bench.close(Ending.REPAIRED);
+        bench.finish();
       }
+    }
+  }
+
+  /** Nothing was repaired, because there was nothing to repair. */
+  @Test
+  void a_sound_gate_ends_as_one_with_nothing_wrong() {
+    String sound =
+        """
+        case: nothing-wrong-at-the-smokehouse
+        story: They say the smokehouse gate stays open; nobody told them of the timer.
+        person: technician
+        complaints: [stays-open]
+        truth: [nothing-wrong]
+        """;
+    try (Workbench bench = bench(exercise(sound), List.of())) {
+      bench.lookForDangers();
+      bench.repair(BASE.repairs().get("explain-use"));
+      follow(bench);
+      assertThat(bench.moment().state().closed()).contains(Ending.NOTHING_FOUND);
+      assertThat(PracticeScore.of(EXPERTISE, bench).putRight()).isTrue();
     }
   }
 

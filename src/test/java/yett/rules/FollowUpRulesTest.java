@@ -29,9 +29,19 @@ class FollowUpRulesTest extends ShownByExamples {
     return Stream.of(entailed(), worthSaying(), saidBefore()).flatMap(e -> e);
   }
 
-  /** What a caller is not asked in other words. */
+  /** What is not asked in other words. */
   static Stream<Example> saidBefore() {
     return Stream.of(
+        example(
+            "batteries that run the gate alone have a whole main fuse",
+            new Fact.ComplaintsTaken(),
+            said(1, "runs-on-batteries", "runs")),
+        example("an alarm that was reported is not asked about", complained("alarm-sounds")),
+        example(
+            "a gate that was seen to run to both ends is not asked whether it runs",
+            new Fact.ComplaintsTaken(),
+            said(1, "response", "runs"),
+            said(2, "stops-where", "at-its-ends")),
         example(
             "a caller who said which kind of command fails is not asked which ways fail",
             new Fact.Person(Role.CALLER),

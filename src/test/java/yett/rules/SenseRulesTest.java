@@ -48,7 +48,6 @@ class SenseRulesTest extends ShownByExamples {
           "motor-output-voltage",
           "motor-plug-voltage",
           "neutral-earth-voltage",
-          "opens-which-way",
           "running-current",
           "runs-on-batteries",
           "ten-runs",
@@ -58,6 +57,13 @@ class SenseRulesTest extends ShownByExamples {
   static Stream<Example> examples() {
     return Stream.of(
         example("a gate that stands still has no speed and no stopping place", STANDS_STILL),
+        example(
+            "which way a marker faces is asked once somebody has seen that there is one",
+            new Fact.ComplaintsTaken()),
+        example(
+            "another transmitter is tried after a plain run",
+            new Fact.Person(Role.TECHNICIAN),
+            new Fact.ComplaintsTaken()),
         example(
             "a gate that obeys no command at the controller has no speed and no stopping place",
             OBEYS_NOTHING),

@@ -2,17 +2,17 @@ package yett.command.common;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import yett.interview.Answer;
 import yett.knowledge.Check;
 import yett.knowledge.Measures;
 import yett.quantity.ReadingException;
+import yett.rules.Conclusion.Expectation;
 
 /** What was typed as the answer to a check: an answer, or what is wrong with the line. */
 public record HeardAnswer(Optional<Answer> answer, String complaint) {
-  /** A range wider than so many of its uncertainties is read over decades. */
-  private static final double DECADES = 1e5;
-
   public static HeardAnswer of(Answer answer) {
     return new HeardAnswer(Optional.of(answer), "");
   }
@@ -23,35 +23,44 @@ public record HeardAnswer(Optional<Answer> answer, String complaint) {
 
   /** Reads an answer to a check: a number of the list, words of an outcome, or a reading. */
   public static HeardAnswer to(Check check, String line) {
-    String text = line.strip();
-    if (text.isEmpty()) {
-      return refused(
-          check.measured()
-              ? "Type a reading such as "
-                  + example(check.measures().get())
-                  + ", or unknown, later, back; help has more."
-              : "Type a number from the list, or unknown, later, back; help has more.");
-    }
-    return check.measures().isPresent()
-        ? reading(check.measures().get(), text)
-        : chosen(check, text);
+    return to(check, line, Optional.empty());
   }
 
-  /** The middle of what can be read; of a range over decades, what is read at its low end. */
-  private static String example(Measures measures) {
-    double span = measures.most() - measures.least();
-    double unsure = measures.procedureUncertainty();
-    if (!Double.isFinite(span)) {
-      return measures.show(1);
+  /**
+   * @param usual what such a reading is on this gate; it is shown how to type
+   */
+  public static HeardAnswer to(Check check, String line, Optional<Expectation> usual) {
+    String text = line.strip();
+    String example = check.measures().map(m -> Examples.of(check, m, usual)).orElse("");
+    if (text.isEmpty()) {
+      return refused(
+          (check.measured() ? "Type a reading such as " + example : "Type a number from the list")
+              + ", or unknown, later, back; help has more.");
     }
-    boolean decades = unsure > 0 && span > DECADES * unsure;
-    return measures.show(measures.least() + (decades ? 10 * unsure : span / 2));
+    return check.measures().isPresent()
+        ? reading(check.measures().get(), text, example)
+        : chosen(check, text, i -> Integer.toString(i + 1));
+  }
+
+  /** An answer of a list that has letters: by its words. */
+  public static HeardAnswer lettered(Check check, String line) {
+    String text = line.strip();
+    return text.isEmpty()
+        ? refused("Type a letter from the list, or unknown, later, back; help has more.")
+        : chosen(check, text, Words::letter);
   }
 
   public static HeardAnswer reading(Measures measures, String text) {
+    return reading(measures, text, measures.example());
+  }
+
+  /**
+   * @param example a reading as it may be typed, for whoever typed none
+   */
+  public static HeardAnswer reading(Measures measures, String text, String example) {
     try {
       String stored = measures.asStored(text);
-      double value = measures.parse(stored);
+      double value = measures.parse(stored, example);
       if (!measures.possible(value)) {
         return refused(
             measures.show(value)
@@ -67,7 +76,7 @@ public record HeardAnswer(Optional<Answer> answer, String complaint) {
     }
   }
 
-  private static HeardAnswer chosen(Check check, String text) {
+  private static HeardAnswer chosen(Check check, String text, IntFunction<String> label) {
     List<Integer> found =
         ListChoice.pick(
             text,
@@ -78,9 +87,8 @@ public record HeardAnswer(Optional<Answer> answer, String complaint) {
     }
     String list =
         IntStream.range(0, check.outcomes().size())
-            .mapToObj(i -> (i + 1) + " " + check.outcomes().get(i).text())
-            .reduce((a, b) -> a + "; " + b)
-            .orElse("");
+            .mapToObj(i -> label.apply(i) + " " + check.outcomes().get(i).text())
+            .collect(Collectors.joining("; "));
     return refused(
         found.isEmpty()
             ? Words.quoted(text) + " is not one of the answers: " + list + "."

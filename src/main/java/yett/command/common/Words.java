@@ -87,6 +87,11 @@ public final class Words {
     };
   }
 
+  /** The letter of an answer, from its position. */
+  public static String letter(int position) {
+    return Character.toString('a' + position);
+  }
+
   public static String shortened(String text) {
     return text.length() > 40 ? text.substring(0, 40) + "…" : text;
   }

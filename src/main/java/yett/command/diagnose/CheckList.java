@@ -65,12 +65,7 @@ final class CheckList {
           sitting.until(
               "Number takes it next, "
                   + (more ? "Enter for more, 0 to go back" : "Enter to go back"),
-              line ->
-                  line.isEmpty() || line.equals("0")
-                      ? Prompt.Reading.of(line.isEmpty() ? Optional.empty() : Optional.of(0))
-                      : Prompt.number(line, to)
-                          .map(n -> Prompt.Reading.of(Optional.of(n)))
-                          .orElse(Prompt.Reading.again("Type a number from 1 to " + to + ".")));
+              line -> read(line, to));
       if (number.isPresent()) {
         if (number.get() > 0) {
           next(all.get(number.get() - 1).check());
@@ -78,6 +73,22 @@ final class CheckList {
         return;
       }
     }
+  }
+
+  /** A number of the list, 0 to go back, empty to go on; what goes at every prompt goes here. */
+  private Prompt.Reading<Optional<Integer>> read(String line, int most) {
+    if (line.isEmpty() || line.equals("0")) {
+      return Prompt.Reading.of(line.isEmpty() ? Optional.empty() : Optional.of(0));
+    }
+    Optional<Integer> number = Prompt.number(line, most);
+    if (number.isPresent()) {
+      return Prompt.Reading.of(number);
+    }
+    Moment before = moment();
+    if (!sitting.grants(line)) {
+      return Prompt.Reading.again("Type a number from 1 to " + most + ".");
+    }
+    return moment() == before ? Prompt.Reading.again("") : Prompt.Reading.of(Optional.of(0));
   }
 
   /** Before the complaint is known there is nothing to choose by. */

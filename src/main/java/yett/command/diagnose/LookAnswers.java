@@ -38,13 +38,13 @@ record LookAnswers(Sitting sitting, PromptRequests wishes, RoundViews views) {
         : Optional.empty();
   }
 
-  /** An answer to one look, by its letter, its number or its words. */
+  /** An answer to one look, by its letter or its words. */
   static HeardAnswer of(Check check, String text) {
     String line = text.strip().toLowerCase(Locale.ROOT);
     int index = line.matches("[a-z]") ? line.charAt(0) - 'a' : -1;
     return index >= 0 && index < check.outcomes().size()
         ? HeardAnswer.of(new Answer.Chosen(check.outcomes().get(index).id()))
-        : HeardAnswer.to(check, line);
+        : HeardAnswer.lettered(check, line);
   }
 
   /** Empty if a wish led elsewhere. */

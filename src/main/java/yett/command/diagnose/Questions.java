@@ -60,7 +60,8 @@ public final class Questions {
         || wishes.volunteered().hearElsewhere(check, line)) {
       return Optional.empty();
     }
-    HeardAnswer heard = HeardAnswer.to(check, line);
+    HeardAnswer heard =
+        HeardAnswer.to(check, line, sitting.moment().judgement().expectation(check.id()));
     if (heard.answer().isEmpty()) {
       sitting.say(heard.complaint());
     }
@@ -124,13 +125,18 @@ public final class Questions {
 
   private Optional<List<Integer>> picked(
       Optional<LongList> list, String prompt, List<String> ids, List<String> texts) {
+    Moment before = sitting.moment();
     while (true) {
       String line = sitting.line(list.map(l -> l.prompt(prompt)).orElse(prompt));
       if (list.isPresent() && list.get().turns(line)) {
         continue;
       }
       if (wishes.grant(line)) {
-        return Optional.empty();
+        if (list.isEmpty() || sitting.moment() != before) {
+          return Optional.empty();
+        }
+        list.get().show();
+        continue;
       }
       String text = line.strip();
       if (NONE.contains(text.toLowerCase(Locale.ROOT))) {

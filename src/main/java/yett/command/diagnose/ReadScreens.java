@@ -33,6 +33,10 @@ final class ReadScreens {
     this.requests = requests;
   }
 
+  boolean grants(String line) {
+    return requests.test(line);
+  }
+
   /**
    * @throws MovedOnException if by what was typed meanwhile the case has moved on
    */

@@ -11,8 +11,10 @@ import yett.interview.Event;
 import yett.interview.Moment;
 import yett.interview.Step;
 import yett.interview.Trail;
+import yett.knowledge.Repair;
 import yett.knowledge.SetUp;
 import yett.wording.ConsequenceWords;
+import yett.wording.Wording;
 
 /** A repair that is proposed, and the try of the gate after it. */
 final class Repairing {
@@ -58,13 +60,22 @@ final class Repairing {
     }
   }
 
-  /** What is set on the running gate only after it was tried: until then it may strike. */
+  private String whyNot(Repair repair) {
+    if (!sitting.moment().state().role().may(repair.who())) {
+      return " (by " + Wording.aPerson(repair.who()) + ")";
+    }
+    return sitting.moment().state().work().declined().containsKey(repair.id())
+        ? " (it could not be done before)"
+        : "";
+  }
+
+  /** What should be set on the running gate before the try and is not: it may strike. */
   private Optional<Block> yetToSet() {
     String names =
         sitting.moment().judgement().followUps().stream()
             .map(due -> sitting.base().repairs().get(due.card()))
             .filter(r -> r != null && r.needs().contains(SetUp.GATE_RUNNING))
-            .map(r -> r.name().toLowerCase(Locale.ROOT))
+            .map(r -> r.name().toLowerCase(Locale.ROOT) + whyNot(r))
             .distinct()
             .collect(Collectors.joining("; "));
     return names.isEmpty()

@@ -2,10 +2,12 @@ package yett.command.diagnose;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import yett.interview.Event;
 import yett.interview.Step;
 import yett.knowledge.Check;
 import yett.knowledge.History;
+import yett.wording.Wording;
 
 /** What is reported of a gate: what is wrong with it, and what happened there lately. */
 record Report(Sitting sitting, Questions questions) {
@@ -16,14 +18,25 @@ record Report(Sitting sitting, Questions questions) {
         LongList.of(
             sitting,
             "What is wrong with the gate?",
-            "Pick all that were noticed, or say it in your own words.",
+            said(step)
+                + (step.said().isEmpty() ? "Pick all that were" : "Pick all else that was")
+                + " noticed, or say it in your own words.",
             names);
-    Optional<List<Integer>> picked = questions.several(list, "Numbers", ids, names);
-    if (picked.isPresent() && picked.get().isEmpty()) {
+    boolean nothingYet = step.said().isEmpty();
+    Optional<List<Integer>> picked =
+        questions.several(
+            list, nothingYet ? "Numbers" : "Numbers, or 0 if that is all", ids, names);
+    if (picked.isPresent() && picked.get().isEmpty() && nothingYet) {
       sitting.say("Pick at least one; if nothing fits, take the nearest and add a note.");
     } else if (picked.isPresent()) {
-      sitting.record(new Event.Complained(picked.get().stream().map(ids::get).toList()));
+      sitting.record(step.reported(picked.get().stream().map(ids::get).toList()));
     }
+  }
+
+  private static String said(Step.AskComplaints step) {
+    return step.said().stream()
+        .map(c -> "Said already: " + Wording.quoted(c.ask()) + ". ")
+        .collect(Collectors.joining());
   }
 
   void askHistory(Step.AskHistory step) {

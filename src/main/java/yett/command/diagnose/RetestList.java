@@ -107,9 +107,8 @@ public final class RetestList {
   private Optional<List<String>> pick(String title, String how, List<Check> complaints) {
     List<String> names = complaints.stream().map(Check::ask).toList();
     List<String> ids = complaints.stream().map(Check::id).toList();
-    sitting.show(sitting.views().picking(title, how, names));
     return questions
-        .several("0 for none, or numbers", ids, names)
+        .several(LongList.of(sitting, title, how, names), "0 for none, or numbers", ids, names)
         .map(picked -> picked.stream().map(ids::get).toList());
   }
 }

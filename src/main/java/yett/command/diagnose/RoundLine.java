@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import yett.command.common.HeardAnswer;
+import yett.command.common.Words;
 import yett.interview.Answer;
 import yett.knowledge.Check;
 
@@ -123,7 +124,7 @@ final class RoundLine {
     StringBuilder all = new StringBuilder();
     for (int i = 0; i < check.outcomes().size(); i++) {
       all.append(i == 0 ? "" : "; ")
-          .append((char) ('a' + i))
+          .append(Words.letter(i))
           .append(' ')
           .append(check.outcomes().get(i).text());
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import yett.command.common.Words;
 import yett.console.Block;
 import yett.console.Text;
 import yett.interview.Answer;
@@ -88,7 +89,7 @@ class RoundViews {
   List<Block> outcomes(Check check) {
     List<Block.Item> items = new ArrayList<>();
     for (Check.Outcome outcome : check.outcomes()) {
-      String letter = Character.toString('a' + items.size());
+      String letter = Words.letter(items.size());
       items.add(new Block.Item(letter, Text.of(outcome.text()), Optional.empty()));
     }
     return List.of(Block.paragraph(Text.strong(check.ask())), new Block.Numbered(items));

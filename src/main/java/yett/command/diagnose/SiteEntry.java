@@ -113,7 +113,8 @@ final class SiteEntry {
       return Prompt.Reading.of(Optional.empty());
     }
     if (question.measures().isPresent()) {
-      HeardAnswer heard = HeardAnswer.reading(question.measures().get(), line);
+      HeardAnswer heard =
+          HeardAnswer.reading(question.measures().get(), line, question.said(question.usual()));
       Optional<Answer.Read> reading = heard.answer().flatMap(Answer::reading);
       return reading.isPresent()
           ? Prompt.Reading.of(reading.map(Answer.Read::typed))

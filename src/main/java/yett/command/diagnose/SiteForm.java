@@ -41,7 +41,12 @@ public final class SiteForm {
       List<SiteQuestion> page = all ? entry.questions() : first();
       if (!page.equals(shown)) {
         sitting.show(
-            entry.views().page(page, entry.answers(), entry.questions().size() - page.size()));
+            entry
+                .views()
+                .page(
+                    page,
+                    entry.answers(),
+                    entry.questions().stream().filter(q -> !page.contains(q)).toList()));
         shown = page;
       }
       String line = sitting.line("Enter if all is right, or what differs (? shows all)");
@@ -67,16 +72,16 @@ public final class SiteForm {
     }
   }
 
-  /** What was told, and what tells this gate from others. */
+  /** What was told and differs from the usual, and what tells this gate from others. */
   private List<SiteQuestion> first() {
     return entry.questions().stream()
-        .filter(q -> entry.answers().containsKey(q.id()) || GateWords.tells(q))
+        .filter(q -> SiteViews.matters(q, entry.answers()) || GateWords.tells(q))
         .toList();
   }
 
   /** Changes lines of the page afterwards, until the person has no more to say. */
   public void correct() {
-    sitting.show(entry.views().page(entry.questions(), entry.answers(), 0));
+    sitting.show(entry.views().page(entry.questions(), entry.answers(), List.of()));
     while (true) {
       List<SiteQuestion> questions = entry.questions();
       String line = sitting.line("What differs, or Enter when all is right");

@@ -11,27 +11,32 @@ import yett.console.Text;
 import yett.interview.SiteFacts;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
+import yett.wording.GateWords;
 
 /** The gate as installed on a screen, whole or as far as it matters now. */
 record SiteViews(RuleBase base) {
   /**
-   * Lines of the page, numbered through: what was told each by itself, the usual as one paragraph.
+   * Lines of the page, numbered through: what was told and matters each by itself, the usual as a
+   * paragraph.
    *
-   * @param rest how many further ones there are, which are not shown
+   * @param rest further ones, which are not shown
    */
-  List<Block> page(List<SiteQuestion> questions, Map<String, String> told, int rest) {
+  List<Block> page(
+      List<SiteQuestion> questions, Map<String, String> told, List<SiteQuestion> rest) {
     Map<String, String> all = new SiteFacts(base).answers(told);
     List<Block.Item> known = new ArrayList<>();
+    List<String> toldUsual = new ArrayList<>();
     List<String> usual = new ArrayList<>();
     int number = 0;
     for (SiteQuestion question : questions) {
       String place = Integer.toString(++number);
       String value = question.said(all.get(question.id()));
-      if (told.containsKey(question.id())) {
+      if (matters(question, told)) {
         Text text = Text.of(question.name() + ": ").and(Text.strong(value));
         known.add(new Block.Item(place, text, Optional.empty()));
       } else {
-        usual.add(place + "\u00a0" + question.name() + ": " + value);
+        (told.containsKey(question.id()) ? toldUsual : usual)
+            .add(place + "\u00a0" + question.name() + ": " + value);
       }
     }
     List<Block> blocks = new ArrayList<>();
@@ -39,21 +44,40 @@ record SiteViews(RuleBase base) {
     if (!known.isEmpty()) {
       blocks.add(new Block.Numbered(known));
     }
-    if (!usual.isEmpty()) {
-      blocks.add(
-          Block.paragraph(Text.dim("Taken as usual: ").and(String.join("; ", usual)).and(".")));
-    }
-    if (rest > 0) {
-      blocks.add(
-          Block.paragraph(
-              Text.dim(
-                  rest
-                      + (rest == 1
-                          ? " more is asked when it first matters"
-                          : " more are asked when they first matter")
-                      + ", or shown and changed by ?.")));
+    paragraph("Told, and as usual: ", toldUsual).ifPresent(blocks::add);
+    paragraph("Taken as usual: ", usual).ifPresent(blocks::add);
+    if (!rest.isEmpty()) {
+      int knownMore = (int) rest.stream().filter(q -> told.containsKey(q.id())).count();
+      blocks.add(Block.paragraph(Text.dim(more(knownMore, rest.size() - knownMore))));
     }
     return blocks;
+  }
+
+  /** Whether it was told and is worth a line: it differs from most gates, or tells it from them. */
+  static boolean matters(SiteQuestion question, Map<String, String> told) {
+    String answer = told.get(question.id());
+    return answer != null && (GateWords.tells(question) || !question.isUsual(answer));
+  }
+
+  private static Optional<Block> paragraph(String lead, List<String> lines) {
+    return lines.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Block.paragraph(Text.dim(lead).and(String.join("; ", lines)).and(".")));
+  }
+
+  private static String more(int known, int open) {
+    List<String> parts = new ArrayList<>();
+    if (known > 0) {
+      parts.add(known + (known == 1 ? " more is known and usual" : " more are known and usual"));
+    }
+    if (open > 0) {
+      parts.add(
+          open
+              + (open == 1
+                  ? " more is asked when it first matters"
+                  : " more are asked when they first matter"));
+    }
+    return String.join("; ", parts) + "; ? shows and changes all.";
   }
 
   /** What the next step goes by, taken as usual so far. */

@@ -118,6 +118,11 @@ public final class Sitting {
     screens.hears(requests);
   }
 
+  /** Whether a line was one of the words that go at every prompt, or tells of something. */
+  boolean grants(String line) {
+    return screens.grants(line);
+  }
+
   public void show(Block... blocks) {
     show(List.of(blocks));
   }

@@ -54,10 +54,6 @@ public final class StepViews {
     return blocks;
   }
 
-  public List<Block> picking(String heading, String text, List<String> names) {
-    return List.of(Block.heading(heading), Block.paragraph(text), Block.numbered(names));
-  }
-
   public List<Block> ask(Step.Ask step, Moment moment, int number) {
     return checks.ask(step, moment, number);
   }
@@ -81,8 +77,11 @@ public final class StepViews {
     if (!step.instead().isEmpty()) {
       blocks.add(
           Block.paragraph(
-              "The mains stays locked off. See to each step: what is so already stays. Every test"
-                  + " for dead is made anew."));
+              (step.instead().contains(SetUp.COVER_OFF)
+                      ? "The cover stays off; hands stay outside until it is proved dead."
+                      : "The mains stays locked off.")
+                  + " See to each step: what is so already stays. Every test for dead is made"
+                  + " anew."));
     }
     blocks.add(Block.rows(Block.row("For", reasons.purpose(step.purpose()))));
     blocks.addAll(cautions.written(step.cautions()));

@@ -157,7 +157,7 @@ final class ExerciseWork {
 
   void finish() {
     if (!told(bench.finishRefused())) {
-      bench.close(Ending.REPAIRED);
+      bench.finish();
     }
   }
 

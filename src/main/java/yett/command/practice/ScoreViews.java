@@ -5,11 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import yett.console.Block;
 import yett.console.SignalWord;
+import yett.interview.Ending;
 import yett.knowledge.RuleBase;
 import yett.practice.PracticeScore;
 import yett.practice.Slip;
@@ -55,7 +57,11 @@ public final class ScoreViews {
   private String verdict(Workbench bench, PracticeScore score) {
     String wrong = "What it was: " + names(bench.exercise().truth()) + ". ";
     if (score.putRight()) {
-      return wrong + "It was put right and proved.";
+      boolean sound = bench.moment().state().closed().equals(Optional.of(Ending.NOTHING_FOUND));
+      return wrong
+          + (sound
+              ? "Its users were told so, and the gate was proved."
+              : "It was put right and proved.");
     }
     return bench.remaining().isEmpty()
         ? wrong + "It was put right, and not proved."

@@ -10,8 +10,10 @@ import java.util.function.ToDoubleFunction;
 import yett.practice.Result;
 
 /**
- * How the trainees of a course got on, the best first: by safety, then by what was put right, then
- * by whether it was confirmed before it was mended, and only then by time and parts.
+ * How the trainees of a course got on, the best first: by what went wrong, a safety error and a
+ * gate that was left to somebody else alike; then by what was put right, then by whether it was
+ * confirmed before it was mended, and only then by time and parts. Who hands every gate over makes
+ * no safety error, and has learnt nothing.
  *
  * @param rows one for each trainee, those without any result last
  * @param unused what of the results does not count, and why
@@ -53,7 +55,7 @@ public record ClassTable(List<Row> rows, List<String> unused) {
     course.trainees().forEach(t -> rows.add(row(t, all.get(t), averages)));
     rows.sort(
         Comparator.comparing((Row r) -> r.done() == 0)
-            .thenComparing(r -> share(r.slips(), r.done()))
+            .thenComparing(r -> share(r.slips() + r.done() - r.putRight(), r.done()))
             .thenComparing(r -> -share(r.putRight(), r.done()))
             .thenComparing(r -> -share(r.confirmed(), r.done()))
             .thenComparing(r -> r.time().orElse(Double.MAX_VALUE))

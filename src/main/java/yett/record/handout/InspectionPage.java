@@ -51,24 +51,32 @@ final class InspectionPage {
     page.leaf("p", inspection.progress() + " inspected; " + inspection.sum() + ".");
     found(page, "Failed", Verdict.FAIL);
     found(page, "Remarks", Verdict.REMARK);
-    HtmlOutline ahead = new HtmlOutline(page);
-    ahead.list("Heading for a limit", words.headingForALimit(inspection));
-    ahead.end();
+    lines(page, "Heading for a limit", words.headingForALimit(inspection));
     trends(page);
     measured(page);
     proofs(page);
     ForceSection.write(page, moment);
-    HtmlOutline lines = new HtmlOutline(page);
-    lines.list("Looked at, in order", words.passedLooks(inspection));
-    lines.list("Not inspected", words.notInspected(inspection));
-    lines.end();
+    List<String> open = words.notInspected(inspection);
+    if (!open.isEmpty()) {
+      lines(page, "Looked at, in order", words.passedLooks(inspection));
+    }
+    page.open("div", "class", "together"); // nobody signs an empty page
+    if (open.isEmpty()) {
+      lines(page, "Looked at, in order", words.passedLooks(inspection));
+    }
+    lines(page, "Not inspected", open);
     Signatures.write(page);
+    page.close();
+  }
+
+  private static void lines(Markup page, String heading, List<String> all) {
+    HtmlOutline lines = new HtmlOutline(page);
+    lines.list(heading, all);
+    lines.end();
   }
 
   private void found(Markup page, String heading, Verdict verdict) {
-    HtmlOutline lines = new HtmlOutline(page);
-    lines.list(heading, inspection.results(verdict).stream().map(words::toSeeTo).toList());
-    lines.end();
+    lines(page, heading, inspection.results(verdict).stream().map(words::toSeeTo).toList());
   }
 
   /** What heads for a limit, drawn; three at most, the others are told. */

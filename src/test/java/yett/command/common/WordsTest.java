@@ -2,15 +2,38 @@ package yett.command.common;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import yett.knowledge.Check;
+import yett.rules.Conclusion.Expectation;
 import yett.testing.Shipped;
 
 class WordsTest {
   @ParameterizedTest
-  @CsvSource({"charging-fuse, 3 ohm", "charging-voltage, 40 V"})
+  @CsvSource({"charging-fuse, 2.5 ohm", "charging-voltage, 40 V"})
   void the_reading_that_is_shown_how_to_type_is_one_that_could_be_read(String check, String shown) {
     assertThat(HeardAnswer.to(Shipped.BASE.checks().get(check), "").complaint())
         .startsWith("Type a reading such as " + shown + ",");
+  }
+
+  @Test
+  void what_is_usual_at_the_gate_is_the_example_in_refusals() {
+    Check sag = Shipped.BASE.checks().get("chain-sag");
+    var usual = Optional.of(new Expectation("chain-sag", 40, 80, "", null));
+    assertThat(HeardAnswer.to(sag, "", usual).complaint())
+        .startsWith("Type a reading such as 60 mm");
+    assertThat(HeardAnswer.to(sag, "24 V", usual).complaint())
+        .isEqualTo("\"V\" is a voltage; this asks for a length in mm, e.g. 60 mm.");
+  }
+
+  /** The answers of a round have letters. */
+  @Test
+  void what_is_refused_at_a_list_with_letters_is_told_with_them() {
+    Check chain = Shipped.BASE.checks().get("chain-surface");
+    assertThat(HeardAnswer.lettered(chain, "purple").complaint())
+        .contains("not one of the answers: a a film of oil, free of rust; b ")
+        .doesNotContain("1 ");
   }
 }

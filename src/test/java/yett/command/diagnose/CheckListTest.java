@@ -36,6 +36,24 @@ class CheckListTest extends TechniciansCase {
   }
 
   @Test
+  void what_goes_at_every_prompt_goes_at_the_list() {
+    assertThat(typed("checks", "note wet ground"))
+        .contains("Noted.")
+        .doesNotContain("Type a number");
+  }
+
+  @Test
+  void why_is_answered_at_the_list() {
+    assertThat(typed("checks", "why")).doesNotContain("Type a number").contains("Tells of:");
+  }
+
+  @Test
+  void a_list_that_a_danger_has_overtaken_is_left() {
+    assertThat(typed("checks", "he is trapped", "yes", "")).contains("People first");
+    assertThat(typed.screen()).doesNotContain("Checks open to you: 6 to 10 of");
+  }
+
+  @Test
   void a_check_is_asked_for_by_id_by_words_and_by_its_number_in_the_list() {
     typed("ask charging-fuse");
     assertThat(wishes()).containsExactly(new Event.AskedFor("charging-fuse"));

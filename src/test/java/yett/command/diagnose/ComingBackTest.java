@@ -30,7 +30,7 @@ class ComingBackTest extends TechniciansCase {
     lockedOff();
     comeBack("yes");
     assertThat(typed.screen())
-        .contains("with this in force: mains locked off, batteries disconnected, proved dead");
+        .contains("with this in force: locked off, every supply off, proved dead");
     assertThat(typed.stored()).doesNotContain(new Event.Returned());
   }
 

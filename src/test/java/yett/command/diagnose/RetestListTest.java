@@ -24,4 +24,17 @@ class RetestListTest extends TechniciansCase {
     assertThat(typed.stored())
         .endsWith(new Event.Retested(false, java.util.Optional.of(true)), new Event.Retested(true));
   }
+
+  /** What was picked at the first question is not asked again because of a word at the second. */
+  @Test
+  void help_at_what_is_left_comes_back_to_what_is_left() {
+    try (OpenCase open = typed.open()) {
+      open.record(new Event.Complained(List.of("slow", "runs-then-stops")));
+      Sitting sitting = typed.sitting(open, "3", "?", "1");
+      new RetestList(sitting, new Questions(sitting, new PromptRequests(sitting)))
+          .ask(List.<Block>of(), "");
+    }
+    assertThat(typed.screen().split("What is left\\?", -1)).hasSize(3);
+    assertThat(typed.stored()).endsWith(Event.Retested.left(List.of("slow"), List.of()));
+  }
 }

@@ -3,6 +3,8 @@ package yett.command.diagnose;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import yett.knowledge.Role;
+import yett.testing.Shipped;
 
 /** "Enter if all is right" stands below what is to be right. */
 class SiteFormTest extends TechniciansCase {
@@ -18,5 +20,20 @@ class SiteFormTest extends TechniciansCase {
   void a_line_that_is_changed_is_told_by_itself() {
     typed.type("0", "6 m");
     assertThat(typed.screen().split(PAGE, -1)).hasSize(2);
+  }
+
+  /** At a second visit everything was told; what is as at most gates needs no line each. */
+  @Test
+  void of_what_is_known_only_what_matters_is_shown() {
+    typed.type("0", "chain 08B, two beams, 5 m", "?", "", "", "");
+    var known =
+        typed.open().moment().state().told().site(); // the whole page was accepted, usual or not
+    try (TypedCase again = new TypedCase(folder.resolve("again"), Shipped.QUICK, Role.TECHNICIAN)) {
+      again.type(known, "0");
+      assertThat(again.screen())
+          .contains("Opening, post to post: 5 m", "Photo-electric beams: two")
+          .containsPattern("\\d+ more are known and usual; \\? shows and changes all")
+          .doesNotContain("Taken as usual");
+    }
   }
 }

@@ -31,7 +31,7 @@ class UnfinishedCaseTest extends TechniciansCase {
     }
     assertThat(typed.screen())
         .contains("Case " + typed.id() + " at this gate is not finished: handed over")
-        .contains("In force there: mains locked off, batteries disconnected, proved dead.")
+        .contains("In force there: locked off, every supply off, proved dead.")
         .contains("resume " + typed.id());
   }
 

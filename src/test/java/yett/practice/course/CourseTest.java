@@ -101,6 +101,15 @@ class CourseTest {
   }
 
   @Test
+  void whoever_hands_over_at_once_stands_below_whoever_mended_with_one_slip() {
+    assertThat(order(result("Ada", 1, 0, false, 0, 5), result("Tom", 1, 1, true, 0, 200)))
+        .startsWith("Tom", "Ada");
+    assertThat(order(result("Ada", 1, 0, false, 0, 5), result("Tom", 1, 2, true, 0, 200)))
+        .as("whoever is careless is worse than whoever leaves it alone")
+        .startsWith("Ada", "Tom");
+  }
+
+  @Test
   void a_lucky_guess_stands_below_a_fault_that_was_confirmed() {
     assertThat(order(result("Ada", 1, 0, true, 1, 10), result("Tom", 1, 0, true, 0, 200)))
         .startsWith("Tom", "Ada");

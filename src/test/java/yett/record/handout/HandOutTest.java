@@ -63,7 +63,7 @@ class HandOutTest {
     assertThat(words)
         .contains("Quayside Gates & Sons", "Harrow Quay", "Chandler's gate", "2 March 2026")
         .contains("The gate is back in use.", "Chain too slack", "Take up the chain.")
-        .contains("190 mm84 mm53.7 mm to 107 mmslack; now in order")
+        .contains("190 mm84 mm54 mm to 107 mmslack; now in order")
         .contains("Does breaking the beam stop and reverse the closing leaf?passed")
         .contains("For the owner: name, date, signature");
   }
@@ -102,7 +102,7 @@ class HandOutTest {
     assertThat(words(Pages.parsed(customer)))
         .contains("Date2 March 2026; next inspection due on 2 March 2027")
         .contains(
-            "When in order", "Chain sag190 mm84 mm53.7 mm to 107 mm78 mm on 2025\u201103\u201103");
+            "When in order", "Chain sag190 mm84 mm54 mm to 107 mm78 mm on 2025\u201103\u201103");
     String next =
         words(Pages.parsed(html(FIRM, repaired, "Net loft", EnumSet.of(Part.TECHNICIAN))));
     assertThat(next)

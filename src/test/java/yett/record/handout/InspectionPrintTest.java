@@ -106,7 +106,7 @@ class InspectionPrintTest {
           new PDFTextStripper().getText(document).replace('\u00a0', ' ').replaceAll("\\s+", " ");
       assertThat(words)
           .contains(
-              "Heading for a limit", "rises by 6.6 mm a year", "at this rate it reaches 90.1 mm")
+              "Heading for a limit", "rises by 6.6 mm a year", "at this rate it reaches 90 mm")
           .contains("in about 15 months")
           .contains("Force on an obstruction (EN 12453)")
           .contains("gap 50 mm, 50 mm above the ground 374 N 400 N 420 ms 750 ms within the limits")
@@ -137,6 +137,21 @@ class InspectionPrintTest {
         int width = image.getWidth();
         assertThat(PrintedTest.isBlank(image, 0, 0, 150, image.getHeight())).isTrue();
         assertThat(PrintedTest.isBlank(image, width - 150, 0, 150, image.getHeight())).isTrue();
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"A4", "Letter"})
+  void nobody_signs_a_page_that_says_nothing_else(String paper) throws IOException {
+    try (PDDocument document = pdf(paper)) {
+      for (int page = 1; page <= document.getNumberOfPages(); page++) {
+        PDFTextStripper stripper = new PDFTextStripper();
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        String words = stripper.getText(document).replace('\u00a0', ' ');
+        assertThat(words.contains("name, date, signature"))
+            .isEqualTo(words.contains("Not inspected"));
       }
     }
   }
