@@ -37,6 +37,9 @@ public final class Judgement {
   private final Map<Class<?>, List<Conclusion>> byKind = new HashMap<>();
   private Set<String> unavailable;
 
+  /** Answers that were judged when other things were usual, each with that judgement. */
+  private final Map<Long, Judgement> then = new HashMap<>();
+
   private Judgement(List<Conclusion> sorted) {
     this.conclusions = List.copyOf(sorted);
     conclusions.forEach(c -> byKind.computeIfAbsent(c.getClass(), k -> new ArrayList<>()).add(c));
@@ -61,12 +64,29 @@ public final class Judgement {
 
   /** Without the findings on these answers, in whose place others were given. */
   public Judgement without(Set<Long> events) {
-    return events.isEmpty()
-        ? this
-        : new Judgement(
+    if (events.isEmpty()) {
+      return this;
+    }
+    Judgement less =
+        new Judgement(
             conclusions.stream()
                 .filter(c -> !(c instanceof Finding f && events.contains(f.event())))
                 .toList());
+    less.then.putAll(then);
+    return less;
+  }
+
+  /**
+   * With these answers judged as they were at an earlier time.
+   *
+   * @param then by the number of the answer
+   */
+  public Judgement judgedThen(Map<Long, Judgement> then) {
+    List<Conclusion> all = new ArrayList<>(without(then.keySet()).conclusions);
+    then.forEach((event, judged) -> judged.finding(event).ifPresent(all::add));
+    Judgement judgement = of(all);
+    judgement.then.putAll(then);
+    return judgement;
   }
 
   /** Findings in the order of the answers. */
@@ -78,6 +98,11 @@ public final class Judgement {
 
   public Optional<Finding> finding(long event) {
     return of(Finding.class).filter(f -> f.event() == event).findFirst();
+  }
+
+  /** By which an answer was judged; of what is read now if it is none of an earlier time. */
+  public Optional<Expectation> expectation(String check, long event) {
+    return then.getOrDefault(event, this).expectation(check);
   }
 
   /** Of several the narrowest, which counts. */
