@@ -42,7 +42,7 @@ class InspectionPrintTest {
   private static final int RIGHT_OF_THE_AXIS = 450;
 
   private static final Instant DAY = Instant.parse("2026-03-02T09:00:00Z");
-  private static final Moment MOMENT = moment();
+  static final Moment MOMENT = moment();
 
   private static Event.Earlier sag(int years, double millimetres, boolean baseline) {
     Instant at = DAY.minus(Duration.ofDays(365L * years));
@@ -137,6 +137,10 @@ class InspectionPrintTest {
         int width = image.getWidth();
         assertThat(PrintedTest.isBlank(image, 0, 0, 150, image.getHeight())).isTrue();
         assertThat(PrintedTest.isBlank(image, width - 150, 0, 150, image.getHeight())).isTrue();
+        assertThat(PrintedTest.isBlank(image, 0, 0, width, 120)).as("upper margin").isTrue();
+        assertThat(PrintedTest.isBlank(image, 0, image.getHeight() - 40, width, 40))
+            .as("lower edge")
+            .isTrue();
       }
     }
   }
