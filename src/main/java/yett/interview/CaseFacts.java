@@ -82,6 +82,13 @@ final class CaseFacts {
     return before;
   }
 
+  /** The baselines of an inspection, by which nothing passes or fails. */
+  Set<Fact> besideTheRange(CaseState state, List<Entry> entries) {
+    return state.isInspection() && !known(state).isEmpty()
+        ? baselines(state, new Trends(base, state, entries), Long.MAX_VALUE)
+        : Set.of();
+  }
+
   /** These facts with other baselines. */
   static Set<Fact> with(Set<Fact> baselines, Set<Fact> facts) {
     Set<Fact> all =

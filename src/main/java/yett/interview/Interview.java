@@ -115,7 +115,13 @@ public final class Interview implements AutoCloseable {
               Judgement judged = judge.judge(CaseFacts.with(known, now));
               answers.forEach(a -> then.put(a, judged));
             });
+    Set<Fact> known = facts.besideTheRange(state, entries);
+    Optional<Judgement> beside =
+        known.isEmpty() ? Optional.empty() : Optional.of(judge.judge(CaseFacts.with(known, now)));
     Judgement judgement = judge.judge(now);
+    if (beside.isPresent()) {
+      return judgement.beside(beside.get());
+    }
     return then.isEmpty() ? judgement : judgement.judgedThen(then);
   }
 

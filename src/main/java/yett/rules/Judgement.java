@@ -40,6 +40,8 @@ public final class Judgement {
   /** Answers that were judged when other things were usual, each with that judgement. */
   private final Map<Long, Judgement> then = new HashMap<>();
 
+  private Optional<Judgement> beside = Optional.empty();
+
   private Judgement(List<Conclusion> sorted) {
     this.conclusions = List.copyOf(sorted);
     conclusions.forEach(c -> byKind.computeIfAbsent(c.getClass(), k -> new ArrayList<>()).add(c));
@@ -73,6 +75,7 @@ public final class Judgement {
                 .filter(c -> !(c instanceof Finding f && events.contains(f.event())))
                 .toList());
     less.then.putAll(then);
+    less.beside = beside;
     return less;
   }
 
@@ -87,6 +90,29 @@ public final class Judgement {
     Judgement judgement = of(all);
     judgement.then.putAll(then);
     return judgement;
+  }
+
+  /**
+   * With what else the answers would be taken to mean; it counts for nothing but {@link #changed}.
+   */
+  public Judgement beside(Judgement other) {
+    Judgement judgement = new Judgement(conclusions);
+    judgement.then.putAll(then);
+    judgement.beside = Optional.of(other);
+    return judgement;
+  }
+
+  /**
+   * What a reading would be if it had not changed; empty unless it has, by what it read on this
+   * gate before, and not by what is usual on such gates.
+   */
+  public Optional<Expectation> changed(long event) {
+    return beside.flatMap(
+        b ->
+            b.finding(event)
+                .filter(
+                    f -> finding(event).filter(g -> !g.outcome().equals(f.outcome())).isPresent())
+                .flatMap(f -> b.expectation(f.check())));
   }
 
   /** Findings in the order of the answers. */

@@ -103,8 +103,8 @@ final class InspectionViews {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.paragraph(Text.strong(line)));
     words(after)
-        .warning(result.check())
-        .ifPresent(w -> blocks.add(Block.paragraph(Wording.capital(w) + ".")));
+        .warnings(result)
+        .forEach(w -> blocks.add(Block.paragraph(Wording.capital(w) + ".")));
     if (result.isProof() && result.verdict() == Verdict.FAIL) {
       blocks.add(
           Block.signal(
@@ -139,10 +139,10 @@ final class InspectionViews {
         blocks.add(new Block.Numbered(items));
       }
     }
-    List<String> heading = words(moment).headingForALimit(inspection);
-    if (!heading.isEmpty()) {
-      blocks.add(Block.paragraph(Text.strong("Heading for a limit")));
-      blocks.add(dotted(heading));
+    List<String> ahead = words(moment).ahead(inspection);
+    if (!ahead.isEmpty()) {
+      blocks.add(Block.paragraph(Text.strong(InspectionWords.AHEAD)));
+      blocks.add(dotted(ahead));
     }
     blocks.addAll(notInspected(moment, inspection));
     return blocks;

@@ -52,7 +52,7 @@ final class InspectionPage {
     found(page, "Failed", Verdict.FAIL);
     found(page, "Remarks", Verdict.REMARK);
     HtmlOutline ahead = new HtmlOutline(page);
-    ahead.list("Heading for a limit", words.headingForALimit(inspection));
+    ahead.list(InspectionWords.AHEAD, words.ahead(inspection));
     ahead.end();
     trends(page);
     measured(page);

@@ -106,8 +106,12 @@ class InspectionPrintTest {
           new PDFTextStripper().getText(document).replace('\u00a0', ' ').replaceAll("\\s+", " ");
       assertThat(words)
           .contains(
-              "Heading for a limit", "rises by 6.6 mm a year", "at this rate it reaches 90.1 mm")
+              "Changed, or heading for a limit",
+              "rises by 6.6 mm a year",
+              "at this rate it reaches 90.1 mm")
           .contains("in about 15 months")
+          .contains("it has changed: 62 mm on 2023-")
+          .contains("43.4 mm to 80.6 mm would be as then")
           .contains("Force on an obstruction (EN 12453)")
           .contains("gap 50 mm, 50 mm above the ground 374 N 400 N 420 ms 750 ms within the limits")
           .contains("gap 50 mm, at the middle 452 N 400 N 420 ms 750 ms over the limits");
