@@ -33,6 +33,9 @@ public final class Judgement {
           .thenComparing(c -> c.reason().rule())
           .thenComparing(Conclusion::toString);
 
+  /** A reading that could be as it was with no more than this chance has changed. */
+  private static final double DOUBT = 0.2;
+
   private final List<Conclusion> conclusions;
   private final Map<Class<?>, List<Conclusion>> byKind = new HashMap<>();
   private Set<String> unavailable;
@@ -103,13 +106,14 @@ public final class Judgement {
   }
 
   /**
-   * What a reading would be if it had not changed; empty unless it has, by what it read on this
-   * gate before, and not by what is usual on such gates.
+   * What a reading would be if it had not changed; empty unless it surely has, by what it read on
+   * this gate before, and not by what is usual on such gates.
    */
   public Optional<Expectation> changed(long event) {
     return beside.flatMap(
         b ->
             b.finding(event)
+                .filter(f -> f.weights().get(0) < DOUBT)
                 .filter(
                     f -> finding(event).filter(g -> !g.outcome().equals(f.outcome())).isPresent())
                 .flatMap(f -> b.expectation(f.check())));

@@ -110,13 +110,24 @@ class InspectionPrintTest {
               "rises by 6.6 mm a year",
               "at this rate it reaches 90.1 mm")
           .contains("in about 15 months")
-          .contains("it has changed: 62 mm on 2023-")
-          .contains("43.4 mm to 80.6 mm would be as then")
           .contains("Force on an obstruction (EN 12453)")
           .contains("gap 50 mm, 50 mm above the ground 374 N 400 N 420 ms 750 ms within the limits")
           .contains("gap 50 mm, at the middle 452 N 400 N 420 ms 750 ms over the limits");
       assertThat(words).doesNotContain("chain-sag", "reversal-closing", " dB");
     }
+  }
+
+  @Test
+  void what_passed_and_has_surely_changed_is_told() {
+    EnumSet<Part> parts = EnumSet.of(Part.CUSTOMER);
+    Moment hangs = moment(InspectionKind.SERVICE, List.of(sag(1, 52, true)));
+    assertThat(HandOutTest.html(HandOutTest.FIRM, hangs, "Net loft", parts))
+        .contains("Chain sag: 82 mm; it has changed: 52 mm on ")
+        .contains("and 36.4 mm to 67.6 mm would be as then");
+    Moment maybe = moment(InspectionKind.SERVICE, List.of(sag(1, 62, true)));
+    assertThat(HandOutTest.html(HandOutTest.FIRM, maybe, "Net loft", parts))
+        .as("80.6 mm would be as then, and a tape reads to 5 mm")
+        .doesNotContain("has changed");
   }
 
   @Test
