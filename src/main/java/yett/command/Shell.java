@@ -1,5 +1,6 @@
 package yett.command;
 
+import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -40,8 +41,13 @@ public final class Shell {
    * @return the exit status of the command, or of the last one, after the BSD list sysexits
    */
   public static int run(Map<String, String> environment, String... words) {
+    return run(environment, Clock.systemUTC(), words);
+  }
+
+  /** The same on the day that a clock tells: visits of years can be tried in one. */
+  public static int run(Map<String, String> environment, Clock clock, String... words) {
     QuietLogging.choose();
-    try (Workplace place = new Workplace(environment)) {
+    try (Workplace place = new Workplace(environment, clock)) {
       return new Shell(place).run(List.of(words));
     } finally {
       Ears.settle();

@@ -1,6 +1,7 @@
 package yett.command;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -20,10 +21,10 @@ final class Workplace implements AutoCloseable {
   private final Desk desk;
   private Console console;
 
-  Workplace(Map<String, String> environment) {
+  Workplace(Map<String, String> environment, Clock clock) {
     this.environment = environment;
     this.directory = DataDirectory.ofUser(environment);
-    this.desk = new Desk(environment, new ConsentAtConsole(this::console), output::tell);
+    this.desk = new Desk(environment, clock, new ConsentAtConsole(this::console), output::tell);
   }
 
   public Desk desk() {

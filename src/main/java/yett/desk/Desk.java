@@ -44,7 +44,7 @@ public final class Desk implements AutoCloseable {
 
   private final Map<String, String> environment;
   private final DataDirectory directory;
-  private final Clock clock = Clock.systemUTC();
+  private final Clock clock;
   private final Consumer<String> notices;
   private final RuleBases ruleBases;
 
@@ -65,10 +65,13 @@ public final class Desk implements AutoCloseable {
   /**
    * @param environment settings: {@code YETT_HOME}, {@code YETT_CASEBOOK}, {@code YETT_KNOWLEDGE},
    *     {@code YETT_ADD_ONS}
+   * @param clock what every visit is dated by
    * @param notices is told, in a line each, what somebody should know but is not asked
    */
-  public Desk(Map<String, String> environment, Consent consent, Consumer<String> notices) {
+  public Desk(
+      Map<String, String> environment, Clock clock, Consent consent, Consumer<String> notices) {
     this.environment = environment;
+    this.clock = clock;
     this.notices = notices;
     this.directory = DataDirectory.ofUser(environment);
     this.ruleBases = new RuleBases(directory, consent);

@@ -84,12 +84,16 @@ public record CaseState(
 
     /** Whether a repair after this event could have changed what a check reads. */
     public boolean changedSince(long event, String check, RuleBase base) {
-      return deeds.stream()
-          .anyMatch(
-              d ->
-                  d.number() > event
-                      && d.event() instanceof Event.Repaired done
-                      && base.changes(done.repair(), check));
+      return deeds.stream().anyMatch(d -> d.number() > event && changes(d, check, base));
+    }
+
+    /** The same of a repair before it. */
+    boolean changedBefore(long event, String check, RuleBase base) {
+      return deeds.stream().anyMatch(d -> d.number() < event && changes(d, check, base));
+    }
+
+    private static boolean changes(Entry deed, String check, RuleBase base) {
+      return deed.event() instanceof Event.Repaired done && base.changes(done.repair(), check);
     }
   }
 

@@ -1,7 +1,5 @@
 package yett.interview;
 
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -11,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import yett.belief.Observation;
 import yett.knowledge.Cause;
 import yett.knowledge.Check;
@@ -34,7 +31,7 @@ public final class Interview implements AutoCloseable {
   private final Expertise expertise;
   private Judge judge;
   private BeliefFold fold;
-  private final SiteFacts sites;
+  private final CaseFacts facts;
   private final NextStep next;
 
   Interview(Expertise expertise) {
@@ -43,7 +40,7 @@ public final class Interview implements AutoCloseable {
 
   Interview(Expertise expertise, NextStep.Adviser adviser) {
     this.expertise = expertise;
-    this.sites = new SiteFacts(expertise.base());
+    this.facts = new CaseFacts(expertise.base());
     this.next = new NextStep(expertise, adviser);
     begin();
   }
@@ -83,8 +80,7 @@ public final class Interview implements AutoCloseable {
 
   private Moment at(List<Entry> entries, CaseState state) {
     Judgement judgement =
-        judge
-            .judge(facts(state, entries))
+        judged(state, entries)
             .without(
                 state.before().stream().map(CaseState.Answered::event).collect(Collectors.toSet()));
     BeliefFold.Result belief = fold.fold(state, judgement);
@@ -102,106 +98,31 @@ public final class Interview implements AutoCloseable {
 
   /** What the rules make of these events; nothing is believed or planned. */
   public Judgement judgement(List<Entry> entries) {
-    return judge.judge(facts(CaseState.of(entries), entries));
+    return judged(CaseState.of(entries), entries);
   }
 
-  /** What the rules are told of a case. */
-  Set<Fact> facts(CaseState state, List<Entry> entries) {
-    Set<Fact> facts = new HashSet<>(sites.facts(state.told().site()));
-    facts.add(new Fact.Person(state.role()));
-    if (!state.isInspection()) { // which tells them beside the range instead
-      earlier(state, entries).forEach(facts::add);
-    }
-    state
-        .told()
-        .complaints()
-        .ifPresent(
-            picked -> {
-              facts.add(new Fact.ComplaintsTaken());
-              picked.forEach(c -> facts.add(new Fact.Complained(c)));
+  /**
+   * What the rules make of a case. Each reading is judged by the baselines that held when it was
+   * made: a repair ends them for what is read after it, and takes back nothing that was found.
+   */
+  private Judgement judged(CaseState state, List<Entry> entries) {
+    Set<Fact> now = facts.of(state, entries);
+    Map<Long, Judgement> then = new HashMap<>();
+    facts
+        .beforeRepairs(state, entries)
+        .forEach(
+            (known, answers) -> {
+              Judgement judged = judge.judge(CaseFacts.with(known, now));
+              answers.forEach(a -> then.put(a, judged));
             });
-    state.told().histories().ifPresent(h -> h.forEach(id -> facts.add(new Fact.Happened(id))));
-    for (CaseState.Answered answered : state.answers()) {
-      given(answered).ifPresent(facts::add);
+    Set<Fact> known = facts.besideTheRange(state, entries);
+    Optional<Judgement> beside =
+        known.isEmpty() ? Optional.empty() : Optional.of(judge.judge(CaseFacts.with(known, now)));
+    Judgement judgement = judge.judge(now);
+    if (beside.isPresent()) {
+      return judgement.beside(beside.get());
     }
-    // Not everybody's word ends a danger that somebody told of: the rules see both.
-    for (CaseState.Answered answered : state.before()) {
-      Check check = expertise.base().checks().get(answered.check());
-      if (check != null && check.danger() && answered.answer().tells()) {
-        given(answered).ifPresent(facts::add);
-      }
-    }
-    int epoch = 0;
-    for (Entry deed : state.work().deeds()) {
-      if (deed.event() instanceof Event.Repaired repaired) {
-        facts.add(new Fact.Done(repaired.repair(), ++epoch));
-      }
-    }
-    return facts;
-  }
-
-  /** Readings of the gate in order, and how they moved, but for those that a repair changed. */
-  private Stream<Fact> earlier(CaseState state, List<Entry> entries) {
-    List<Event.Earlier> known = state.opened().map(Event.Opened::earlier).orElse(List.of());
-    if (known.isEmpty()) {
-      return Stream.of();
-    }
-    Trends trends = new Trends(expertise.base(), state, entries);
-    return known.stream()
-        .filter(Event.Earlier::baseline)
-        .filter(e -> !changed(state, e.check()))
-        .flatMap(
-            e ->
-                Stream.concat(
-                    Stream.of(
-                        new Fact.Baseline(
-                            e.check(),
-                            trends.asToday(e),
-                            LocalDate.ofInstant(e.at(), ZoneOffset.UTC).toString())),
-                    trend(trends, e.check()).stream()));
-  }
-
-  private boolean changed(CaseState state, String check) {
-    return state.work().deeds().stream()
-        .anyMatch(
-            d ->
-                d.event() instanceof Event.Repaired repaired
-                    && expertise.base().changes(repaired.repair(), check));
-  }
-
-  private Optional<Fact> trend(Trends trends, String id) {
-    return Optional.ofNullable(expertise.base().checks().get(id))
-        .flatMap(
-            check ->
-                trends
-                    .of(check)
-                    .map(
-                        t ->
-                            new Fact.Trend(
-                                id, t.slope(), t.low(), t.high(), trends.words(check, t))));
-  }
-
-  private Optional<Fact> given(CaseState.Answered a) {
-    if (!expertise.base().checks().containsKey(a.check())) {
-      return Optional.empty(); // the check has left the rule base since the case was begun
-    }
-    return a.answer()
-        .map(
-            c -> Optional.of(fact(a, c.outcome(), Double.NaN, false)),
-            r -> Optional.of(fact(a, "", r.value(), true)),
-            () -> untold(a),
-            Optional::empty);
-  }
-
-  /** Of a danger it counts that nobody could tell. */
-  private Optional<Fact> untold(CaseState.Answered a) {
-    return expertise.base().checks().get(a.check()).danger()
-        ? Optional.of(new Fact.Untold(a.check(), a.event()))
-        : Optional.empty();
-  }
-
-  private static Fact fact(CaseState.Answered a, String outcome, double value, boolean measured) {
-    return new Fact.Given(a.check(), outcome, value, measured, a.by(), a.event(), a.epoch());
+    return then.isEmpty() ? judgement : judgement.judgedThen(then);
   }
 
   /**
@@ -229,14 +150,14 @@ public final class Interview implements AutoCloseable {
     CaseState state = moment.state();
     long event = moment.next();
     Optional<Fact> given =
-        given(
+        facts.given(
             new CaseState.Answered(event, state.work().epoch(), state.role(), check.id(), answer));
     if (given.isEmpty()) {
       return Optional.empty();
     }
-    Set<Fact> facts = facts(state, moment.entries());
-    facts.add(given.get());
-    return judge.judge(facts).finding(event);
+    Set<Fact> all = facts.of(state, moment.entries());
+    all.add(given.get());
+    return judge.judge(all).finding(event);
   }
 
   /**

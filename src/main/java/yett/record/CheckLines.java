@@ -39,7 +39,7 @@ record CheckLines(RuleBase base, Wording words, Moment moment, Outline page) {
     String since = a.epoch() == 0 ? "" : " (after repair " + a.epoch() + ")";
     page.item(number, words.ask(a.check()) + since);
     Check card = base.checks().get(a.check());
-    Optional<String> usual = card == null ? Optional.empty() : words.usual(moment, card);
+    Optional<String> usual = card == null ? Optional.empty() : words.usual(moment, card, a.event());
     page.inner(
         "Answer: "
             + words.answer(a.check(), a.answer())

@@ -38,7 +38,7 @@ public final class InspectionSheet {
     page.item("Inspected: " + inspection.progress() + "; " + inspection.sum());
     page.list("Failed", lines(Verdict.FAIL));
     page.list("Remarks", lines(Verdict.REMARK));
-    page.list("Heading for a limit", words.headingForALimit(inspection));
+    page.list(InspectionWords.AHEAD, words.ahead(inspection));
     page.list("Measured", inspection.measured().stream().map(this::measured).toList());
     page.list("Safety tests", inspection.proofs().stream().map(this::proof).toList());
     page.list(

@@ -33,9 +33,17 @@ public final class Judgement {
           .thenComparing(c -> c.reason().rule())
           .thenComparing(Conclusion::toString);
 
+  /** A reading that could be as it was with no more than this chance has changed. */
+  private static final double DOUBT = 0.2;
+
   private final List<Conclusion> conclusions;
   private final Map<Class<?>, List<Conclusion>> byKind = new HashMap<>();
   private Set<String> unavailable;
+
+  /** Answers that were judged when other things were usual, each with that judgement. */
+  private final Map<Long, Judgement> then = new HashMap<>();
+
+  private Optional<Judgement> beside = Optional.empty();
 
   private Judgement(List<Conclusion> sorted) {
     this.conclusions = List.copyOf(sorted);
@@ -61,12 +69,54 @@ public final class Judgement {
 
   /** Without the findings on these answers, in whose place others were given. */
   public Judgement without(Set<Long> events) {
-    return events.isEmpty()
-        ? this
-        : new Judgement(
+    if (events.isEmpty()) {
+      return this;
+    }
+    Judgement less =
+        new Judgement(
             conclusions.stream()
                 .filter(c -> !(c instanceof Finding f && events.contains(f.event())))
                 .toList());
+    less.then.putAll(then);
+    less.beside = beside;
+    return less;
+  }
+
+  /**
+   * With these answers judged as they were at an earlier time.
+   *
+   * @param then by the number of the answer
+   */
+  public Judgement judgedThen(Map<Long, Judgement> then) {
+    List<Conclusion> all = new ArrayList<>(without(then.keySet()).conclusions);
+    then.forEach((event, judged) -> judged.finding(event).ifPresent(all::add));
+    Judgement judgement = of(all);
+    judgement.then.putAll(then);
+    return judgement;
+  }
+
+  /**
+   * With what else the answers would be taken to mean; it counts for nothing but {@link #changed}.
+   */
+  public Judgement beside(Judgement other) {
+    Judgement judgement = new Judgement(conclusions);
+    judgement.then.putAll(then);
+    judgement.beside = Optional.of(other);
+    return judgement;
+  }
+
+  /**
+   * What a reading would be if it had not changed; empty unless it surely has, by what it read on
+   * this gate before, and not by what is usual on such gates.
+   */
+  public Optional<Expectation> changed(long event) {
+    return beside.flatMap(
+        b ->
+            b.finding(event)
+                .filter(f -> f.weights().get(0) < DOUBT)
+                .filter(
+                    f -> finding(event).filter(g -> !g.outcome().equals(f.outcome())).isPresent())
+                .flatMap(f -> b.expectation(f.check())));
   }
 
   /** Findings in the order of the answers. */
@@ -78,6 +128,11 @@ public final class Judgement {
 
   public Optional<Finding> finding(long event) {
     return of(Finding.class).filter(f -> f.event() == event).findFirst();
+  }
+
+  /** By which an answer was judged; of what is read now if it is none of an earlier time. */
+  public Optional<Expectation> expectation(String check, long event) {
+    return then.getOrDefault(event, this).expectation(check);
   }
 
   /** Of several the narrowest, which counts. */

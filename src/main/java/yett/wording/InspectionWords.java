@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import yett.interview.Event;
 import yett.interview.Inspection;
 import yett.interview.Moment;
@@ -23,6 +24,9 @@ import yett.knowledge.RuleBase;
 
 /** How what an inspection found is said, on screens and on paper. */
 public final class InspectionWords {
+  /** Heads what is in order and yet to be watched. */
+  public static final String AHEAD = "Changed, or heading for a limit";
+
   private static final DateTimeFormatter DAY = DateTimeFormatter.ISO_LOCAL_DATE;
 
   private final RuleBase base;
@@ -88,29 +92,41 @@ public final class InspectionWords {
     return trends.of(check);
   }
 
-  /** When it reaches the end of its usual range at this rate, if that is soon. */
-  public Optional<String> warning(Check check) {
-    return trends.warning(check);
+  /** What a reading in order warns of: that it has changed, and when it leaves its usual range. */
+  public List<String> warnings(Inspection.Result result) {
+    return Stream.concat(changed(result).stream(), trends.warning(result.check()).stream())
+        .toList();
   }
 
-  /** What heads for the end of its usual range without being there, and when it gets there. */
-  public List<String> headingForALimit(Inspection inspection) {
+  /** What has changed since the gate was in order, though it is usual on such gates. */
+  private Optional<String> changed(Inspection.Result result) {
+    return result
+        .answer()
+        .filter(a -> result.verdict() == Verdict.PASS)
+        .flatMap(a -> moment.judgement().changed(a.event()))
+        .map(
+            e -> {
+              Measures measures = result.check().measures().orElseThrow();
+              return "it has changed: "
+                  + measures.units().in(e.how())
+                  + ", and "
+                  + UsualRangeWords.words(measures, e.low(), e.high())
+                  + " would be as then";
+            });
+  }
+
+  /** What has changed, or heads for the end of its usual range, without being out of it. */
+  public List<String> ahead(Inspection inspection) {
     return inspection.measured().stream()
-        .flatMap(
+        .filter(r -> !warnings(r).isEmpty())
+        .map(
             r ->
-                trends
-                    .warning(r.check())
-                    .map(
-                        w ->
-                            r.check().name()
-                                + ": "
-                                + found(r)
-                                + "; "
-                                + trends.sure(r.check()).orElse("")
-                                + "; "
-                                + w
-                                + ".")
-                    .stream())
+                Stream.of(
+                        Stream.of(r.check().name() + ": " + found(r)),
+                        trends.sure(r.check()).stream(),
+                        warnings(r).stream())
+                    .flatMap(s -> s)
+                    .collect(Collectors.joining("; ", "", ".")))
         .toList();
   }
 

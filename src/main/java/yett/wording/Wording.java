@@ -140,15 +140,15 @@ public final class Wording {
                 + ")");
   }
 
-  /** The usual range of a reading on this gate. */
-  public Optional<String> usual(Moment moment, Check check) {
+  /** The usual range on this gate by which a reading was judged. */
+  public Optional<String> usual(Moment moment, Check check, long event) {
     if (!check.measured()) {
       return Optional.empty();
     }
     Measures measures = check.measures().get();
     return moment
         .judgement()
-        .expectation(check.id())
+        .expectation(check.id(), event)
         .map(
             e ->
                 measures.show(e.low())

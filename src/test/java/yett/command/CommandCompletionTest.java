@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -25,7 +26,7 @@ class CommandCompletionTest {
 
   @BeforeEach
   void a_desk() {
-    place = new Workplace(Map.of("YETT_HOME", home.toString()));
+    place = new Workplace(Map.of("YETT_HOME", home.toString()), Clock.systemUTC());
     commands = new AllCommands(place, new Failures(place.output(), place.mistakes())).registry();
   }
 

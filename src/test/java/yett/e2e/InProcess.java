@@ -5,6 +5,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
 import java.util.Map;
 import yett.command.Shell;
 
@@ -20,8 +21,13 @@ final class InProcess {
    *
    * @param environment on top of {@link Programs#environment()}
    */
+  static Pipe.Result run(Map<String, String> environment, String stdin, String... words) {
+    return run(environment, Clock.systemUTC(), stdin, words);
+  }
+
+  /** The same on another day. */
   static synchronized Pipe.Result run(
-      Map<String, String> environment, String stdin, String... words) {
+      Map<String, String> environment, Clock clock, String stdin, String... words) {
     Map<String, String> all = Programs.environment();
     all.putAll(environment);
     InputStream in = System.in;
@@ -33,7 +39,7 @@ final class InProcess {
       System.setIn(new ByteArrayInputStream(stdin.getBytes(StandardCharsets.UTF_8)));
       System.setOut(new PrintStream(shown, true, StandardCharsets.UTF_8));
       System.setErr(new PrintStream(told, true, StandardCharsets.UTF_8));
-      int status = Shell.run(all, words);
+      int status = Shell.run(all, clock, words);
       return new Pipe.Result(
           status, shown.toString(StandardCharsets.UTF_8), told.toString(StandardCharsets.UTF_8));
     } finally {

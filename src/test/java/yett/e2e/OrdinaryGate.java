@@ -4,32 +4,68 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import yett.interview.Answer;
 import yett.interview.Entry;
 import yett.interview.Event;
+import yett.interview.Expertise;
 import yett.interview.Interview;
 import yett.interview.Moment;
+import yett.interview.SiteFacts;
+import yett.interview.SiteNeeds;
 import yett.interview.Step;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
+import yett.knowledge.SiteQuestion;
 import yett.rules.Interpretation;
 import yett.testing.Shipped;
 
-/** What somebody types who inspects a gate in order, from wherever the inspection stands. */
+/**
+ * What somebody types at a gate in order, or at one with a single fault, from wherever the visit
+ * stands.
+ */
 final class OrdinaryGate {
+  private static final Story IN_ORDER = new Story(List.of(), List.of(), Map.of(), true, List.of());
+
   private final List<Entry> entries;
+  private final Story story;
+  private final Map<String, String> readings;
   private final List<String> lines = new ArrayList<>();
   private final Set<String> cautions = new HashSet<>();
+  private boolean cured;
 
-  private OrdinaryGate(List<Entry> stored) {
-    entries = new ArrayList<>(stored);
+  private OrdinaryGate(List<Entry> stored, Story story, Map<String, String> readings) {
+    this.entries = new ArrayList<>(stored);
+    this.story = story;
+    this.readings = readings;
   }
 
   /** The lines that are left, the last of which closes it. */
   static List<String> lines(List<Entry> stored) {
-    OrdinaryGate gate = new OrdinaryGate(stored);
-    try (Interview interview = Shipped.QUICK.newInterview()) {
+    return lines(stored, Map.of());
+  }
+
+  /**
+   * The same of a gate that reads so.
+   *
+   * @param readings by check; the others read as the middle of what is usual
+   */
+  static List<String> lines(List<Entry> stored, Map<String, String> readings) {
+    return lines(stored, IN_ORDER, readings, Shipped.QUICK);
+  }
+
+  /**
+   * The same of a gate with a fault.
+   *
+   * @param story until it is cured; what it does not tell is as at a gate in order
+   * @param readings of the gate in order
+   * @param expertise by which the next step is chosen
+   */
+  static List<String> lines(
+      List<Entry> stored, Story story, Map<String, String> readings, Expertise expertise) {
+    OrdinaryGate gate = new OrdinaryGate(stored, story, readings);
+    try (Interview interview = expertise.newInterview()) {
       Moment moment = interview.at(gate.entries);
       while (!(moment.step() instanceof Step.Finished)) {
         gate.type(moment);
@@ -40,20 +76,41 @@ final class OrdinaryGate {
   }
 
   private void type(Moment moment) {
-    Step step = moment.step();
+    List<SiteQuestion> open = new SiteNeeds(Shipped.BASE, moment).open();
+    if (open.isEmpty() || moment.state().isInspection()) {
+      type(moment, moment.step());
+    } else {
+      Map<String, String> usual = new SiteFacts(Shipped.BASE).answers(moment.state().told().site());
+      open.forEach(
+          q -> enter(new Event.SiteAnswered(q.id(), usual.getOrDefault(q.id(), q.usual()))));
+      lines.add("");
+    }
+  }
+
+  private void type(Moment moment, Step step) {
     if (step instanceof Step.AskDangers s) {
-      s.dangers().forEach(d -> enter(ordinary(moment, d)));
+      s.dangers().forEach(d -> enter(answer(moment, d)));
       lines.add("0");
     } else if (step instanceof Step.AskSite) {
       enter(new Event.SiteTaken());
       lines.add("");
+    } else if (step instanceof Step.AskComplaints) {
+      enter(new Event.Complained(story.complaints()));
+      lines.add(String.join(", ", story.complaints()));
+    } else if (step instanceof Step.AskHistory) {
+      enter(new Event.Happened(List.of()));
+      lines.add("0");
     } else if (step instanceof Step.LookRound s) {
-      s.looks().forEach(l -> enter(ordinary(moment, l.check())));
-      lines.add("");
+      look(moment, s);
     } else if (step instanceof Step.Ask s) {
-      Event answer = ordinary(moment, s.check());
-      enter(answer);
-      lines.add(((Event.Answered) answer).answer().reading().map(Answer.Read::typed).orElse("1"));
+      Event.Answered answered = answer(moment, s.check());
+      enter(answered);
+      lines.add(
+          answered
+              .answer()
+              .reading()
+              .map(Answer.Read::typed)
+              .orElseGet(() -> String.valueOf(1 + outcome(s.check(), answered))));
     } else if (step instanceof Step.Enter s) {
       if (cautions.add(s.setUp().id())) {
         lines.add("");
@@ -63,6 +120,13 @@ final class OrdinaryGate {
     } else if (step instanceof Step.Leave s) {
       enter(s.done());
       lines.add("done");
+    } else if (step instanceof Step.Mend s) {
+      cured = cured || story.repairs().contains(s.repair().id());
+      enter(new Event.Repaired(s.repair().id(), true));
+      lines.add("done");
+    } else if (step instanceof Step.Retest) {
+      enter(new Event.Retested(cured));
+      lines.add(cured ? "1" : "2");
     } else if (step instanceof Step.CloseRepaired s) {
       enter(new Event.Closed(s.ending()));
       lines.add("close");
@@ -71,18 +135,44 @@ final class OrdinaryGate {
     }
   }
 
-  private static Event ordinary(Moment moment, Check check) {
-    if (!check.measured()) {
-      return new Event.Answered(check.id(), new Answer.Chosen(check.outcomes().get(0).id()));
+  /** One line for a place: the number of what is not as usual, and the letter of what it is. */
+  private void look(Moment moment, Step.LookRound round) {
+    List<String> unusual = new ArrayList<>();
+    for (int i = 0; i < round.looks().size(); i++) {
+      Check check = round.looks().get(i).check();
+      Event.Answered answered = answer(moment, check);
+      enter(answered);
+      int outcome = outcome(check, answered);
+      if (outcome > 0) {
+        unusual.add((i + 1) + Character.toString('a' + outcome));
+      }
     }
+    lines.add(String.join(", ", unusual));
+  }
+
+  private static int outcome(Check check, Event.Answered answered) {
+    return check.indexOf(((Answer.Chosen) answered.answer()).outcome());
+  }
+
+  private Event.Answered answer(Moment moment, Check check) {
+    String told = cured ? null : story.answers().get(check.id());
+    if (!check.measured()) {
+      String usual = check.outcomes().get(0).id();
+      return new Event.Answered(check.id(), new Answer.Chosen(told == null ? usual : told));
+    }
+    String typed = told == null ? readings.get(check.id()) : told;
+    typed = typed == null ? usual(moment, check) : typed;
+    return new Event.Answered(
+        check.id(), new Answer.Read(typed, check.measures().orElseThrow().parse(typed)));
+  }
+
+  private static String usual(Moment moment, Check check) {
     double[] ends = Interpretation.range(check, 0, moment.judgement().expectation(check.id()));
     double low = Math.max(ends[0], check.measures().orElseThrow().least());
     double high = Math.min(ends[1], check.measures().orElseThrow().most());
     double value =
         check.id().equals("battery-running-voltage") ? low + 0.5 : (low + high) / 2; // sags a bit
-    String typed = check.measures().orElseThrow().showRounded(value);
-    return new Event.Answered(
-        check.id(), new Answer.Read(typed, check.measures().orElseThrow().parse(typed)));
+    return check.measures().orElseThrow().showRounded(value);
   }
 
   private void enter(Event event) {

@@ -30,7 +30,6 @@ final class Concluding implements AutoCloseable {
 
   private final Representatives few;
   private final RuleBase base;
-  private final Interview telling;
   private final Map<Role, Judge> judges = new EnumMap<>(Role.class);
   private final Map<List<Object>, Known> known = new HashMap<>();
   private final Map<List<Object>, Judgement> judgements = new HashMap<>();
@@ -41,7 +40,6 @@ final class Concluding implements AutoCloseable {
   Concluding(Representatives few) {
     this.few = few;
     this.base = few.base();
-    this.telling = few.whole().newInterview();
     this.together = new NamedTogether(few.whole().base());
     this.entailed =
         base.repairs().values().stream()
@@ -325,7 +323,7 @@ final class Concluding implements AutoCloseable {
     Judgement judgement =
         judges
             .computeIfAbsent(role, r -> few.whole().rules().newJudge())
-            .judge(telling.facts(pure, List.of()));
+            .judge(new CaseFacts(base).of(pure, List.of()));
     Set<Conclusion> kept = new LinkedHashSet<>();
     for (Conclusion c : judgement.conclusions()) {
       if (c instanceof Conclusion.Unavailable u) {
@@ -362,6 +360,5 @@ final class Concluding implements AutoCloseable {
   @Override
   public void close() {
     judges.values().forEach(Judge::close);
-    telling.close();
   }
 }

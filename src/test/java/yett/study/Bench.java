@@ -74,16 +74,23 @@ final class Bench {
     return SimulatedGate.of(seed, often);
   }
 
-  /** What Yett makes of a gate of physics, and of the same gate with its first inspection known. */
+  /**
+   * What Yett makes of a gate of physics, of the same gate with its first inspection known, and
+   * what more than that no baseline can be worth: all of it read again for nothing.
+   */
   Map<String, Played> handedOver(long seed) {
     try (Play.Seat seat = new Play.Seat(expertise)) {
       Policy yett = new Yett(expertise.planner());
-      SimulatedGate known = machine(seed);
-      known.knownFrom(new HandedOver(expertise).readings(known, new Random(17 * seed + 3)));
       return Map.of(
           HandedOver.WITHOUT, Play.of(seat, machine(seed), yett),
-          HandedOver.WITH, Play.of(seat, known, yett));
+          HandedOver.WITH, Play.of(seat, known(seed), yett),
+          HandedOver.FOR_NOTHING, Play.of(seat, known(seed).readForNothing(true), yett));
     }
+  }
+
+  private SimulatedGate known(long seed) {
+    SimulatedGate gate = machine(seed);
+    return gate.knownFrom(new HandedOver(expertise).readings(gate, new Random(17 * seed + 3)));
   }
 
   /** Makes a gate with a cause and what that brings about, on a site where it can be. */

@@ -21,6 +21,11 @@ public interface FaultyGate {
     return List.of();
   }
 
+  /** Ids of checks that are read before anything is looked for, and cost nothing. */
+  default List<String> readForNothing() {
+    return List.of();
+  }
+
   /** Ids of the complaints that its users make. */
   List<String> complaints();
 

@@ -29,6 +29,7 @@ import yett.study.gate.SimulatedGate;
 final class HandedOver {
   static final String WITHOUT = "without";
   static final String WITH = "with";
+  static final String FOR_NOTHING = "read again for nothing";
 
   /** Where a reading of the gate in order should help most. */
   private static final Set<String> WHERE = Set.of("drive", "chain", "battery");
@@ -87,10 +88,8 @@ final class HandedOver {
     }
   }
 
-  /** The same gates without and with them. */
+  /** The same gates without and with them, and with all of it read again for nothing. */
   static String table(RuleBase base, Map<String, List<Played>> played) {
-    List<Played> without = played.get(WITHOUT);
-    List<Played> with = played.get(WITH);
     Predicate<Played> there =
         p -> p.truth().stream().map(base.causes()::get).map(Cause::area).anyMatch(WHERE::contains);
     StringBuilder table =
@@ -99,54 +98,55 @@ final class HandedOver {
                 List.of(
                     "faults",
                     "gates",
-                    "checks without",
-                    "checks with",
-                    "fewer checks",
-                    "of them read before",
-                    "needless repairs without",
-                    "with",
-                    "minutes in all: with less without",
-                    "cured without",
-                    "with")));
-    table.append(row(base, "all", without, with, p -> true));
-    table.append(row(base, "drive, chain and battery", without, with, there));
-    table.append(row(base, "other", without, with, there.negate()));
+                    "",
+                    "checks",
+                    "fewer",
+                    "before the first repair",
+                    "fewer",
+                    "of all read before",
+                    "needless repairs",
+                    "minutes in all: more than without",
+                    "cured")));
+    rows(base, "all", played, p -> true, table);
+    rows(base, "drive, chain and battery", played, there, table);
+    rows(base, "other", played, there.negate(), table);
     return table.toString();
   }
 
-  private static String row(
+  private static void rows(
       RuleBase base,
       String name,
-      List<Played> without,
-      List<Played> with,
-      Predicate<Played> wanted) {
-    List<Played> before = new ArrayList<>();
-    List<Played> after = new ArrayList<>();
-    for (int i = 0; i < without.size(); i++) {
-      if (wanted.test(without.get(i))) {
-        before.add(without.get(i));
-        after.add(with.get(i));
-      }
+      Map<String, List<Played>> played,
+      Predicate<Played> wanted,
+      StringBuilder table) {
+    List<Played> without = played.get(WITHOUT).stream().filter(wanted).toList();
+    for (String known : List.of(WITHOUT, WITH, FOR_NOTHING)) {
+      List<Played> these = played.get(known).stream().filter(wanted).toList();
+      ToDoubleFunction<Played> inAll = p -> p.inAll(base.planning());
+      table.append(
+          Text.row(
+              List.of(
+                  name,
+                  String.valueOf(these.size()),
+                  known,
+                  Text.mean(sample(these, Played::checks), 1),
+                  fewer(without, these, Played::checks),
+                  Text.mean(sample(these, Played::checksFirst), 1),
+                  fewer(without, these, Played::checksFirst),
+                  Text.mean(sample(these, Played::readBefore), 1),
+                  needless(these),
+                  Text.mean(sample(these, inAll).minus(sample(without, inAll)), 0),
+                  cured(these))));
     }
-    Sample checks = sample(before, Played::checks);
-    Sample fewer = checks.minus(sample(after, Played::checks));
-    double mean = Math.max(checks.mean(), 1e-9);
-    return Text.row(
-        List.of(
-            name,
-            String.valueOf(before.size()),
-            Text.mean(checks, 1),
-            Text.mean(sample(after, Played::checks), 1),
-            Text.words("%.0f %% ± %.0f", 100 * fewer.mean() / mean, 100 * fewer.margin() / mean),
-            Text.mean(sample(after, Played::readBefore), 1),
-            needless(before),
-            needless(after),
-            Text.mean(
-                sample(after, p -> p.inAll(base.planning()))
-                    .minus(sample(before, p -> p.inAll(base.planning()))),
-                0),
-            cured(before),
-            cured(after)));
+  }
+
+  /** The mean difference, gate by gate, as a share of the checks without. */
+  private static String fewer(
+      List<Played> without, List<Played> these, ToDoubleFunction<Played> what) {
+    Sample before = sample(without, what);
+    Sample fewer = before.minus(sample(these, what));
+    double mean = Math.max(before.mean(), 1e-9);
+    return Text.words("%.0f %% ± %.0f", 100 * fewer.mean() / mean, 100 * fewer.margin() / mean);
   }
 
   private static Sample sample(List<Played> all, ToDoubleFunction<Played> what) {

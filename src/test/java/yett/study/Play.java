@@ -191,6 +191,7 @@ final class Play {
       happen(new Event.Complained(gate.complaints().stream().filter(known::contains).toList()));
     } else if (step instanceof Step.AskHistory) {
       happen(new Event.Happened(List.of()));
+      gate.readForNothing().forEach(this::read);
     } else if (step instanceof Step.Ask s) {
       ask(moment, s);
     } else if (step instanceof Step.LookRound s) {
@@ -204,6 +205,12 @@ final class Play {
     } else {
       close(step);
     }
+  }
+
+  private void read(String check) {
+    Check card = base.checks().get(check);
+    Answer answer = gate.answer(card, interview.judgement(entries).expectation(check));
+    answer.reading().ifPresent(r -> happen(new Event.Answered(check, answer)));
   }
 
   private void close(Step step) {

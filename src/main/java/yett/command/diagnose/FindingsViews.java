@@ -44,10 +44,10 @@ record FindingsViews(RuleBase base) {
         blocks.add(new Block.Numbered(items));
       }
     }
-    List<String> heading = words.headingForALimit(inspection);
-    if (!heading.isEmpty()) {
-      blocks.add(Block.paragraph(Text.strong("Heading for a limit")));
-      blocks.add(dotted(heading));
+    List<String> ahead = words.ahead(inspection);
+    if (!ahead.isEmpty()) {
+      blocks.add(Block.paragraph(Text.strong(InspectionWords.AHEAD)));
+      blocks.add(dotted(ahead));
     }
     blocks.addAll(notInspected(moment, inspection));
     return blocks;

@@ -92,8 +92,8 @@ record InspectionViews(RuleBase base, CautionViews cautions) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.paragraph(Text.strong(line)));
     words(after)
-        .warning(result.check())
-        .ifPresent(w -> blocks.add(Block.paragraph(Wording.capital(w) + ".")));
+        .warnings(result)
+        .forEach(w -> blocks.add(Block.paragraph(Wording.capital(w) + ".")));
     if (result.isProof() && result.verdict() == Verdict.FAIL) {
       blocks.add(
           Block.signal(

@@ -51,7 +51,7 @@ final class InspectionPage {
     page.leaf("p", inspection.progress() + " inspected; " + inspection.sum() + ".");
     found(page, "Failed", Verdict.FAIL);
     found(page, "Remarks", Verdict.REMARK);
-    lines(page, "Heading for a limit", words.headingForALimit(inspection));
+    lines(page, InspectionWords.AHEAD, words.ahead(inspection));
     trends(page);
     measured(page);
     proofs(page);

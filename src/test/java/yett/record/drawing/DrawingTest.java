@@ -109,6 +109,27 @@ class DrawingTest {
                 + svg.getAttribute("height").replace("mm", ""));
   }
 
+  /**
+   * From above it is as large as from inside, and its loops are as long as they are on the road.
+   */
+  @ParameterizedTest
+  @CsvSource({"6 m, 50", "3 m, 50", "10 m, 75", "20 m, 150"})
+  void the_plan_is_to_scale(String opening, int scale) {
+    GateShape shape = shape("opening", opening, "loops", "fitted");
+    Markup page = new Markup();
+    new Plan(shape, new Spots(shape)).draw(page);
+    Element svg = parsed(page).getDocumentElement();
+
+    double left = number(part(svg, "post-end"), "x") + number(part(svg, "post-end"), "width");
+    double right = number(part(svg, "post-operator"), "x");
+    double metres = Double.parseDouble(opening.replace(" m", ""));
+    assertThat(right - left).isCloseTo(metres * 1000 / scale, within());
+    assertThat(number(part(svg, "loop"), "width")).isCloseTo(metres * 700 / scale, within());
+    assertThat(number(part(svg, "loop"), "height")).isCloseTo(600.0 / scale, within());
+    assertThat(svg.getAttribute("alt")).contains("scale 1 : " + scale);
+    assertThat(number(svg, "width")).isLessThanOrEqualTo(168);
+  }
+
   private static org.assertj.core.data.Offset<Double> within() {
     return org.assertj.core.data.Offset.offset(WITHIN);
   }

@@ -22,6 +22,20 @@ class ContrastTest {
         HandOutTest.html(
             HandOutTest.FIRM, HandOutTest.CHANDLER, HarrowQuay.CHANDLER, EnumSet.allOf(Part.class));
 
+    assertThatWordsStandOut(page, 5);
+    // White numbers stand on red discs.
+    assertThat(page).contains("fill=\"#a3221b\"");
+  }
+
+  @Test
+  void so_do_those_of_an_inspection_with_forces_and_trends() {
+    assertThatWordsStandOut(
+        HandOutTest.html(
+            HandOutTest.FIRM, InspectionPrintTest.MOMENT, "Net loft", EnumSet.of(Part.CUSTOMER)),
+        3);
+  }
+
+  private static void assertThatWordsStandOut(String page, int colours) {
     assertThat(
             OF_WORDS
                 .matcher(page)
@@ -29,11 +43,9 @@ class ContrastTest {
                 .map(m -> m.group(1) == null ? m.group(2) : m.group(1))
                 .distinct()
                 .filter(colour -> !colour.equals("#ffffff")))
-        .hasSizeGreaterThan(5)
+        .hasSizeGreaterThan(colours)
         .allSatisfy(
             colour -> assertThat(contrast(colour, "#ffffff")).as(colour).isGreaterThan(LEAST));
-    // White numbers stand on red discs.
-    assertThat(page).contains("fill=\"#a3221b\"");
   }
 
   /** WCAG 2.1, definition of contrast ratio; black on white is 21. */

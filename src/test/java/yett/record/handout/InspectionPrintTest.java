@@ -42,7 +42,7 @@ class InspectionPrintTest {
   private static final int RIGHT_OF_THE_AXIS = 450;
 
   private static final Instant DAY = Instant.parse("2026-03-02T09:00:00Z");
-  private static final Moment MOMENT = moment();
+  static final Moment MOMENT = moment();
 
   private static Event.Earlier sag(int years, double millimetres, boolean baseline) {
     Instant at = DAY.minus(Duration.ofDays(365L * years));
@@ -106,13 +106,28 @@ class InspectionPrintTest {
           new PDFTextStripper().getText(document).replace('\u00a0', ' ').replaceAll("\\s+", " ");
       assertThat(words)
           .contains(
-              "Heading for a limit", "rises by 6.6 mm a year", "at this rate it reaches 90 mm")
+              "Changed, or heading for a limit",
+              "rises by 6.6 mm a year",
+              "at this rate it reaches 90 mm")
           .contains("in about 15 months")
           .contains("Force on an obstruction (EN 12453)")
           .contains("gap 50 mm, 50 mm above the ground 374 N 400 N 420 ms 750 ms within the limits")
           .contains("gap 50 mm, at the middle 452 N 400 N 420 ms 750 ms over the limits");
       assertThat(words).doesNotContain("chain-sag", "reversal-closing", " dB");
     }
+  }
+
+  @Test
+  void what_passed_and_has_surely_changed_is_told() {
+    EnumSet<Part> parts = EnumSet.of(Part.CUSTOMER);
+    Moment hangs = moment(InspectionKind.SERVICE, List.of(sag(1, 52, true)));
+    assertThat(HandOutTest.html(HandOutTest.FIRM, hangs, "Net loft", parts))
+        .contains("Chain sag: 82 mm; it has changed: 52 mm on ")
+        .contains("and 36.4 mm to 67.6 mm would be as then");
+    Moment maybe = moment(InspectionKind.SERVICE, List.of(sag(1, 62, true)));
+    assertThat(HandOutTest.html(HandOutTest.FIRM, maybe, "Net loft", parts))
+        .as("80.6 mm would be as then, and a tape reads to 5 mm")
+        .doesNotContain("has changed");
   }
 
   @Test
@@ -137,6 +152,10 @@ class InspectionPrintTest {
         int width = image.getWidth();
         assertThat(PrintedTest.isBlank(image, 0, 0, 150, image.getHeight())).isTrue();
         assertThat(PrintedTest.isBlank(image, width - 150, 0, 150, image.getHeight())).isTrue();
+        assertThat(PrintedTest.isBlank(image, 0, 0, width, 120)).as("upper margin").isTrue();
+        assertThat(PrintedTest.isBlank(image, 0, image.getHeight() - 40, width, 40))
+            .as("lower edge")
+            .isTrue();
       }
     }
   }

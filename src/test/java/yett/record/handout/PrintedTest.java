@@ -22,9 +22,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import yett.knowledge.Letterhead;
+import yett.paper.Page;
 import yett.paper.PdfFile;
+import yett.record.drawing.GateShape;
+import yett.record.drawing.Plan;
+import yett.record.drawing.Spots;
 import yett.record.handout.HandOut.Part;
 import yett.testing.HarrowQuay;
+import yett.testing.Shipped;
 
 /**
  * The paper as a printer gets it: its pages are drawn, and looked at by a program. The picture in
@@ -104,6 +109,21 @@ class PrintedTest {
       assertThat((operator[3] - operator[2]) / 10.0).isBetween(14.0, 16.0);
       // From post to post: 6 m.
       assertThat(gap(image, 0xe4e4e4, operator[2], operator[3], 60) / 10.0).isBetween(119.0, 121.0);
+    }
+  }
+
+  /** The gate from above, for the next technician: 6 m at 1 : 50, an operator of 8 mm by 6 mm. */
+  @Test
+  void the_plan_is_to_scale_on_paper_within_a_millimetre() throws IOException {
+    GateShape shape = GateShape.of(HandOutTest.CHANDLER, Shipped.BASE);
+    String html =
+        Page.of("Gate", "Gate", "Letter", page -> new Plan(shape, new Spots(shape)).draw(page));
+    try (PDDocument document = Loader.loadPDF(PdfFile.of(html))) {
+      BufferedImage image = new PDFRenderer(document).renderImageWithDPI(0, DPI, ImageType.RGB);
+      int[] operator = edges(image, 0xc4d3e6, 0, image.getHeight(), 40);
+      assertThat((operator[1] - operator[0]) / 10.0).isBetween(7.0, 9.0);
+      assertThat((operator[3] - operator[2]) / 10.0).isBetween(5.0, 7.0);
+      assertThat(gap(image, 0xe4e4e4, 0, image.getHeight(), 15) / 10.0).isBetween(119.0, 121.0);
     }
   }
 

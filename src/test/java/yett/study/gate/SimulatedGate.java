@@ -43,6 +43,7 @@ public final class SimulatedGate implements FaultyGate {
   private final Map<String, Double> asHandedOver;
 
   private List<Event.Earlier> earlier = List.of();
+  private boolean forNothing;
   private int repairs;
   private int tries;
 
@@ -158,6 +159,17 @@ public final class SimulatedGate implements FaultyGate {
   public SimulatedGate knownFrom(List<Event.Earlier> readings) {
     earlier = List.copyOf(readings);
     return this;
+  }
+
+  /** Lets whoever comes read the same things again for nothing. */
+  public SimulatedGate readForNothing(boolean all) {
+    forNothing = all;
+    return this;
+  }
+
+  @Override
+  public List<String> readForNothing() {
+    return forNothing ? earlier.stream().map(Event.Earlier::check).toList() : List.of();
   }
 
   @Override

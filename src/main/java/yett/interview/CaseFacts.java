@@ -1,0 +1,161 @@
+package yett.interview;
+
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import yett.knowledge.Check;
+import yett.knowledge.RuleBase;
+import yett.rules.Fact;
+
+/** What the rules are told of a case. */
+final class CaseFacts {
+  private final RuleBase base;
+  private final SiteFacts sites;
+
+  CaseFacts(RuleBase base) {
+    this.base = base;
+    this.sites = new SiteFacts(base);
+  }
+
+  /** As it stands now. */
+  Set<Fact> of(CaseState state, List<Entry> entries) {
+    Set<Fact> facts = new HashSet<>(sites.facts(state.told().site()));
+    facts.add(new Fact.Person(state.role()));
+    if (remembers(state)) {
+      Trends trends = new Trends(base, state, entries);
+      facts.addAll(baselines(state, trends, Long.MAX_VALUE));
+      known(state).forEach(e -> trend(trends, e.check()).ifPresent(facts::add));
+    }
+    state
+        .told()
+        .complaints()
+        .ifPresent(
+            picked -> {
+              facts.add(new Fact.ComplaintsTaken());
+              picked.forEach(c -> facts.add(new Fact.Complained(c)));
+            });
+    state.told().histories().ifPresent(h -> h.forEach(id -> facts.add(new Fact.Happened(id))));
+    for (CaseState.Answered answered : state.answers()) {
+      given(answered).ifPresent(facts::add);
+    }
+    // Not everybody's word ends a danger that somebody told of: the rules see both.
+    for (CaseState.Answered answered : state.before()) {
+      Check check = base.checks().get(answered.check());
+      if (check != null && check.danger() && answered.answer().tells()) {
+        given(answered).ifPresent(facts::add);
+      }
+    }
+    int epoch = 0;
+    for (Entry deed : state.work().deeds()) {
+      if (deed.event() instanceof Event.Repaired repaired) {
+        facts.add(new Fact.Done(repaired.repair(), ++epoch));
+      }
+    }
+    return facts;
+  }
+
+  /**
+   * By the baselines that held when it was made, the answers before repairs that ended some of
+   * them.
+   */
+  Map<Set<Fact>, Set<Long>> beforeRepairs(CaseState state, List<Entry> entries) {
+    Map<Set<Fact>, Set<Long>> before = new LinkedHashMap<>();
+    if (!remembers(state) || state.work().deeds().isEmpty()) {
+      return before;
+    }
+    Trends trends = new Trends(base, state, entries);
+    Set<Fact> now = baselines(state, trends, Long.MAX_VALUE);
+    for (CaseState.Answered answered : state.answers()) {
+      if (answered.answer().reading().isPresent()) {
+        Set<Fact> then = baselines(state, trends, answered.event());
+        if (!then.equals(now)) {
+          before.computeIfAbsent(then, b -> new HashSet<>()).add(answered.event());
+        }
+      }
+    }
+    return before;
+  }
+
+  /** The baselines of an inspection, by which nothing passes or fails. */
+  Set<Fact> besideTheRange(CaseState state, List<Entry> entries) {
+    return state.isInspection() && !known(state).isEmpty()
+        ? baselines(state, new Trends(base, state, entries), Long.MAX_VALUE)
+        : Set.of();
+  }
+
+  /** These facts with other baselines. */
+  static Set<Fact> with(Set<Fact> baselines, Set<Fact> facts) {
+    Set<Fact> all =
+        facts.stream()
+            .filter(f -> !(f instanceof Fact.Baseline))
+            .collect(Collectors.toCollection(HashSet::new));
+    all.addAll(baselines);
+    return all;
+  }
+
+  /** An inspection tells them beside the range instead. */
+  private static boolean remembers(CaseState state) {
+    return !state.isInspection() && !known(state).isEmpty();
+  }
+
+  private static List<Event.Earlier> known(CaseState state) {
+    return state.opened().map(Event.Opened::earlier).orElse(List.of()).stream()
+        .filter(Event.Earlier::baseline)
+        .toList();
+  }
+
+  /** Readings of the gate in order, but for those that a repair before this event changed. */
+  private Set<Fact> baselines(CaseState state, Trends trends, long event) {
+    return known(state).stream()
+        .filter(e -> !state.work().changedBefore(event, e.check(), base))
+        .map(
+            e ->
+                new Fact.Baseline(
+                    e.check(),
+                    trends.asToday(e),
+                    LocalDate.ofInstant(e.at(), ZoneOffset.UTC).toString()))
+        .collect(Collectors.toSet());
+  }
+
+  private Optional<Fact> trend(Trends trends, String id) {
+    return Optional.ofNullable(base.checks().get(id))
+        .flatMap(
+            check ->
+                trends
+                    .of(check)
+                    .map(
+                        t ->
+                            new Fact.Trend(
+                                id, t.slope(), t.low(), t.high(), trends.words(check, t))));
+  }
+
+  /** What is told of an answer; empty for one that tells nothing. */
+  Optional<Fact> given(CaseState.Answered a) {
+    if (!base.checks().containsKey(a.check())) {
+      return Optional.empty(); // the check has left the rule base since the case was begun
+    }
+    return a.answer()
+        .map(
+            c -> Optional.of(fact(a, c.outcome(), Double.NaN, false)),
+            r -> Optional.of(fact(a, "", r.value(), true)),
+            () -> untold(a),
+            Optional::empty);
+  }
+
+  /** Of a danger it counts that nobody could tell. */
+  private Optional<Fact> untold(CaseState.Answered a) {
+    return base.checks().get(a.check()).danger()
+        ? Optional.of(new Fact.Untold(a.check(), a.event()))
+        : Optional.empty();
+  }
+
+  private static Fact fact(CaseState.Answered a, String outcome, double value, boolean measured) {
+    return new Fact.Given(a.check(), outcome, value, measured, a.by(), a.event(), a.epoch());
+  }
+}
