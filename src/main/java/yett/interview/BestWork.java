@@ -5,6 +5,7 @@ import static java.util.Optional.empty;
 import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import yett.knowledge.Check;
 import yett.knowledge.Repair;
@@ -30,14 +31,24 @@ record BestWork(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
    * @param putOff whether it is one that was put off
    */
   Optional<Step> question(Set<String> repairs, boolean putOff) {
+    return question(repairs, putOff, advice -> advice);
+  }
+
+  /**
+   * The same, where the advice is taken otherwise than it is given.
+   *
+   * @param taken the advice that is followed
+   */
+  Optional<Step> question(Set<String> repairs, boolean putOff, UnaryOperator<Advice> taken) {
     Set<String> checks = putOff ? putOff() : checks(false);
     if (checks.isEmpty()) {
       return empty();
     }
     Advice advice =
-        adviser.advise(
-            present.belief,
-            new Planner.Options(checks, repairs, present.state.work().setUps(), false));
+        taken.apply(
+            adviser.advise(
+                present.belief,
+                new Planner.Options(checks, repairs, present.state.work().setUps(), false)));
     return advice.kind() == Advice.Kind.ASK ? step(advice, false) : empty();
   }
 

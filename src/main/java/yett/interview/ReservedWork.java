@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import yett.belief.CausalModel;
 import yett.knowledge.Repair;
+import yett.plan.Advice;
 
 /** Repairs that would be worth trying, if somebody better qualified were there. */
 record ReservedWork(Present present, SiteFacts sites) {
@@ -14,6 +15,9 @@ record ReservedWork(Present present, SiteFacts sites) {
   private static final double NAMED = 0.1;
 
   private static final int MOST = 2;
+
+  /** Nobody is sent for a repair that is less likely to help, while a look would still pay. */
+  private static final double FOUND = 0.5;
 
   /** The most promising first. */
   List<HandOverReason.Reserved> repairs() {
@@ -44,7 +48,17 @@ record ReservedWork(Present present, SiteFacts sites) {
         .filter(r -> !present.role().may(r.who()) && site.allows(r))
         .map(Repair::id)
         .forEach(repairs::add);
-    return work.question(repairs, false).or(() -> putOff(work, repairs));
+    return work.question(repairs, false, this::lookFirst).or(() -> putOff(work, repairs));
+  }
+
+  /** Whoever comes could try a likely repair at once; this person has only looks to offer. */
+  private Advice lookFirst(Advice advice) {
+    boolean pays = !advice.candidates().isEmpty() && advice.candidates().get(0).saves() > 0;
+    return advice.kind() == Advice.Kind.REPAIR
+            && pays
+            && present.chance(present.base.repairs().get(advice.jobs().get(0).repair())) < FOUND
+        ? advice.asking(advice.candidates().get(0).check())
+        : advice;
   }
 
   private Optional<Step> putOff(BestWork work, Set<String> repairs) {

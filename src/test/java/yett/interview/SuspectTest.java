@@ -41,7 +41,7 @@ class SuspectTest {
     say(new Event.Opened("East", Role.TECHNICIAN, "any"));
     Shipped.BASE.checks().values().stream().filter(Check::danger).forEach(this::ordinary);
     say(new Event.SiteTaken());
-    say(new Event.Complained(List.of("runs-then-stops")));
+    say(new Event.Complained(List.of("works-sometimes")));
     say(new Event.Happened(List.of()));
     for (int i = 0; i < 100; i++) {
       Step step = interview.at(entries).step();

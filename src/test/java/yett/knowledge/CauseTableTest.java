@@ -73,7 +73,7 @@ class CauseTableTest {
     String file = edit.changed().get(0);
     assertThat(edit.changed()).hasSize(1);
     assertThat(edit.files().get(file))
-        .isEqualTo(FILES.get(file).replace("jerky-pull: 0.51", "jerky-pull: 0.62"));
+        .isEqualTo(FILES.get(file).replace("jerky-pull: 0.37", "jerky-pull: 0.62"));
     assertThat(RuleBase.read(edit::files).causes().get("chain-worn").leadsTo())
         .containsEntry("jerky-pull", 0.62);
   }

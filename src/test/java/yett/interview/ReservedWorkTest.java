@@ -10,11 +10,12 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
+import yett.plan.Advice;
 import yett.testing.Advices;
 import yett.testing.Shipped;
 
 /** What is asked where nothing is left that the person at the gate may repair. */
-class ReservedTest {
+class ReservedWorkTest {
   private static final RuleBase BASE = Shipped.BASE;
   private static final Instant NOW = Instant.parse("2026-03-02T08:00:00Z");
 
@@ -40,6 +41,23 @@ class ReservedTest {
   void whoever_may_do_the_repair_has_been_asked_by_the_plan_already() {
     assertThat(offers(Role.TRAINEE)).hasSize(2).anyMatch(offer -> offer.contains(REPAIR));
     assertThat(offers(Role.ELECTRICIAN)).hasSize(1);
+  }
+
+  @Test
+  void a_repair_for_somebody_else_that_is_not_likely_yet_waits_for_a_look_that_pays() {
+    Advice.Candidate look = new Advice.Candidate(LOOK, 2, 5);
+    Advice repair =
+        new Advice(
+            Advice.Kind.REPAIR, List.of(look), List.of(new Advice.Job(REPAIR, 1)), 60, 65, false);
+    try (Interview interview =
+        new Interview(
+            Shipped.QUICK,
+            (belief, options) ->
+                options.repairs().contains(REPAIR) && options.checks().contains(LOOK)
+                    ? repair
+                    : Advices.nothing())) {
+      assertThat(begun(interview, Role.TRAINEE).card()).isEqualTo(LOOK);
+    }
   }
 
   @Test
