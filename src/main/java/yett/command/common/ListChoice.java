@@ -26,7 +26,11 @@ public final class ListChoice {
    */
   public record Several(List<Integer> positions, Optional<String> unclear) {}
 
-  /** A name with commas in it, typed as it stands there, is one name. */
+  /**
+   * By number, id, name or the beginning of a word of the text; words that only resemble a text
+   * name nothing, as what is picked of several is not told again. A name with commas in it, typed
+   * as it stands there, is one name.
+   */
   public static Several several(String line, List<String> ids, List<String> texts) {
     List<String> left = new ArrayList<>(line.isBlank() ? List.of() : List.of(parts(line)));
     Set<Integer> positions = new TreeSet<>();
@@ -37,7 +41,7 @@ public final class ListChoice {
         taken--;
         found = same(String.join(",", left.subList(0, taken)), ids, texts);
       }
-      found = found.size() == 1 ? found : pick(left.get(0), ids, texts);
+      found = found.size() == 1 ? found : named(left.get(0), ids, texts);
       if (found.size() != 1) {
         return new Several(List.copyOf(positions), Optional.of(left.get(0).strip()));
       }
@@ -48,12 +52,22 @@ public final class ListChoice {
   }
 
   /**
-   * Positions that a line names: by number, by id, or by the beginning of a word of the text.
-   * Several positions mean that it is not clear.
+   * Positions that a line names: by number, by id, by the beginning of a word of the text, or by
+   * most of its words. Several positions mean that it is not clear.
    */
   public static List<Integer> pick(String line, List<String> ids, List<String> texts) {
+    List<Integer> named = named(line, ids, texts);
     String text = line.strip().toLowerCase(Locale.ROOT);
-    if (text.matches("\\d{1,3}")) {
+    return named.isEmpty() && !isNumber(text) ? mostWordsInCommon(text, texts) : named;
+  }
+
+  private static boolean isNumber(String text) {
+    return text.matches("\\d{1,3}");
+  }
+
+  private static List<Integer> named(String line, List<String> ids, List<String> texts) {
+    String text = line.strip().toLowerCase(Locale.ROOT);
+    if (isNumber(text)) {
       int number = Integer.parseInt(text);
       return number >= 1 && number <= ids.size() ? List.of(number - 1) : List.of();
     }
@@ -72,15 +86,13 @@ public final class ListChoice {
     if (same.size() == 1) {
       return same;
     }
-    List<Integer> beginning =
-        IntStream.range(0, texts.size())
-            .filter(
-                i ->
-                    beginsAWord(texts.get(i).toLowerCase(Locale.ROOT), text)
-                        || ids.get(i).startsWith(text.replace(' ', '-')))
-            .boxed()
-            .toList();
-    return beginning.isEmpty() ? mostWordsInCommon(text, texts) : beginning;
+    return IntStream.range(0, texts.size())
+        .filter(
+            i ->
+                beginsAWord(texts.get(i).toLowerCase(Locale.ROOT), text)
+                    || ids.get(i).startsWith(text.replace(' ', '-')))
+        .boxed()
+        .toList();
   }
 
   /** Positions whose id or text is this very line, with or without a full stop. */

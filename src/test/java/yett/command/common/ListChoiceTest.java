@@ -43,7 +43,14 @@ class ListChoiceTest {
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
-      value = {"1, flurble | flurble", "st, 1 | st", "7 | 7", "one way fails, st | st"})
+      value = {
+        "1, flurble | flurble",
+        "st, 1 | st",
+        "7 | 7",
+        "one way fails, st | st",
+        "it starts to open and comes back | it starts to open and comes back",
+        "2, battery stops at 25.1 V | battery stops at 25.1 V"
+      })
   void what_names_nothing_or_several_is_told(String line, String part) {
     assertThat(ListChoice.several(line, IDS, TEXTS).unclear()).contains(part);
   }
