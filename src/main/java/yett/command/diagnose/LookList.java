@@ -130,8 +130,10 @@ final class LookList {
     boolean numbered = line.strip().matches("[?-]?\\s*\\d.*");
     String words =
         numbered ? line.replaceAll("[?-]?\\d+[a-z]?\\b|[,;]", " ").strip() : line.strip();
+    boolean answers = numbered && RoundLine.read(looks, line).complaints().isEmpty();
     boolean elsewhere =
         words.contains(" ")
+            && (!answers || wishes.volunteered().isDanger(words))
             && looks.stream().allMatch(c -> wishes.volunteered().isElsewhere(c, words));
     boolean unknown =
         !numbered && !words.isEmpty() && RoundLine.read(looks, words).said().isEmpty();

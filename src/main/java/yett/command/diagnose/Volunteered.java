@@ -98,6 +98,10 @@ public final class Volunteered {
             && heard.things().stream().noneMatch(t -> t.card().equals(check.id()));
   }
 
+  boolean isDanger(String words) {
+    return !tellings().hear(words).dangers().isEmpty();
+  }
+
   private void keep(String words) {
     sitting.record(
         sitting.moment().state().role() == Role.CALLER

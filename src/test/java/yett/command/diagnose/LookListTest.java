@@ -99,6 +99,16 @@ class LookListTest {
     assertThat(answers().get(looks.get(1).id())).isEqualTo(new Answer.CannotTell());
   }
 
+  /** They share a word with that answer only; elsewhere they might mean anything. */
+  @Test
+  void words_behind_a_number_are_of_that_look() {
+    List<String> ids = looks.stream().map(Check::id).toList();
+    assertThat(ids).contains("fault-shown");
+    typed.type(1 + ids.indexOf("fault-shown") + " beam blocked", "yes", "save");
+
+    assertThat(answers().get("fault-shown")).isEqualTo(new Answer.Chosen("beam-input"));
+  }
+
   @Test
   void what_was_understood_of_a_line_is_kept_while_the_rest_is_asked_again() {
     typed.type("?1, quixotic");
