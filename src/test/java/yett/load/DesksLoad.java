@@ -126,7 +126,7 @@ public final class DesksLoad {
     CaseId id = timed("begin a case", () -> casebook.newCase("fish-dock", began));
     wait(pause);
     timed(
-        "keep who calls",
+        "store who calls",
         () -> {
           casebook.savePerson(id, new Person(Person.Part.CALLER, "Ina Teal", "555 0107"));
           return id;
