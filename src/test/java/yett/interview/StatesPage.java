@@ -77,10 +77,10 @@ final class StatesPage {
     StringBuilder text = new StringBuilder("\n### Work allowed in each state\n");
     text.append(
         "The least qualified person who may enter the state, and how many of the cards that");
-    text.append(" need it each role adds to what the roles\nbefore it may do. A card that needs several");
-    text.append(" states is counted under each.\n\n");
     text.append(
-        "| state | entered by | checks | repairs | proofs | not together with |\n");
+        " need it each role adds to what the roles\nbefore it may do. A card that needs several");
+    text.append(" states is counted under each.\n\n");
+    text.append("| state | entered by | checks | repairs | proofs | not together with |\n");
     text.append("|---|---|---|---|---|---|\n");
     row(text, "none", "", List::isEmpty, Set.of());
     base.setUps()
@@ -158,7 +158,8 @@ final class StatesPage {
     StringBuilder text = new StringBuilder("\n### Two dangers at once\n");
     text.append("Both are made safe, people first, and the gate is put into both safe states. ");
     text.append("An instruction for one danger that another rules out is left out:\n\n");
-    text.append("| during this danger | never told to a caller | never told to anybody at the gate |\n");
+    text.append(
+        "| during this danger | never told to a caller | never told to anybody at the gate |\n");
     text.append("|---|---|---|\n");
     Map<String, Set<String>> caller = withheld(Role.CALLER);
     Map<String, Set<String>> electrician = withheld(Role.ELECTRICIAN);
