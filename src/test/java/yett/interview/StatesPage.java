@@ -43,11 +43,11 @@ final class StatesPage {
 
   private String picture() {
     StringBuilder text = new StringBuilder();
-    text.append("\n### Which state lies within which\n");
+    text.append("\n### States and the states within them\n");
     text.append(
-        "A state is entered after those around it and left before them. From every state of");
+        "A state that lies within another is entered after it and left before it. Work can go");
     text.append(
-        " the outer row the work can go on to\nany other; what excludes each other is left");
+        " from any outer state to any other\nouter state; states that exclude each other are left");
     text.append(" first.\n\n```mermaid\nstateDiagram-v2\n  [*] --> free\n");
     text.append("  state \"Nothing done yet\" as free\n");
     states().filter(s -> s.within().isEmpty()).forEach(s -> draw(s, "  ", text));
@@ -74,13 +74,13 @@ final class StatesPage {
   }
 
   private String work() {
-    StringBuilder text = new StringBuilder("\n### What may be done in each\n");
+    StringBuilder text = new StringBuilder("\n### Work allowed in each state\n");
     text.append(
-        "The least qualified person who may enter the state, and how many cards that need it");
-    text.append(" are open to whom: each may do what\nthose before may. A card that needs several");
-    text.append(" states stands with each.\n\n");
+        "The least qualified person who may enter the state, and how many of the cards that");
     text.append(
-        "| state | entered by | asked and measured | repaired | proved | not together with |\n");
+        " need it each role adds to what the roles\nbefore it may do. A card that needs several");
+    text.append(" states is counted under each.\n\n");
+    text.append("| state | entered by | checks | repairs | proofs | not together with |\n");
     text.append("|---|---|---|---|---|---|\n");
     row(text, "none", "", List::isEmpty, Set.of());
     base.setUps()
@@ -137,9 +137,9 @@ final class StatesPage {
   }
 
   private String dangers() {
-    StringBuilder text = new StringBuilder("\n### What a danger leaves\n");
+    StringBuilder text = new StringBuilder("\n### The gate after a danger\n");
     text.append(
-        "| danger | the gate then stands | who goes on | may not be brought about until it is over"
+        "| danger | state of the gate | who goes on | states not allowed until it is over"
             + " |\n");
     text.append("|---|---|---|---|\n");
     for (Stop stop : base.stops().values()) {
@@ -156,9 +156,10 @@ final class StatesPage {
 
   private String together() {
     StringBuilder text = new StringBuilder("\n### Two dangers at once\n");
-    text.append("Both are made safe, people first, and the gate then stands in both states. ");
-    text.append("What one danger has people do and another rules out is not said:\n\n");
-    text.append("| while there is this danger | no caller is told to | nobody at the gate is |\n");
+    text.append("Both are made safe, people first, and the gate is put into both safe states. ");
+    text.append("An instruction for one danger that another rules out is left out:\n\n");
+    text.append(
+        "| during this danger | never told to a caller | never told to anybody at the gate |\n");
     text.append("|---|---|---|\n");
     Map<String, Set<String>> caller = withheld(Role.CALLER);
     Map<String, Set<String>> electrician = withheld(Role.ELECTRICIAN);
@@ -194,9 +195,9 @@ final class StatesPage {
   }
 
   private String faults() {
-    StringBuilder text = new StringBuilder("\n### Known faults with which nobody runs the gate\n");
+    StringBuilder text = new StringBuilder("\n### Known faults with which the gate must not run\n");
     text.append(
-        "Found by telling the rules every answer by itself, to an electrician at the usual");
+        "Found by giving the rules every answer by itself, for an electrician at the usual");
     text.append(" gate.\n\n| seen or measured | because | until |\n|---|---|---|\n");
     SiteFacts sites = new SiteFacts(base);
     Set<Fact> ground = new HashSet<>(sites.facts(Map.of()));
