@@ -16,17 +16,17 @@ import yett.knowledge.RuleBase;
 record CasesPage(RuleBase base, List<RecordedCase> recorded, List<Replayed> cases) {
   static final String HEAD =
       """
-      # How the shipped cases come out
+      # Results on the shipped cases
 
-      Stories with what would be seen and measured stand beside the cards; each says what was really wrong and which
-      repair is right. Replaying them shows what the rule base knows. The cases kept aside were written from the list of
-      questions alone, by somebody who saw no likelihood, and nobody tunes the cards by them.
-      This page is written by `mvn test -Dtest=ShippedCasesTest -Dyett.write=true`; calls are judged elsewhere.
+      The cases beside the cards tell what would be seen and measured at a gate, what was really wrong, and which repair is
+      right. Replaying them shows what the rule base knows. Whoever wrote the cases kept aside had only the list of
+      questions and saw no likelihood. The cards are never tuned to them. `mvn test -Dtest=ShippedCasesTest
+      -Dyett.write=true` writes this page. Calls are tested separately.
 
-      Aims: the right cause first in over 90 %, among the first three in over 97 %, a median of at most six checks, no
-      unsafe proposal. *Right* is the true cause, or, where people are in danger, exactly the right stop. Checks *to find* are
-      those that were asked because of what they would tell; a repair makes others necessary (the sag after the chain was
-      taken up), which count in *all checks*. Proofs count in neither.
+      Aims: the right cause first in over 90 %, among the first three in over 97 %, a median of at most six checks, and no
+      unsafe proposal. *Right* is the true cause or, where people are in danger, exactly the right stop. *Checks to find*
+      are those asked for what they would tell. A repair makes further checks necessary, such as the sag after the chain
+      was taken up; *all checks* includes these. Proofs count in neither.
 
       """;
 
@@ -48,7 +48,7 @@ record CasesPage(RuleBase base, List<RecordedCase> recorded, List<Replayed> case
     text.append(
         """
 
-        Every check is asked in some random interview of `SafetyPropertiesTest`; every rule fires in its own test.
+        `SafetyPropertiesTest` asks every check in some random interview. Every rule fires in a test of its own.
         """);
     return text.toString();
   }

@@ -30,11 +30,12 @@ record FieldPage(Expertise expertise, List<Came> own, List<Came> blind) {
 
       ## Blind cases
 
-      Stories and answers by people who had seen nothing of the rule base but its questions ([field-set.md](field-set.md)). Nobody
-      looks at those kept aside one by one. Where people are in danger the stop is judged, elsewhere the cause. A *root* is a
-      true cause that no other one there brought about. *All roots repaired* is told of the cases for whose roots there are
-      repairs. A repair is *needless* if it took no true cause away and does not belong to one that did. A gate is rightly handed over where
-      no card fits, or where the person may not do the repair; *those it need not be* leaves these out.
+      The stories and answers are by people who had seen only the questions of the rule base
+      ([field-set.md](field-set.md)). Nobody looks at single cases of those kept aside. Where people are in danger, the stop
+      is judged; elsewhere, the cause. A *root* is a true cause that no other true cause brought about. *All roots repaired*
+      counts the cases whose roots have repairs. A repair is *needless* if it removed no true cause and is not follow-up work
+      of one that did. Handing over is right where no card fits or the person may not do the repair; *those it need not be*
+      leaves these out.
 
       | blind cases | | right stop | root first | a true cause first | root among three | all roots repaired | checks till then, median | checks in all, median | in nine of ten at most | needless repairs a case | handed over | those it need not be | unsafe |
       |---|---|---|---|---|---|---|---|---|---|---|---|---|---|
@@ -45,8 +46,8 @@ record FieldPage(Expertise expertise, List<Came> own, List<Came> blind) {
 
       ## With worse answers
 
-      Every fifth of the cases in which nobody is in danger once more: with every tenth answer, by chance, another outcome than was
-      seen; and with a third of the answers "cannot tell". Dangers, proofs and complaints stay as they are.
+      Every fifth case without danger is replayed twice more: with every tenth answer changed at random to another outcome,
+      and with a third of the answers "cannot tell". Dangers, proofs and complaints stay as they are.
 
       | cases | answers | | root first | root among three | checks, median | in nine of ten at most | unsafe |
       |---|---|---|---|---|---|---|---|

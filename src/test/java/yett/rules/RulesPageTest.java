@@ -104,7 +104,8 @@ class RulesPageTest {
         .filter(line -> !line.isEmpty())
         .map(
             line ->
-                line.replaceFirst("^@param (\\w+)", "`$1`:").replaceAll("\\{@code (\\w+)}", "`$1`"))
+                line.replaceFirst("^@param (\\w+)", "`$1`:")
+                    .replaceAll("\\{@(?:code|link) (?:[\\w.]+[.#])?(\\w+)}", "`$1`"))
         .collect(Collectors.joining(" "));
   }
 }
