@@ -47,7 +47,7 @@ class CausePageTest {
         .contains("chain handbooks"); // a source
     assertThat(text.indexOf("WARNING: "))
         .as("what can hurt stands before how it is done")
-        .isBetween(0, text.indexOf("Hold a string from the bracket"));
+        .isBetween(0, text.indexOf("Hold a string taut from the bracket"));
   }
 
   @Test

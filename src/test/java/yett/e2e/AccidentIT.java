@@ -29,7 +29,7 @@ class AccidentIT {
     assertThat(run("0\n1\ndone\nleave\n", "resume", "1"))
         .contains(
             "was left open for an inquiry",
-            "The scene of the accident is not released",
+            "The scene of the accident has not been released",
             "kept for the inquiry")
         .doesNotContain("Not as anybody could enter it", "The gate as installed");
 

@@ -281,7 +281,7 @@ class ExpectationRulesTest extends ShownByExamples {
     assertThat(judgement.expectation("supply-under-load").orElseThrow().how())
         .isEqualTo("1.5 A through 30 m of 2.5 mm2 lose 0.6 V; at least 1 %, at most 3 % of 230 V");
     assertThat(judgement.expectation("travel-time").orElseThrow().how())
-        .isEqualTo("5 m at 0.25 m/s, and 2 s to 6 s for the slow ends");
+        .isEqualTo("5 m at 0.25 m/s, plus 2 s to 6 s for the slow-downs");
   }
 
   private static void assertRange(Judgement judgement, String check, double low, double high) {

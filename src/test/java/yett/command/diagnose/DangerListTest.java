@@ -274,7 +274,7 @@ class DangerListTest extends TechniciansCase {
   @CsvSource({
     "it hit my daughter's bike and kept pushing, pushed on",
     "the gate jumped the rail, has left its track",
-    "there is a smell like burning plastic, Burning smell",
+    "there is a smell like burning plastic, A burning smell",
     "he got a shock off the cabinet, shock or a tingle",
     "'my mother is shut in, there is a fire in the shed', Flames"
   })

@@ -48,7 +48,7 @@ class InspectionViewsTest {
   void what_was_not_inspected_is_named_by_place_and_what_is_for_others_apart() {
     assertThat(findings())
         .contains("One run each way: ", "For an electrician:", "save, then resume")
-        .doesNotContain("Do the wheels or rollers of the leaf turn, round and without play?");
+        .doesNotContain("Do the wheels or rollers of the leaf turn true and without play?");
     assertThat(findings().lines().count()).isLessThan(48);
   }
 

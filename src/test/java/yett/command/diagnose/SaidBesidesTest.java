@@ -27,7 +27,7 @@ class SaidBesidesTest {
           "1",
           "yes");
 
-      assertThat(call.screen()).contains(TOO, "is one off, half way or pulled out");
+      assertThat(call.screen()).contains(TOO, "is anything off, half way or pulled out");
       assertThat(call.stored())
           .contains(new Event.Answered("breaker-position", new Answer.Chosen("tripped")));
     }

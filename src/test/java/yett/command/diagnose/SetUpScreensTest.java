@@ -58,7 +58,7 @@ class SetUpScreensTest extends TechniciansCase {
       open.record(new Event.SetUpEntered("locked-off", ""));
       screens.leave(step);
     }
-    assertThat(typed.screen()).contains("As before: Count the tools").doesNotContain("in force");
+    assertThat(typed.screen()).contains("As before: Count your tools").doesNotContain("in force");
   }
 
   @Test

@@ -50,7 +50,7 @@ class StepViewsTest extends TechniciansCase {
   @Test
   void a_proof_looks_for_no_cause() {
     assertThat(asked("guards-in-place", Occasion.Kind.PROOF))
-        .contains("1 all guards on and firm –")
+        .contains("1 all guards and screens are in place and firm –")
         .doesNotContain("; then ");
   }
 }

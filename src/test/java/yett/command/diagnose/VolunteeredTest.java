@@ -145,7 +145,7 @@ class VolunteeredTest {
 
   @Test
   void a_name_that_tells_of_danger_is_asked_about_first() {
-    told("tell moves without anybody telling it to", "0");
+    told("tell moves without being told to", "0");
     assertThat(typed.screen()).contains("That may mean danger");
     assertThat(typed.stored())
         .contains(new Event.Complained(List.of("runs-then-stops", "moves-alone")));
