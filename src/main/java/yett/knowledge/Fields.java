@@ -130,7 +130,7 @@ public final class Fields {
           value.isNull()
               ? "\"" + field + "\" has no value"
               : value.isNumber()
-                  ? "\"" + field + "\" is too large or no number at all"
+                  ? "\"" + field + "\" is too large or not a number at all"
                   : shown(value) + " is not a number";
       problem(field, "not-a-number", found, "Write figures only, such as 0.3 or 12.");
       return least;

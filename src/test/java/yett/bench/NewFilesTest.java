@@ -795,7 +795,7 @@ class NewFilesTest {
         "cause; area; batery; There is no area \"batery\" yet. Maybe \"battery\".",
         "cause; area; docks; To begin one, write: new docks.",
         "cause; area; new a/b; cannot be an id",
-        "cause; prior; 0; \"0\" will not do: write a number from 0.01 to 90.0.",
+        "cause; prior; 0; \"0\" cannot be used: write a number from 0.01 to 90.0.",
         "cause; prior; many; \"many\" will not do",
         "cause; only-if; batteris agm; There is no site question \"batteris\". Maybe \"batteries\".",
         "cause; only-if; batteries lithum; There is no answer to batteries that is \"lithum\".",
