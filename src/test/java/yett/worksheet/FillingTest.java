@@ -164,7 +164,8 @@ class FillingTest {
         .hasMessageContaining("900 kg or 900 lb");
     // 40 m is more than can be, so it can only be feet or a slip; the unit of the question is
     // meant.
-    assertThatThrownBy(() -> filling.add("span", "40")).hasMessageContaining("cannot be");
+    assertThatThrownBy(() -> filling.add("span", "40"))
+        .hasMessageContaining("is not possible here");
     filling.add("span", "16 ft");
     filling.add("sag", "60");
     // Where the question has told its unit, a bare number is in it.

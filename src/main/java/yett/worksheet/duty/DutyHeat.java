@@ -47,7 +47,7 @@ final class DutyHeat extends Worksheet {
                         v.of("period"))),
         number("heat", Unit.PERCENT, "heat against the rating")
             .by(v -> 100 * Math.pow(v.of("heating") / v.of("rated-current"), 2)),
-        number("most", Unit.ONE, "cycles an hour it can take")
+        number("most", Unit.ONE, "cycles an hour, at most")
             .by(v -> Math.min(v.of("per-hour") / v.fraction("heat"), 3600 / v.of("run-time"))),
         number("nonstop", Unit.MINUTE, "nonstop from cold")
             .by(Unit.SECOND, DutyHeat::nonstop)
