@@ -15,7 +15,8 @@ record Screen(String text) {
   static final Pattern PROMPT = Pattern.compile("(?:^|\n)[^\n>]*> \n?\\z");
 
   /** Where a page ends and the next one follows. */
-  static final Pattern MORE = Pattern.compile("Enter when\\s+this\\s+is\\s+read(:\\s*)?> \n?\\z");
+  static final Pattern MORE =
+      Pattern.compile("Enter\\s+when\\s+you\\s+have\\s+read\\s+this(:\\s*)?> \n?\\z");
 
   /** What kind of prompt waits; the test knows them by their first words. */
   enum Kind {
