@@ -163,7 +163,7 @@ class GatesIT {
     assertThat(in(office, "gates", "describe", "Ferry", "opening=6 m").exitCode()).isZero();
     assertThat(in(office, "gates", "retire", "Ferry").stderr()).contains("retired already");
 
-    assertThat(in(office, "gates", "restore", "Ferry").stdout()).contains("bring it back");
+    assertThat(in(office, "gates", "restore", "Ferry").stdout()).contains("back in the lists");
     assertThat(in(office, "gates").stdout()).contains("2 gates", "6 m").doesNotContain("Retired");
     assertThat(in(office, "gates", "restore", "Ferry").stderr()).contains("not retired");
   }
