@@ -14,7 +14,7 @@ public record Anomaly(Kind kind, Found found, String about, String message) {
 
   /** What is weak about it. */
   public enum Kind {
-    REDUNDANT("says again what another says"),
+    REDUNDANT("repeats another"),
     SUBSUMED("adds nothing to another that covers it"),
     CONTRADICTORY("cannot hold together"),
     CIRCULAR("leads back to itself"),

@@ -228,12 +228,12 @@ final class CardQuestions {
         // told below
       }
       return Optional.of(
-          "\"" + answer + "\" will not do: write a number from " + least + " to " + most + ".");
+          "\"" + answer + "\" cannot be used: write a number from " + least + " to " + most + ".");
     };
   }
 
   static Question source() {
-    return Question.words("source", "Where do you have it from").usual("considered judgement");
+    return Question.words("source", "Where do you know it from").usual("considered judgement");
   }
 
   RuleBase base() {

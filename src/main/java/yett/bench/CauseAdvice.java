@@ -11,14 +11,15 @@ final class CauseAdvice {
   private static final double TOLD_APART = 0.35;
 
   private static final String UNSAID =
-      " There you said nothing, so it counts as on a sound gate; if that is not so, give it a row.";
+      " You said nothing about that, so it counts as on a sound gate; if that is wrong,"
+          + " give it a row.";
 
   private CauseAdvice() {}
 
   static List<String> on(String cause, List<String> like, RuleBase base) {
     List<Check> checks = ToldApart.checks(base);
     if (checks.stream().noneMatch(c -> c.likelihood().containsKey(cause))) {
-      return List.of("No check tells " + cause + " yet. Write one that does: knowledge new check.");
+      return List.of("No check finds " + cause + " yet. Write one that does: knowledge new check.");
     }
     return like.stream()
         .map(other -> from(other, ToldApart.best(checks, cause, other), cause))
@@ -27,10 +28,10 @@ final class CauseAdvice {
 
   private static String from(String other, ToldApart best, String cause) {
     return best.distance() < TOLD_APART
-        ? "Nothing tells it well from " + other + ". A check of its own would."
+        ? "No check tells it well apart from " + other + ". A check of its own would."
         : String.format(
             Locale.ROOT,
-            "Told from %s best by %s (%.0f %%).%s",
+            "Best told apart from %s by %s (%.0f %%).%s",
             other,
             best.check().id(),
             100 * best.distance(),

@@ -66,7 +66,7 @@ record CauseOnPage(RuleBase base, Cause cause, Markup page) {
     if (all.isEmpty()) {
       return;
     }
-    page.leaf("h2", "What the machine does then").open("ul");
+    page.leaf("h2", "How the machine behaves").open("ul");
     all.entrySet().stream()
         .sorted(Map.Entry.comparingByValue(Comparator.reverseOrder()))
         .forEach(e -> page.leaf("li", effect(e.getKey(), e.getValue())));

@@ -64,14 +64,14 @@ public final class CausePage {
     sources();
     page.leaf(
         "p",
-        "To learn from and to agree on. At a gate the program leads: what was seen there may forbid"
-            + " what stands here.",
+        "To learn from and to agree on. At a gate, follow the program: what was seen"
+            + " there may forbid what this page says.",
         "class",
         "note");
   }
 
   private void alike(List<LookAlike> alike) {
-    page.leaf("h2", "What it is taken for");
+    page.leaf("h2", "What it is mistaken for");
     if (alike.isEmpty()) {
       page.leaf("p", "Nothing: no other cause shows a quarter of the same.");
       return;
@@ -140,7 +140,7 @@ public final class CausePage {
         "p",
         "It speaks for this cause: "
             + Wording.meaning(check, decisive.shows().id())
-            + ". Even from what it tells it worst from, it tells it with "
+            + ". Against the cause it is hardest to tell from, it is right at "
             + Figures.percent(decisive.least())
             + " of all such gates.");
   }

@@ -81,7 +81,7 @@ final class CheckChoice {
   private String told(String other, ToldApart best) {
     return String.format(
         Locale.ROOT,
-        "Told from %s so far by %s (%.0f %%)%s.",
+        "Told apart from %s so far by %s (%.0f %%)%s.",
         other,
         best.check().id(),
         100 * best.distance(),

@@ -28,14 +28,14 @@ final class FurtherCases {
     questions.add(
         shown(
                 ODD,
-                "What is rare with it and was there all the same? For a second case. CHECK OUTCOME;"
-                    + " CHECK OUTCOME",
+                "What is rare with it but was seen all the same? For a second case. CHECK"
+                    + " OUTCOME; CHECK OUTCOME",
                 base)
             .naming(asked.vocabulary().checks()));
     questions.add(
         Question.of(
                 NOT_IT,
-                "What was it once that looked so, and was not it? A cause, for a third case",
+                "Which other cause once looked like this? For a third case",
                 answer -> Lists.unknown(answer, "cause", base.causes().keySet()))
             .naming(asked.vocabulary().causes())
             .usual(""));
@@ -43,7 +43,8 @@ final class FurtherCases {
       questions.add(
           shown(NOT_IT_SHOWS, "What did that gate show? CHECK OUTCOME; CHECK OUTCOME", base)
               .needed(
-                  "Name one look or reading at least that told it: else the case proves nothing.")
+                  "Name at least one look or reading that showed it; otherwise the case proves"
+                      + " nothing.")
               .naming(asked.vocabulary().checks())
               .after(NewCaseForm.tells(base, answers.get(NOT_IT))));
     }

@@ -112,7 +112,7 @@ final class NewCause implements NewCard {
         asked.repair(REPAIR, "What puts it right? The id of a repair, or words for a new one"));
     questions.addAll(work);
     questions.add(Question.words("arises", "How does it come about, in a sentence").usual(""));
-    questions.add(Question.words("prevent", "What keeps it from coming again").usual(""));
+    questions.add(Question.words("prevent", "What keeps it from coming back").usual(""));
     questions.add(
         Question.words("story", "What was it like where you met it, in a sentence or two")
             .usual(""));
@@ -162,7 +162,7 @@ final class NewCause implements NewCard {
                                 .apply(part.getValue())
                                 .map(
                                     c ->
-                                        "Write behind it how many times likelier, such as: "
+                                        "Write after it how many times likelier, such as: "
                                             + part.getKey()
                                             + " 3.")))
         .flatMap(Optional::stream)

@@ -25,8 +25,8 @@ final class OnlyIf {
             .toList();
     return Question.of(
             KEY,
-            "Can it be at some gates only? QUESTION ANSWER, such as: batteries agm (nothing if at"
-                + " any)",
+            "Can it occur only at some gates? QUESTION ANSWER, such as: batteries agm"
+                + " (nothing if at any)",
             answer -> complaint(answer, base))
         .naming(choices)
         .usual("");
@@ -42,7 +42,7 @@ final class OnlyIf {
         return Optional.of(question.id() + " is measured; a cause can depend on a choice only.");
       }
       if (part.getValue().isEmpty()) {
-        return Optional.of("Write behind it which answers: " + question.choices().keySet() + ".");
+        return Optional.of("Write after it which answers: " + question.choices().keySet() + ".");
       }
       for (String choice : part.getValue()) {
         if (!question.choices().containsKey(choice)) {

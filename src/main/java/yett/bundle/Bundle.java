@@ -112,7 +112,7 @@ public record Bundle(SortedMap<String, String> files, String notes) {
     Map<String, byte[]> parts = unzip(name, file, 3, LARGEST);
     if (!parts.containsKey(CONTENT)) {
       throw new BundleException(
-          name + " is no bundle of a rule base. Bundles are made with: knowledge pack FOLDER");
+          name + " is not a bundle of a rule base. Bundles are made with: knowledge pack FOLDER");
     }
     if (!parts.containsKey(SIGNATURE) || !parts.containsKey(KEY)) {
       throw new BundleException(
@@ -133,7 +133,7 @@ public record Bundle(SortedMap<String, String> files, String notes) {
       throw new BundleException(
           name
               + " was changed after it was signed, or damaged on its way; nothing of it was read."
-              + " Ask for it anew.");
+              + " Ask for it again.");
     }
     return parts.get(CONTENT);
   }
@@ -179,7 +179,7 @@ public record Bundle(SortedMap<String, String> files, String notes) {
       }
     } catch (IOException | IllegalArgumentException e) {
       throw new BundleException(
-          name + " is no bundle of a rule base, or was damaged on its way. Ask for it anew.");
+          name + " is not a bundle of a rule base, or was damaged on its way. Ask for it again.");
     }
     return entries;
   }

@@ -89,8 +89,9 @@ final class PostgresServer {
           address.shown()
               + ": with sslmode="
               + Shown.quoted(mode).replace("\"", "")
-              + " the line may be an open one, unnoticed. Write sslmode=verify-full or"
-              + " sslmode=require for an encrypted one, or sslmode=disable if it may be open.");
+              + " the connection may be unencrypted without anybody noticing. Write"
+              + " sslmode=verify-full or sslmode=require to encrypt it, or sslmode=disable if it"
+              + " may be unencrypted.");
     }
   }
 

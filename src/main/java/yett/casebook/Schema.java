@@ -57,8 +57,8 @@ final class Schema {
               + newest
               + ", this program needs "
               + VERSION
-              + "). Nothing was changed. When everybody has left it and it is backed up, bring it"
-              + " up to date with: cases upgrade.");
+              + "). Nothing was changed. When nobody is using it and it is backed up, bring it up"
+              + " to date with: cases upgrade.");
     }
     if (newest < VERSION) {
       flyway(database).load().migrate();

@@ -32,19 +32,20 @@ final class ServerTroubles {
     }
     // The driver has no state of its own for it; every one of its messages on TLS has this word.
     if (Troubles.told(trouble).contains("SSL")) {
-      return "an encrypted line (TLS) to the server cannot be had ("
+      return "an encrypted connection (TLS) to the server cannot be made ("
           + Troubles.told(trouble)
-          + "). Its keeper switches it on with ssl = on in postgresql.conf, and gives you the"
-          + " certificate to go by (sslrootcert). If the line may be an open one, on which"
-          + " everybody on the way can read along, say so with sslmode=disable in YETT_CASEBOOK.";
+          + "). Its administrator switches it on with ssl = on in postgresql.conf, and gives"
+          + " you the certificate to check it by (sslrootcert). If the connection may be"
+          + " unencrypted, so that anybody along the way can read it, set sslmode=disable in"
+          + " YETT_CASEBOOK.";
     }
     return switch (trouble.getSQLState()) {
       case "08001" ->
           "the server does not answer. See that the network is there, that the name and port in"
               + " YETT_CASEBOOK are right, and that PostgreSQL runs and lets this computer in.";
       case "53300" ->
-          "the server has no room for another connection. Try again in a moment; if it lasts, its"
-              + " keeper can raise max_connections.";
+          "the server has no room for another connection. Try again in a moment; if it"
+              + " lasts, its administrator can raise max_connections.";
       case "57P03" -> "the server is just starting or stopping. Try again in a moment.";
       default -> "the connection to the server was lost.";
     };
@@ -54,21 +55,21 @@ final class ServerTroubles {
     String state = trouble.getSQLState() == null ? "" : trouble.getSQLState();
     return switch (state) {
       case "28P01" ->
-          "the server does not take this user and password. They stand in ~/.pgpass, or as user"
-              + " and password in YETT_CASEBOOK.";
+          "the server does not accept this user and password. They are in ~/.pgpass, or as"
+              + " user and password in YETT_CASEBOOK.";
       case "28000" ->
-          "the server does not let this user in from here, or not over such a line. Its keeper"
-              + " allows it in pg_hba.conf.";
+          "the server does not let this user in from here, or not over such a connection."
+              + " Its administrator allows it in pg_hba.conf.";
       case "3D000" ->
-          "there is no such database on this server. Its keeper makes it with: createdb -E UTF8"
-              + " -T template0 "
+          "there is no such database on this server. Its administrator makes it with:"
+              + " createdb -E UTF8 -T template0 "
               + where.substring(where.lastIndexOf('/') + 1)
               + ".";
       case "42501", "3F000" ->
-          "this user may not do that here. Its keeper gives the right with: grant create on schema"
-              + " public.";
+          "this user may not do that here. Its administrator grants it with: grant create"
+              + " on schema public.";
       case "25006" ->
-          "this server only lets read: it is a stand-by copy. Name the main server in"
+          "this server is read-only: it is a stand-by copy. Name the main server in"
               + " YETT_CASEBOOK."
               + NOT_DONE;
       case "53100" -> "the server's disk is full." + NOT_DONE;

@@ -57,10 +57,11 @@ final class BenchSession {
 
   /** What is said at its beginning. */
   String greeting() {
-    return "At work in "
+    return "Working in "
         + folder
-        + ": check, new cause, test, compare, show ID, find WORD, cover and the other commands of"
-        + " \"knowledge\" mean this folder. help lists them all; quit leaves.";
+        + ": check, new cause, test, compare, show ID, find WORD, cover and the other"
+        + " commands of \"knowledge\" apply to this folder. help lists them all; quit"
+        + " leaves.";
   }
 
   /**

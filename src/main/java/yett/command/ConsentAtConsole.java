@@ -22,7 +22,7 @@ record ConsentAtConsole(Supplier<Console> console) implements Consent {
   @Override
   public boolean toBeLed(Collection<String> lacking) {
     return given(
-        "This rule base lacks, or has changed, what protects people in the program's own: "
+        "This rule base leaves out or changes what protects people in the program's own: "
             + UntrustedRules.few(lacking)
             + ". Go on only if you know who did it and why.");
   }
@@ -40,7 +40,7 @@ record ConsentAtConsole(Supplier<Console> console) implements Consent {
     }
     console.get().say(question);
     return Prompt.forWords(console.get())
-        .line("Type trust to go on, or Enter to leave it: ", List.of())
+        .line("Type trust to go on, or press Enter to stop: ", List.of())
         .filter("trust"::equalsIgnoreCase)
         .isPresent();
   }

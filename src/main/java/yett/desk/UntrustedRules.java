@@ -17,11 +17,11 @@ public final class UntrustedRules extends RuntimeException {
 
   public static UntrustedRules files(List<String> files) {
     return new UntrustedRules(
-        "These rules do not run, because nobody said on this computer that they are trusted: "
+        "These rules do not run, because nobody has trusted them on this computer: "
             + String.join(", ", files)
             + ". Rules (DRL) are a program: they can do whatever you can. Once you know who"
-            + " wrote them and have read them, say so with: knowledge trust FOLDER. It holds until "
-            + "one of them changes.");
+            + " wrote them and have read them, type: knowledge trust FOLDER. It holds until one"
+            + " of them changes.");
   }
 
   /**
@@ -29,11 +29,11 @@ public final class UntrustedRules extends RuntimeException {
    */
   public static UntrustedRules safeguards(Collection<String> lacking) {
     return new UntrustedRules(
-        "Nobody is led by this rule base, because it lacks, or has changed, what protects people"
-            + " in the program's own: "
+        "This rule base guides nobody, because it leaves out or changes what protects"
+            + " people in the program's own: "
             + few(lacking)
-            + ". If that is meant, and you know who did it, say so with: knowledge trust FOLDER. It"
-            + " holds until something of it changes.");
+            + ". If that is intended, and you know who did it, type: knowledge trust FOLDER. It"
+            + " holds until any of this changes.");
   }
 
   /** Some of many names, in words. */

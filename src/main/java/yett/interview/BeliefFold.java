@@ -290,7 +290,7 @@ final class BeliefFold {
         tried.event(),
         "retest",
         "the gate " + tried.tried().words(),
-        "whether a repair helped tells what was wrong",
+        "whether a repair helped shows what was wrong",
         "the repair's card",
         before,
         after);

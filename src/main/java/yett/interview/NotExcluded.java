@@ -49,12 +49,12 @@ public record NotExcluded(List<Check> untold, boolean unasked) {
   public List<String> words() {
     List<String> words = new ArrayList<>();
     if (unasked) {
-      words.add("dangers not excluded: they were not asked to the end");
+      words.add("dangers not ruled out: the list was not finished");
     }
     if (untold.size() > NAMED) {
-      words.add(untold.size() + " kinds of danger not excluded: nobody could say of them");
+      words.add(untold.size() + " kinds of danger not ruled out: nobody could tell");
     } else {
-      untold.forEach(c -> words.add("not excluded: " + outcomes(c)));
+      untold.forEach(c -> words.add("not ruled out: " + outcomes(c)));
     }
     return words;
   }

@@ -73,11 +73,11 @@ public final class Request {
       return forbidden;
     }
     if (check.danger()) {
-      return Optional.of("dangers are gone through together; the word is danger");
+      return Optional.of("dangers are gone through together; type danger");
     }
     return switch (check.kind()) {
-      case PROOF -> Optional.of("proofs come when the gate runs again, all of them");
-      case COMPLAINT -> Optional.of("it is noticed, not looked for; tell it with the word tell");
+      case PROOF -> Optional.of("all proofs come once the gate runs again");
+      case COMPLAINT -> Optional.of("it is something noticed, not checked; report it with tell");
       case CHECK -> answered(check);
     };
   }
@@ -86,8 +86,8 @@ public final class Request {
     return BestWork.at(moment, interview.expertise()).checks(true).contains(check.id())
         ? Optional.empty()
         : Optional.of(
-            "it was answered, and nothing done since can have changed it; the word"
-                + " correct changes an answer");
+            "it was answered, and nothing done since can have changed it; type correct to"
+                + " change an answer");
   }
 
   /** Why the rules let nobody, or not this person, use a check; empty if they do. */

@@ -198,7 +198,7 @@ public final class CardFile {
     String said = said(message);
     Matcher twice = TWICE.matcher(said);
     if (twice.matches()) {
-      String stands = "\"" + twice.group(1) + "\" stands here twice";
+      String stands = "\"" + twice.group(1) + "\" is here twice";
       return new Problem("duplicate-field", file, line, column, stands, "Delete one of the two.");
     }
     return isJson(file)

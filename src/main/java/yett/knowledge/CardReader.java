@@ -353,7 +353,7 @@ record CardReader(Fields fields, String id) {
         fields.problem(
             "remark",
             "unknown-name",
-            "\"" + outcome + "\" is no outcome out of the ordinary",
+            "\"" + outcome + "\" is not an outcome out of the ordinary",
             Names.advice(outcome, unusual));
       }
     }

@@ -35,7 +35,7 @@ public final class Fields {
           "",
           "not-a-map",
           "expected fields with values here, found " + shown(node),
-          "Write each field with a colon and a blank before its value.");
+          "Write each field with a colon and a space before its value.");
     }
   }
 
@@ -78,7 +78,7 @@ public final class Fields {
     if (!has(field)) {
       if (node.has(field)) {
         problem(
-            field, "missing-field", "\"" + field + "\" has no value", "Write it behind the colon.");
+            field, "missing-field", "\"" + field + "\" has no value", "Write it after the colon.");
       } else {
         problem(
             "",
@@ -130,7 +130,7 @@ public final class Fields {
           value.isNull()
               ? "\"" + field + "\" has no value"
               : value.isNumber()
-                  ? "\"" + field + "\" is too large or no number at all"
+                  ? "\"" + field + "\" is too large or not a number at all"
                   : shown(value) + " is not a number";
       problem(field, "not-a-number", found, "Write figures only, such as 0.3 or 12.");
       return least;

@@ -45,7 +45,7 @@ public record Letterhead(
                 settings.problem(
                     "currency",
                     "unknown-word",
-                    "\"" + c + "\" is no currency",
+                    "\"" + c + "\" is not a currency",
                     "Write its three letters of ISO 4217, such as EUR or USD."));
     return new Letterhead(
         firm.text("name", ""),

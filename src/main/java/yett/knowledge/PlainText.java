@@ -48,7 +48,7 @@ public final class PlainText {
             document.file(),
             document.line(pointer),
             document.column(pointer),
-            "a character stands here that is not seen: a control character or a mark of direction",
-            "Delete it, or write the text anew."));
+            "there is an invisible character here: a control character or a direction mark",
+            "Delete it, or retype the text."));
   }
 }

@@ -105,7 +105,7 @@ final class SpokenReader {
           field,
           "bad-word",
           "\"" + word + "\" cannot be found in what people say",
-          "Write small letters, figures and apostrophes, with one blank between words.");
+          "Write small letters, figures and apostrophes, with one space between words.");
     }
   }
 

@@ -90,7 +90,7 @@ final class Translations {
       fields.problem(
           "",
           "unknown-word",
-          "\"" + language + "\" is no language",
+          "\"" + language + "\" is not a language",
           "Name the file by the letters of BCP 47, such as de" + SUFFIX + ", es or pt-BR.");
     }
     fields.text("source", "");
@@ -120,7 +120,7 @@ final class Translations {
       card.problem(
           key.place(),
           "unknown-name",
-          "\"" + key.place() + "\" is no text of the card \"" + key.card() + "\"",
+          "\"" + key.place() + "\" is not a text of the card \"" + key.card() + "\"",
           Names.advice(key.place(), places));
     } else if (!text.is().isEmpty() && !numbers(text.of()).equals(numbers(text.is()))) {
       card.problem(

@@ -56,7 +56,7 @@ record BestStep(
           return new BestStep(
               RETEST,
               "Try the gate",
-              "whether it runs tells more than any check now",
+              "whether it runs says more than any check now",
               Optional.empty());
         }
 

@@ -27,7 +27,7 @@ public final class Slope {
       double degrees = Reading.parse(angle.group(1), Quantity.ANGLE, Unit.DEGREE).value();
       if (Math.abs(degrees) >= 90) {
         throw new ReadingException(
-            Spelling.quoted(typed) + " is no slope; type it like 2 deg or 3 %.");
+            Spelling.quoted(typed) + " is not a slope; type it like 2 deg or 3 %.");
       }
       return Optional.of(percent(100 * Math.tan(Math.toRadians(degrees)), typed));
     }

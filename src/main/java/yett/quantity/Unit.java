@@ -117,7 +117,7 @@ public enum Unit {
             () ->
                 new ReadingException(
                     Spelling.quoted(spelling)
-                        + " is no unit known here; "
+                        + " is not a known unit; "
                         + Spelling.didYouMean(spelling, Spellings.all(List.of(values())))
                             .orElse("write it like mm, V, A, ohm, degC, s, N, kg, m/s or %.")));
   }

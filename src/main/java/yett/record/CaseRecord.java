@@ -96,7 +96,7 @@ public final class CaseRecord {
       moment.conflict().ifPresent(c -> page.list("In doubt", List.of(words.conflict(c))));
       changed.corrections();
       page.list(
-          "Kept, and left out of the reasoning",
+          "Kept, but not used in the reasoning",
           moment.apart().stream().map(Wording::apart).toList());
     }
 
@@ -114,7 +114,7 @@ public final class CaseRecord {
         page.item("Last entry: " + Wording.dayAndTime(last) + ", " + elapsed + " minutes later");
       }
       page.item(
-          "Minutes to be expected for this work by the cards: "
+          "Minutes that the cards expect for this work: "
               + minutes(WorkTime.minutes(entries, base)));
       page.item(
           "Answered by: "
@@ -151,7 +151,7 @@ public final class CaseRecord {
         page.item(r.cause().name() + ": " + Chance.of(r.chance()));
       }
       page.paragraph(
-          "Chance that it was there at the call-out; several causes can be there at once.");
+          "Chance that it was present at the call-out; several causes can be present at once.");
     }
 
     private void open() {
@@ -159,7 +159,7 @@ public final class CaseRecord {
       for (Answered a : moment.state().answers()) {
         if (!a.answer().tells() && !words.isProof(a.check())) {
           lines.add(
-              (a.answer().putOff() ? "Put off: " : "Could not be told: ") + words.ask(a.check()));
+              (a.answer().putOff() ? "Put off: " : "Could not tell: ") + words.ask(a.check()));
         }
       }
       moment

@@ -44,7 +44,7 @@ record CheckLines(RuleBase base, Wording words, Moment moment, Outline page) {
         "Answer: "
             + words.answer(a.check(), a.answer())
             + usual.map(u -> "; usual: " + u).orElse(""));
-    words.meaning(moment, a).ifPresent(m -> page.inner("Taken as: " + m));
+    words.meaning(moment, a).ifPresent(m -> page.inner("Understood as: " + m));
     moment.trail().moves().stream()
         .filter(m -> m.event() == a.event())
         .findFirst()

@@ -69,16 +69,16 @@ public final class DispatchPage {
     sheet.first().stream()
         .limit(sheet.somebodyGoes() ? Math.min(2, detail) : 0)
         .forEach(f -> believed.add("Look first: " + f));
-    page.list("What is believed", sheet.diagnosed() ? believed : List.of(undiagnosed()));
+    page.list("Probable causes", sheet.diagnosed() ? believed : List.of(undiagnosed()));
     if (sheet.diagnosed() && sheet.somebodyGoes()) {
       bring();
     }
-    page.list("Told on the telephone", Shortened.some(asked(), detail));
+    page.list("Answers on the telephone", Shortened.some(asked(), detail));
     if (sheet.somebodyGoes()) {
       page.list(
-          "Cautions (what to do stands at each step)",
+          "Cautions (each step says what to do)",
           sheet.cautions().stream().map(DispatchPage::hazard).toList());
-      page.list("How the gate is left, until somebody comes", sheet.untilThen());
+      page.list("How the gate is left until somebody comes", sheet.untilThen());
     }
     return page.toString();
   }
@@ -89,9 +89,9 @@ public final class DispatchPage {
     call.where().ifPresent(w -> who.add("At: " + w));
     who.add(
         "Called by: "
-            + call.caller().orElse("name not told")
+            + call.caller().orElse("name not given")
             + ", "
-            + call.phone().orElse("number not told"));
+            + call.phone().orElse("number not given"));
     who.add("Call: " + CallWords.when(Instant.parse(sheet.at())) + ", " + sheet.ended());
     call.because().ifPresent(b -> who.add("Handed over because: " + b));
     call.help().ifPresent(h -> who.add("Called for help: " + h));
@@ -163,7 +163,7 @@ public final class DispatchPage {
     } else if (!others.isEmpty()) {
       double most = others.stream().mapToDouble(DispatchSheet.Packed::chance).max().orElse(0);
       lines.add(
-          "Not before somebody has looked: "
+          "Only after a look at the gate: "
               + (others.size() == 1
                   ? "1 more part, needed in "
                   : others.size() + " more parts, each in ")
@@ -171,7 +171,7 @@ public final class DispatchPage {
               + Chance.of(most).percent()
               + " (dispatch CASE --json)");
     }
-    lines.add("Enough without any part in " + ofAll(bring.without()));
+    lines.add("No part is needed in " + ofAll(bring.without()));
     if (!sheet.instruments().isEmpty() && detail > 0) {
       lines.add(
           "Instruments: "

@@ -80,7 +80,7 @@ public final class HandOverSheet {
       page.list(
           "Notes", state.notes().stream().map(e -> ((Event.Noted) e.event()).text()).toList());
       page.list(
-          "Kept, and left out of the reasoning",
+          "Kept, but not used in the reasoning",
           moment.apart().stream().map(Wording::apart).toList());
     }
 
@@ -128,7 +128,7 @@ public final class HandOverSheet {
     }
 
     private void believed() {
-      page.heading("What is believed");
+      page.heading("Probable causes");
       ToDoubleFunction<RankedCause> left = r -> NextWork.remaining(moment, r.cause().id());
       boolean repaired = state.work().epoch() > 0;
       // Whoever comes next looks for what is left.

@@ -130,7 +130,7 @@ final class NextWork {
       return " It was put off here.";
     }
     if (last.filter(Answer::hopeless).isPresent()) {
-      return " It could not be told here.";
+      return " It could not be determined here.";
     }
     return " It was not reached here.";
   }

@@ -39,7 +39,7 @@ record StartLines(RuleBase base, Wording words, Moment moment, Outline page) {
     if (given == null) {
       return " (the usual)";
     }
-    return given.equals(answer) ? "" : " (the usual; what was entered is no answer)";
+    return given.equals(answer) ? "" : " (the usual; what was entered is not an answer)";
   }
 
   void reported() {

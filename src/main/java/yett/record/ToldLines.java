@@ -50,7 +50,7 @@ final class ToldLines {
         .forEach(h -> lines.add("Lately: " + words.history(h)));
     List<String> site = site(briefly);
     if (briefly && !site.isEmpty()) {
-      lines.add(String.join("; ", site) + ". All else is taken as usual.");
+      lines.add(String.join("; ", site) + ". All else is assumed as usual.");
     } else {
       lines.addAll(site);
     }
@@ -101,8 +101,8 @@ final class ToldLines {
         others++;
       }
     }
-    page.list("What was out of the ordinary, or could not be told", lines);
-    page.paragraph("Asked and measured besides: " + others + ".");
+    page.list("What was out of the ordinary or not known", lines);
+    page.paragraph("Also asked or measured: " + others + ".");
   }
 
   private boolean isOrdinary(Answered a) {

@@ -93,7 +93,7 @@ final class WorkLines {
     if (changes.isEmpty()) {
       return;
     }
-    page.heading("States of the work");
+    page.heading("Set-ups");
     Set<String> before = new HashSet<>();
     for (Entry entry : changes) {
       page.item(Wording.time(entry.at()) + entry.event().accept(change).orElseThrow());

@@ -212,7 +212,7 @@ final class Run {
     @Override
     public Runnable takeStock(Step.TakeStock step) {
       return () -> {
-        String why = "asking has stopped paying: the last checks have moved no suspicion";
+        String why = "further questions no longer help: the last checks changed no suspicion";
         String asked = "Go on asking, repair on suspicion, or hand over?";
         boolean first = moment.state().work().wentOn() == 0;
         Event event = first ? new Event.WentOn() : new Event.GaveUp(why);
@@ -367,7 +367,7 @@ final class Run {
     }
     transcript.tried(tried.get().cured());
     boolean assumed = recorded.retests().isEmpty();
-    Why why = Why.of("whether a repair helped tells what was wrong");
+    Why why = Why.of("whether a repair helped shows what was wrong");
     begin("retest", "retest", asked, why, words(tried.get()), assumed, tried.get());
   }
 

@@ -112,7 +112,7 @@ public final class DecisionTables {
       String message = tooLarge ? "this table is too large" : "there is nothing in this table";
       problems.add(problem(file, message, "A table has 2000 rows and 60 columns at most."));
     } catch (IOException e) {
-      problems.add(problem(file, "this is no workbook that can be read", "Save it as XLSX again."));
+      problems.add(problem(file, "this workbook cannot be read", "Save it as XLSX again."));
     }
     return List.of();
   }

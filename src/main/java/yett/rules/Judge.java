@@ -75,7 +75,7 @@ public final class Judge implements AutoCloseable {
     if (session.fireAllRules(m -> !off.contains(m.getRule().getName()), MOST_FIRINGS)
         >= MOST_FIRINGS) {
       throw new IllegalStateException(
-          "the rules do not come to rest: look for a rule that brings back its own grounds");
+          "the rules never finish: look for a rule that brings back its own conditions");
     }
     Set<Conclusion> now = Collections.newSetFromMap(new IdentityHashMap<>());
     for (Object object : session.getObjects(CONCLUSIONS)) {

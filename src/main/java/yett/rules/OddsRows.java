@@ -43,7 +43,7 @@ final class OddsRows implements RowKind {
       double factor = matcher.matches() ? Double.parseDouble(matcher.group(2)) : 0;
       if (factor < LEAST || factor > MOST) {
         throw new IllegalArgumentException(
-            "\"" + part.strip() + "\" is no cause with a factor; write \"chain-slack 1.5\"");
+            "\"" + part.strip() + "\" is not a cause with a factor; write \"chain-slack 1.5\"");
       }
       String cause = matcher.group(1);
       if (!cells.base().causes().containsKey(cause) && !cells.base().switchedOff(cause)) {
@@ -54,7 +54,7 @@ final class OddsRows implements RowKind {
                 + Names.advice(cause, cells.base().causes().keySet()));
       }
       if (factors.put(cause, factor) != null) {
-        throw new IllegalArgumentException("\"" + cause + "\" stands here twice");
+        throw new IllegalArgumentException("\"" + cause + "\" is here twice");
       }
     }
     return factors;

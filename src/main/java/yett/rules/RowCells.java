@@ -43,7 +43,7 @@ record RowCells(
     if (text.isEmpty() || text.length() > LONGEST || !PLAIN.matcher(text).matches()) {
       problem(
           title,
-          text.isEmpty() ? "\"" + title + "\" is empty" : "this text cannot stand here",
+          text.isEmpty() ? "\"" + title + "\" is empty" : "this text cannot be used here",
           "Letters, figures and ordinary marks, without quotation marks or backslashes, "
               + LONGEST
               + " at most.");
@@ -78,7 +78,7 @@ record RowCells(
               .toList();
       problem(
           title,
-          "\"" + id + "\" is no check" + (measured ? " that is measured" : ""),
+          "\"" + id + "\" is not a check" + (measured ? " that is measured" : ""),
           Names.advice(id, known));
     }
     return check;

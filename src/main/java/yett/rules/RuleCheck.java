@@ -84,7 +84,7 @@ public final class RuleCheck {
     } catch (RuntimeException e) { // it is no finished program either
       return List.of(
           new Problem(
-              RulePlaces.KIND, "", 0, 0, "the compiler trips over it: " + e.getMessage(), ""));
+              RulePlaces.KIND, "", 0, 0, "the compiler fails on it: " + e.getMessage(), ""));
     }
   }
 }

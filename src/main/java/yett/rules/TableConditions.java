@@ -112,7 +112,7 @@ final class TableConditions {
     boolean bare = text.strip().matches("[-+]?[0-9.,]+");
     if (bare && measures.counted().isEmpty() && !measures.unit().symbol().isEmpty()) {
       throw new IllegalArgumentException(
-          "\"" + text + "\" says no unit; write " + text.strip() + " " + measures.unit().symbol());
+          "\"" + text + "\" has no unit; write " + text.strip() + " " + measures.unit().symbol());
     }
     return measures.parse(text);
   }

@@ -81,7 +81,7 @@ final class TableReader {
         cells(row)
             .problem(
                 title,
-                "\"" + title + "\" is no column of such a table",
+                "\"" + title + "\" is not a column of such a table",
                 Names.advice(title, needed) + " Or \"if\" and a site question.");
       }
     }
@@ -96,7 +96,7 @@ final class TableReader {
     if (question == null) {
       heading.problem(
           title,
-          "\"" + id + "\" is no site question",
+          "\"" + id + "\" is not a site question",
           Names.advice(id, base.siteQuestions().keySet()));
     } else {
       conditions.put(question, title);
@@ -180,7 +180,7 @@ final class TableReader {
     histories.stream()
         .filter(id -> !known.contains(id) && !base.switchedOff(id))
         .forEach(
-            id -> cells.problem(title, "\"" + id + "\" is no history", Names.advice(id, known)));
+            id -> cells.problem(title, "\"" + id + "\" is not a history", Names.advice(id, known)));
     return histories;
   }
 }

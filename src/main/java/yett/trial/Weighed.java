@@ -66,7 +66,7 @@ record Weighed(String subject, String words, Map<String, Double> decibans) {
   /** A weight as people read it. */
   static String words(double weight) {
     return Math.abs(weight) >= BEYOND
-        ? "beyond measure"
+        ? "off the scale"
         : String.format(Locale.ROOT, "%+.1f dB", weight);
   }
 

@@ -47,8 +47,8 @@ public final class ConsequenceWords {
     if (!from.isEmpty()) {
       sentences.add(
           names(from)
-              + (from.size() == 1 ? " comes of it and is" : " come of it and are")
-              + " seen to after it.");
+              + (from.size() == 1 ? " is a consequence and is" : " are consequences and are")
+              + " put right after it.");
     }
     List<Cause> roots =
         base.causes().values().stream()
@@ -56,7 +56,8 @@ public final class ConsequenceWords {
             .filter(c -> !repair.removes().containsKey(c.id()))
             .toList();
     if (!roots.isEmpty()) {
-      sentences.add("It comes of: " + names(roots) + ". Unless that is mended too, it comes back.");
+      sentences.add(
+          "Caused by: " + names(roots) + ". Unless that is repaired too, the fault comes back.");
     }
     return sentences.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", sentences));
   }

@@ -30,7 +30,7 @@ record EventWords(Wording words) implements Event.Visitor<String> {
   @Override
   public String said(Event.Said event) {
     return event.words().isEmpty()
-        ? "words that were forgotten"
+        ? "words that were deleted"
         : "the words \"" + event.words() + "\"";
   }
 
@@ -41,7 +41,7 @@ record EventWords(Wording words) implements Event.Visitor<String> {
 
   @Override
   public String pressed(Event.Pressed event) {
-    return "what makes it urgent";
+    return "the answer on urgency";
   }
 
   @Override
@@ -74,12 +74,12 @@ record EventWords(Wording words) implements Event.Visitor<String> {
 
   @Override
   public String retested(Event.Retested event) {
-    return "the try of the gate (it " + words.tried(event) + ")";
+    return "the retest (the gate " + words.tried(event) + ")";
   }
 
   @Override
   public String dangersAgain(Event.DangersAgain event) {
-    return "that dangers are looked at again";
+    return "another look for dangers";
   }
 
   @Override
@@ -90,18 +90,18 @@ record EventWords(Wording words) implements Event.Visitor<String> {
   @Override
   public String askedFor(Event.AskedFor event) {
     return words.isCheck(event.check())
-        ? "the wish for a check: " + words.ask(event.check())
-        : "the wish for a repair: " + words.repair(event.check());
+        ? "the request for a check: " + words.ask(event.check())
+        : "the request for a repair: " + words.repair(event.check());
   }
 
   @Override
   public String returned(Event.Returned event) {
-    return "that the gate as it was left is looked at anew";
+    return "another look at the gate as it was left";
   }
 
   @Override
   public String takenUp(Event.TakenUp event) {
-    return "that the case was taken up again";
+    return "the reopening of the case";
   }
 
   @Override
@@ -131,22 +131,22 @@ record EventWords(Wording words) implements Event.Visitor<String> {
 
   @Override
   public String madeSafe(Event.MadeSafe event) {
-    return "that it was made safe: " + words.stop(event.stop());
+    return "making safe: " + words.stop(event.stop());
   }
 
   @Override
   public String gaveUp(Event.GaveUp event) {
-    return "the wish to hand over";
+    return "the request to hand over";
   }
 
   @Override
   public String closed(Event.Closed event) {
-    return "the closing";
+    return "the closing of the case";
   }
 
   @Override
   public String tended(Event.Tended event) {
-    return "what the desk did: " + CallWords.of(event);
+    return "the desk: " + CallWords.of(event);
   }
 
   @Override

@@ -30,7 +30,7 @@ public enum EvidenceWords {
     double size = Math.abs(decibans);
     return size >= CLEARLY
         ? "clearly " + side
-        : size >= PLAINLY ? side : Double.isNaN(size) ? "beyond measure" : "slightly " + side;
+        : size >= PLAINLY ? side : Double.isNaN(size) ? "off the scale" : "slightly " + side;
   }
 
   /** A figure in brackets behind what it belongs to; in words there is none. */

@@ -15,7 +15,7 @@ public final class Figures {
   /** Evidence with its sign, one decimal. */
   public static String decibans(double decibans) {
     if (Double.isNaN(decibans) || Double.isInfinite(decibans)) {
-      return "beyond measure";
+      return "off the scale";
     }
     return String.format(Locale.ROOT, "%+.1f\u00a0dB", decibans == 0 ? 0.0 : decibans);
   }

@@ -59,7 +59,7 @@ public final class InspectionWords {
                                 .measures()
                                 .map(m -> m.show(read.value()))
                                 .orElse(read.typed()),
-                        () -> "could not be told",
+                        () -> "could not tell",
                         () -> "not made"))
         .orElse("not made");
   }
@@ -111,7 +111,7 @@ public final class InspectionWords {
                   + measures.units().in(e.how())
                   + ", and "
                   + UsualRangeWords.words(measures, e.low(), e.high())
-                  + " would be as then";
+                  + " would mean no change";
             });
   }
 
@@ -233,7 +233,7 @@ public final class InspectionWords {
     if (result.verdict() == Verdict.FAIL) {
       return result.isProof()
           ? "before anybody uses the gate"
-          : "soon; until then look at it at every visit";
+          : "soon; until then check it at every visit";
     }
     return "by the next service";
   }

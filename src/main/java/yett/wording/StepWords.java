@@ -28,7 +28,7 @@ public final class StepWords {
       case PROOF -> "proof before the gate returns to service";
       case LAST_TRY -> "nothing is left to ask, and it costs nothing to try";
       case FAILED_PROOF -> "the failed proof points to it";
-      case BEHIND -> "the gate runs; this is to find what may lie behind";
+      case BEHIND -> "the gate runs; this looks for an underlying cause";
       case LASTING -> "the gate runs; this is to keep the fault from coming back";
     };
   }
@@ -38,9 +38,9 @@ public final class StepWords {
     return switch (purpose.kind()) {
       case CHECK -> words.ask(purpose.card());
       case REPAIR -> words.repair(purpose.card());
-      case TRIAL -> "the gate is tried";
+      case TRIAL -> "trying the gate";
       case CLOSING -> "the end of the visit";
-      case OPEN -> "what comes next";
+      case OPEN -> "the next step";
     };
   }
 
@@ -63,7 +63,7 @@ public final class StepWords {
 
     @Override
     public String barred(HandOverReason.Barred reason) {
-      return "the work stands at \""
+      return "the gate is in the set-up \""
           + reason.setUp().name()
           + "\", which only "
           + Wording.aPerson(reason.setUp().who())
@@ -80,7 +80,7 @@ public final class StepWords {
 
     private static String goesOn(Stop stop) {
       return stop.goesOn()
-          .map(who -> ", and only " + Wording.aPerson(who) + " goes on with it")
+          .map(who -> ", and only " + Wording.aPerson(who) + " may go on")
           .orElse("");
     }
 
@@ -96,12 +96,12 @@ public final class StepWords {
 
     @Override
     public String untold(HandOverReason.Untold reason) {
-      return "the caller could tell nothing of what was asked last; whoever goes sees more";
+      return "the caller could not answer the last questions; somebody at the gate will see more";
     }
 
     @Override
     public String unproved(HandOverReason.Unproved reason) {
-      return "proofs still to be made: "
+      return "proofs still to pass: "
           + reason.proofs().stream().map(Check::ask).collect(Collectors.joining(" "));
     }
   }

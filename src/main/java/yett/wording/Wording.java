@@ -103,7 +103,7 @@ public final class Wording {
             card == null || card.measures().isEmpty()
                 ? read.typed()
                 : reading(card.measures().get(), read),
-        () -> "could not be told",
+        () -> "could not tell",
         () -> "put off");
   }
 
@@ -130,7 +130,7 @@ public final class Wording {
     }
     Optional<Finding> finding = moment.judgement().finding(answered.event());
     if (answered.answer().reading().isPresent() && finding.isEmpty()) {
-      return Optional.of("nothing, for want of a usual range on this gate");
+      return Optional.of("nothing: no usual range is known for this gate");
     }
     return finding.map(
         f ->
@@ -214,7 +214,7 @@ public final class Wording {
             : "This hardly fits what was known before: ")
         + answers
         + "."
-        + (conflict.weighed() ? "" : " The last one is kept, but not weighed.");
+        + (conflict.weighed() ? "" : " The last one is kept, but does not count.");
   }
 
   private String part(Conflict.Part part) {

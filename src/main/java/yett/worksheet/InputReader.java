@@ -117,7 +117,7 @@ public final class InputReader {
       throw new InputException(
           "\""
               + main.strip()
-              + "\" says no unit: "
+              + "\" has no unit: "
               + number
               + input.unit().symbol()
               + " or "
@@ -130,7 +130,7 @@ public final class InputReader {
   private static Given whole(Input input, String text) {
     Reading reading = Reading.parse(text, Quantity.COUNT, Unit.ONE);
     if (reading.value() != Math.rint(reading.value())) {
-      throw new InputException("\"" + text + "\" is no whole number, as " + input.id() + " is.");
+      throw new InputException("\"" + text + "\" is not a whole number, as " + input.id() + " is.");
     }
     requirePossible(input, reading.value());
     return new Given(input, text, false, reading.value(), 0, Unit.ONE);
@@ -141,9 +141,9 @@ public final class InputReader {
     if (!input.possible().contains(own)) {
       throw new InputException(
           input.show(value)
-              + " cannot be: possible here is "
+              + " is not possible here; the range is "
               + input.inWords(input.possible()).orElse("")
-              + ". Look at the unit and at the point.");
+              + ". Check the unit and the decimal point.");
     }
   }
 
@@ -160,7 +160,7 @@ public final class InputReader {
 
   private static String unknown(Input input, String text) {
     List<String> ids = input.choices().stream().map(Choice::id).toList();
-    return "\"" + text + "\" is no choice for " + input.id() + ". " + Names.advice(text, ids);
+    return "\"" + text + "\" is not a choice for " + input.id() + ". " + Names.advice(text, ids);
   }
 
   /** The one that is also written so; asked back if there are several. */
@@ -172,7 +172,7 @@ public final class InputReader {
               + text
               + "\" may be "
               + meant.stream().map(Choice::words).collect(Collectors.joining(" or "))
-              + ". Type which.");
+              + ". Type which one.");
     }
     return meant.stream().findFirst();
   }

@@ -73,7 +73,7 @@ final class Solver {
             given.shown()
                 + " for "
                 + input.id()
-                + " is outside what the formula is good for ("
+                + " is outside the range in which the formula is valid ("
                 + input.inWords(input.good()).orElse("")
                 + "); take the result as a rough guide.");
   }

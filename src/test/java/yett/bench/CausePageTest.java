@@ -42,7 +42,7 @@ class CausePageTest {
         .contains("Chain too slack", "at 6.5 of a hundred faulty gates")
         .contains("The chain is loose") // an effect
         .contains("How far does the long free run of the chain hang") // a sign
-        .contains("What it is taken for", "The check that decides", "What puts it right")
+        .contains("What it is mistaken for", "The check that decides", "What puts it right")
         .contains("slack-chain-after-winter") // a case
         .contains("chain handbooks"); // a source
     assertThat(text.indexOf("WARNING: "))

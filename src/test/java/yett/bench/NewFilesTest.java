@@ -104,9 +104,9 @@ class NewFilesTest {
 
     assertThat(bench.advice(files, given))
         .containsExactly(
-            "Told from charger-dead best by charging-voltage (91 %). There you said nothing, so it"
-                + " counts as on a sound gate; if that is not so, give it a row.",
-            "Told from batteries-low best by lamp-seen (67 %).");
+            "Best told apart from charger-dead by charging-voltage (91 %). You said nothing about"
+                + " that, so it counts as on a sound gate; if that is wrong, give it a row.",
+            "Best told apart from batteries-low by lamp-seen (67 %).");
     List<Path> written = bench.write(files);
     assertThat(written)
         .containsExactly(
@@ -500,9 +500,9 @@ class NewFilesTest {
     List<String> advice = bench.advice(files, answers);
     assertThat(advice)
         .hasSize(10)
-        .contains("Nothing tells it well from cause-3. A check of its own would.");
-    for (String sentence : advice.stream().filter(a -> a.contains(" best by ")).toList()) {
-      String check = sentence.replaceFirst(".* best by (\\S+) .*", "$1");
+        .contains("No check tells it well apart from cause-3. A check of its own would.");
+    for (String sentence : advice.stream().filter(a -> a.startsWith("Best told apart ")).toList()) {
+      String check = sentence.replaceFirst(".* by (\\S+) .*", "$1");
       assertThat(answers).as(sentence).containsKey(check);
     }
     assertThat(files.get("battery/charger-lead-loose.yaml"))
@@ -610,9 +610,9 @@ class NewFilesTest {
             q ->
                 assertThat(q.before())
                     .containsExactly(
-                        "Told from rollers-worn so far by roller-look (87 %), if it shows there as a"
+                        "Told apart from rollers-worn so far by roller-look (87 %), if it shows there as a"
                             + " sound gate does.",
-                        "Told from track-dirty so far by track-look (80 %), if it shows there as a"
+                        "Told apart from track-dirty so far by track-look (80 %), if it shows there as a"
                             + " sound gate does."));
 
     SortedMap<String, String> files = card.files(answers);
@@ -713,7 +713,7 @@ class NewFilesTest {
     Map<String, String> answers = answers(card, given);
     assertThat(bench.advice(card.files(answers), answers))
         .containsExactly(
-            "No check tells fuse-tired yet. Write one that does: knowledge new check.");
+            "No check finds fuse-tired yet. Write one that does: knowledge new check.");
   }
 
   @Test
@@ -790,18 +790,19 @@ class NewFilesTest {
         "cause; id; charger-dead; There is a cause \"charger-dead\" already",
         "cause; area; a/b; cannot be an id",
         "cause; after; thunderstrom 3; There is no history \"thunderstrom\". Maybe \"thunderstorm\".",
-        "cause; after; thunderstorm; Write behind it how many times likelier, such as: thunderstorm 3.",
-        "cause; after; thunderstorm often; Write behind it how many times likelier",
+        "cause; after; thunderstorm; Write after it how many times likelier, such as:"
+            + " thunderstorm 3.",
+        "cause; after; thunderstorm often; Write after it how many times likelier",
         "cause; area; batery; There is no area \"batery\" yet. Maybe \"battery\".",
         "cause; area; docks; To begin one, write: new docks.",
         "cause; area; new a/b; cannot be an id",
-        "cause; prior; 0; \"0\" will not do: write a number from 0.01 to 90.0.",
-        "cause; prior; many; \"many\" will not do",
+        "cause; prior; 0; \"0\" cannot be used: write a number from 0.01 to 90.0.",
+        "cause; prior; many; \"many\" cannot be used",
         "cause; only-if; batteris agm; There is no site question \"batteris\". Maybe \"batteries\".",
         "cause; only-if; batteries lithum; There is no answer to batteries that is \"lithum\".",
-        "cause; only-if; batteries; Write behind it which answers",
+        "cause; only-if; batteries; Write after it which answers",
         "cause; consequences; batteries-lo often; Maybe \"batteries-low\"",
-        "cause; retest-fails; mostly; \"mostly\" will not do",
+        "cause; retest-fails; mostly; \"mostly\" cannot be used",
         "cause; like; charger-ded; There is no cause \"charger-ded\". Maybe \"charger-dead\"",
         "cause; complaints; dead-without-mains offen; \"offen\" is not a probability",
         "cause; battery-rest-voltage; empty usually; There is no outcome \"empty\". Known: charged,",

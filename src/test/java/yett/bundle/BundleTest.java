@@ -120,8 +120,8 @@ class BundleTest {
 
   @Test
   void what_is_no_bundle_is_said_to_be_none() throws IOException {
-    refused(new byte[] {1, 2, 3}, "is no bundle");
-    refused(zip(Map.of("a.yaml", new byte[0])), "is no bundle");
+    refused(new byte[] {1, 2, 3}, "is not a bundle");
+    refused(zip(Map.of("a.yaml", new byte[0])), "is not a bundle");
     Map<String, byte[]> more = unzip(bundle());
     more.put("more.txt", new byte[0]);
     refused(zip(more), "holds more than");

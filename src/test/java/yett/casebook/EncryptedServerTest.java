@@ -54,7 +54,7 @@ class EncryptedServerTest {
 
     assertThatThrownBy(() -> Casebook.open(url))
         .isInstanceOf(CasebookUnreachable.class)
-        .hasMessageContaining("an encrypted line (TLS) to the server cannot be had (")
+        .hasMessageContaining("an encrypted connection (TLS) to the server cannot be made (")
         .hasMessageContaining("SSL")
         .hasMessageContaining("sslmode=disable");
 
@@ -66,7 +66,7 @@ class EncryptedServerTest {
     assertThatThrownBy(
             () -> Casebook.open(beyond(ENCRYPTED.newCasebook()) + "&sslmode=verify-full"))
         .isInstanceOf(CasebookUnreachable.class)
-        .hasMessageContaining("an encrypted line (TLS) to the server cannot be had (")
+        .hasMessageContaining("an encrypted connection (TLS) to the server cannot be made (")
         .hasMessageNotContaining(PostgresServer.PASSWORD);
   }
 
@@ -78,7 +78,7 @@ class EncryptedServerTest {
         .hasMessageStartingWith(
             "jdbc:postgresql://quay.example/yett: with sslmode="
                 + mode
-                + " the line may be an open");
+                + " the connection may be unencrypted");
   }
 
   @ParameterizedTest

@@ -67,7 +67,7 @@ class ServerTroublesTest {
     assertThat(refused)
         .isNotInstanceOf(CasebookUnreachable.class)
         .hasMessageStartingWith(
-            SERVER.address(database) + ": the server does not take this user and password.");
+            SERVER.address(database) + ": the server does not accept this user and password.");
     assertThat(told(refused)).doesNotContain("hemlock");
   }
 

@@ -124,7 +124,8 @@ class BadInputIT {
       assertThat(after.text().lines().filter(l -> !l.isBlank()).count())
           .as("words against \"%.40s\" in:%n%s", line, after.text())
           .isGreaterThanOrEqualTo(line.isEmpty() ? 2 : 3);
-      assertThat(after.text()).doesNotContain("Exception", "\tat ", "Taken as", "made a mistake");
+      assertThat(after.text())
+          .doesNotContain("Exception", "\tat ", "Understood as", "made a mistake");
     }
   }
 

@@ -48,11 +48,11 @@ class CallIT {
   private void call() {
     try (Pty desk = start("call", "Fish dock")) {
       String screen = "";
-      for (int i = 0; i < MOST_PROMPTS && !screen.contains("\"send\" when"); i++) {
+      for (int i = 0; i < MOST_PROMPTS && !screen.contains("\"send\" once"); i++) {
         screen = desk.readTo(Screen.PROMPT, PATIENCE);
         desk.enter(answer(screen));
       }
-      assertThat(screen).contains("\"send\" when");
+      assertThat(screen).contains("\"send\" once");
       assertThat(desk.readTo(Screen.PROMPT, PATIENCE)).contains("Who goes, and by when?");
       desk.enter("Tom, in 40 min");
       assertThat(desk.waitForExit(PATIENCE)).isZero();
@@ -107,7 +107,8 @@ class CallIT {
     try (Pty technician = start("resume", "1", "--as", "technician")) {
       String screen = technician.readTo(Screen.PROMPT, PATIENCE);
       assertThat(screen.replaceAll("\\s+", " "))
-          .contains("Told on the telephone", "Look for each danger", "callers see this right in");
+          .contains(
+              "Answers on the telephone", "Look for each danger", "callers see this right in");
       assertThat(screen).doesNotContain("What is wrong with the gate?");
       for (int i = 0; i < MOST_PROMPTS && !screen.contains("Answer"); i++) {
         technician.enter(screen.contains("hand it over") ? "save" : doing(screen));
@@ -146,7 +147,7 @@ class CallIT {
       technician.enter("yes");
       taken = technician.readTo(Screen.PROMPT, PATIENCE);
     }
-    assertThat(taken).contains("Taken as: " + told.outcomes().get(1).text().split(",")[0]);
+    assertThat(taken).contains("Understood as: " + told.outcomes().get(1).text().split(",")[0]);
   }
 
   private static String screenAfterTold(String flat) {
@@ -164,11 +165,11 @@ class CallIT {
       return "somtimes it goes somtimes not";
     } else if (screen.contains("yes to keep it")) {
       return "yes";
-    } else if (screen.contains("Understood") || screen.contains("How urgent")) {
+    } else if (screen.contains("Numbers that apply") || screen.contains("How urgent")) {
       return "1";
-    } else if (screen.contains("\"send\" when")) {
+    } else if (screen.contains("\"send\" once")) {
       return "send";
-    } else if (screen.contains("Two answers that do not agree")) {
+    } else if (screen.contains("Two answers contradict each other")) {
       return "3";
     } else if (screen.contains("if they can't")) {
       return "g";

@@ -58,7 +58,7 @@ class CallsAwayTest {
         .contains("this call is kept on this computer", "The call waits on this computer");
     assertThat(run("", "calls").stdout()).contains("Fish dock", "1 call is open.");
     assertThat(run("the gate will not open\n", "call", "Ice house").stdout())
-        .contains("Saved on this computer.", "by the number that it gets there")
+        .contains("Saved on this computer.", "under the number that it gets there")
         .doesNotContain("Go on with: resume");
     assertThat(run("", "dispatch", "1").stdout())
         .contains(" of this computer: Fish dock", "Ina Teal, 555 0107");

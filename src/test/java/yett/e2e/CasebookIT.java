@@ -35,7 +35,7 @@ class CasebookIT {
 
     assertThat(away.stderr()).contains("the server does not answer").doesNotContain("hemlock");
     assertThat(wrong.stderr())
-        .contains("does not take this user and password")
+        .contains("does not accept this user and password")
         .doesNotContain("hemlock", "\tat ");
     assertThat(away.exitCode()).isEqualTo(74);
     assertThat(away.stdout()).isEmpty();

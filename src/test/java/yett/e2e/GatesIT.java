@@ -54,7 +54,7 @@ class GatesIT {
         .doesNotContain("350 kg") // nobody told that of it
         .contains("2026-03-02", "3 cases", "2 gates");
     assertThat(yett("gates", "show", "Chandler").stdout())
-        .contains("Not told, so taken as usual: ", "350 kg");
+        .contains("Not entered, so assumed as usual: ", "350 kg");
     assertThat(list.exitCode()).isZero();
   }
 
@@ -64,7 +64,7 @@ class GatesIT {
     Pipe.Result page = yett("gates", "show", "chandlers", "gate");
 
     assertThat(page.stdout())
-        .contains("2024-10-08:  case 2024-0001, repaired and proved. Believed most: Chain too")
+        .contains("2024-10-08:  case 2024-0001, repaired and proved. Most probable: Chain too")
         .contains("Done: Take up the chain")
         .containsSubsequence(
             "How far does the long free run",
@@ -142,8 +142,7 @@ class GatesIT {
 
     assertThat(yett("gates", "show", "cust").stdout()).contains("Customs yard", "2025-09-11");
     assertThat(yett("gates", "rename", "cust", "Customs").stderr()).contains("There is no gate");
-    assertThat(yett("gates", "rename", "Customs yard", "quit").stderr())
-        .contains("a word to the program");
+    assertThat(yett("gates", "rename", "Customs yard", "quit").stderr()).contains("a command word");
     assertThat(yett("gates", "rename", "Customs yard").stderr()).contains("Usage: gates rename");
     assertThat(yett("gates", "show", "Custom yard").stderr()).contains("Maybe \"Customs yard\"");
     assertThat(in(directory.resolve("nobody"), "gates").stdout()).contains("has no gates yet");
@@ -164,7 +163,7 @@ class GatesIT {
     assertThat(in(office, "gates", "describe", "Ferry", "opening=6 m").exitCode()).isZero();
     assertThat(in(office, "gates", "retire", "Ferry").stderr()).contains("retired already");
 
-    assertThat(in(office, "gates", "restore", "Ferry").stdout()).contains("back again");
+    assertThat(in(office, "gates", "restore", "Ferry").stdout()).contains("back in the lists");
     assertThat(in(office, "gates").stdout()).contains("2 gates", "6 m").doesNotContain("Retired");
     assertThat(in(office, "gates", "restore", "Ferry").stderr()).contains("not retired");
   }
@@ -208,11 +207,11 @@ class GatesIT {
     Pipe.Result refused = in(to, "gates", "import", wrong.toString());
     assertThat(refused.exitCode()).isNotZero();
     assertThat(refused.stderr().replaceAll("\\s+", " "))
-        .contains("line 1, column 3: no question on a gate is called \"Suport\".")
+        .contains("line 1, column 3: no question about a gate is called \"Suport\".")
         .contains("line 2, column 1 (Gate): ")
-        .contains("line 5, column 2 (opening): \"4 V\" is no answer.")
+        .contains("line 5, column 2 (opening): \"4 V\" is not an answer.")
         .contains("line 6, column 1 (Gate): there is a gate \"Ferry\" already")
-        .contains("Nothing was taken in");
+        .contains("Nothing was imported");
     assertThat(in(to, "gates").stdout()).contains("2 gates").doesNotContain("Sail store");
   }
 
@@ -236,7 +235,7 @@ class GatesIT {
         Ferry,2026-03-01,service,chain-sag,81 mm
         """);
     assertThat(in(firm, "gates", "readings", "import", sheet.toString()).stdout())
-        .contains("5 visits in the sheet: 7 readings taken in");
+        .contains("5 visits in the sheet: 7 readings imported");
     assertThat(in(firm, "gates", "readings", "import", sheet.toString()).stdout())
         .contains("here already");
 
@@ -263,7 +262,7 @@ class GatesIT {
         .contains("line 2, column 1 (Gate): there is no gate \"Fery\"", "Maybe \"Ferry\"")
         .contains("line 2, column 2 (Date)", "line 2, column 3 (Visit)")
         .contains("line 2, column 4 (Measured)", "line 3, column 5 (Reading): ")
-        .contains("Nothing was taken in");
+        .contains("Nothing was imported");
     assertThat(in(firm, "cases").stdout()).doesNotContain("2023-04");
   }
 

@@ -50,7 +50,7 @@ class InterviewIT {
     assertThat(command("cases").stdout()).contains("Chandler's gate", "Chain too");
     assertThat(command("cases", "--open").stdout()).contains("no case");
     assertThat(command("cases", "show", "1").stdout())
-        .contains("Chandler's gate", "Closed: ", "Chain too slack: how it came to that");
+        .contains("Chandler's gate", "Closed: ", "Chain too slack: where this figure comes from");
     assertThat(command("record", "1").stdout())
         .startsWith("# ")
         .contains("Chandler's gate", "Chain too slack")

@@ -53,10 +53,10 @@ class PracticeIT {
         .doesNotContain("\u001b")
         .containsSubsequence(
             "An exercise was left",
-            "Only Enter, or new.",
+            "Press Enter, or type new.",
             "Noise kind:",
             "How it went",
-            "WARNING: Slip: \"How far",
+            "WARNING: Safety error: \"How far",
             "Still there at the end: Chain too slack",
             "The plan:",
             "Hand over",
@@ -65,7 +65,7 @@ class PracticeIT {
     assertThat(ended.stdout().lines()).allMatch(line -> line.length() <= 80);
 
     assertThat(run("", "practice", "progress").stdout())
-        .contains("exercises: 1", "chain:", "0 of 1 put right", "slips: 1");
+        .contains("exercises: 1", "chain:", "0 of 1 put right", "safety errors: 1");
     Pipe.Result refused = run("", "practice", "--area", "chian");
     assertThat(refused.exitCode()).isEqualTo(64);
     assertThat(refused.stderr()).contains("no area \"chian\"", "Maybe \"chain\"");

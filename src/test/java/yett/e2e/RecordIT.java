@@ -93,7 +93,7 @@ class RecordIT {
     Path there = Files.writeString(papers.resolve("there.html"), "mine");
 
     Pipe.Result over = yett("record", "1", "--html", there.toString());
-    assertThat(over.stderr()).contains("is there already");
+    assertThat(over.stderr()).contains("exists already");
     assertThat(over.exitCode()).isEqualTo(64);
     assertThat(there).hasContent("mine");
 

@@ -58,7 +58,7 @@ class SameGateTest {
     Pipe.Result second = run("1\n1\nit stands open now\n0\n1\nx\n", "call", "Fish dock");
 
     assertThat(second.stdout())
-        .contains("How urgent is it now?", "so then was none of it")
+        .contains("How urgent is it now?", "At that time none applied")
         .containsOnlyOnce("0 for none, or numbers");
     assertThat(run("", "dispatch", "1").stdout())
         .doesNotContain("nothing at the site makes it urgent");
@@ -83,6 +83,6 @@ class SameGateTest {
 
     assertThat(run("", "dispatch", "2").stdout())
         .contains("nothing at the site makes it urgent")
-        .doesNotContain("not asked to the end");
+        .doesNotContain("the list was not finished");
   }
 }

@@ -15,19 +15,20 @@ record Screen(String text) {
   static final Pattern PROMPT = Pattern.compile("(?:^|\n)[^\n>]*> \n?\\z");
 
   /** Where a page ends and the next one follows. */
-  static final Pattern MORE = Pattern.compile("Enter when\\s+this\\s+is\\s+read(:\\s*)?> \n?\\z");
+  static final Pattern MORE =
+      Pattern.compile("Enter\\s+when\\s+you\\s+have\\s+read\\s+this(:\\s*)?> \n?\\z");
 
   /** What kind of prompt waits; the test knows them by their first words. */
   enum Kind {
-    DANGERS("0 for none, or the numbers that are so"),
-    SITE_NEEDED("Enter if all is right here"),
+    DANGERS("0 for none, or the numbers that apply"),
+    SITE_NEEDED("Enter if this is right"),
     SITE("Enter if all is right"),
     SITE_QUESTION("Answer.*Enter to leave it"),
     COMPLAINTS("Numbers"),
     HISTORY("0 for none, or numbers"),
-    LOOKS("Enter if all is so"),
-    CAUTIONS("Enter when these are read"),
-    DISAGREEMENT("Number of one to look at again"),
+    LOOKS("Enter if all are as listed"),
+    CAUTIONS("Press Enter when you have read these"),
+    DISAGREEMENT("Number of the one to check again"),
     SET_UP("\"done\" when (all|it is done(>|, \\?))"),
     REPAIR("\"done\" when it is done, \"cannot\""),
     STOP("\"done\" when it is done; \"correct\""),
@@ -35,9 +36,9 @@ record Screen(String text) {
     COMING_BACK("yes, or no>"),
     CLOSE("\"close\" to close"),
     RETEST("Answer> ", "Retest"),
-    SETTLE("Answer> ", "Two answers that do not agree"),
+    SETTLE("Answer> ", "Two answers contradict each other"),
     FAILED_PROOF("Answer> ", "A proof failed"),
-    STOCK("Answer> ", "Asking has stopped paying"),
+    STOCK("Answer> ", "Further questions no longer help"),
     PROOF("(Answer|Reading.*)> ", "Proof"),
     CHECK("(Answer|Reading.*)> ", "Check \\d+"),
     COMMANDS("yett> ");

@@ -86,7 +86,7 @@ class ScreensIT {
     assertThat(result.stderr()).isEmpty();
     assertThat(result.stdout())
         .doesNotContain(ESC, "\r", "Exception")
-        .contains("Why this question", "What is believed", "At every prompt", "Saved.");
+        .contains("Why this question", "Probable causes", "At every prompt", "Saved.");
     assertThat(result.stdout().lines().filter(line -> !line.contains("> ")))
         .allMatch(line -> line.length() <= columns)
         .anyMatch(line -> line.length() > columns - 10);

@@ -74,7 +74,7 @@ class TrainerIT {
     String[] paged = {"knowledge", "show", "chain-bracket-cracked", place, "--html", page};
     assertThat(run(paged).stdout()).contains(page + " is written.");
     assertThat(Path.of(page)).content().contains("<h1>Chain bracket cracked</h1>", "<svg ");
-    assertThat(run(paged).stderr()).contains("is there already. Name another file");
+    assertThat(run(paged).stderr()).contains("exists already. Name another file");
 
     String text = Files.readString(card);
     Files.writeString(card, text.replace("chain-sag: {slack", "chain-sga: {slack"));
@@ -151,7 +151,7 @@ class TrainerIT {
             new String[] {"Set-ups that it needs", "locked-off"},
             new String[] {"Who may do it", ""},
             new String[] {"What can hurt", "pinch-point"},
-            new String[] {"Where do you have it from", ""});
+            new String[] {"Where do you know it from", ""});
     try (Pty pty = start("knowledge", "new", "check", folder.toString())) {
       for (String[] turn : dialogue) {
         pty.expect(turn[0], Visitor.PATIENCE).expect("> ", Visitor.PATIENCE).enter(turn[1]);
@@ -170,7 +170,7 @@ class TrainerIT {
         folder.resolve("paint.yaml"),
         "history: new-paint\nname: Painted\nodds: {chain-slack: 2}\nsource: considered judgement\n");
     try (Pty pty = start("knowledge", folder.toString())) {
-      pty.expect("At work in ", Visitor.PATIENCE).expect("harrow-quay> ", Visitor.PATIENCE);
+      pty.expect("Working in ", Visitor.PATIENCE).expect("harrow-quay> ", Visitor.PATIENCE);
       pty.enter("check").expect("No problem found", Visitor.PATIENCE);
       pty.expect("adds history new-paint", Visitor.PATIENCE)
           .expect("harrow-quay> ", Visitor.PATIENCE);

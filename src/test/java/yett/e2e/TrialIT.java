@@ -59,7 +59,7 @@ class TrialIT {
         .contains("small.drl", "knowledge trust FOLDER")
         .doesNotContain("core.drl", "Exception");
     try (Pty pty = terminal("knowledge", "test", path)) {
-      pty.expect("small.drl", Visitor.PATIENCE).expect("leave it: ", Visitor.PATIENCE);
+      pty.expect("small.drl", Visitor.PATIENCE).expect("to stop: ", Visitor.PATIENCE);
       pty.enter("trust").expect("1 case: ", Visitor.PATIENCE);
       assertThat(pty.waitForExit(Visitor.PATIENCE)).isZero();
     }
@@ -88,7 +88,7 @@ class TrialIT {
     change(folder.resolve("small.drl"), "end", "end ");
     try (Pty pty = terminal("knowledge", "test", path)) {
       pty.expect("new here or were changed: small.drl", Visitor.PATIENCE);
-      pty.expect("leave it: ", Visitor.PATIENCE).ctrlD();
+      pty.expect("to stop: ", Visitor.PATIENCE).ctrlD();
       assertThat(pty.waitForExit(Visitor.PATIENCE)).isEqualTo(77);
     }
     assertThat(run("knowledge", "trust", path).stdout()).contains("Trusted from now on: small.drl");

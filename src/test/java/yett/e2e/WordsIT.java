@@ -31,8 +31,9 @@ class WordsIT {
       visitor.until(Screen.Kind.CHECK);
       String prompt = visitor.question().prompt();
       assertThat(visitor.say("why").text())
-          .contains("Why this question", "Separates:", "Costs:", "Worth:");
-      assertThat(visitor.say("belief").text()).contains("What is believed", "how it came to that");
+          .contains("Why this question", "Tells apart:", "Costs:", "Worth:");
+      assertThat(visitor.say("belief").text())
+          .contains("Probable causes", "where this figure comes from");
       for (String help : new String[] {"help", "?"}) {
         assertThat(visitor.say(help).text())
             .contains(

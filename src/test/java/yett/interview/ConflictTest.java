@@ -179,7 +179,7 @@ class ConflictTest {
       assertThat(conflict.weighed()).isFalse();
       assertThat(new Wording(BASE).conflict(conflict))
           .startsWith("This hardly fits what was known before: \"" + check.ask())
-          .endsWith("kept, but not weighed.");
+          .endsWith("kept, but does not count.");
       add(entries, new Event.Corrected(wrong, new Answer.Chosen(check.outcomes().get(0).id())));
       assertThat(interview.at(entries).conflict()).isEmpty();
     }

@@ -163,7 +163,7 @@ final class RandomCase {
     if (!repairs.isEmpty() && chance(0.2)) {
       return new Event.AskedFor(oneOf(repairs).id());
     }
-    return chance(0.9) ? new Event.WentOn() : new Event.GaveUp("asking has stopped paying");
+    return chance(0.9) ? new Event.WentOn() : new Event.GaveUp("further questions no longer help");
   }
 
   /** Now and then a person does something else than what is asked. */

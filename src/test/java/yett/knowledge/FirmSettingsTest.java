@@ -139,7 +139,7 @@ class FirmSettingsTest {
   @Test
   void the_letters_of_a_currency_are_those_of_ISO_4217() {
     assertThatThrownBy(() -> settings("currency: XQZ"))
-        .hasMessageContaining("\"XQZ\" is no currency")
+        .hasMessageContaining("\"XQZ\" is not a currency")
         .hasMessageContaining("such as EUR or USD");
   }
 

@@ -103,9 +103,9 @@ class TranslationsTest {
         .hasMessageContaining(
             "chain/es.texts.yaml:4:3: there is no card \"cause chain-slak\"\n  Maybe \"cause chain-slack\"")
         .hasMessageContaining(
-            "\"aks\" is no text of the card \"check chain-sag\"\n  Maybe \"ask\"");
+            "\"aks\" is not a text of the card \"check chain-sag\"\n  Maybe \"ask\"");
     assertThatThrownBy(() -> in("", with("chain/Spanish.texts.yaml", NAME)))
-        .hasMessageContaining("\"Spanish\" is no language");
+        .hasMessageContaining("\"Spanish\" is not a language");
   }
 
   /** The name of what a line has people do is no text; by it another danger rules the line out. */

@@ -69,11 +69,11 @@ class UnitTest {
   @Test
   void an_unknown_unit_on_a_card_is_answered_with_the_nearest() {
     assertThatThrownBy(() -> Unit.parse("Mv"))
-        .hasMessage("\"Mv\" is no unit known here; did you mean mV?");
+        .hasMessage("\"Mv\" is not a known unit; did you mean mV?");
     assertThatThrownBy(() -> Unit.parse("furlongs"))
         .hasMessage(
-            "\"furlongs\" is no unit known here;"
-                + " write it like mm, V, A, ohm, degC, s, N, kg, m/s or %.");
+            "\"furlongs\" is not a known unit; write it like mm, V, A, ohm, degC, s, N, kg,"
+                + " m/s or %.");
   }
 
   @Test

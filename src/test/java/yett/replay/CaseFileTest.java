@@ -215,7 +215,7 @@ class CaseFileTest {
                     """)))
         .isEqualTo(
             """
-            quay.case.yaml:5:12: "held-open" stands here twice
+            quay.case.yaml:5:12: "held-open" is here twice
               Delete one of the two.
             """);
     assertThat(text(read("case: a\nperson: caller\n---\ncase: a\nperson: caller\n")))

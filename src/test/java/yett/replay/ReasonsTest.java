@@ -54,8 +54,8 @@ class ReasonsTest {
 
     assertThat(Reasons.of(step).words())
         .isEqualTo(
-            "the gate runs; this is to find what may lie behind; resolves most for its cost, while"
-                + " no repair is worth trying; \"beam-path\" came second");
+            "the gate runs; this looks for an underlying cause; resolves most for its cost,"
+                + " while no repair is worth trying; \"beam-path\" came second");
     assertThat(Reasons.withoutRunnerUp(step)).doesNotContain("beam-path");
   }
 

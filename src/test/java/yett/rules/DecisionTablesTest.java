@@ -186,14 +186,14 @@ class DecisionTablesTest extends ShownByExamples {
   @CsvSource(
       delimiter = '|',
       value = {
-        "bsiest-hour,class-i,,0,10     | cell B2: \"bsiest-hour\" is no check that is measured",
+        "bsiest-hour,class-i,,0,10     | cell B2: \"bsiest-hour\" is not a check that is measured",
         "busiest-hour,class-x,,0,10    | cell C2: \"class-x\" is not a choice of \"usage-class\"",
         "busiest-hour,class-i,6,0,10   | cell D2: \"6\" is not a range; write \"below 6 m\"",
-        "busiest-hour,class-i,below 6,0,10 | cell D2: \"6\" says no unit; write 6 m",
+        "busiest-hour,class-i,below 6,0,10 | cell D2: \"6\" has no unit; write 6 m",
         "busiest-hour,class-i,,ten,10  | cell E2: ",
         "busiest-hour,class-i,,20,10   | cell F2: the upper end is below the lower",
         "busiest-hour,,,0,10           | cell A2: this row has no condition",
-        "receiver-supply,class-i,,20,29 V | cell E2: \"20\" says no unit; write 20 V",
+        "receiver-supply,class-i,,20,29 V | cell E2: \"20\" has no unit; write 20 V",
       })
   void a_wrong_cell_is_told_with_its_place(String cells, String message) {
     String csv = HEADING + "r," + cells + ",so,it is so,common practice\n";
@@ -207,8 +207,8 @@ class DecisionTablesTest extends ShownByExamples {
   void wrong_columns_and_rules_of_one_name_are_told() {
     assertThat(problems("x.table.csv", "rule,chek,low,high,how,because,source,if opning\n"))
         .containsExactly(
-            "cell B1: \"chek\" is no column of such a table",
-            "cell H1: \"opning\" is no site question",
+            "cell B1: \"chek\" is not a column of such a table",
+            "cell H1: \"opning\" is not a site question",
             "cell A1: the column \"check\" is missing");
     assertThat(problems("x.table.csv", HEADING + ROW + ROW))
         .containsExactly("cell A3: there are two rules \"r\"");
@@ -356,8 +356,7 @@ class DecisionTablesTest extends ShownByExamples {
   @Test
   void what_is_no_workbook_is_told() {
     for (String content : List.of("", "rule,check\n", "PK\u0003\u0004 and no more")) {
-      assertThat(problems("x.table.xlsx", content))
-          .containsExactly("this is no workbook that can be read");
+      assertThat(problems("x.table.xlsx", content)).containsExactly("this workbook cannot be read");
     }
   }
 
@@ -368,8 +367,7 @@ class DecisionTablesTest extends ShownByExamples {
     String bomb =
         part(workbook(HEADING + ROW), "xl/worksheets/sheet1.xml", xml -> new String(zeros) + xml);
     assertThat(bomb.length()).isLessThan(200_000);
-    assertThat(problems("x.table.xlsx", bomb))
-        .containsExactly("this is no workbook that can be read");
+    assertThat(problems("x.table.xlsx", bomb)).containsExactly("this workbook cannot be read");
   }
 
   @Test
@@ -382,8 +380,7 @@ class DecisionTablesTest extends ShownByExamples {
                 xml.replaceFirst(
                         "\\?>", "?><!DOCTYPE sst [<!ENTITY x SYSTEM \"file:///etc/hostname\">]>")
                     .replace("up to ten", "&x;"));
-    assertThat(problems("x.table.xlsx", entity))
-        .containsExactly("this is no workbook that can be read");
+    assertThat(problems("x.table.xlsx", entity)).containsExactly("this workbook cannot be read");
   }
 
   /** The workbook with one of its parts changed. */

@@ -72,12 +72,12 @@ class ExclusionTablesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "display-lt,steady,mains-lamp,shown    | cell C2: \"display-lt\" is no check",
+        "display-lt,steady,mains-lamp,shown    | cell C2: \"display-lt\" is not a check",
         "display-lit,stedy,mains-lamp,shown    | cell D2: \"stedy\" is not an outcome of"
             + " \"display-lit\"",
-        "display-lit,steady,mains-lmp,shown    | cell E2: \"mains-lmp\" is no check",
+        "display-lit,steady,mains-lmp,shown    | cell E2: \"mains-lmp\" is not a check",
         "display-lit,steady,mains-lamp,        | cell F2: \"\" is not an outcome of \"mains-lamp\"",
-        "push-force,below 5,mains-lamp,shown   | cell D2: \"5\" says no unit; write 5 N",
+        "push-force,below 5,mains-lamp,shown   | cell D2: \"5\" has no unit; write 5 N",
         "display-lit or mains-lamp,any,mains-lamp,shown | cell D2: this does not mean the same",
       })
   void a_wrong_cell_is_told_with_its_place(String cells, String message) {

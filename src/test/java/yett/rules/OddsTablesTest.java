@@ -119,14 +119,15 @@ class OddsTablesTest {
       delimiter = '|',
       value = {
         "two,,,,beam-dity 1.5  | cell F2: \"beam-dity\" is not a known cause. Maybe \"beam-dirty\"",
-        "two,,,,beam-dirty     | cell F2: \"beam-dirty\" is no cause with a factor; write",
-        "two,,,,beam-dirty 0   | cell F2: \"beam-dirty 0\" is no cause with a factor; write",
-        "two,,,,beam-dirty 101 | cell F2: \"beam-dirty 101\" is no cause with a factor; write",
-        "two,,,,beam-dirty -2  | cell F2: \"beam-dirty -2\" is no cause with a factor; write",
-        "two,,,,\"beam-dirty 2, beam-dirty 3\" | cell F2: \"beam-dirty\" stands here twice",
-        "two,,,,               | cell F2: \"\" is no cause with a factor",
-        "two,,heavy-rian,,beam-dirty 2 | cell D2: \"heavy-rian\" is no history",
-        "two,,,heavy-rian,beam-dirty 2 | cell E2: \"heavy-rian\" is no history",
+        "two,,,,beam-dirty     | cell F2: \"beam-dirty\" is not a cause with a factor; write",
+        "two,,,,beam-dirty 0   | cell F2: \"beam-dirty 0\" is not a cause with a factor; write",
+        "two,,,,beam-dirty 101 | cell F2: \"beam-dirty 101\" is not a cause with a"
+            + " factor; write",
+        "two,,,,beam-dirty -2  | cell F2: \"beam-dirty -2\" is not a cause with a factor; write",
+        "two,,,,\"beam-dirty 2, beam-dirty 3\" | cell F2: \"beam-dirty\" is here twice",
+        "two,,,,               | cell F2: \"\" is not a cause with a factor",
+        "two,,heavy-rian,,beam-dirty 2 | cell D2: \"heavy-rian\" is not a history",
+        "two,,,heavy-rian,beam-dirty 2 | cell E2: \"heavy-rian\" is not a history",
         ",,,,beam-dirty 2      | cell A2: this row has no condition",
       })
   void a_wrong_cell_is_told_with_its_place(String cells, String message) {

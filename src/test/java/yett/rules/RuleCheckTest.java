@@ -76,7 +76,7 @@ class RuleCheckTest {
         "Given(check == \"chain-sag\") | int x = \"a\"; | 21 | cannot convert",
         "Given(check == \"chain-sag\") | insertLogical(new FollowUpp(\"a\", \"b\")); | 21 | FollowUpp",
         "Given(check == \"chain-sag\") | insertLogical(new FollowUp(\"a\", because(drools))); | 21 | FollowUp",
-        "Given(check == \"chain-sag\", epoch > \"x\") | int x = 1; | 16 | trips"
+        "Given(check == \"chain-sag\", epoch > \"x\") | int x = 1; | 16 | compiler fails"
       })
   void what_the_compiler_says_stands_in_the_rules_own_lines(
       String condition, String consequence, int line, String words) {

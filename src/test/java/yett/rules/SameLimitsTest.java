@@ -267,7 +267,7 @@ class SameLimitsTest {
         40 * Math.max(1, distance) / 5.2,
         mm ->
             says("sprocket-alignment", "distance=" + distance + " m", reading("offset", mm, "mm")),
-        text -> text.contains("They stand in line"));
+        text -> text.contains("They are in line"));
   }
 
   private static Pair push(String support, double grade) {

@@ -14,7 +14,7 @@ class EvidenceWordsTest {
     "-1, slightly against it",
     "-3, against it",
     "-Infinity, clearly against it",
-    "NaN, beyond measure"
+    "NaN, off the scale"
   })
   void a_caller_hears_no_unit_of_evidence(double decibans, String words) {
     assertThat(EvidenceWords.WORDS.of(decibans)).isEqualTo(words);

@@ -21,7 +21,7 @@ class StepWordsTest {
     var barred = new HandOverReason.Barred(BASE.setUps().get("locked-off"));
 
     assertThat(StepWords.because(barred))
-        .startsWith("the work stands at \"")
+        .startsWith("the gate is in the set-up \"")
         .contains(BASE.setUps().get("locked-off").name())
         .endsWith("\", which only a technician may change");
   }
@@ -31,7 +31,9 @@ class StepWordsTest {
     assertThat(StepWords.because(new HandOverReason.NothingLeft(Role.CALLER)))
         .isEqualTo("nothing more that the caller may do or look at is worth its time");
     assertThat(StepWords.because(new HandOverReason.Untold()))
-        .isEqualTo("the caller could tell nothing of what was asked last; whoever goes sees more");
+        .isEqualTo(
+            "the caller could not answer the last questions; somebody at the gate will see"
+                + " more");
     assertThat(StepWords.because(new HandOverReason.NothingLeft(Role.ELECTRICIAN)))
         .isEqualTo("no check or repair that is open to an electrician is worth its cost now");
   }
@@ -61,7 +63,7 @@ class StepWordsTest {
   void a_danger_names_who_goes_on_with_it() {
     assertThat(
             StepWords.because(new HandOverReason.Stopped(List.of(BASE.stops().get("live-frame")))))
-        .isEqualTo("The gate or its fence gives a shock, and only an electrician goes on with it");
+        .isEqualTo("The gate or its fence gives a shock, and only an electrician may go on");
   }
 
   @Test
@@ -69,7 +71,7 @@ class StepWordsTest {
     var proof = BASE.checks().get("edge-reverses");
 
     assertThat(StepWords.because(new HandOverReason.Unproved(List.of(proof))))
-        .isEqualTo("proofs still to be made: " + proof.ask());
+        .isEqualTo("proofs still to pass: " + proof.ask());
   }
 
   @Test
@@ -89,6 +91,6 @@ class StepWordsTest {
         .isEqualTo(BASE.repairs().get("tighten-chain").name());
     assertThat(words.purpose(new Purpose(Purpose.Kind.CHECK, "chain-sag")))
         .isEqualTo(BASE.checks().get("chain-sag").ask());
-    assertThat(words.purpose(Purpose.of(Purpose.Kind.TRIAL))).isEqualTo("the gate is tried");
+    assertThat(words.purpose(Purpose.of(Purpose.Kind.TRIAL))).isEqualTo("trying the gate");
   }
 }

@@ -34,7 +34,7 @@ class BatteryTest {
     Worked.out("battery-charge", "rest-voltage=13.3 V")
         .doesNotTell("charge")
         .doesNotTell("between")
-        .means("13.3 V a block is no voltage at rest");
+        .means("13.3 V a block is not a rest voltage");
     Worked.out("battery-charge", "rest-voltage=13.5 V", "rest=10 min").gives("charge", 100);
     Worked.out("battery-charge", "rest-voltage=13.7 V", "rest=10 min").doesNotTell("charge");
     Worked.out("battery-charge", "rest-voltage=12.8 V", "kind=flooded").doesNotTell("charge");
@@ -163,7 +163,7 @@ class BatteryTest {
             "rest-voltage=12.7 V")
         .says("verdict", "none: it was not loaded");
     Worked.out("battery-load-test", "cranking-current=400 A", "loaded-voltage=9.7 V +- 0.2 V")
-        .means("within what the readings leave open");
+        .means("smaller than the uncertainty of the readings");
   }
 
   @Test

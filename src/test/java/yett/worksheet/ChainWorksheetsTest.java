@@ -213,7 +213,7 @@ class ChainWorksheetsTest {
     // Complete Guide to Chain, fig. 7.7: 1 mm up to 1 m, 5 mm at 5 m; shafts 1/300.
     Worked.out("sprocket-alignment", "distance=0.6 m", "offset=0.8 mm")
         .gives("allowed", 1)
-        .means("stand in line");
+        .means("are in line");
     Worked.out("sprocket-alignment", "distance=5 m", "offset=8 mm", "lean=2 mm")
         .gives("allowed", 5)
         .gives("lean-allowed", 1)

@@ -114,7 +114,7 @@ class EarthingTest {
         .says("verdict", "add a second rod");
     Worked.out("earth-reading", "measured=31 ohm", "rods=2")
         .says("verdict", "above, but supplemented");
-    Worked.out("earth-reading", "measured=24 ohm +- 5 ohm").means("own doubt");
+    Worked.out("earth-reading", "measured=24 ohm +- 5 ohm").means("uncertainty of the reading");
   }
 
   // NEC 250.53(A)(3), from memory: 6 ft at least.

@@ -189,10 +189,10 @@ class FeederTest {
     Worked thin =
         Worked.out("feeder-drop", "supply=120 V", "current=30 A", "length=3 m", "size=18 AWG")
             .gives("carries", 7)
-            .means("Too thin for 30 A", "18 AWG may stand behind 7 A at most");
+            .means("Too thin for 30 A", "18 AWG may be fused at 7 A at most");
     assertThat(thin.solution().meaning().notes()).hasSize(1);
     Worked.out("feeder-voltage", "supply=120 V", "motor-current=40 A", "length=3 m", "size=18 AWG")
-        .means("18 AWG may stand behind 7 A at most");
+        .means("18 AWG may be fused at 7 A at most");
     Worked.out("feeder-size", "supply=400 V", "current=200 A", "length=1 m")
         .says("size", "none up to 1/0 AWG")
         .means("carries so much");

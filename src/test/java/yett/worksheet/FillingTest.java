@@ -48,7 +48,7 @@ class FillingTest {
       delimiter = '|',
       value = {
         "24 ohm           | \"ohm\" is a resistance",
-        "240 V            | 240 V cannot be: possible here is 0 V to 60 V",
+        "240 V            | 240 V is not possible here; the range is 0 V to 60 V",
         "24 V +-          | Nothing was typed",
         "24 V +- -1 V     | type +- once",
         "twenty           | There is no number",
@@ -72,7 +72,7 @@ class FillingTest {
       assertThat(InputReader.read(KIND, typed).choice().id()).isEqualTo("wet");
     }
     assertThatThrownBy(() -> InputReader.read(KIND, "agn"))
-        .hasMessage("\"agn\" is no choice for kind. Maybe \"agm\". Known: agm, wet.");
+        .hasMessage("\"agn\" is not a choice for kind. Maybe \"agm\". Known: agm, wet.");
   }
 
   @Test
@@ -113,7 +113,7 @@ class FillingTest {
                     "size=2 AWG",
                     "strands=solid"))
         .isInstanceOf(InputException.class)
-        .hasMessageContaining("Maybe strands=stranded");
+        .hasMessageContaining("Try strands=stranded");
   }
 
   // The ways in which plates, drawings and people write a size.
@@ -142,7 +142,8 @@ class FillingTest {
   @ValueSource(strings = {"10", "4", "1"})
   void a_size_that_may_be_two_is_asked_back(String typed) {
     assertThatThrownBy(() -> InputReader.read(input("feeder-drop", "size"), typed))
-        .hasMessage("\"" + typed + "\" may be " + typed + " AWG or " + typed + " mm2. Type which.");
+        .hasMessage(
+            "\"" + typed + "\" may be " + typed + " AWG or " + typed + " mm2. Type which one.");
   }
 
   @ParameterizedTest
@@ -156,14 +157,15 @@ class FillingTest {
     Filling filling = new Filling(Catalogue.named("chain-sag").orElseThrow());
     assertThatThrownBy(() -> filling.add("span", "16"))
         .isInstanceOf(InputException.class)
-        .hasMessage("span: \"16\" says no unit: 16 m or 16 ft? Type it with its unit.");
+        .hasMessage("span: \"16\" has no unit: 16 m or 16 ft? Type it with its unit.");
     assertThatThrownBy(() -> filling.add("span", "16 +- 1")).hasMessageContaining("16 m or 16 ft");
     assertThatThrownBy(
             () -> new Filling(Catalogue.named("leaf-force").orElseThrow()).add("mass", "900"))
         .hasMessageContaining("900 kg or 900 lb");
     // 40 m is more than can be, so it can only be feet or a slip; the unit of the question is
     // meant.
-    assertThatThrownBy(() -> filling.add("span", "40")).hasMessageContaining("cannot be");
+    assertThatThrownBy(() -> filling.add("span", "40"))
+        .hasMessageContaining("is not possible here");
     filling.add("span", "16 ft");
     filling.add("sag", "60");
     // Where the question has told its unit, a bare number is in it.

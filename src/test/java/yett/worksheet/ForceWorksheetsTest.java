@@ -60,7 +60,7 @@ class ForceWorksheetsTest {
   @Test
   void a_record_that_does_not_tell() throws IOException {
     judged("closing-gap", "0;0\n0,1;300\n0,5;20\n2;10\n")
-        .says("verdict", "open, this record does not tell")
+        .says("verdict", "open: this record cannot decide it")
         .doesNotTell("after-5-s")
         .means("Record 5 s and more", "slower than the 200 samples");
     judged("closing-gap", "0,0\n6,10\n").means("never rose above 25 N");
@@ -69,12 +69,12 @@ class ForceWorksheetsTest {
   @Test
   void a_record_that_is_not_fit_to_tell() throws IOException {
     judged("closing-gap", record(380, 140, 20).replaceAll("(?m)^(3\\d|4\\d),.*\n", ""))
-        .says("verdict", "open, this record does not tell")
+        .says("verdict", "open: this record cannot decide it")
         .gives("largest-gap", 0.021)
         .means("For 21 ms there is no sample");
     judged("closing-gap", record(380, 140, 20).replaceAll("(?m)^(\\d|1\\d),.*\n", ""))
-        .says("verdict", "open, this record does not tell")
-        .means("inside the blow");
+        .says("verdict", "open: this record cannot decide it")
+        .means("inside the impact");
     judged("fixed-surfaces", record(1500, 140, 20))
         .means("over the 1400 N (315 lbf) allowed between flat faces");
   }
@@ -110,10 +110,10 @@ class ForceWorksheetsTest {
   @Test
   void files_that_are_no_record() throws IOException {
     assertRefused(folder.resolve("none.csv").toString(), "There is no file");
-    assertRefused(folder.toString(), "is no file. Name the CSV file");
+    assertRefused(folder.toString(), "is not a file. Name the CSV file");
     assertRefused(
         Files.write(folder.resolve("a.xlsx"), new byte[] {'P', 'K', (byte) 0xFF, 0}).toString(),
-        "a.xlsx is no text in UTF-8");
+        "a.xlsx is not UTF-8 text");
     assertRefused(
         Files.writeString(folder.resolve("b.csv"), "time,force\n0,0\n1,x\n", StandardCharsets.UTF_8)
             .toString(),

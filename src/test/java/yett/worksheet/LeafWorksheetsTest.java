@@ -54,7 +54,7 @@ class LeafWorksheetsTest {
     Worked.out("scale-reading", "force=60 lbf", "mass=880 lb")
         .gives("resistance", 6.818)
         .means("The leaf drags", "no longer rolling");
-    Worked.out("scale-reading", "force=10 N", "mass=400 kg", "grade=2 %").means("cannot be");
+    Worked.out("scale-reading", "force=10 N", "mass=400 kg", "grade=2 %").means("is not possible");
     Worked.out("scale-reading", "force=20 N", "mass=400 kg").means("very easily");
     Worked.out("scale-reading", "force=110 N +- 15 N", "mass=400 kg")
         .means("rolls as it should", "too near to 3 % to be sure of");
@@ -111,7 +111,7 @@ class LeafWorksheetsTest {
     Worked.out("leaf-energy", "mass=400 kg", "speed=0.1 m/s")
         .gives("hard-peak", 1414)
         .gives("speed-400", 0.02828)
-        .means("only a measured curve tells it");
+        .means("only a measured curve shows it");
     Worked.out("leaf-energy", "mass=1000 kg", "speed=1 ft/s").gives("energy", 46.45);
   }
 

@@ -121,7 +121,7 @@ class SensingTest {
     Worked.out("beam-margin", "range=8 m", "distance=9 m")
         .means("9 m is beyond the 8 m", "even clean");
     Worked.out("beam-margin", "range=12 m", "distance=9 m", "windows=50 %")
-        .means("clean both windows, then aim anew");
+        .means("clean both windows, then aim again");
     // From memory of sensor handbooks: gain 20 at 10 ft falls to 2.222 at 30 ft.
     assertThat(20 * yett.calculation.PhotoBeam.excessGain(10, 30, 1))
         .isCloseTo(2.222, within(5e-4));
@@ -136,7 +136,7 @@ class SensingTest {
     Worked.out("beam-aim", "distance=6 m", "turned=2 deg")
         .gives("spot", 628.9)
         .gives("lands-off", 209.5)
-        .means("hangs on the rim");
+        .means("is on the rim");
     Worked.out("beam-aim", "distance=6 m", "off=50 mm")
         .gives("turn-back", 0.4775)
         .means("well enough");

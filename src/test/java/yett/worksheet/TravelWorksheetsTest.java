@@ -72,7 +72,7 @@ class TravelWorksheetsTest {
     Worked.out("chain-travel", "chain=41", "teeth=10", "ratio=20")
         .doesNotTell("travel")
         .gives("ripple", 4.894)
-        .means("which one hears");
+        .means("which can be heard");
   }
 
   @Test

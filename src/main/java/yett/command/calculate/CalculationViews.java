@@ -45,11 +45,11 @@ public final class CalculationViews {
     blocks.add(
         new Block.Rows(
             sheet.inputs().stream().map(i -> Block.row(i.id(), InputViews.described(i))).toList()));
-    blocks.add(Block.heading("It tells"));
+    blocks.add(Block.heading("Results"));
     blocks.add(
         new Block.Rows(
             sheet.outputs().stream().map(o -> Block.row(o.id(), described(o))).toList()));
-    blocks.add(Block.heading("How"));
+    blocks.add(Block.heading("Method"));
     blocks.add(background(sheet));
     blocks.add(Block.paragraph("For example: " + example(sheet)));
     return blocks;
@@ -87,7 +87,7 @@ public final class CalculationViews {
             .collect(Collectors.joining("\n"))
         + "\nhelp calculate "
         + sheet.id()
-        + " tells all of its inputs.";
+        + " lists all of its inputs.";
   }
 
   public static List<Block> beginning(Worksheet sheet) {
@@ -96,8 +96,9 @@ public final class CalculationViews {
     sheet.notes().forEach(note -> blocks.add(signal(note)));
     blocks.add(
         Block.paragraph(
-            "A bare number takes the unit asked for; limits of error may follow, as in 24.3 V +-"
-                + " 0.2 V. Enter takes what is usual; back, ? and quit work at every prompt."));
+            "A number without a unit is taken in the unit asked for; limits of error may"
+                + " follow, as in 24.3 V +- 0.2 V. Enter takes the usual value; back, ? and quit"
+                + " work at every prompt."));
     return blocks;
   }
 
@@ -109,14 +110,14 @@ public final class CalculationViews {
     blocks.add(Block.heading("Result"));
     blocks.add(new Block.Rows(solution.lines().stream().map(SolutionRows::row).toList()));
     solution.plot().ifPresent(plot -> blocks.add(SolutionRows.drawing(plot)));
-    solution.remarks().forEach(r -> blocks.add(Block.paragraph("Mind: " + r)));
+    solution.remarks().forEach(r -> blocks.add(Block.paragraph("Note: " + r)));
     blocks.add(Block.heading("At the gate"));
     // Cautions stand before what somebody may go and do.
     solution.meaning().notes().forEach(note -> blocks.add(signal(note)));
     sheet.notes().forEach(note -> blocks.add(signal(note)));
     blocks.add(Block.paragraph(Text.strong(String.join(" ", solution.meaning().sentences()))));
     sheet.lastWord().ifPresent(word -> blocks.add(Block.paragraph(word)));
-    blocks.add(Block.heading("How"));
+    blocks.add(Block.heading("Method"));
     blocks.add(background(sheet));
     return blocks;
   }
@@ -124,7 +125,7 @@ public final class CalculationViews {
   private static Block background(Worksheet sheet) {
     return Block.rows(
         Block.row("formula", sheet.formula()),
-        Block.row("good for", sheet.validity()),
+        Block.row("valid for", sheet.validity()),
         Block.row("source", sheet.source()));
   }
 

@@ -26,8 +26,9 @@ public record CallCommands(Desk desk, Console console, StandardStreams output) {
           + "is taken over. Read out what is on the screen, one thing at a time.";
 
   private static final String DISPATCH =
-      "Usage: dispatch CASE [--json]. CASE is its number, such as 2026-0007 or 7. The sheet goes "
-          + "to standard output as Markdown; its JSON keeps to shared/dispatch.schema.json.";
+      "Usage: dispatch CASE [--json]. CASE is its number, such as 2026-0007 or 7. The"
+          + " sheet goes to standard output as Markdown; its JSON follows"
+          + " shared/dispatch.schema.json.";
 
   @Command(
       name = "call",

@@ -38,7 +38,7 @@ final class CallQueue {
       if (isLate(now)) {
         words.add("LATE");
       }
-      words.add(log.holder().map(h -> "with " + h).orElse("nobody holds it"));
+      words.add(log.holder().map(h -> "with " + h).orElse("nobody has taken it"));
       return String.join(" · ", words);
     }
 

@@ -32,7 +32,7 @@ final class Circumstances {
 
   void askPressing(Step.AskPressing step) {
     asked = true;
-    askPressing(step.pressing(), "How urgent is it?", "Read out; 0 if none of it is so.");
+    askPressing(step.pressing(), "How urgent is it?", "Read out; 0 if none applies.");
   }
 
   /**
@@ -61,9 +61,9 @@ final class Circumstances {
     askPressing(
         list,
         "How urgent is it now?",
-        "It may have changed since they rang: so then "
-            + (numbers.isEmpty() ? "was none of it" : "was " + String.join(", ", numbers))
-            + ". Read out again, and type all that is so now; 0 if none is.");
+        "It may have changed since they rang. At that time "
+            + (numbers.isEmpty() ? "none applied" : "it was " + String.join(", ", numbers))
+            + ". Read out again, and type all that apply now; 0 for none.");
   }
 
   private void askPressing(List<Pressing> list, String heading, String lead) {
@@ -107,7 +107,7 @@ final class Circumstances {
       ids.add("something-else");
     }
     LongList list =
-        LongList.of(sitting, "Did anything happen at the gate lately?", "Read out.", texts);
+        LongList.of(sitting, "Has anything happened at the gate lately?", "Read out.", texts);
     return questions.several(list, "0 for none, or numbers", ids, texts);
   }
 }

@@ -25,7 +25,7 @@ record ComplaintChoice(Sitting sitting, PromptRequests wishes, Questions questio
   void ask(Step.AskComplaints step) {
     Optional<Check> named = named(step);
     if (named.isPresent()) {
-      sitting.say("Taken: " + named.get().spoken() + ".");
+      sitting.say("Understood: " + named.get().spoken() + ".");
       complained(List.of(named.get()));
       return;
     }
@@ -40,12 +40,14 @@ record ComplaintChoice(Sitting sitting, PromptRequests wishes, Questions questio
         .ifPresent(why -> sitting.say("Understood by words alone: " + why + "."));
     sitting.show(
         Block.heading("Understood"),
-        Block.paragraph("The most probable first. Read out what fits, and let the caller confirm."),
+        Block.paragraph(
+            "Most probable first. Read out what may fit, and let the caller confirm it."),
         Block.numbered(offered.stream().map(Check::spoken).toList()));
     while (true) {
-      String line = sitting.line("Numbers that are so, \"list\" for all, or other words").strip();
+      String line =
+          sitting.line("Numbers that apply, \"list\" for the whole list, or other words").strip();
       if (line.toLowerCase(Locale.ROOT).matches("list|0|none|no")) {
-        pick(step.complaints(), "All that people call about");
+        pick(step.complaints(), "Everything people call about");
         return;
       }
       if (wishes.grant(line)) {

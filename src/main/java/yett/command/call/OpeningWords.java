@@ -37,7 +37,7 @@ final class OpeningWords {
     sitting.ears().prepare(); // made ready while the caller talks
     sitting.show(
         Block.heading("The call"),
-        Block.paragraph("\"What is wrong with the gate?\" Type what is said, as it is said."));
+        Block.paragraph("\"What is wrong with the gate?\" Type it as the caller says it."));
     while (true) {
       String words = sitting.line("In the caller's own words").strip();
       if (words.isEmpty() || !wishes.grant(words)) {

@@ -20,25 +20,24 @@ import yett.wording.CallWords;
 /** {@code calls}: the queue of a desk with many calls and several people. */
 public record QueueCommands(Desk desk, Console console) {
   private static final String CALLS =
-      "Usage: calls. Lists the calls that are open: how soon, the gate, how old, why, how far it"
-          + " has got, who holds it.";
+      "Usage: calls. Lists the open calls: how urgent, which gate, how old, why, how"
+          + " far along, and who has it.";
 
-  private static final String AGENT = "Usage: calls agent NAME. Who works at this computer.";
-  private static final String TAKE = "Usage: calls take CASE. From then on you hold it.";
-  private static final String GIVE = "Usage: calls give CASE NAME. From then on NAME holds it.";
-  private static final String NOTE = "Usage: calls note CASE WORDS...";
+  private static final String AGENT = "Usage: calls agent NAME. Sets who works at this computer.";
+  private static final String TAKE = "Usage: calls take CASE. The call is then yours.";
+  private static final String GIVE = "Usage: calls give CASE NAME. The call then belongs to NAME.";
+  private static final String NOTE = "Usage: calls note CASE WORDS... Adds a remark to the call.";
   private static final String BACK =
-      "Usage: calls back CASE WHEN. Such as 14:30, in an hour, tomorrow at 9, 2026-12-01 8:30.";
+      "Usage: calls back CASE WHEN. WHEN is a time: 14:30, in an hour, tomorrow at 9,"
+          + " 2026-12-01 8:30.";
   private static final String SENT =
       "Usage: calls sent CASE WHO [WHEN]. Such as: calls sent 7 Tom, 14:30.";
-  private static final String WAY = "Usage: calls way CASE [WORDS]. Who was sent is on the way.";
+  private static final String WAY =
+      "Usage: calls way CASE [WORDS]. Notes that the person sent is on the way.";
   private static final String GATE =
-      "Usage: calls there CASE [WORDS]. Who was sent is at the gate.";
+      "Usage: calls there CASE [WORDS]. Notes that the person sent is at the gate.";
 
-  @Command(
-      name = "calls",
-      description = "the calls that are open, the most urgent first",
-      help = CALLS)
+  @Command(name = "calls", description = "the open calls, most urgent first", help = CALLS)
   public void calls() {
     desk.tend(this::show);
   }
@@ -58,7 +57,7 @@ public record QueueCommands(Desk desk, Console console) {
 
   @Command(
       name = {"calls", "agent"},
-      description = "who works at this computer",
+      description = "set who works at this computer",
       help = AGENT)
   public void agent(@Arguments List<String> words) {
     if (!words.isEmpty()) {
@@ -72,13 +71,13 @@ public record QueueCommands(Desk desk, Console console) {
 
   @Command(
       name = {"calls", "take"},
-      description = "hold a call",
+      description = "take a call",
       help = TAKE,
       completionProvider = Completions.CASES)
   public void take(@Arguments List<String> words) {
     String agent =
         desk.agent()
-            .orElseThrow(() -> new UsageException("Say once who works here: calls agent NAME."));
+            .orElseThrow(() -> new UsageException("Say first who works here: calls agent NAME."));
     tend(words, TAKE, Tending.TAKEN, Optional.of(agent), false);
   }
 
@@ -93,7 +92,7 @@ public record QueueCommands(Desk desk, Console console) {
 
   @Command(
       name = {"calls", "note"},
-      description = "keep a remark with a call",
+      description = "add a remark to a call",
       help = NOTE,
       completionProvider = Completions.CASES)
   public void note(@Arguments List<String> words) {
@@ -103,32 +102,32 @@ public record QueueCommands(Desk desk, Console console) {
 
   @Command(
       name = {"calls", "back"},
-      description = "call back at a time",
+      description = "note when to call back",
       help = BACK,
       completionProvider = Completions.CASES)
   public void back(@Arguments List<String> words) {
     UsageException.when(words.size() < 2, BACK);
     if (due(rest(words)).isEmpty()) {
-      throw new UsageException("No time was understood in \"" + rest(words) + "\". " + BACK);
+      throw new UsageException("No time could be found in \"" + rest(words) + "\". " + BACK);
     }
     tend(words, BACK, Tending.CALL_BACK, Optional.empty(), true);
   }
 
   @Command(
       name = {"calls", "sent"},
-      description = "who was sent to a gate",
+      description = "note who was sent to a gate",
       help = SENT,
       completionProvider = Completions.CASES)
   public void sent(@Arguments List<String> words) {
     tend(words, SENT, Tending.SENT, Optional.empty(), true);
     if (due(rest(words)).isEmpty()) {
-      console.say("No time was understood in it. " + SENT);
+      console.say("No time could be found in it. " + SENT);
     }
   }
 
   @Command(
       name = {"calls", "way"},
-      description = "who was sent is on the way",
+      description = "note that the person sent is on the way",
       help = WAY,
       completionProvider = Completions.CASES)
   public void way(@Arguments List<String> words) {
@@ -137,7 +136,7 @@ public record QueueCommands(Desk desk, Console console) {
 
   @Command(
       name = {"calls", "there"},
-      description = "who was sent is at the gate",
+      description = "note that the person sent is at the gate",
       help = GATE,
       completionProvider = Completions.CASES)
   public void there(@Arguments List<String> words) {

@@ -59,8 +59,8 @@ final class SendScreen {
     OptionalInt sent =
         questions.word(
             before.isPresent()
-                ? "\"send\" if somebody else goes, \"leave\" to leave it so, or back"
-                : "\"send\" when somebody is told, or back",
+                ? "\"send\" if somebody else goes, \"leave\" to keep it as it is, or back"
+                : "\"send\" once somebody has been told to go, or back",
             before.isPresent() ? List.of("send", "leave") : List.of("send"),
             "Type send, or back to take the last answer back.");
     if (sent.isPresent()) {
@@ -107,7 +107,7 @@ final class SendScreen {
         blocks.add(new Block.Rows(rows));
       }
     }
-    blocks.add(Block.paragraph(Text.strong("Read out, until somebody comes:")));
+    blocks.add(Block.paragraph(Text.strong("Read out. This holds until somebody comes:")));
     blocks.add(Block.numbered(sheet.untilThen()));
     return blocks;
   }

@@ -53,7 +53,7 @@ public final class Sending {
     sitting.say("Read out: somebody will be there by " + CallWords.when(at) + ".");
     Duration until = Duration.between(sitting.open().now(), at);
     if (level.equals(Pressing.Urgency.AT_ONCE.words()) && until.compareTo(AT_ONCE) > 0) {
-      sitting.say("It was said to be needed at once. Can nobody be there sooner?");
+      sitting.say("Somebody is needed at once. Can nobody be there sooner?");
     }
   }
 
@@ -77,7 +77,7 @@ public final class Sending {
         sitting.record(sent(level, who + ", " + when, due));
         return due;
       }
-      when = told("No time was understood in that. By when? Or Enter");
+      when = told("No time could be found in that. By when? Or press Enter");
     }
     return Optional.empty();
   }

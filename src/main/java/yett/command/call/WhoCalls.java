@@ -53,8 +53,8 @@ final class WhoCalls {
     sitting.show(
         Block.heading("Who is calling?"),
         Block.paragraph(
-            "Name, where the gate is, and a number to call back, with commas between; leave out"
-                + " what they do not say, Enter for none."));
+            "Name, place of the gate, number to call back, separated by commas. Leave out"
+                + " what they do not say; press Enter for none."));
     Moment before = sitting.moment();
     while (true) {
       String line = sitting.line("Who").strip();

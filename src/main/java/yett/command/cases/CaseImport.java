@@ -77,8 +77,8 @@ final class CaseImport implements CarryFile.Reader {
           Block.paragraph(
               "Gate "
                   + site.revisions().get(site.revisions().size() - 1).name()
-                  + " was described again here and elsewhere, and differently. The description"
-                  + " here stays. Ask those who were there, and change it in the next case."));
+                  + " was described differently here and elsewhere. The description here was kept."
+                  + " Ask those who were there, and correct it in the next case."));
     }
   }
 
@@ -91,7 +91,7 @@ final class CaseImport implements CarryFile.Reader {
       left++;
       blocks.add(
           Block.paragraph(
-              "Case " + carried.id() + " of the file is left out: " + against.get() + "."));
+              "Case " + carried.id() + " of the file was left out: " + against.get() + "."));
     } else {
       take(carried);
     }

@@ -22,10 +22,11 @@ import yett.knowledge.Role;
 public record CasebookCommands(Desk desk, Console console) {
 
   private static final String REPAIR =
-      "Usage: cases repair [CASE...]. Without a case, all that cases verify finds. Make a backup"
-          + " first. A case gets a number, times and events that can be read; what is lost stays"
-          + " lost, with a note in its place. What was altered stays as found. The state before"
-          + " the repair is kept in the casebook, in the table set_apart.";
+      "Usage: cases repair [CASE...]. Without CASE, repairs everything that cases"
+          + " verify finds. Make a backup first. A case gets a number, times and events that"
+          + " can be read; what is lost stays lost, with a note in its place. What was"
+          + " altered stays as found. The state before the repair is kept in the casebook, in"
+          + " the table set_apart.";
 
   private static final String UPGRADE =
       "Usage: cases upgrade. For whoever runs the server, once nobody is using the casebook and"

@@ -37,7 +37,7 @@ record FiguresViews(RuleBase base) {
             : "Where, and how many in a year",
         sites(figures));
     part(blocks, "How the work went", work(figures));
-    part(blocks, "Who held the call, and how many were over on the telephone", desks(figures));
+    part(blocks, "Who took the call, and how many were settled on the telephone", desks(figures));
     part(blocks, "Came back within 90 days: same gate, same cause", repeats(figures));
     if (unread > 0) {
       blocks.add(
@@ -80,9 +80,9 @@ record FiguresViews(RuleBase base) {
     var minutes = figures.minutes();
     rows.add(
         Block.row(
-            "minutes, spent to expected",
+            "minutes spent, against expected",
             minutes.cases() == 0
-                ? "no visit fixed one yet"
+                ? "no visit has fixed a fault yet"
                 : String.format(Locale.ROOT, "median %.2f", minutes.median())
                     + (Double.isFinite(minutes.range().low())
                         ? String.format(
@@ -109,7 +109,7 @@ record FiguresViews(RuleBase base) {
 
   private String cause(String id) {
     var card = base.causes().get(id);
-    return card != null ? card.name() : id.isEmpty() ? "not told" : id;
+    return card != null ? card.name() : id.isEmpty() ? "not known" : id;
   }
 
   private static String words(CaseFigures.Share share) {

@@ -59,7 +59,9 @@ record KnownOfPeople(
     desk.forEach(d -> rows.add(Block.row("desk", d)));
     return List.of(
         Block.heading("Case " + id + " · " + gate + " · " + CallWords.when(opened)),
-        rows.isEmpty() ? Block.paragraph("Nothing is known of its people.") : new Block.Rows(rows));
+        rows.isEmpty()
+            ? Block.paragraph("Nothing is recorded about its people.")
+            : new Block.Rows(rows));
   }
 
   /** In the form of {@code shared/people.schema.json}. */

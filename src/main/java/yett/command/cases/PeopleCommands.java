@@ -22,10 +22,11 @@ public record PeopleCommands(Desk desk, Console console, StandardStreams output)
   private static final int LONGEST = 120;
 
   private static final String PEOPLE =
-      "Usage: cases people CASE [--caller NAME] [--phone NUMBER] [--technician NAME]. All of it is"
-          + " optional; an empty text removes it. It appears in no record or export unless you ask"
-          + " for it, and cases forget removes it. cases people --person \"NAME OR NUMBER\" shows"
-          + " all that any case knows of somebody; with --json for them to take along.";
+      "Usage: cases people CASE [--caller NAME] [--phone NUMBER] [--technician NAME]."
+          + " All of it is optional; an empty text removes it. It appears in no record or"
+          + " export unless you ask for it, and cases forget removes it. cases people"
+          + " --person \"NAME OR NUMBER\" shows everything that the cases hold about a"
+          + " person; with --json, as a file for them to keep.";
 
   @Command(
       name = {"cases", "people"},
@@ -39,7 +40,7 @@ public record PeopleCommands(Desk desk, Console console, StandardStreams output)
       @Option(longName = "technician", description = "the technician's name") String technician,
       @Option(
               longName = "person",
-              description = "the name or the telephone number of who is asked about")
+              description = "the name or telephone number of the person asked about")
           String person,
       @Option(longName = "json", description = "all that is known, as JSON") boolean json) {
     boolean enters = caller != null || phone != null || technician != null;

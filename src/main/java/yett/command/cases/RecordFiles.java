@@ -48,7 +48,10 @@ final class RecordFiles {
   static Set<Part> parts(String reader, boolean log) {
     if (reader != null && !READERS.contains(reader)) {
       throw new UsageException(
-          "\"" + reader + "\" is not a reader of a page. " + Names.advice(reader, READERS));
+          "\""
+              + reader
+              + "\" is not one of the readers a page can be for. "
+              + Names.advice(reader, READERS));
     }
     Set<Part> parts = EnumSet.noneOf(Part.class);
     if (reader == null || reader.equals(READERS.get(0))) {

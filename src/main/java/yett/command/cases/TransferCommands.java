@@ -27,14 +27,14 @@ import yett.desk.Desk;
  */
 public record TransferCommands(Desk desk, Console console) {
   private static final String EXPORT =
-      "Usage: cases export CASE... --to FILE, or --all or --open instead of the cases. The other"
-          + " casebook takes the file in with: cases import FILE. Names and telephone numbers"
-          + " stay here, unless you add --people.";
+      "Usage: cases export CASE... --to FILE, or --all or --open instead of the cases."
+          + " The other casebook imports the file with: cases import FILE. Names and"
+          + " telephone numbers stay here, unless you add --people.";
 
   private static final String IMPORT =
-      "Usage: cases import FILE [--apart]. A file taken in again changes nothing. A case that"
-          + " went on here and elsewhere is shown and left as it is here; with --apart, elsewhere's"
-          + " course of it becomes a case of its own.";
+      "Usage: cases import FILE [--apart]. Importing a file again changes nothing. A"
+          + " case that was continued both here and elsewhere is shown and stays as it is"
+          + " here; with --apart, the other version becomes a case of its own.";
 
   @Command(
       name = {"cases", "export"},
@@ -49,12 +49,12 @@ public record TransferCommands(Desk desk, Console console) {
               longName = "people",
               description = "with the names and telephone numbers that are kept with the cases")
           boolean people,
-      @Option(longName = "to", description = "the file to write; it must not be there yet")
+      @Option(longName = "to", description = "the file to write; it must not exist yet")
           String to) {
     UsageException.when(words.isEmpty() != (all || open) || to == null, EXPORT);
     Path file = Path.of(to);
     if (Files.exists(file)) {
-      throw new UsageException(file + " is there already. Name another file, or move it away.");
+      throw new UsageException(file + " exists already. Name another file, or move it away.");
     }
     Casebook casebook = desk.casebook();
     List<CaseSummary> cases =
@@ -71,14 +71,14 @@ public record TransferCommands(Desk desk, Console console) {
 
   @Command(
       name = {"cases", "import"},
-      description = "take in cases from a file that another casebook wrote",
+      description = "import cases from a file that another casebook wrote",
       help = IMPORT,
       completionProvider = Completions.FILES)
   public void importCases(
       @Arguments List<String> words,
       @Option(
               longName = "apart",
-              description = "what went on elsewhere in another way becomes a case of its own")
+              description = "a case continued differently elsewhere becomes a case of its own")
           boolean apart) {
     UsageException.when(words.isEmpty(), IMPORT);
     boolean whole = new CaseImport(desk, console, apart).read(Path.of(String.join(" ", words)));

@@ -38,7 +38,7 @@ public record VerifyCommands(Desk desk, Console console) {
       description = "see whether everything in the casebook is as it was written",
       help = VERIFY)
   public void verify(
-      @Option(longName = "to", description = "the file to write; it must not be there yet")
+      @Option(longName = "to", description = "the file to write; it must not exist yet")
           String to) {
     Casebook casebook = desk.casebook();
     List<Finding> findings = casebook.verify();
@@ -108,7 +108,7 @@ public record VerifyCommands(Desk desk, Console console) {
     }
     Path file = Path.of(to);
     if (Files.exists(file)) {
-      throw new UsageException(file + " is there already. Name another file, or move it away.");
+      throw new UsageException(file + " exists already. Name another file, or move it away.");
     }
     CarryFile.writeTo(
         file,
@@ -117,6 +117,6 @@ public record VerifyCommands(Desk desk, Console console) {
             writer.write(casebook.asItStands(id) + "\n");
           }
         });
-    console.say(file + " holds them as they stand, one a line, without people.");
+    console.say(file + " holds them as they are, one per line, without people.");
   }
 }

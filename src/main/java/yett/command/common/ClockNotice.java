@@ -21,11 +21,11 @@ public final class ClockNotice {
   static String apart(Instant now, Instant latest, ZoneId zone) {
     DateTimeFormatter time =
         DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm z", Locale.ENGLISH).withZone(zone);
-    return "By the clock of this computer it is "
+    return "The clock of this computer says "
         + time.format(now)
-        + ", but the casebook has an entry of "
+        + ", but the casebook has an entry dated "
         + time.format(latest)
-        + ". One of the clocks is wrong; look at this one. What is entered stays in the order in"
-        + " which it is entered.";
+        + ". One of the clocks is wrong; check this one. Entries stay in the order in which"
+        + " they are made.";
   }
 }

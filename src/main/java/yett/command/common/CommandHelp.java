@@ -55,7 +55,7 @@ public final class CommandHelp {
     blocks.add(Block.paragraph(command.getHelp()));
     List<Command> under = under(name, commands);
     if (!under.isEmpty()) {
-      blocks.add(Block.heading("With one more word"));
+      blocks.add(Block.heading("Subcommands"));
       blocks.add(rows(under));
     }
     return blocks;

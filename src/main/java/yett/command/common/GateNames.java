@@ -28,7 +28,7 @@ public final class GateNames {
   /** Why a text is no name. */
   public static String refusal(String text) {
     return isWish(text)
-        ? "\"" + text + "\" is a word to the program and no gate's name. Which gate is it?"
+        ? "\"" + text + "\" is a command word, not the name of a gate. Which gate is it?"
         : NO_NAME;
   }
 
@@ -56,9 +56,9 @@ public final class GateNames {
       return Optional.of(name);
     }
     List<String> choices = new ArrayList<>(near);
-    choices.add("another gate, which is called " + name);
+    choices.add("another gate, called " + name);
     console.show(
-        Block.paragraph("There is a gate that is called nearly so. Which do you mean?"),
+        Block.paragraph("There is a gate with a similar name. Which do you mean?"),
         Block.numbered(choices));
     return Prompt.forWords(console)
         .until(

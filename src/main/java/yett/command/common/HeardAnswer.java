@@ -68,7 +68,7 @@ public record HeardAnswer(Optional<Answer> answer, String complaint) {
                 + measures.show(measures.least())
                 + " and "
                 + measures.show(measures.most())
-                + ". Look at the unit and at the point, and type it again.");
+                + ". Check the unit and the decimal point, and type it again.");
       }
       return of(new Answer.Read(stored, value));
     } catch (ReadingException e) {

@@ -19,7 +19,7 @@ public final class NewFile {
     try {
       Path file = Path.of(name);
       if (name.isBlank() || Files.exists(file)) {
-        throw new UsageException(name + " is there already. Name another file, or move it away.");
+        throw new UsageException(name + " exists already. Name another file, or move it away.");
       }
       return file;
     } catch (InvalidPathException e) {

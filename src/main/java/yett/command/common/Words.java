@@ -15,11 +15,11 @@ public final class Words {
     ACCOUNT("belief all", "every answer's weight, with its source"),
     BACK("back", "take the last answer back"),
     CORRECT("correct", "change an earlier answer; words of its question may follow"),
-    UNKNOWN("unknown", "it cannot be told"),
+    UNKNOWN("unknown", "you cannot tell"),
     LATER("later", "not now"),
-    TELL("tell", "tell … says what you see or read, asked or not"),
-    CHECKS("checks", "the checks open to you now, the most telling first"),
-    ASK("ask", "ask … takes a check next: its number in that list, or its words"),
+    TELL("tell", "tell … reports what you see or read, asked or not"),
+    CHECKS("checks", "the checks you can make now, the most telling first"),
+    ASK("ask", "ask … makes a check the next one: its number in that list, or words from it"),
     SUSPECT("suspect", "suspect … a cause: what speaks for it and what would settle it"),
     NOTE("note", "note … keeps a remark for the record"),
     DANGER("danger", "report a danger"),
@@ -29,7 +29,7 @@ public final class Words {
     NO_REPLY("no reply", "on a call: the caller can no longer be reached"),
     CUT_OFF("x", "the call dropped: keep what was said"),
     SAVE("save", "stop here and save"),
-    HELP("help", "these words");
+    HELP("help", "this list");
 
     private final String word;
     private final String meaning;

@@ -48,14 +48,15 @@ record AccountViews(RuleBase base) {
                             + "\" shows: "
                             + Wording.meaning(d.check(), d.outcome().id()))));
     return List.of(
-        Block.heading(cause.name() + ": how it came to that"),
+        Block.heading(cause.name() + ": where this figure comes from"),
         new Block.Rows(rows),
         Block.paragraph(
             Text.dim(
                 evidence == EvidenceWords.WORDS
-                    ? "What speaks most for it and against it, each by what was known before."
-                    : "What speaks most for it (+) and against it (-), each by what was known"
-                        + " before; 10 dB is ten times the odds.")));
+                    ? "The strongest evidence for and against it, each weighed by what was known"
+                        + " before."
+                    : "The strongest evidence for it (+) and against it (-), each weighed by what was"
+                        + " known before; 10 dB is ten times the odds.")));
   }
 
   /** The strongest moves of one sign, the strongest first. */
@@ -82,7 +83,7 @@ record AccountViews(RuleBase base) {
     List<Block> blocks = new ArrayList<>();
     int c = moment.belief().model().indexOf(cause.id());
     Trail trail = moment.trail();
-    blocks.add(Block.heading(cause.name() + ": how it came to that"));
+    blocks.add(Block.heading(cause.name() + ": where this figure comes from"));
     EvidenceWords words = EvidenceWords.at(moment);
     List<Block.Row> rows = new ArrayList<>();
     rows.add(
@@ -90,7 +91,7 @@ record AccountViews(RuleBase base) {
             Figures.percent(trail.prior()[c]),
             "at the outset: "
                 + Figures.percent(cause.prior())
-                + " by its card ("
+                + " from its card ("
                 + cause.source()
                 + ")"
                 + odds(moment, cause)));

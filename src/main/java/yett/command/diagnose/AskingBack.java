@@ -11,9 +11,9 @@ record AskingBack(Sitting sitting) {
   void ask(List<Danger> heard, List<Danger> dangers) {
     if (heard.isEmpty()) {
       sitting.say(
-          "That does not say which of these is so, or that none is; words are kept. Type"
-              + " the numbers that are so; 0 only if none is; unknown 2 if you cannot tell about"
-              + " the second.");
+          "That does not say which of these applies, or that none does; your words are"
+              + " kept. Type the numbers that apply; 0 only if none does; unknown 2 if you cannot"
+              + " tell about number 2.");
       return;
     }
     sitting.show(
@@ -27,8 +27,8 @@ record AskingBack(Sitting sitting) {
                             Wording.capital(d.outcome().text())))
                 .toList()),
         Block.paragraph(
-            (heard.size() == 1 ? "Is it so? yes" : "Are all of these so? yes")
-                + ", or the numbers of all that are so; 0 only if nothing on the whole list is."));
+            (heard.size() == 1 ? "Is this true? yes" : "Are all of these true? yes")
+                + ", or the numbers of all that apply; 0 only if nothing on the whole list does."));
   }
 
   /** One slip of a finger is not enough to pass over what somebody said. */
@@ -36,7 +36,7 @@ record AskingBack(Sitting sitting) {
     sitting.show(
         Block.paragraph("What was said may mean:"),
         Block.numbered(heard.stream().map(d -> Wording.capital(d.outcome().text())).toList()));
-    String line = sitting.line("Type no if none of it is so; anything else asks again");
+    String line = sitting.line("Type no if none of it is true; anything else asks again");
     return line.strip().equalsIgnoreCase("no");
   }
 }

@@ -89,13 +89,13 @@ public final class BeliefViews {
 
   private List<Block> standing(Moment moment) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(Block.heading("What is believed"));
+    blocks.add(Block.heading("Probable causes"));
     blocks.add(bars(moment, CAUSES));
     blocks.add(
         Block.paragraph(
             Text.dim(
-                "Chance that the cause was there when the gate was reported; several can be there "
-                    + "at once."
+                "Chance that the cause was present when the gate was reported; several can be"
+                    + " present at once."
                     + (EvidenceWords.at(moment) == EvidenceWords.WORDS ? "" : weighed(moment)))));
     moment.conflict().ifPresent(c -> blocks.add(Block.paragraph(new Wording(base).conflict(c))));
     base.addOns().forEach(a -> blocks.add(Block.paragraph(Text.dim("Add-on " + a.words() + "."))));

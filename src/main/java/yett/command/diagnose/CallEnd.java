@@ -38,7 +38,7 @@ public final class CallEnd {
    */
   public void worksAgain(Optional<String> words) {
     if (!isCall()) {
-      sitting.say("That ends a call. At the gate the proofs say whether it works.");
+      sitting.say("These words end a call. At the gate, the proofs show whether it works.");
       return;
     }
     words.ifPresent(w -> sitting.record(new Event.Said(w)));
@@ -58,8 +58,8 @@ public final class CallEnd {
         sitting
             .line(
                 told.isPresent()
-                    ? "What did it? Enter for what they said, or more of it"
-                    : "What did it? In their words, Enter if nobody knows")
+                    ? "What made it work? Press Enter to keep what they said, or add more"
+                    : "What made it work? In their words; press Enter if nobody knows")
             .strip();
     String what = typed.isEmpty() ? told.orElse("") : typed;
     List<String> watch = watching.after(what + " " + words.orElse(""));
@@ -78,10 +78,10 @@ public final class CallEnd {
                     Text.strong(
                         "Has it opened once and closed once since then, as it should, while"
                             + " somebody watched?"))));
-    boolean seen = sitting.yes("yes, or no if not or if nobody watched");
+    boolean seen = sitting.yes("yes; no if it has not, or if nobody watched");
     if (!seen) {
       sitting.show(Block.paragraph(Text.of("Read out: ").and(Text.strong(RetestList.TO_TRY))));
-      seen = sitting.yes("yes, or no if not or if it cannot be tried");
+      seen = sitting.yes("yes; no if it does not, or if it cannot be tried");
     }
     if (!seen) {
       sitting.say("Then the call goes on where it was.");
@@ -92,12 +92,12 @@ public final class CallEnd {
   /** The caller wants nobody any more, or cannot be reached. */
   void broughtBy(Words.Wish wish, String why) {
     if (!isCall()) {
-      sitting.say("That ends a call, and this is not one.");
+      sitting.say("These words end a call, and this is not a call.");
       return;
     }
     boolean cancelled = wish == Words.Wish.CANCEL;
     if (cancelled && unsettled.isOpen()) {
-      sitting.say("The list of dangers comes first. If they are gone: no reply.");
+      sitting.say("The list of dangers comes first. If they have gone, type: no reply.");
       return;
     }
     if (cancelled && unsettled.sends("Called off")) {
@@ -106,7 +106,9 @@ public final class CallEnd {
     String words =
         why.isEmpty()
             ? sitting.line(
-                cancelled ? "Why? In their words, or Enter" : "How many times tried? Or Enter")
+                cancelled
+                    ? "Why? In their words, or Enter"
+                    : "How many times did you try? Or press Enter")
             : why;
     if (unsettled.keepsOpen()) {
       sitting.record(new Event.Tended(Tending.NOT_REACHED, words.strip()));

@@ -10,7 +10,7 @@ import yett.wording.Wording;
 /** How a case ends: handed over, out of service, or with the gate back in service. */
 record CaseEnd(Sitting sitting, Questions questions) {
   /** Stands above the steps by which a gate is given back. */
-  static final String LAST = " Now it is given back, in this order:";
+  static final String LAST = " Now hand it back, in this order:";
 
   void makeSafe(Step.MakeSafe step) {
     sitting.screen(sitting.views().stop(step));
@@ -37,12 +37,12 @@ record CaseEnd(Sitting sitting, Questions questions) {
    */
   private void keepOpen() {
     sitting.say(
-        "No fault-finding or repair is done here. Leave the gate as it is, apart from what freed"
-            + " the injured person and what isolates it. The case stays open for the inquiry; go on"
-            + " with it when the scene is released.");
+        "No fault-finding or repair is done here. Leave the gate as it is, apart from"
+            + " what was done to free the injured person and to isolate it. The case stays open"
+            + " for the inquiry; go on with it when the scene is released.");
     questions
         .word(
-            "\"leave\" to leave it so, or back",
+            "\"leave\" to leave it like this, or back",
             List.of("leave"),
             "Type leave, or back to take the last answer back.")
         .ifPresent(

@@ -54,7 +54,7 @@ final class CheckList {
     List<Open> all = open.all();
     shown = all.stream().map(o -> o.check().id()).toList();
     if (all.isEmpty()) {
-      sitting.say("No check is open to you now.");
+      sitting.say("There is no check you can make now.");
       return;
     }
     for (int from = 0; from < all.size(); from += PAGE) {
@@ -63,7 +63,7 @@ final class CheckList {
       boolean more = to < all.size();
       Optional<Integer> number =
           sitting.until(
-              "Number takes it next, "
+              "Number to make it the next check, "
                   + (more ? "Enter for more, 0 to go back" : "Enter to go back"),
               line -> read(line, to));
       if (number.isPresent()) {
@@ -104,7 +104,8 @@ final class CheckList {
 
   /** Takes a check next, by its number in the last list, its id or words of it. */
   void ask(String words) {
-    String text = words.isEmpty() ? sitting.line("Which check? A number or words of it") : words;
+    String text =
+        words.isEmpty() ? sitting.line("Which check? Its number, or words from it") : words;
     if (text.isEmpty()) {
       return;
     }
@@ -116,13 +117,13 @@ final class CheckList {
     if (text.matches("\\d+")) {
       sitting.say(
           shown.isEmpty()
-              ? "No list was shown yet: checks shows it."
+              ? "No list has been shown yet; type checks to see it."
               : "The last list has the numbers 1 to " + shown.size() + ".");
       return;
     }
     List<Check> found = names.of(text);
     if (found.isEmpty()) {
-      sitting.say("No check is known by these words. checks shows those that are open.");
+      sitting.say("No check matches these words. Type checks to see those you can make.");
     } else if (found.size() == 1) {
       next(found.get(0));
     } else {
@@ -137,12 +138,13 @@ final class CheckList {
         .of(check)
         .settle(
             sitting::record,
-            because -> sitting.say("Not taken, \"" + check.ask() + "\": " + because + "."),
+            because ->
+                sitting.say("This cannot come next, \"" + check.ask() + "\": " + because + "."),
             this::later);
   }
 
   private void later(Step step) {
     String what = step.accept(first).strip();
-    sitting.say("First comes " + what + (what.endsWith("?") ? "" : "."));
+    sitting.say("Before that comes " + what + (what.endsWith("?") ? "" : "."));
   }
 }

@@ -22,7 +22,9 @@ record Choices(Sitting sitting) {
                     .map(n -> Prompt.Reading.of(Optional.of(things.get(n - 1))))
                     .orElse(
                         Prompt.Reading.again(
-                            "Type a number from 1 to " + things.size() + ", or only Enter.")));
+                            "Type a number from 1 to "
+                                + things.size()
+                                + ", or just press Enter.")));
   }
 
   /** What was meant: the one thing, once the person says so, or one of several. */
@@ -32,11 +34,12 @@ record Choices(Sitting sitting) {
     }
     boolean right =
         sitting.until(
-            words.apply(things.get(0)) + " Right? Enter = yes",
+            words.apply(things.get(0)) + " Right? Enter for yes, or no",
             line ->
                 Prompt.word(line, List.of("", "yes", "y", "1", "no", "n", "0", "2"))
                     .map(i -> Prompt.Reading.of(i < 4))
-                    .orElse(Prompt.Reading.again("Enter if it is right, no if it is not.")));
+                    .orElse(
+                        Prompt.Reading.again("Press Enter if it is right; type no if it is not.")));
     return right ? Optional.of(things.get(0)) : Optional.empty();
   }
 
@@ -55,7 +58,7 @@ record Choices(Sitting sitting) {
           return picked.unclear().isEmpty()
               ? Prompt.Reading.of(picked.positions().stream().map(things::get).toList())
               : Prompt.Reading.again(
-                  "Type numbers from 1 to " + things.size() + ", or only Enter.");
+                  "Type numbers from 1 to " + things.size() + ", or just press Enter.");
         });
   }
 }

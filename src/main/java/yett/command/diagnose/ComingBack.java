@@ -39,7 +39,7 @@ record ComingBack(Sitting sitting, Questions questions) {
                 + ". A lock, a lead or a chock may have been moved since."));
     if (!isHereStill(last)) {
       sitting.record(new Event.Returned());
-      sitting.say("Before anything else it is seen to step by step, and dead is proved anew.");
+      sitting.say("Before anything else, go through it step by step and prove dead again.");
     }
   }
 
@@ -48,7 +48,9 @@ record ComingBack(Sitting sitting, Questions questions) {
     if (last.by() != sitting.open().role() || away.compareTo(SHORT) > 0) {
       return false;
     }
-    sitting.say("Were you here all the time, the key on you, and is all of it still so?");
+    sitting.say(
+        "Have you been here all the time with the key on you, and is everything as you"
+            + " left it?");
     return questions
             .word(
                 "yes, or no",

@@ -98,8 +98,9 @@ public final class Conversation {
 
   /** A number of this computer is that of another case on the server. */
   private String savedHere() {
-    return "Saved on this computer. Nothing that was answered is lost. Go on with it when the server"
-        + " answers, by the number that it gets there: calls tells it. Until then dispatch "
+    return "Saved on this computer. Nothing that was answered is lost. When the server"
+        + " answers, go on with it under the number that it gets there; calls shows it."
+        + " Until then dispatch "
         + sitting.open().id()
         + " is the sheet for a technician.";
   }

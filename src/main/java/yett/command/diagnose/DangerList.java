@@ -48,7 +48,7 @@ public final class DangerList {
       back.ask(heard, dangers);
     }
     while (true) {
-      String line = told(sitting.line("0 for none, or the numbers that are so"));
+      String line = told(sitting.line("0 for none, or the numbers that apply"));
       DangerLine typed = DangerLine.of(line, dangers);
       Optional<Set<Danger>> unsure = typed.unsure();
       if (unsure.isPresent()) {
@@ -67,7 +67,7 @@ public final class DangerList {
       }
       if (typed.is("no") && !heard.isEmpty()) {
         heard = List.of();
-        sitting.say("And of the whole list? 0 if none of it is so, or the numbers that are.");
+        sitting.say("And on the whole list? 0 if none applies, or the numbers that do.");
         continue;
       }
       if (typed.is("yes") && !heard.isEmpty()) {
@@ -75,7 +75,9 @@ public final class DangerList {
           record(step, new LinkedHashSet<>(heard), Set.of(), words);
           return;
         }
-        sitting.say("Two of these are ways of the same danger: type the numbers, the graver one.");
+        sitting.say(
+            "Two of these are forms of the same danger: type the numbers again, with only the"
+                + " graver of the two.");
         continue;
       }
       if (typed.isNumbers()) {
@@ -87,7 +89,7 @@ public final class DangerList {
         sitting.say(
             "Type numbers from 1 to "
                 + dangers.size()
-                + ", or 0 alone for none; of two that are ways of the same danger, the graver.");
+                + ", or 0 alone for none; of two forms of the same danger, only the graver.");
       } else if (!typed.is("")) {
         if (!YES_OR_NO.contains(typed.text())) {
           words.add(line.strip());
@@ -96,8 +98,8 @@ public final class DangerList {
         back.ask(heard, dangers);
       } else {
         sitting.say(
-            "Type 0 only if none of these is so, or the numbers that are; unknown 2 if you"
-                + " cannot tell about the second, unknown all if you see nothing of the gate.");
+            "Type 0 only if none of these applies, or the numbers that do; unknown 2 if you"
+                + " cannot tell about number 2, unknown all if you see nothing of the gate.");
       }
     }
   }

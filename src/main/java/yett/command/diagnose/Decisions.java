@@ -23,7 +23,7 @@ record Decisions(Sitting sitting, Questions questions) {
             "answer again: " + corrections.told(step.second()),
             "both are right");
     sitting.show(
-        Block.heading("Two answers that do not agree"),
+        Block.heading("Two answers contradict each other"),
         Block.paragraph(Wording.capital(step.contradiction().reason().words()) + "."),
         Block.numbered(texts));
     OptionalInt answer =
@@ -90,13 +90,13 @@ record Decisions(Sitting sitting, Questions questions) {
         new Choice(
             "hand-over",
             "hand over, with everything that was found",
-            new Event.GaveUp("asking has stopped paying")));
+            new Event.GaveUp("further questions no longer help")));
     List<String> texts = choices.stream().map(Choice::text).toList();
     sitting.show(
-        Block.heading("Asking has stopped paying"),
+        Block.heading("Further questions no longer help"),
         Block.paragraph(
-            "The last checks have moved no suspicion, and none is strong enough to repair anything."
-                + (step.suspects().isEmpty() ? "" : " What may still be there:")),
+            "The last checks changed no suspicion, and none is strong enough to justify a repair."
+                + (step.suspects().isEmpty() ? "" : " Still possible:")),
         Block.rows(step.suspects().stream().map(Decisions::told).toArray(Block.Row[]::new)),
         Block.numbered(texts));
     questions
@@ -112,14 +112,14 @@ record Decisions(Sitting sitting, Questions questions) {
 
   private static String onSuspicion(Suspect suspect, Repair repair) {
     boolean sound = suspect.cause().id().equals(Cause.NOTHING_WRONG);
-    return (sound ? "take it that nothing is wrong: " : "on suspicion: ") + repair.name();
+    return (sound ? "assume that nothing is wrong: " : "on suspicion: ") + repair.name();
   }
 
   private static Block.Row told(Suspect suspect) {
     String repair =
         suspect.repair().isEmpty()
-            ? "; no repair of it is open to you"
-            : suspect.worthTrying() ? "" : "; too little to fit anything on";
+            ? "; you may not make any repair for it"
+            : suspect.worthTrying() ? "" : "; too little evidence to fit a part";
     return Block.row(suspect.cause().name(), Figures.percent(suspect.chance()) + repair);
   }
 }

@@ -128,8 +128,8 @@ public record DiagnoseCommands(Desk desk, Console console) {
     console.say(
         "This case "
             + left
-            + ". It is taken up again from where it was left; look for dangers first, then see"
-            + " that the gate stands as it was left.");
+            + ". It is taken up again from where it was left; look for dangers first, then"
+            + " check that the gate is as it was left.");
     open.record(how);
   }
 }

@@ -28,7 +28,7 @@ record Disagreement(Sitting sitting) {
     sitting.show(Block.numbered(answers.stream().map(corrections::told).toList()));
     sitting
         .until(
-            "Number of one to look at again, or Enter if all stand",
+            "Number of the one to check again, or Enter if all are right",
             line ->
                 line.isEmpty()
                     ? Prompt.Reading.of(Optional.<CaseState.Answered>empty())
@@ -36,7 +36,9 @@ record Disagreement(Sitting sitting) {
                         .map(n -> Prompt.Reading.of(Optional.of(answers.get(n - 1))))
                         .orElse(
                             Prompt.Reading.again(
-                                "Type a number from 1 to " + answers.size() + ", or only Enter.")))
+                                "Type a number from 1 to "
+                                    + answers.size()
+                                    + ", or just press Enter.")))
         .ifPresent(corrections::again);
   }
 

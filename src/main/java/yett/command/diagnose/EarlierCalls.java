@@ -59,8 +59,8 @@ record EarlierCalls(Casebook casebook, Console console) {
     console.show(
         Block.paragraph(
             gates.size() == 1
-                ? "Is it this gate? By its name, or by earlier calls:"
-                : "Is it one of these gates? By their names, or by earlier calls:"),
+                ? "Is it this gate? Found by its name or by earlier calls:"
+                : "Is it one of these gates? Found by their names or by earlier calls:"),
         Block.numbered(gates));
     return Prompt.forWords(console)
         .until(
@@ -70,7 +70,8 @@ record EarlierCalls(Casebook casebook, Console console) {
                     ? Prompt.Reading.of(Optional.<String>empty())
                     : Prompt.number(line, gates.size())
                         .map(n -> Prompt.Reading.of(Optional.of(gates.get(n - 1))))
-                        .orElse(Prompt.Reading.again("Type one of the numbers, or only Enter.")));
+                        .orElse(
+                            Prompt.Reading.again("Type one of the numbers, or just press Enter.")));
   }
 
   /** The open case of this gate to go on with; empty for a new one. */

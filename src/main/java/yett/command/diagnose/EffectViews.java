@@ -34,8 +34,7 @@ record EffectViews(RuleBase base) {
             s -> rows.add(Block.row("Not seen", s.effect().name() + ": " + signs(s.ordinary()))));
     return rows.isEmpty()
         ? List.of()
-        : List.of(
-            Block.heading(cause.name() + ": what the machine does then"), new Block.Rows(rows));
+        : List.of(Block.heading(cause.name() + ": how the machine behaves"), new Block.Rows(rows));
   }
 
   private static String seen(EffectSigns signs) {

@@ -35,27 +35,27 @@ record FirstWords(StepWords words) implements Step.Visitor<String> {
 
   @Override
   public String makeSafe(Step.MakeSafe step) {
-    return "people: what the danger asks for";
+    return "people: what to do about the danger";
   }
 
   @Override
   public String settle(Step.Settle step) {
-    return "which of two answers that do not agree is right";
+    return "which of two contradicting answers is right";
   }
 
   @Override
   public String retest(Step.Retest step) {
-    return "the try of the gate after the repair";
+    return "the retest after the repair";
   }
 
   @Override
   public String takeStock(Step.TakeStock step) {
-    return "whether asking goes on";
+    return "whether to go on asking";
   }
 
   @Override
   public String decideFailedProof(Step.DecideFailedProof step) {
-    return "what becomes of the failed proof";
+    return "what to do about the failed proof";
   }
 
   @Override

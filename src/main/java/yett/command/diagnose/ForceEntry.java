@@ -48,7 +48,7 @@ record ForceEntry(Sitting sitting) {
       Forces.of(moment.entries())
           .points(check.id())
           .forEach(p -> rows.add(Block.row("Force", ForceWords.line(p))));
-      rows.add(Block.row("With a meter", FORM + " Each point three times."));
+      rows.add(Block.row("With a meter", FORM + " Measure each point three times."));
     }
     return rows;
   }
@@ -83,8 +83,8 @@ record ForceEntry(Sitting sitting) {
             && Forces.of(sitting.moment().entries()).forbid(check.id());
     if (forbidden) {
       sitting.say(
-          "By the meter the force is over the limits, so this proof does not pass. If a reading was"
-              + " typed wrong: back. Otherwise it fails.");
+          "According to the meter the force is over the limits, so this proof does not"
+              + " pass. If a reading was typed wrong: back. Otherwise it fails.");
     }
     return forbidden;
   }
@@ -136,11 +136,12 @@ record ForceEntry(Sitting sitting) {
         || force.zeroing() == Verdict.OPEN
         || force.dynamic() == Verdict.OPEN) {
       throw new InputException(
-          "This record does not tell: the meter was not hit, not zeroed, or started or stopped too"
-              + " late. Look at it with calculate obstruction-force, and record again.");
+          "This record cannot be used: the meter was not hit, not zeroed, or started or"
+              + " stopped too late. Look at it with calculate obstruction-force, and record"
+              + " again.");
     }
     if (curve.peak().force() > ObstructionForce.METER_RANGE) {
-      throw new InputException("A meter shows up to 2000 N. Look at the units of the file.");
+      throw new InputException("A meter shows up to 2000 N. Check the units in the file.");
     }
     return new Event.ForceTaken(
         proof,

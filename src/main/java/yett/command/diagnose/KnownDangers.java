@@ -56,9 +56,10 @@ record KnownDangers(Sitting sitting) {
       return List.of();
     }
     sitting.show(
-        Block.paragraph("Reported in this case, and nothing was mended since:"),
+        Block.paragraph("Reported in this case, and nothing has been repaired since:"),
         Block.numbered(reported.stream().map(d -> Wording.capital(d.outcome().text())).toList()));
-    String line = sitting.line("Enter keeps it; over if it is over for good, or was a mistake");
+    String line =
+        sitting.line("Enter if it still applies; over if it is over for good, or was a mistake");
     return line.strip().equalsIgnoreCase("over") ? List.of() : reported;
   }
 

@@ -57,7 +57,7 @@ final class LookList {
     remarks.clear();
     sitting.screen(views.round(round, moment));
     while (true) {
-      String line = sitting.line("Enter if all is so, or the numbers that are not");
+      String line = sitting.line("Enter if all are as listed, or the numbers that are not");
       String text = line.strip().toLowerCase(Locale.ROOT);
       if (text.equals("one")) {
         singly = round.place().id();
@@ -76,13 +76,13 @@ final class LookList {
       if (wish.filter(w -> w == Words.Wish.UNKNOWN || w == Words.Wish.LATER).isPresent()) {
         String sign = wish.get() == Words.Wish.UNKNOWN ? "?" : "-";
         sitting.say(
-            "Say of which: "
+            "Say for which: "
                 + sign
-                + "2 of the second, "
+                + "2 for number 2, "
                 + sign
                 + "1-"
                 + looks.size()
-                + " of all.");
+                + " for all.");
         continue;
       }
       if (wishes.grant(line)) {
@@ -108,18 +108,20 @@ final class LookList {
       heard.complaints().forEach(sitting::say);
       sitting.say(
           (said.isEmpty() ? "" : "So far: " + views.soFar(looks, said) + ". ")
-              + "Type the rest, or Enter if all others are ordinary.");
+              + "Type the rest, or press Enter if all others are as listed.");
     }
   }
 
   private void remark(List<Check> looks, int number, String words) {
     if (number < 1 || number > looks.size()) {
-      sitting.say("The looks have numbers 1 to " + looks.size() + ".");
+      sitting.say("The looks are numbered 1 to " + looks.size() + ".");
       return;
     }
     remarks.add(new Event.Noted(words, Optional.of(looks.get(number - 1).id())));
     sitting.say(
-        "Kept as a remark on " + number + ". Enter if all is so, or the numbers that are not.");
+        "Kept as a remark on "
+            + number
+            + ". Enter if all are as listed, or the numbers that are not.");
   }
 
   /**

@@ -36,7 +36,7 @@ public final class MovementViews {
     String meaning = reading(after, check) + Wording.meaning(check, move.get().words());
     blocks.add(
         Block.paragraph(
-            Text.of("Taken as: ")
+            Text.of("Understood as: ")
                 .and(Text.strong(meaning))
                 .and(". " + movement(move.get(), after))));
     blocks.addAll(news(before, after));
@@ -55,7 +55,8 @@ public final class MovementViews {
         .ifPresent(
             c ->
                 blocks.add(
-                    Block.paragraph(new Wording(base).conflict(c) + " \"correct\" changes one.")));
+                    Block.paragraph(
+                        new Wording(base).conflict(c) + " Type correct to change one.")));
     return blocks;
   }
 
@@ -92,6 +93,6 @@ public final class MovementViews {
                         + Figures.percent(move.after()[c])
                         + evidence.behind(Decibans.between(move.before()[c], move.after()[c])))
             .collect(Collectors.joining("; "));
-    return words.isEmpty() ? "The belief hardly moves." : words + ".";
+    return words.isEmpty() ? "The chances hardly change." : words + ".";
   }
 }

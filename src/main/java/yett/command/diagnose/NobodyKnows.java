@@ -10,26 +10,26 @@ record NobodyKnows(Sitting sitting) implements SomeSteps<Runnable> {
 
   @Override
   public Runnable askPressing(Step.AskPressing step) {
-    return kept("How urgent it is nobody could tell.", new Event.Pressed(List.of()));
+    return kept("Nobody could say how urgent it is.", new Event.Pressed(List.of()));
   }
 
   @Override
   public Runnable askHistory(Step.AskHistory step) {
-    return kept("What happened lately nobody could tell.", new Event.Happened(List.of()));
+    return kept("Nobody could say what happened lately.", new Event.Happened(List.of()));
   }
 
   @Override
   public Runnable askDangers(Step.AskDangers step) {
     return () ->
         sitting.say(
-            "Dangers cannot be left out. Type unknown 2 if you cannot tell about the second, unknown"
-                + " all if nobody sees the gate, the numbers that are so, or 0 only if none is.");
+            "Dangers cannot be left out. Type unknown 2 if you cannot tell about number 2,"
+                + " unknown all if nobody sees the gate, the numbers that apply, or 0 only if none"
+                + " does.");
   }
 
   @Override
   public Runnable makeSafe(Step.MakeSafe step) {
-    return () ->
-        sitting.say("People first: say these steps all the same; done when they were said.");
+    return () -> sitting.say("People first: read these steps out all the same, then type done.");
   }
 
   @Override

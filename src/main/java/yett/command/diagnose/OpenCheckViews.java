@@ -23,7 +23,7 @@ record OpenCheckViews(RuleBase base, Moment moment) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         Block.heading(
-            "Checks open to you: " + (from + 1) + " to " + to + " of " + open.all().size()));
+            "Checks you can make now: " + (from + 1) + " to " + to + " of " + open.all().size()));
     List<Block.Item> items = new ArrayList<>();
     for (int i = from; i < to; i++) {
       Open o = open.all().get(i);
@@ -39,7 +39,7 @@ record OpenCheckViews(RuleBase base, Moment moment) {
 
   private String tells(OpenChecks open, Open o) {
     if (o.saves().isEmpty()) {
-      return "tells little now";
+      return "adds little now";
     }
     List<Integer> apart =
         Prospects.separates(
@@ -51,7 +51,7 @@ record OpenCheckViews(RuleBase base, Moment moment) {
             .collect(Collectors.joining(" / "));
     double saves = o.saves().get();
     String saved = !open.findingOut() && saves >= 1 ? ", saves " + Figures.minutes(saves) : "";
-    return (causes.isEmpty() ? "tells little now" : "tells of " + causes) + saved;
+    return (causes.isEmpty() ? "adds little now" : "bears on " + causes) + saved;
   }
 
   /** Minutes, and the set-ups that still have to be entered. */

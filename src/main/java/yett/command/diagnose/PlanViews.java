@@ -35,7 +35,8 @@ record PlanViews(RuleBase base) {
     List<String> words = new ArrayList<>();
     words.add(Figures.minutes(repair.minutes()));
     if (number > 1) {
-      words.add(Figures.percent(job.chance()) + " chance that those before do not cure it");
+      words.add(
+          Figures.percent(job.chance()) + " chance that the repairs before it do not cure it");
     }
     double[] now = moment.belief().remaining();
     repair.removes().keySet().stream()

@@ -23,7 +23,7 @@ public final class PromptRequests {
       EnumSet.of(
           Words.Wish.WORKS_AGAIN, Words.Wish.CANCEL, Words.Wish.NO_REPLY, Words.Wish.CUT_OFF);
 
-  static final String STAYS = "This step cannot be left out. Save stops here.";
+  static final String STAYS = "This step cannot be left out. Type save to stop here.";
 
   private final Sitting sitting;
   private final Corrections corrections;
@@ -72,7 +72,9 @@ public final class PromptRequests {
 
   private void grant(Words.Wish wish, String line) {
     if (SEARCH.contains(wish) && sitting.moment().state().isInspection()) {
-      sitting.say("An inspection searches for no fault. What fails can begin a case when it ends.");
+      sitting.say(
+          "An inspection does not look for causes. If something fails, you can begin a case"
+              + " when it ends.");
       return;
     }
     if (SEARCH.contains(wish) && sitting.moment().step() instanceof Step.MakeSafe) {
@@ -109,8 +111,7 @@ public final class PromptRequests {
   private void help() {
     List<Block.Row> rows = new ArrayList<>();
     if (sitting.moment().state().isInspection()) {
-      rows.add(
-          Block.row("remark", "remark 2 … puts words beside a look, remark … beside a reading"));
+      rows.add(Block.row("remark", "remark 2 … adds a remark to look 2, remark … to a reading"));
     }
     List.of(Words.Wish.values()).stream()
         .filter(this::isOfUse)
@@ -120,8 +121,8 @@ public final class PromptRequests {
         Block.heading("At every prompt"),
         new Block.Rows(rows),
         Block.paragraph(
-            "Answers: a number of the list, words of an answer, or a reading such as 24.3 V, "
-                + "7 1/2 in, 190 mm; a bare number takes the unit that is asked for."));
+            "Answers: a number from the list, words from an answer, or a reading such as 24.3"
+                + " V, 7 1/2 in, 190 mm; a number without a unit is taken in the unit asked for."));
   }
 
   /**
@@ -163,6 +164,7 @@ public final class PromptRequests {
   private void giveUp() {
     String why = sitting.line("Why is it handed over? A few words, or Enter").strip();
     volunteered.hearDanger(why); // it is made safe before it is handed over
-    sitting.record(new Event.GaveUp(why.isEmpty() ? "the person at work hands over" : why));
+    sitting.record(
+        new Event.GaveUp(why.isEmpty() ? "the person at the gate asked to hand over" : why));
   }
 }

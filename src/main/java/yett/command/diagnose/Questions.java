@@ -48,7 +48,7 @@ public final class Questions {
   /** The answer to a check; empty if the line was a wish, or could not be read, which is said. */
   Optional<Answer> answer(Check check, String line) {
     if (line.strip().equalsIgnoreCase("how")) {
-      sitting.say(check.how().isEmpty() ? "There is no more to say of how." : check.how());
+      sitting.say(check.how().isEmpty() ? "There are no further instructions." : check.how());
       return Optional.empty();
     }
     Optional<Answer> untold = CannotTellWords.answer(line);
@@ -146,7 +146,8 @@ public final class Questions {
         list.ifPresentOrElse(
             LongList::show,
             () ->
-                sitting.say("The whole list stands above. Type numbers from it, or other words."));
+                sitting.say(
+                    "The whole list is shown above. Type numbers from it, or other words."));
         continue;
       }
       ListChoice.Several picked = ListChoice.several(text, ids, texts);
@@ -157,10 +158,10 @@ public final class Questions {
         return Optional.empty();
       }
       sitting.say(
-          picked.unclear().map(part -> Words.quoted(part) + " is not clear: t").orElse("T")
-              + "ype 0 for none, or numbers from 1 to "
+          picked.unclear().map(part -> Words.quoted(part) + " is not understood. ").orElse("")
+              + "Type 0 for none, or numbers from 1 to "
               + ids.size()
-              + " with blanks between.");
+              + " separated by spaces.");
     }
   }
 }

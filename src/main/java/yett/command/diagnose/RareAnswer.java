@@ -33,9 +33,9 @@ public final class RareAnswer {
             Text.of("That means \"")
                 .and(Text.strong(Wording.meaning(check, heard.finding().outcome())))
                 .and(
-                    "\", which is unlikely after all that was said so far ("
+                    "\", which is unlikely given the answers so far ("
                         + Figures.percent(heard.chance())
-                        + "). Is it really so?")));
+                        + "). Are you sure?")));
     return sitting.yes("yes to keep it, no to answer again");
   }
 }

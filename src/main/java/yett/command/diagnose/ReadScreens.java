@@ -8,7 +8,7 @@ import yett.interview.Moment;
 
 /** Screens that must be read: a page at a time, where one would scroll away. */
 final class ReadScreens {
-  private static final String PROMPT = "Enter when this is read";
+  private static final String PROMPT = "Press Enter when you have read this";
 
   private final Sitting sitting;
   private Predicate<String> requests = line -> false;
@@ -62,7 +62,8 @@ final class ReadScreens {
     String line = sitting.line(PROMPT);
     while (!line.isBlank()) {
       if (!requests.test(line)) {
-        sitting.say("Enter leads on; danger and the other words go here too, save stops here.");
+        sitting.say(
+            "Press Enter to go on. danger and the other words work here too; save stops here.");
       } else if (sitting.moment() != before) {
         throw new MovedOnException();
       }

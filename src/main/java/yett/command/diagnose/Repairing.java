@@ -55,7 +55,7 @@ final class Repairing {
     boolean failed = !sitting.moment().state().work().cured();
     if (failed && !sitting.moment().state().work().retestDue() && !moves.isEmpty()) {
       sitting.say(
-          "Not fixed, and that tells something too: "
+          "Not fixed, which helps the search too: "
               + sitting.movements().movement(moves.get(moves.size() - 1), sitting.moment()));
     }
   }
@@ -83,10 +83,10 @@ final class Repairing {
         : Optional.of(
             Block.signal(
                 SignalWord.WARNING,
-                "Still to come: "
+                "Still to do: "
                     + names
-                    + ". Until then the leaf may not stop or turn back where it should. Run it with a hand on"
-                    + " the stop button and stop it before it touches anything; where it stops"
+                    + ". Until then the leaf might not stop or reverse where it should. Run it with a"
+                    + " hand on the stop button and stop it before it touches anything; where it stops"
                     + " does not count yet."));
   }
 }

@@ -19,7 +19,7 @@ record Report(Sitting sitting, Questions questions) {
             sitting,
             "What is wrong with the gate?",
             said(step)
-                + (step.said().isEmpty() ? "Pick all that were" : "Pick all else that was")
+                + (step.said().isEmpty() ? "Pick all that were" : "Pick everything else that was")
                 + " noticed, or say it in your own words.",
             names);
     boolean nothingYet = step.said().isEmpty();
@@ -35,7 +35,7 @@ record Report(Sitting sitting, Questions questions) {
 
   private static String said(Step.AskComplaints step) {
     return step.said().stream()
-        .map(c -> "Said already: " + Wording.quoted(c.ask()) + ". ")
+        .map(c -> "Already reported: " + Wording.quoted(c.ask()) + ". ")
         .collect(Collectors.joining());
   }
 
@@ -44,7 +44,7 @@ record Report(Sitting sitting, Questions questions) {
     List<String> ids = step.histories().stream().map(History::id).toList();
     LongList list =
         LongList.of(
-            sitting, "What happened lately?", "Pick all that apply in the last weeks.", names);
+            sitting, "What happened lately?", "Pick all that apply to the last few weeks.", names);
     questions
         .several(list, "0 for none, or numbers", ids, names)
         .ifPresent(p -> sitting.record(new Event.Happened(p.stream().map(ids::get).toList())));

@@ -104,9 +104,9 @@ record ReportCorrections(Sitting sitting) {
     if (picked.unclear().isPresent()) {
       return Prompt.Reading.again(
           Words.quoted(picked.unclear().get())
-              + " is not clear: type numbers from 1 to "
+              + " is not understood: type numbers from 1 to "
               + ids.size()
-              + " with blanks between.");
+              + " separated by spaces.");
     }
     return picked.positions().size() < least
         ? Prompt.Reading.again("At least one, or Enter to leave it as it was.")

@@ -57,7 +57,7 @@ record ReportedLater(Sitting sitting) {
       ids.addAll(others(others, name, ask));
     }
     sitting.record(event.apply(List.copyOf(ids)));
-    sitting.say("Taken.");
+    sitting.say("Added.");
   }
 
   private <C extends Card> List<String> others(
@@ -74,7 +74,8 @@ record ReportedLater(Sitting sitting) {
           }
           ListChoice.Several picked = ListChoice.several(line.equals("0") ? "" : line, ids, texts);
           return picked.unclear().isPresent()
-              ? Prompt.Reading.again("Type numbers from 1 to " + ids.size() + ", or only Enter.")
+              ? Prompt.Reading.again(
+                  "Type numbers from 1 to " + ids.size() + ", or just press Enter.")
               : Prompt.Reading.of(picked.positions().stream().map(ids::get).toList());
         });
   }

@@ -26,7 +26,7 @@ record ResumeViews(RuleBase base) {
     return told.isEmpty()
         ? List.of()
         : List.of(
-            Block.heading("Told on the telephone"),
+            Block.heading("Answers on the telephone"),
             Block.numbered(told),
             Block.signal(
                 SignalWord.WARNING,

@@ -85,7 +85,7 @@ final class RoundLine {
       return Optional.of(
           "\""
               + number.group()
-              + "\" is not clear: the looks have numbers 1 to "
+              + "\" is not understood: the looks are numbered 1 to "
               + looks.size()
               + ".");
     }
@@ -93,7 +93,7 @@ final class RoundLine {
       look = Optional.empty();
       return sign.isEmpty()
           ? letter(from - 1, letter)
-          : Optional.of("\"" + number.group() + "\" is not clear: type " + sign + from + ".");
+          : Optional.of("\"" + number.group() + "\" is not understood: type " + sign + from + ".");
     }
     for (int i = from - 1; i < to; i++) {
       part.put(
@@ -113,7 +113,7 @@ final class RoundLine {
     int index = letter.charAt(0) - 'a';
     if (index >= outcomes.size()) {
       return Optional.of(
-          "\"" + (position + 1) + letter + "\" is not clear: " + answers(looks.get(position)));
+          "\"" + (position + 1) + letter + "\" is not understood: " + answers(looks.get(position)));
     }
     part.put(position, Optional.of(new Answer.Chosen(outcomes.get(index).id())));
     return Optional.empty();

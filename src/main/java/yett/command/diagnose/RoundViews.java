@@ -55,7 +55,7 @@ class RoundViews {
     blocks.add(
         Block.paragraph(
             Text.dim(
-                "3, 3b, 3 words: not so. ?3 cannot tell. -3 not seen. how 3. one at a time.")));
+                "3, 3b, 3 words: differs. ?3: cannot tell. -3: not seen. how 3. one: singly.")));
     return blocks;
   }
 
@@ -69,7 +69,7 @@ class RoundViews {
             .collect(Collectors.joining("; "));
     String occasion = StepWords.occasion(first.occasion());
     return (occasion.isEmpty() ? "" : Wording.capital(occasion) + ". ")
-        + (causes.isEmpty() ? "What is usual here narrows it down." : "Tells of: " + causes + ".");
+        + (causes.isEmpty() ? "A usual result narrows the search." : "Bears on: " + causes + ".");
   }
 
   /** How to look, of one or of all. */
@@ -142,7 +142,7 @@ class RoundViews {
             last.after());
     blocks.add(
         Block.paragraph(
-            Text.of("Taken as: ")
+            Text.of("Understood as: ")
                 .and(Text.strong(unusual.isEmpty() ? "all as usual" : unusual))
                 .and(". " + movements.movement(all, after))));
     blocks.addAll(movements.news(before, after));

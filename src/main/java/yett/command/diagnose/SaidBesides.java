@@ -58,8 +58,10 @@ public final class SaidBesides {
     }
     List<String> texts = things.stream().map(this::words).toList();
     sitting.show(
-        Block.heading("Was this said, too?"),
-        Block.paragraph("The words may mean it. Read it back, and type what the caller confirms."),
+        Block.heading("Was this said as well?"),
+        Block.paragraph(
+            "The caller's words may mean this. Read it back, and type the numbers that the"
+                + " caller confirms."),
         Block.numbered(texts));
     Optional<List<Integer>> picked =
         questions.several(

@@ -41,13 +41,13 @@ record SaidOfLooks(int look, Optional<Answer> answer, Optional<String> complaint
   private static String unclear(String text, List<Unusual> unusual, List<Integer> found) {
     String quoted = Words.quoted(text);
     return found.isEmpty()
-        ? quoted + " fits none of these looks."
+        ? quoted + " matches none of these looks. Type the number of the look first."
         : quoted
             + " could be more than one: "
             + found.stream()
                 .map(unusual::get)
                 .map(u -> (u.look() + 1) + " " + u.outcome().text())
                 .collect(Collectors.joining("; "))
-            + ". Type its number too.";
+            + ". Type the number of the look as well.";
   }
 }

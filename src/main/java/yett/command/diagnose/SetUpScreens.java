@@ -36,7 +36,7 @@ final class SetUpScreens {
       sitting.screen(sitting.views().entering(step));
       OptionalInt read =
           questions.word(
-              "Enter when these are read",
+              "Press Enter when you have read these",
               List.of(""),
               "Press Enter once you have read the cautions; save stops here.");
       if (read.isEmpty()) {
@@ -98,7 +98,7 @@ final class SetUpScreens {
           questions.word(
               prompt,
               again ? List.of("done", "?") : List.of("done"),
-              "Type done when it is done; save stops here; hand over gives the case away.");
+              "Type done when it is done; save stops here; hand over passes the case on.");
       if (word.isEmpty()) {
         return false;
       }

@@ -41,8 +41,8 @@ public final class Sharing {
               SignalWord.NOTICE,
               "The shared casebook cannot be reached. "
                   + recorded.lost().get()
-                  + " Go on: what is answered is kept on the disk of this computer and delivered"
-                  + " when the casebook is back."));
+                  + " Carry on: your answers are kept on this computer and delivered when the"
+                  + " casebook is back."));
     } else if (recorded.waiting() > 0) {
       sitting.say(
           "Kept on this computer: " + answers(recorded.waiting()) + " waiting for the casebook.");

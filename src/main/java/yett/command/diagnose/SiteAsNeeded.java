@@ -41,7 +41,7 @@ final class SiteAsNeeded {
         sitting.show(entry.views().needed(open, entry.answers()));
         shown = open;
       }
-      String line = sitting.line("Enter if all is right here, or what differs");
+      String line = sitting.line("Enter if this is right, or type what differs");
       if (line.isBlank()) {
         sitting.record(entry.asUsual(open).toArray(Event[]::new));
       } else if (Words.wish(line).filter(CANNOT::contains).isPresent()) {
@@ -53,7 +53,7 @@ final class SiteAsNeeded {
           return true;
         }
       } else {
-        sitting.say("Type what differs, such as " + example(open) + ", or only Enter.");
+        sitting.say("Type what differs, such as " + example(open) + ", or just press Enter.");
       }
       open = open();
     }

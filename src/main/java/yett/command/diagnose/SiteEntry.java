@@ -46,7 +46,7 @@ final class SiteEntry {
     if (!heard.said().isEmpty()) {
       heard.said().forEach(this::answer);
       tell(List.copyOf(heard.said().keySet()));
-      heard.unclear().forEach(part -> sitting.say(Words.quoted(part) + " is not clear."));
+      heard.unclear().forEach(part -> sitting.say(Words.quoted(part) + " is not understood."));
       return true;
     }
     List<SiteQuestion> named = line.strip().matches("\\d+") ? page : questions();
@@ -124,6 +124,6 @@ final class SiteEntry {
     List<Integer> found = ListChoice.pick(line, ids, List.copyOf(question.choices().values()));
     return found.size() == 1
         ? Prompt.Reading.of(Optional.of(ids.get(found.get(0))))
-        : Prompt.Reading.again("Type a number from 1 to " + ids.size() + ", or only Enter.");
+        : Prompt.Reading.again("Type a number from 1 to " + ids.size() + ", or just press Enter.");
   }
 }

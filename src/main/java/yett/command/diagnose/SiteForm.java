@@ -49,7 +49,7 @@ public final class SiteForm {
                     entry.questions().stream().filter(q -> !page.contains(q)).toList()));
         shown = page;
       }
-      String line = sitting.line("Enter if all is right, or what differs (? shows all)");
+      String line = sitting.line("Enter if all is right, or type what differs (? shows all)");
       if (line.isBlank()) {
         List<Event> events = new ArrayList<>(entry.asUsual(page));
         events.add(new Event.SiteTaken());
@@ -67,7 +67,7 @@ public final class SiteForm {
         sitting.say(
             "Type what differs (6 m, no loops, 120 V), a number from 1 to "
                 + page.size()
-                + ", or only Enter.");
+                + ", or just press Enter.");
       }
     }
   }
@@ -84,12 +84,12 @@ public final class SiteForm {
     sitting.show(entry.views().page(entry.questions(), entry.answers(), List.of()));
     while (true) {
       List<SiteQuestion> questions = entry.questions();
-      String line = sitting.line("What differs, or Enter when all is right");
+      String line = sitting.line("Type what differs, or press Enter when all is right");
       if (line.isBlank()) {
         return;
       }
       if (!entry.change(line, questions)) {
-        sitting.say("Type what differs (6 m, no loops, 120 V), or a number, or only Enter.");
+        sitting.say("Type what differs (6 m, no loops, 120 V), or a number, or just press Enter.");
       }
     }
   }

@@ -44,8 +44,8 @@ record SiteViews(RuleBase base) {
     if (!known.isEmpty()) {
       blocks.add(new Block.Numbered(known));
     }
-    paragraph("Told, and as usual: ", toldUsual).ifPresent(blocks::add);
-    paragraph("Taken as usual: ", usual).ifPresent(blocks::add);
+    paragraph("Entered, and as usual: ", toldUsual).ifPresent(blocks::add);
+    paragraph("Assumed as usual: ", usual).ifPresent(blocks::add);
     if (!rest.isEmpty()) {
       int knownMore = (int) rest.stream().filter(q -> told.containsKey(q.id())).count();
       blocks.add(Block.paragraph(Text.dim(more(knownMore, rest.size() - knownMore))));
@@ -84,7 +84,7 @@ record SiteViews(RuleBase base) {
   List<Block> needed(List<SiteQuestion> questions, Map<String, String> told) {
     Map<String, String> all = new SiteFacts(base).answers(told);
     return List.of(
-        Block.heading("What comes next goes by this gate"),
+        Block.heading("The next step depends on this"),
         Block.paragraph(
             IntStream.range(0, questions.size())
                 .mapToObj(

@@ -41,7 +41,7 @@ public final class StepViews {
                     .map(c -> c.ask() + " " + c.how())
                     .collect(Collectors.joining(" "))
                 : (role == Role.CALLER ? "Read out. " : "")
-                    + "Is any of this so at the gate now? Look from two metres away and touch"
+                    + "Is any of this true at the gate now? Look from two metres away and touch"
                     + " nothing."));
     List<Block.Item> items = new ArrayList<>();
     int number = 0;
@@ -64,15 +64,15 @@ public final class StepViews {
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         Block.heading(
-            (step.again() ? "Seen to again: " : "Set-up: ")
+            (step.again() ? "Check again: " : "Set-up: ")
                 + setUp.name()
                 + " · "
                 + Figures.minutes(setUp.enterMinutes())));
     if (step.again()) {
       blocks.add(
           Block.paragraph(
-              "It was left so. See to each step: what is still so stays, what is not is done"
-                  + " again. Every test for dead is made anew."));
+              "It was left like this. Check each step: leave what is still in place and redo"
+                  + " what is not. Repeat every test for dead."));
     }
     if (!step.instead().isEmpty()) {
       blocks.add(
@@ -80,8 +80,7 @@ public final class StepViews {
               (step.instead().contains(SetUp.COVER_OFF)
                       ? "The cover stays off; hands stay outside until it is proved dead."
                       : "The mains stays locked off.")
-                  + " See to each step: what is so already stays. Every test for dead is made"
-                  + " anew."));
+                  + " Check each step: leave what is already in place. Repeat every test for dead."));
     }
     blocks.add(Block.rows(Block.row("For", reasons.purpose(step.purpose()))));
     blocks.addAll(cautions.written(step.cautions()));

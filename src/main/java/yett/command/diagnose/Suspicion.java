@@ -36,13 +36,13 @@ final class Suspicion {
    * @param words id of a cause, or words of its name; the person is asked if they are empty
    */
   void look(String words) {
-    String text = words.isEmpty() ? sitting.line("Which cause? Words of it") : words;
+    String text = words.isEmpty() ? sitting.line("Which cause? Words from its name") : words;
     if (text.isEmpty()) {
       return;
     }
     List<Cause> found = names.of(text);
     if (found.isEmpty()) {
-      sitting.say("No cause is known by these words. belief shows the most probable ones.");
+      sitting.say("No cause matches these words. Type belief to see the most probable ones.");
     } else if (found.size() == 1) {
       look(found.get(0));
     } else {
@@ -69,7 +69,7 @@ final class Suspicion {
         .settling(cause.id())
         .ifPresentOrElse(
             s -> settle(s, cause),
-            () -> sitting.say("No check that is open to you would tell more about it."));
+            () -> sitting.say("None of the checks you can make now would tell more about it."));
   }
 
   private void settle(OpenChecks.Settling settling, Cause cause) {
@@ -82,21 +82,22 @@ final class Suspicion {
           Block.item(
               "·",
               Wording.meaning(settling.open().check(), p.outcome().id()),
-              Figures.percent(p.chance()) + "; then it stands at " + Figures.percent(p.then()[c])));
+              Figures.percent(p.chance())
+                  + "; the cause is then at "
+                  + Figures.percent(p.then()[c])));
     }
     sitting.screen( // a page by itself, or the head of the first one leaves the window
         List.of(
-            Block.heading(
-                "What would tell most about it · " + OpenCheckViews.costs(settling.open())),
+            Block.heading("The check that tells most · " + OpenCheckViews.costs(settling.open())),
             Block.paragraph(Text.strong(settling.open().check().ask())),
             new Block.Numbered(items)));
     boolean next =
         sitting.until(
-            "yes asks it next, Enter leaves it to the plan",
+            "yes to make it next, Enter to keep to the plan",
             line ->
                 Prompt.word(line, List.of("yes", "y", "1", "", "no", "n", "0", "2"))
                     .map(i -> Prompt.Reading.of(i < 3))
-                    .orElse(Prompt.Reading.again("Type yes, or only Enter.")));
+                    .orElse(Prompt.Reading.again("Type yes, or just press Enter.")));
     if (next) {
       checks.next(settling.open().check());
     }

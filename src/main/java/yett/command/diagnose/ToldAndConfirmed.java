@@ -127,7 +127,8 @@ final class ToldAndConfirmed {
     Check check = base().checks().get(id);
     if (!check.how().isEmpty() && Request.forbidden(sitting.moment(), check).isEmpty()) {
       sitting.show(
-          Block.paragraph(Text.dim("Taken so? " + check.how() + " If not: back, or correct.")));
+          Block.paragraph(
+              Text.dim("Was it done like this? " + check.how() + " If not: back, or correct.")));
     }
     answer(id, answer);
   }
@@ -173,7 +174,7 @@ final class ToldAndConfirmed {
   private void effect(Effect effect) {
     List<Thing> signs = new Signs(sitting).of(effect);
     if (signs.isEmpty()) {
-      sitting.say("Nothing that shows it can be told here.");
+      sitting.say("None of its signs can be reported here.");
       return;
     }
     new Choices(sitting)

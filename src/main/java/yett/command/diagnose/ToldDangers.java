@@ -53,8 +53,8 @@ record ToldDangers(Sitting sitting, ToldAndConfirmed takenUp) {
     int so =
         sitting.until(
             dangers.size() == 1
-                ? "Is it so? yes, or 0 if not"
-                : "Is any of these so? Its number, or 0 if not",
+                ? "Is this true? yes, or 0 if not"
+                : "Is any of these true? Its number, or 0 if not",
             line ->
                 dangers.size() == 1 && line.equalsIgnoreCase("yes")
                     ? Prompt.Reading.of(1)
@@ -64,7 +64,8 @@ record ToldDangers(Sitting sitting, ToldAndConfirmed takenUp) {
                             .map(Prompt.Reading::of)
                             .orElse(
                                 line.isEmpty()
-                                    ? Prompt.Reading.again("Look first; then say whether it is so.")
+                                    ? Prompt.Reading.again(
+                                        "Look first; then say whether it is true.")
                                     : Prompt.Reading.of(-1)));
     if (so > 0) {
       Thing danger = dangers.get(so - 1);

@@ -22,9 +22,9 @@ record UnsettledDangers(Sitting sitting) {
         w ->
             sitting.say(
                 w
-                    + ", so this call cannot be closed that way. The case stays open, at once:"
-                    + " whether it runs or they ring again or not, somebody looks at the gate before"
-                    + " anybody uses it."));
+                    + ", so this call cannot be closed that way. The case stays open, with the urgency"
+                    + " \"at once\": whether or not the gate runs or they ring again, somebody has to"
+                    + " look at it before anybody uses it."));
     return why.isPresent();
   }
 
@@ -46,7 +46,7 @@ record UnsettledDangers(Sitting sitting) {
     return reported()
         .or(() -> untold())
         .or(() -> complained())
-        .or(() -> isOpen() ? Optional.of("The dangers are not excluded") : Optional.empty());
+        .or(() -> isOpen() ? Optional.of("The dangers have not been ruled out") : Optional.empty());
   }
 
   /**

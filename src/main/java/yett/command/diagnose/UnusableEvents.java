@@ -44,7 +44,7 @@ public final class UnusableEvents {
     List<Block> blocks = new ArrayList<>();
     List<String> lines = of(moment.entries());
     if (!lines.isEmpty()) {
-      blocks.add(Block.heading("Not as anybody could enter it"));
+      blocks.add(Block.heading("Entries that nobody could have made"));
       blocks.add(Block.numbered(lines));
     }
     blocks.addAll(failing(moment.apart()));

@@ -50,7 +50,7 @@ public final class Volunteered {
       keep(text); // dangers come first; the words are heard when they are through
     } else if (!take(text)) {
       keep(text);
-      sitting.say("Nothing here is known by these words; they are kept as a note.");
+      sitting.say("These words match nothing here; they are kept as a note.");
     }
   }
 
@@ -174,7 +174,7 @@ public final class Volunteered {
     List<String> open = takenUp.open(meant);
     if (open.size() > MOST) {
       String name = sitting.base().checks().get(open.get(0)).name().toLowerCase(Locale.ROOT);
-      sitting.say("Say with it what was measured, such as: " + name + " " + reading.typed() + ".");
+      sitting.say("Say what was measured as well, such as: " + name + " " + reading.typed() + ".");
       return true;
     }
     new Choices(sitting)

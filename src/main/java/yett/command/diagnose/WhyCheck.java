@@ -48,10 +48,11 @@ record WhyCheck(RuleBase base) {
     Advice advice = ask.advice().get();
     Advice.Candidate chosen = advice.candidates().get(0);
     List<Block.Row> rows = new ArrayList<>();
-    rows.add(Block.row("Separates", separates.isEmpty() ? "little" : separates));
+    rows.add(Block.row("Tells apart", separates.isEmpty() ? "little" : separates));
     rows.add(
         Block.row(
-            "Costs", Figures.minutes(chosen.minutes()) + ", with changes of set-up and hazards"));
+            "Costs",
+            Figures.minutes(chosen.minutes()) + ", including changes of set-up and hazards"));
     boolean askedFor = ask.occasion().kind() == Occasion.Kind.ASKED_FOR;
     rows.add(
         Block.row(
@@ -65,7 +66,8 @@ record WhyCheck(RuleBase base) {
                 + Figures.minutes(advice.repairingNow())
                 + " (time, parts and hazards)"));
     runnersUp(advice)
-        .ifPresent(words -> rows.add(Block.row(askedFor ? "The plan's own" : "Next best", words)));
+        .ifPresent(
+            words -> rows.add(Block.row(askedFor ? "The plan's choice" : "Next best", words)));
     blocks.add(new Block.Rows(rows));
     for (Prospects.Prospect prospect : prospects) {
       String range = prospect.range().isEmpty() ? "" : prospect.range() + ": ";
@@ -83,13 +85,13 @@ record WhyCheck(RuleBase base) {
     if (advice.confirming()) {
       return "it confirms or clears what the next repair is for ("
           + base.repairs().get(advice.jobs().get(0).repair()).name().toLowerCase(Locale.ROOT)
-          + "): nothing is fitted or set on suspicion. To ask no more";
+          + "): nothing is fitted or adjusted on suspicion. Asking no more";
     }
     return advice.findingOut()
-        ? "it resolves most for its cost of which repair is needed; none is worth trying"
-            + " before more is known. To ask no more"
+        ? "it says most, for its cost, about which repair is needed; none is worth trying"
+            + " before more is known. Asking no more"
         : Figures.minutes(Math.max(0, chosen.saves()))
-            + " on average, with what is asked after it, against repairing at once, which";
+            + " on average, including later checks, against repairing at once, which";
   }
 
   private Optional<String> runnersUp(Advice advice) {

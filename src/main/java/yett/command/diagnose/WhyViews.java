@@ -16,7 +16,7 @@ import yett.wording.Wording;
 /** Why the step at hand comes now. */
 final class WhyViews {
   private static final String REPORT =
-      "What people noticed and what happened lately tells most for least time.";
+      "What people noticed and what happened lately says most for the least time.";
   private static final String STATE =
       "The next step needs the gate in this state; its steps are confirmed once, in order.";
 
@@ -52,8 +52,8 @@ final class WhyViews {
       List<Block> blocks = new ArrayList<>(ask(step.first()));
       blocks.add(
           Block.paragraph(
-              "The other looks are made with it because you stand there anyway; each can tell"
-                  + " something too."));
+              "The other looks are made at the same time because you are there anyway; each can"
+                  + " add something."));
       return blocks;
     }
 
@@ -100,7 +100,7 @@ final class WhyViews {
 
     @Override
     public List<Block> retest(Step.Retest step) {
-      return because("Whether a repair helped tells what was wrong.");
+      return because("Whether a repair helped shows what was wrong.");
     }
 
     @Override

@@ -45,7 +45,7 @@ public record DemoCommands(Desk desk, Console console) {
       Path folder = Path.of(name).toAbsolutePath();
       if (Files.exists(folder) && !isEmptyFolder(folder)) {
         throw new UsageException(
-            name + " is there already and not an empty folder. Name another one.");
+            name + " exists already and is not an empty folder. Name another one.");
       }
       return folder;
     } catch (InvalidPathException e) {

@@ -16,8 +16,8 @@ import yett.wording.GateWords;
 /** {@code gates add} and {@code gates describe}: a gate as installed, without a case. */
 public record GateEntryCommands(Desk desk, Console console) {
   private static final String FORM =
-      " Such as: opening=\"6 m\" support=cantilever batteries=none. What you leave out is taken"
-          + " as usual.";
+      " Such as: opening=\"6 m\" support=cantilever batteries=none. What you leave out"
+          + " is assumed as usual.";
 
   private static final String ADD = "Usage: gates add \"NAME\" QUESTION=ANSWER..." + FORM;
 

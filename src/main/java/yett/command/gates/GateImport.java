@@ -91,7 +91,10 @@ record GateImport(RuleBase base, SheetFile sheet, List<String> known) {
         List<String> names = new ArrayList<>(base.siteQuestions().keySet());
         sheet.problemInHead(
             i,
-            "no question on a gate is called \"" + column + "\". " + Names.advice(column, names));
+            "no question about a gate is called \""
+                + column
+                + "\". "
+                + Names.advice(column, names));
       }
     }
     return questions;
@@ -102,7 +105,7 @@ record GateImport(RuleBase base, SheetFile sheet, List<String> known) {
       return Optional.of(name.isEmpty() ? GateNames.NO_NAME : GateNames.refusal(name));
     }
     if (before.containsKey(name)) {
-      return Optional.of("the gate \"" + name + "\" stands in the sheet twice.");
+      return Optional.of("the gate \"" + name + "\" is in the sheet twice.");
     }
     String letters = SiteName.letters(name);
     return known.contains(name)
@@ -127,6 +130,6 @@ record GateImport(RuleBase base, SheetFile sheet, List<String> known) {
   }
 
   private static String refusal(SiteQuestion question, String cell) {
-    return "\"" + cell + "\" is no answer. " + GateAnswers.possible(question);
+    return "\"" + cell + "\" is not an answer. " + GateAnswers.possible(question);
   }
 }

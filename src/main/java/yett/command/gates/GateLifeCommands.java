@@ -19,16 +19,17 @@ public record GateLifeCommands(Desk desk, Console console) {
           + " cases export and import too; what was written in its cases stays as it was written.";
 
   private static final String MERGE =
-      "Usage: gates merge \"GATE\" \"GATE THAT STAYS\". For one gate that was entered under two"
-          + " names: cases and readings of the first go to the second, for good. How the second is"
-          + " described stays. A casebook that has both is merged by itself: files do not carry"
-          + " it.";
+      "Usage: gates merge \"GATE\" \"GATE THAT STAYS\". For one gate that was entered"
+          + " under two names: cases and readings of the first go to the second, for good."
+          + " The description of the second stays. Exported files do not carry a merge:"
+          + " another casebook that has both has to be merged there.";
 
   private static final String RETIRE =
-      "Usage: gates retire GATE. For one that is gone or not looked after any more: it is in no"
-          + " list and never due; its page and cases stay. Back again: gates restore GATE.";
+      "Usage: gates retire GATE. For a gate that is gone or no longer looked after: it"
+          + " is in no list and never due; its page and cases stay. gates restore GATE brings"
+          + " it back.";
 
-  private static final String RESTORE = "Usage: gates restore GATE. A retired gate is back again.";
+  private static final String RESTORE = "Usage: gates restore GATE. Brings a retired gate back.";
 
   @Command(
       name = {"gates", "rename"},
@@ -51,7 +52,7 @@ public record GateLifeCommands(Desk desk, Console console) {
 
   @Command(
       name = {"gates", "merge"},
-      description = "make one gate of two that are the same",
+      description = "merge two entries of the same gate",
       help = MERGE,
       completionProvider = Completions.GATES)
   public void merge(@Arguments List<String> words) {
@@ -78,7 +79,8 @@ public record GateLifeCommands(Desk desk, Console console) {
     }
     LocalDate today = LocalDate.ofInstant(desk.clock().instant(), ZoneId.systemDefault());
     new GateMemory(desk.casebook(), desk.clock()).retire(gate, today);
-    console.say(gate + " is retired. Its page stays; back again: gates restore \"" + gate + "\".");
+    console.say(
+        gate + " is retired. Its page stays; to bring it back: gates restore \"" + gate + "\".");
   }
 
   @Command(
@@ -92,7 +94,7 @@ public record GateLifeCommands(Desk desk, Console console) {
       throw new UsageException(gate + " is not retired.");
     }
     new GateMemory(desk.casebook(), desk.clock()).restore(gate);
-    console.say(gate + " is back again.");
+    console.say(gate + " is back in the lists.");
   }
 
   private boolean isRetired(String gate) {

@@ -23,22 +23,25 @@ import yett.desk.PastVisits;
 /** Gates and their readings as sheets for a spreadsheet, out and in. */
 public record GateTransferCommands(Desk desk, Console console, StandardStreams output) {
   private static final String EXPORT =
-      "Usage: gates export FILE.csv. A line a gate, a column a question; gates import takes it in"
-          + " again.";
+      "Usage: gates export FILE.csv. Writes one line per gate and one column per"
+          + " question; gates import reads it back.";
 
   private static final String IMPORT =
-      "Usage: gates import FILE.csv. The first line names the columns: Gate, and questions on a gate"
-          + " by their names or ids (gates export writes all of them). An empty cell changes nothing."
-          + " If anything is wrong, nothing is taken in; taken in twice, nothing is doubled.";
+      "Usage: gates import FILE.csv. The first line names the columns: Gate, and"
+          + " questions about a gate by their names or ids (gates export writes all of them)."
+          + " An empty cell changes nothing. If anything is wrong, nothing is imported."
+          + " Importing twice doubles nothing.";
 
   private static final String READINGS_OUT =
-      "Usage: gates readings export FILE.csv. A line a reading, of all gates and visits.";
+      "Usage: gates readings export FILE.csv. Writes one line per reading, for all"
+          + " gates and visits.";
 
   private static final String READINGS_IN =
-      "Usage: gates readings import FILE.csv. Columns: Gate, Date (2024-03-02), Visit (commissioning"
-          + " or service, if the gate passed on that day by the paper), Measured (such as Chain"
-          + " sag), Reading (82 mm). Baselines and trends begin with them. If anything is wrong,"
-          + " nothing is taken in; taken in twice, nothing is doubled.";
+      "Usage: gates readings import FILE.csv. Columns: Gate, Date (2024-03-02), Visit"
+          + " (commissioning or service, if the paper says that the gate passed on that day),"
+          + " Measured (such as Chain sag), Reading (82 mm). Baselines and trends begin with"
+          + " them. If anything is wrong, nothing is imported. Importing twice doubles"
+          + " nothing.";
 
   @Command(
       name = {"gates", "export"},
@@ -75,8 +78,8 @@ public record GateTransferCommands(Desk desk, Console console, StandardStreams o
       changed += known.contains(gate.getKey()) && !before.equals(Optional.of(answers)) ? 1 : 0;
       if (!new GateMemory(desk.casebook(), desk.clock()).keep(gate.getKey(), answers)) {
         throw new UsageException(
-            "The casebook cannot be reached any more. Do the same again when it can: what is in is"
-                + " not taken in twice.");
+            "The casebook can no longer be reached. Run the same command again when it can:"
+                + " nothing is imported twice.");
       }
     }
     console.say(
@@ -123,7 +126,7 @@ public record GateTransferCommands(Desk desk, Console console, StandardStreams o
         visits.size()
             + " visits in the sheet: "
             + kept
-            + " readings taken in"
+            + " readings imported"
             + (kept == 0 ? "; they were here already." : "."));
   }
 

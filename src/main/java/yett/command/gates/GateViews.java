@@ -88,7 +88,8 @@ final class GateViews {
         .map(told -> new GateWords(base).usualLine(told))
         .filter(usual -> !usual.isEmpty())
         .ifPresent(
-            usual -> blocks.add(Block.paragraph("Not told, so taken as usual: " + usual + ".")));
+            usual ->
+                blocks.add(Block.paragraph("Not entered, so assumed as usual: " + usual + ".")));
     gate.told().filter(told -> !told.isEmpty()).ifPresent(told -> blocks.addAll(site(told)));
     blocks.add(Block.heading("Visits and calls"));
     blocks.add(
@@ -114,7 +115,7 @@ final class GateViews {
     if (!rows.isEmpty()) {
       blocks.add(Block.heading("As installed"));
       blocks.add(new Block.Rows(rows));
-      blocks.add(Block.paragraph("Of the rest nothing but the usual was said."));
+      blocks.add(Block.paragraph("All other answers are the usual ones."));
     }
     return blocks;
   }
@@ -131,7 +132,7 @@ final class GateViews {
               + past.ending().map(e -> e.words()).orElse("open")
               + ".");
     }
-    String found = past.cause().isEmpty() ? "nothing told yet" : words.cause(past.cause());
+    String found = past.cause().isEmpty() ? "nothing found yet" : words.cause(past.cause());
     String done =
         past.repairs().isEmpty()
             ? "nothing repaired"
@@ -143,7 +144,7 @@ final class GateViews {
             + ", "
             + past.ending().map(e -> e.words()).orElse("open")
             + (past.onSite().isEmpty() ? ", nobody was there" : "")
-            + ". Believed most: "
+            + ". Most probable: "
             + found
             + ". Done: "
             + done

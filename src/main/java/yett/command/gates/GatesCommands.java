@@ -27,18 +27,18 @@ import yett.wording.TrendWords;
 /** {@code gates}: the gates of the casebook listed and shown. */
 public record GatesCommands(Desk desk, Console console, StandardStreams output) {
   private static final String GATES =
-      "Usage: gates [--retired] [--csv]. With --retired those that are not looked after any"
-          + " more; with"
-          + " --csv all of them for a spreadsheet, on standard output: gates --csv > gates.csv.";
+      "Usage: gates [--retired] [--csv]. --retired lists the gates no longer looked"
+          + " after; --csv writes all gates for a spreadsheet to standard output: gates --csv"
+          + " > gates.csv.";
 
   private static final String SHOW =
-      "Usage: gates show GATE. What it is, what was done there and when, and its readings over"
-          + " time: a line each, * the reading, [==] the usual range.";
+      "Usage: gates show GATE. What it is, what was done there and when, and its"
+          + " readings over time, one line each: * is the reading, [==] the usual range.";
 
   @Command(name = "gates", description = "list the gates of the casebook", help = GATES)
   public void gates(
       @Option(longName = "csv", description = "for a spreadsheet, on standard output") boolean csv,
-      @Option(longName = "retired", description = "those that are not looked after any more")
+      @Option(longName = "retired", description = "the gates no longer looked after")
           boolean retired) {
     List<Gates.Gate> all = new Gates(desk, console).all();
     List<Gates.Gate> gates = all.stream().filter(g -> g.retired().isPresent() == retired).toList();

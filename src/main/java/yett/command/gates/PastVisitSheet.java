@@ -71,7 +71,7 @@ record PastVisitSheet(RuleBase base) {
       // Told below, with the example.
     }
     sheet.problem(
-        row, column, "\"" + row.cell(column) + "\" is no day of the past such as 2024-03-02.");
+        row, column, "\"" + row.cell(column) + "\" is not a past date such as 2024-03-02.");
     return Optional.empty();
   }
 
@@ -84,8 +84,8 @@ record PastVisitSheet(RuleBase base) {
     sheet.problem(
         row,
         column,
-        "write commissioning or service if the gate passed on that day by the paper, call if"
-            + " somebody was there for a fault; the readings of calls are passed over.");
+        "write commissioning or service if the paper says that the gate passed on that"
+            + " day, call if somebody was there for a fault; readings from calls are skipped.");
     return Optional.empty();
   }
 

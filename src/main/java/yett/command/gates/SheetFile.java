@@ -60,13 +60,13 @@ final class SheetFile {
           name
               + ", line "
               + e.getLocation().getLineNr()
-              + ": this is no CSV: a quotation mark is open or in the wrong place. Save the sheet as"
-              + " CSV (UTF-8).");
+              + ": this is not valid CSV: a quotation mark is open or in the wrong place. Save"
+              + " the sheet as CSV (UTF-8).");
     } catch (CharacterCodingException e) {
-      throw new UsageException(name + " is no text in UTF-8. Save the sheet as CSV (UTF-8).");
+      throw new UsageException(name + " is not UTF-8 text. Save the sheet as CSV (UTF-8).");
     } catch (IOException | InvalidPathException e) {
       throw new UsageException(
-          name + " cannot be read, or is no file of at most 4 MiB. Name another one.");
+          name + " cannot be read, or is larger than 4 MiB. Name another file.");
     }
   }
 
@@ -144,7 +144,7 @@ final class SheetFile {
     if (problems.size() > MOST_TOLD) {
       told.add("And " + (problems.size() - MOST_TOLD) + " more.");
     }
-    told.add("Nothing was taken in. Put it right and do it again.");
+    told.add("Nothing was imported. Correct the file and run the command again.");
     throw new UsageException(String.join("\n", told));
   }
 

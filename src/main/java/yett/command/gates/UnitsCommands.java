@@ -12,8 +12,9 @@ import yett.quantity.Units;
 /** {@code units}: the units in which whoever works here reads lengths, forces and the like. */
 public record UnitsCommands(Desk desk, Console console) {
   private static final String UNITS =
-      "Usage: units [us|si]. us: feet, inches, pounds, degF; si: metres, newtons, kilograms, degC."
-          + " It is kept for you. Type readings in either; what you typed stays as you typed it.";
+      "Usage: units [us|si]. us: feet, inches, pounds, degF; si: metres, newtons,"
+          + " kilograms, degC. Your choice is kept. Type readings in either; they stay as you"
+          + " typed them.";
 
   @Command(name = "units", description = "work in US customary or in SI units", help = UNITS)
   public void units(@Arguments List<String> words) {

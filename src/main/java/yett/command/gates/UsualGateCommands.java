@@ -17,17 +17,17 @@ public record UsualGateCommands(Desk desk, Console console) {
   private static final String AS_SHIPPED = "as-shipped";
 
   private static final String USUAL =
-      "Usage: gates usual [QUESTION=ANSWER... | as-shipped]. What is taken as usual at a gate of"
-          + " which nobody has told it, on this computer. Such as, where most gates have limit"
-          + " switches, no marker and no batteries: gates usual marker=none batteries=none"
-          + " supply-volts=230. A word that is no question is answered with all of them. Choose"
-          + " it once, before the first gate: what nobody told of a gate"
-          + " that is known already is taken anew as well. Cases written for replay and practice"
-          + " keep the usual gate of the rule base.";
+      "Usage: gates usual [QUESTION=ANSWER... | as-shipped]. Sets, on this computer,"
+          + " what is assumed of a gate where nobody has said otherwise. For example, where"
+          + " most gates have limit switches, no marker and no batteries: gates usual"
+          + " marker=none batteries=none supply-volts=230. A word that is not a question is"
+          + " answered with the list of questions. Choose once, before the first gate: for"
+          + " gates already known, what nobody has entered changes as well. Cases written for"
+          + " replay and practice keep the usual gate of the rule base.";
 
   @Command(
       name = {"gates", "usual"},
-      description = "what is taken as usual at a gate here",
+      description = "what is assumed of a gate here",
       help = USUAL)
   public void usual(@Arguments List<String> words) {
     if (words.contains(AS_SHIPPED)) {
@@ -44,9 +44,7 @@ public record UsualGateCommands(Desk desk, Console console) {
   private void show() {
     RuleBase base = desk.base();
     console.say(
-        "Taken as usual where nobody has told otherwise: "
-            + new GateWords(base).line(Map.of())
-            + ".");
+        "Assumed where nobody has said otherwise: " + new GateWords(base).line(Map.of()) + ".");
     Map<String, String> chosen = desk.usualGate();
     if (chosen.isEmpty()) {
       console.say(

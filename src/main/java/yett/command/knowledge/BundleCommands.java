@@ -29,9 +29,10 @@ import yett.knowledge.RuleBase;
 /** {@code knowledge key}, {@code pack} and {@code unpack}: rule bases handed over, signed. */
 public record BundleCommands(Desk desk, Console console, StandardStreams output) {
   private static final String KEY =
-      "Usage: knowledge key. Makes the firm's key on this computer, once, and shows where its public"
-          + " half lies and by which letters people tell it from others. Hand out the public file;"
-          + " the other one stays here, for whoever has it signs as the firm.";
+      "Usage: knowledge key. Makes the firm's key on this computer, once, and shows"
+          + " where its public half is and the letters by which people recognise it. Hand out"
+          + " the public file. The private one stays here: whoever has it can sign as the"
+          + " firm.";
 
   private static final String PACK =
       "Usage: knowledge pack FOLDER --to FILE [--notes FILE]. Puts the cards, tables, rules, texts"
@@ -40,9 +41,9 @@ public record BundleCommands(Desk desk, Console console, StandardStreams output)
           + " --notes adds what is new, as knowledge compare --notes writes it.";
 
   private static final String UNPACK =
-      "Usage: knowledge unpack FILE --to FOLDER. Looks first whether the file is signed with a key"
-          + " that is trusted here (knowledge trust KEY-FILE) and is as it was signed; only then"
-          + " writes what it holds into a new folder. Its rules are trusted with it.";
+      "Usage: knowledge unpack FILE --to FOLDER. First checks that the file is signed"
+          + " with a key trusted here (knowledge trust KEY-FILE) and unchanged since; only"
+          + " then writes its contents to a new folder. Its rules are then trusted too.";
 
   /** Bytes of notes. */
   private static final int LARGEST_NOTES = 1 << 20;
@@ -59,9 +60,9 @@ public record BundleCommands(Desk desk, Console console, StandardStreams output)
         Block.paragraph(
             "Public half, to hand out: "
                 + key.file()
-                + ". Who gets it says once: knowledge trust "
+                + ". Whoever gets it types once: knowledge trust "
                 + key.file().getFileName()
-                + ", and compares the letters above with what you tell them by another way."));
+                + ", and compares the letters above with those that you give them by another route."));
   }
 
   @Command(

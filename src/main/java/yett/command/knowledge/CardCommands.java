@@ -27,11 +27,12 @@ import yett.trial.CasesBeside;
 /** {@code knowledge show}: one card with its figures, on the screen or as a page. */
 public record CardCommands(Desk desk, Console console, StandardStreams output) {
   private static final String SHOW =
-      "Usage: knowledge show ID [FOLDER] [--html FILE]. Words for likelihoods are shown as the"
-          + " figures that they stand for, rows of all files together; of a cause what it leads to,"
-          + " what it shows and by which effect, what removes it and what looks like it; of an"
-          + " effect what it comes of, what shows it and what it makes. --html writes all that is"
-          + " known of a cause as a page to print. \"knowledge show words\" tells the words.";
+      "Usage: knowledge show ID [FOLDER] [--html FILE]. Likelihoods are shown as"
+          + " figures, with the rows of all files together. For a cause: what it leads to,"
+          + " what it shows and through which effect, what removes it and what looks like it."
+          + " For an effect: what causes it, what shows it and what it leads to. --html"
+          + " writes everything known of a cause as a page to print. \"knowledge show words\""
+          + " lists the words for likelihoods.";
 
   @Command(
       name = {"knowledge", "show"},

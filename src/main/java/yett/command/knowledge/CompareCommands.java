@@ -29,24 +29,25 @@ import yett.trial.ReleaseNotes;
 /** {@code knowledge compare}: what a change to the cards does to cases. */
 public record CompareCommands(Desk desk, Console console, StandardStreams output) {
   private static final String COMPARE =
-      "Usage: knowledge compare [FIRST] SECOND [--only PART] [--sums] [--near] [--html FILE] [--notes FILE]. Runs the cases beside the"
-          + " cards of the two folders under each, and shows by case where they part: the"
-          + " question asked, the first cause, the belief, the repairs, the minutes; then the"
-          + " sums. Without FIRST, SECOND is held against the rule base in use. An add-on stands"
-          + " for the rule base in use with the add-on laid over it. Cases in which all was asked,"
-          + " concluded and done as before, and no chance moved by 5 points, are only counted;"
-          + " --near shows them as well. Cases that went from right to wrong are always listed,"
-          + " with the new card without which they are right. A case is not replayed if nothing"
-          + " of the change can be at its gate. A quick look passes over those whose answers,"
-          + " given one after the other, move no chance by 3 points while no cause of which"
-          + " a card says something else stands at 5 %. Runs of earlier comparisons are not made"
-          + " again. --all replays every case anew. --html writes a page to print: what the change"
-          + " adds, and which cases it breaks, mends and moves, with why. --notes"
-          + " writes what is new for whoever gets the next version (docs/add-ons.md).";
+      "Usage: knowledge compare [FIRST] SECOND [--only PART] [--sums] [--near] [--html"
+          + " FILE] [--notes FILE]. Runs the test cases of both folders under each of the two"
+          + " rule bases and shows, case by case, where the results differ: the question"
+          + " asked, the first cause, the belief, the repairs, the minutes; then the sums."
+          + " Without FIRST, SECOND is compared with the rule base in use. An add-on means"
+          + " the rule base in use with the add-on laid over it. Cases with the same"
+          + " questions, conclusions and work, in which no chance moved by 5 points, are only"
+          + " counted; --near shows them as well. Cases that went from right to wrong are"
+          + " always listed, with the new card without which they are right. A case is not"
+          + " replayed if nothing that changed can occur at its gate. A quick look also skips"
+          + " cases whose answers, given one after the other, move no chance by 3 points"
+          + " while no cause with a changed card reaches 5 %. Results of earlier comparisons"
+          + " are reused. --all replays every case. --html writes a page to print: what the"
+          + " change adds, which cases it breaks, mends and moves, and why. --notes writes"
+          + " what is new, for users of the next version (docs/add-ons.md).";
 
   @Command(
       name = {"knowledge", "compare"},
-      description = "tell two rule bases apart by what they ask and conclude",
+      description = "compare two rule bases by what they ask and conclude",
       help = COMPARE,
       completionProvider = Completions.FILES)
   public void compare(
@@ -105,7 +106,7 @@ public record CompareCommands(Desk desk, Console console, StandardStreams output
 
   private static String title(List<String> words, String part) {
     return words.get(words.size() - 1)
-        + " held against "
+        + " compared with "
         + (words.size() == 2 ? words.get(0) : "the rule base in use")
         + (part.isEmpty() ? "" : ", only the cases of " + part)
         + ".";

@@ -40,7 +40,7 @@ public record CoverCommands(Desk desk, Console console, StandardStreams output) 
 
   @Command(
       name = {"knowledge", "cover"},
-      description = "tell what no case tries and what no check tells apart",
+      description = "show what no case tries and which causes no check tells apart",
       help = COVER,
       completionProvider = Completions.FILES)
   public void cover(@Arguments List<String> words) {

@@ -21,12 +21,12 @@ import yett.saying.Tellings;
 /** {@code knowledge hears}: what words would be understood as. */
 public record HearsCommands(Desk desk, Console console, StandardStreams output) {
   private static final String HEARS =
-      "Usage: knowledge hears WORDS... | --file FILE [--json] [--by-words]. Shows what these words,"
-          + " or each saying of the file, would be understood as: dangers that would be asked about,"
-          + " then findings, the best first, each with its weight from 0 to 1. A FILE has a saying"
-          + " a line, or ends in .yaml and is a list of sayings with \"say\". --json writes a line of"
-          + " JSON a saying; --by-words leaves the model of meanings out, as a program without it"
-          + " does.";
+      "Usage: knowledge hears WORDS... | --file FILE [--json] [--by-words]. Shows what"
+          + " these words, or each saying of the file, would be understood as: dangers that"
+          + " would be asked about, then findings, the best first, each with its weight from"
+          + " 0 to 1. A FILE has one saying per line, or ends in .yaml and is a list of"
+          + " sayings with \"say\". --json writes one line of JSON per saying; --by-words"
+          + " leaves the model of meanings out, as a program without it does.";
 
   @Command(
       name = {"knowledge", "hears"},
@@ -36,7 +36,7 @@ public record HearsCommands(Desk desk, Console console, StandardStreams output) 
   public void hears(
       @Arguments List<String> words,
       @Option(longName = "file", description = "a file of sayings") String file,
-      @Option(longName = "json", description = "a line of JSON a saying, on standard output")
+      @Option(longName = "json", description = "one line of JSON per saying, on standard output")
           boolean json,
       @Option(longName = "by-words", description = "by words alone, without the model")
           boolean byWords) {

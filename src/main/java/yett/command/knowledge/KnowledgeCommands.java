@@ -27,10 +27,10 @@ import yett.wording.Wording;
 /** {@code knowledge}: cards looked up and shown. */
 public record KnowledgeCommands(Desk desk, Console console, StandardStreams output) {
   private static final String KNOWLEDGE =
-      "Usage: knowledge COMMAND ... . Alone it lists its commands; the way through them is"
-          + " docs/trainer.md. \"knowledge FOLDER\" at a terminal stays at work in that folder: at"
-          + " its prompt the word knowledge and the folder may be left out, and what one command"
-          + " made ready is there for the next.";
+      "Usage: knowledge COMMAND ... . Without a COMMAND it lists them; docs/trainer.md"
+          + " shows how they are used together. \"knowledge FOLDER\" at a terminal stays at"
+          + " work in that folder: at its prompt the word knowledge and the folder may be"
+          + " left out, and what one command made ready is there for the next.";
 
   private static final String FIND =
       "Usage: knowledge find [WORD...]. Lists ids with what they stand for, by kind: those with"

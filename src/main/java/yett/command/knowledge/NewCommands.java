@@ -72,7 +72,7 @@ public record NewCommands(Desk desk, Console console, StandardStreams output) {
     NewCardForm form = new NewCardForm(console, card, draft, given);
     Optional<Map<String, String>> answers = form.fill();
     while (answers.isPresent() && !sound(bench, card.files(answers.get()))) {
-      console.say("What is wrong can be mended here: back, until its question comes.");
+      console.say("To correct an answer, type back until its question comes.");
       answers = form.askAgain();
     }
     if (answers.isEmpty()) {

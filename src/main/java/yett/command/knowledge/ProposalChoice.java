@@ -37,7 +37,7 @@ record ProposalChoice(Console console) {
             () ->
                 new UsageException(
                     Words.quoted(name)
-                        + " is not among what the cases speak against. "
+                        + " is not among the proposals. "
                         + Names.advice(name, found.stream().map(Proposal::name).toList())));
   }
 
@@ -56,7 +56,7 @@ record ProposalChoice(Console console) {
       Optional<Integer> number = Prompt.number(word, found.size());
       if (number.isEmpty()) {
         return Prompt.Reading.again(
-            "Type numbers from 1 to " + found.size() + " with blanks between, all, or Enter.");
+            "Type numbers from 1 to " + found.size() + " separated by spaces, all, or Enter.");
       }
       chosen.add(found.get(number.get() - 1));
     }

@@ -54,7 +54,7 @@ public final class ReplaySteps {
         step.meaning()
             .map(Replayed.Meaning::outcome)
             .filter(o -> !o.equals(step.answer()))
-            .map(o -> ", taken as " + o)
+            .map(o -> ", understood as " + o)
             .orElse("");
     return name + ": " + step.answer() + taken + (step.assumed() ? " (left open by the file)" : "");
   }

@@ -34,11 +34,12 @@ import yett.review.SettledCase;
 /** {@code knowledge review}: closed cases against the cards, and what to write instead. */
 public record ReviewCommands(Desk desk, Console console) {
   private static final String REVIEW =
-      "Usage: knowledge review FOLDER [--accept all|NAME,...] [--only PART] [--weight CASES]"
-          + " [--site GATE] [--since DAY] [--until DAY]. Names what the closed cases of the"
-          + " casebook speak against in the cards of the folder, with counts and ranges. At a"
-          + " terminal each is accepted or left; --accept does so without asking. The cases beside"
-          + " the cards are run before and after, then the changes are written into the cards.";
+      "Usage: knowledge review FOLDER [--accept all|NAME,...] [--only PART] [--weight"
+          + " CASES] [--site GATE] [--since DAY] [--until DAY]. Shows where the closed cases"
+          + " of the casebook contradict the cards of the folder, with counts and ranges. At"
+          + " a terminal each is accepted or left; --accept does so without asking. The cases"
+          + " beside the cards are run before and after, then the changes are written into"
+          + " the cards.";
 
   @Command(
       name = {"knowledge", "review"},
@@ -49,7 +50,7 @@ public record ReviewCommands(Desk desk, Console console) {
       @Arguments List<String> words,
       @Option(
               longName = "accept",
-              description = "all, or names with commas between, such as prior/chain-slack")
+              description = "all, or names separated by commas, such as prior/chain-slack")
           String accept,
       @Option(
               longName = "only",

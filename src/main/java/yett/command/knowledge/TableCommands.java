@@ -30,11 +30,12 @@ import yett.rules.Sheet;
 /** {@code knowledge table}: causes against what they show, out to a spreadsheet and back. */
 public record TableCommands(Desk desk, Console console, StandardStreams output) {
   private static final String TABLE =
-      "Usage: knowledge table FOLDER --out FILE [--area AREA], or knowledge table FOLDER --in FILE"
-          + " [--area AREA]. The first writes what the cards say of causes, complaints, looks and"
-          + " effects as a table (XLSX if the name ends so, else CSV in UTF-8): a cause a line. The second reads it back and writes"
-          + " the cells that say something else into the cards of the folder; nothing beside them"
-          + " moves. With anything wrong, each cell is told and nothing is written.";
+      "Usage: knowledge table FOLDER --out FILE [--area AREA], or knowledge table"
+          + " FOLDER --in FILE [--area AREA]. The first writes what the cards say of causes,"
+          + " complaints, looks and effects as a table (XLSX if the name ends so, else CSV in"
+          + " UTF-8): one line per cause. The second reads it back and writes the changed"
+          + " cells into the cards of the folder; nothing else changes. If anything is wrong,"
+          + " each wrong cell is named and nothing is written.";
 
   private static final int LARGEST = 4 << 20;
 

@@ -36,15 +36,13 @@ public record TestCommands(Desk desk, Console console, StandardStreams output) {
 
   @Command(
       name = {"knowledge", "test"},
-      description = "run the cases beside the cards and tell what changed",
+      description = "run the cases beside the cards and show what changed",
       help = TEST,
       completionProvider = Completions.FILES)
   public void test(
       @Arguments List<String> words,
       @Option(longName = "only", description = ONLY) String only,
-      @Option(
-              longName = "accept",
-              description = "accept this run: from now on it is what others are held against")
+      @Option(longName = "accept", description = "accept this run: later runs are compared with it")
           boolean accept) {
     UsageException.when(words.size() != 1, TEST);
     Path folder = Path.of(words.get(0));
@@ -64,7 +62,7 @@ public record TestCommands(Desk desk, Console console, StandardStreams output) {
     console.show(TrialViews.tested(test));
     if (!beside.skipped().isEmpty()) {
       console.say(
-          "Not run, for they speak of what is switched off: "
+          "Not run, because they refer to what is switched off: "
               + String.join(", ", beside.skipped())
               + ".");
     }

@@ -26,11 +26,11 @@ import yett.knowledge.Untranslated;
 /** {@code knowledge texts}: what of the cards is not in a language yet. */
 public record TextsCommands(Desk desk, Console console, StandardStreams output) {
   private static final String TEXTS =
-      "Usage: knowledge texts [FOLDER] --language LANGUAGE [--area AREA] [--begin FILE]. Lists the"
-          + " texts of the cards that have none in the language, or one of what they said before;"
-          + " without --area how many there are in each area. --begin writes those of the area to a"
-          + " new file, each beside the room for its translation: fill it in, and put it into the"
-          + " area's folder as LANGUAGE.texts.yaml.";
+      "Usage: knowledge texts [FOLDER] --language LANGUAGE [--area AREA] [--begin"
+          + " FILE]. Lists the texts of the cards that have no translation into the language,"
+          + " or an outdated one; without --area, how many there are in each area. --begin"
+          + " writes those of the area to a new file, each with room for its translation:"
+          + " fill it in, and put it into the area's folder as LANGUAGE.texts.yaml.";
 
   private static final ObjectMapper YAML =
       YAMLMapper.builder()
@@ -41,7 +41,7 @@ public record TextsCommands(Desk desk, Console console, StandardStreams output) 
 
   @Command(
       name = {"knowledge", "texts"},
-      description = "list what of the cards is not in a language yet",
+      description = "list the texts of the cards that are not translated yet",
       help = TEXTS,
       completionProvider = Completions.FILES)
   public void texts(

@@ -25,12 +25,15 @@ final class TrialViews {
       rows.add(
           Block.row(
               "Accepted",
-              "no run yet, so there is nothing to hold this one against: cases are only judged by"
-                  + " what their files say. With --accept before you change a card, every later run"
-                  + " tells what changed"));
+              "no run yet, so there is nothing to compare this one with: cases are judged only"
+                  + " by what their files say. Use --accept before you change a card, and every later"
+                  + " run shows what changed"));
     }
     row(rows, "Not as their file says", test.wrong());
-    row(rows, "Proves little: nothing was looked at before it was found or mended", test.unseen());
+    row(
+        rows,
+        "Proves little: nothing was looked at before it was found or repaired",
+        test.unseen());
     row(rows, "UNSAFE", test.unsafe());
     blocks.add(Block.blank());
     blocks.add(new Block.Rows(rows));

@@ -27,17 +27,18 @@ import yett.wording.Wording;
 /** {@code knowledge trust}: which rules may run here, and whose bundles are used. */
 public record TrustCommands(Desk desk, Console console, StandardStreams output) {
   private static final String TRUST =
-      "Usage: knowledge trust FOLDER, or KEY-FILE. Cards and tables are data; rules are a program"
-          + " and can do whatever you can. What is to be trusted is shown, or what changed since it"
-          + " was, and at a terminal you are asked. Say it of rules whose author you know. A folder"
-          + " in place of the rule base of the program that protects people otherwise needs it too"
-          + " before anybody is led by it. It holds on this computer until one of them changes. Of"
-          + " a file with a firm's public key it says that bundles signed with it may be unpacked"
-          + " here (knowledge unpack), and their rules run.";
+      "Usage: knowledge trust FOLDER, or KEY-FILE. Shows the rules to be trusted, or"
+          + " what has changed in them, and asks you at a terminal. Cards and tables are"
+          + " data; rules are a program and can do whatever you can: trust only rules whose"
+          + " author you know. A folder that replaces the program's rule base and protects"
+          + " people differently has to be trusted too before it guides anybody. Trust holds"
+          + " on this computer until one of the rules changes. Trusting a file with a firm's"
+          + " public key allows bundles signed with that key to be unpacked here (knowledge"
+          + " unpack) and their rules to run.";
 
   @Command(
       name = {"knowledge", "trust"},
-      description = "say that the rules of a folder may run, or whose bundles are used",
+      description = "allow the rules of a folder to run, or a firm's bundles to be used",
       help = TRUST,
       completionProvider = Completions.FILES)
   public void trust(@Arguments List<String> words) {
@@ -94,8 +95,8 @@ public record TrustCommands(Desk desk, Console console, StandardStreams output) 
           Block.heading("The key in " + file),
           Block.paragraph(key.name()),
           Block.paragraph(
-              "Compare these letters and figures with those that the firm told you by another way,"
-                  + " on the telephone say. Whoever has this key can send rules (DRL) to this"
+              "Compare these letters and figures with those that the firm gave you by another"
+                  + " route, such as the telephone. Whoever has this key can send rules (DRL) to this"
                   + " computer, which are programs and can do whatever you can."));
       agree();
       desk.keys().trust(key.key());
@@ -109,7 +110,7 @@ public record TrustCommands(Desk desk, Console console, StandardStreams output) 
   /** Ends the command unless the person agrees; in a pipe the command is their word. */
   private void agree() {
     if (console.interactive() && !agreed()) {
-      console.say("Nothing is trusted that was not before.");
+      console.say("Nothing more is trusted than before.");
       throw new ExitException(Sysexits.NO_PERMISSION);
     }
   }

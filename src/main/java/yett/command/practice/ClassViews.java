@@ -32,7 +32,7 @@ final class ClassViews {
     if (row.done() == 0) {
       return "no result";
     }
-    return "slips: "
+    return "safety errors: "
         + (row.slips() == 0 ? "none" : row.slips())
         + ", put right: "
         + row.putRight()

@@ -29,10 +29,11 @@ import yett.practice.course.ResultFiles;
  */
 public record CourseCommands(Desk desk, Console console, StandardStreams output) {
   private static final String COLLECT =
-      "Usage: practice collect COURSE FILE... [--csv FILE] [--draws NUMBER]. The files are"
-          + " practice.jsonl of the trainees' computers; one table of all comes of them, the best"
-          + " first: by safety, then by gates put right, then by faults confirmed before they were"
-          + " mended, and only then by time and parts against the plan's average over many gates.";
+      "Usage: practice collect COURSE FILE... [--csv FILE] [--draws NUMBER]. The files"
+          + " are practice.jsonl of the trainees' computers; they are put together in one"
+          + " table, best first: by safety, then by gates put right, then by faults confirmed"
+          + " before they were repaired, and only then by time and parts against the plan's"
+          + " average over many gates.";
 
   private static final String SHEET =
       "Usage: practice sheet COURSE [--html FILE] [--markdown FILE]. What is known of each gate of"

@@ -35,13 +35,14 @@ record ExerciseChoice(Desk desk, Console console, StandardStreams output) {
     Notebook.Begun begun = left.begun();
     if (!begun.ruleBase().equals(desk.trial().base().fingerprint())) {
       console.say(
-          "An exercise was left, but the cards have changed since, and with them its gate. Seed "
+          "An exercise was left unfinished, but the cards have changed since, and its gate"
+              + " with them. Seed "
               + begun.seed()
-              + " begins a like one.");
+              + " begins a similar one.");
       return false;
     }
     console.say(
-        "An exercise was left with "
+        "An exercise was left unfinished with "
             + left.entries().size()
             + " things done in it (seed "
             + begun.seed()
@@ -51,7 +52,7 @@ record ExerciseChoice(Desk desk, Console console, StandardStreams output) {
         line ->
             Prompt.word(line, List.of("", "new"))
                 .map(i -> Prompt.Reading.of(i == 0))
-                .orElse(Prompt.Reading.again("Only Enter, or new.")));
+                .orElse(Prompt.Reading.again("Press Enter, or type new.")));
   }
 
   Notebook.Begun begun(ExerciseOptions.Wanted wanted, TraineeProgress progress) {

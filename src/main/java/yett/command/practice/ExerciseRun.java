@@ -45,7 +45,7 @@ record ExerciseRun(Desk desk, Console console, Notebook notebook, ExerciseChoice
         return;
       }
       if (console.interactive()) {
-        console.say("The plan works on the same gate, to compare.");
+        console.say("For comparison, the plan works on the same gate.");
       }
       PracticeScore score = PracticeScore.of(desk.trial(), bench);
       TraineeProgress progress = notebook.progress();

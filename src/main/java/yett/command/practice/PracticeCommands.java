@@ -20,15 +20,16 @@ import yett.practice.Result;
 /** {@code practice}: a gate that is made up, for somebody to learn on. */
 public record PracticeCommands(Desk desk, Console console, StandardStreams output) {
   static final String PRACTICE =
-      "Usage: practice [FILE...] [--case NAME] [--area AREA] [--level easy|fair|hard] [--seed"
-          + " NUMBER] [--as trainee|technician|electrician] [--new], or practice --course FILE"
-          + " --trainee NAME [--new]. Without a FILE of test cases the fault is drawn from the"
-          + " cards. The same seed is the same gate. An exercise that was left goes on, unless"
-          + " --new is said. A course has its own exercises: the next one that this trainee has not"
-          + " done on this computer is begun.";
+      "Usage: practice [FILE...] [--case NAME] [--area AREA] [--level easy|fair|hard]"
+          + " [--seed NUMBER] [--as trainee|technician|electrician] [--new], or practice"
+          + " --course FILE --trainee NAME [--new]. Without a FILE of test cases the fault is"
+          + " drawn from the cards. The same seed is the same gate. An unfinished exercise"
+          + " goes on unless you give --new. A course has its own exercises: the next one"
+          + " that this trainee has not done on this computer begins.";
 
   private static final String PROGRESS =
-      "Usage: practice progress. It is kept in a file of your own beside the casebook.";
+      "Usage: practice progress. Your progress is kept in a file of your own beside the"
+          + " casebook.";
 
   @Command(
       name = "practice",
@@ -39,7 +40,7 @@ public record PracticeCommands(Desk desk, Console console, StandardStreams outpu
       @Arguments List<String> words,
       @Option(
               longName = "case",
-              description = "the test case of the files; drawn if it is not said")
+              description = "which test case of the files; drawn at random unless given")
           String name,
       @Option(longName = "area", description = "where the fault is to lie") String area,
       @Option(longName = "level", description = "easy, fair or hard") String level,
@@ -47,9 +48,7 @@ public record PracticeCommands(Desk desk, Console console, StandardStreams outpu
               longName = "seed",
               description = "a whole number; the same number is the same exercise")
           String seed,
-      @Option(
-              longName = "as",
-              description = "whose work is practised; a technician's if it is not said")
+      @Option(longName = "as", description = "whose work is practised; a technician's unless given")
           String who,
       @Option(longName = "course", description = "the file of a course") String course,
       @Option(longName = "trainee", description = "whose turn at the course it is") String trainee,

@@ -26,7 +26,7 @@ final class ProgressViews {
                                 ? ScoreViews.times(a.ratio().getAsDouble())
                                     + " the plan's minutes, "
                                 : "")
-                            + "slips: "
+                            + "safety errors: "
                             + (a.slips() == 0 ? "none" : a.slips())
                             + (a.weak() ? "; practise this" : "")))
             .toList();

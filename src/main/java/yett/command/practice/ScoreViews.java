@@ -51,7 +51,7 @@ public final class ScoreViews {
             blocks.add(
                 Block.signal(
                     SignalWord.WARNING,
-                    "Slip: " + words + (times > 1 ? " (" + times + " times)" : ""))));
+                    "Safety error: " + words + (times > 1 ? " (" + times + " times)" : ""))));
   }
 
   private String verdict(Workbench bench, PracticeScore score) {

@@ -61,7 +61,7 @@ final class ThingLists {
   }
 
   void setUps() {
-    show("States of the work", things("s\\d+", t -> true));
+    show("Set-ups", things("s\\d+", t -> true));
     var inForce = bench.moment().state().work().setUps();
     console.say("In force: " + (inForce.isEmpty() ? "nothing." : views.setUps(inForce) + "."));
   }

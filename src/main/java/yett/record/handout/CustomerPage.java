@@ -91,7 +91,7 @@ final class CustomerPage {
   private void wrong(Markup page, HtmlOutline lines) {
     lines.heading("What was wrong");
     if (state.told().complaints().isEmpty()) {
-      lines.paragraph("It was not looked for.");
+      lines.paragraph("The cause was not looked for.");
     } else if (findings.causes().isEmpty()) {
       lines.paragraph(
           "The cause is not certain yet. Most probable so far: "

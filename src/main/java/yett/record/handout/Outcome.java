@@ -10,7 +10,7 @@ import yett.interview.Ending;
  */
 record Outcome(String words, boolean inUse) {
   private static final String WAIT =
-      " Nobody may run it before it was proved and given back to you.";
+      " Nobody may run it until it has been proved and handed back to you.";
 
   static Outcome of(CaseState state) {
     if (state.closed().isEmpty()) {
@@ -31,12 +31,12 @@ record Outcome(String words, boolean inUse) {
           new Outcome("The gate was inspected and passed every safety test that it needs.", true);
       case WORKS_AGAIN ->
           new Outcome(
-              "The gate was said to run again. Nobody of ours has looked at it: watch its next"
-                  + " runs from the side.",
+              "We were told that the gate runs again. None of our people has looked at it:"
+                  + " watch its next runs from the side.",
               true);
       case CANCELLED, NOT_REACHED ->
-          new Outcome("Nobody of ours has looked at the gate." + WAIT, false);
-      case SOLVED -> new Outcome("The gate runs again. Nothing of it had to be repaired.", true);
+          new Outcome("None of our people has looked at the gate." + WAIT, false);
+      case SOLVED -> new Outcome("The gate runs again. Nothing had to be repaired.", true);
       case HANDED_OVER ->
           new Outcome("The work is not finished; somebody else goes on with it." + WAIT, false);
       case OUT_OF_SERVICE ->

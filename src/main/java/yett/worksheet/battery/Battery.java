@@ -13,12 +13,12 @@ final class Battery {
           "A battery drives over a thousand amperes through a tool or a ring. Burns, acid,"
               + " explosion. No jewellery, insulated tools, eye protection, no flame or spark.");
   static final String DATA_SHEET =
-      "The data sheet of the batteries goes first: kinds differ. Replace blocks in pairs, of one"
-          + " kind and date.";
+      "The data sheet of the batteries takes precedence: types differ. Replace blocks"
+          + " in pairs, of one kind and date.";
 
   static final String NOTHING_LEFT =
-      "By the rule of thumb batteries of that age hold nothing any more; test them, or give their"
-          + " age as 0 and their capacity as measured.";
+      "By the rule of thumb, batteries of that age no longer hold any charge; test"
+          + " them, or give their age as 0 and their capacity as measured.";
 
   private Battery() {}
 

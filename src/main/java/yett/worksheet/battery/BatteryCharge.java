@@ -51,7 +51,8 @@ final class BatteryCharge extends Worksheet {
             .good(RESTED, 1000));
     refuses(
         v -> v.of("block-voltage") > 16,
-        "More than 16 V a block is no rest voltage; maybe across=pair, or it is being charged.");
+        "More than 16 V a block is not a rest voltage; maybe across=pair, or it is being"
+            + " charged.");
     tells(
         number("block-voltage", Unit.VOLT, "a block, at 25 degC")
             .by(
@@ -61,7 +62,7 @@ final class BatteryCharge extends Worksheet {
         number("charge", Unit.PERCENT, "charge by the chart")
             .by(v -> 100 * charge(v).getAsDouble())
             .when(v -> rests(v) && charge(v).isPresent()),
-        text("between", "surely between")
+        text("between", "certainly between")
             .by(v -> between(LeadAcid.chargeBand(build(v), v.of("block-voltage"))))
             .when(BatteryCharge::rests),
         number("usable", Unit.PERCENT, "usable in this cold")
@@ -81,10 +82,10 @@ final class BatteryCharge extends Worksheet {
             + " 12.6 V 75 %, 12.8 V 100 % (AGM) or 11.89, 12.06, 12.24, 12.45, 12.65 V for 0 to 100"
             + " % (flooded); usable = charge x capacity at T");
     validity(
-        "Up to 13.2 V (AGM) or 12.75 V (flooded) a block, 0.4 V more within 8 h of a charge: more"
-            + " is no rest. After 8 h, better 24 h, without charge and load. Public charts differ"
-            + " by up to 0.3 V, so a quarter of the charge is as fine as it gets; a worn battery"
-            + " may show full and hold little.");
+        "Up to 13.2 V (AGM) or 12.75 V (flooded) a block, 0.4 V more within 8 h of a"
+            + " charge: more is no rest. After 8 h, better 24 h, without charge and load."
+            + " Public charts differ by up to 0.3 V, so the result is good to about a quarter"
+            + " of the charge; a worn battery may show full and hold little.");
     source(
         "AGM chart of a vehicle manual; flooded chart and temperature coefficient from memory;"
             + " capacity by temperature from battery data sheets");
@@ -93,8 +94,8 @@ final class BatteryCharge extends Worksheet {
     says(
         when(
             v -> !rests(v),
-            "{block-voltage} a block is no voltage at rest, a full one has {highest} at most: it is"
-                + " being charged, or the last charge is still on its plates.",
+            "{block-voltage} a block is not a rest voltage: a full one has {highest} at most;"
+                + " it is being charged, or the last charge is still on its plates.",
             "Switch the charger off, let the gate run once, wait 8 h, and read again."),
         when(
             v -> !v.has("charge") && v.of("block-voltage") < 10.7,
@@ -106,10 +107,11 @@ final class BatteryCharge extends Worksheet {
             "Charge it today: a battery left flat sulphates and does not come back."),
         when(
             v -> v.of("charge") >= 75,
-            "Charged well enough to judge it: a load test now tells whether it also holds."),
+            "Charged well enough to judge it: a load test now shows whether it also holds"
+                + " under load."),
         otherwise(
-            "Only about {charge} is left: charge it before any other judgement, and look at the"
-                + " charger."));
+            "Only about {charge} is left: charge it before you judge anything else, and check"
+                + " the charger."));
     says(
         when(BatteryCharge::mayFreeze)
             .warning(

@@ -14,7 +14,7 @@ import yett.worksheet.Worksheet;
  */
 final class BatteryCycles extends Worksheet {
   BatteryCycles() {
-    super(Subject.BATTERY, "battery-cycles", "cycles that batteries carry without mains");
+    super(Subject.BATTERY, "battery-cycles", "cycles the batteries can drive without mains");
     asks(
         Battery.capacity(),
         Cycle.motorCurrent(),
@@ -29,7 +29,7 @@ final class BatteryCycles extends Worksheet {
     refuses(v -> Battery.left(v) <= 0, Battery.NOTHING_LEFT);
     refuses(
         v -> v.of("per-hour") * v.of("run-time") > 3600,
-        "So many cycles do not fit into an hour; per-hour or run-time.");
+        "So many cycles do not fit into an hour: check per-hour and run-time.");
     tells(
         number("cycle", Unit.AMPERE_HOUR, "charge of one cycle")
             .by(v -> DayOfCycles.cycle(v.of("motor-current"), v.of("run-time"))),
@@ -67,9 +67,9 @@ final class BatteryCycles extends Worksheet {
             + " x (1 - 0.2 age/life) x capacity at temperature; n cycles an hour, Is standing"
             + " current");
     validity(
-        "A cautious estimate: batteries recover between cycles, which Peukert's law does not know."
-            + " The controller may cut out earlier, at its own low-voltage limit, when the motor"
-            + " starts.");
+        "A cautious estimate: batteries recover between cycles, which Peukert's law"
+            + " leaves out. The controller may cut out earlier, at its own low-voltage limit,"
+            + " when the motor starts.");
     source(
         "balance of charge with Peukert's law; capacity by temperature from battery data sheets;"
             + " age from common practice");

@@ -70,9 +70,9 @@ final class BatteryLoadTest extends Worksheet {
     notes(
         Battery.SHORT_CIRCUIT,
         Note.warning(
-            "A load tester sparks when it is clamped on, and hydrogen may stand over the block. An"
-                + " explosion throws acid. Air the cabinet, clamp on with the load off, never load"
-                + " a swollen, leaking or frozen block."));
+            "A load tester sparks when it is clamped on, and hydrogen may have collected over"
+                + " the block. An explosion throws acid. Air the cabinet, clamp on with the load"
+                + " off, never load a swollen, leaking or frozen block."));
     says(
         when(
             v -> verdict(v) == Result.FLAT,
@@ -91,12 +91,12 @@ final class BatteryLoadTest extends Worksheet {
                 + " with the right load."),
         when(
             v -> v.isNear("margin", 0),
-            "The margin of {margin} is within what the readings leave open; test again, or call it"
-                + " worn if it is old."),
+            "The margin of {margin} is smaller than the uncertainty of the readings; test"
+                + " again, or call it worn if it is old."),
         when(
             v -> verdict(v) == Result.FAILS,
             "It sinks {missing} too low at this temperature: worn, replace the pair if it was"
-                + " charged and loaded as it ought to be."),
+                + " properly charged and loaded."),
         otherwise("It holds with {margin} to spare at this temperature."));
   }
 

@@ -40,7 +40,7 @@ final class BatteryResistance extends Worksheet {
             + " swapped, or the charger was still on.");
     remarks(
         v -> v.of("change") < 0.2,
-        "A step of {change} is hardly more than a meter can tell; load the battery harder.");
+        "A step of {change} is hardly more than a meter can resolve; load the battery harder.");
     tells(
         number("resistance", Unit.MILLIOHM, "internal resistance")
             .by(
@@ -75,10 +75,10 @@ final class BatteryResistance extends Worksheet {
             + " makes the true uncertainty smaller than the one shown. Meters that send a test"
             + " signal give other values: compare like with like.");
     source(
-        "textbook circuit, a method of the kind of IEC 60896-21; 20 % over the own baseline calls"
-            + " for action after IEEE 1188 as paraphrased; under 8 mohm for a block of 40 Ah from a"
-            + " data sheet, other capacities in proportion by considered judgement; 60 mohm for a"
-            + " pair of small blocks with cables from memory");
+        "textbook circuit, a method of the kind of IEC 60896-21; 20 % over its own"
+            + " baseline calls for action after IEEE 1188 as paraphrased; under 8 mohm for a"
+            + " block of 40 Ah from a data sheet, other capacities in proportion by considered"
+            + " judgement; 60 mohm for a pair of small blocks with cables from memory");
     lastWord(Battery.DATA_SHEET);
     notes(
         Battery.SHORT_CIRCUIT,

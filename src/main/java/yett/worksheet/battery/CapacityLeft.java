@@ -62,10 +62,10 @@ final class CapacityLeft extends Worksheet {
         when(
             v -> v.fraction("share") < BatteryCapacity.WORN,
             "With {share} it is worn: from here it loses capacity fast."),
-        otherwise("With {share} it still serves."));
+        otherwise("With {share} it is still serviceable."));
     says(
         when(
             v -> v.isNear("share", 100 * BatteryCapacity.WORN),
-            "The readings leave open on which side of 80 % it is."));
+            "The readings are too uncertain to say on which side of 80 % it is."));
   }
 }

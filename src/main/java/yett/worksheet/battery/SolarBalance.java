@@ -79,18 +79,18 @@ final class SolarBalance extends Worksheet {
             + " controller that does not track, charging losses) and a depth of 80 % from common"
             + " practice");
     lastWord(
-        "Sun hours of the place come from a published solar atlas; the data sheets of panel,"
-            + " controller and battery go first.");
+        "Sun hours of the place come from a published solar atlas; the data sheets of"
+            + " panel, controller and battery take precedence.");
     says(
         when(
             v -> v.of("balance") < 0,
-            "The sun falls behind by {missing} a day: batteries run down however good they are."
-                + " {least-panel} of panel would carry it."),
+            "The sun falls behind by {missing} a day: batteries run down however good they"
+                + " are. {least-panel} of panel would be enough."),
         otherwise("The sun keeps up in that month, with {balance} a day to spare."));
     says(
         when(
             v -> v.of("standing") > v.of("need") / 2,
-            "More than half goes into standing: look for a receiver, a loop detector or a light"
-                + " that never sleeps."));
+            "More than half goes into the standing current: look for a receiver, a loop"
+                + " detector or a light that never sleeps."));
   }
 }

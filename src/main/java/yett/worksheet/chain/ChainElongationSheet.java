@@ -36,8 +36,9 @@ final class ChainElongationSheet extends Worksheet {
             .mayBeLeftOut());
     refuses(
         v -> Math.abs(v.of("elongation")) > MISCOUNTED,
-        "{measured} is {off} the {new-length} of {pitches} new pitches; no wear does that. Count"
-            + " the pitches again, from pin to pin, and look at the number of the chain.");
+        "{measured} is {off} the {new-length} of {pitches} new pitches; no wear does"
+            + " that. Count the pitches again, from pin to pin, and check the number of the"
+            + " chain.");
     tells(
         number("elongation", Unit.PERCENT, "elongation")
             .by(
@@ -82,7 +83,7 @@ final class ChainElongationSheet extends Worksheet {
                 + " at the sprocket's teeth too, and never join old and new."),
         when(
             v -> v.of("elongation") < 0,
-            "Shorter than new: the chain was not taut, or the tape did not stand on the middle of"
+            "Shorter than new: the chain was not taut, or the tape was not on the middle of"
                 + " the pins. Measure again."),
         when(
             v -> v.of("elongation") > v.of("limit") * 2 / 3,

@@ -16,7 +16,7 @@ final class ChainLoadSheet extends Worksheet {
         Chains.size(),
         reading("pull", Unit.NEWTON, "greatest pull of the drive: at the start, or stalled")
             .possible(1, 100_000),
-        reading("hang", Unit.NEWTON, "tension of the hanging chain (chain-sag tells it)")
+        reading("hang", Unit.NEWTON, "tension of the hanging chain (from chain-sag)")
             .usually("0 N")
             .possible(0, 20_000),
         choice(
@@ -48,8 +48,8 @@ final class ChainLoadSheet extends Worksheet {
             + "; joints: Complete Guide to Chain, 1.1.1 and table 2.1; factor 7 common practice"
             + " (handbooks 6 to 10 for drives that start under load or reverse)");
     lastWord(
-        "What the chain may carry is for its maker's data sheet; a chain that hauls or holds a"
-            + " weight over people is another matter and needs an engineer.");
+        "What the chain may carry is stated in its maker's data sheet; a chain that hauls"
+            + " or holds a weight over people is another matter and needs an engineer.");
     notes(Cautions.CHAIN);
     says(
         when(

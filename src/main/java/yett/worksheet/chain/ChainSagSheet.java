@@ -86,8 +86,8 @@ final class ChainSagSheet extends Worksheet {
         when(
             v -> v.of("static-sag") > v.of("usual-high"),
             "The chain is slack: usual here is {usual-low} to {usual-high}.",
-            "A slack chain slaps, jumps teeth and lets the limits wander; chain-take-up tells how"
-                + " much to take out."),
+            "A slack chain slaps, jumps teeth and lets the limits drift; chain-take-up shows"
+                + " how much to take out."),
         when(
             v -> v.of("static-sag") >= v.of("usual-low"),
             "The chain hangs as it should: usual here is {usual-low} to {usual-high}."),

@@ -18,7 +18,8 @@ public final class Chains {
   static final String PARABOLA =
       "statics textbooks, cable under its own weight, supports at one height";
   static final String DECIDES =
-      "The maker's instructions for the operator and for the chain go before these rules.";
+      "The maker's instructions for the operator and for the chain take precedence over"
+          + " these rules.";
 
   private Chains() {}
 

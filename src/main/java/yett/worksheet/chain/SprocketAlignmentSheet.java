@@ -12,7 +12,7 @@ final class SprocketAlignmentSheet extends Worksheet {
     super(Subject.CHAIN, "sprocket-alignment", "sprocket, idler or bracket out of line");
     asks(
         reading("distance", Unit.METRE, "distance between their centres").possible(0.05, 30),
-        reading("offset", Unit.MILLIMETRE, "how far one face stands beside the line of the other")
+        reading("offset", Unit.MILLIMETRE, "how far one face is off the line of the other")
             .possible(0, 500),
         reading("lean", Unit.MILLIMETRE, "how far a shaft leans over that length")
             .possible(0, 100)
@@ -23,7 +23,7 @@ final class SprocketAlignmentSheet extends Worksheet {
     tells(
         number("allowed", Unit.MILLIMETRE, "offset to set it to")
             .by(Unit.METRE, v -> SprocketAlignment.permissibleOffset(v.of("distance"))),
-        number("runs-well", Unit.MILLIMETRE, "a slow chain bears")
+        number("runs-well", Unit.MILLIMETRE, "a slow chain tolerates")
             .by(v -> SprocketAlignment.RUNS_WELL * v.of("allowed")),
         number("angle", Unit.DEGREE, "chain leaves at")
             .by(v -> SprocketAlignment.chainAngle(v.metres("offset"), v.of("distance"))),
@@ -45,12 +45,12 @@ final class SprocketAlignmentSheet extends Worksheet {
     says(
         when(
             v -> v.of("offset") <= v.of("allowed"),
-            "They stand in line: up to {allowed} is allowed at this distance."),
+            "They are in line: up to {allowed} is allowed at this distance."),
         when(
             v -> v.of("offset") <= v.of("runs-well"),
-            "They stand in line: up to {allowed} is allowed at this distance where the line is set,"
-                + " and twice that where a chain runs as slowly as a gate's; set it when it is next"
-                + " worked on."),
+            "They are in line: up to {allowed} is allowed at this distance where the line is"
+                + " set, and twice that where a chain runs as slowly as a gate's; set it when it is"
+                + " next worked on."),
         otherwise(
             "Out of line: {offset} where {runs-well} is the most at which a gate's chain runs well,"
                 + " and {allowed} is what it is set to."));

@@ -31,7 +31,7 @@ final class DutyCycles extends Worksheet {
             .possible(5, 100));
     refuses(
         v -> v.of("per-hour") * v.of("run-time") > 3600,
-        "So many cycles do not fit into an hour; look at per-hour and run-time.");
+        "So many cycles do not fit into an hour: check per-hour and run-time.");
     tells(
         number("share", Unit.PERCENT, "share of time running")
             .by(v -> 100 * DutyCycle.share(v.of("per-hour"), v.of("run-time"))),

@@ -36,7 +36,7 @@ final class DutyHeat extends Worksheet {
         v -> v.of("period") < v.of("run-time") || 2 * v.of("start-time") > v.of("run-time"),
         "The times do not fit: two starts within the run, and all runs within the hour.");
     tells(
-        number("heating", Unit.AMPERE, "current that heats alike")
+        number("heating", Unit.AMPERE, "equal heating current")
             .by(
                 v ->
                     DutyCycle.heatingCurrent(
@@ -47,7 +47,7 @@ final class DutyHeat extends Worksheet {
                         v.of("period"))),
         number("heat", Unit.PERCENT, "heat against the rating")
             .by(v -> 100 * Math.pow(v.of("heating") / v.of("rated-current"), 2)),
-        number("most", Unit.ONE, "cycles an hour it bears")
+        number("most", Unit.ONE, "cycles an hour, at most")
             .by(v -> Math.min(v.of("per-hour") / v.fraction("heat"), 3600 / v.of("run-time"))),
         number("nonstop", Unit.MINUTE, "nonstop from cold")
             .by(Unit.SECOND, DutyHeat::nonstop)
@@ -69,7 +69,7 @@ final class DutyHeat extends Worksheet {
     source(
         "heating with the square of the current, textbook; periodic duty of IEC 60034-1; thermal"
             + " curve of IEC 60255-149; three times the current at a start from common practice");
-    lastWord("The motor's nameplate and the maker's instructions go first.");
+    lastWord("The motor's nameplate and the maker's instructions take precedence.");
     notes(
         Note.caution(
             "A motor that trips is hot enough to burn a hand, and may start again by itself when it"
@@ -77,8 +77,8 @@ final class DutyHeat extends Worksheet {
     says(
         when(
             v -> v.of("heat") > 100,
-            "At this pace the motor takes {heat} of the heat it is rated for and will trip; it"
-                + " bears {bears} cycles an hour."),
+            "At this pace the motor takes {heat} of the heat it is rated for and will trip;"
+                + " it can take {bears} cycles an hour."),
         otherwise("The motor takes {heat} of the heat it is rated for: it may go on like this."));
     says(
         when(

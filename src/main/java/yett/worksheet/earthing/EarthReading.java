@@ -41,7 +41,7 @@ final class EarthReading extends Worksheet {
             "A single rod above the figure needs a second one, six feet (1.8 m) away or more."),
         otherwise(
             "With more than one rod the code asks for no figure; lower is better for surges."));
-    says(when(v -> v.isNear("margin", 0), "The reading's own doubt reaches across the figure."));
+    says(when(v -> v.isNear("margin", 0), "The uncertainty of the reading spans the figure."));
     says(
         when(
             v -> v.of("fault-current") < 5 * v.of("breaker"),

@@ -25,7 +25,7 @@ final class EarthRodSheet extends Worksheet {
                         + " to "
                         + NumberWords.told(Rod.single(v, Rod.soil(v).range().high()), Unit.OHM))
             .when(v -> !v.has("resistivity")),
-        number("soil-for-limit", Unit.OHM_METRE, "soil that just does")
+        number("soil-for-limit", Unit.OHM_METRE, "soil just good enough")
             .by(v -> EarthRod.resistivity(v.of("limit"), v.of("length"), Rod.radius(v))));
     formula(
         "R = r/(2 pi L) (ln(4 L/a) - 1); r resistivity of the soil, L length in the soil, a radius"

@@ -41,7 +41,7 @@ final class FeederDrop extends Worksheet {
                             v.of("current"),
                             v.of("wire-temperature"),
                             v.fraction("limit") * v.of("supply"))),
-        number("carries", Unit.AMPERE, "fuse it may stand behind")
+        number("carries", Unit.AMPERE, "largest fuse for it")
             .by(v -> WireProtection.largest(Wire.chosen(v))));
     works(step("carried", Unit.AMPERE).by(Wire::carried), Wire.allowed());
     formula(
@@ -76,7 +76,7 @@ final class FeederDrop extends Worksheet {
     says(
         when(
             v -> v.has("left"),
-            "Under this load expect {left} at the end; a reading clearly below that speaks for a"
-                + " bad joint rather than for the wire."));
+            "Under this load expect {left} at the end; a reading clearly below that points to"
+                + " a bad joint rather than to the wire."));
   }
 }

@@ -35,7 +35,7 @@ final class FeederSize extends Worksheet {
         Wire.breaker());
     tells(
         text("size", "smallest size").by(v -> named(v, smallest(v))),
-        number("carries", Unit.AMPERE, "fuse it may stand behind")
+        number("carries", Unit.AMPERE, "largest fuse for it")
             .by(v -> WireProtection.largest(smallest(v).get()))
             .given("drop"),
         text("for-voltage", "for the voltage alone").by(v -> named(v, enough(v))),
@@ -55,9 +55,9 @@ final class FeederSize extends Worksheet {
                             Unit.PERCENT))
             .when(v -> smallest(v).map(sizes(v)::indexOf).orElse(0) > 0));
     formula(
-        "the smallest size with 2 I L R' <= limit that may stand behind a fuse of I, or behind the"
-            + " breaker that is there; I current, L length one way, R' resistance per length at the"
-            + " wire's temperature");
+        "the smallest size with 2 I L R' <= limit that a fuse of I may protect, or"
+            + " the breaker that is there; I current, L length one way, R' resistance"
+            + " per length at the wire's temperature");
     validity(
         "18 to 1/0 AWG and 0.75 to 50 mm2, copper; direct current, or one phase at 50 or 60 Hz up"
             + " to about 4 AWG (25 mm2). The current is a floor for ordinary laying: bundles, hot"

@@ -44,9 +44,9 @@ final class SupplyTap extends Worksheet {
         "Vs = Vr Vin/Vtap; smoothed sqrt(2) Vs - 1.4 V; without smoothing (2/pi) sqrt(2) Vs ="
             + " 0.9003 Vs");
     validity(
-        "Transformer supply without load, sine wave. Above 110 % the core saturates and fuse or"
-            + " winding goes first. A supply that regulates, or takes 100 to 240 V without a"
-            + " selector, does not follow this.");
+        "Transformer supply without load, sine wave. Above 110 % the core saturates and"
+            + " fuse or winding takes precedence. A supply that regulates, or takes 100 to 240"
+            + " V without a selector, does not follow this.");
     source(
         "ideal transformer and rectified sine, textbook; 10 % either way and 29 V to 34 V common"
             + " practice");
@@ -55,7 +55,7 @@ final class SupplyTap extends Worksheet {
             + " one is done locked off and dead, by whom the firm names.");
     notes(
         Note.danger(
-            "Selector and taps stand beside mains terminals. Shock can kill. Isolate, lock and"
+            "Selector and taps are next to mains terminals. Shock can kill. Isolate, lock and"
                 + " prove dead before a setting is touched."));
     says(
         when(

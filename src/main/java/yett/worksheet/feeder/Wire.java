@@ -94,7 +94,7 @@ final class Wire {
   /** What a wire may stand behind, for a sentence. */
   static String allowed(Conductor wire) {
     return wire.size()
-        + " may stand behind "
+        + " may be fused at "
         + NumberWords.told(WireProtection.largest(wire), Unit.AMPERE)
         + " at most";
   }
@@ -133,11 +133,11 @@ final class Wire {
         .orElseThrow(
             () ->
                 new InputException(
-                    "The tables hold no "
+                    "The tables have no "
                         + strands
                         + " wire of "
                         + size
-                        + ". Maybe strands=stranded."));
+                        + ". Try strands=stranded."));
   }
 
   /** All sizes of a make, from the smallest. */
@@ -150,10 +150,10 @@ final class Wire {
         };
     if (sizes.isEmpty()) {
       throw new InputException(
-          "The tables hold no "
+          "The tables have no "
               + strands
               + (american ? " wire in AWG" : " wire in mm2")
-              + ". Maybe strands=stranded.");
+              + ". Try strands=stranded.");
     }
     return sizes;
   }

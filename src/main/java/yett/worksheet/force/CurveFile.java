@@ -30,23 +30,24 @@ public final class CurveFile {
     try {
       if (!Files.exists(file)) {
         throw new InputException(
-            "There is no file \"" + typed + "\". Look at folder and spelling.");
+            "There is no file \"" + typed + "\". Check the folder and the spelling.");
       }
       if (!Files.isRegularFile(file)) {
-        throw new InputException("\"" + typed + "\" is no file. Name the CSV file of the meter.");
+        throw new InputException(
+            "\"" + typed + "\" is not a file. Name the CSV file of the meter.");
       }
       if (Files.size(file) > LARGEST) {
         throw new InputException(
-            name + " is too large for one record; a meter's CSV file of one blow is wanted.");
+            name + " is too large for one record; name a meter's CSV file of one impact.");
       }
       return ForceRecord.read(name, Files.readAllLines(file, StandardCharsets.UTF_8));
     } catch (ForceRecordException e) {
       throw new InputException(e.getMessage());
     } catch (MalformedInputException e) {
       throw new InputException(
-          name + " is no text in UTF-8. Save it as CSV, not as a workbook, and in UTF-8.");
+          name + " is not UTF-8 text. Save it as CSV, not as a workbook, and in UTF-8.");
     } catch (IOException e) {
-      throw new InputException(name + " cannot be read. May you read this file?");
+      throw new InputException(name + " cannot be read. Check that you have the right to read it.");
     }
   }
 
@@ -54,7 +55,7 @@ public final class CurveFile {
     try {
       return Path.of(typed);
     } catch (InvalidPathException e) {
-      throw new InputException("\"" + typed + "\" is no file name here.");
+      throw new InputException("\"" + typed + "\" is not a file name here.");
     }
   }
 }

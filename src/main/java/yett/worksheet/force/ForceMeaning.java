@@ -53,7 +53,7 @@ abstract class ForceMeaning extends Worksheet {
             v -> force(v).dynamic() == Verdict.OPEN || force(v).release() == Verdict.OPEN,
             "Within the limits as far as it goes, but the record ends {recorded} after contact."
                 + " Record 5 s and more."),
-        otherwise("Within the limits as far as the samples tell."));
+        otherwise("Within the limits as far as the samples show."));
     says(
         when(
             v -> force(v).peak() == Verdict.MISSED,
@@ -85,8 +85,8 @@ abstract class ForceMeaning extends Worksheet {
     says(
         when(
             v -> force(v).beginning() == Verdict.OPEN,
-            "The record begins at {first}, inside the blow or with a meter that was not zeroed:"
-                + " what came before is not in it. Zero the meter, start it before the leaf"
+            "The record begins at {first}, inside the impact or with a meter that was not"
+                + " zeroed: what came before is not in it. Zero the meter, start it before the leaf"
                 + " arrives, and record again."));
     says(
         when(v -> force(v).sampling() != Verdict.OPEN),

@@ -34,11 +34,11 @@ final class ObstructionForceSheet extends ForceMeaning {
             + " at most, from the first to the last crossing; at most 25 N from 5 s after contact"
             + " (25 N) on; straight lines between samples");
     validity(
-        "Meter with faces of 80 mm, a spring of 500 N/mm, 25 N to 2000 N, 200 samples a second, 5 %"
-            + " of error, zeroed and started before the blow; a gap of more than 6 ms between"
-            + " samples or a first sample over 5 N leaves it open. One record is no test of a gate:"
-            + " each point three times and averaged, at gaps of 50, 300 and 500 mm, at 50 mm,"
-            + " middle and 300 mm below the top.");
+        "Meter with faces of 80 mm, a spring of 500 N/mm, 25 N to 2000 N, 200 samples a"
+            + " second, 5 % of error, zeroed and started before the impact; a gap of more than"
+            + " 6 ms between samples or a first sample over 5 N leaves it open. One record is"
+            + " not a test of a gate: each point three times and averaged, at gaps of 50, 300"
+            + " and 500 mm, at 50 mm, middle and 300 mm below the top.");
     source(
         "EN 12453 through summaries of a trade federation, test houses and installers: 400 N below"
             + " 500 mm, 1400 N elsewhere, 150 N within 0.75 s and 25 N after 5 s are published"
@@ -55,7 +55,7 @@ final class ObstructionForceSheet extends ForceMeaning {
     return switch (verdict) {
       case MET -> "within the limits";
       case MISSED -> "over the limits";
-      case OPEN -> "open, this record does not tell";
+      case OPEN -> "open: this record cannot decide it";
     };
   }
 }

@@ -26,7 +26,7 @@ final class LeafEnergy extends Worksheet {
             .by(v -> Leaf.kineticEnergy(v.of("mass"), v.of("speed"))),
         number("mean-force", Unit.NEWTON, "mean force")
             .by(v -> Stopping.meanForce(v.of("mass"), v.of("speed"), v.metres("give"))),
-        number("hard-peak", Unit.NEWTON, "peak on a hard thing")
+        number("hard-peak", Unit.NEWTON, "peak on something hard")
             .by(v -> Stopping.peakForce(v.of("mass"), v.of("speed"), METER)),
         number("speed-400", Unit.METRE_PER_SECOND, "400 N from a speed of")
             .by(v -> v.of("limit") / Stopping.peakForce(v.of("mass"), 1, METER)));
@@ -35,8 +35,8 @@ final class LeafEnergy extends Worksheet {
         "E = m v^2/2; mean force E/x; peak v sqrt(k m) with k = 500 N/mm; speed for 400 N:"
             + " 400/sqrt(k m); m mass, v speed, x way that edge and obstruction give");
     validity(
-        "The drive switched off and nothing of it pushing on, which is the best case. The peak is"
-            + " that of the meter's stiffness; a person is softer, a post is harder.");
+        "The drive is switched off and no longer pushes, which is the best case. The peak"
+            + " is that of the meter's stiffness; a person is softer, a post is harder.");
     source(
         Leaves.MECHANICS
             + "; stiffness of the meter: EN 12453 (text of 2001); 400 N: summaries of EN 12453");
@@ -50,7 +50,7 @@ final class LeafEnergy extends Worksheet {
                 + " post, or a way to see people before it touches them."),
         otherwise(
             "Stopped within {give} the leaf pushes with {mean-force} on average; the peak is"
-                + " higher, and only a measured curve tells it (obstruction-force)."));
+                + " higher, and only a measured curve shows it (obstruction-force)."));
     says("The energy grows with the square of the speed: half the speed is a quarter of it.");
   }
 }

@@ -28,7 +28,7 @@ final class LeafForce extends Worksheet {
             .possible(0, 50)
             .good(0, 10)
             .mayBeLeftOut(),
-        reading("wind", Unit.NEWTON, "wind across the leaf (wind-force tells it)")
+        reading("wind", Unit.NEWTON, "wind across the leaf (from wind-force)")
             .possible(0, 200_000)
             .mayBeLeftOut());
     tells(
@@ -72,8 +72,8 @@ final class LeafForce extends Worksheet {
     lastWord(Leaves.DECIDES);
     notes(Cautions.RELEASE);
     says(
-        "A spring scale that pulls the released leaf at a slow walk should show {push}, and up to"
-            + " {start} to start it; more speaks for track, wheels or guides.");
+        "A spring scale that pulls the released leaf at a slow walk should show {push},"
+            + " and up to {start} to start it; more points to track, wheels or guides.");
     says(
         when(
             v -> v.has("wind"),

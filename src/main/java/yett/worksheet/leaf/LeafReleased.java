@@ -55,15 +55,15 @@ final class LeafReleased extends Worksheet {
         Leaves.MECHANICS
             + ", inclined plane; 1 % for sound wheels on a clean track common practice");
     lastWord(
-        "ASTM F2200 wants no motion by gravity when the operator is disconnected; a gate that runs"
-            + " by itself is put right, not lived with.");
+        "ASTM F2200 wants no motion by gravity when the operator is disconnected; a gate"
+            + " that runs by itself has to be put right.");
     notes(Cautions.RELEASE);
     says(
         when(
                 v -> v.has("time"),
                 "The released leaf runs downhill: after {way}, {time} later, it has {speed} and"
                     + " {energy}, where a driven leaf of 0.3 m/s has {driven}.",
-                "While it stands, {holding} hold it; once it runs, nobody stops it by hand.")
+                "At rest, {holding} holds it; once it runs, nobody stops it by hand.")
             .warning(
                 Note.danger(
                     "The leaf will run away when the drive or the chain lets go. Death of whoever"

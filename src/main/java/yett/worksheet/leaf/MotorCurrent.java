@@ -37,7 +37,7 @@ final class MotorCurrent extends Worksheet {
             + " several times as much. A controller that switches the motor quickly takes less from"
             + " the battery than flows in the motor: clamp a motor lead.");
     source(Leaves.MECHANICS + "; no-load current and efficiency common practice");
-    lastWord("The motor's data sheet or the gate's own reading when new goes first.");
+    lastWord("The motor's data sheet or the gate's own reading when new takes precedence.");
     notes(Cautions.MOVING_LEAF);
     says(
         when(
@@ -51,13 +51,13 @@ final class MotorCurrent extends Worksheet {
                 + " that is too tight, and at the motor itself."),
         when(
             v -> v.of("measured") < v.of("low"),
-            "{measured} is less than the {low} to {high} to expect.",
+            "{measured} is less than the expected {low} to {high}.",
             "Maybe the clamp sat on a battery lead, was not set to zero, or the speed or force was"
                 + " less than given."),
         otherwise(
-            "{measured} fits the force: {low} to {high} are to expect.",
-            "Drive and leaf agree; if the current is still too much for the gate, the leaf is what"
-                + " to work on."));
+            "{measured} fits the force: {low} to {high} is to be expected.",
+            "Drive and leaf agree; if the current is still too much for the gate, work on the"
+                + " leaf."));
   }
 
   private static Range usual(Values v) {

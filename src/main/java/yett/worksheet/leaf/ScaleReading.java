@@ -17,7 +17,7 @@ final class ScaleReading extends Worksheet {
   private static final double ROUNDED = 1.001;
 
   ScaleReading() {
-    super(Subject.LEAF, "scale-reading", "what a spring scale says of track and wheels");
+    super(Subject.LEAF, "scale-reading", "what a spring scale says about track and wheels");
     asks(
         reading("force", Unit.NEWTON, "highest steady reading at a slow walk").possible(0, 20_000),
         Leaves.mass(),
@@ -52,8 +52,8 @@ final class ScaleReading extends Worksheet {
     says(
         when(
             v -> v.of("resistance") < 0,
-            "So little cannot be: the slope alone takes more. Look at mass, grade and direction,"
-                + " and zero the scale."),
+            "So little is not possible: the slope alone takes more. Check mass, grade and"
+                + " direction, and zero the scale."),
         when(
             v -> v.of("resistance") < v.of("rolls-from"),
             "The leaf rolls very easily: {resistance} of its weight, usual are {rolls-from} to"

@@ -61,8 +61,9 @@ final class WheelResistanceSheet extends Worksheet {
         "travel resistance of crane and drive handbooks, formula from memory; coefficients of a"
             + " table of drive engineering, units taken as inches");
     says(
-        "Sound wheels of this kind resist with {resistance} of the weight; a spring scale that"
-            + " shows much more speaks for dirt, flat spots or a dragging guide (scale-reading).",
+        "Sound wheels of this kind resist with {resistance} of the weight; a spring scale"
+            + " that shows much more points to dirt, flat spots or a dragging guide"
+            + " (scale-reading).",
         "On a grade steeper than {runs-from} the released leaf runs by itself.");
     says(when(v -> v.has("force"), "On the level this leaf rolls on {force}."));
   }

@@ -38,9 +38,9 @@ final class WindForce extends Worksheet {
             + " drive feels k W; V wind speed, C force coefficient, A outline, s filled share, k"
             + " guide friction 0.05 to 0.25");
     validity(
-        "Gusts as read at the gate, near sea level, square to the leaf. The wind pushes across the"
-            + " travel: guides and posts carry it, the drive feels their friction only. No design"
-            + " for storms: that has more factors.");
+        "Gusts as read at the gate, near sea level, square to the leaf. The wind pushes"
+            + " across the travel: guides and posts carry it, the drive feels their friction"
+            + " only. This is not a design for storms, which takes more factors.");
     source(
         "ASCE 7 velocity pressure and table 29.4-2 (open frames 2.0, 1.8, 1.6); solid leaf 1.3 from"
             + " memory of ASCE 7; guide friction common practice");
@@ -50,14 +50,14 @@ final class WindForce extends Worksheet {
     says(
         "Guides and posts hold {across}; the drive feels {drive-low} with free guide rollers, up to"
             + " {drive-high} with guides that drag.",
-        "If that is near what the force setting leaves, the gate reverses in gusts: look to the"
-            + " guides, and leave the force where its test has it.");
+        "If that is near what the force setting leaves, the gate reverses in gusts: see"
+            + " to the guides, and leave the force where its test has it.");
     says(
         when(v -> v.of("wind") >= GALE)
             .warning(
                 Note.warning(
-                    "A leaf in a gale is a sail. It turns over whoever frees it from its guides. Do"
-                        + " not release or lift the leaf in this wind; leave the gate as it"
+                    "A leaf in a gale is a sail. It can knock over anybody who frees it from its"
+                        + " guides. Do not release or lift the leaf in this wind; leave the gate as it"
                         + " stands.")));
   }
 }

@@ -18,7 +18,7 @@ final class BeamAim extends Worksheet {
         reading("turned", Unit.DEGREE, "angle by which the sender is turned off")
             .mayBeLeftOut()
             .possible(0, 60),
-        reading("off", Unit.MILLIMETRE, "how far beside the receiver the light lands")
+        reading("off", Unit.MILLIMETRE, "how far off the receiver the light lands")
             .mayBeLeftOut()
             .possible(0, 20000));
     tells(
@@ -26,7 +26,7 @@ final class BeamAim extends Worksheet {
             .by(Unit.METRE, v -> 2 * PhotoBeam.offset(v.of("distance"), v.of("half-angle"))),
         number("per-degree", Unit.MILLIMETRE, "moved by one degree")
             .by(Unit.METRE, v -> PhotoBeam.offset(v.of("distance"), 1)),
-        number("lands-off", Unit.MILLIMETRE, "lands beside by")
+        number("lands-off", Unit.MILLIMETRE, "lands off by")
             .by(Unit.METRE, v -> PhotoBeam.offset(v.of("distance"), v.of("turned")))
             .given("turned"),
         number("turn-back", Unit.DEGREE, "turn it back by")
@@ -44,8 +44,8 @@ final class BeamAim extends Worksheet {
     lastWord("Its height and place follow the maker's instructions and UL 325 or EN 12453.");
     notes(
         Note.warning(
-            "While the beam is aimed it may not stop the gate. Crushing. Switch the operator off,"
-                + " and prove the beam with the gate running before you leave."));
+            "While the beam is being aimed it might not stop the gate. Crushing. Switch the"
+                + " operator off, and prove the beam with the gate running before you leave."));
     says(
         "A post that leans by one degree moves the light {per-degree} there; the light is {spot}"
             + " wide.");
@@ -53,10 +53,11 @@ final class BeamAim extends Worksheet {
         when(v -> !v.has("beside")),
         when(
             v -> v.of("beside") > v.of("spot") / 2,
-            "It misses the receiver: aim it, and look what has moved the post."),
+            "It misses the receiver: aim it, and find out what has moved the post."),
         when(
             v -> v.of("beside") > v.of("spot") / 4,
-            "It hangs on the rim: it works now and fails when wind, sun or dirt come; aim it."),
+            "It is on the rim of the light: it works now and fails when wind, sun or dirt"
+                + " come; aim it."),
         otherwise("It is aimed well enough."));
   }
 }

@@ -54,7 +54,7 @@ final class BeamMargin extends Worksheet {
         when(
             v -> v.of("gain") < 1,
             "The receiver gets too little light to work at all: clean both windows, then aim"
-                + " anew."),
+                + " again."),
         when(
             v -> v.of("gain") < v.of("wanted"),
             "A gain of {gain} is less than the {wanted} wanted here: the gate will stop for fog and"

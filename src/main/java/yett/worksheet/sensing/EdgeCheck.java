@@ -14,7 +14,7 @@ import yett.worksheet.Worksheet;
  */
 final class EdgeCheck extends Worksheet {
   EdgeCheck() {
-    super(Subject.SENSING, "edge-resistor", "what an idle contact edge ought to read");
+    super(Subject.SENSING, "edge-resistor", "what an idle contact edge should read");
     asks(
         reading("resistor", Unit.KILOHM, "end resistor of the edge")
             .usually("8.2 kohm")

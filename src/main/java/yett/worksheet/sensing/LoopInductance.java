@@ -67,7 +67,7 @@ final class LoopInductance extends Worksheet {
                 v ->
                     VehicleLoop.quality(
                         v.of("total"), v.of("resistance"), v.in("frequency", Unit.HERTZ))),
-        number("height", Unit.METRE, "sees undersides up to")
+        number("height", Unit.METRE, "detects undersides up to")
             .by(v -> VehicleLoop.height(v.of("long-side"), v.of("short-side"))),
         number("clearance", Unit.METRE, "keep from moving steel")
             .by(v -> VehicleLoop.clearance(v.of("long-side"), v.of("short-side"))),
@@ -103,17 +103,18 @@ final class LoopInductance extends Worksheet {
             "Few turns: {total} is little for a detector, add a turn."),
         when(
             v -> v.of("total") > VehicleLoop.TUNES_UP_TO,
-            "At {total} many detectors cannot tune any more; take a turn off."),
+            "At {total} many detectors can no longer tune; take a turn off."),
         when(
             v -> v.of("total") > VehicleLoop.USUAL.high(),
-            "At {total} it has more than loops of gates have; if the detector does not tune, take a"
-                + " turn off."),
+            "At {total} it has more than gate loops usually have; if the detector does not"
+                + " tune, take a turn off."),
         otherwise("A detector ought to tune to this loop."));
     says(
         when(
             v -> v.of("seen") < 67,
             "The lead-in hides a third of what the loop sees or more; shorten it or add a turn."),
-        otherwise("High beds are seen less: test with the highest vehicle that comes."));
+        otherwise(
+            "High vehicles are detected less well: test with the highest vehicle that comes."));
   }
 
   private static double perimeter(Values v) {

@@ -51,8 +51,8 @@ final class LoopInsulation extends Worksheet {
             v -> isNew(v) && v.of("measured") < v.of("bad-below"),
             "{measured} is too little for new work, though it would work for now: a nicked wire, a"
                 + " wet splice or a damp end.",
-            "Dry the ends and read again, then open splices and pull the wire anew before the slot"
-                + " is sealed."),
+            "Dry the ends and read again, then open splices and pull the wire again before"
+                + " the slot is sealed."),
         when(
             LoopInsulation::isNew,
             "{measured} is what the law of one state asks for at least, and less than good work"
@@ -61,7 +61,7 @@ final class LoopInsulation extends Worksheet {
             v -> v.of("measured") < v.of("bad-below"),
             "{measured} is a wire that touches earth: expect calls without a vehicle and a loop"
                 + " that locks after rain.",
-            "Open the splices first; if they are dry, the loop is cut anew."),
+            "Open the splices first; if they are dry, cut a new loop."),
         when(
             v -> v.of("measured") < v.of("good-from"),
             "{measured} still works, but water is getting in; read it again after rain, and renew"

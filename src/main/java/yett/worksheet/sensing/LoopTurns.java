@@ -41,17 +41,17 @@ final class LoopTurns extends Worksheet {
             + " reaches what is wanted; rule of thumb: perimeter 10 to 13 ft 4 turns, 14 to 26 ft"
             + " 3, 27 to 80 ft 2");
     validity(
-        "No steel near. Over reinforcement add a turn. Two loops side by side on one detector:"
-            + " other turns for the one than for the other, or they talk to each other.");
+        "No steel near. Over reinforcement add a turn. Two loops side by side on one"
+            + " detector: other turns for the one than for the other, or they interfere with"
+            + " each other.");
     source(
         "inductance of a rectangle, textbook (Grover); 60 to 100 uH is a published window of one"
             + " road agency; rule of thumb and the extra turn from common practice");
-    lastWord("The detector's instructions go first; their turns tables differ.");
+    lastWord("The detector's instructions take precedence; their turns tables differ.");
     says(
         when(
             v -> !v.has("turns"),
-            "So small a loop does not get there with the turns that it has room for; make it"
-                + " larger."),
+            "So small a loop cannot reach that with the turns it has room for; make it larger."),
         otherwise(
             "Lay {count}, all in one direction, {wire} of wire beside the lead-in, which is twisted"
                 + " up to the detector."));

@@ -54,8 +54,8 @@ final class ChainTravel extends Worksheet {
     says(
         when(
             v -> v.of("ripple") > 4,
-            "With so few teeth the speed rises and falls by {ripple} in every pitch, which one"
-                + " hears."));
+            "With so few teeth the speed rises and falls by {ripple} in every pitch, which"
+                + " can be heard."));
   }
 
   private static MotorTurns drive(Values v) {

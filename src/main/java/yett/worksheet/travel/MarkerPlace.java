@@ -60,8 +60,8 @@ final class MarkerPlace extends Worksheet {
             + " further.");
     source(TravelInputs.GEOMETRY);
     lastWord(
-        "Where the marker belongs, and whether it may run over the wheels, is for the maker's"
-            + " drawing or the record of the gate.");
+        "Where the marker belongs, and whether it may run over the wheels, is stated in"
+            + " the maker's drawing or the record of the gate.");
     notes(Cautions.CHAIN);
     says(
         when(

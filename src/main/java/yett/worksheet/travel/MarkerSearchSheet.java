@@ -33,8 +33,8 @@ final class MarkerSearchSheet extends Worksheet {
             .mayBeLeftOut());
     refuses(
         v -> v.of("at-sensor") > v.of("opening"),
-        "at-sensor: {at-sensor} is beyond the opening of {opening}; such a marker never passes the"
-            + " sensor. marker-place tells where it does.");
+        "at-sensor: {at-sensor} is beyond the opening of {opening}; such a marker never"
+            + " passes the sensor. marker-place shows where it does.");
     refuses(
         v -> v.has("stands") && v.of("stands") > v.of("opening"),
         "stands: the leaf cannot be further open than the opening.");

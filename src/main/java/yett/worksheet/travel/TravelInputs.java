@@ -7,8 +7,8 @@ import yett.worksheet.Input;
 final class TravelInputs {
   static final String GEOMETRY = "geometry of chain and sprocket";
   static final String DECIDES =
-      "How limits are taught and what the controller does after a loss of supply is for the maker's"
-          + " instructions.";
+      "How limits are taught and what the controller does after a loss of supply is"
+          + " stated in the maker's instructions.";
 
   private TravelInputs() {}
 

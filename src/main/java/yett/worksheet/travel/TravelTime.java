@@ -72,12 +72,12 @@ final class TravelTime extends Worksheet {
         "A run without a reversal, which ends from slow speed at once. The usual range is what an"
             + " interview expects of a gate whose zones nobody knows.");
     source(
-        "uniform acceleration; 2 s to 6 s for the slow ends common practice; 0.3048 m/s (1 ft/s)"
-            + " for slide operators of class I and II: UL 325 as a trade body's data sheet tells"
-            + " it");
+        "uniform acceleration; 2 s to 6 s for the slow ends common practice; 0.3048 m/s"
+            + " (1 ft/s) for slide operators of class I and II: UL 325 as a trade body's data"
+            + " sheet quotes it");
     lastWord(
-        "The speed a gate may have is for UL 325 or EN 12453 and the force test, not for the"
-            + " stopwatch.");
+        "The speed a gate may have is decided by UL 325 or EN 12453 and the force test,"
+            + " not by the stopwatch.");
     notes(Cautions.MOVING_LEAF);
     says(
         when(

@@ -63,7 +63,7 @@ class CallQueueTest {
     assertThat(calls).extracting(c -> c.line().id()).containsExactly(emergency, older, held, quiet);
     assertThat(calls.get(0).words(LATER))
         .startsWith("at once · East Gate · 58 min old · somebody is hurt")
-        .endsWith("nobody holds it");
+        .endsWith("nobody has taken it");
     assertThat(calls.get(1).words(LATER))
         .contains("sent: Tom", "call back: at five", "LATE", "with Mia Reed");
     assertThat(calls.get(1).words(MONDAY.plusSeconds(60))).doesNotContain("LATE");

@@ -14,7 +14,7 @@ class ClockNoticeTest {
                 Instant.parse("2026-07-01T22:30:59Z"),
                 Instant.parse("2026-12-01T23:05:00Z"),
                 ZoneId.of("Europe/Amsterdam")))
-        .startsWith("By the clock of this computer it is 2026-07-02 00:30 CEST, ")
-        .contains("has an entry of 2026-12-02 00:05 CET.");
+        .startsWith("The clock of this computer says 2026-07-02 00:30 CEST, ")
+        .contains("has an entry dated 2026-12-02 00:05 CET.");
   }
 }

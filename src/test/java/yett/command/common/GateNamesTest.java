@@ -53,7 +53,7 @@ class GateNamesTest {
   void a_name_that_is_nearly_anothers_is_asked_about(String name, String typed, String meant) {
     assertThat(meant(name, "0\n3\nx\n" + typed + "\n")).contains(meant);
     assertThat(screen.toString(StandardCharsets.UTF_8))
-        .contains("called nearly so", "another gate, which is called " + name)
+        .contains("with a similar name", "another gate, called " + name)
         .contains("Type a number from 1 to 2.");
   }
 
@@ -66,7 +66,7 @@ class GateNamesTest {
   @ValueSource(strings = {"help", "HELP", "?", "quit", "save"})
   void a_word_to_the_program_is_no_gates_name(String word) {
     assertThat(GateNames.isName(word)).isFalse();
-    assertThat(GateNames.refusal(word)).contains("\"" + word + "\"", "no gate's name");
+    assertThat(GateNames.refusal(word)).contains("\"" + word + "\"", "not the name of a gate");
   }
 
   @ParameterizedTest

@@ -17,7 +17,7 @@ class MistakesTest {
     String told = new Mistakes(data).told(new IllegalStateException("no such wheel"));
 
     assertThat(told)
-        .contains("What was answered is saved", data.resolve("mistakes.log").toString())
+        .contains("Your answers are saved", data.resolve("mistakes.log").toString())
         .doesNotContain("IllegalStateException", "no such wheel", "\n");
     assertThat(Files.readString(data.resolve("mistakes.log")))
         .contains(

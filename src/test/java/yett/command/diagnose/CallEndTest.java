@@ -75,7 +75,7 @@ class CallEndTest {
     typed.type("it is dead", "0", "0", "It starts, then it just stops", "0");
     assertThat(typed.stored())
         .contains(new Event.Complained(List.of("runs-then-stops")), new Event.Pressed(List.of()));
-    assertThat(typed.screen()).contains("Taken: It starts, then it just stops.");
+    assertThat(typed.screen()).contains("Understood: It starts, then it just stops.");
   }
 
   @Test
@@ -91,7 +91,7 @@ class CallEndTest {
         "yes",
         "",
         "close");
-    assertThat(typed.screen()).contains("What did it? Enter for what they said");
+    assertThat(typed.screen()).contains("What made it work? Press Enter to keep what they said");
     assertThat(typed.stored())
         .contains(new Event.Tended(Tending.WORKS_AGAIN, "the breaker was off, it works again"));
   }
@@ -101,12 +101,12 @@ class CallEndTest {
     typed.type("it is dead", "0", "d", "1", "d", "I don't know", "d", "d", "d", "d", "send");
     assertThat(typed.stored())
         .contains(
-            new Event.Noted("How urgent it is nobody could tell."),
+            new Event.Noted("Nobody could say how urgent it is."),
             new Event.Pressed(List.of()),
-            new Event.Noted("What happened lately nobody could tell."),
+            new Event.Noted("Nobody could say what happened lately."),
             new Event.Happened(List.of()));
     assertThat(typed.screen())
-        .contains("Send somebody", "The caller could tell nothing of what was asked last")
+        .contains("Send somebody", "The caller could not answer the last questions")
         .doesNotContain("Question 6");
   }
 
@@ -114,7 +114,8 @@ class CallEndTest {
   void no_unit_of_evidence_is_shown_on_a_call() {
     typed.type("it is dead", "0", "0", "1", "0", "0", "tell the display is dark", "1", "belief");
     assertThat(typed.screen())
-        .contains("Taken as: nothing is lit", "What is believed", "how it came to that")
+        .contains(
+            "Understood as: nothing is lit", "Probable causes", "where this figure comes from")
         .doesNotContain("\u00a0dB", " dB", "sets of causes", "odds times");
   }
 
@@ -145,7 +146,7 @@ class CallEndTest {
         words, dangers, "no", "0", "", complaint, "0", "0", "works again", "send", "", "Tom");
     assertThat(typed.stored()).noneMatch(Event.Closed.class::isInstance);
     assertThat(typed.screen())
-        .contains(why, "The case stays open, at once", "Send somebody")
+        .contains(why, "The case stays open, with the urgency \"at once\"", "Send somebody")
         .doesNotContain("Let it open once");
   }
 
@@ -181,7 +182,8 @@ class CallEndTest {
         .noneMatch(Event.Closed.class::isInstance);
     assertThat(typed.stored().toString()).contains("at once, Tom, 14:30");
     assertThat(typed.screen())
-        .contains("The list of dangers comes first", "The case stays open, at once");
+        .contains(
+            "The list of dangers comes first", "The case stays open, with the urgency \"at once\"");
     assertThat(sheet().urgency().level()).isEqualTo("at once");
     typed.type("no", "0", "Ina Teal, 555 0107"); // they ring back
     try (OpenCase open = typed.open()) {
@@ -195,7 +197,7 @@ class CallEndTest {
     assertThat(sheet().urgency())
         .isEqualTo(
             new DispatchSheet.Urgency(
-                "at once", List.of("dangers not excluded: they were not asked to the end")));
+                "at once", List.of("dangers not ruled out: the list was not finished")));
     assertThat(DispatchPage.markdown(sheet(), Optional.empty()))
         .contains("Not diagnosed: nothing was asked", "Nobody runs the gate or goes near it");
   }
@@ -207,7 +209,7 @@ class CallEndTest {
         .isEqualTo(
             new DispatchSheet.Urgency(
                 "at once",
-                List.of("not excluded: somebody is hurt, trapped or caught by the gate")));
+                List.of("not ruled out: somebody is hurt, trapped or caught by the gate")));
     typed.type("danger", "0");
     assertThat(sheet().urgency().level()).isEqualTo("next working day");
   }
@@ -233,7 +235,7 @@ class CallEndTest {
     typed.type("it is dead", "0", "", "1", "0", "0", "hand over", "they want somebody");
     typed.type("", "send", "Tom as soon as he can", "when he is done", "tomorow at 9");
     assertThat(typed.screen())
-        .contains("By when?", "No time was understood in that", "somebody will be there by");
+        .contains("By when?", "No time could be found in that", "somebody will be there by");
     assertThat(typed.stored().stream().filter(e -> e instanceof Event.Tended))
         .last()
         .isInstanceOfSatisfying(
@@ -260,7 +262,7 @@ class CallEndTest {
   void what_was_said_of_the_remotes_is_read_back_and_not_asked() {
     typed.type("the remotes do not work but the keypad does", "0", "", "1", "1 2", "0", "0", "d");
     assertThat(typed.screen())
-        .contains("Was this said, too", "The remote controls.", "Question ")
+        .contains("Was this said as well", "The remote controls.", "Question ")
         .doesNotContain(
             "Read out: Which one is it that fails", "Read out: How have you tried to open it");
   }

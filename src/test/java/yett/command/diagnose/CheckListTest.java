@@ -23,8 +23,9 @@ class CheckListTest extends TechniciansCase {
   @Test
   void the_list_comes_in_pages_and_a_number_takes_a_check() {
     String screen = typed("checks", "", "7");
-    assertThat(screen).contains("Checks open to you: 1 to 5 of", "Checks open to you: 6 to 10 of");
-    assertThat(screen).contains("tells of", "min");
+    assertThat(screen)
+        .contains("Checks you can make now: 1 to 5 of", "Checks you can make now: 6 to 10 of");
+    assertThat(screen).contains("bears on", "min");
     assertThat(wishes()).hasSize(1);
   }
 
@@ -44,13 +45,13 @@ class CheckListTest extends TechniciansCase {
 
   @Test
   void why_is_answered_at_the_list() {
-    assertThat(typed("checks", "why")).doesNotContain("Type a number").contains("Tells of:");
+    assertThat(typed("checks", "why")).doesNotContain("Type a number").contains("Bears on:");
   }
 
   @Test
   void a_list_that_a_danger_has_overtaken_is_left() {
     assertThat(typed("checks", "he is trapped", "yes", "")).contains("People first");
-    assertThat(typed.screen()).doesNotContain("Checks open to you: 6 to 10 of");
+    assertThat(typed.screen()).doesNotContain("Checks you can make now: 6 to 10 of");
   }
 
   @Test
@@ -76,16 +77,16 @@ class CheckListTest extends TechniciansCase {
     assertThat(screen)
         .contains(
             "reserved for better qualified people",
-            "proofs come when the gate runs again",
-            "No list was shown yet",
-            "No check is known by these words");
+            "all proofs come once the gate runs again",
+            "No list has been shown yet",
+            "No check matches these words");
     assertThat(wishes()).isEmpty();
   }
 
   @Test
   void before_the_complaint_is_known_there_is_no_list() {
     typed.type("0", "checks", "ask display-lit", "save");
-    assertThat(typed.screen()).contains("First comes the gate as installed.");
+    assertThat(typed.screen()).contains("Before that comes the gate as installed.");
     assertThat(wishes()).isEmpty();
   }
 
@@ -93,7 +94,7 @@ class CheckListTest extends TechniciansCase {
   void a_suspected_cause_is_weighed_and_what_settles_it_can_come_next() {
     String screen = typed("suspect beam-dirty", "yes");
     assertThat(screen)
-        .contains("how it came to that", "at the outset", "What would tell most about it");
+        .contains("where this figure comes from", "at the outset", "The check that tells most");
     assertThat(wishes()).hasSize(1);
   }
 
@@ -101,13 +102,13 @@ class CheckListTest extends TechniciansCase {
   void a_suspicion_alone_changes_nothing() {
     String screen = typed("suspect worn chain", "", "suspect the moon", "suspect solar-undersized");
     assertThat(screen)
-        .contains("Chain or sprocket worn", "No cause is known by these words", "cannot be here");
+        .contains("Chain or sprocket worn", "No cause matches these words", "cannot be here");
     assertThat(wishes()).isEmpty();
   }
 
   @Test
   void people_come_before_checks_and_causes() {
     String screen = typed("tell he is trapped", "yes", "checks", "suspect beam-dirty");
-    assertThat(screen).contains("People first.").doesNotContain("Checks open to you");
+    assertThat(screen).contains("People first.").doesNotContain("Checks you can make now");
   }
 }

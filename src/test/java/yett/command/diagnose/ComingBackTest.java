@@ -55,7 +55,7 @@ class ComingBackTest extends TechniciansCase {
                 EventText.write(new Event.SetUpEntered("locked-off", ""))));
     comeBack();
     assertThat(typed.stored()).contains(new Event.Returned());
-    assertThat(typed.screen()).contains("dead is proved anew");
+    assertThat(typed.screen()).contains("prove dead again");
   }
 
   @Test

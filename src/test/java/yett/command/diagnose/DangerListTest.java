@@ -116,7 +116,8 @@ class DangerListTest extends TechniciansCase {
 
     assertThat(kept).isNotEqualTo("none");
     assertThat(last("danger-burning")).isEqualTo("none");
-    assertThat(typed.screen()).contains("Reported in this case, and nothing was mended since");
+    assertThat(typed.screen())
+        .contains("Reported in this case, and nothing has been repaired since");
   }
 
   @Test
@@ -262,7 +263,7 @@ class DangerListTest extends TechniciansCase {
   void what_words_tell_of_is_asked_back_and_stored_once_it_is_confirmed() {
     typed.type("none of the men can free him, he is trapped", "yes");
 
-    assertThat(typed.screen()).contains("That may mean danger", "Is it so? yes");
+    assertThat(typed.screen()).contains("That may mean danger", "Is this true? yes");
     assertThat(answers()).contains("danger-person hurt-or-trapped", "danger-leaf upright");
     assertThat(typed.screen()).contains("Somebody is struck or trapped");
     assertThat(typed.stored())

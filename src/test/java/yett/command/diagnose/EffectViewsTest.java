@@ -50,7 +50,7 @@ class EffectViewsTest {
             "leaf-look shakes");
     assertThat(screen)
         .containsExactly(
-            "Rollers worn: what the machine does then",
+            "Rollers worn: how the machine behaves",
             "  Seen:      The drive needs more force: slow, running current high (expected)",
             "  Seen:      The leaf shakes: noisy, leaf look shakes (expected)",
             "  Not seen:  The drive gets hot: motor touch cool")
@@ -82,9 +82,10 @@ class EffectViewsTest {
     try (TypedCase typed = new TypedCase(folder, SmallRuleBase.withEffects(), Role.TECHNICIAN)) {
       typed.type("0", "", "slow", "0", "why", "belief");
       String part =
-          "Track dirty: what the machine does then Seen: The drive needs more force: slow (expected)";
+          "Track dirty: how the machine behaves Seen: The drive needs more force: slow (expected)";
       assertThat(typed.screen().split(Pattern.quote(part), -1)).hasSize(3);
-      assertThat(typed.screen()).containsSubsequence("Why this question", part, "believed", part);
+      assertThat(typed.screen())
+          .containsSubsequence("Why this question", part, "Probable causes", part);
     }
   }
 }

@@ -79,7 +79,7 @@ class LookListTest {
             looks.stream()
                 .map(c -> new Event.Answered(c.id(), new Answer.Chosen(c.outcomes().get(0).id())))
                 .toList());
-    assertThat(typed.screen()).contains("Taken as: all as usual");
+    assertThat(typed.screen()).contains("Understood as: all as usual");
   }
 
   /** Where a rare answer is asked back, it is kept. */
@@ -114,7 +114,7 @@ class LookListTest {
     typed.type("?1, quixotic");
     assertThat(fresh()).isEmpty();
     assertThat(typed.screen())
-        .contains("\"quixotic\" fits none of these looks.")
+        .contains("\"quixotic\" matches none of these looks. Type the number of the look first.")
         .contains("So far: 1 cannot tell.");
 
     typed.type("?1, quixotic", "");

@@ -60,6 +60,6 @@ class ReadScreensTest {
   @Test
   void a_slip_of_the_keyboard_turns_no_page() {
     read("qq", "");
-    assertThat(typed.screen()).contains("Enter leads on", "Steps.");
+    assertThat(typed.screen()).contains("Press Enter to go on", "Steps.");
   }
 }

@@ -22,13 +22,13 @@ class RepairingTest extends TechniciansCase {
   @Test
   void a_gate_whose_limits_are_still_to_be_taught_is_tried_with_a_hand_on_the_stop_button() {
     assertThat(tried("fit-marker"))
-        .contains("WARNING: Still to come: teach the travel limits again.")
+        .contains("WARNING: Still to do: teach the travel limits again.")
         .contains("a hand on the stop button")
         .contains("where it stops does not count yet");
   }
 
   @Test
   void a_gate_whose_limits_are_as_they_were_is_tried_without() {
-    assertThat(tried("charge-batteries")).contains("Retest").doesNotContain("Still to come");
+    assertThat(tried("charge-batteries")).contains("Retest").doesNotContain("Still to do");
   }
 }

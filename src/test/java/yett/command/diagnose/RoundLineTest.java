@@ -65,14 +65,14 @@ class RoundLineTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "7         | the looks have numbers 1 to 5",
-        "0         | the looks have numbers 1 to 5",
-        "3-1       | the looks have numbers 1 to 5",
-        "?2-9      | the looks have numbers 1 to 5",
+        "7         | the looks are numbered 1 to 5",
+        "0         | the looks are numbered 1 to 5",
+        "3-1       | the looks are numbered 1 to 5",
+        "?2-9      | the looks are numbered 1 to 5",
         "3x        | a a film of oil",
         "?3b       | type ?3",
         "3 purple  | 3: \"purple\" is not one of the answers",
-        "gibberish | fits none of these looks",
+        "gibberish | matches none of these looks",
       })
   void what_cannot_be_read_is_told_and_counts_for_nothing(String line, String complaint) {
     RoundLine.Heard heard = RoundLine.read(LOOKS, line);

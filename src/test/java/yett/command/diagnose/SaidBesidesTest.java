@@ -12,7 +12,7 @@ import yett.testing.Shipped;
 
 /** What the first sentence of a call says besides the complaint is read back, and not asked. */
 class SaidBesidesTest {
-  private static final String TOO = "Was this said, too?";
+  private static final String TOO = "Was this said as well?";
 
   @TempDir private Path folder;
 

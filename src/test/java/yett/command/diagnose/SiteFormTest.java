@@ -8,7 +8,7 @@ import yett.testing.Shipped;
 
 /** "Enter if all is right" stands below what is to be right. */
 class SiteFormTest extends TechniciansCase {
-  private static final String PAGE = "Taken as usual:";
+  private static final String PAGE = "Assumed as usual:";
 
   @Test
   void the_gate_is_shown_again_after_what_was_told_in_between() {
@@ -33,7 +33,7 @@ class SiteFormTest extends TechniciansCase {
       assertThat(again.screen())
           .contains("Opening, post to post: 5 m", "Photo-electric beams: two")
           .containsPattern("\\d+ more are known and usual; \\? shows and changes all")
-          .doesNotContain("Taken as usual");
+          .doesNotContain("Assumed as usual");
     }
   }
 }

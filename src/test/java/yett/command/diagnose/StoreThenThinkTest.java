@@ -58,7 +58,7 @@ class StoreThenThinkTest extends TechniciansCase {
       assertThat(open.moment().state().answers()).hasSize(2);
       assertThat(open.moment().step()).isInstanceOf(Step.AskSite.class);
       assertThat(new CaseRecord(FAILING.base()).markdown(open.moment(), "1", "Fish dock"))
-          .contains("Kept, and left out of the reasoning", "slap");
+          .contains("Kept, but not used in the reasoning", "slap");
       other.type("", "save");
       assertThat(other.stored()).last().isEqualTo(new Event.SiteTaken());
     }
@@ -164,7 +164,7 @@ class StoreThenThinkTest extends TechniciansCase {
     try (OpenCase open = typed.open()) {
       assertThat(open.moment().apart()).hasSize(1);
       assertThat(new CaseRecord(Shipped.BASE).markdown(open.moment(), "1", "Fish dock"))
-          .contains("Kept, and left out of the reasoning", "sung");
+          .contains("Kept, but not used in the reasoning", "sung");
     }
   }
 

@@ -87,8 +87,9 @@ class VolunteeredTest {
   void a_reading_is_shown_back_and_counts_once_it_is_confirmed() {
     told("tell battery at rest 23.1 V", "1", "yes");
     assertThat(typed.screen())
-        .contains("Taken so? Mains off for ten minutes", "Battery rest voltage: 23.1 V.")
-        .contains("Taken as: 23.1 V, flat.");
+        .contains(
+            "Was it done like this? Mains off for ten minutes", "Battery rest voltage: 23.1 V.")
+        .contains("Understood as: 23.1 V, flat.");
     assertThat(typed.stored())
         .contains(new Event.Answered("battery-rest-voltage", new Answer.Read("23.1 V", 23.1)));
   }
@@ -129,7 +130,7 @@ class VolunteeredTest {
   @Test
   void a_complaint_by_its_very_name_is_taken_without_asking_back() {
     told("tell Starts to close, stops or comes back before it is closed");
-    assertThat(typed.screen()).doesNotContain("Which do you mean?").contains("Taken.");
+    assertThat(typed.screen()).doesNotContain("Which do you mean?").contains("Added.");
     assertThat(typed.stored())
         .contains(new Event.Complained(List.of("runs-then-stops", "closes-partway")));
   }
@@ -209,7 +210,7 @@ class VolunteeredTest {
   @Test
   void words_that_nobody_knows_are_kept_and_the_question_stands() {
     told("tell the weather is lovely", "the weather is lovely");
-    assertThat(typed.screen()).contains("Nothing here is known by these words; they are kept");
+    assertThat(typed.screen()).contains("These words match nothing here; they are kept");
     assertThat(typed.stored()).last().isEqualTo(new Event.Noted("the weather is lovely"));
     assertThat(moment().step()).isInstanceOfAny(Step.Ask.class, Step.LookRound.class);
   }
@@ -217,7 +218,7 @@ class VolunteeredTest {
   @Test
   void a_reading_without_words_needs_them() {
     told("tell 23.1 V");
-    assertThat(typed.screen()).contains("Say with it what was measured");
+    assertThat(typed.screen()).contains("Say what was measured as well");
   }
 
   @Test

@@ -54,7 +54,7 @@ class ReplayStepsTest {
         .contains("The chain of the Ferry gate slaps.")
         .containsPattern("\\d+ +complaints: noisy-chain – after [^;]+; chain-slack \\d+ %, ")
         .containsPattern("\\d+ +repair tighten-chain: done – after \\d+ min")
-        .containsPattern("\\d+ +chain-sag: 84 mm, taken as ordinary – after \\d+ min")
+        .containsPattern("\\d+ +chain-sag: 84 mm, understood as ordinary – after \\d+ min")
         .contains("Ended: every proof passed.");
     // The last step has all the minutes that the summary of the case tells.
     String last = text.lines().filter(l -> l.contains(" close: ")).findFirst().orElseThrow();

@@ -86,7 +86,7 @@ class HandOutTest {
     assertThat(words)
         .contains("Chain too slack: almost certain (over 99 %)", "How the suspicion moved")
         .contains("connecting link for the chain size, about 4.00 EUR")
-        .contains("190 mm", "could not be told", "How the gate stands");
+        .contains("190 mm", "not known", "How the gate stands");
     assertThat(words).doesNotContain("Is anybody hurt");
   }
 
@@ -107,7 +107,7 @@ class HandOutTest {
         words(Pages.parsed(html(FIRM, repaired, "Net loft", EnumSet.of(Part.TECHNICIAN))));
     assertThat(next)
         .contains(
-            "For the next technician", "Opening, post to post: 6 m. All else is taken as usual.")
+            "For the next technician", "Opening, post to post: 6 m. All else is assumed as usual.")
         .doesNotContain("What comes next", "Roller chain");
   }
 
@@ -193,7 +193,7 @@ class HandOutTest {
         words(Pages.parsed(html(Letterhead.NONE, begun, "Net loft", EnumSet.of(Part.CUSTOMER))));
 
     assertThat(words)
-        .contains("The work is not finished. Nobody may run it before it was proved")
+        .contains("The work is not finished. Nobody may run it until it has been proved")
         .contains("The cause is not certain yet. Most probable so far: ")
         .contains("Safety test still to be made: Does the closing leaf reverse")
         .doesNotContain("back in use");
@@ -223,7 +223,7 @@ class HandOutTest {
             words(
                 Pages.parsed(
                     html(Letterhead.NONE, nothing, "Net loft", EnumSet.allOf(Part.class)))))
-        .contains("It was not looked for.");
+        .contains("The cause was not looked for.");
   }
 
   @Test

@@ -123,10 +123,10 @@ class InspectionPrintTest {
     Moment hangs = moment(InspectionKind.SERVICE, List.of(sag(1, 52, true)));
     assertThat(HandOutTest.html(HandOutTest.FIRM, hangs, "Net loft", parts))
         .contains("Chain sag: 82 mm; it has changed: 52 mm on ")
-        .contains("and 36 mm to 68 mm would be as then");
+        .contains("and 36 mm to 68 mm would mean no change");
     Moment maybe = moment(InspectionKind.SERVICE, List.of(sag(1, 62, true)));
     assertThat(HandOutTest.html(HandOutTest.FIRM, maybe, "Net loft", parts))
-        .as("80.6 mm would be as then, and a tape reads to 5 mm")
+        .as("80.6 mm would mean no change, and a tape reads to 5 mm")
         .doesNotContain("has changed");
   }
 
