@@ -13,7 +13,10 @@ import yett.interview.CaseState.Answered;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
 
-/** Follows the events of a case and adds them up. Each kind of event says what it does. */
+/**
+ * Works out the state of a case from its events. Each method returns the change that one kind of
+ * event makes.
+ */
 final class CaseFold implements Event.Visitor<Runnable> {
   private Optional<Event.Opened> opened = Optional.empty();
   private Role role = Role.TECHNICIAN;
@@ -46,10 +49,12 @@ final class CaseFold implements Event.Visitor<Runnable> {
   private Optional<Ending> closed = Optional.empty();
   private final Map<Long, Entry> corrections = new HashMap<>();
 
-  /** The one that is being followed. */
+  /** The entry whose event is being applied. */
   private Entry entry;
 
   /**
+   * Applies the events in order.
+   *
    * @param present who is at the keyboard now; empty for whoever was there last
    */
   CaseState read(List<Entry> entries, Optional<Role> present) {
@@ -107,7 +112,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
         wentOn);
   }
 
-  /** Changes nothing but what is said of the case. */
+  /** A change that does not alter what comes next. */
   private Runnable beside(Runnable then) {
     return () -> {
       role = entry.by();
@@ -115,7 +120,10 @@ final class CaseFold implements Event.Visitor<Runnable> {
     };
   }
 
-  /** Changes what was said before; a danger that it raises anew is made safe anew. */
+  /**
+   * A change to an earlier answer. Stops count as not made safe afterwards, so a danger that the
+   * change brings back is made safe again.
+   */
   private Runnable again(Runnable then) {
     return beside(
         () -> {
@@ -124,7 +132,10 @@ final class CaseFold implements Event.Visitor<Runnable> {
         });
   }
 
-  /** Leads on: what a set-up was entered or left for is done with. */
+  /**
+   * A step forward in the case: the check or repair for which a set-up was entered or left, and the
+   * one asked for, are done with.
+   */
   private Runnable on(Runnable then) {
     return beside(
         () -> {
@@ -135,9 +146,9 @@ final class CaseFold implements Event.Visitor<Runnable> {
   }
 
   /**
-   * Leads towards a check or repair.
+   * A step towards a check or repair: a set-up was entered or left for it.
    *
-   * @param next null in events before this was kept
+   * @param next id of the check or repair; null in events from before this was recorded
    */
   private Runnable towards(String next, Runnable then) {
     return beside(
@@ -257,8 +268,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
     deeds.add(entry);
     epoch++;
     retestDue = !cured;
-    // A repair after the cure (work that the first one entailed) keeps the cure, but not the
-    // proofs.
+    // Follow-up work after the cure keeps the cure, but not the proofs.
   }
 
   @Override
@@ -365,19 +375,19 @@ final class CaseFold implements Event.Visitor<Runnable> {
     return on(() -> closed = Optional.of(event.ending()));
   }
 
-  /** Who answers, and what, stays as it was. */
+  /** Does not change who answers or what was answered. */
   @Override
   public Runnable tended(Event.Tended event) {
     return () -> {};
   }
 
-  /** What it means is told by {@link Forces}; the answer to the proof is another event. */
+  /** {@link Forces} works out what the forces mean; the result of the proof is another event. */
   @Override
   public Runnable forceTaken(Event.ForceTaken event) {
     return beside(() -> {});
   }
 
-  /** Not even who wrote it is known for sure. */
+  /** Changes nothing; not even the author of such an event is certain. */
   @Override
   public Runnable unread(Event.Unread event) {
     return () -> {};
