@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** Finds what only shows when all cards are on the table: unknown names, loops, holes. */
+/** Finds problems between cards, once all are read: unknown names, loops, gaps. */
 final class CrossCheck {
   private final RuleBase base;
   private final RuleBaseReader.Places places;
@@ -120,7 +120,7 @@ final class CrossCheck {
     return cause == null ? List.of() : cause.consequences().keySet();
   }
 
-  /** A danger is asked first of all; what it tells must not be heard without consequence. */
+  /** Checks that an answer about a danger has consequences in the rules. */
   private void danger(Check check) {
     Set<String> dangers = new LinkedHashSet<>();
     check.outcomes().stream().skip(1).forEach(o -> dangers.add(o.id()));
@@ -181,7 +181,7 @@ final class CrossCheck {
     check.place().ifPresent(place -> there(kind, check, place));
   }
 
-  /** All looks of a place are made in the set-ups of the place. */
+  /** Checks that a look needs no other set-ups than its place. */
   private void there(String kind, Check check, Place place) {
     for (String need : check.needs()) {
       SetUp setUp = base.setUps().get(need);
@@ -240,7 +240,7 @@ final class CrossCheck {
     hazards("set-up", setUp.id(), setUp.hazards());
   }
 
-  /** What is done to a gate on the way in is undone on the way out, and nothing else is. */
+  /** Checks that leaving a set-up undoes what entering it did, and nothing else. */
   private void restored(SetUp setUp) {
     boolean entered = !setUp.enter().isEmpty();
     if (entered == setUp.leave().isEmpty()) {
@@ -256,7 +256,7 @@ final class CrossCheck {
     }
   }
 
-  /** Whoever may do a step must be allowed into the set-ups that it needs. */
+  /** Checks that whoever may do a step may also enter the set-ups that it needs. */
   private void permitted(String kind, String id, Role who, List<String> needs) {
     for (String need : base.withOuter(needs)) {
       SetUp setUp = base.setUps().get(need);
@@ -276,7 +276,9 @@ final class CrossCheck {
     }
   }
 
-  /** A firm may leave such work to a technician, so nothing of it is live. */
+  /**
+   * Checks that work on mains parts needs them dead, because a firm may leave it to a technician.
+   */
   private void dead(String kind, String id, List<String> needs) {
     if (!base.withOuter(needs).contains(SetUp.LOCKED_OFF)) {
       problem(
@@ -289,7 +291,7 @@ final class CrossCheck {
     }
   }
 
-  /** Set-ups that a card needs must be possible at the same time. */
+  /** Checks that the set-ups that a card needs are possible at the same time. */
   private void together(String kind, String id, List<String> named) {
     List<String> needs = base.withOuter(named);
     for (String need : needs) {
@@ -333,7 +335,12 @@ final class CrossCheck {
         });
   }
 
-  /** Dangers by the outcome that is asked about; the ordinary one is none. */
+  /**
+   * Checks the dangers that a complaint refers to: each names an outcome of a danger that is not
+   * the ordinary one.
+   *
+   * @param dangers check to outcome
+   */
   private void tellsOf(String kind, String id, Map<String, String> dangers) {
     Set<String> checks = new TreeSet<>();
     base.checks().values().stream().filter(Check::danger).forEach(c -> checks.add(c.id()));

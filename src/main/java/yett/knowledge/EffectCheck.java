@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Finds effects that lead nowhere, come from nowhere or go round in a ring. */
+/** Finds effects that nothing shows, that nothing leads to, or that lead back to themselves. */
 final class EffectCheck {
   private final RuleBase base;
   private final RuleBaseReader.Places places;
@@ -78,7 +78,10 @@ final class EffectCheck {
     }
   }
 
-  /** An add-on may take away whatever an effect below it came from or was seen by. */
+  /**
+   * Whether a problem of an effect is its own card's fault. An add-on may have removed what led to
+   * the effect or showed it.
+   */
   private boolean isOfItself(Effect effect) {
     String card = "effect " + effect.id();
     return base.addOns().isEmpty()

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/** Reads how people say things from the cards that tell of it. */
+/** Reads the wordings that people use from the cards. */
 final class SpokenReader {
   private static final Pattern WORDS = Pattern.compile("[a-z0-9']++( [a-z0-9']++)*+");
 
@@ -18,7 +18,7 @@ final class SpokenReader {
   private final List<String> nothing = new ArrayList<>();
   private final Map<String, List<String>> synonyms = new LinkedHashMap<>();
 
-  /** Takes from a card what belongs here; the rest is left to others. */
+  /** Reads the fields of a card that belong here and leaves the others. */
   void card(String kind, String id, Fields fields) {
     switch (kind) {
       case "complaint", "pressing" -> {
@@ -56,7 +56,7 @@ final class SpokenReader {
     tellsOf.computeIfAbsent(kind, k -> new LinkedHashMap<>()).putIfAbsent(id, dangers);
   }
 
-  /** By outcome, because people tell of one outcome and not of the check. */
+  /** Reads wordings by outcome, because people describe an outcome, not the check. */
   private void outcomes(String id, Fields fields) {
     if (!fields.has("sayings")) {
       return;
@@ -109,7 +109,10 @@ final class SpokenReader {
     }
   }
 
-  /** One expression with two meanings would make each of them the other. */
+  /**
+   * Refuses a second meaning for an expression, which would make its two meanings synonyms of each
+   * other.
+   */
   private void once(Fields fields, String word, String other) {
     if (synonyms.containsKey(other)
         || synonyms.values().stream().anyMatch(v -> v.contains(other))) {
