@@ -14,7 +14,7 @@ public enum AccessoryLoad {
   EXIT_SENSOR(0.05),
   EDGE_RECEIVER(0.03);
 
-  /** Current (A) below which an extra device does not explain the reading. */
+  /** Least upper end (A) of the usual range; nobody looks for an extra device below it. */
   private static final double LEAST = 0.2;
 
   private final double atRest;

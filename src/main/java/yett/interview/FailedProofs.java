@@ -77,8 +77,8 @@ final class FailedProofs {
   }
 
   /**
-   * Whether a repair was done after the proof had failed. If the proof still fails, that repair was
-   * not the right one.
+   * Whether this repair was done after the proof began to fail. The proof still fails, so it was
+   * not the right repair.
    */
   private boolean isDoneInVain(Repair repair, Check proof) {
     long firstFailure = Long.MAX_VALUE;

@@ -48,8 +48,9 @@ public record Suspect(Cause cause, double chance, Optional<Repair> repair) {
   }
 
   /**
-   * Whether this person may try the repair without knowing more. The limit is a chance of one in
-   * ten: a needless repair costs money, disturbs what is sound, and hides what was wrong.
+   * Whether this person may try the repair without knowing more. A part is fitted only if the cause
+   * has a chance of at least one in ten: a needless part costs money, disturbs what is sound, and
+   * hides what was wrong.
    */
   public boolean worthTrying() {
     return repair.isPresent() && (repair.get().parts().isEmpty() || chance >= TO_FIT);

@@ -13,7 +13,7 @@ public record Problem(
 
   /**
    * Makes the message safe to show: texts of cards may be hostile, so control characters are
-   * removed and long texts are cut.
+   * replaced and long texts are cut.
    */
   public Problem {
     file = plain(file);

@@ -15,12 +15,12 @@ import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
-/** Sets settled cases against the cards. */
+/** Compares settled cases with the chances on the cards. */
 public final class Reviewer {
-  /** Fewer cases than this are not held against a card; considered judgement. */
+  /** Fewest cases for a comparison; considered judgement. */
   public static final int FEWEST = 5;
 
-  /** From so many decibans on the cases speak against a card: strongly, as screens call it. */
+  /** Evidence (decibans) from which the cases contradict a card; screens call it strong. */
   public static final double AGAINST = 10;
 
   private static final double LEAST_PRIOR = 0.0001;
@@ -31,7 +31,7 @@ public final class Reviewer {
   private final double weight;
 
   /**
-   * @param weight so many cases the judgement of a card weighs
+   * @param weight number of cases that the judgement on a card counts as
    */
   public Reviewer(RuleBase base, CausalModel model, double weight) {
     this.base = base;
@@ -39,7 +39,7 @@ public final class Reviewer {
     this.weight = weight;
   }
 
-  /** What the cases speak against, the strongest first. */
+  /** The chances that the cases contradict, the strongest evidence first. */
   public List<Proposal> review(List<SettledCase> cases) {
     return all(cases).stream()
         .filter(p -> p.posterior().cases() >= FEWEST)
@@ -50,7 +50,7 @@ public final class Reviewer {
         .toList();
   }
 
-  /** What the cases and the cards say together, of everything that a case tells about. */
+  /** A proposal for every chance that the cases have evidence on, from cards and cases together. */
   List<Proposal> all(List<SettledCase> cases) {
     List<Proposal> all = new ArrayList<>();
     base.causes().values().forEach(c -> prior(c, cases).ifPresent(all::add));
@@ -154,7 +154,10 @@ public final class Reviewer {
         posterior);
   }
 
-  /** Cases in which, of all causes that show on a check, just these were there. */
+  /**
+   * The posterior from the cases in which, of all causes with a row on a check, exactly these were
+   * present.
+   */
   private Optional<SharePosterior> posterior(
       Check check, double[] judged, List<SettledCase> cases, Set<String> causes) {
     int[] counts = new int[judged.length];
@@ -174,7 +177,7 @@ public final class Reviewer {
         .collect(Collectors.toSet());
   }
 
-  /** What is seen of a check: a complaint may be so and go unsaid. */
+  /** Chances as they show in cases: a complaint may be present and go unmentioned. */
   private double[] shown(Check check, int[] causes) {
     double[] so = model.table(check.id()).outcomeChances(causes);
     if (check.kind() != Check.Kind.COMPLAINT) {
@@ -187,7 +190,7 @@ public final class Reviewer {
         : new double[] {1 - mentioned, mentioned};
   }
 
-  /** The other way round. */
+  /** The inverse of {@link #shown}: chances on the card from those that show in cases. */
   private static double[] so(Check check, double[] shown) {
     if (check.kind() != Check.Kind.COMPLAINT) {
       return shown;
