@@ -33,7 +33,10 @@ final class Search {
   /** Most repairs that are tried as the first step when there are many. */
   private static final int FIRSTS = 3;
 
-  /** Limit of the work for deeper steps: a fixed amount, less an amount for each hypothesis. */
+  /**
+   * Limit of the work for deeper steps. A state costs {@link #WORK_A_STATE} and 1 for each
+   * hypothesis.
+   */
   private static final int WORK = 120_000;
 
   private static final int WORK_A_STATE = 32;

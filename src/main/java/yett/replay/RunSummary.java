@@ -24,7 +24,7 @@ import yett.rules.Conclusion.Remark;
 import yett.rules.Conclusion.StopNow;
 import yett.wording.Wording;
 
-/** Sums up a run and judges it by what its file says is right. */
+/** Summarises a run and judges it by what its file says is right. */
 final class RunSummary {
   private final RuleBase base;
   private final RecordedCase recorded;
@@ -140,7 +140,7 @@ final class RunSummary {
     return done.stream().filter(id -> !called.contains(id)).toList();
   }
 
-  /** A repair and all that it entails. */
+  /** Adds a repair and all its follow-up work to a set. */
   private void call(String id, Set<String> called) {
     Repair repair = base.repairs().get(id);
     if (repair != null && called.add(id)) {

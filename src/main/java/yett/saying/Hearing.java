@@ -17,8 +17,8 @@ import yett.meaning.NoModelException;
  */
 public final class Hearing {
   /**
-   * Weight of a match by words alone where the thing has only names and headwords, which mean
-   * little as sentences.
+   * Least share of the fit by words that counts whatever the meaning, because names and headwords
+   * mean little as sentences.
    */
   private static final double NAMED = 0.5;
 

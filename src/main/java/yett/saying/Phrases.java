@@ -162,7 +162,7 @@ public final class Phrases {
 
   /**
    * The fit of each thing to one clause, 0 to 1: the share of the telling words that it accounts
-   * for, times its score relative to the best.
+   * for, times the square root of its score relative to the best.
    */
   Map<String, Double> fits(String clause) {
     try {
