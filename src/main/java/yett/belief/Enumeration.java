@@ -125,7 +125,7 @@ final class Enumeration {
     offer(chance);
     brought(-1, chance);
     for (int r = from; r < ranked.length && !tooMany; r++) {
-      if (chance * rise[r] * slack < limit) { // and so are all later ones
+      if (chance * rise[r] * slack < limit) { // all later ones are below it too
         return;
       }
       int cause = ranked[r];

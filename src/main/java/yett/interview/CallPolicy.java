@@ -71,13 +71,13 @@ record CallPolicy(Present present, SiteFacts sites) {
     return work.repairs().stream()
         .map(present.base.repairs()::get)
         .filter(r -> r.price() == 0 && !r.removes().containsKey(Cause.NOTHING_WRONG))
-        .filter(r -> present.chance(r) >= (putsBack(r) ? WORTH_ASKING : WORTH_A_TRY))
+        .filter(r -> present.chance(r) >= (isSpokenFor(r) ? WORTH_ASKING : WORTH_A_TRY))
         .max(Comparator.comparingDouble(present::chance))
         .map(r -> steps.mend(r, Optional.empty(), Occasion.of(Occasion.Kind.LAST_TRY)));
   }
 
   /** Whether an answer speaks plainly for a cause that this repair removes. */
-  private boolean putsBack(Repair repair) {
+  private boolean isSpokenFor(Repair repair) {
     return present.judgement.findings().stream().anyMatch(f -> speaksFor(f, repair));
   }
 

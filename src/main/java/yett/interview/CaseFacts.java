@@ -44,7 +44,7 @@ final class CaseFacts {
     for (CaseState.Answered answered : state.answers()) {
       given(answered).ifPresent(facts::add);
     }
-    // A "no" does not end a danger whoever says it, so the rules see earlier answers about dangers
+    // Not everybody's "no" ends a reported danger, so the rules see earlier answers about dangers
     // too.
     for (CaseState.Answered answered : state.before()) {
       Check check = base.checks().get(answered.check());

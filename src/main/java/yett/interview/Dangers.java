@@ -32,7 +32,7 @@ final class Dangers {
     this.present = present;
     this.planner = planner;
     this.base = present.base;
-    List<String> order = List.copyOf(base.stops().keySet()); // people first
+    List<String> order = List.copyOf(base.stops().keySet()); // stops for people come first
     this.stops =
         present.judgement.stops().stream()
             .sorted(Comparator.comparingInt(s -> order.indexOf(s.stop())))

@@ -73,14 +73,14 @@ final class FailedProofs {
     return pointsTo(present.base, proof)
         .filter(r -> !present.unavailable.contains(r.id()))
         .filter(r -> !present.state.work().declined().containsKey(r.id()))
-        .filter(r -> !isDoneInVain(r, proof));
+        .filter(r -> !isDoneAfterFailure(r, proof));
   }
 
   /**
    * Whether this repair was done after the proof began to fail. The proof still fails, so it was
    * not the right repair.
    */
-  private boolean isDoneInVain(Repair repair, Check proof) {
+  private boolean isDoneAfterFailure(Repair repair, Check proof) {
     long firstFailure = Long.MAX_VALUE;
     for (CaseState.Answered a : present.state.answers()) {
       if (a.check().equals(proof.id())) {

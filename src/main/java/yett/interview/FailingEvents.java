@@ -42,7 +42,7 @@ final class FailingEvents {
 
   /** The position of the first event with which the reasoning fails, found by bisection. */
   private int firstFailure(List<Entry> sound) {
-    reasoning.apply(List.of()); // if not even this holds, it is not for the events
+    reasoning.apply(List.of()); // if this fails, the events are not the reason
     int holds = 0;
     int fails = sound.size();
     while (fails - holds > 1) {

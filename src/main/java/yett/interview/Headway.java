@@ -6,9 +6,9 @@ import yett.knowledge.Place;
 import yett.knowledge.Planning;
 
 /**
- * Watches whether further checks still change the belief. If so many checks change no suspicion,
- * counted from the last repair or from when the person chose to go on, the person is asked what to
- * do. Looks at one place made one after the other count as one check.
+ * Watches whether further checks still change the belief. If {@link Planning#patience} checks
+ * change no suspicion, counted from the last repair or from when the person chose to go on, the
+ * person is asked what to do. Looks at one place made one after the other count as one check.
  */
 final class Headway {
   private final Present present;
@@ -22,7 +22,7 @@ final class Headway {
             .reduce(present.state.work().wentOn(), Math::max);
   }
 
-  /** Whether none of the last checks changed anything; their number is set by people's patience. */
+  /** Whether none of the last checks, {@link Planning#patience} of them, changed a suspicion. */
   boolean isLost() {
     Planning planning = present.base.planning();
     return planning.patience() > 0
@@ -30,7 +30,8 @@ final class Headway {
   }
 
   /**
-   * The number of the event with which the last so many checks began; empty if there were fewer.
+   * The number of the event with which the last {@code checks} checks began; empty if there were
+   * fewer.
    */
   private Optional<Long> begin(int checks) {
     List<CaseState.Answered> looks =

@@ -118,7 +118,11 @@ public final class Inspection {
     return chosen.or(() -> moment.judgement().finding(answer.event()).map(Finding::outcome));
   }
 
-  /** The verdict for an outcome of a check, given by position. */
+  /**
+   * The verdict for an outcome of a check.
+   *
+   * @param outcome its position
+   */
   public static Verdict verdict(Check check, int outcome) {
     if (outcome == 0) {
       return Verdict.PASS;

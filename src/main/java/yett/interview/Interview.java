@@ -70,7 +70,7 @@ public final class Interview implements AutoCloseable {
     try {
       return at(entries, present);
     } catch (RuntimeException e) {
-      judge.close(); // what it kept to save work may be half done
+      judge.close(); // its cache may be half updated
       begin();
       throw e;
     }

@@ -28,9 +28,9 @@ record LookRounds(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
    * @param open ids of checks that may be asked now
    */
   Optional<Step> around(Check chosen, Set<String> open, Optional<Advice> advice, Occasion why) {
-    boolean wanted = why.kind() == Occasion.Kind.ASKED_FOR; // and nothing else is
+    boolean wanted = why.kind() == Occasion.Kind.ASKED_FOR; // then it is asked alone
     if (chosen.place().isEmpty() || wanted || present.isCall()) {
-      return Optional.empty(); // somebody on the telephone is asked one thing at a time
+      return Optional.empty(); // on the telephone, one question at a time
     }
     Place place = chosen.place().get();
     Set<String> needs = new LinkedHashSet<>(place.needs());

@@ -242,7 +242,7 @@ public final class Meanwhile {
             .reduce((a, b) -> b);
     if (other.isEmpty()) {
       if (theirs.stream().anyMatch(t -> t.event() instanceof Event.Repaired r && r.done())) {
-        note(mine, "Before the repair: " + told.apply(e)); // it may be otherwise since
+        note(mine, "Before the repair: " + told.apply(e)); // the repair may have changed it
       } else {
         add(mine, e);
       }

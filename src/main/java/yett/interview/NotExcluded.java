@@ -23,7 +23,7 @@ public record NotExcluded(List<Check> untold, boolean unasked) {
     List<Check> dangers =
         base.ordinaryChecks()
             .filter(c -> c.danger() && c.who() == Role.CALLER)
-            .filter(site::allows) // what a gate does not have is not asked for
+            .filter(site::allows) // dangers of equipment that the gate has
             .toList();
     List<Check> untold =
         dangers.stream()

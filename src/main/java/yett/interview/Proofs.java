@@ -69,7 +69,7 @@ record Proofs(
             .map(s -> present.base.stops().get(s.stop()))
             .distinct()
             .toList();
-    if (open.isEmpty() && !stops.isEmpty()) { // no proof showed that it is over
+    if (open.isEmpty() && !stops.isEmpty()) { // no proof showed that the danger is over
       return steps.leftOutOfUse(
           new Step.HandOver(Ending.OUT_OF_SERVICE, new HandOverReason.Stopped(stops)));
     }

@@ -19,7 +19,7 @@ public final class Prospects {
   private Prospects() {}
 
   /**
-   * @param present chance of this outcome
+   * @param chance of this outcome at present
    * @param range the readings that count as this outcome; empty where it is not measured or cannot
    *     be placed on this gate
    * @param then chance after it that each cause was present at the call-out, in the order of the

@@ -264,7 +264,7 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
 
   private static void chances(double[] chances) {
     for (double chance : chances) {
-      if (!(chance >= 0 && chance <= 1 + 1e-9)) { // asked of thousands: no boxes for a message
+      if (!(chance >= 0 && chance <= 1 + 1e-9)) { // called thousands of times: build no message
         throw new UnsafeStep("a chance of " + chance);
       }
     }

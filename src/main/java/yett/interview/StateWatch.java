@@ -24,7 +24,7 @@ record StateWatch(RuleBase base, Judgement judgement, PlainReading plain, Role r
    * @throws UnsafeStep for the first condition that it breaks
    */
   void look(Step step) {
-    for (String setUp : plain.inForce) { // no power comes back on a leaf that is released
+    for (String setUp : plain.inForce) { // no power may return while the leaf is released
       for (String outer : base.setUps().get(setUp).within()) {
         require(plain.inForce.contains(outer), "%s without %s", setUp, outer);
       }
@@ -41,10 +41,10 @@ record StateWatch(RuleBase base, Judgement judgement, PlainReading plain, Role r
     }
     if (isWork(step)) {
       require(plain.unseen.isEmpty(), "work goes on in %s, and nobody saw to it", plain.unseen);
-      keptSafe();
+      checkSafeState();
     }
     if (step instanceof Step.Retest || isBackInUse(step)) {
-      mended();
+      checkFailedProof();
     }
     if (isBackInUse(step)) {
       List<StopNow> dangers = judgement.stops().stream().filter(this::forbidsUse).toList();
@@ -94,7 +94,7 @@ record StateWatch(RuleBase base, Judgement judgement, PlainReading plain, Role r
    * Checks that nobody works before the gate is in the safe state that the danger demands, as far
    * as they may bring it about.
    */
-  private void keptSafe() {
+  private void checkSafeState() {
     for (StopNow stop : judgement.stops()) {
       Optional<SetUp> safe = base.stops().get(stop.stop()).leaves().map(base.setUps()::get);
       safe.filter(s -> role.may(s.who()))
@@ -116,7 +116,7 @@ record StateWatch(RuleBase base, Judgement judgement, PlainReading plain, Role r
    * Checks that a failed proof is followed by a repair and made again, and that nobody tries the
    * gate before.
    */
-  private void mended() {
+  private void checkFailedProof() {
     for (Check proof : base.proofs()) {
       plain
           .now(proof.id())

@@ -195,7 +195,7 @@ record StepWatch(RuleBase base, PlainReading plain, Role role) implements Step.V
   public Runnable handOver(Step.HandOver step) {
     return () -> {
       if (step.ending() != Ending.MADE_SAFE) {
-        leftSafe();
+        checkLockedAndBarred();
       }
     };
   }
@@ -203,7 +203,7 @@ record StepWatch(RuleBase base, PlainReading plain, Role role) implements Step.V
   @Override
   public Runnable closeSolved(Step.CloseSolved step) {
     return () -> {
-      solved();
+      checkSolved();
       nothingInForce();
     };
   }
@@ -226,7 +226,7 @@ record StepWatch(RuleBase base, PlainReading plain, Role role) implements Step.V
   }
 
   /** Checks that an unproved gate stays locked and barred, if there is somebody who may lock it. */
-  private void leftSafe() {
+  private void checkLockedAndBarred() {
     SetUp outOfUse = base.setUps().get(SetUp.OUT_OF_USE);
     if (outOfUse != null && role.may(outOfUse.who())) {
       require(plain.inForce.contains(outOfUse.id()), "the gate is left as it is");
@@ -318,7 +318,7 @@ record StepWatch(RuleBase base, PlainReading plain, Role role) implements Step.V
    * Checks that a call closes as solved only if the caller did the repair and saw it work, and no
    * repair needs somebody else's proof.
    */
-  private void solved() {
+  private void checkSolved() {
     require(role == Role.CALLER, "solved on the telephone by a %s", role.word());
     require(!plain.repairs.isEmpty(), "solved by nothing");
     for (String id : plain.repairs) {

@@ -65,7 +65,7 @@ final class BandText {
     ends.put(words(Band.Unbounded.ABOVE), 1);
     for (Check.Outcome outcome : outcomes) {
       if (outcome.band().isEmpty()) {
-        return true; // told already as a band that cannot be read
+        return true; // already reported as a band that cannot be read
       }
       ends.merge(words(outcome.band().get().low()), 1, Integer::sum);
       ends.merge(words(outcome.band().get().high()), -1, Integer::sum);

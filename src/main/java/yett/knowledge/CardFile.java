@@ -256,7 +256,7 @@ public final class CardFile {
         }
       }
     } catch (JacksonException e) {
-      return documents; // told as a problem when the file was read
+      return documents; // reported as a problem when the file was read
     }
     return documents;
   }

@@ -356,7 +356,7 @@ record CardReader(Fields fields, String id) {
     List<String> remarks = fields.texts("remark");
     List<String> unusual = outcomes.stream().skip(1).map(Outcome::id).toList();
     for (String outcome : remarks) {
-      if (!unusual.isEmpty() && !unusual.contains(outcome)) { // told already if there are none
+      if (!unusual.isEmpty() && !unusual.contains(outcome)) { // already reported if there are none
         fields.problem(
             "remark",
             "unknown-name",

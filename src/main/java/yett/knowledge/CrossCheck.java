@@ -44,9 +44,9 @@ final class CrossCheck {
         .forEach(
             id -> {
               if (base.repairs().containsKey(id)) {
-                dead("repair", id, base.repairs().get(id).needs());
+                checkMainsOff("repair", id, base.repairs().get(id).needs());
               } else {
-                dead("check", id, base.checks().get(id).needs());
+                checkMainsOff("check", id, base.checks().get(id).needs());
               }
             });
     base.siteQuestions().values().forEach(this::question);
@@ -56,7 +56,7 @@ final class CrossCheck {
         .pressing()
         .values()
         .forEach(p -> known("pressing", p.id(), "if-said", p.ifSaid(), complaints));
-    if (problems.isEmpty()) { // else it may only follow from a danger that could not be read
+    if (problems.isEmpty()) { // else it may follow from an unreadable danger
       base.telephone()
           .spoken()
           .tellsOf()
@@ -176,13 +176,13 @@ final class CrossCheck {
                     "Let both repeat \"" + original.repeats().get().check() + "\".");
               }
             });
-    permitted(kind, check.id(), check.who(), check.needs());
-    together(kind, check.id(), check.needs());
-    check.place().ifPresent(place -> there(kind, check, place));
+    checkAllowed(kind, check.id(), check.who(), check.needs());
+    checkPossibleTogether(kind, check.id(), check.needs());
+    check.place().ifPresent(place -> checkPlace(kind, check, place));
   }
 
   /** Checks that a look needs no other set-ups than its place. */
-  private void there(String kind, Check check, Place place) {
+  private void checkPlace(String kind, Check check, Place place) {
     for (String need : check.needs()) {
       SetUp setUp = base.setUps().get(need);
       if (setUp != null && !setUp.isCondition() && !place.needs().contains(need)) {
@@ -205,8 +205,8 @@ final class CrossCheck {
     known("repair", repair.id(), "proofs", repair.proofs(), proofs);
     hazards("repair", repair.id(), repair.hazards());
     conditions("repair", repair.id(), repair.onlyIf());
-    permitted("repair", repair.id(), repair.who(), repair.needs());
-    together("repair", repair.id(), repair.needs());
+    checkAllowed("repair", repair.id(), repair.who(), repair.needs());
+    checkPossibleTogether("repair", repair.id(), repair.needs());
   }
 
   private void question(SiteQuestion question) {
@@ -225,8 +225,8 @@ final class CrossCheck {
   private void setUp(SetUp setUp) {
     known("set-up", setUp.id(), "excludes", setUp.excludes(), base.setUps().keySet());
     known("set-up", setUp.id(), "within", setUp.within(), base.setUps().keySet());
-    permitted("set-up", setUp.id(), setUp.who(), setUp.within());
-    together("set-up", setUp.id(), base.withOuter(List.of(setUp.id())));
+    checkAllowed("set-up", setUp.id(), setUp.who(), setUp.within());
+    checkPossibleTogether("set-up", setUp.id(), base.withOuter(List.of(setUp.id())));
     if (base.withOuter(setUp.within()).contains(setUp.id())) {
       problem(
           "set-up",
@@ -236,12 +236,12 @@ final class CrossCheck {
           "it would have to be entered before itself",
           "Take away the line on the set-up that is entered first.");
     }
-    restored(setUp);
+    checkUndone(setUp);
     hazards("set-up", setUp.id(), setUp.hazards());
   }
 
   /** Checks that leaving a set-up undoes what entering it did, and nothing else. */
-  private void restored(SetUp setUp) {
+  private void checkUndone(SetUp setUp) {
     boolean entered = !setUp.enter().isEmpty();
     if (entered == setUp.leave().isEmpty()) {
       problem(
@@ -257,7 +257,7 @@ final class CrossCheck {
   }
 
   /** Checks that whoever may do a step may also enter the set-ups that it needs. */
-  private void permitted(String kind, String id, Role who, List<String> needs) {
+  private void checkAllowed(String kind, String id, Role who, List<String> needs) {
     for (String need : base.withOuter(needs)) {
       SetUp setUp = base.setUps().get(need);
       if (setUp != null && !who.may(setUp.who())) {
@@ -279,7 +279,7 @@ final class CrossCheck {
   /**
    * Checks that work on mains parts needs them dead, because a firm may leave it to a technician.
    */
-  private void dead(String kind, String id, List<String> needs) {
+  private void checkMainsOff(String kind, String id, List<String> needs) {
     if (!base.withOuter(needs).contains(SetUp.LOCKED_OFF)) {
       problem(
           kind,
@@ -292,7 +292,7 @@ final class CrossCheck {
   }
 
   /** Checks that the set-ups that a card needs are possible at the same time. */
-  private void together(String kind, String id, List<String> named) {
+  private void checkPossibleTogether(String kind, String id, List<String> named) {
     List<String> needs = base.withOuter(named);
     for (String need : needs) {
       SetUp setUp = base.setUps().get(need);
@@ -361,7 +361,7 @@ final class CrossCheck {
       if (problems.size() > RuleBaseReader.MOST_PROBLEMS) {
         return;
       }
-      if (!known.contains(name) && !name.isEmpty()) { // an empty one was told when it was read
+      if (!known.contains(name) && !name.isEmpty()) { // an empty one is already reported
         problem(
             kind,
             id,

@@ -26,9 +26,8 @@ final class EffectCheck {
   void run() {
     base.causes().values().forEach(this::cause);
     base.effects().values().forEach(this::effect);
-    if (problems
-        .isEmpty()) { // else what is wrong may be why an effect has nothing before or behind
-      base.effects().values().stream().filter(this::isOfItself).forEach(this::ends);
+    if (problems.isEmpty()) { // else the gap may follow from another problem
+      base.effects().values().stream().filter(this::isOwnFault).forEach(this::ends);
     }
   }
 
@@ -82,7 +81,7 @@ final class EffectCheck {
    * Whether a problem of an effect is its own card's fault. An add-on may have removed what led to
    * the effect or showed it.
    */
-  private boolean isOfItself(Effect effect) {
+  private boolean isOwnFault(Effect effect) {
     String card = "effect " + effect.id();
     return base.addOns().isEmpty()
         || base.addOns().stream()

@@ -134,7 +134,7 @@ public final class EffectRows {
     }
     double[] row = sum.of(rows, check.outcomes().size());
     for (int y = row.length - 1; y > 0; y--) {
-      row[y] = Math.max(0, row[y] - row[y - 1]); // less than nothing only by rounding
+      row[y] = Math.max(0, row[y] - row[y - 1]); // negative only by rounding
     }
     return row;
   }

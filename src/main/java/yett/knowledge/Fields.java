@@ -291,7 +291,10 @@ public final class Fields {
     List<String> ids = names();
     ids.stream()
         .filter(id -> !Names.isId(id))
-        .forEach(id -> notAnId(id.replace("~", "~0").replace("/", "~1"), id)); // as in a pointer
+        .forEach(
+            id ->
+                notAnId(
+                    id.replace("~", "~0").replace("/", "~1"), id)); // escaped as in a JSON pointer
     return ids;
   }
 

@@ -132,7 +132,7 @@ final class Layers {
   private void put(Document document, AddOnCard from) {
     boolean card = kinds.contains(kind(document));
     if (!card || cards.containsKey(key(document))) {
-      others.add(document); // whoever reads it tells what is wrong with it
+      others.add(document); // its reader reports the problem
     } else {
       cards.put(key(document), new Layered(document, from));
     }
@@ -160,7 +160,7 @@ final class Layers {
         replaced.add(key(document));
       }
     }
-    nothing(manifest, replaced);
+    reportNotReplaced(manifest, replaced);
     List<String> gone = new ArrayList<>();
     manifest
         .switchesOff()
@@ -232,7 +232,7 @@ final class Layers {
   }
 
   /** Reports cards that are named as replaced but have no replacement, or that do not exist. */
-  private static void nothing(AddOnCard manifest, List<String> replaced) {
+  private static void reportNotReplaced(AddOnCard manifest, List<String> replaced) {
     manifest
         .replaces()
         .forEach(
@@ -261,7 +261,7 @@ final class Layers {
     Layered there = cards.get(kind + " " + id);
     String field = "switches-off/" + kind;
     if (off.containsKey(kind + " " + id)) {
-      gone.add(kind + " " + id); // another add-on has done so already
+      gone.add(kind + " " + id); // another add-on has already switched it off
     } else if (there == null) {
       Set<String> known =
           cards.keySet().stream()

@@ -28,7 +28,7 @@ public final class LikelihoodRow {
   private final double[] row;
 
   /** Whether an error was already reported, so that the sum means nothing. */
-  private boolean told;
+  private boolean reported;
 
   private final List<Integer> leftOut = new ArrayList<>();
 
@@ -39,7 +39,7 @@ public final class LikelihoodRow {
     this.words = fields.inWords(name);
     this.sound = sound;
     this.row = new double[ids.size()];
-    this.told = ids.size() < 2 || !fields.get(name).isObject();
+    this.reported = ids.size() < 2 || !fields.get(name).isObject();
   }
 
   /** Reads the row of a sound gate; outcomes left out share the rest evenly. */
@@ -56,7 +56,7 @@ public final class LikelihoodRow {
    */
   static double[] read(Fields fields, String name, List<Outcome> outcomes, double[] sound) {
     if (!fields.has(name)) {
-      fields.text(name); // complains
+      fields.text(name); // reports the problem
     }
     LikelihoodRow row = new LikelihoodRow(fields, name, outcomes, sound);
     row.place(fields.chances(name));
@@ -72,8 +72,8 @@ public final class LikelihoodRow {
       }
     }
     for (String outcome : chances.keySet()) {
-      if (!ids.contains(outcome) && !ids.isEmpty()) { // none at all was told with the outcomes
-        told = true;
+      if (!ids.contains(outcome) && !ids.isEmpty()) { // no outcomes at all is already reported
+        reported = true;
         fields.problem(
             name + "/" + outcome,
             "unknown-name",
@@ -91,7 +91,7 @@ public final class LikelihoodRow {
     }
     boolean near =
         words ? sum >= 1 / MOST_IN_WORDS && sum <= MOST_IN_WORDS : Math.abs(sum - 1) <= TOLERANCE;
-    if (!near && !told) {
+    if (!near && !reported) {
       fields.problem(
           name,
           "does-not-add-up",

@@ -67,7 +67,8 @@ public final class Names {
   }
 
   private static List<Known> byDistance(String written, Collection<String> known) {
-    String begin = written.substring(0, Math.min(written.length(), LONGEST_ID)); // takes its square
+    String begin =
+        written.substring(0, Math.min(written.length(), LONGEST_ID)); // time grows with its square
     return known.stream()
         .map(name -> new Known(name, DISTANCE.apply(begin, name)))
         .sorted(Comparator.comparingInt(Known::distance).thenComparing(Known::name))

@@ -233,7 +233,7 @@ final class RuleBaseReader {
     }
     String id = fields.text(kind);
     if (id.isEmpty()) {
-      return; // told; what else is wrong with it shows once it has an id
+      return; // reported; other problems show once it has an id
     }
     if (!Names.isId(id)) {
       fields.notAnId(kind, id);

@@ -128,7 +128,7 @@ public final class ShippedKnowledge {
   private static ObjectNode prepared(SortedMap<String, String> files) {
     ObjectNode all = JSON.createObjectNode();
     RuleBaseFiles.Look look = new RuleBaseFiles().look(files);
-    if (look.problems().isEmpty()) { // else whoever reads it shall hear of them
+    if (look.problems().isEmpty()) { // else its reader has to report them
       all.put(FINGERPRINT, look.base().fingerprint());
     }
     all.set(RULES, JSON.valueToTree(look.base().rules()));

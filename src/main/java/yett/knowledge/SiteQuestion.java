@@ -93,7 +93,7 @@ public record SiteQuestion(
     try {
       return answer.equals(usual) ? measured.show(measured.parse(usual)) : measured.told(answer);
     } catch (ReadingException e) {
-      return answer; // the card has changed since, or it was put there by hand
+      return answer; // the card has changed since, or the case was edited by hand
     }
   }
 

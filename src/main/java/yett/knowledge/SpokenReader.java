@@ -86,10 +86,10 @@ final class SpokenReader {
       List<String> others = words.texts(word);
       spoken(fields, "words/" + word, word);
       others.forEach(other -> spoken(fields, "words/" + word, other));
-      once(fields, word, word);
+      requireOneMeaning(fields, word, word);
       synonyms.putIfAbsent(word, List.of());
       for (String other : others) {
-        once(fields, word, other);
+        requireOneMeaning(fields, word, other);
         synonyms.merge(word, List.of(other), SpokenReader::joined);
       }
     }
@@ -113,7 +113,7 @@ final class SpokenReader {
    * Refuses a second meaning for an expression, which would make its two meanings synonyms of each
    * other.
    */
-  private void once(Fields fields, String word, String other) {
+  private void requireOneMeaning(Fields fields, String word, String other) {
     if (synonyms.containsKey(other)
         || synonyms.values().stream().anyMatch(v -> v.contains(other))) {
       fields.problem(

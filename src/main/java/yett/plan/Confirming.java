@@ -38,7 +38,8 @@ final class Confirming {
    */
   Optional<Integer> before(int repair) {
     Scene.Job job = scene.repairs().get(repair);
-    return before(repair, mends(ofItsOwn(job))).or(() -> before(repair, mends(job.removes())));
+    return before(repair, mends(removedByNothingCheaper(job)))
+        .or(() -> before(repair, mends(job.removes())));
   }
 
   private Optional<Integer> before(int repair, double[] mends) {
@@ -52,7 +53,7 @@ final class Confirming {
     for (int k = 0; k < scene.checks().size(); k++) {
       Scene.Look look = scene.checks().get(k);
       double cost = scene.asking(look, state);
-      double taken = taken(look, mends, chance);
+      double taken = doubtRemoved(look, mends, chance);
       if (taken >= TELLS && cost <= most && taken / cost > bestWorth) {
         best = k;
         bestWorth = taken / cost;
@@ -86,7 +87,7 @@ final class Confirming {
    * For each cause, the chance that the repair removes it, 0 if a cheaper repair removes it as
    * surely. New batteries put flat ones right, but so does charging them.
    */
-  private double[] ofItsOwn(Scene.Job job) {
+  private double[] removedByNothingCheaper(Scene.Job job) {
     double[] own = job.removes().clone();
     for (Scene.Job other : scene.repairs()) {
       for (int cause = 0; cause < own.length; cause++) {
@@ -99,7 +100,7 @@ final class Confirming {
   }
 
   /** Average share of the doubt p (1 - p) that a check removes. */
-  private double taken(Scene.Look look, double[] mends, double chance) {
+  private double doubtRemoved(Scene.Look look, double[] mends, double chance) {
     double left = 0;
     for (double[] outcome : look.chances()) {
       double all = 0;

@@ -210,7 +210,7 @@ public final class Planner {
         RETEST_MINUTES,
         options.call() ? planning.visit() : planning.handOver(),
         planning.callBack(),
-        due(belief, places, causes),
+        cheapestRepairs(belief, places, causes),
         options.cured());
   }
 
@@ -218,7 +218,7 @@ public final class Planner {
    * For each cause, the cost of its cheapest repair for somebody who begins with it; 0 if there is
    * none.
    */
-  private double[] due(Belief belief, int[] places, int causes) {
+  private double[] cheapestRepairs(Belief belief, int[] places, int causes) {
     double[] due = new double[causes];
     Arrays.fill(due, Double.POSITIVE_INFINITY);
     for (Repair repair : base.repairs().values()) {

@@ -212,7 +212,7 @@ final class RepairOrder {
     double always = 0;
     double nothing = 0;
     others = 0;
-    boolean all = size < limit; // then every repair that could help is in the order
+    boolean all = size < limit; // whether every useful repair is in the order
     for (int h = 0; h < weights.length; h++) {
       int[] causes = scene.hypotheses()[h];
       double weight = weights[h];

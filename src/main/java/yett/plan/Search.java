@@ -156,7 +156,7 @@ final class Search {
       try {
         ranking.look(deeper, depth);
       } catch (TooMany e) {
-        Arrays.fill(asked, false); // it came from the midst of them
+        Arrays.fill(asked, false); // the exception left some set
         Arrays.fill(tried, false);
         break;
       }
@@ -218,7 +218,7 @@ final class Search {
       if (ranked.isEmpty() || ranked.get(0).value() >= repairing) {
         return;
       }
-      work = Integer.MIN_VALUE; // a few looks at few places
+      work = Integer.MIN_VALUE; // no limit: only a few looks at few places
       int leader = ranked.get(0).check();
       Map<Integer, Double> before =
           new Beforehand(scene, Search.this)

@@ -123,7 +123,7 @@ public enum Quantity {
     String unit =
         switch (shownUnit) {
           case ONE -> "";
-          case INCH -> " in inches"; // "in in" reads like a slip
+          case INCH -> " in inches"; // "in in" would look like a typing mistake
           default -> " in " + shownUnit.symbol();
         };
     return "this asks for " + phrase + unit + ", e.g. " + such + ".";

@@ -51,7 +51,7 @@ public final class Blurred {
         ONE_WRONG_IN,
         (check, seen) -> {
           String outcome =
-              seen.choice().orElseGet(() -> meant.getOrDefault(check.id(), "")); // a reading's
+              seen.choice().orElseGet(() -> meant.getOrDefault(check.id(), "")); // of a reading
           List<String> others =
               check.outcomes().stream()
                   .map(Check.Outcome::id)

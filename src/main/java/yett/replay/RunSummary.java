@@ -115,7 +115,7 @@ final class RunSummary {
 
   private Judged judged() {
     Set<String> wanted = new HashSet<>(recorded.expect().stream().toList());
-    if (wanted.isEmpty() && recorded.stop().isEmpty()) { // a stop comes before any diagnosis
+    if (wanted.isEmpty() && recorded.stop().isEmpty()) { // with a stop no cause is judged
       recorded.truth().ifPresent(wanted::addAll);
     }
     List<String> done = transcript.repairs().stream().map(Mended::repair).distinct().toList();

@@ -50,14 +50,14 @@ public final class Witness implements Respondent {
   public Said answer(
       Check check, Optional<Expectation> usual, Function<Answer, Optional<String>> meaning) {
     RepeatedAnswer<Answer> told = recorded.answers().get(check.id());
-    if (told == null || (!told.inOrder() && proofOfMended(check))) {
+    if (told == null || (!told.inOrder() && isFailureOutdated(check))) {
       return unsaid(check);
     }
     int turn = asked.getOrDefault(check.id(), 0);
     boolean changed =
         (turn == 0 || !told.inOrder()) && changed(check, told.turns().get(0), meaning);
     if (changed && !told.inOrder()) {
-      return again(check);
+      return afterRepair(check);
     }
     turn = changed ? 1 : turn;
     asked.put(check.id(), turn + 1);
@@ -68,7 +68,7 @@ public final class Witness implements Respondent {
    * The answer to a check after its recorded answer no longer applies: ordinary if no remaining
    * cause shows on it, otherwise unknown.
    */
-  private Said again(Check check) {
+  private Said afterRepair(Check check) {
     boolean shows = remaining.stream().anyMatch(c -> shows(check, c) >= SHOWS);
     return shows
         ? Said.assumed(
@@ -92,7 +92,7 @@ public final class Witness implements Respondent {
    * the proof fails while a cause is left that makes it fail at least half as often as the one that
    * does most.
    */
-  private boolean proofOfMended(Check check) {
+  private boolean isFailureOutdated(Check check) {
     if (check.kind() != Check.Kind.PROOF || recorded.truth().isEmpty() || removed.isEmpty()) {
       return false;
     }
@@ -115,7 +115,7 @@ public final class Witness implements Respondent {
   private boolean changed(Check check, Answer found, Function<Answer, Optional<String>> meaning) {
     return check.kind() == Check.Kind.CHECK
         && !removed.isEmpty()
-        && meaning.apply(found).map(outcome -> stale(check, outcome)).orElse(false);
+        && meaning.apply(found).map(outcome -> isOutdated(check, outcome)).orElse(false);
   }
 
   private Said unsaid(Check check) {
@@ -139,7 +139,7 @@ public final class Witness implements Respondent {
    * cause shows it as strongly as one that was removed. Ordinary answers stay, because removing
    * causes makes a gate more ordinary.
    */
-  private boolean stale(Check check, String outcome) {
+  private boolean isOutdated(Check check, String outcome) {
     int at = check.indexOf(outcome);
     double gone = most(check, at, removed);
     return at > 0 && gone > 0 && most(check, at, remaining) < gone;

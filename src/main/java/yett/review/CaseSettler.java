@@ -50,7 +50,7 @@ public final class CaseSettler {
     }
     Moment moment = interview.asFarAsPossible(entries, state.role());
     if (!moment.apart().isEmpty()) {
-      return Optional.empty(); // what is left out may be what mattered
+      return Optional.empty(); // an event set apart may be the decisive one
     }
     Optional<Set<String>> causes = causes(moment);
     return causes.map(c -> new SettledCase(c, seen(moment), shares(moment)));

@@ -109,18 +109,18 @@ public final class Reviewer {
   }
 
   private Optional<Proposal> otherwise(Check check, List<SettledCase> cases) {
-    double[] judged = shown(check, new int[0]);
+    double[] judged = inCases(check, new int[0]);
     return posterior(check, judged, cases, Set.of())
         .map(
             p -> {
-              double[] so = so(check, means(p));
+              double[] so = onCard(check, means(p));
               return proposal(
                   Proposal.Kind.OTHERWISE, check, "", check.otherwise(), Rows.withoutSlip(so), p);
             });
   }
 
   private Optional<Proposal> row(Check check, String cause, List<SettledCase> cases) {
-    double[] judged = shown(check, new int[] {model.indexOf(cause)});
+    double[] judged = inCases(check, new int[] {model.indexOf(cause)});
     double[] none = model.table(check.id()).outcomeChances(new int[0]);
     return posterior(check, judged, cases, Set.of(cause))
         .map(
@@ -130,7 +130,7 @@ public final class Reviewer {
                     check,
                     cause,
                     check.likelihood().get(cause),
-                    Rows.contribution(so(check, means(p)), none),
+                    Rows.contribution(onCard(check, means(p)), none),
                     p));
   }
 
@@ -178,7 +178,7 @@ public final class Reviewer {
   }
 
   /** Chances as they show in cases: a complaint may be present and go unmentioned. */
-  private double[] shown(Check check, int[] causes) {
+  private double[] inCases(Check check, int[] causes) {
     double[] so = model.table(check.id()).outcomeChances(causes);
     if (check.kind() != Check.Kind.COMPLAINT) {
       return so;
@@ -190,8 +190,8 @@ public final class Reviewer {
         : new double[] {1 - mentioned, mentioned};
   }
 
-  /** The inverse of {@link #shown}: chances on the card from those that show in cases. */
-  private static double[] so(Check check, double[] shown) {
+  /** The inverse of {@link #inCases}: chances on the card from those that show in cases. */
+  private static double[] onCard(Check check, double[] shown) {
     if (check.kind() != Check.Kind.COMPLAINT) {
       return shown;
     }

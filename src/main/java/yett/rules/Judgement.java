@@ -60,7 +60,7 @@ public final class Judgement {
     List<Conclusion> sorted = new ArrayList<>(conclusions);
     sorted.sort(ORDER);
     List<Conclusion> once = new ArrayList<>(sorted.size());
-    for (Conclusion conclusion : sorted) { // equal ones lie side by side
+    for (Conclusion conclusion : sorted) { // equal ones are adjacent
       if (once.isEmpty() || !once.get(once.size() - 1).equals(conclusion)) {
         once.add(conclusion);
       }

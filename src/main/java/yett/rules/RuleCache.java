@@ -112,7 +112,7 @@ public final class RuleCache {
   /** All sources for the compiler: the rule files, and the program's own rules for tables. */
   static SortedMap<String, String> sources(RuleBase base) {
     SortedMap<String, String> sources = new TreeMap<>(base.rules());
-    sources.put("/tables.drl", TableRules.TEXT); // no name in a rule base begins so
+    sources.put("/tables.drl", TableRules.TEXT); // no path in a rule base begins with a slash
     return sources;
   }
 

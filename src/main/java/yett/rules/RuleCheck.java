@@ -81,7 +81,7 @@ public final class RuleCheck {
       return List.of();
     } catch (RuleErrors e) {
       return e.problems();
-    } catch (RuntimeException e) { // it is no finished program either
+    } catch (RuntimeException e) { // the parser may fail on an unfinished rule
       return List.of(
           new Problem(
               RulePlaces.KIND, "", 0, 0, "the compiler trips over it: " + e.getMessage(), ""));

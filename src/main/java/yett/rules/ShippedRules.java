@@ -102,6 +102,6 @@ public final class ShippedRules {
     }
     Files.createDirectories(kept);
     Files.write(kept.resolve(CLASSES), classes);
-    Files.write(kept.resolve(MODELS), models); // last: it says that all is there
+    Files.write(kept.resolve(MODELS), models); // written last, because it marks the set as complete
   }
 }

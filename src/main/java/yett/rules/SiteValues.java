@@ -60,7 +60,7 @@ public final class SiteValues {
             .flatMap(List::stream)
             .mapToDouble(AccessoryLoad::atRest)
             .sum();
-    return Math.round(1000 * sum) / 1000.0; // devices come in any order, which must not show
+    return Math.round(1000 * sum) / 1000.0; // so that the order of devices makes no difference
   }
 
   /** All sizes of the series that a choice belongs to, from the smallest. */

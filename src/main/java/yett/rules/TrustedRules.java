@@ -82,7 +82,7 @@ public final class TrustedRules {
     try {
       return Optional.of(BoundedFile.text(kept, LARGEST)).filter(text -> hash(text).equals(hash));
     } catch (IOException e) {
-      return Optional.empty(); // the whole text is shown then
+      return Optional.empty(); // the caller then shows the whole text
     }
   }
 

@@ -53,7 +53,7 @@ final class SpokenAnalyzer extends Analyzer {
           (word, others) -> others.forEach(o -> builder.add(words(o), words(word), false)));
       return builder.build();
     } catch (IOException e) {
-      throw new UncheckedIOException(e); // nothing is read from anywhere
+      throw new UncheckedIOException(e); // cannot happen: nothing is read from a file
     }
   }
 

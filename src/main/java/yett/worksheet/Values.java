@@ -129,7 +129,7 @@ public final class Values {
   }
 
   /** A value that several formulas need, computed once. */
-  @SuppressWarnings("unchecked") // Every function is the key of what it gave.
+  @SuppressWarnings("unchecked") // A function is the key of its own result.
   public <T> T once(Function<Values, T> working) {
     Object value = known.get(working);
     if (value == null) {
