@@ -11,14 +11,14 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * The probability of every set of causes, given all that was seen and done. Immutable.
+ * The probability of every set of causes, given all answers and repairs. Immutable.
  *
- * <p>A hypothesis says which causes were there at the call-out; repairs take causes away, so each
- * entry also carries the set that remains. Inference over the enumerated sets, the most probable
- * ones at the outset, is exact; {@link #neglected()} says how much prior chance the others had.
+ * <p>A hypothesis is the set of causes present at the call-out; repairs take causes away, so each
+ * entry also holds the set that remains. Inference over the listed sets, the most probable ones at
+ * the outset, is exact; {@link #neglected()} gives the prior chance of the others.
  */
 public final class Belief {
-  /** Prior chance of the sets that may be left out. */
+  /** Largest prior chance of the sets that are left out. */
   public static final double NEGLECT_AT_MOST = 0.01;
 
   private static final int MOST_HYPOTHESES = 64_000;
@@ -32,23 +32,26 @@ public final class Belief {
   private final double neglected;
   private final int[] initial;
 
-  /** What was there when the gate was last tried. */
+  /** The sets that remained when the gate was last tried. */
   private final int[] tried;
 
   private final int[] current;
   private final double[] weights;
   private final double logEvidence;
 
-  /** Answers in their order, those between two repairs together; the last list is of today. */
+  /**
+   * Answers in their order, in one list for each time between two repairs; the last list is the
+   * present one.
+   */
   private final List<List<Observation>> seen;
 
-  /** What is asked of one belief over and over is worked out when it is asked for first. */
+  /** Worked out at first use, because it is often asked for. */
   private volatile double[] atCallOut;
 
   private volatile Map<String, List<List<Observation>>> bySubject;
   private volatile Shares untouched;
 
-  /** Of each set of a support, the share in which no repair has changed anything. */
+  /** For each set of a support, the share of it in which no repair has changed anything. */
   private record Shares(Support of, double[] shares) {}
 
   private Belief(
@@ -78,9 +81,9 @@ public final class Belief {
   }
 
   /**
-   * What is believed when a gate is reported, before anything else is known: at least one cause is
-   * there. The most probable sets are listed, until those left out are below the stated bound or
-   * more would be listed than can be weighed quickly.
+   * The belief when a gate is reported and nothing else is known: at least one cause is present.
+   * The most probable sets are listed until those left out are below {@link #NEGLECT_AT_MOST}, or
+   * until more would be too slow.
    *
    * @throws IllegalArgumentException if no cause has any chance
    */
@@ -88,7 +91,10 @@ public final class Belief {
     return atReport(model, NEGLECT_AT_MOST, MOST_HYPOTHESES);
   }
 
-  /** The same with far fewer sets: to see quickly whether anything moves, not by how much. */
+  /**
+   * A faster, less exact belief at the report, with far fewer sets: good for whether a chance
+   * changes, not by how much.
+   */
   public static Belief roughly(CausalModel model) {
     return atReport(model, NEGLECT_AT_MOST, FEW_HYPOTHESES);
   }
@@ -97,12 +103,14 @@ public final class Belief {
     return start(model, Enumeration.mostProbable(model, leftOut, most), true);
   }
 
-  /** The same over all sets of at most {@code depth} causes. */
+  /** The belief at the report over all sets of at most {@code depth} causes. */
   public static Belief atReport(CausalModel model, int depth) {
     return start(model, Lattice.of(model.size(), depth), true);
   }
 
-  /** What the model says before anything is known, over sets of at most {@code depth} causes. */
+  /**
+   * The belief of the model before a fault is reported, over sets of at most {@code depth} causes.
+   */
   public static Belief prior(CausalModel model, int depth) {
     return start(model, Lattice.of(model.size(), depth), false);
   }
@@ -138,7 +146,7 @@ public final class Belief {
   }
 
   /**
-   * What is believed after an observation.
+   * The belief after an observation.
    *
    * @throws ImpossibleEvidence if no enumerated set of causes allows it
    */
@@ -158,13 +166,13 @@ public final class Belief {
         observation.check());
   }
 
-  /** What was seen once is no news of the effects behind it. */
+  /** The effects after an observation. A repeated observation says nothing new about them. */
   private EffectsSeen afterSeeing(Observation observation) {
     boolean known = !today(sameThing(observation.check())).get(0).isEmpty();
     return known ? effects : effects.after(observation);
   }
 
-  /** Weights times the chance of an observation if it were made now. */
+  /** The weights times the chance of an observation if it were made now. */
   private double[] given(Observation observation) {
     List<List<Observation>> before = sameThing(observation.check());
     double[] likelihood = likelihoods.of(observation, today(before));
@@ -176,12 +184,15 @@ public final class Belief {
     return given;
   }
 
-  /** Whether no repair has changed anything, so that a check made again shows the same. */
+  /** Whether no repair has changed this hypothesis, so that a check made again shows the same. */
   private boolean untouched(int i) {
     return initial[i] == current[i];
   }
 
-  /** Answers to checks that this one repeats, or that repeat it. */
+  /**
+   * Answers to checks that this one repeats or that repeat it, in one list for each time between
+   * two repairs.
+   */
   private List<List<Observation>> sameThing(String check) {
     Map<String, List<List<Observation>>> known = bySubject;
     if (known == null) { // worked out twice at the worst
@@ -192,7 +203,10 @@ public final class Belief {
     return same == null ? Collections.nCopies(seen.size(), List.of()) : same;
   }
 
-  /** What was seen by what it was seen of, those between two repairs together. */
+  /**
+   * All observations by the check that they are about (the original of repetitions), in one list
+   * for each time between two repairs.
+   */
   private Map<String, List<List<Observation>>> subjects() {
     Map<String, List<List<Observation>>> subjects = new HashMap<>();
     for (int i = 0; i < seen.size(); i++) {
@@ -250,7 +264,7 @@ public final class Belief {
   }
 
   /**
-   * What is believed after a repair was done, before the retest.
+   * The belief after a repair, before the retest.
    *
    * @param removes cause to the chance that the repair removed it
    */
@@ -274,9 +288,9 @@ public final class Belief {
   }
 
   /**
-   * What is believed after the gate was tried. What a cause did, it does again: with c reported, a
-   * gate whose causes went from R to S shows c again with chance P(c | S) / P(c | R), as far as it
-   * does the same again ({@link Repetition#AGAIN}).
+   * The belief after the gate was tried. A remaining cause shows the same complaints as before: if
+   * a gate with complaint c had causes R and now has S, it shows c again with chance P(c | S) / P(c
+   * | R), as far as it repeats itself at all ({@link Repetition#AGAIN}).
    *
    * @param fails for each cause, in the model's order, the chance that it shows at a try while it
    *     remains
@@ -298,7 +312,7 @@ public final class Belief {
     return scaled(initial, current, current, next, effects, seen, "retest");
   }
 
-  /** Chance that none of the causes of a set shows at a try. */
+  /** Chance that no cause of a set shows at a try. */
   private double works(int set, double[] fails, int[] members) {
     double works = 1 - Retest.SLIP;
     int count = lattice.members(set, members);
@@ -313,7 +327,7 @@ public final class Belief {
     return Repetition.AGAIN * kept + (1 - Repetition.AGAIN) * now;
   }
 
-  /** Chance that each cause was there at the call-out, in the model's order. */
+  /** Chance that each cause was present at the call-out, in the model's order. */
   public double[] atCallOut() {
     double[] known = atCallOut;
     if (known == null) { // worked out twice at the worst
@@ -324,8 +338,8 @@ public final class Belief {
   }
 
   /**
-   * Chance that each cause was there at the call-out and had arisen by itself, as {@link Marginals}
-   * says.
+   * Chance that each cause was present at the call-out and had not been brought about by another,
+   * see {@link Marginals}.
    *
    * @return in the model's order; never more than {@link #atCallOut()}
    */
@@ -336,12 +350,12 @@ public final class Belief {
     return chances;
   }
 
-  /** Chance that each cause is there now. */
+  /** Chance that each cause is present now, in the model's order. */
   public double[] remaining() {
     return current == initial ? atCallOut() : marginals.of(together(current));
   }
 
-  /** Weight of each set of the lattice. */
+  /** The total weight of each set of the lattice. */
   private double[] together(int[] sets) {
     double[] together = new double[lattice.size()];
     for (int i = 0; i < weights.length; i++) {
@@ -350,7 +364,7 @@ public final class Belief {
     return together;
   }
 
-  /** Chance that a cause was there at the call-out. */
+  /** Chance that a cause was present at the call-out. */
   public double atCallOut(String cause) {
     return atCallOut()[model.indexOf(cause)];
   }
@@ -370,7 +384,7 @@ public final class Belief {
     return sum(given(observation));
   }
 
-  /** There are thousands: a stream would take several times as long. */
+  /** A loop: there are thousands of values, and a stream takes several times as long. */
   private static double sum(double[] numbers) {
     double sum = 0;
     for (double number : numbers) {
@@ -379,7 +393,12 @@ public final class Belief {
     return sum;
   }
 
-  /** The most probable sets that remain, to be planned with. */
+  /**
+   * The most probable remaining sets, for planning.
+   *
+   * @param mass share of the probability that they should cover
+   * @param most how many there may be
+   */
   public Support support(double mass, int most) {
     return Support.of(lattice, current, weights, mass, most);
   }
@@ -391,7 +410,7 @@ public final class Belief {
         .toList();
   }
 
-  /** A set of causes and its probability. */
+  /** A set of causes with its probability. */
   public record Explanation(List<String> causes, double chance) {}
 
   /**
@@ -415,7 +434,7 @@ public final class Belief {
     return chances;
   }
 
-  /** Share of each set of a support in which no repair has changed anything. */
+  /** For each set of a support, the share of it in which no repair has changed anything. */
   private double[] untouched(Support support) {
     Shares known = untouched;
     if (known == null || known.of() != support) {
@@ -436,8 +455,8 @@ public final class Belief {
   }
 
   /**
-   * Whether a check could tell sets of a support apart at all: some cause of theirs shows on it, or
-   * on what it repeats or is repeated by.
+   * Whether a check could tell sets of a support apart at all: one of their causes has a row on it,
+   * or on a check that it repeats or that repeats it.
    *
    * @param causes for each cause of the model, whether it is in a set of the support
    */
@@ -445,7 +464,7 @@ public final class Belief {
     return model.shared(check) || model.table(check).shows(causes);
   }
 
-  /** Natural log of the chance of all that was seen. */
+  /** Natural logarithm of the probability of all observations. */
   public double logEvidence() {
     return logEvidence;
   }
@@ -455,12 +474,12 @@ public final class Belief {
     return neglected;
   }
 
-  /** Size of the largest sets that are listed. */
+  /** Size of the largest listed sets. */
   public int depth() {
     return lattice.depth();
   }
 
-  /** How many sets are listed. */
+  /** Number of listed sets. */
   public int hypotheses() {
     return lattice.size();
   }

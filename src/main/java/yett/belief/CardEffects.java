@@ -11,11 +11,13 @@ import yett.knowledge.Effect;
 import yett.knowledge.EffectRows;
 import yett.knowledge.RuleBase;
 
-/** Which rows of the cards come of effects, and how. */
+/** Finds which rows of the cards follow from effects, and tells a model of them. */
 final class CardEffects {
   /**
-   * @param unknown whether the double of what is unknown shows here as well
-   * @param rows by effect, what it alone shows
+   * A row that follows from effects.
+   *
+   * @param unknown whether the cause's unknown double has a row here as well
+   * @param rows by effect, the row when it alone is present
    */
   private record Row(String check, String cause, boolean unknown, Map<String, double[]> rows) {}
 
@@ -49,7 +51,7 @@ final class CardEffects {
   }
 
   /**
-   * Tells a model of them.
+   * Adds these rows to a model.
    *
    * @param doubled causes that have an unknown double in the model
    * @param evenly share of every row of a cause that is spread evenly over the outcomes

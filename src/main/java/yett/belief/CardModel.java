@@ -10,18 +10,18 @@ import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
-/** The causal model that the cards of a rule base describe. */
+/** Makes the causal model from the cards of a rule base. */
 public final class CardModel {
   /**
-   * Share of every row that is spread evenly over the outcomes: anybody may look at the wrong lamp,
+   * Share of every row that is spread evenly over the outcomes. Anybody may look at the wrong lamp,
    * so no answer makes a cause impossible.
    */
   static final double SLIP = 0.005;
 
   /**
-   * Causes that have arisen by themselves, to be expected at a gate that is reported: about one
-   * gate in eight has a second one. Priors of cards are shares of call-outs and may add up to more;
-   * taken as independent chances as they stand, they would let every gate have several faults.
+   * Expected number of independent causes at a reported gate: about one gate in eight has a second
+   * one. Priors on cards are shares of call-outs and may add up to more than 1; used unscaled as
+   * independent chances, they would give every gate several faults.
    */
   static final double AT_ONCE = 1.15;
 
@@ -33,9 +33,10 @@ public final class CardModel {
   }
 
   /**
-   * For gates at which some causes cannot be.
+   * The model for gates at which some causes cannot be present.
    *
-   * @param impossible these causes; they keep their places in the model, without any chance
+   * @param effects the rows that follow from effects
+   * @param impossible these causes; they keep their positions in the model, with chance 0
    */
   static CausalModel of(RuleBase base, CardEffects effects, Set<String> impossible) {
     CausalModel.Builder builder = CausalModel.builder();
@@ -81,8 +82,8 @@ public final class CardModel {
   }
 
   /**
-   * By what the odds of all priors are multiplied so that no more causes than {@link #AT_ONCE} are
-   * to be expected, given that there is one.
+   * The factor on the odds of all priors with which, given at least one cause, the expected number
+   * is at most {@link #AT_ONCE}.
    */
   static double scale(double[] priors) {
     double low = 0;
@@ -130,7 +131,7 @@ public final class CardModel {
     return mixed;
   }
 
-  /** The chance of one of some outcomes with the slips of those who look. */
+  /** The chance of an outcome with the share {@link #SLIP} for wrong observations. */
   static double withSlips(double chance, int outcomes) {
     return (1 - SLIP) * chance + SLIP / outcomes;
   }

@@ -12,8 +12,8 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
- * Causes with their prior chances and the links by which one brings about another, and for each
- * check how the causes show there.
+ * Causes with their prior chances, the links by which one brings about another, and a table for
+ * each check of how the causes show on it.
  *
  * <p>Links combine by noisy-OR: P(d | parents present) = 1 - (1 - p_d) prod (1 - q_cd). Checks
  * combine by noisy-MAX: P(Y &lt;= y | H) = B(y) prod_{c in H} C_c(y), where B and C_c are the
@@ -23,7 +23,8 @@ public final class CausalModel {
   private final List<String> positions;
 
   /**
-   * By position, the position of the cause as which it is told: itself, or what it is a kind of.
+   * For each position, the position of the cause under which it is reported: itself, or the cause
+   * that it is a kind of.
    */
   private final int[] told;
 
@@ -114,7 +115,7 @@ public final class CausalModel {
     return new Builder();
   }
 
-  /** Ids of the causes; everywhere else a cause is its position here. */
+  /** Ids of the causes. Everywhere else in this package a cause is given by its position here. */
   public List<String> causes() {
     return causes;
   }
@@ -124,12 +125,12 @@ public final class CausalModel {
     return positions;
   }
 
-  /** How many causes and kinds of causes there are. */
+  /** Number of causes and kinds of causes. */
   public int size() {
     return positions.size();
   }
 
-  /** The cause as which a position is told: itself, or what it is a kind of. */
+  /** The cause under which a position is reported: itself, or the cause that it is a kind of. */
   public int told(int position) {
     return told[position];
   }
@@ -139,6 +140,8 @@ public final class CausalModel {
   }
 
   /**
+   * The position of a cause.
+   *
    * @throws IllegalArgumentException if there is no such cause
    */
   public int indexOf(String cause) {
@@ -154,6 +157,8 @@ public final class CausalModel {
   }
 
   /**
+   * The table of a check.
+   *
    * @throws IllegalArgumentException if there is no such check
    */
   public CheckTable table(String check) {
@@ -164,12 +169,12 @@ public final class CausalModel {
     return table;
   }
 
-  /** The same as if every look at an effect were the first one. */
+  /** A copy in which every look at an effect counts as the first one. */
   CausalModel withoutEffects() {
     return new CausalModel(positions, told, priors, links(), tables, repetitions, Effects.NONE);
   }
 
-  /** What the causes show by way of effects. */
+  /** The effects of causes and how they show. */
   Effects effects() {
     return effects;
   }
@@ -178,25 +183,25 @@ public final class CausalModel {
     return tables.containsKey(check);
   }
 
-  /** The check of which this one is a repetition, or itself. */
+  /** The check that this one repeats, or itself. */
   String original(String check) {
     Repetition repetition = repetitions.get(check);
     return repetition == null ? check : repetition.original();
   }
 
-  /** How a check repeats another, or null if it stands alone. */
+  /** How a check repeats another; null if it repeats none. */
   Repetition repetition(String check) {
     return repetitions.get(check);
   }
 
-  /** Whether a check repeats another or is repeated. */
+  /** Whether a check repeats another or is repeated by one. */
   boolean shared(String check) {
     return shared.contains(check);
   }
 
   /**
-   * This model with the odds of some causes multiplied: p' / (1 - p') = f p / (1 - p). A factor of
-   * 0 rules a cause out: then no other brings it about either, nor does it bring about any.
+   * A copy with the odds of some causes multiplied: p' / (1 - p') = f p / (1 - p). A factor of 0
+   * rules a cause out: then no other brings it about either, and it brings about none.
    */
   public CausalModel withOdds(Map<String, Double> factors) {
     double[] changed = priors.clone();
@@ -237,7 +242,7 @@ public final class CausalModel {
     return parents[cause];
   }
 
-  /** By cause, a place in an order in which every cause comes after what brings it about. */
+  /** The rank of each cause in an order in which it comes after all that bring it about. */
   int[] order() {
     int[] missing = Arrays.stream(parents).mapToInt(p -> p.length).toArray();
     int[] place = new int[size()];
@@ -259,7 +264,7 @@ public final class CausalModel {
     return place;
   }
 
-  /** Prior chance that no cause at all is there. */
+  /** Prior chance that no cause is present. */
   double nothing() {
     double none = 1;
     for (double p : priors) {
@@ -268,7 +273,7 @@ public final class CausalModel {
     return none;
   }
 
-  /** Chance of a cause if everything that brings it about is there. */
+  /** Chance of a cause if everything that can bring it about is present. */
   double greatestChance(int cause) {
     double absent = 1 - priors[cause];
     for (double q : parentChances[cause]) {
@@ -279,9 +284,9 @@ public final class CausalModel {
 
   /**
    * Prior of every hypothesis of a lattice: the product of P(present | parents) over its causes and
-   * of P(absent | parents) over the others. What a cause contributes is set against its absence
-   * with no parents, which is never impossible, so that nothing is divided by zero where a cause
-   * has no chance of its own, or is brought about for certain.
+   * of P(absent | parents) over the others. Each cause contributes the ratio to its absence without
+   * parents. That is never impossible, so nothing is divided by zero if a cause has no prior of its
+   * own or is certain to be brought about.
    */
   double[] priors(Lattice lattice) {
     double none = nothing();
@@ -304,7 +309,7 @@ public final class CausalModel {
     return weights;
   }
 
-  /** P(a cause | what brings it about) over P(the cause absent | nothing brings it about). */
+  /** P(cause present | present causes) divided by P(cause absent | nothing brings it about). */
   double presence(int cause, boolean[] present) {
     double chance = priors[cause];
     for (int k = 0; k < parents[cause].length; k++) {
@@ -315,7 +320,7 @@ public final class CausalModel {
     return chance / (1 - priors[cause]);
   }
 
-  /** P(a cause does not bring about the causes that are absent). */
+  /** P(a cause brings about none of the absent causes). */
   double bringsNothingMore(int cause, boolean[] present) {
     double chance = 1;
     for (int k = 0; k < children[cause].length; k++) {
@@ -326,7 +331,7 @@ public final class CausalModel {
     return chance;
   }
 
-  /** Puts a model together; names are checked when it is built. */
+  /** Builds a model; names are checked in {@link #build}. */
   public static final class Builder {
     private final List<String> causes = new ArrayList<>();
     private final Map<String, Integer> indices = new HashMap<>();
@@ -351,8 +356,8 @@ public final class CausalModel {
     }
 
     /**
-     * A kind of a cause: reasoned with like any other, and told as that cause. All causes must have
-     * been added before.
+     * Adds a kind of a cause. It takes part in the reasoning like a cause and is reported as the
+     * cause {@code of}. All causes must have been added before.
      */
     public Builder kind(String of, String id, double prior) {
       cause(id, prior);
@@ -360,7 +365,7 @@ public final class CausalModel {
       return this;
     }
 
-    /** Both causes must have been added before. */
+    /** Adds a link. Both causes must have been added before. */
     public Builder link(String from, String to, double chance) {
       if (!(chance >= 0 && chance <= 1)) {
         throw new IllegalArgumentException(
@@ -371,8 +376,10 @@ public final class CausalModel {
     }
 
     /**
-     * @param rows contribution of each cause over the outcomes, ordinary first, adding up to 1
-     * @param base what shows when none of these causes is there
+     * Adds a check.
+     *
+     * @param rows by cause, its contribution over the outcomes, ordinary first, adding up to 1
+     * @param base the row when none of these causes is present
      */
     public Builder check(String id, double[] base, Map<String, double[]> rows) {
       int[] who = rows.keySet().stream().mapToInt(this::index).toArray();
@@ -381,16 +388,19 @@ public final class CausalModel {
       return this;
     }
 
-    /** Effects that a cause may bring about, each with its chance; before {@link #byEffects}. */
+    /**
+     * Adds the effects that a cause may bring about, each with its chance; call it before {@link
+     * #byEffects}.
+     */
     public Builder effects(String cause, Map<String, Double> chances) {
       effects.effects(index(cause), chances);
       return this;
     }
 
     /**
-     * Says that the row of a cause on a check comes of its effects.
+     * Declares that the row of a cause on a check follows from its effects.
      *
-     * @param rows by effect, the chance of each outcome when it alone is there
+     * @param rows by effect, the chance of each outcome when it alone is present
      * @param evenly share of the row that is spread evenly over the outcomes
      */
     public Builder byEffects(
@@ -400,7 +410,7 @@ public final class CausalModel {
     }
 
     /**
-     * Says that a check is partly another one over again.
+     * Declares that a check partly repeats another one.
      *
      * @param share chance that it copies what the other shows, 0 to 1
      * @param outcomes for each outcome of the original the same outcome of the check, or -1
@@ -459,7 +469,7 @@ public final class CausalModel {
       for (int before = -1; before != left.size(); ) {
         before = left.size();
         Set<Double> brought = left.stream().map(l -> l[1]).collect(Collectors.toSet());
-        // Links from a cause that nothing left brings about are no part of a loop.
+        // A cause that none of the remaining links leads to is not part of a loop.
         left = left.stream().filter(l -> brought.contains(l[0])).toList();
       }
       if (!left.isEmpty()) {

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.Map;
 
 /**
- * How causes show on one check, as cumulative rows over its ordered outcomes.
+ * The rows of causes on one check, cumulative over its ordered outcomes.
  *
  * <p>With base B and contributions C_c, P(Y &lt;= y | H) = B(y) prod_{c in H} C_c(y).
  */
@@ -14,12 +14,12 @@ public final class CheckTable {
   private final String id;
   private final double[] base;
 
-  /** Causes that show here, ascending, and the cumulative row of each. */
+  /** Causes with a row here, ascending, and the cumulative row of each. */
   private final int[] causes;
 
   private final double[][] rows;
 
-  /** By cause, up to the last that shows here, its row or null. */
+  /** For each cause up to the last with a row here, its row or null. */
   private final double[][] byCause;
 
   CheckTable(String id, double[] base, int[] causes, double[][] rows) {
@@ -54,7 +54,7 @@ public final class CheckTable {
   }
 
   /**
-   * The same with other rows of some causes that show here.
+   * A copy with other rows for some of its causes.
    *
    * @param others by position of the cause, its cumulative row
    */
@@ -77,8 +77,8 @@ public final class CheckTable {
     if (Math.abs(sum - 1) > TOLERANCE) {
       throw new IllegalArgumentException("a row of \"" + id + "\" adds up to " + sum);
     }
-    // Exactly 1 from the last possible outcome on, so that impossible ones get no crumb of
-    // rounding.
+    // Exactly 1 from the last possible outcome on, so that rounding gives impossible outcomes no
+    // chance.
     for (int i = row.length - 1; i >= 0; i--) {
       sums[i] = 1;
       if (row[i] > 0) {
@@ -100,17 +100,17 @@ public final class CheckTable {
     return cause < byCause.length ? byCause[cause] : null;
   }
 
-  /** Cumulative row of a cause; null if it does not show here; not to be written to. */
+  /** Cumulative row of a cause; null if it has none here. Callers must not change the array. */
   double[] cumulative(int cause) {
     return row(cause);
   }
 
-  /** Cumulative row of what shows when none of the causes is present; not to be written to. */
+  /** Cumulative row when none of the causes is present. Callers must not change the array. */
   double[] cumulativeBase() {
     return base;
   }
 
-  /** Whether some of these causes, given by position, show here. */
+  /** Whether any of these causes, given by position, has a row here. */
   boolean shows(boolean[] which) {
     for (int cause : causes) {
       if (which[cause]) {
@@ -140,9 +140,9 @@ public final class CheckTable {
   }
 
   /**
-   * Sum of weight times chance over the outcomes, under every hypothesis of a lattice. With sums by
-   * parts only as many cumulative chances are worked out as the weights have steps: one for a sure
-   * answer at either end.
+   * Sum of weight times chance over the outcomes, under every hypothesis of a lattice. Summation by
+   * parts needs only as many cumulative chances as the weights have steps: one for a certain answer
+   * at either end.
    */
   double[] mixed(Lattice lattice, double[] weights) {
     int last = outcomes() - 1;

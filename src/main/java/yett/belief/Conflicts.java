@@ -4,24 +4,30 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Observations that hardly fit together: conf = log2 (prod P(e_i) / P(e_1, ..., e_n)), the measure
- * of Jensen, Chamberlain, Nordahl and Jensen (1990; from memory). Observations with a common cause
- * make each other more probable, so that it is below 0 on average; and where the model is right it
- * reaches k bits in at most one of 2^k cases, because the mean of the ratio is 1.
+ * Measures how badly observations fit together: conf = log2 (prod P(e_i) / P(e_1, ..., e_n)) bits,
+ * the measure of Jensen, Chamberlain, Nordahl and Jensen (1990; from memory). Observations with a
+ * common cause make each other more probable, so it is negative on average. If the model is right,
+ * it reaches k bits in at most one of 2^k cases, because the mean of the ratio is 1.
  */
 public final class Conflicts {
-  /** From here on it is told: ten times less probable together than each by itself. */
+  /**
+   * Conflict (bits) from which it is reported: ten times less probable together than if
+   * independent.
+   */
   public static final double TOLD = Math.log(10) / Math.log(2);
 
-  /** More is not told apart: the observations exclude each other. */
+  /** Largest conflict (bits) distinguished; the observations exclude each other. */
   public static final double MOST = 60;
 
-  /** Sets grow no larger than this; that many are hard to look at already. */
+  /** Largest set that is searched for; more observations are hard for a person to compare. */
   private static final int LARGEST = 5;
 
   private Conflicts() {}
 
-  /** Bits by which {@code together} falls short of {@code apart}, both of them chances. */
+  /**
+   * The conflict (bits) between two chances: that of the observations if independent, and that of
+   * all together.
+   */
   public static double bits(double apart, double together) {
     if (!(together > 0)) {
       return MOST;
@@ -29,7 +35,7 @@ public final class Conflicts {
     return Math.min(MOST, (Math.log(apart) - Math.log(together)) / Math.log(2));
   }
 
-  /** Conflict among some observations, as seen before any of them. */
+  /** The conflict among some observations, given the belief before them. */
   public static double of(Belief before, List<Observation> observations) {
     double bits = 0;
     Belief belief = before;
@@ -45,9 +51,9 @@ public final class Conflicts {
   }
 
   /**
-   * A small set of observations in conflict, one of them given. It grows by the observation that
-   * adds most, and shrinks by those that it does without; so no member can be left out, but another
-   * set may be as small.
+   * Finds a small set of observations in conflict that contains a given one. It adds the
+   * observation that increases the conflict most until there is a conflict, then drops those that
+   * are not needed. So no member can be left out, but there may be another set as small.
    *
    * @param named numbers of the observations that may be in the set
    * @param with the number of the one that is in it

@@ -1,6 +1,9 @@
 package yett.belief;
 
-/** Weight of evidence on the scale of I. J. Good: 10 log10 of odds or of a ratio of odds. */
+/**
+ * Weight of evidence on the scale of I. J. Good, in decibans: 10 log10 of odds or of a ratio of
+ * odds.
+ */
 public final class Decibans {
   private Decibans() {}
 
@@ -13,7 +16,7 @@ public final class Decibans {
     return 10 * Math.log10(probability / (1 - probability));
   }
 
-  /** Evidence that moved a belief, in decibans. */
+  /** The evidence (decibans) that changed a probability from one value to another. */
   public static double between(double before, double after) {
     if (before == after) {
       return 0;
@@ -22,8 +25,10 @@ public final class Decibans {
   }
 
   /**
-   * What seeing one of some outcomes says for the one of two chances of it, in decibans: with the
-   * slips of those who look, as the belief counts them.
+   * The evidence (decibans) in an outcome for one chance of it against another, with the same
+   * allowance for wrong observations as in the belief.
+   *
+   * @param outcomes number of outcomes
    */
   public static double ofSeeing(double chance, double other, int outcomes) {
     return 10

@@ -4,16 +4,16 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * How one cause shows on one check by way of its effects.
+ * How one cause shows on one check through its effects.
  *
  * @param cause position of the cause
- * @param effects which of the cause's effects show here
+ * @param effects positions of those of the cause's effects that show here
  * @param rows by each of these, its cumulative row over the outcomes
  * @param evenly share of the row that is spread evenly over the outcomes
  */
 record EffectShowing(int cause, int[] effects, double[][] rows, double evenly) {
 
-  /** Cumulative row if exactly these effects are there, as bits over {@link #effects}. */
+  /** Cumulative row if exactly these effects are present, as bits over {@link #effects}. */
   private double[] row(int there, int outcomes) {
     double[] row = new double[outcomes];
     Arrays.fill(row, 1);
@@ -36,7 +36,7 @@ record EffectShowing(int cause, int[] effects, double[][] rows, double evenly) {
     return chance;
   }
 
-  /** Cumulative row with each effect there by its own chance. */
+  /** Cumulative row with each effect present with its own chance. */
   double[] row(double[] chances, int outcomes) {
     double[] sum = new double[outcomes];
     for (int there = 0; there < 1 << effects.length; there++) {
@@ -50,10 +50,10 @@ record EffectShowing(int cause, int[] effects, double[][] rows, double evenly) {
   }
 
   /**
-   * Chances of the cause's effects after an observation, if nothing else is there: each by the sum
-   * over the others, all then taken as independent again.
+   * Chances of the cause's effects after an observation, if no other cause is present: each is
+   * summed over the others, and all are then treated as independent again.
    *
-   * @param base cumulative row of what shows without any cause
+   * @param base cumulative row without any cause
    */
   double[] after(double[] chances, double[] base, List<Double> weights) {
     double[] after = new double[effects.length];

@@ -8,11 +8,12 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What causes show by way of states of the machine that they may or may not bring about. The tables
- * of the checks hold what comes of it at the first look; this is what further looks need.
+ * How causes show through their effects, that is, states of the machine that they may bring about.
+ * The tables of the checks already include effects for the first look; this is needed for further
+ * looks.
  */
 final class Effects {
-  /** Of a model whose causes show by themselves only. */
+  /** For a model without effects. */
   static final Effects NONE = new Effects(new double[0][], Map.of());
 
   private final double[][] chances;
@@ -26,17 +27,17 @@ final class Effects {
     this.showings = showings;
   }
 
-  /** By position of a cause, the chance of each of its effects before anything is seen. */
+  /** For each position of a cause, the prior chance of each of its effects. */
   double[][] chances() {
     return chances;
   }
 
-  /** By check, those causes that show there by way of effects. */
+  /** The causes that show on a check through effects. */
   List<EffectShowing> showings(String check) {
     return showings.getOrDefault(check, List.of());
   }
 
-  /** Effects as a model is put together. */
+  /** Collects the effects while a model is built. */
   static final class Builder {
     private final Map<String, List<EffectShowing>> showings = new LinkedHashMap<>();
     private final Map<Integer, Map<String, Double>> chances = new HashMap<>();

@@ -5,19 +5,20 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * How probable the effects of each cause are after what was seen, and what the cause therefore
- * shows next. Two looks at one effect are one piece of news: once the first was ordinary, the
- * effect is hardly there, and a second ordinary one says little more against the cause. Immutable.
+ * The probability of each cause's effects after the observations so far, and the rows that follow
+ * for the next look. Two looks at one effect are not independent: after an ordinary first look the
+ * effect is probably absent, so a second ordinary look says little more against the cause.
+ * Immutable.
  *
- * <p>Kept by cause, as if it were there alone. Of an ordinary answer that is exact beside any other
- * causes, because their rows are multiplied; of a telling one it leaves out that another cause may
- * have made it. The effects of one cause are taken as independent of each other after every look.
- * What it amounts to is measured in {@code EffectRowsTest}.
+ * <p>Kept for each cause as if it were present alone. After an ordinary answer this is exact even
+ * with other causes, because their rows multiply; after another answer it ignores that another
+ * cause may have produced it. The effects of one cause are treated as independent after every look.
+ * {@code EffectRowsTest} measures the error.
  */
 final class EffectsSeen {
   private final CausalModel model;
 
-  /** By position of a cause; those at which nothing was seen are the arrays of the model. */
+  /** By position of a cause; where nothing was observed, the model's own array. */
   private final double[][] chances;
 
   private final Map<String, CheckTable> tables = new ConcurrentHashMap<>();
@@ -27,7 +28,7 @@ final class EffectsSeen {
     this.chances = chances;
   }
 
-  /** Before anything is seen. */
+  /** The state before any observation. */
   static EffectsSeen none(CausalModel model) {
     return new EffectsSeen(model, model.effects().chances());
   }
@@ -46,7 +47,7 @@ final class EffectsSeen {
     return next == null ? this : new EffectsSeen(model, next);
   }
 
-  /** How the causes show on a check now. */
+  /** The table of a check as the causes now show on it. */
   CheckTable table(String check) {
     return model.effects().showings(check).isEmpty()
         ? model.table(check)

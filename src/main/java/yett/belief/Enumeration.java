@@ -7,34 +7,36 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Lists the most probable sets of causes before anything is known: all sets above a limit, which is
- * lowered until the sets left out have less than a given chance together, or until there are too
- * many.
+ * Lists the most probable sets of causes before any observation: all sets above a limit, which is
+ * lowered until the sets left out have less than a given total chance, or until there are too many.
  *
- * <p>Every set is reached in one way. First come its causes that none of the others brings about,
- * the most probable first; then those that are brought about, after what brings them about. What a
- * set gets along this way, the absence of what it could have brought about left aside, falls with
- * every cause, but for a known slack; so whole branches are cut off. Chances are relative to that
- * of no cause at all.
+ * <p>The search builds every set in exactly one way: first the causes that no other member brings
+ * about, the most probable first; then those that are brought about, each after a cause that brings
+ * it about. Leaving aside the factor for what a set could have brought about and did not, its
+ * chance falls with every added cause, apart from a known slack; so whole branches can be cut.
+ * Chances are relative to that of no cause at all.
  */
 final class Enumeration {
   private static final double STEP = 0.4;
 
-  /** Sets that differ by less than this share have the same chance and are listed together. */
+  /** Relative difference below which two chances count as equal; such sets are listed together. */
   private static final double SAME = 1e-9;
 
   private final CausalModel model;
   private final int most;
 
-  /** Causes with a chance of their own, the most probable first. */
+  /** Causes with a prior of their own, the most probable first. */
   private final int[] ranked;
 
   private final double[] odds;
 
-  /** By rank, how much a set can rise by this cause and later ones, but for what they bring. */
+  /**
+   * By rank: the largest factor by which this cause and later ones can raise a set's chance,
+   * without what they bring about.
+   */
   private final double[] rise;
 
-  /** How much a set can rise by all that is brought about. */
+  /** The largest factor by which causes that are brought about can raise a set's chance. */
   private final double slack;
 
   private final int[] order;
@@ -44,7 +46,7 @@ final class Enumeration {
   private double limit;
   private boolean tooMany;
 
-  /** What is listed: the chance of each set, where its causes end, and the causes. */
+  /** The listed sets: chance of each, end of its causes in the list of causes, and that list. */
   private double[] chances = new double[1024];
 
   private int[] ends = new int[1024];
@@ -85,7 +87,7 @@ final class Enumeration {
   }
 
   /**
-   * @param leftOut chance that may be left out, of all that some cause is there
+   * @param leftOut share that may be left out of the chance that some cause is present
    * @param most about how many sets may be listed; their subsets are listed in any case
    */
   static Lattice mostProbable(CausalModel model, double leftOut, int most) {
@@ -94,7 +96,7 @@ final class Enumeration {
     return Lattice.closing(model.size(), new Enumeration(model, most).list(goal));
   }
 
-  /** The most probable sets until they have the chance that is aimed at. */
+  /** The most probable sets that together reach a chance. */
   private List<int[]> list(double goal) {
     double before;
     limit = rise.length == 0 ? 0 : rise[0] * slack;
@@ -110,7 +112,7 @@ final class Enumeration {
     return cut(goal);
   }
 
-  /** All sets above the limit. */
+  /** Lists all sets above the limit. */
   private void listAll() {
     listed = 0;
     sum = 0;
@@ -118,12 +120,12 @@ final class Enumeration {
     free(0, 1);
   }
 
-  /** The causes that none of the others brings about. */
+  /** Adds causes that no other member brings about. */
   private void free(int from, double chance) {
     offer(chance);
     brought(-1, chance);
     for (int r = from; r < ranked.length && !tooMany; r++) {
-      if (chance * rise[r] * slack < limit) { // and so are all later ones
+      if (chance * rise[r] * slack < limit) { // all later ones are below it too
         return;
       }
       int cause = ranked[r];
@@ -135,7 +137,7 @@ final class Enumeration {
     }
   }
 
-  /** The causes that others of the set bring about, after what brings them about. */
+  /** Adds causes that members of the set bring about, each after a cause that brings it about. */
   private void brought(int after, double chance) {
     int count = size;
     for (int i = 0; i < count && !tooMany; i++) {
@@ -166,7 +168,10 @@ final class Enumeration {
     return false;
   }
 
-  /** Position in the set of the first cause that brings this one about; -1 if it is there. */
+  /**
+   * Position in the set of the first cause that brings this one about; -1 if it is itself in the
+   * set or none does.
+   */
   private int firstParent(int child) {
     for (int i = 0; i < size && !present[child]; i++) {
       for (int c : model.children(members[i])) {
@@ -178,7 +183,7 @@ final class Enumeration {
     return -1;
   }
 
-  /** Whether a cause brings about one that is there already: then that one is not free. */
+  /** Whether a cause brings about a member that was added as free, which would then not be free. */
   private boolean bringsFree(int cause) {
     return any(model.children(cause));
   }
@@ -220,7 +225,7 @@ final class Enumeration {
     listed++;
   }
 
-  /** The most probable of what is listed, no more than needed but for equal ones. */
+  /** The most probable listed sets: as many as needed, and those equal to the last. */
   private List<int[]> cut(double goal) {
     double[] falling = Arrays.copyOf(chances, listed);
     Arrays.sort(falling);

@@ -8,12 +8,12 @@ import java.util.stream.Collectors;
 import yett.knowledge.RuleBase;
 
 /**
- * The causal model of a rule base for each gate. A cause that cannot be there is left out as if it
- * had no card: how probable the others and the unknown are must not depend on cards that speak of
- * other gates.
+ * Keeps a causal model of a rule base for each kind of gate. A cause that cannot be present there
+ * is left out as if it had no card, so that cards about other gates do not change the chances of
+ * other causes and of the unknown.
  */
 public final class GateModels {
-  /** Few kinds of gates make up most cases, and a model takes long to make. */
+  /** Number of models kept. Few kinds of gates make up most cases, and a model is slow to build. */
   private static final int KEPT = 16;
 
   private final CausalModel whole;
@@ -24,7 +24,7 @@ public final class GateModels {
     this.without = without;
   }
 
-  /** Of the cards. */
+  /** Models from the cards of a rule base. */
   public static GateModels of(RuleBase base) {
     CardEffects effects = CardEffects.of(base);
     LastFew<Set<String>, CausalModel> last = new LastFew<>(KEPT);
@@ -33,7 +33,7 @@ public final class GateModels {
         impossible -> last.get(impossible, i -> CardModel.of(base, effects, i)));
   }
 
-  /** Of one model in which a cause that cannot be somewhere is only ruled out. */
+  /** Models from a single one, in which impossible causes are only ruled out. */
   public static GateModels of(CausalModel model) {
     return new GateModels(
         model,
@@ -41,15 +41,15 @@ public final class GateModels {
             model.withOdds(impossible.stream().collect(Collectors.toMap(c -> c, c -> 0.0))));
   }
 
-  /** With all causes, wherever they can be. */
+  /** The model with all causes, for any gate. */
   public CausalModel whole() {
     return whole;
   }
 
   /**
-   * At a gate.
+   * The model for a gate.
    *
-   * @param odds factors of the causes' odds there; 0 for a cause that cannot be there
+   * @param odds factors on the odds of causes there; 0 for a cause that cannot be present
    */
   public CausalModel at(Map<String, Double> odds) {
     Map<String, Double> moved = new TreeMap<>(odds);

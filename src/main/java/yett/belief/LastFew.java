@@ -5,9 +5,8 @@ import java.util.Map;
 import java.util.function.Function;
 
 /**
- * The last few results of what takes long to make, by what they were made of. Safe for several
- * threads; two of them may make the same thing at once, so what is made of equal things has to be
- * equal.
+ * Keeps the last few results of a slow function by their argument. Thread-safe. Two threads may
+ * compute the same result at once, so equal arguments have to give equal results.
  */
 public final class LastFew<K, V> {
   private final Map<K, V> kept;
@@ -28,7 +27,10 @@ public final class LastFew<K, V> {
   }
 
   /**
+   * The result for an argument.
+   *
    * @param of must not change afterwards
+   * @param made the function
    */
   public V get(K of, Function<K, V> made) {
     synchronized (kept) {

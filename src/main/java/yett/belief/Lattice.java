@@ -4,16 +4,19 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Sets of causes, each one as its parent set and one later cause, so that what factors over causes
- * is worked out with one multiplication a set. With a set, all of its subsets are there: whatever a
- * repair takes away, what remains has a place. Hypothesis 0 is the empty set; smaller sets come
- * first, and sets of one size follow each other in lexicographic order.
+ * Sets of causes, each stored as its parent set and one later cause, so that a product over causes
+ * takes one multiplication for each set. With a set, all its subsets are included, so the set that
+ * remains after a repair is always there. Hypothesis 0 is the empty set; smaller sets come first,
+ * and sets of equal size are in lexicographic order.
  */
 public final class Lattice {
   private final int causes;
   private final int depth;
 
-  /** By hypothesis: its parent in the upper half, its last cause in the lower; ascending. */
+  /**
+   * For each hypothesis, its parent in the upper 32 bits and its last cause in the lower;
+   * ascending.
+   */
   private final long[] keys;
 
   private Lattice(int causes, int depth, long[] keys) {
@@ -54,7 +57,7 @@ public final class Lattice {
     return new Lattice(causes, levels, keys);
   }
 
-  /** Number of sets of at most {@code depth} of {@code causes}. */
+  /** Number of sets of at most {@code depth} of {@code causes} causes. */
   private static double count(int causes, int depth) {
     double total = 0;
     double binomial = 1;
@@ -66,9 +69,9 @@ public final class Lattice {
   }
 
   /**
-   * These sets with all of their subsets.
+   * These sets and all their subsets.
    *
-   * @param sets causes of each set, ascending; none twice
+   * @param sets causes of each set, ascending; no set twice
    */
   static Lattice closing(int causes, List<int[]> sets) {
     SetIndex index = SetIndex.closing(causes, sets);

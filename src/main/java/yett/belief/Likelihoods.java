@@ -8,7 +8,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/** Chances of answers under each of some hypotheses: those of a lattice, or a few of them. */
+/** The chances of answers under each of some hypotheses: those of a lattice, or a selection. */
 final class Likelihoods {
   private final CausalModel model;
   private final EffectsSeen effects;
@@ -48,11 +48,11 @@ final class Likelihoods {
   }
 
   /**
-   * Chance of an observation under each hypothesis, given the others that share its subject.
+   * Chance of an observation under each hypothesis, given earlier ones about the same subject.
    *
-   * @param before observations of checks that repeat, or are repeated by, this one, by the repairs
-   *     between them; the last list is that of today. A machine that no repair has changed shows
-   *     the same again with chance {@link Repetition#AGAIN}.
+   * @param before observations of this check and of checks that repeat it or that it repeats, in
+   *     one list for each time between two repairs; the last list is the present one. A machine
+   *     that no repair has changed shows the same again with chance {@link Repetition#AGAIN}.
    */
   double[] of(Observation observation, List<List<Observation>> before) {
     if (isAlone(observation.check(), before)) {
@@ -62,7 +62,8 @@ final class Likelihoods {
   }
 
   /**
-   * Chance of each outcome of a check under each hypothesis, given what shares its subject.
+   * Chance of each outcome of a check under each hypothesis, given earlier observations of the same
+   * subject.
    *
    * @return by outcome, then by hypothesis
    */
@@ -81,7 +82,7 @@ final class Likelihoods {
     return !model.shared(check) && before.stream().allMatch(List::isEmpty);
   }
 
-  /** Chance of all of some observations, made of one machine in one state. */
+  /** Joint chance of several observations of one machine in one state, under each hypothesis. */
   double[] together(List<Observation> observations) {
     Map<String, List<Observation>> bySubject =
         observations.stream().collect(Collectors.groupingBy(o -> model.original(o.check())));
@@ -106,21 +107,24 @@ final class Likelihoods {
   }
 
   /**
-   * What was seen of one thing. The joint chance is the sum over outcomes a of the original of P(a)
-   * prod_k F_k(a), with F(a) = prod_j (s_j w_j(a) + (1 - s_j) L_j) for the observations between two
-   * repairs; after the first repair g F(a) + (1 - g) sum_b P(b) F(b), with g the chance to show the
-   * same again.
+   * The observations of one subject: a check and its repetitions. The joint chance is the sum over
+   * outcomes a of the original of P(a) prod_k F_k(a), with F(a) = prod_j (s_j w_j(a) + (1 - s_j)
+   * L_j) for the observations between two repairs; after the first repair g F(a) + (1 - g) sum_b
+   * P(b) F(b), with g the chance to show the same again.
    */
   private final class Subject {
     private final String original;
     private final double[][] chances;
 
-    /** By outcome of the original and hypothesis, what was seen until the last repair. */
+    /**
+     * By outcome of the original and hypothesis, the factor of the observations before the last
+     * repair.
+     */
     private final double[][] earlier;
 
     private final List<Observation> today;
 
-    /** Joint chance of all that was seen. */
+    /** Joint chance of all observations, by hypothesis. */
     private final double[] before;
 
     Subject(String check, List<List<Observation>> seen) {
@@ -143,7 +147,10 @@ final class Likelihoods {
       return chance;
     }
 
-    /** What was seen before, by outcome and hypothesis, with what was seen after a repair. */
+    /**
+     * The factor of earlier observations combined with those after a repair, by outcome and
+     * hypothesis.
+     */
     private double[][] with(double[][] terms, List<Observation> between) {
       if (between.isEmpty()) {
         return terms;
@@ -161,7 +168,7 @@ final class Likelihoods {
       return factors;
     }
 
-    /** By outcome of the original and by hypothesis, the chance of some answers. */
+    /** By outcome of the original and hypothesis, the chance of these observations. */
     private double[][] factors(List<Observation> observations) {
       double[][] factors = new double[chances.length][];
       Arrays.setAll(factors, a -> ones());

@@ -5,18 +5,18 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Pairs of causes that checks do not tell apart, by the rows of each cause alone.
+ * Finds pairs of causes that no check distinguishes well, from the row of each cause alone.
  *
- * <p>How well a check tells two causes apart is the total variation between its outcomes under the
- * one and under the other: 0 if they look the same, 1 if one look decides. It is also by how much a
- * single look can raise the chance of naming the right one of two, from a half to (1 + distance) /
- * 2 (Le Cam; see Lehmann and Romano, Testing Statistical Hypotheses).
+ * <p>The measure is the total variation distance between a check's outcomes under one cause and
+ * under the other: 0 if they look the same, 1 if one look decides. A single look can raise the
+ * chance of naming the right one of the two from a half to at most (1 + distance) / 2 (Le Cam; see
+ * Lehmann and Romano, Testing Statistical Hypotheses).
  */
 public final class Lookalikes {
   private Lookalikes() {}
 
   /**
-   * Two causes and the check that tells them apart best.
+   * Two causes and the check that distinguishes them best.
    *
    * @param check empty if none does at all
    * @param distance total variation on that check, 0 to 1
@@ -24,10 +24,10 @@ public final class Lookalikes {
   public record Pair(String one, String other, String check, double distance) {}
 
   /**
-   * Pairs that no check tells apart by as much as a distance, the most alike first.
+   * Pairs with a distance below a limit on every check, the most alike first.
    *
-   * @param checks ids of the checks that may tell
-   * @param less distances under this one are too little
+   * @param checks ids of the checks to use
+   * @param less the limit
    */
   public static List<Pair> among(CausalModel model, Set<String> checks, double less) {
     int n = model.causes().size();

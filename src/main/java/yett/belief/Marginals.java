@@ -1,8 +1,8 @@
 package yett.belief;
 
 /**
- * Chances of single causes from chances of sets. What of it depends on the sets alone is worked out
- * once for all beliefs over them. Safe for several threads.
+ * Works out chances of single causes from chances of sets. The parts that depend on the sets alone
+ * are computed once for all beliefs over them. Thread-safe.
  */
 final class Marginals {
   private static final int COUNTED = -1;
@@ -10,10 +10,13 @@ final class Marginals {
   private final CausalModel model;
   private final Lattice lattice;
 
-  /** By set, the cause that its last one is told as; or that a cause before it is told so too. */
+  /**
+   * For each set, the cause under which its last cause is reported, or a mark if an earlier member
+   * is reported as that cause too.
+   */
   private final int[] toldAs;
 
-  /** By set, then by its causes, the latest first: how far each arose by itself. */
+  /** For each set and each of its causes, the latest first: the chance that it arose by itself. */
   private volatile double[] shares;
 
   Marginals(CausalModel model, Lattice lattice) {
@@ -27,7 +30,7 @@ final class Marginals {
     }
   }
 
-  /** Whether some cause of a set is told as this one. */
+  /** Whether some member of a set is reported as this cause. */
   private boolean tells(int set, int cause) {
     for (int h = set; h != 0; h = lattice.parent(h)) {
       if (model.told(lattice.last(h)) == cause) {
@@ -38,15 +41,15 @@ final class Marginals {
   }
 
   /**
-   * Chance of each cause, its kinds counted with it.
+   * Chance of each cause including its kinds.
    *
    * @param together chance of each set of the lattice; overwritten
    * @return in the model's order
    */
   double[] of(double[] together) {
     double[] chances = new double[model.causes().size()];
-    // With a set stand the sets that begin with it: what they have together is added up from the
-    // longest down.
+    // Each set also stands for those that begin with it: add their chances up, from the longest
+    // down.
     for (int h = together.length - 1; h > 0; h--) {
       if (toldAs[h] != COUNTED) {
         chances[toldAs[h]] += together[h];
@@ -54,14 +57,14 @@ final class Marginals {
       together[lattice.parent(h)] += together[h];
     }
     for (int c = 0; c < chances.length; c++) {
-      // Rounding must not make a certain cause more than certain: its log-odds would be no number.
+      // Rounding must not give a chance above 1, whose log-odds would be NaN.
       chances[c] = Math.min(1, chances[c]);
     }
     return chances;
   }
 
   /**
-   * Chance that each cause is there and has arisen by itself: nothing else that is in the set had
+   * Chance that each cause is present and arose by itself, that is, no other member of the set
    * brought it about. Of a link c to d with chance q (noisy-OR), the cause d of a set that holds
    * both has arisen by itself with chance p_d / (1 - (1 - p_d)(1 - q)).
    *

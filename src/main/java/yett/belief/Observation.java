@@ -5,11 +5,12 @@ import java.util.Collections;
 import java.util.List;
 
 /**
- * What an answer says of the machine as it stands when it is given.
+ * The evidence in an answer about the machine as it is when the answer is given.
  *
  * @param check the check that was answered
- * @param weights for each outcome, the chance of this very answer if that were the true outcome: 1
- *     and 0 for a sure answer, shares of a reading near a band limit, less for an unsure witness
+ * @param weights for each outcome, the chance of this answer if that were the true outcome: 1 and 0
+ *     for a certain answer, shares for a reading near a band limit, smaller differences for an
+ *     unreliable witness
  */
 public record Observation(String check, List<Double> weights) {
 
@@ -17,7 +18,7 @@ public record Observation(String check, List<Double> weights) {
     weights = List.copyOf(weights);
   }
 
-  /** A sure answer: outcome number {@code outcome} of {@code outcomes}. */
+  /** A certain answer: outcome number {@code outcome} of {@code outcomes}. */
   public static Observation of(String check, int outcome, int outcomes) {
     List<Double> weights = new ArrayList<>(Collections.nCopies(outcomes, 0.0));
     weights.set(outcome, 1.0);

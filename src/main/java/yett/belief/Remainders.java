@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.Map;
 
 /**
- * What a repair leaves of each hypothesis. Hypotheses with the same set at the call-out stand
- * together, before and after, so equal ones are found by looking a few places back.
+ * Works out what a repair leaves of each hypothesis. Hypotheses with the same set at the call-out
+ * stay next to each other, so equal results are found by looking back a few positions.
  */
 final class Remainders {
   private final Lattice lattice;

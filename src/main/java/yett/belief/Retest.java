@@ -3,31 +3,31 @@ package yett.belief;
 import java.util.List;
 
 /**
- * How a gate ran when it was tried, told by what was reported.
+ * The result of a retest, in terms of the complaints.
  *
- * @param how what can be said of the run
- * @param told complaints that were still there when it was last tried, or made at the call-out
- * @param left for each of these, whether it is still there; only of a gate that {@link How#SHOWED}
+ * @param how what is known about the run
+ * @param told complaints that were still there at the last try, or that were made at the call-out
+ * @param left for each of these, whether it is still there; only with {@link How#SHOWED}
  */
 public record Retest(How how, List<Observation> told, List<Boolean> left) {
-  /** What can be said of a run. */
+  /** What is known about a run. */
   public enum How {
     /** It ran as it should. */
     RAN,
-    /** It failed, and everybody saw which complaints are left. */
+    /** It failed, and it is known which complaints are left. */
     SHOWED,
-    /** It failed, not in all that was reported. */
+    /** It failed, but not with everything that was reported. */
     OTHERWISE,
-    /** It failed, hard to say how. */
+    /** It failed, and nobody could say how. */
     FAILED
   }
 
-  /** A gate that works now and then fails a try although nothing is wrong any more. */
+  /** Chance that a gate without a fault fails a try. */
   static final double SLIP = 0.005;
 
   /**
-   * Chance that a gate from which all complaints have gone, though a cause is left that mostly
-   * shows, ran well all the same (considered judgement).
+   * Chance that a run without any of the complaints was a good one although a cause is left that
+   * usually shows (considered judgement).
    */
   static final double RAN_WELL = 0.7;
 
@@ -40,7 +40,7 @@ public record Retest(How how, List<Observation> told, List<Boolean> left) {
     }
   }
 
-  /** A run of which nothing but its success is known. */
+  /** A run of which only success or failure is known. */
   public static Retest ran(boolean cured) {
     return of(cured ? How.RAN : How.FAILED, List.of());
   }
@@ -49,7 +49,7 @@ public record Retest(How how, List<Observation> told, List<Boolean> left) {
     return new Retest(how, told, List.of());
   }
 
-  /** A failed run that did all of this. */
+  /** A failed run with all of these complaints. */
   public static Retest same(List<Observation> told) {
     return told.isEmpty()
         ? ran(false)
@@ -57,10 +57,10 @@ public record Retest(How how, List<Observation> told, List<Boolean> left) {
   }
 
   /**
-   * Chance of what was seen.
+   * Chance of this result.
    *
-   * @param shows chance that the causes that are left show at a try at all
-   * @param again for each complaint, the chance that it is there again if they show
+   * @param shows chance that the remaining causes show at all at a try
+   * @param again for each complaint, the chance that it appears again if they show
    */
   double chance(double shows, double[] again) {
     double all = 1;

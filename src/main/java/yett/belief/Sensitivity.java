@@ -7,23 +7,23 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * How far what is believed rests on single numbers of the likelihood rows.
+ * Computes how strongly the belief depends on single numbers of the likelihood rows.
  *
- * <p>One number of a row is moved on the scale of log-odds and the others of the row make room in
- * proportion (Laskey, Sensitivity analysis for probability assessments in Bayesian networks, 1995;
- * Chan and Darwiche, When do numbers really matter?, 2002). The derivative of log P(A) - log P(B)
- * is then the posterior mean, under A less under B, of the derivative of the log-likelihood of the
+ * <p>One number of a row is changed on the scale of log-odds, and the others of the row are scaled
+ * to fit (Laskey, Sensitivity analysis for probability assessments in Bayesian networks, 1995; Chan
+ * and Darwiche, When do numbers really matter?, 2002). The derivative of log P(A) - log P(B) is
+ * then the posterior mean, under A less under B, of the derivative of the log-likelihood of the
  * answer. It is exact over the listed sets of causes; log-odds over log-odds, so it has no unit:
- * 0.5 says that 1 deciban on the number moves the conclusion by half a deciban.
+ * 0.5 means that 1 deciban on the number changes the conclusion by half a deciban.
  *
- * <p>All observations must stand for the gate as it was at the call-out: before any repair.
+ * <p>All observations must have been made before any repair.
  */
 public final class Sensitivity {
 
   /**
    * One number of the rule base.
    *
-   * @param cause whose row; empty for the row of what shows when none of the causes is present
+   * @param cause whose row; empty for the row when none of the causes is present
    * @param outcome position of the outcome
    */
   public record Entry(String check, String cause, int outcome) {}
@@ -46,7 +46,7 @@ public final class Sensitivity {
     }
   }
 
-  /** Derivatives of the log-odds of a cause; numbers that do not matter are left out. */
+  /** Derivatives of the log-odds of a cause, by number; those without influence are left out. */
   public Map<Entry, Double> ofLogOdds(String cause) {
     int c = model.indexOf(cause);
     double[] contrast = new double[sets.length];
@@ -60,7 +60,7 @@ public final class Sensitivity {
     return along(contrast);
   }
 
-  /** Derivatives of the log of how many times more probable one cause is than another. */
+  /** Derivatives of the log of the ratio of two causes' probabilities, by number. */
   public Map<Entry, Double> ofRatio(String cause, String other) {
     double[] contrast = new double[sets.length];
     add(contrast, model.indexOf(cause), 1);

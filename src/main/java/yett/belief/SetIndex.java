@@ -5,15 +5,15 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Numbers sets of causes and finds a set without one of its causes. The hash of a set is a sum over
- * its causes, so that it takes one subtraction to know that of a subset.
+ * Numbers sets of causes, and finds a set without one of its causes. The hash of a set is a sum
+ * over its causes, so that of a subset takes one subtraction.
  */
 final class SetIndex {
   private final long[] scattered;
   private final List<int[]> sets;
   private long[] hashes;
 
-  /** Open addressing; a set's number plus 1, or 0. */
+  /** Hash table with open addressing: a set's number plus 1, or 0 if free. */
   private int[] slots;
 
   private int largest;
@@ -27,7 +27,7 @@ final class SetIndex {
   }
 
   /**
-   * The empty set, which gets number 0, these sets and all of their subsets.
+   * An index of the empty set (number 0), these sets and all their subsets.
    *
    * @param sets causes of each set, ascending; none twice
    */
@@ -49,12 +49,12 @@ final class SetIndex {
     return sets.size();
   }
 
-  /** How many causes the largest set has. */
+  /** Size of the largest set. */
   int largest() {
     return largest;
   }
 
-  /** Causes of a set; not to be written to. */
+  /** The causes of a set. Callers must not change the array. */
   int[] set(int number) {
     return sets.get(number);
   }

@@ -4,12 +4,12 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The answers to a check and to those that repeat it, and how their joint chance under a set of
- * causes moves with the numbers of the rows. The chance is linear in every single row, so for each
- * check it is a sum over outcomes of the chance times a weight that does not depend on its own row.
+ * The answers to a check and its repetitions, and how their joint chance under a set of causes
+ * depends on the numbers of the rows. The chance is linear in each single row, so for each check it
+ * is a sum over outcomes of the chance times a weight that does not depend on its own row.
  */
 record SharedAnswers(CausalModel model, String original, List<Observation> observations) {
-  /** Takes the derivative of the log of the chance by one number of a row. */
+  /** Receives the derivative of the log of the chance by one number of a row. */
   interface Slopes {
     void take(String check, String cause, int outcome, double slope);
   }
@@ -46,7 +46,7 @@ record SharedAnswers(CausalModel model, String original, List<Observation> obser
     return sum;
   }
 
-  /** Chance of one answer if the original shows an outcome. */
+  /** Chance of one answer given an outcome of the original. */
   private double chance(int answer, int outcome, double[] alone) {
     Observation observation = observations.get(answer);
     Repetition repetition = model.repetition(observation.check());
@@ -80,13 +80,16 @@ record SharedAnswers(CausalModel model, String original, List<Observation> obser
     rows(observation.check(), set, weights, together, slopes);
   }
 
-  /** The rows that make up what a check shows under a set: the base, and the causes' own. */
+  /**
+   * Derivatives for the rows that make up a check under a set: the base row and those of the
+   * causes.
+   */
   private void rows(String check, int[] set, double[] weights, double together, Slopes slopes) {
     CheckTable table = model.table(check);
     double[] base = table.cumulativeBase();
     row(check, "", base, others(table, set, -1), weights, together, slopes);
     for (int cause : set) {
-      // The row of a kind of a cause follows from other rows and stands on no card.
+      // The row of a kind of a cause follows from other rows; it is on no card.
       double[] row = model.told(cause) == cause ? table.cumulative(cause) : null;
       if (row != null) {
         double[] others = others(table, set, cause);
@@ -98,7 +101,7 @@ record SharedAnswers(CausalModel model, String original, List<Observation> obser
     }
   }
 
-  /** Product of the cumulative rows of all causes of a set but one. */
+  /** Product of the cumulative rows of all causes of a set except one. */
   private static double[] others(CheckTable table, int[] set, int but) {
     double[] product = new double[table.outcomes()];
     Arrays.fill(product, 1);
@@ -111,7 +114,10 @@ record SharedAnswers(CausalModel model, String original, List<Observation> obser
     return product;
   }
 
-  /** Moves each number of a row on the scale of log-odds; the others make room in proportion. */
+  /**
+   * Derivatives for each number of a row, changed on the scale of log-odds with the others scaled
+   * to fit.
+   */
   private static void row(
       String check,
       String cause,

@@ -28,7 +28,8 @@ public final class Support {
     for (int i = 0; i < sets.length; i++) {
       bySet[sets[i]] += weights[i];
     }
-    // The least of the best so far on top, so that all sets but those few are passed over quickly.
+    // Keeps the smallest of the best so far at the top, so that all other sets are passed over
+    // quickly.
     PriorityQueue<Integer> best =
         new PriorityQueue<>(
             Comparator.<Integer>comparingDouble(h -> bySet[h]).thenComparingInt(h -> -h));
@@ -53,7 +54,7 @@ public final class Support {
     return new Support(lattice, hypotheses, shares, total);
   }
 
-  /** Causes of each set; not to be written to. */
+  /** The causes of each set. Callers must not change the arrays. */
   int[][] sets() {
     return sets;
   }
@@ -62,25 +63,25 @@ public final class Support {
     return hypotheses.length;
   }
 
-  /** Share of each set; they add up to 1. */
+  /** The weight of each set; they add up to 1. */
   public double[] weights() {
     return weights.clone();
   }
 
-  /** Of each set, a part of a whole that are both given by position in the lattice. */
+  /** For each set, the ratio of a part to a whole, both given by position in the lattice. */
   double[] shares(double[] part, double[] whole) {
     return Arrays.stream(hypotheses).mapToDouble(h -> part[h] / whole[h]).toArray();
   }
 
-  /** Causes of set number {@code i}, ascending positions in the model. */
+  /** The causes of set number {@code i}, as ascending positions in the model. */
   public int[] causes(int i) {
     return sets[i].clone();
   }
 
   /**
-   * Which causes are in some of the sets.
+   * For each cause, whether it is in any of the sets.
    *
-   * @param all how many causes the model has
+   * @param all number of causes in the model
    */
   public boolean[] present(int all) {
     boolean[] present = new boolean[all];
@@ -92,7 +93,7 @@ public final class Support {
     return present;
   }
 
-  /** The sets as they are told, with kinds of a cause as that cause; the most probable first. */
+  /** The sets as reported, with kinds of a cause as that cause; the most probable first. */
   List<Explanation> explanations(CausalModel model) {
     Map<List<String>, Double> told = new LinkedHashMap<>();
     for (int i = 0; i < hypotheses.length; i++) {

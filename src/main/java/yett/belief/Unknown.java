@@ -8,17 +8,20 @@ import yett.knowledge.Cause;
 import yett.knowledge.Check;
 
 /**
- * What a fault that no card describes looks like: like some cause that has a card, nobody knows
- * which, and less sharply; or like none. So it is one kind of cause for each card of a cause, as
- * much rarer than that as what is unknown is than what is known, and one kind of its own. A repair
- * that should have removed a cause and did not cure speaks for its double. On checks on which the
- * cause does not show, neither does the double, so that ordinary answers do not speak against it.
+ * Models a fault that no card describes. It looks like some known cause, but less sharply, and
+ * nobody knows which; or it looks like none. So there is one kind for each cause with a card (its
+ * double), rarer than that cause by the ratio of unknown to known faults, and one kind of its own.
+ * If a repair that should have removed a cause did not cure, that speaks for the double. A double
+ * has no row on checks where its cause has none, so that ordinary answers do not speak against it.
  */
 final class Unknown {
-  /** Share of what is unknown that looks like no one cause. */
+  /** Share of unknown faults that look like no known cause. */
   static final double LIKE_NONE = 0.2;
 
-  /** How often a double shows on a check of its cause in a way of its own, evenly over outcomes. */
+  /**
+   * Share of a double's row that is spread evenly over the outcomes, for the ways in which it
+   * differs from its cause.
+   */
   static final double OWN_WAY = 0.1;
 
   private final List<Cause> known = new ArrayList<>();
@@ -26,7 +29,7 @@ final class Unknown {
   private final double knownPriors;
 
   /**
-   * @param causes those that can be at the gate
+   * @param causes those that are possible at the gate
    */
   Unknown(List<Cause> causes) {
     there = causes.stream().anyMatch(c -> c.id().equals(Cause.NOT_IN_RULE_BASE));
@@ -53,17 +56,17 @@ final class Unknown {
     return Cause.NOT_IN_RULE_BASE + " like " + cause;
   }
 
-  /** Share of its own prior that a cause keeps, what its kinds have left aside. */
+  /** Share of its prior that a cause keeps after its kinds have taken theirs. */
   double share(Cause cause) {
     return cause.id().equals(Cause.NOT_IN_RULE_BASE) && !known.isEmpty() ? LIKE_NONE : 1;
   }
 
-  /** Share of the unknown that looks like a cause. */
+  /** Share of the unknown faults that look like a cause. */
   double shareLike(Cause cause) {
     return (1 - LIKE_NONE) * cause.prior() / knownPriors;
   }
 
-  /** What each kind shows on a check, by its name in the model. */
+  /** The row of each kind on a check, by the kind's name in the model. */
   Map<String, double[]> rows(Check check) {
     Map<String, double[]> rows = new LinkedHashMap<>();
     if (!there) {
@@ -79,7 +82,7 @@ final class Unknown {
     return rows;
   }
 
-  /** Share of the row of a double that is spread evenly, if of a cause's row such a share is. */
+  /** Share of a double's row that is spread evenly, given that share of its cause's row. */
   static double evenly(double ofCause) {
     return 1 - (1 - ofCause) * (1 - OWN_WAY);
   }

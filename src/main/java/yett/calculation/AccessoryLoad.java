@@ -1,8 +1,8 @@
 package yett.calculation;
 
 /**
- * What devices at a gate take at rest, in A at 24 V; each about what such a device takes. Common
- * practice.
+ * The devices at a gate, each with the typical current that it draws at rest (A at 24 V). Source:
+ * common practice.
  */
 public enum AccessoryLoad {
   RADIO(0.04),
@@ -14,7 +14,7 @@ public enum AccessoryLoad {
   EXIT_SENSOR(0.05),
   EDGE_RECEIVER(0.03);
 
-  /** A below which nobody looks for a device too many. */
+  /** Least upper end (A) of the usual range; nobody looks for an extra device below it. */
   private static final double LEAST = 0.2;
 
   private final double atRest;
@@ -27,7 +27,10 @@ public enum AccessoryLoad {
     return atRest;
   }
 
-  /** What is usual for devices that take a current together: a third of it to one and a half. */
+  /**
+   * The usual current (A) of devices that are rated at a current together: from a third of it to
+   * one and a half times it.
+   */
   public static Range usual(double together) {
     return new Range(together / 3, Math.max(LEAST, 1.5 * together));
   }

@@ -3,8 +3,9 @@ package yett.calculation;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
- * How much of a reading falls into each band. With reading x and standard uncertainty u, the band
- * from lo to hi weighs Φ((hi - x)/u) - Φ((lo - x)/u): near a limit a reading speaks for both sides.
+ * Splits a reading among the bands of a check in proportion to where the true value may lie. With
+ * reading x and standard uncertainty u, the band from lo to hi weighs Φ((hi - x)/u) - Φ((lo -
+ * x)/u): a reading near a limit counts for the bands on both sides.
  */
 public final class BandWeights {
   private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);

@@ -1,8 +1,8 @@
 package yett.calculation;
 
 /**
- * What is left of a lead-acid battery's rated capacity. Fractions from 0 up, temperatures of the
- * battery in degC.
+ * Calculates what is left of a lead-acid battery's rated capacity after cold and age, and how long
+ * it lasts. Capacities as fractions are 0 or more; temperatures are those of the battery, in degC.
  */
 public final class BatteryCapacity {
   /** Below this fraction of the rated capacity a battery is replaced: IEEE 450, IEEE 1188. */
@@ -25,12 +25,13 @@ public final class BatteryCapacity {
    * Capacity at a temperature, as a fraction of that at 25 degC. Published capacity table of an AGM
    * battery, for discharges over 60 and under 30 minutes, straight lines between its rows and
    * between those times; -10 degC from another data sheet, and short discharges below 0 degC in
-   * proportion. Below -10 degC the last line goes on, 1 % a degree: 64 % at -20 degC, where data
-   * sheets give 60 % to 65 %, from memory.
+   * proportion. Below -10 degC the last line is extended, at 1 % a degree: 64 % at -20 degC, where
+   * data sheets give 60 % to 65 %, from memory.
    *
    * @param temperature from -40 to 40
    * @param hours how long the discharge lasts
-   * @throws IllegalArgumentException if the temperature lies outside, or the time is not positive
+   * @throws IllegalArgumentException if the temperature is outside its range, or the time is not
+   *     positive
    */
   public static double atTemperature(double temperature, double hours) {
     Require.between("battery temperature", temperature, -40, 40);
@@ -48,9 +49,10 @@ public final class BatteryCapacity {
   }
 
   /**
-   * What age leaves: 1 - 0.2 a/L, as design life ends at 80 % of the rated capacity, and life
-   * halves for every 10 degC above 25 degC (and is taken no longer below). Rule of thumb behind
-   * IEEE 450 and 1188, from memory; single batteries die earlier or live on. Never below 0.
+   * The fraction of the capacity left at an age: 1 - 0.2 a/L, as design life ends at 80 % of the
+   * rated capacity, and life halves for every 10 degC above 25 degC (below 25 degC it counts as
+   * unchanged). Rule of thumb behind IEEE 450 and 1188, from memory; a single battery may fail
+   * earlier or last longer. Never below 0.
    *
    * @param years a
    * @param designYears L, at 25 degC
@@ -65,7 +67,7 @@ public final class BatteryCapacity {
   }
 
   /**
-   * A measured capacity brought to 25 degC: C/(1 + k (T - 25)). Source: discharge-test practice, k
+   * Corrects a measured capacity to 25 degC: C/(1 + k (T - 25)). Source: discharge-test practice, k
    * 0.006 for a discharge over 10 to 20 h and 0.01 over 1 to 3 h.
    *
    * @throws IllegalArgumentException if the capacity is negative or the divisor not positive
@@ -77,9 +79,9 @@ public final class BatteryCapacity {
   }
 
   /**
-   * Runtime (h) at a constant current, by {@link LeadAcid#peukertHours} with the capacity that
-   * temperature, age and charge leave. Never longer than the capacity over the current: Peukert's
-   * law promises too much for currents below the rated one.
+   * Runtime (h) at a constant current, by {@link LeadAcid#peukertHours} with the capacity that is
+   * left at this temperature, age and charge. It is at most the capacity divided by the current,
+   * because Peukert's law gives too long a time for currents below the rated one.
    *
    * @param rated Ah at the rated time
    * @param left fraction of it that age and charge leave, over 0
@@ -94,7 +96,7 @@ public final class BatteryCapacity {
       double left,
       double temperature) {
     double hours = ratedHours;
-    // The time decides how much the cold takes, and that decides the time; a few rounds settle it.
+    // The capacity depends on the runtime and the runtime on the capacity; 30 rounds converge.
     for (int round = 0; round < 30; round++) {
       double capacity = rated * left * atTemperature(temperature, hours);
       hours =
@@ -105,8 +107,8 @@ public final class BatteryCapacity {
   }
 
   /**
-   * Time (h) that full batteries last at a small standing current (A), with the last fifth of their
-   * capacity (Ah) left in them. Arithmetic; battery data sheets.
+   * Time (h) that full batteries last at a small standing current (A), until a fifth of their
+   * capacity (Ah) is left. Arithmetic; battery data sheets.
    *
    * @throws IllegalArgumentException if the current is not positive
    */

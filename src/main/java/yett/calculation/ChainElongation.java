@@ -1,9 +1,9 @@
 package yett.calculation;
 
 /**
- * Wear of a roller chain, seen as growth of its length over a number of pitches. Pitch and measured
- * length in m, elongation in percent. Measure taut, pin centre to pin centre, over 6 to 10 pitches
- * or more, with no offset link inside (maintenance notes of chain handbooks).
+ * Calculates the wear of a roller chain from its length over a number of pitches. Pitch and
+ * measured length in m, elongation in percent. Measure taut, pin centre to pin centre, over 6 to 10
+ * pitches or more, with no offset link inside (maintenance notes of chain handbooks).
  */
 public final class ChainElongation {
   private static final double ORDINARY_LIMIT = 3;

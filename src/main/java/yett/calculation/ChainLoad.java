@@ -1,16 +1,16 @@
 package yett.calculation;
 
 /**
- * What a roller chain may be worked at, against the strength that its standard promises. Forces in
- * N.
+ * Calculates the working load of a roller chain from the minimum strength in its standard. Forces
+ * in N.
  *
- * <p>The minimum ultimate strength (ASME B29.1, ISO 606) is where a new chain breaks in one slow
- * pull. Worked every day it may carry a seventh of that; handbooks give a factor from 6 to 10 for
- * drives that start under load or reverse (common practice). A slip-fit connecting link takes up to
- * 20 % off, a one-pitch offset link 35 % (Complete Guide to Chain, 1.1.1 and table 2.1).
+ * <p>The minimum ultimate strength (ASME B29.1, ISO 606) is the load at which a new chain breaks in
+ * one slow pull. The daily working load is a seventh of it; handbooks give a factor from 6 to 10
+ * for drives that start under load or reverse (common practice). A slip-fit connecting link takes
+ * up to 20 % off, a one-pitch offset link 35 % (Complete Guide to Chain, 1.1.1 and table 2.1).
  */
 public final class ChainLoad {
-  /** Strength over working load that is asked for: common practice, handbooks 6 to 10. */
+  /** Usual ratio of strength to working load: common practice, handbooks 6 to 10. */
   public static final double USUAL_FACTOR = 7;
 
   /** The weakest joint in the chain. */
@@ -28,7 +28,7 @@ public final class ChainLoad {
       this.share = share;
     }
 
-    /** What is left of the working load of a riveted chain, 0 to 1. */
+    /** Share of a riveted chain's working load that is left with this joint, 0 to 1. */
     public double share() {
       return share;
     }

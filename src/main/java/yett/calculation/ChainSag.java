@@ -40,8 +40,8 @@ public final class ChainSag {
   }
 
   /**
-   * Greatest tension (N), at the supports, by the catenary: w (a + s). What the brackets and a
-   * connecting link have to hold of the chain's own weight.
+   * Greatest tension (N), at the supports, by the catenary: w (a + s). This is the load on the
+   * brackets and on a connecting link from the chain's own weight.
    */
   public static double catenaryGreatestTension(double weightPerLength, double span, double sag) {
     return catenaryTension(weightPerLength, span, sag) + weightPerLength * sag;
@@ -53,7 +53,10 @@ public final class ChainSag {
     return 2 * a * Math.sinh(span / (2 * a));
   }
 
-  /** a (m), from x = L/2a as the root of (cosh x - 1)/x = 2 s/L, whose left side only rises. */
+  /**
+   * The catenary parameter a (m), from x = L/2a as the root of (cosh x - 1)/x = 2 s/L, whose left
+   * side only rises.
+   */
   private static double catenaryParameter(double span, double sag) {
     Require.positive("span", span);
     Require.positive("sag", sag);
@@ -74,7 +77,7 @@ public final class ChainSag {
     return span / (2 * high);
   }
 
-  /** (cosh x - 1)/x, written so that small x keeps its digits. */
+  /** (cosh x - 1)/x, in a form that loses no precision at small x. */
   private static double steepness(double x) {
     double half = Math.sinh(x / 2);
     return 2 * half * half / x;

@@ -51,7 +51,7 @@ public record Conductor(String size, double resistance, double referenceTemperat
   public static final List<Conductor> IEC_CLASS_5 =
       iec(26.0, 19.5, 13.3, 7.98, 4.95, 3.30, 1.91, 1.21, 0.780, 0.554, 0.386);
 
-  /** Share of the nominal voltage below which nobody tells a drop from none. */
+  /** Share of the nominal voltage below which a drop cannot be distinguished from none. */
   private static final double LEAST_DROP = 0.01;
 
   /** Share of the nominal voltage that a branch is advised to lose at most: NFPA 70 210.19(A). */
@@ -129,8 +129,9 @@ public record Conductor(String size, double resistance, double referenceTemperat
   }
 
   /**
-   * The drop (V) up to which a feeder that loses that much by itself is as it should be: one
-   * percent of the nominal voltage at least, the advised share at most.
+   * The usual range of the voltage drop (V) for a feeder whose calculated drop is given: its high
+   * end is the calculated drop, but at least 1 % of the nominal voltage and at most the advised
+   * share.
    */
   public static Range usualDrop(double drop, double nominal) {
     double most = Math.min(Math.max(drop, LEAST_DROP * nominal), ADVISED_DROP * nominal);
@@ -150,7 +151,7 @@ public record Conductor(String size, double resistance, double referenceTemperat
 
   /**
    * The first of the sizes, given from the smallest, that keeps the drop within a limit (V); empty
-   * if none does. It says nothing of the current the wire may carry: see {@link
+   * if none does. It does not check the current that the wire may carry: see {@link
    * WireProtection#smallest}.
    *
    * @throws IllegalArgumentException if the limit is not positive

@@ -1,9 +1,10 @@
 package yett.calculation;
 
 /**
- * What a gate takes from its batteries in a day, and what a charger or the sun gives back. A cycle
- * is one opening and one closing. Charge in Ah, energy in Wh, current in A, voltage in V, time in s
- * for a cycle and in h for a day. Source: balance of charge and of energy, textbook.
+ * Calculates the charge that a gate takes from its batteries in a day, and what a charger or the
+ * sun puts back. A cycle is one opening and one closing. Charge in Ah, energy in Wh, current in A,
+ * voltage in V, time in s for a cycle and in h for a day. Source: balance of charge and of energy,
+ * textbook.
  */
 public final class DayOfCycles {
   private static final double HOURS = 24;
@@ -48,10 +49,10 @@ public final class DayOfCycles {
   }
 
   /**
-   * Cycles a day that a surplus carries: what is left over beside the standing draw, over a cycle;
-   * 0 if nothing is left.
+   * Cycles a day that a supply is good for: (supply - standing draw)/(one cycle); 0 if the standing
+   * draw takes it all.
    *
-   * @param given what a day brings, in the unit of the others
+   * @param given what a day supplies, in the unit of the other two
    * @throws IllegalArgumentException if the cycle is not positive
    */
   public static double carried(double given, double standing, double cycle) {

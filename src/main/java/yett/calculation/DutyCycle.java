@@ -1,11 +1,14 @@
 package yett.calculation;
 
 /**
- * How hard a motor is worked when it runs and rests in turn. Times in s, currents in A. Source:
+ * Calculates the load on a motor that runs and rests in turn. Times in s, currents in A. Source:
  * periodic duty as in IEC 60034-1; heat goes with the square of the current (textbook).
  */
 public final class DutyCycle {
-  /** Classes of users after UL 325 and ASTM F2200, which sort gates by these and not by cycles. */
+  /**
+   * Classes of users after UL 325 and ASTM F2200. These standards sort gates by users, not by
+   * cycles.
+   */
   public enum Users {
     CLASS_1(10),
     CLASS_2(20),
@@ -19,8 +22,8 @@ public final class DutyCycle {
     }
 
     /**
-     * Cycles in an hour for which operators for them are usually built; considered judgement, the
-     * nameplate goes first.
+     * Cycles an hour for which operators of this class are usually built; considered judgement. The
+     * nameplate takes precedence.
      */
     public double usualPerHour() {
       return usual;
@@ -30,7 +33,7 @@ public final class DutyCycle {
   private DutyCycle() {}
 
   /**
-   * The share of the time that it runs: n t/3600.
+   * The share of the time that the motor runs: n t/3600.
    *
    * @param perHour n cycles an hour
    * @param runTime t of opening and closing together

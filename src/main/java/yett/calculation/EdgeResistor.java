@@ -11,8 +11,9 @@ public final class EdgeResistor {
   private EdgeResistor() {}
 
   /**
-   * What an idle edge may read in service: a damp one of 8.2 kohm still reads 5.4 kohm (edge data
-   * sheet), others in proportion; a tenth over its resistor, for joints, is a considered judgement.
+   * The range (ohm) that an idle edge may read in service. The low end follows an edge data sheet,
+   * where a damp edge of 8.2 kohm still reads 5.4 kohm; others in proportion. The high end is a
+   * tenth over the resistor, for joints: considered judgement.
    *
    * @throws IllegalArgumentException if the resistor is not positive
    */
@@ -21,7 +22,7 @@ public final class EdgeResistor {
     return new Range(resistor * 5400 / PUBLISHED, resistor * 1.1);
   }
 
-  /** Whether an edge reads, within a fraction, what two read together: side by side or in a row. */
+  /** Whether a reading is, within a fraction, that of two such edges in parallel or in series. */
   public static boolean readsAsTwo(double resistor, double tolerance, double reading) {
     return Math.abs(2 * reading / resistor - 1) <= tolerance
         || Math.abs(reading / (2 * resistor) - 1) <= tolerance;
@@ -51,7 +52,8 @@ public final class EdgeResistor {
   }
 
   /**
-   * The leak across a resistor that makes it read less: the inverse of {@link #parallel}.
+   * The leak resistance across a resistor that explains a low reading: the inverse of {@link
+   * #parallel}.
    *
    * @throws IllegalArgumentException unless the reading is positive and under the resistor
    */

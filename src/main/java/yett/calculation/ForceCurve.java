@@ -7,7 +7,7 @@ import java.util.stream.IntStream;
 
 /**
  * The force of a leaf that runs into an obstruction, as a meter recorded it: samples in rising
- * time. Between two samples the force is taken to go straight. Times in s, forces in N.
+ * time. The force between two samples is interpolated linearly. Times in s, forces in N.
  *
  * @throws IllegalArgumentException if there are fewer than two samples or time does not rise
  */
@@ -59,7 +59,10 @@ public record ForceCurve(List<ForceSample> samples) {
     return Optional.empty();
   }
 
-  /** The last moment at which it is above a level, the end if it still is; empty if never. */
+  /**
+   * The last moment at which the force is above a level; the end of the record if it still is
+   * there; empty if it never is.
+   */
   public Optional<Double> lastAbove(double level) {
     for (int i = samples.size() - 1; i >= 0; i--) {
       if (samples.get(i).force() > level) {
@@ -69,7 +72,7 @@ public record ForceCurve(List<ForceSample> samples) {
     return Optional.empty();
   }
 
-  /** The force at a time; at the first or last sample's force beyond them. */
+  /** The force at a time; before the first and after the last sample, that sample's force. */
   public double at(double time) {
     if (time <= start()) {
       return samples.get(0).force();
@@ -85,7 +88,7 @@ public record ForceCurve(List<ForceSample> samples) {
     return samples.get(samples.size() - 1).force();
   }
 
-  /** When the line from one sample to the next meets a level that lies between them. */
+  /** The time at which the line from one sample to the next crosses a level between them. */
   private double crossing(int before, double level) {
     ForceSample from = samples.get(before);
     ForceSample to = samples.get(before + 1);

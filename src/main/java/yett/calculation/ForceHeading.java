@@ -16,17 +16,17 @@ import yett.quantity.Unit;
  * @param columns how many there are
  */
 record ForceHeading(int time, Unit timeUnit, int force, Unit forceUnit, int columns) {
-  /** Of a record without a heading. */
+  /** The columns of a record without a heading. */
   static final ForceHeading USUAL = new ForceHeading(0, Unit.SECOND, 1, Unit.NEWTON, 2);
 
-  /** A name and perhaps its unit: {@code Time [ms]}, {@code force/N}, {@code t in s}. */
+  /** A column's name, perhaps with its unit: {@code Time [ms]}, {@code force/N}, {@code t in s}. */
   private static final Pattern COLUMN =
       Pattern.compile(
           "(time|t|force|f)(?:(?:\\s*[\\[(/,_]\\s*|\\s+in\\s+|\\s+)([^\\])]*)[\\])]?)?",
           Pattern.CASE_INSENSITIVE);
 
   /**
-   * The heading with those names.
+   * The heading with these column names.
    *
    * @throws IllegalArgumentException if a column is missing or named twice, or a unit does not fit
    */

@@ -4,20 +4,20 @@ import java.util.Optional;
 import yett.calculation.ObstructionForce.Verdict;
 
 /**
- * The force of a leaf at one gap and height, averaged over the times it was measured there, held
- * against the limits of EN 12453 as {@link ObstructionForce} and {@link ForceZone} have them.
+ * The force of a leaf at one gap and height, averaged over the measurements there, for comparison
+ * with the limits of EN 12453 in {@link ObstructionForce} and {@link ForceZone}.
  *
- * @param gap mm left when it struck
+ * @param gap mm left at the impact
  * @param times how often it was measured
  * @param peak N
  * @param above s above 150 N
- * @param left N 5 s after contact; empty if nobody recorded so long
+ * @param left N 5 s after contact; empty if no record lasted that long
  */
 public record ForcePoint(int gap, int times, double peak, double above, Optional<Double> left) {
-  /** So often each point is measured. */
+  /** Number of measurements that each point needs. */
   public static final int TIMES = 3;
 
-  /** mm; the gap from which nobody is crushed. */
+  /** Gap (mm) from which the limit is that for places where nobody is crushed. */
   private static final int WIDE = 500;
 
   public ForcePoint {
@@ -31,7 +31,9 @@ public record ForcePoint(int gap, int times, double peak, double above, Optional
     return gap <= WIDE ? ForceZone.CLOSING_GAP : ForceZone.WIDE_GAP;
   }
 
-  /** Missed if any limit is; open until it was measured often enough. */
+  /**
+   * Missed if any limit is exceeded; open until the point has been measured {@link #TIMES} times.
+   */
   public Verdict verdict() {
     boolean missed =
         peak > zone().peakLimit()

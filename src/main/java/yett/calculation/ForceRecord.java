@@ -5,14 +5,14 @@ import java.util.List;
 import yett.quantity.Quantity;
 
 /**
- * Reads what a force meter recorded: lines of time and force, separated by commas, semicolons or
- * tabs, as meters and spreadsheets write them. A heading may name the columns and their units, such
- * as {@code time (ms);force (N)}; without one the first column is time in seconds and the second
- * force in newtons. A decimal comma is understood where the columns are not separated by commas.
- * Blank lines and those that begin with # are passed over, as are further columns.
+ * Reads the file that a force meter recorded: lines of time and force, separated by commas,
+ * semicolons or tabs, as meters and spreadsheets write them. A heading may name the columns and
+ * their units, such as {@code time (ms);force (N)}; without one the first column is time in seconds
+ * and the second force in newtons. A decimal comma is accepted where the columns are not separated
+ * by commas. Blank lines, lines that begin with # and further columns are ignored.
  */
 public final class ForceRecord {
-  /** Lines; at 1000 samples a second more than a minute, and a meter records 5 s. */
+  /** Most lines read: over a minute at 1000 samples a second, where a meter records 5 s. */
   private static final int LONGEST = 100_000;
 
   private final String name;
@@ -28,7 +28,8 @@ public final class ForceRecord {
    * Reads the lines of a record.
    *
    * @param name of the file, for messages
-   * @throws ForceRecordException if they are no record; the message names line and column
+   * @throws ForceRecordException if they cannot be read as a record; the message names line and
+   *     column
    */
   public static ForceCurve read(String name, List<String> lines) {
     ForceRecord record = new ForceRecord(name);
@@ -38,7 +39,7 @@ public final class ForceRecord {
             number, "there are more than " + LONGEST + " lines", "Cut out the blow.");
       }
       String line = lines.get(number - 1);
-      // A byte order mark stands before the first line of many exports.
+      // Many exports begin with a byte order mark.
       record.take(number, (line.startsWith("\uFEFF") ? line.substring(1) : line).strip());
     }
     if (record.samples.size() < 2) {
@@ -120,7 +121,7 @@ public final class ForceRecord {
   private double number(int line, int column, Quantity quantity, List<String> cells) {
     String cell = cells.get(column);
     String plain = separator == ',' ? cell : cell.replace(',', '.');
-    // No hexadecimal, no "NaN", no trailing f that parseDouble would take.
+    // Refuses the hexadecimal numbers, "NaN" and trailing f that parseDouble would accept.
     if (plain.matches("[+-]?(\\d{1,15}\\.?\\d{0,20}|\\.\\d{1,20})([eE][+-]?\\d{1,2})?")) {
       return Double.parseDouble(plain);
     }

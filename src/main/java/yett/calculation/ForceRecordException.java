@@ -1,6 +1,6 @@
 package yett.calculation;
 
-/** A recorded force that cannot be read; the message says where, what and what to do. */
+/** A force record that cannot be read. The message says where, what is wrong and what to do. */
 public final class ForceRecordException extends RuntimeException {
   ForceRecordException(String message) {
     super(message);

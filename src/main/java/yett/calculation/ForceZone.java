@@ -1,9 +1,9 @@
 package yett.calculation;
 
 /**
- * Where a leaf can meet a person, and the peak force (N) that EN 12453 allows there. The standard
- * itself was not at hand: the status beside each figure says where it was read. Buy the standard
- * before a gate is certified by it.
+ * The places where a leaf can strike a person, and the peak force (N) that EN 12453 allows there.
+ * The standard itself was not at hand: the status beside each figure says where it was read. Buy
+ * the standard before a gate is certified by it.
  */
 public enum ForceZone {
   /**

@@ -3,8 +3,8 @@ package yett.calculation;
 import java.util.Arrays;
 
 /**
- * Standard uncertainty of a reading, from what the instrument's data sheet promises and what the
- * procedure adds. In the unit of the reading. Source: JCGM 100 (GUM).
+ * Calculates the standard uncertainty of a reading from the limits in the instrument's data sheet
+ * and what the procedure adds. All values are in the unit of the reading. Source: JCGM 100 (GUM).
  */
 public final class InstrumentUncertainty {
   private InstrumentUncertainty() {}

@@ -34,16 +34,22 @@ public final class LeadAcid {
       this.charge = charge;
     }
 
-    /** V that a full block of 12 V shows at most once it has rested; more is no rest. */
+    /** Highest voltage (V) of a full 12 V block at rest; above it the block has not rested. */
     public double highestAtRest() {
       return highest;
     }
   }
 
-  /** V a block that the last charge leaves on the plates ten minutes after it: common practice. */
+  /**
+   * Volts above the rest voltage that a 12 V block still shows ten minutes after a charge (surface
+   * charge): common practice.
+   */
   public static final double SURFACE_CHARGE = 0.4;
 
-  /** V that a block has at rest before a load test: from memory of battery-council practice. */
+  /**
+   * Rest voltage (V) that a block needs before a load test: from memory of battery-council
+   * practice.
+   */
   public static final double LOAD_TEST_REST = 12.4;
 
   private static final double REFERENCE_TEMPERATURE = 25;
@@ -58,8 +64,8 @@ public final class LeadAcid {
   /**
    * State of charge of a 12 V block from its rest voltage (V), on straight lines between the
    * chart's rows; 1 above the chart, empty below it. Valid near 25 degC after 8 h, better 24 h,
-   * without charge or load. Public charts differ by up to 0.3 V, so this is no better than a
-   * quarter of the charge either way: judge by {@link #chargeBand}.
+   * without charge or load. Public charts differ by up to 0.3 V, so the result may be a quarter of
+   * the charge out either way: judge by {@link #chargeBand}.
    *
    * @throws IllegalArgumentException if the voltage is not positive
    */
@@ -106,8 +112,8 @@ public final class LeadAcid {
   /**
    * Float voltage (V) of a string of cells at a temperature: 2.25 V a cell at 25 degC, less 3 mV a
    * cell for each degree above, constant below 5 and above 40 degC. Source: operation manual of a
-   * valve-regulated battery; other data sheets give up to 2.32 V a cell, so the battery's own sheet
-   * goes first.
+   * valve-regulated battery; other data sheets give up to 2.32 V a cell, so the battery's own data
+   * sheet takes precedence.
    *
    * @throws IllegalArgumentException if cells is not positive or the temperature not finite
    */
@@ -116,8 +122,8 @@ public final class LeadAcid {
   }
 
   /**
-   * Charge voltage (V) at a temperature from the battery's own data sheet: n (V25 - k (T - 25)), T
-   * held within 5 to 40 degC. Colder is higher.
+   * Charge voltage (V) at a temperature from the battery's own data sheet: n (V25 - k (T - 25)),
+   * with T limited to 5 to 40 degC. The colder, the higher the voltage.
    *
    * @param perCell V a cell at 25 degC
    * @param fallPerDegree V a cell for each degC; 0.003 to 0.005 is usual

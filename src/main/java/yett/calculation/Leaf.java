@@ -1,10 +1,11 @@
 package yett.calculation;
 
 /**
- * A gate leaf rolling along its track. Mass m (kg), coefficient of rolling resistance c (clean
- * track 0.01 to 0.02, worn or dirty 0.03 to 0.05, common practice), grade as rise over run,
- * positive uphill, force (N), speed (m/s). Standard gravity. Source: mechanics textbooks. A bent
- * track or a dragging guide shows as c above 0.06; wind acts across the travel and is not in it.
+ * Calculates the forces and motor current of a gate leaf that rolls along its track. Mass m (kg),
+ * coefficient of rolling resistance c (clean track 0.01 to 0.02, worn or dirty 0.03 to 0.05, common
+ * practice), grade as rise over run, positive uphill, force (N), speed (m/s). Standard gravity.
+ * Source: mechanics textbooks. A bent track or a dragging guide shows as c above 0.06; wind acts
+ * across the travel and is not in it.
  */
 public final class Leaf {
   /** c of a leaf on wheels in a clean track: common practice. */
@@ -18,31 +19,34 @@ public final class Leaf {
   public static final Range CANTILEVER_RESISTANCE = new Range(0.01, 0.05);
 
   /**
-   * What rolling resists with at the start over what it resists with under way: common practice.
-   * The leaf's own share of a slope is the same in both.
+   * Ratio of the rolling resistance at the start to that under way: common practice. The part of
+   * the force due to a slope is the same in both.
    */
   public static final Range BREAKAWAY = new Range(1.5, 2.5);
 
   /** Current (A) that a 24 V gear motor takes to turn itself under way: common practice. */
   public static final Range IDLE_CURRENT = new Range(1.5, 2.5);
 
-  /** Motor, gear and chain together: common practice. */
+  /** Efficiency of motor, gear and chain together: common practice. */
   public static final Range EFFICIENCY = new Range(0.35, 0.6);
 
-  /** Bow over length: frames are built to about that; considered judgement. */
+  /** Length of a leaf divided by its usual bow; considered judgement. */
   private static final double BOW = 300;
 
-  /** Opening over what the nose of a cantilever sinks by the play of its rollers; likewise. */
+  /**
+   * Opening divided by how far the nose of a cantilevered leaf sinks through play in its rollers;
+   * considered judgement.
+   */
   private static final double NOSE = 200;
 
   private Leaf() {}
 
-  /** How far (m) a leaf of a length (m) may be out of straight. */
+  /** How far (m) a leaf of this length (m) is usually out of straight, at most. */
   public static double usualBow(double length) {
     return length / BOW;
   }
 
-  /** How far (m) the nose of a cantilevered leaf may hang, by the opening (m). */
+  /** How far (m) the nose of a cantilevered leaf usually sinks, at most, for an opening (m). */
   public static double usualNoseDrop(double opening) {
     return opening / NOSE;
   }

@@ -1,14 +1,17 @@
 package yett.calculation;
 
-/** What an operator takes from the mains while its motor runs and its batteries are charged. */
+/** Calculates the mains current of an operator whose motor runs while its batteries are charged. */
 public final class MainsLoad {
-  /** V of the motor and of the pair of batteries. */
+  /** Voltage (V) of the motor and of the pair of batteries. */
   public static final double MOTOR_VOLTS = 24;
 
-  /** W that charging takes on top of the motor: 4 A at 30 V, common practice. */
+  /** Power (W) of battery charging, in addition to the motor: 4 A at 30 V, common practice. */
   public static final double CHARGING = 120;
 
-  /** Share of the mains' volt-amperes that a supply hands on; considered judgement. */
+  /**
+   * Direct-current power delivered by a supply, as a share of the volt-amperes it draws; considered
+   * judgement.
+   */
   public static final double EFFICIENCY = 0.75;
 
   private MainsLoad() {}

@@ -3,11 +3,12 @@ package yett.calculation;
 import java.util.Optional;
 
 /**
- * Where the reference marker on the chain is, as the leaf goes from closed to open. Lengths in m.
+ * Calculates where the reference marker on the chain is as the leaf goes from closed to open.
+ * Lengths in m.
  *
- * <p>The chain moves with the leaf, past wheels that stay in place: the idler that it meets first
- * when the gate opens, the sprocket, the last idler. Places are counted along the chain from that
- * first idler, positive towards the last: below 0 the marker still hangs in the free run towards
+ * <p>The chain moves with the leaf, past wheels that stay in place: the idler that the marker meets
+ * first when the gate opens, the sprocket, the last idler. Places are counted along the chain from
+ * that first idler, positive towards the last: below 0 the marker is still in the free run towards
  * the far bracket, from 0 to {@code wheels} it lies on the wheels, beyond that it has passed them.
  * The marker's place is d - (r - m) with the leaf open by d. Source: geometry.
  *
@@ -37,15 +38,15 @@ public record Marker(double run, double marker, double wheels, double opening) {
   }
 
   /**
-   * How far open the leaf is when the marker is at a place; empty if it does not get there between
-   * closed and open.
+   * How far (m) open the leaf is when the marker is at a place; empty if the marker does not reach
+   * it between closed and open.
    */
   public Optional<Double> openAt(double place) {
     double open = place - whenClosed();
     return open >= 0 && open <= opening ? Optional.of(open) : Optional.empty();
   }
 
-  /** How far open the leaf is as the marker lies on the wheels; empty if it never does. */
+  /** How far (m) open the leaf is while the marker lies on the wheels; empty if it never does. */
   public Optional<Range> onWheels() {
     return whenOpen() < 0 || whenClosed() > wheels
         ? Optional.empty()
@@ -53,17 +54,17 @@ public record Marker(double run, double marker, double wheels, double opening) {
             new Range(Math.max(0, -whenClosed()), Math.min(opening, wheels - whenClosed())));
   }
 
-  /** The nearest that the marker comes to the wheels; 0 if it runs over them. */
+  /** The shortest distance (m) between the marker and the wheels; 0 if it runs over them. */
   public double clearance() {
     return Math.max(0, Math.max(-whenOpen(), whenClosed() - wheels));
   }
 
-  /** How far it rests from the wheels with the gate closed; 0 if it lies on them. */
+  /** Distance (m) of the marker from the wheels with the gate closed; 0 if it lies on them. */
   public double clearanceClosed() {
     return distanceToWheels(whenClosed());
   }
 
-  /** How far it rests from the wheels with the gate open; 0 if it lies on them. */
+  /** Distance (m) of the marker from the wheels with the gate open; 0 if it lies on them. */
   public double clearanceOpen() {
     return distanceToWheels(whenOpen());
   }

@@ -1,14 +1,15 @@
 package yett.calculation;
 
 /**
- * How far a leaf creeps to find its reference once both supplies were lost and its position with
- * them. It runs one way until the marker passes the sensor, or to the end of its way and back. All
- * lengths in m, counted from closed. Source: geometry.
+ * Calculates how far a leaf creeps to find its reference after both supplies, and with them its
+ * position, were lost. It runs one way until the marker passes the sensor; if it reaches the end of
+ * its travel first, it turns back. All lengths in m, counted from closed. Source: geometry.
  *
- * @param opening D, the whole way
- * @param marker where the leaf stands as the marker passes the sensor
+ * @param opening D, the whole travel
+ * @param marker position of the leaf at which the marker passes the sensor
  * @param opensFirst whether the search begins towards open
- * @throws IllegalArgumentException if the opening is not positive or the marker not on the way
+ * @throws IllegalArgumentException if the opening is not positive or the marker not between closed
+ *     and open
  */
 public record MarkerSearch(double opening, double marker, boolean opensFirst) {
   public MarkerSearch {
@@ -17,7 +18,7 @@ public record MarkerSearch(double opening, double marker, boolean opensFirst) {
   }
 
   /**
-   * Way (m) of the search from where the leaf stands.
+   * Distance (m) of the search from a position of the leaf.
    *
    * @throws IllegalArgumentException if that is not between closed and open
    */
@@ -29,14 +30,14 @@ public record MarkerSearch(double opening, double marker, boolean opensFirst) {
   }
 
   /**
-   * The longest way (m) of all positions: from the other end to the marker, or from beside the
+   * The longest search (m) from any position: from the other end to the marker, or from beside the
    * marker to the end and back.
    */
   public double longest() {
     return Math.max(opensFirst ? marker : opening - marker, 2 * behind());
   }
 
-  /** From the marker to the end that the search runs to first. */
+  /** Distance (m) from the marker to the end that the search runs to first. */
   private double behind() {
     return opensFirst ? opening - marker : marker;
   }

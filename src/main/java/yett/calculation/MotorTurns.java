@@ -1,9 +1,9 @@
 package yett.calculation;
 
 /**
- * Chain travel against turns of the motor, which the controller counts: x = n N p/i with n turns, N
- * teeth of the drive sprocket, p pitch (m) and i turns of the motor for one of the sprocket.
- * Source: geometry of chain and sprocket.
+ * Converts between chain travel and turns of the motor, which the controller counts: x = n N p/i
+ * with n turns, N teeth of the drive sprocket, p pitch (m) and i turns of the motor for one of the
+ * sprocket. Source: geometry of chain and sprocket.
  *
  * @param ratio i, motor turns for one turn of the sprocket
  * @param teeth N
@@ -23,7 +23,7 @@ public record MotorTurns(double ratio, int teeth, double pitch) {
   }
 
   /**
-   * Chain travel (m) of so many turns.
+   * Chain travel (m) for a number of motor turns.
    *
    * @throws IllegalArgumentException if the turns are negative
    */
@@ -41,8 +41,8 @@ public record MotorTurns(double ratio, int teeth, double pitch) {
   }
 
   /**
-   * Speed of the leaf (m/s) with the motor at so many turns a minute. The mean: over one pitch it
-   * rises and falls by {@link #speedRipple}.
+   * Speed of the leaf (m/s) at a motor speed. It is the mean: over one pitch the speed varies by
+   * {@link #speedRipple}.
    *
    * @throws IllegalArgumentException if they are negative
    */

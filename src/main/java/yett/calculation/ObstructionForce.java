@@ -3,49 +3,50 @@ package yett.calculation;
 import java.util.Optional;
 
 /**
- * A recorded force judged by the limits of EN 12453: the peak by its zone; not above 150 N for
- * longer than 0.75 s; not above 25 N once 5 s have gone. The first two limits of time are published
- * in summaries of the standard by a trade federation and a test house; that the 5 s count from the
- * contact, and the contact from 25 N, where the meter's range begins, is from memory.
+ * Judges a recorded force by the limits of EN 12453: the peak limit of its zone; not above 150 N
+ * for longer than 0.75 s; not above 25 N after 5 s. The first two limits of time are published in
+ * summaries of the standard by a trade federation and a test house; it is from memory that the 5 s
+ * count from the contact, and that contact is where the force passes 25 N, the start of the meter's
+ * range.
  *
- * <p>Each limit is met, missed, or open, as the record may end too early to tell. One record is no
- * test of a gate: each point is measured three times and averaged, at three gaps and three heights.
+ * <p>Each limit is met or missed, or open if the record ends too early. One record is not a test of
+ * a gate: each point is measured three times and averaged, at three gaps and three heights.
  *
  * @param curve what the meter recorded
  * @param zone where it was recorded
  */
 public record ObstructionForce(ForceCurve curve, ForceZone zone) {
-  /** N that may stay on no longer than {@link #DYNAMIC_PERIOD}. */
+  /** Force (N) that may last no longer than {@link #DYNAMIC_PERIOD}. */
   public static final double STATIC_LIMIT = 150;
 
-  /** s. */
+  /** Longest time (s) above {@link #STATIC_LIMIT}. */
   public static final double DYNAMIC_PERIOD = 0.75;
 
-  /** N left when {@link #RELEASE_PERIOD} is over; also where the range of the meter begins. */
+  /** Highest force (N) after {@link #RELEASE_PERIOD}; also the start of the meter's range. */
   public static final double RELEASE_LIMIT = 25;
 
-  /** s. */
+  /** Time (s) from contact to release. */
   public static final double RELEASE_PERIOD = 5;
 
   /**
-   * Samples per second of the meter that EN 12453 describes are 200; clocks of meters are not so
-   * exact that a few less would be too few.
+   * Lowest sample rate (1/s) accepted. EN 12453 describes a meter with 200; the margin allows for
+   * an inexact clock.
    */
   public static final double LEAST_RATE = 196;
 
   /**
-   * s from one sample to the next at most: the 5 ms of such a meter, and 1 ms in which time stamps
-   * are often given.
+   * Longest time (s) accepted between two samples: 5 ms for such a meter, and 1 ms for time stamps
+   * rounded to a millisecond.
    */
   public static final double LARGEST_GAP = 0.006 + 1e-9;
 
-  /** N that a meter with nothing on it may show; considered judgement. */
+  /** Largest force (N) that an unloaded meter may show; considered judgement. */
   public static final double ZERO = 5;
 
-  /** N at which the range of that meter ends. */
+  /** Upper end (N) of that meter's range. */
   public static final double METER_RANGE = 2000;
 
-  /** What can be said of a limit, or of all. */
+  /** The result for one limit, or for all together. */
   public enum Verdict {
     MET,
     MISSED,
@@ -69,7 +70,7 @@ public record ObstructionForce(ForceCurve curve, ForceZone zone) {
         .orElse(0.0);
   }
 
-  /** Whether the force was down to 150 N in time. */
+  /** Whether the force fell to 150 N in time. */
   public Verdict dynamic() {
     if (dynamicPeriod() > DYNAMIC_PERIOD) {
       return Verdict.MISSED;
@@ -81,7 +82,7 @@ public record ObstructionForce(ForceCurve curve, ForceZone zone) {
         .orElse(Verdict.MET);
   }
 
-  /** The greatest force (N) from 5 s after the contact on; empty if the record ends before. */
+  /** The greatest force (N) from 5 s after contact; empty if the record ends before that. */
   public Optional<Double> afterRelease() {
     double due = contact().orElse(curve.start()) + RELEASE_PERIOD;
     if (curve.end() < due) {
@@ -96,7 +97,7 @@ public record ObstructionForce(ForceCurve curve, ForceZone zone) {
     return Optional.of(Math.max(curve.at(due), later));
   }
 
-  /** Whether the person was let go in time. */
+  /** Whether the force fell to the release limit in time. */
   public Verdict release() {
     if (contact().isEmpty()) {
       return Verdict.MET;
@@ -106,19 +107,19 @@ public record ObstructionForce(ForceCurve curve, ForceZone zone) {
         .orElse(Verdict.OPEN);
   }
 
-  /** Open if a peak can hide between two samples, wherever in the record they stand. */
+  /** Open if the samples are so far apart anywhere in the record that a peak could be missed. */
   public Verdict sampling() {
     return curve.rate() < LEAST_RATE || curve.largestGap() > LARGEST_GAP
         ? Verdict.OPEN
         : Verdict.MET;
   }
 
-  /** Open if the first sample already shows a force: what came before is not known. */
+  /** Open if the first sample already shows a force, because what came before is unknown. */
   public Verdict beginning() {
     return curve.samples().get(0).force() > ZERO ? Verdict.OPEN : Verdict.MET;
   }
 
-  /** Open if the meter shows a pull before the contact: every force in the record is too small. */
+  /** Open if the meter shows a pull before contact: then every recorded force is too small. */
   public Verdict zeroing() {
     double contact = contact().orElse(Double.POSITIVE_INFINITY);
     double[] before =
@@ -127,11 +128,14 @@ public record ObstructionForce(ForceCurve curve, ForceZone zone) {
             .mapToDouble(ForceSample::force)
             .sorted()
             .toArray();
-    // The median: a meter's noise, or the climb to the contact, moves it least.
+    // The median, because noise and the rise to contact affect it least.
     return before.length > 0 && before[before.length / 2] < -ZERO ? Verdict.OPEN : Verdict.MET;
   }
 
-  /** Missed if a limit is, else open if one is or the record is not fit to tell, else met. */
+  /**
+   * Missed if any limit is missed; else open if any is open or the record is unfit to judge; else
+   * met.
+   */
   public Verdict verdict() {
     if (contact().isEmpty()) {
       return Verdict.OPEN;

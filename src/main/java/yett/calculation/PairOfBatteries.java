@@ -1,51 +1,59 @@
 package yett.calculation;
 
 /**
- * What is usual on the pair of 12 V lead-acid batteries, twelve cells, that a 24 V gate runs on.
+ * The usual values of the pair of 12 V lead-acid batteries (twelve cells) that a 24 V gate runs on.
  */
 public final class PairOfBatteries {
   public static final int CELLS = 12;
 
   /**
-   * Times {@link #resistance} up to which a pair is sound; beyond, a block or a joint is going. A
-   * fifth over its own baseline calls for action (IEEE 1188 as paraphrased).
+   * Multiple of {@link #resistance} up to which a pair is sound; above it a block or a joint is
+   * failing. A fifth over its own baseline calls for action (IEEE 1188 as paraphrased).
    */
   public static final double SOUND = 1.2;
 
-  /** Ohm, of both blocks and their cables at 15 degC and above; small blocks from memory. */
+  /**
+   * Resistance (ohm) of both blocks and their cables at 15 degC and above; for small blocks from
+   * memory.
+   */
   private static final double RESISTANCE = 0.06;
 
-  /** Ohm of links, lugs and leads among it: common practice. */
+  /** Part of it (ohm) that is due to links, lugs and leads: common practice. */
   private static final double CABLES = 0.01;
 
-  /** Ohm times Ah of a block: a sound one of 40 Ah has under 8 mohm (data sheet). */
+  /**
+   * Resistance times capacity (ohm Ah) of a block: a sound one of 40 Ah has under 8 mohm (data
+   * sheet).
+   */
   private static final double BLOCK = 0.008 * 40;
 
-  /** V a cell at 25 degC at which data sheets float at most. */
+  /** Highest float voltage in data sheets (V a cell at 25 degC). */
   private static final double HIGHEST_FLOAT = 2.32;
 
-  /** A charger without compensation stays at the float voltage of 25 degC. */
+  /**
+   * Float voltage (V) of a charger without temperature compensation: that of 25 degC at all times.
+   */
   private static final double FLOAT_AT_25 = 27.0;
 
   /**
-   * V above the highest of {@link #charging} that no sound pair of this kind takes; considered
-   * judgement.
+   * Volts above the highest of {@link #charging} that show a fault: no sound pair of this kind is
+   * charged so high; considered judgement.
    */
   public static final double BOILS = 2;
 
-  /** V of a charged, sound pair that gives 20 A in mild weather; common practice. */
+  /** Voltage (V) of a charged, sound pair that supplies 20 A in mild weather; common practice. */
   private static final Range RUNNING = new Range(23.5, 26);
 
-  /** V that it falls lower for each degree below 15 degC. */
+  /** Volts by which {@link #RUNNING} falls for each degree below 15 degC. */
   private static final double RUNNING_COLDER = 0.02;
 
-  /** V of a fall that a meter can tell from none. */
+  /** Smallest voltage drop (V) that a meter can distinguish from none. */
   private static final double LEAST_FALL = 0.6;
 
-  /** V that is lost on the way to a controller that draws what it draws at rest. */
+  /** Voltage (V) lost between the batteries and a controller at rest. */
   private static final double TO_CONTROLLER = 0.3;
 
-  /** V that the regulation of an ordinary charger leaves; common practice. */
+  /** Tolerance (V) of an ordinary charger's regulation; common practice. */
   private static final double REGULATION = 0.4;
 
   private PairOfBatteries() {}
@@ -81,17 +89,18 @@ public final class PairOfBatteries {
   }
 
   /**
-   * The most (ohm) that sound small batteries and cables have: 60 mohm, 1 % more for each degree
-   * below 15 degC. Source: battery data sheets, small blocks from memory.
+   * Highest resistance (ohm) of sound small batteries and their cables: 60 mohm, 1 % more for each
+   * degree below 15 degC. Source: battery data sheets, small blocks from memory.
    */
   public static double resistance(double temperature) {
     return RESISTANCE * colder(temperature);
   }
 
   /**
-   * The most (ohm) that a sound pair of blocks of a capacity (Ah) has with its cables: a block's
-   * resistance falls as its capacity rises, from one of 40 Ah with 8 mohm. Never more than {@link
-   * #resistance(double)}. Source: battery data sheet; considered judgement for other capacities.
+   * Highest resistance (ohm) of a sound pair of blocks of a capacity (Ah) with its cables. A
+   * block's resistance is inversely proportional to its capacity; one of 40 Ah has 8 mohm. Never
+   * more than {@link #resistance(double)}. Source: battery data sheet; considered judgement for
+   * other capacities.
    *
    * @throws IllegalArgumentException if the capacity is not positive
    */
@@ -99,12 +108,18 @@ public final class PairOfBatteries {
     return Math.min(RESISTANCE, 2 * block(capacity) + CABLES) * colder(temperature);
   }
 
-  /** The same of one block, read at its own posts. */
+  /**
+   * Highest resistance (ohm) of one sound block, read at its own posts; otherwise as {@link
+   * #resistance(double, double)}.
+   */
   public static double blockResistance(double temperature, double capacity) {
     return Math.min((RESISTANCE - CABLES) / 2, block(capacity)) * colder(temperature);
   }
 
-  /** V that a full pair has at most once it has rested; more is what the last charge left. */
+  /**
+   * Highest voltage (V) of a full pair at rest; above it the pair still has surface charge from the
+   * last charge.
+   */
   public static double highestAtRest(LeadAcid.Build build) {
     return 2 * build.highestAtRest();
   }
@@ -118,27 +133,30 @@ public final class PairOfBatteries {
   }
 
   /**
-   * What a pair that dipped to a voltage (V) at one temperature (degC) would dip to at another, by
-   * the same rule: 20 mV less for each degree below 15 degC. Common practice.
+   * Corrects the lowest voltage (V) of a run from one temperature (degC) to another: 20 mV less for
+   * each degree below 15 degC, as in {@link #running}. Common practice.
    */
   public static double runningAt(double volts, double from, double to) {
     return volts + RUNNING_COLDER * (below15(from) - below15(to));
   }
 
   /**
-   * How far (V) a sound pair falls while it gives a current (A): through its {@link
-   * #resistance(double)}, and up to 0.6 V in any case.
+   * Voltage drop (V) of a sound pair when it supplies a current (A): through its {@link
+   * #resistance(double)}; the high end is at least 0.6 V.
    */
   public static Range fall(double current, double temperature) {
     return new Range(0, Math.max(LEAST_FALL, current * resistance(temperature)));
   }
 
-  /** Voltage (V) at the controller of a pair with that at its posts. Considered judgement. */
+  /** Voltage (V) at the controller for a voltage at the battery posts. Considered judgement. */
   public static Range atController(Range atPosts) {
     return new Range(atPosts.low() - TO_CONTROLLER, atPosts.high());
   }
 
-  /** Temperature (degC) of batteries in a closed housing on a day as warm. Common practice. */
+  /**
+   * Temperature (degC) of batteries in a closed housing on a day with this air temperature (degC).
+   * Common practice.
+   */
   public static Range warmth(double day) {
     return new Range(day - 5, day + 10);
   }

@@ -8,11 +8,11 @@ public final class PhotoBeam {
   private PhotoBeam() {}
 
   /**
-   * Excess gain: (Rmax/R)² T, as light thins with the square of the distance. Optics, beyond the
+   * Excess gain: (Rmax/R)² T, as light weakens with the square of the distance. Optics, beyond the
    * near field of the lens.
    *
    * @param range Rmax at which a clean pair just works
-   * @param transmission T, what the windows together let through, over 0 up to 1
+   * @param transmission T, share of the light that the windows together let through, over 0 up to 1
    * @throws IllegalArgumentException if a distance is not positive or the transmission out of range
    */
   public static double excessGain(double range, double distance, double transmission) {

@@ -4,20 +4,20 @@ import java.util.Arrays;
 import java.util.function.UnaryOperator;
 
 /**
- * The combined standard uncertainty of results, from that of their inputs: u² = Σ Z², where Z =
- * (f(x + u) - f(x - u))/2 for each input in turn. Source: JCGM 100 (GUM), 5.1.2 and the numerical
- * way of 5.1.3, note 2. For inputs that do not err together, and a formula that is nearly straight
+ * Calculates the combined standard uncertainty of results from that of their inputs: u² = Σ Z²,
+ * where Z = (f(x + u) - f(x - u))/2 for each input in turn. Source: JCGM 100 (GUM), 5.1.2 and the
+ * numerical way of 5.1.3, note 2. Valid for independent inputs and a formula that is nearly linear
  * over ±u.
  */
 public final class Propagation {
   private Propagation() {}
 
   /**
-   * The standard uncertainty of each result. Not a number where a result cannot be had on either
-   * side of an input; where it can be had on one side only, the difference to that side counts.
+   * The standard uncertainty of each result. It is NaN where the model has no result on either side
+   * of an input; where it has one on one side only, the difference to that side counts.
    *
-   * @param model results for inputs; may answer NaN or throw IllegalArgumentException where it is
-   *     not good for them
+   * @param model results for inputs; may return NaN or throw IllegalArgumentException where it is
+   *     not valid for them
    * @param inputs best estimates
    * @param uncertainties standard uncertainties of the inputs, none negative
    * @throws IllegalArgumentException if an uncertainty is negative

@@ -12,7 +12,7 @@ public record Range(double low, double high) {
     }
   }
 
-  /** The same in a unit of which there go so many into the other. */
+  /** The range with both ends multiplied by a factor, for example to convert its unit. */
   public Range times(double factor) {
     return new Range(low * factor, high * factor);
   }

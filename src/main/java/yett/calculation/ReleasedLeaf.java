@@ -1,28 +1,28 @@
 package yett.calculation;
 
 /**
- * What a grade does to a leaf that is released from its drive: nothing below a grade equal to its
- * rolling resistance c, beyond that it runs and gets faster all the way. Grade as rise over run,
- * without regard to its direction. Source: mechanics textbooks, inclined plane. ASTM F2200 wants no
- * motion by gravity when the operator is disconnected.
+ * Calculates how a leaf that is released from its drive moves on a grade. It stays where it is on a
+ * grade below its rolling resistance c; on a steeper one it runs and accelerates all the way. Grade
+ * as rise over run; its sign is ignored. Source: mechanics textbooks, inclined plane. ASTM F2200
+ * wants no motion by gravity when the operator is disconnected.
  *
  * <p>All methods throw IllegalArgumentException if the resistance is negative or the grade not
  * finite.
  */
 public final class ReleasedLeaf {
-  /** N that one person holds walking; considered judgement. */
+  /** Force (N) that one person can hold while walking; considered judgement. */
   public static final double HELD_BY_ONE = 250;
 
   private ReleasedLeaf() {}
 
   /** Acceleration downhill (m/s²): g (sin a - c cos a), tan a = grade; 0 if the leaf stays put. */
   public static double acceleration(double rollingResistance, double grade) {
-    // The force to keep one kilogram rolling downhill, negative where it runs by itself.
+    // rollingForce for 1 kg downhill is negative where the leaf runs by itself.
     return Math.max(0, -Leaf.rollingForce(1, rollingResistance, -Math.abs(grade)));
   }
 
   /**
-   * Speed (m/s) after it ran a distance (m) from rest: √(2 a s).
+   * Speed (m/s) after running a distance (m) from rest: √(2 a s).
    *
    * @throws IllegalArgumentException if the distance is negative
    */
@@ -32,7 +32,7 @@ public final class ReleasedLeaf {
   }
 
   /**
-   * Time (s) from the release until it ran a distance (m): √(2 s/a); infinite if it stays put.
+   * Time (s) to run a distance (m) from the release: √(2 s/a); infinite if it stays put.
    *
    * @throws IllegalArgumentException if the distance is not positive
    */
@@ -42,8 +42,8 @@ public final class ReleasedLeaf {
   }
 
   /**
-   * Force (N) that holds it: m times the acceleration it would have. To stop it once it runs takes
-   * far more, see {@link Stopping}.
+   * Force (N) that holds the leaf at rest: mass times its acceleration if free. Stopping it once it
+   * runs takes far more, see {@link Stopping}.
    *
    * @throws IllegalArgumentException if the mass is not positive
    */

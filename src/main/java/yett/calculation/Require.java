@@ -1,6 +1,6 @@
 package yett.calculation;
 
-/** Refuses arguments a formula is not good for, with their name and value. */
+/** Refuses arguments for which a formula is not valid; the message gives their name and value. */
 final class Require {
   private Require() {}
 

@@ -51,7 +51,7 @@ public enum RollerChain {
     return pitch;
   }
 
-  /** N; what every chain of this number must hold, not what it may be worked at. */
+  /** Minimum ultimate strength (N) of every chain of this number. It is not the working load. */
   public double minimumUltimateStrength() {
     return minimumUltimateStrength;
   }

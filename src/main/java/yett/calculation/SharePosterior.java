@@ -4,14 +4,14 @@ import java.util.Arrays;
 import org.apache.commons.statistics.distribution.BetaDistribution;
 
 /**
- * What is to be thought of some shares that add up to 1, after a judgement and some counts: the
- * Dirichlet distribution is conjugate to multinomial counts, so the judgement weighs like so many
- * cases seen before (D. J. Spiegelhalter and S. L. Lauritzen, Sequential updating of conditional
+ * The estimate of shares that add up to 1, from a judgement and counted cases. The Dirichlet
+ * distribution is conjugate to multinomial counts, so the judgement counts like a number of cases
+ * seen before (D. J. Spiegelhalter and S. L. Lauritzen, Sequential updating of conditional
  * probabilities on directed graphical structures, Networks 20 (1990) 579–605; from memory). Each
  * share alone then has a Beta distribution.
  *
  * @param judged shares that were judged, adding up to 1, none of them 0
- * @param weight so many cases the judgement weighs
+ * @param weight number of cases that the judgement is worth
  * @param counts how often each was seen
  */
 public record SharePosterior(double[] judged, double weight, int[] counts) {
@@ -47,7 +47,7 @@ public record SharePosterior(double[] judged, double weight, int[] counts) {
     return (weight * judged[share] + counts[share]) / (weight + cases());
   }
 
-  /** Where a share lies with 95 in 100, each tail alike. */
+  /** The central 95 % interval of a share, with 2.5 % in each tail. */
   public Range range(int share) {
     double own = weight * judged[share] + counts[share];
     BetaDistribution beta = BetaDistribution.of(own, weight + cases() - own);
@@ -57,9 +57,9 @@ public record SharePosterior(double[] judged, double weight, int[] counts) {
   }
 
   /**
-   * How far the counts speak for shares that are to be learnt, against those judged being right as
-   * they stand: the ratio of what each said beforehand of these very counts, in decibans (I. J.
-   * Good). If the judgement is right, it exceeds 10 in at most one of ten repetitions.
+   * The evidence in the counts against the judged shares, in decibans (I. J. Good): the ratio of
+   * the probability of these counts with shares still to be learnt to that with the judged shares
+   * taken as exact. If the judgement is right, it exceeds 10 in at most one of ten repetitions.
    */
   public double decibansAgainst() {
     double ratio = 0;

@@ -6,8 +6,8 @@ import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 
 /**
- * Intervals that admit how little a few cases tell. Each covers what it is about in at least about
- * 95 of 100 repetitions.
+ * Confidence intervals for few cases. Each covers the true value in at least about 95 of 100
+ * repetitions.
  */
 public final class SmallNumbers {
   private static final double COVER = 0.95;
@@ -15,8 +15,9 @@ public final class SmallNumbers {
   private SmallNumbers() {}
 
   /**
-   * What a share may be when it was {@code hits} of {@code all}: Wilson's score interval, without
-   * continuity correction (E. B. Wilson, J. Amer. Statist. Assoc. 22 (1927) 209–212).
+   * The interval of a share that was observed as {@code hits} of {@code all}: Wilson's score
+   * interval, without continuity correction (E. B. Wilson, J. Amer. Statist. Assoc. 22 (1927)
+   * 209–212).
    *
    * @throws IllegalArgumentException unless 0 ≤ hits ≤ all and all ≥ 1
    */
@@ -27,8 +28,9 @@ public final class SmallNumbers {
   }
 
   /**
-   * How many one may expect in a time in which {@code count} came about: the exact interval for a
-   * Poisson mean (F. Garwood, Biometrika 28 (1936) 437–442), by way of chi-squared.
+   * The interval of the expected number of events in a period in which {@code count} happened: the
+   * exact interval for a Poisson mean (F. Garwood, Biometrika 28 (1936) 437–442), by way of
+   * chi-squared.
    *
    * @throws IllegalArgumentException if the count is negative
    */
@@ -45,7 +47,7 @@ public final class SmallNumbers {
     return new Range(low, high);
   }
 
-  /** The middle of some values. */
+  /** The median. */
   public static double median(double... values) {
     double[] sorted = values.clone();
     Arrays.sort(sorted);
@@ -54,9 +56,9 @@ public final class SmallNumbers {
   }
 
   /**
-   * Where the median may lie, by the binomial distribution of how many values fall below it,
-   * whatever the values' own distribution. Fewer than six values cannot tell: the range is then
-   * without end.
+   * The interval of the median, from the binomial distribution of how many values fall below it; it
+   * does not depend on the distribution of the values. With fewer than six values the range is
+   * infinite.
    */
   public static Range medianRange(double... values) {
     double[] sorted = values.clone();
@@ -67,7 +69,10 @@ public final class SmallNumbers {
         : new Range(sorted[rank - 1], sorted[sorted.length - rank]);
   }
 
-  /** The greatest r for which the r-th value from either end still covers; 0 if none does. */
+  /**
+   * The greatest r for which the interval between the r-th values from either end has the coverage;
+   * 0 if none has.
+   */
   static int lowerRank(int n) {
     if (n == 0) {
       return 0;

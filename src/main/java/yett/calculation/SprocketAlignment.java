@@ -6,12 +6,12 @@ package yett.calculation;
  */
 public final class SprocketAlignment {
   /**
-   * Times {@link #permissibleOffset} up to which a chain below 0.5 m/s, as on gates, runs well: a
-   * chain maker's guide allows 0.2 mm per 100 mm.
+   * Multiple of {@link #permissibleOffset} up to which a chain below 0.5 m/s, as on gates, runs
+   * well: a chain maker's guide allows 0.2 mm per 100 mm.
    */
   public static final double RUNS_WELL = 2;
 
-  /** Times that from which the chain climbs the teeth: considered judgement. */
+  /** Multiple of it from which the chain climbs the teeth: considered judgement. */
   public static final double CLIMBS = 5;
 
   private static final double PERMISSIBLE_SLOPE = 1.0 / 300;

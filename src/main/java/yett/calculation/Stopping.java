@@ -1,8 +1,8 @@
 package yett.calculation;
 
 /**
- * How a moving leaf comes to rest, and what it does to what is in the way. Mass (kg), speed (m/s),
- * force (N), time (s), distance (m), stiffness (N/m). Source: mechanics textbooks.
+ * Calculates how a moving leaf comes to rest, and its force on an obstruction. Mass (kg), speed
+ * (m/s), force (N), time (s), distance (m), stiffness (N/m). Source: mechanics textbooks.
  */
 public final class Stopping {
   private Stopping() {}

@@ -1,27 +1,30 @@
 package yett.calculation;
 
 /**
- * What a supply gives when its input setting does not match its mains, and what a meter shows
- * behind its rectifier. Voltages in V, alternating ones as rms. Source: textbook, ideal transformer
- * and sine wave, no load.
+ * Calculates the output of a supply whose input setting (tap) does not match its mains, and the
+ * reading behind its rectifier. Voltages in V, alternating ones as rms. Source: textbook, ideal
+ * transformer and sine wave, no load.
  */
 public final class SupplySetting {
-  /** V that a supply for charging a 24 V pair gives with its mains at the tap: common practice. */
+  /**
+   * Output (V) of a supply that charges a 24 V pair, with its tap set to its mains: common
+   * practice.
+   */
   public static final Range CHARGING = new Range(29, 34);
 
-  /** Share by which mains and tap may differ, as taps stand for that much: common practice. */
+  /** Share by which mains and tap may differ: common practice, a tap is meant for that range. */
   public static final double FITS = 0.1;
 
   private SupplySetting() {}
 
-  /** Whether a tap fits the mains: no further apart than {@link #FITS} of the mains. */
+  /** Whether a tap fits the mains: they differ by at most {@link #FITS} of the mains. */
   public static boolean fits(double mains, double tap) {
     return Math.abs(mains - tap) <= FITS * mains;
   }
 
   /**
-   * Secondary voltage (V) with the input on a tap: rated secondary × input/tap. Above about 1.1
-   * times the tap's voltage a real core saturates and a fuse goes first.
+   * Secondary voltage (V) at an input voltage, with the supply set to a tap: rated secondary ×
+   * input/tap. Above about 1.1 times the tap's voltage a real core saturates and a fuse goes first.
    *
    * @throws IllegalArgumentException if rated or tap voltage is not positive or the input negative
    */

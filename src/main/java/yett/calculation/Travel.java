@@ -1,16 +1,16 @@
 package yett.calculation;
 
 /**
- * How long a leaf travels and how far its chain moves it. Distance (m), speed (m/s), acceleration
- * and deceleration (m/s², both as positive numbers), time (s). Source: uniform acceleration;
- * geometry of chain and sprocket. Slow zones at the ends: {@link TravelProfile}.
+ * Calculates how long a leaf travels and how far its chain moves it. Distance (m), speed (m/s),
+ * acceleration and deceleration (m/s², both as positive numbers), time (s). Source: uniform
+ * acceleration; geometry of chain and sprocket. Slow zones at the ends: {@link TravelProfile}.
  */
 public final class Travel {
   private Travel() {}
 
   /**
    * Time (s) to cover a distance from rest to rest: D/v + (v/2)(1/a + 1/d), or √(2 D (1/a + 1/d))
-   * if the way is too short to reach the speed.
+   * if the distance is too short to reach the speed.
    *
    * @throws IllegalArgumentException if an argument is not positive
    */
@@ -36,10 +36,10 @@ public final class Travel {
   }
 
   /**
-   * How far (m) a leaf may stand off its taught limits once n links were taken out at one bracket:
-   * up to n p. The limits are counted in turns of the sprocket, hence along the chain; the bracket
-   * that lost the links stands nearer to the sprocket at the same count, by what was removed less
-   * what came out of the slack on that side. Source: geometry.
+   * How far (m) a leaf may stop off its taught limits after n links were removed at one bracket: up
+   * to n p. The limits are counted in turns of the sprocket, so along the chain. At the same count
+   * that bracket is nearer to the sprocket by the removed length, less what came out of the slack
+   * on that side. Source: geometry.
    *
    * @throws IllegalArgumentException if links or pitch is not positive
    */
@@ -48,7 +48,7 @@ public final class Travel {
   }
 
   /**
-   * The usual time (s) of a full run: the way at full speed, and 2 s to 6 s for the slow ends
+   * The usual time (s) of a full run: the distance at full speed, plus 2 s to 6 s for the slow ends
    * (common practice).
    *
    * @throws IllegalArgumentException if distance or speed is not positive
@@ -58,7 +58,7 @@ public final class Travel {
     return new Range(run + 2, run + 6);
   }
 
-  /** Speed (m/s) in the middle of the travel: an eighth either way of the one on record. */
+  /** Usual speed (m/s) in the middle of the travel: an eighth above or below the rated speed. */
   public static Range usualSpeed(double speed) {
     return new Range(0.88 * speed, 1.12 * speed);
   }

@@ -1,15 +1,16 @@
 package yett.calculation;
 
 /**
- * One run of a leaf that goes slowly at its ends: up to the slow speed and through the first zone,
- * up to full speed, down again, through the last zone, and a stop from slow speed at once.
- * Distances in m, speeds in m/s, accelerations in m/s² as positive numbers. Source: uniform
- * acceleration.
+ * One run of a leaf with slow zones at its ends. It accelerates to the slow speed, crosses the
+ * first zone, accelerates to full speed, slows down, crosses the last zone and stops at once from
+ * slow speed. Distances in m, speeds in m/s, accelerations in m/s² as positive numbers. Source:
+ * uniform acceleration.
  *
- * @param distance the whole way, zones included
- * @param slowStart length of the slow zone it begins with; 0 if it gathers full speed from rest
+ * @param distance the whole travel, zones included
+ * @param slowStart length of the slow zone it begins with; 0 if it accelerates to full speed from
+ *     rest
  * @param slowEnd length of the slow zone it ends with; 0 if it brakes from full speed to rest
- * @param slowSpeed in both zones; of no account if both are 0
+ * @param slowSpeed in both zones; ignored if both zones are 0
  */
 public record TravelProfile(
     double distance,
@@ -21,8 +22,8 @@ public record TravelProfile(
     double slowSpeed) {
   /**
    * @throws IllegalArgumentException if a number is out of its range, the slow speed not below the
-   *     speed, a zone too short to reach the slow speed in, or the way between the zones too short
-   *     for full speed
+   *     speed, a zone too short to reach the slow speed in, or the distance between the zones too
+   *     short for full speed
    */
   public TravelProfile {
     Require.positive("distance", distance);

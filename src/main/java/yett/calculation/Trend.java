@@ -6,25 +6,25 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
- * How a reading moves over the years: the straight line of least squares through the readings. Its
- * slope has an interval of 95 %: by Student's t from how the readings scatter about the line, but
- * never narrower than the instrument alone would make it, as a few readings can lie on a line by
- * chance.
+ * The change of a reading over the years: the least-squares line through the readings. The 95 %
+ * interval of its slope comes from Student's t and the scatter of the readings about the line. It
+ * is never narrower than the instrument's uncertainty alone would make it, because a few readings
+ * can lie on a line by chance.
  *
- * @param readings how many there are
- * @param from years of the first one
- * @param to years of the last one
+ * @param readings number of readings
+ * @param from time of the first one, in years
+ * @param to time of the last one, in years
  * @param slope a year, in the unit of the readings
- * @param low of the slope
- * @param high of the slope
- * @param now where the line stands at the last reading
+ * @param low end of the slope's interval
+ * @param high end of the slope's interval
+ * @param now value of the line at the last reading
  */
 public record Trend(
     int readings, double from, double to, double slope, double low, double high, double now) {
-  /** Two points are always a line. */
+  /** Fewest readings for a trend: a line through two fits always. */
   public static final int FEWEST = 3;
 
-  /** Years; over less a season looks like a trend. */
+  /** Shortest span (years): over less, a seasonal change looks like a trend. */
   public static final double SHORTEST = 0.5;
 
   private static final double BEYOND = 0.05;
@@ -32,7 +32,7 @@ public record Trend(
   /**
    * A reading.
    *
-   * @param years from wherever they are counted
+   * @param years from any start, the same for all points
    */
   public record Point(double years, double value) {}
 
@@ -72,9 +72,9 @@ public record Trend(
   }
 
   /**
-   * Years from the last reading until the line meets a limit ahead of it: by the slope itself, and
-   * from the steepest to the flattest that it may be. Empty if the line does not surely go there,
-   * or is there already.
+   * Years from the last reading until the line reaches a limit: at the slope itself, and at the
+   * steepest and flattest slope of the interval. Empty if part of the interval does not lead there,
+   * or the line is past the limit already.
    */
   public Optional<Ahead> until(double limit) {
     double way = limit - now;
@@ -87,6 +87,6 @@ public record Trend(
     return Optional.of(new Ahead(way / slope, Math.min(one, other), Math.max(one, other)));
   }
 
-  /** Years until something: about, at the earliest and at the latest. */
+  /** Years until an event: expected, earliest and latest. */
   public record Ahead(double about, double soonest, double latest) {}
 }

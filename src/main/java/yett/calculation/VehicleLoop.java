@@ -9,18 +9,19 @@ public final class VehicleLoop {
   private static final double MU0_OVER_PI = 0.4;
 
   /**
-   * uH that loops of gates have with their lead-in; detectors tune from 20 to 1000 uH, and turns
-   * are shorted or too many outside. From memory.
+   * Usual inductance (uH) of gate loops with their lead-in. Detectors tune from 20 to 1000 uH;
+   * outside the usual range, turns are shorted or too many. From memory.
    */
   public static final Range USUAL = new Range(50, 500);
 
-  /** uH at which the range of many detectors ends: from memory. */
+  /** Upper end (uH) of many detectors' tuning range: from memory. */
   public static final double TUNES_UP_TO = 1000;
 
   private static final double FOOT = 0.3048;
 
   /**
-   * uH/m of twisted lead-in, 0.22 uH/ft: detector handbook of the US highway agency, from memory.
+   * Inductance of twisted lead-in (uH/m), from 0.22 uH/ft: detector handbook of the US highway
+   * agency, from memory.
    */
   private static final double LEAD_IN = 0.22 / FOOT;
 
@@ -53,7 +54,10 @@ public final class VehicleLoop {
     return sum;
   }
 
-  /** Whether the sides are over ten times longer than the turns lie deep, as the formula needs. */
+  /**
+   * Whether the sides are over ten times longer than the stack of turns is deep, as the formula
+   * needs.
+   */
   public static boolean hasRoom(double length, double width, int turns, double pitch) {
     return Math.min(length, width) > 10 * turns * pitch;
   }
@@ -95,7 +99,7 @@ public final class VehicleLoop {
   }
 
   /**
-   * Quality 2 π f L/R of a loop with its lead-in.
+   * Quality factor 2 π f L/R of a loop with its lead-in.
    *
    * @throws IllegalArgumentException if an argument is not positive
    */
@@ -106,8 +110,8 @@ public final class VehicleLoop {
   }
 
   /**
-   * Height (m) to which a vehicle's underside is seen: two thirds of the shorter side, common
-   * practice.
+   * Height (m) up to which the loop detects a vehicle's underside: two thirds of the shorter side,
+   * common practice.
    *
    * @throws IllegalArgumentException if a side is not positive
    */

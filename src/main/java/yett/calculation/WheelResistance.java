@@ -6,10 +6,10 @@ package yett.calculation;
  * the share of flange or guide. A share of the weight, without unit. Source: travel resistance as
  * crane and drive handbooks give it (formula from memory); the coefficients are those of a table of
  * drive engineering in inch units, which agree with 0.5 mm for steel on steel in crane practice. A
- * clean, straight track only: dirt, flat spots, a bent rail or a dragging guide come on top.
+ * clean, straight track only: dirt, flat spots, a bent rail or a dragging guide add to it.
  */
 public final class WheelResistance {
-  /** What rolls on what. */
+  /** Materials of wheel and rail. */
   public enum Tread {
     STEEL_ON_STEEL(0.02),
     POLYMER_ON_STEEL(0.08),
@@ -21,13 +21,13 @@ public final class WheelResistance {
       leverArm = inches * 0.0254;
     }
 
-    /** f, m. */
+    /** Lever arm of rolling f (m). */
     public double leverArm() {
       return leverArm;
     }
   }
 
-  /** What the wheel turns on. */
+  /** The kind of wheel bearing. */
   public enum Bearing {
     /** Ball or roller bearing. */
     ROLLING(0.005, 0.003),
@@ -42,7 +42,7 @@ public final class WheelResistance {
       this.flange = flange;
     }
 
-    /** μ. */
+    /** Friction coefficient μ of the bearing. */
     public double friction() {
       return friction;
     }

@@ -1,19 +1,23 @@
 package yett.calculation;
 
 /**
- * Wind on the broad side of a leaf. Wind speed V (m/s), pressure q (Pa), area (m²), force (N).
+ * Calculates the force of wind on the broad side of a leaf. Wind speed V (m/s), pressure q (Pa),
+ * area (m²), force (N).
  *
- * <p>It pushes across the travel: guides and posts carry it, and the drive feels their friction
- * only. A leaf that is off its guides is another matter: then all of it turns the leaf over.
- * Sources: ASCE 7 (velocity pressure; force coefficients of open signs and lattice frames, table
- * 29.4-2); the solid panel's 1.3 is from memory of its figure 29.3-1. Good for a gust speed read at
- * the gate; design for wind is a structural engineer's work and has more factors.
+ * <p>It acts across the travel: guides and posts take it, and it loads the drive only through their
+ * friction. If the leaf is off its guides, the whole force tends to turn it over. Sources: ASCE 7
+ * (velocity pressure; force coefficients of open signs and lattice frames, table 29.4-2); the solid
+ * panel's 1.3 is from memory of its figure 29.3-1. Good for a gust speed read at the gate; design
+ * for wind is a structural engineer's work and has more factors.
  */
 public final class Wind {
   /** A leaf with at least this share of its outline filled counts as solid: ASCE 7, 30 % open. */
   public static final double SOLID = 0.7;
 
-  /** Guide rollers that turn to guides that drag: friction of 0.05 to 0.25, common practice. */
+  /**
+   * Friction of the guides, from rollers that turn to guides that drag: 0.05 to 0.25, common
+   * practice.
+   */
   public static final Range GUIDE_FRICTION = new Range(0.05, 0.25);
 
   private Wind() {}
@@ -56,7 +60,7 @@ public final class Wind {
   }
 
   /**
-   * What the drive has to add (N): the friction of the guides that carry the force.
+   * Force (N) that the drive needs in addition: the friction of the guides that take the wind.
    *
    * @throws IllegalArgumentException if force or friction is negative
    */

@@ -5,9 +5,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The largest fuse or breaker (A) that may stand before a copper conductor of a standard size, so
- * that it trips before the insulation burns. Local code decides; this is the floor below which no
- * size is proposed, whatever the voltage drop allows.
+ * The largest fuse or breaker (A) that may protect a copper conductor of a standard size, so that
+ * it trips before the insulation burns. Local code decides. No size smaller than this allows is
+ * proposed, even if its voltage drop would be acceptable.
  *
  * <p>American sizes: NEC (NFPA 70) 240.4(D) for 18 to 10 AWG; from 8 AWG on the 60 degC column of
  * table 310.16, from memory. Metric sizes: the current that IEC 60364-5-52 gives two loaded wires
@@ -15,7 +15,7 @@ import java.util.Optional;
  * for 0.75 and 1 mm², which its table does not have, from memory of national ones.
  */
 public final class WireProtection {
-  /** V above which fixed wiring has a least size: extra-low voltage ends there. */
+  /** Upper limit (V) of extra-low voltage; above it fixed wiring has a least size. */
   private static final double EXTRA_LOW = 50;
 
   private static final Map<String, Double> LARGEST =
@@ -60,7 +60,7 @@ public final class WireProtection {
   }
 
   /**
-   * Whether a conductor carries a current (A), or stands behind a breaker of that size.
+   * Whether a conductor may carry a current (A), or be protected by a breaker of that size.
    *
    * @throws IllegalArgumentException if the current is negative
    */
@@ -69,11 +69,11 @@ public final class WireProtection {
   }
 
   /**
-   * The first of the sizes, given from the smallest, that keeps the drop within a limit (V),
-   * carries what it has to, and may be laid for the voltage; empty if none does.
+   * The first of the sizes, given from the smallest, that keeps the drop within a limit (V), may
+   * carry the current, and may be laid for the voltage; empty if none does.
    *
-   * @param load A, under which the voltage falls
-   * @param carried A, the load or the breaker before it
+   * @param load A, for the voltage drop
+   * @param carried A, the load or the breaker that protects the conductor
    * @throws IllegalArgumentException as {@link Conductor#smallest}
    */
   public static Optional<Conductor> smallest(
@@ -90,8 +90,8 @@ public final class WireProtection {
   }
 
   /**
-   * Whether a conductor is thick enough to be laid for a voltage at all: over 50 V fixed wiring has
-   * 14 AWG (NEC 310.3) or 1.5 mm² (IEC 60364-5-52, table 52.2) at least, both from memory.
+   * Whether a conductor is thick enough to be laid for a voltage (V): over 50 V fixed wiring has 14
+   * AWG (NEC 310.3) or 1.5 mm² (IEC 60364-5-52, table 52.2) at least, both from memory.
    */
   public static boolean mayBeLaid(Conductor wire, double volts) {
     return volts <= EXTRA_LOW || largest(wire) >= LARGEST.get("14 AWG");

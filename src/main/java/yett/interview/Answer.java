@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
-/** What the person said to a check. */
+/** What the person answered to a check. */
 @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
 @JsonSubTypes({
   @JsonSubTypes.Type(value = Answer.Chosen.class, name = "outcome"),
@@ -18,19 +18,22 @@ import java.util.function.Supplier;
 })
 public sealed interface Answer {
 
-  /** What each kind of answer comes to; none is forgotten, because all are asked for. */
+  /**
+   * Applies the function for this kind of answer. Every kind needs a function, so none can be
+   * forgotten.
+   */
   <R> R map(
       Function<Chosen, R> chosen,
       Function<Read, R> read,
       Supplier<R> cannotTell,
       Supplier<R> notNow);
 
-  /** Whether it says something of the gate: an outcome or a reading. */
+  /** Whether it says something about the gate: an outcome or a reading. */
   default boolean tells() {
     return map(c -> true, r -> true, () -> false, () -> false);
   }
 
-  /** The outcome that was chosen, by its id; a reading is none. */
+  /** The id of the chosen outcome; empty for a reading or no answer. */
   default Optional<String> choice() {
     return map(
         c -> Optional.of(c.outcome()), r -> Optional.empty(), Optional::empty, Optional::empty);
@@ -41,22 +44,22 @@ public sealed interface Answer {
     return choice().filter(outcome::equals).isPresent();
   }
 
-  /** The reading, if it is one. */
+  /** The reading; empty for other kinds of answer. */
   default Optional<Read> reading() {
     return map(c -> Optional.empty(), Optional::of, Optional::empty, Optional::empty);
   }
 
-  /** Whether it is that it cannot be found out. */
+  /** Whether the person said that it cannot be found out. */
   default boolean hopeless() {
     return map(c -> false, r -> false, () -> true, () -> false);
   }
 
-  /** Whether it is put off. */
+  /** Whether the person put the check off. */
   default boolean putOff() {
     return map(c -> false, r -> false, () -> false, () -> true);
   }
 
-  /** An outcome by its id. */
+  /** A chosen outcome, by its id. */
   record Chosen(String outcome) implements Answer {
     public Chosen {
       requireNonNull(outcome, "outcome");
@@ -73,7 +76,7 @@ public sealed interface Answer {
   }
 
   /**
-   * A reading.
+   * A measured value.
    *
    * @param typed as the person typed it
    * @param value in the canonical unit of the quantity
@@ -93,7 +96,7 @@ public sealed interface Answer {
     }
   }
 
-  /** It cannot be found out; the check is not asked again. */
+  /** The person says that it cannot be found out; the check is not asked again. */
   record CannotTell() implements Answer {
     @Override
     public <R> R map(
@@ -105,7 +108,7 @@ public sealed interface Answer {
     }
   }
 
-  /** Later perhaps; the check comes again when little else is left. */
+  /** The person puts the check off; it comes again when little else is left. */
   record NotNow() implements Answer {
     @Override
     public <R> R map(

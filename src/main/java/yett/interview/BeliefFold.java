@@ -18,11 +18,11 @@ import yett.rules.Conclusion.Finding;
 import yett.rules.Judgement;
 
 /**
- * Works out the belief from findings and deeds in their order. What did not change since the last
- * time is kept, so that a new answer costs one update; the result is the same as starting over.
+ * Works out the belief from findings, repairs and retests in the order of the case. Results are
+ * kept between calls, so a new answer costs one update; the result is the same as from the start.
  */
 final class BeliefFold {
-  /** One thing that moves the belief. */
+  /** One thing that changes the belief: a finding, a repair or a retest. */
   private sealed interface Deed {}
 
   private record Learn(long event, String check, List<Double> weights, String words, String reason)
@@ -33,17 +33,17 @@ final class BeliefFold {
   private record Try(long event, Event.Retested tried) implements Deed {}
 
   /**
-   * Where a deed led to.
+   * The state after a deed.
    *
-   * @param known number of the last standing before which something was repaired or tried: what was
-   *     known before the answers that are looked at together
+   * @param known position of the last standing before which something was repaired or tried.
+   *     Answers after it are searched together for a conflict.
    * @param bits conflict among those answers
-   * @param found answers that were found to conflict, the latest of several findings
+   * @param found the latest set of answers found to conflict
    */
   private record Standing(
       Belief belief, double[] chances, int known, double bits, Optional<Conflict> found) {}
 
-  /** An answer is looked into when it makes the answers fit together so much worse. */
+  /** A conflict is searched for when an answer adds at least this many bits to it. */
   private static final double WORSE_BY = 1;
 
   private final RuleBase base;
@@ -52,7 +52,7 @@ final class BeliefFold {
   private Map<String, Double> odds;
   private final List<Deed> deeds = new ArrayList<>();
 
-  /** One more than deeds: the first is before any of them. */
+  /** The state before the first deed and after each deed: one more than {@link #deeds}. */
   private final List<Standing> standings = new ArrayList<>();
 
   BeliefFold(RuleBase base, Outset outset) {
@@ -91,8 +91,8 @@ final class BeliefFold {
   }
 
   /**
-   * What is believed after a deed. What no cause allows is not weighed: somebody was wrong, and the
-   * case goes on without it.
+   * The state after a deed. Evidence that no set of causes allows is ignored: somebody was wrong,
+   * and the case goes on without it.
    */
   private Standing after(Standing before, Deed deed) {
     if (deed instanceof Learn learn) {
@@ -102,7 +102,7 @@ final class BeliefFold {
     try {
       belief = apply(belief, deed);
     } catch (ImpossibleEvidence e) {
-      // A gate that runs though a cause is certain to be left; the belief stays as it was.
+      // The gate runs although a cause that prevents it is certain: keep the belief.
     }
     return new Standing(belief, belief.atCallOut(), standings.size(), 0, before.found());
   }
@@ -115,7 +115,7 @@ final class BeliefFold {
       belief = belief.learn(seen);
       chance = Math.exp(belief.logEvidence() - before.belief().logEvidence());
     } catch (ImpossibleEvidence e) {
-      // It is not weighed.
+      // No set of causes allows it: keep the belief.
     }
     double apart = standings.get(before.known()).belief().chanceOf(seen);
     double worse = apart > 0 ? Conflicts.bits(apart, chance) : Conflicts.MOST;
@@ -127,7 +127,7 @@ final class BeliefFold {
     return new Standing(belief, belief.atCallOut(), before.known(), bits, found);
   }
 
-  /** Looks for the answers that an answer conflicts with. */
+  /** Looks for the answers that the last answer conflicts with. */
   private Optional<Conflict> conflict(int known, Learn last, boolean weighed) {
     List<Learn> answers = new ArrayList<>();
     deeds.subList(known, deeds.size()).forEach(d -> answers.add((Learn) d));
@@ -152,12 +152,18 @@ final class BeliefFold {
     return new Conflict.Part(learn.event(), learn.check(), learn.words());
   }
 
-  /** Complaints that nobody made are no answers. */
+  /**
+   * Whether it was said by the person. A complaint that nobody made is evidence too, but not an
+   * answer.
+   */
   private static boolean said(Learn learn) {
     return learn.event() > 0 || learn.words().equals(Check.SAID);
   }
 
-  /** Whether a rare cause explains the answers: it became more probable by more than they jar. */
+  /**
+   * Whether a rare cause explains the answers: its probability rose by at least as many bits as the
+   * answers conflict.
+   */
   private boolean explained(Conflict conflict, Standing now) {
     double[] outset = standings.get(0).chances();
     List<String> causes = now.belief().model().causes();
@@ -238,7 +244,7 @@ final class BeliefFold {
         .orElse(Retest.of(Retest.How.FAILED, told));
   }
 
-  /** What was reported and had not gone when the gate was last tried. */
+  /** Complaints that were made and had not gone when the gate was last tried. */
   private List<Observation> complaints() {
     return deeds.stream()
         .filter(d -> d instanceof Learn learn && learn.event() == 0 && said(learn))

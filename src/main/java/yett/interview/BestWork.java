@@ -12,9 +12,12 @@ import yett.knowledge.Repair;
 import yett.plan.Advice;
 import yett.plan.Planner;
 
-/** What the plan is asked to choose among, and how its advice becomes a step. */
+/**
+ * Chooses the most useful check or repair among the work that is possible now, and makes a step of
+ * it.
+ */
 record BestWork(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
-  /** What is worth doing; what was put off comes last. Empty if nothing is. */
+  /** The most useful step; checks that were put off come last. Empty if nothing is worth doing. */
   Optional<Step> best(boolean cured) {
     return best(checks(false), cured)
         .or(() -> Optional.of(putOff()).filter(p -> !p.isEmpty()).flatMap(p -> best(p, cured)));
@@ -26,18 +29,19 @@ record BestWork(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
   }
 
   /**
-   * A check that is worth asking for the sake of these repairs, whoever may do them.
+   * The check that is most useful for choosing among these repairs, whoever may do them; empty if
+   * none is.
    *
-   * @param putOff whether it is one that was put off
+   * @param putOff whether to choose among checks that were put off
    */
   Optional<Step> question(Set<String> repairs, boolean putOff) {
     return question(repairs, putOff, advice -> advice);
   }
 
   /**
-   * The same, where the advice is taken otherwise than it is given.
+   * Chooses a check as {@link #question(Set, boolean)} does, with a change to the plan's advice.
    *
-   * @param taken the advice that is followed
+   * @param taken returns the advice to follow for the advice given
    */
   Optional<Step> question(Set<String> repairs, boolean putOff, UnaryOperator<Advice> taken) {
     Set<String> checks = putOff ? putOff() : checks(false);
@@ -52,7 +56,7 @@ record BestWork(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
     return advice.kind() == Advice.Kind.ASK ? step(advice, false) : empty();
   }
 
-  /** The work that there is at a moment, by the plan as it is. */
+  /** The work that is possible at a moment. */
   static BestWork at(Moment moment, Expertise expertise) {
     Present present =
         new Present(
@@ -74,7 +78,7 @@ record BestWork(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
     };
   }
 
-  /** A look with the others of its place, or the check by itself. */
+  /** The step for a check: a look together with others at its place, or the check alone. */
   private Step ask(Advice advice, boolean cured) {
     Check check = present.base.checks().get(advice.candidates().get(0).check());
     Occasion occasion = Occasion.of(occasion(check.id(), cured));
@@ -86,7 +90,10 @@ record BestWork(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
         .orElseGet(() -> steps.ask(check, Optional.of(advice), occasion));
   }
 
-  /** Whether the person should choose, at the gate, before anything more is asked. */
+  /**
+   * Whether the person should choose how to go on before anything more is asked. Only at the gate,
+   * not on a call.
+   */
   private boolean isStuck(Occasion occasion) {
     return occasion.kind() == Occasion.Kind.WORTH
         && !present.isCall()
@@ -101,7 +108,9 @@ record BestWork(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
     return cured ? Occasion.Kind.BEHIND : Occasion.Kind.WORTH;
   }
 
-  /** What there is to choose from, whatever was begun or asked for. */
+  /**
+   * What can be chosen from, without regard to work that was begun or a check that was asked for.
+   */
   Advice choice() {
     return advise(checks(true), repairs(), present.state.work().cured());
   }
@@ -122,8 +131,8 @@ record BestWork(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
   }
 
   /**
-   * What a set-up was entered or left for comes next: changing one's mind half way would send a
-   * person to and fro.
+   * The advice, with the check or repair first for which a set-up was just entered or left.
+   * Choosing another one half way would send a person to and fro.
    */
   private Advice committed(Advice advice, Set<String> repairs) {
     String intent = present.state.work().intent().orElse("");
@@ -145,9 +154,9 @@ record BestWork(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
   }
 
   /**
-   * Checks that can still be made.
+   * Ids of the checks that can still be made.
    *
-   * @param alsoPutOff those too that were put off once
+   * @param alsoPutOff whether to include checks that were put off once
    */
   Set<String> checks(boolean alsoPutOff) {
     return present
@@ -172,7 +181,7 @@ record BestWork(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
                 () -> alsoPutOff);
   }
 
-  /** Whether a repair done after an answer could have changed it. */
+  /** Whether a repair after this answer could have changed the result of the check. */
   private boolean mayBeOtherwise(Check check, CaseState.Answered last) {
     return last.epoch() < present.state.work().epoch()
         && present.state.work().deeds().stream()

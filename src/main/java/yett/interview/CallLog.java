@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What the desk did about a call, in the order in which it was done.
+ * What the desk did about a call.
  *
- * @param tended with the time of each and who was at the keyboard
+ * @param tended the actions in order, each with its time and who was at the keyboard
  */
 public record CallLog(List<Entry> tended) {
 
@@ -17,7 +17,7 @@ public record CallLog(List<Entry> tended) {
         Entry.valid(entries).stream().filter(e -> e.event() instanceof Event.Tended).toList());
   }
 
-  /** Whether a text is a time of the form in which events hold one. */
+  /** Whether a text is a time in the form used in events. */
   public static boolean isTime(String text) {
     try {
       Instant.parse(text);
@@ -27,7 +27,7 @@ public record CallLog(List<Entry> tended) {
     }
   }
 
-  /** The last of these. */
+  /** The last action of one of these kinds. */
   public Optional<Event.Tended> last(Tending... what) {
     return tended.stream()
         .map(e -> (Event.Tended) e.event())
@@ -35,22 +35,22 @@ public record CallLog(List<Entry> tended) {
         .reduce((a, b) -> b);
   }
 
-  /** Where the gate is, as it was said last. */
+  /** The place of the gate, as last recorded. */
   public Optional<String> where() {
     return last(Tending.WHERE).map(Event.Tended::words).filter(w -> !w.isEmpty());
   }
 
-  /** Who at the desk holds it; nobody if that was never said. */
+  /** The person at the desk who holds the call; empty if none was recorded. */
   public Optional<String> holder() {
     return last(Tending.TAKEN, Tending.GIVEN).map(Event.Tended::words).filter(w -> !w.isEmpty());
   }
 
-  /** How far it has got: sent, on the way, at the gate. */
+  /** The latest stage of the visit: sent, on the way or at the gate. */
   public Optional<Event.Tended> stage() {
     return last(Tending.SENT, Tending.ON_THE_WAY, Tending.AT_THE_GATE);
   }
 
-  /** When they are to be called back, as it was agreed last. */
+  /** The agreed time of the call back, as last recorded. */
   public Optional<Event.Tended> callBack() {
     return last(Tending.CALL_BACK);
   }

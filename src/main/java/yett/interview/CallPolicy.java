@@ -14,38 +14,55 @@ import yett.knowledge.Pressing;
 import yett.knowledge.Repair;
 import yett.rules.Conclusion;
 
-/** What is asked of a caller that nobody at the gate is asked. */
+/**
+ * Chooses the questions for a caller on the telephone, where they differ from those at the gate:
+ * first looks that let the caller put the fault right, later those that prepare the visit.
+ */
 record CallPolicy(Present present, SiteFacts sites) {
-  /** Beyond so many questions a caller is not asked for the technician's sake. */
+  /** Most questions that a caller is asked in all before those that only prepare the visit stop. */
   private static final int MOST_FOR_A_VISIT = 7;
 
-  /** So many answers in a row that tell nothing end the asking. */
+  /** Number of answers in a row without information after which the questions end. */
   private static final int UNTOLD = 4;
 
-  /** So many looks come first for the sake of what the caller can put right. */
+  /** Most looks that are chosen by how often the caller can put the fault right afterwards. */
   private static final int HELP_FIRST = 4;
 
-  /** An outcome points to a repair that helps so often when it is seen. */
+  /**
+   * An outcome points to a repair that cures with at least this chance when the outcome is seen.
+   */
   private static final double POINTS_TO = 0.25;
 
-  /** From there on the plan leads, but for looks that help often. */
+  /**
+   * Chance of the likeliest cause from which the plan chooses the looks, except those with {@link
+   * #HELPS_OFTEN}.
+   */
   private static final double AS_GOOD_AS_FOUND = 0.5;
 
-  /** A look that helps so often comes before the plan's. */
+  /**
+   * Gain in chance from which a look comes before the plan's choice even if a cause is almost
+   * found.
+   */
   private static final double HELPS_OFTEN = 0.05;
 
-  /** A look that helps less often than this comes in its turn. */
+  /**
+   * Least gain in chance for which a look comes before the plan's choice; also the least chance of
+   * a repair that puts right something that was seen.
+   */
   private static final double WORTH_ASKING = 0.02;
 
-  /** What costs nobody anything is tried on no more than this before somebody is sent. */
+  /** Least chance of success for which a free repair is tried before somebody is sent. */
   private static final double WORTH_A_TRY = 0.15;
 
-  /** What was seen speaks for a cause when it is so many times as common with it as without. */
+  /**
+   * An outcome speaks for a cause if it is at least this many times as likely with the cause as
+   * without.
+   */
   private static final double SPEAKS_FOR = 10;
 
   /**
-   * When nothing is left to ask: what the caller may put right at no price, the likeliest first. Of
-   * what is less likely, only what was seen out of its place is put back.
+   * When nothing is left to ask: the likeliest repair that the caller may do and that costs
+   * nothing. One with little chance is offered only if something was seen that speaks for it.
    */
   Optional<Step> lastTry(BestWork work, SetUpSteps steps) {
     if (!present.isCall()) {
@@ -54,13 +71,13 @@ record CallPolicy(Present present, SiteFacts sites) {
     return work.repairs().stream()
         .map(present.base.repairs()::get)
         .filter(r -> r.price() == 0 && !r.removes().containsKey(Cause.NOTHING_WRONG))
-        .filter(r -> present.chance(r) >= (putsBack(r) ? WORTH_ASKING : WORTH_A_TRY))
+        .filter(r -> present.chance(r) >= (isSpokenFor(r) ? WORTH_ASKING : WORTH_A_TRY))
         .max(Comparator.comparingDouble(present::chance))
         .map(r -> steps.mend(r, Optional.empty(), Occasion.of(Occasion.Kind.LAST_TRY)));
   }
 
-  /** Whether something that was seen speaks plainly for what this repair removes. */
-  private boolean putsBack(Repair repair) {
+  /** Whether an answer speaks plainly for a cause that this repair removes. */
+  private boolean isSpokenFor(Repair repair) {
     return present.judgement.findings().stream().anyMatch(f -> speaksFor(f, repair));
   }
 
@@ -76,15 +93,18 @@ record CallPolicy(Present present, SiteFacts sites) {
             .anyMatch(r -> r != null && r[outcome] >= SPEAKS_FOR * check.otherwise()[outcome]);
   }
 
-  /** Depends on nothing but what was said, so that it can be asked at once. */
+  /**
+   * What may make the call urgent; empty unless this is a call. It depends only on the complaints,
+   * so it can be asked at once.
+   */
   List<Pressing> pressing() {
     List<String> said = present.state.told().complaints().orElse(List.of());
     return present.isCall() ? present.base.telephone().pressing(said) : List.of();
   }
 
   /**
-   * When nothing that a caller may do will help, a few more questions may still tell what to bring
-   * and where to begin: those that save the technician more than they cost.
+   * A question that tells what to bring and where to begin, when no repair by the caller will help.
+   * Empty if none saves the technician more time than it costs, or enough was asked.
    */
   Optional<Step> shortenVisit(BestWork work) {
     if (!present.isCall() || asked() >= MOST_FOR_A_VISIT) {
@@ -100,7 +120,8 @@ record CallPolicy(Present present, SiteFacts sites) {
   }
 
   /**
-   * Whether the caller has told nothing for so long that to ask on would only try their patience.
+   * Whether the caller's last {@link #UNTOLD} answers told nothing, so that more questions would
+   * only try their patience.
    */
   boolean cannotTell() {
     if (!present.isCall()) {
@@ -114,9 +135,9 @@ record CallPolicy(Present present, SiteFacts sites) {
   }
 
   /**
-   * The first looks of a call are those after which the caller most often puts it right without
-   * anybody being sent. The minutes that one takes hardly count beside a visit, and decide only
-   * between looks that help as often.
+   * The look after which the caller most often puts the fault right, so that nobody need be sent;
+   * for the first looks of a call only. Minutes decide only between looks that help equally often,
+   * because a visit costs far more.
    */
   Optional<Step> helpFirst(BestWork work, SetUpSteps steps) {
     boolean underWay =
@@ -134,9 +155,10 @@ record CallPolicy(Present present, SiteFacts sites) {
   }
 
   /**
-   * How much more often the caller puts it right, for good, after this look than by the same repair
-   * without it: outcomes that point to one of their repairs. Where that repair is not for now,
-   * because a danger is not excluded or all is wet, the look spares whoever goes the search.
+   * By how much this look raises the chance that the caller cures the fault, compared with trying
+   * the same repair without it. Outcomes count that point to one of the caller's repairs, also if
+   * that repair is not possible now because a danger is not excluded or everything is wet: then the
+   * look saves the technician the search.
    */
   private double help(Check check) {
     List<Repair> repairs =
@@ -155,7 +177,10 @@ record CallPolicy(Present present, SiteFacts sites) {
     return with >= POINTS_TO * seen ? Math.max(0, with - seen * present.chance(repair)) : 0;
   }
 
-  /** Of an outcome together with a cause that makes it other than usual, so weighted. */
+  /**
+   * The joint chance of an outcome and the causes that have a likelihood row for this check, each
+   * cause with its weight.
+   */
   private double chance(Check check, int outcome, ToDoubleFunction<String> weight) {
     double[] now = present.remaining();
     List<String> causes = present.belief.model().causes();
@@ -173,7 +198,10 @@ record CallPolicy(Present present, SiteFacts sites) {
     return present.state.answers().stream().filter(present::isLook).count();
   }
 
-  /** Whether only proofs are open that nothing done on this call makes necessary. */
+  /**
+   * Whether the call is solved: the open proofs are for somebody else, and no repair on this call
+   * makes one of them necessary.
+   */
   boolean isSolved(List<Check> open) {
     return present.isCall()
         && !open.isEmpty()
@@ -186,7 +214,7 @@ record CallPolicy(Present present, SiteFacts sites) {
                         && open.stream().noneMatch(present::isOpenTo));
   }
 
-  /** What the caller watches for after what was done. */
+  /** What the caller should watch for after the repairs that were done. */
   List<String> watch() {
     return present
         .repairs()

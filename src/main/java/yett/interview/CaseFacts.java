@@ -13,7 +13,7 @@ import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 import yett.rules.Fact;
 
-/** What the rules are told of a case. */
+/** Collects the facts about a case that the rules work on. */
 final class CaseFacts {
   private final RuleBase base;
   private final SiteFacts sites;
@@ -23,7 +23,7 @@ final class CaseFacts {
     this.sites = new SiteFacts(base);
   }
 
-  /** As it stands now. */
+  /** The facts of the case as it stands now. */
   Set<Fact> of(CaseState state, List<Entry> entries) {
     Set<Fact> facts = new HashSet<>(sites.facts(state.told().site()));
     facts.add(new Fact.Person(state.role()));
@@ -44,7 +44,8 @@ final class CaseFacts {
     for (CaseState.Answered answered : state.answers()) {
       given(answered).ifPresent(facts::add);
     }
-    // Not everybody's word ends a danger that somebody told of: the rules see both.
+    // Not everybody's "no" ends a reported danger, so the rules see earlier answers about dangers
+    // too.
     for (CaseState.Answered answered : state.before()) {
       Check check = base.checks().get(answered.check());
       if (check != null && check.danger() && answered.answer().tells()) {
@@ -61,8 +62,9 @@ final class CaseFacts {
   }
 
   /**
-   * By the baselines that held when it was made, the answers before repairs that ended some of
-   * them.
+   * Groups the readings that were taken before a repair ended some baselines, by the baselines that
+   * held when they were taken. Values are event numbers. Readings to which the present baselines
+   * apply are left out.
    */
   Map<Set<Fact>, Set<Long>> beforeRepairs(CaseState state, List<Entry> entries) {
     Map<Set<Fact>, Set<Long>> before = new LinkedHashMap<>();
@@ -82,14 +84,17 @@ final class CaseFacts {
     return before;
   }
 
-  /** The baselines of an inspection, by which nothing passes or fails. */
+  /**
+   * The baselines of an inspection. They are shown beside the usual range; no verdict depends on
+   * them. Empty where a fault is looked for.
+   */
   Set<Fact> besideTheRange(CaseState state, List<Entry> entries) {
     return state.isInspection() && !known(state).isEmpty()
         ? baselines(state, new Trends(base, state, entries), Long.MAX_VALUE)
         : Set.of();
   }
 
-  /** These facts with other baselines. */
+  /** The facts with these baselines in place of their own. */
   static Set<Fact> with(Set<Fact> baselines, Set<Fact> facts) {
     Set<Fact> all =
         facts.stream()
@@ -99,7 +104,10 @@ final class CaseFacts {
     return all;
   }
 
-  /** An inspection tells them beside the range instead. */
+  /**
+   * Whether baselines take part in the judgement: where a fault is looked for. An inspection shows
+   * them beside the range instead.
+   */
   private static boolean remembers(CaseState state) {
     return !state.isInspection() && !known(state).isEmpty();
   }
@@ -110,7 +118,10 @@ final class CaseFacts {
         .toList();
   }
 
-  /** Readings of the gate in order, but for those that a repair before this event changed. */
+  /**
+   * The baselines that hold at an event: readings of the gate in order, except those that a repair
+   * before the event could have changed.
+   */
   private Set<Fact> baselines(CaseState state, Trends trends, long event) {
     return known(state).stream()
         .filter(e -> !state.work().changedBefore(event, e.check(), base))
@@ -135,7 +146,7 @@ final class CaseFacts {
                                 id, t.slope(), t.low(), t.high(), trends.words(check, t))));
   }
 
-  /** What is told of an answer; empty for one that tells nothing. */
+  /** The fact for an answer; empty for one that tells nothing. */
   Optional<Fact> given(CaseState.Answered a) {
     if (!base.checks().containsKey(a.check())) {
       return Optional.empty(); // the check has left the rule base since the case was begun
@@ -148,7 +159,7 @@ final class CaseFacts {
             Optional::empty);
   }
 
-  /** Of a danger it counts that nobody could tell. */
+  /** The fact that nobody could tell. Only for a danger, where that matters. */
   private Optional<Fact> untold(CaseState.Answered a) {
     return base.checks().get(a.check()).danger()
         ? Optional.of(new Fact.Untold(a.check(), a.event()))

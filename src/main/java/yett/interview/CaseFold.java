@@ -13,7 +13,10 @@ import yett.interview.CaseState.Answered;
 import yett.knowledge.Check;
 import yett.knowledge.Role;
 
-/** Follows the events of a case and adds them up. Each kind of event says what it does. */
+/**
+ * Works out the state of a case from its events. Each method returns the change that one kind of
+ * event makes.
+ */
 final class CaseFold implements Event.Visitor<Runnable> {
   private Optional<Event.Opened> opened = Optional.empty();
   private Role role = Role.TECHNICIAN;
@@ -46,10 +49,12 @@ final class CaseFold implements Event.Visitor<Runnable> {
   private Optional<Ending> closed = Optional.empty();
   private final Map<Long, Entry> corrections = new HashMap<>();
 
-  /** The one that is being followed. */
+  /** The entry whose event is being applied. */
   private Entry entry;
 
   /**
+   * Applies the events in order.
+   *
    * @param present who is at the keyboard now; empty for whoever was there last
    */
   CaseState read(List<Entry> entries, Optional<Role> present) {
@@ -107,26 +112,32 @@ final class CaseFold implements Event.Visitor<Runnable> {
         wentOn);
   }
 
-  /** Changes nothing but what is said of the case. */
-  private Runnable beside(Runnable then) {
+  /** A change that does not alter what comes next. */
+  private Runnable noting(Runnable then) {
     return () -> {
       role = entry.by();
       then.run();
     };
   }
 
-  /** Changes what was said before; a danger that it raises anew is made safe anew. */
-  private Runnable again(Runnable then) {
-    return beside(
+  /**
+   * A change to an earlier answer. Stops count as not made safe afterwards, so a danger that the
+   * change brings back is made safe again.
+   */
+  private Runnable revising(Runnable then) {
+    return noting(
         () -> {
           madeSafe.clear();
           then.run();
         });
   }
 
-  /** Leads on: what a set-up was entered or left for is done with. */
-  private Runnable on(Runnable then) {
-    return beside(
+  /**
+   * A step forward in the case: the check or repair for which a set-up was entered or left, and the
+   * one asked for, are done with.
+   */
+  private Runnable advancing(Runnable then) {
+    return noting(
         () -> {
           intent = Optional.empty();
           askedFor = Optional.empty();
@@ -135,12 +146,12 @@ final class CaseFold implements Event.Visitor<Runnable> {
   }
 
   /**
-   * Leads towards a check or repair.
+   * A step towards a check or repair: a set-up was entered or left for it.
    *
-   * @param next null in events before this was kept
+   * @param next id of the check or repair; null in events from before this was recorded
    */
-  private Runnable towards(String next, Runnable then) {
-    return beside(
+  private Runnable headingFor(String next, Runnable then) {
+    return noting(
         () -> {
           intent = Optional.ofNullable(next);
           askedFor = askedFor.filter(check -> check.equals(next));
@@ -150,7 +161,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable opened(Event.Opened event) {
-    return on(
+    return advancing(
         () -> {
           opened = Optional.of(event);
           role = event.role();
@@ -159,12 +170,13 @@ final class CaseFold implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable siteAnswered(Event.SiteAnswered event) {
-    return beside(() -> site.put(event.question(), event.answer())); // asked for what comes next
+    return noting(
+        () -> site.put(event.question(), event.answer())); // asked on the way to the next step
   }
 
   @Override
   public Runnable siteTaken(Event.SiteTaken event) {
-    return on(
+    return advancing(
         () -> {
           siteTaken |= entry.by() != Role.CALLER;
           siteTakenByCaller = true;
@@ -173,9 +185,9 @@ final class CaseFold implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable said(Event.Said event) {
-    return beside(
+    return noting(
         () -> {
-          if (!event.words().isEmpty()) { // they may have been forgotten
+          if (!event.words().isEmpty()) { // empty once deleted to forget personal data
             said.add(event.words());
           }
         });
@@ -183,22 +195,22 @@ final class CaseFold implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable complained(Event.Complained event) {
-    return on(() -> complaints = Optional.of(event.complaints()));
+    return advancing(() -> complaints = Optional.of(event.complaints()));
   }
 
   @Override
   public Runnable pressed(Event.Pressed event) {
-    return on(() -> pressing = Optional.of(event.pressing()));
+    return advancing(() -> pressing = Optional.of(event.pressing()));
   }
 
   @Override
   public Runnable happened(Event.Happened event) {
-    return on(() -> histories = Optional.of(event.histories()));
+    return advancing(() -> histories = Optional.of(event.histories()));
   }
 
   @Override
   public Runnable answered(Event.Answered event) {
-    return on(() -> answer(event));
+    return advancing(() -> answer(event));
   }
 
   private void answer(Event.Answered event) {
@@ -212,7 +224,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
     }
     Answer answer =
         again && same.answer().putOff() && !same.yieldsTo(role) && given.putOff()
-            ? new Answer.CannotTell() // put off twice: it will not be had
+            ? new Answer.CannotTell() // put off twice counts as cannot tell
             : given;
     Answered answered = new Answered(entry.number(), epoch, last.by(), event.check(), answer);
     answers.add(answered);
@@ -224,7 +236,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable setUpEntered(Event.SetUpEntered event) {
-    return towards(
+    return headingFor(
         event.next(),
         () -> {
           event.instead().forEach(setUps::remove);
@@ -236,7 +248,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable setUpLeft(Event.SetUpLeft event) {
-    return towards(
+    return headingFor(
         event.next(),
         () -> {
           setUps.remove(event.setUp());
@@ -246,7 +258,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable repaired(Event.Repaired event) {
-    return on(() -> repair(event));
+    return advancing(() -> repair(event));
   }
 
   private void repair(Event.Repaired event) {
@@ -257,18 +269,17 @@ final class CaseFold implements Event.Visitor<Runnable> {
     deeds.add(entry);
     epoch++;
     retestDue = !cured;
-    // A repair after the cure (work that the first one entailed) keeps the cure, but not the
-    // proofs.
+    // Follow-up work after the cure keeps the cure, but not the proofs.
   }
 
   @Override
   public Runnable retested(Event.Retested event) {
-    return on(
+    return advancing(
         () -> {
           deeds.add(entry);
           retestDue = false;
           cured = event.cured();
-          if (cured) { // what could not be done to a gate that did not run may be done now
+          if (cured) { // now that it runs, more may be possible
             declined.values().removeIf(then -> then == epoch);
           }
         });
@@ -276,7 +287,7 @@ final class CaseFold implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable reopened(Event.Reopened event) {
-    return on(
+    return advancing(
         () -> {
           cured = false;
           failedProof = Optional.empty();
@@ -285,27 +296,27 @@ final class CaseFold implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable kept(Event.Kept event) {
-    return on(() -> kept.add(List.of(event.first(), event.second())));
+    return advancing(() -> kept.add(List.of(event.first(), event.second())));
   }
 
   @Override
   public Runnable noted(Event.Noted event) {
-    return beside(() -> notes.add(entry));
+    return noting(() -> notes.add(entry));
   }
 
   @Override
   public Runnable retracted(Event.Retracted event) {
-    return beside(() -> {});
+    return noting(() -> {});
   }
 
   @Override
   public Runnable corrected(Event.Corrected event) {
-    return again(() -> kept.removeIf(pair -> pair.contains(event.event())));
+    return revising(() -> kept.removeIf(pair -> pair.contains(event.event())));
   }
 
   @Override
   public Runnable madeSafe(Event.MadeSafe event) {
-    return on(
+    return advancing(
         () -> {
           madeSafe.put(event.stop(), entry);
           event
@@ -322,12 +333,12 @@ final class CaseFold implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable gaveUp(Event.GaveUp event) {
-    return on(() -> gaveUp = Optional.of(entry));
+    return advancing(() -> gaveUp = Optional.of(entry));
   }
 
   @Override
   public Runnable takenUp(Event.TakenUp event) {
-    return on(
+    return advancing(
         () -> {
           closed = Optional.empty();
           gaveUp = Optional.empty();
@@ -338,17 +349,17 @@ final class CaseFold implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable returned(Event.Returned event) {
-    return beside(() -> unseen.addAll(setUps));
+    return noting(() -> unseen.addAll(setUps));
   }
 
   @Override
   public Runnable dangersAgain(Event.DangersAgain event) {
-    return on(() -> lookAgain = entry.number());
+    return advancing(() -> lookAgain = entry.number());
   }
 
   @Override
   public Runnable askedFor(Event.AskedFor event) {
-    return on(
+    return advancing(
         () -> {
           intent = Optional.of(event.check());
           askedFor = intent;
@@ -357,27 +368,27 @@ final class CaseFold implements Event.Visitor<Runnable> {
 
   @Override
   public Runnable wentOn(Event.WentOn event) {
-    return on(() -> wentOn = entry.number());
+    return advancing(() -> wentOn = entry.number());
   }
 
   @Override
   public Runnable closed(Event.Closed event) {
-    return on(() -> closed = Optional.of(event.ending()));
+    return advancing(() -> closed = Optional.of(event.ending()));
   }
 
-  /** Who answers, and what, stays as it was. */
+  /** Does not change who answers or what was answered. */
   @Override
   public Runnable tended(Event.Tended event) {
     return () -> {};
   }
 
-  /** What it means is told by {@link Forces}; the answer to the proof is another event. */
+  /** {@link Forces} works out what the forces mean; the result of the proof is another event. */
   @Override
   public Runnable forceTaken(Event.ForceTaken event) {
-    return beside(() -> {});
+    return noting(() -> {});
   }
 
-  /** Not even who wrote it is known for sure. */
+  /** Changes nothing; not even the author of such an event is certain. */
   @Override
   public Runnable unread(Event.Unread event) {
     return () -> {};

@@ -9,15 +9,15 @@ import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 
 /**
- * What the events of a case add up to, before any reasoning. What was retracted is not in it.
+ * The state of a case after its events, before any reasoning. Retracted events are not in it.
  *
  * @param opened the first event, if there is one
  * @param role who answers now: the last person at the keyboard
  * @param answers all answers to checks, in order, also those before a repair
  * @param latest the last answer to each check
- * @param before answers in whose place another one was given since, with no repair between
+ * @param before answers that were replaced by a later one with no repair between
  * @param kept confirmed contradictions as pairs of event numbers
- * @param madeSafe stops that were made safe, each with the last event that says so
+ * @param madeSafe stops that were made safe, each with the number of the last event that says so
  */
 public record CaseState(
     Optional<Event.Opened> opened,
@@ -34,13 +34,13 @@ public record CaseState(
     Optional<Ending> closed) {
 
   /**
-   * What was told before any search.
+   * What was told before the search for the fault.
    *
    * @param site answers to site questions that differ from the usual
-   * @param siteTaken whether the site details are complete for whoever answers now: a caller's word
-   *     on them is enough for a caller only
+   * @param siteTaken whether the site details are complete for whoever answers now: details
+   *     completed by a caller count as complete only while a caller answers
    * @param said what a caller said, in their own words
-   * @param pressing what makes it urgent, once it was asked
+   * @param pressing what makes the call urgent, once it was asked
    * @param complaints picked complaints, once they were asked
    * @param histories picked histories, once they were asked
    */
@@ -53,19 +53,19 @@ public record CaseState(
       Optional<List<String>> histories) {}
 
   /**
-   * What was done, and how the work stands.
+   * The work that was done and its present state.
    *
    * @param deeds repairs done and retests, in order with the answers by their number
    * @param epoch how many repairs were done
    * @param declined repairs that could not be done, with the epoch in which they were declined
    * @param setUps set-ups in force, in the order of entering
-   * @param unseen those of them that nobody has seen to since somebody came to the case anew
+   * @param unseen set-ups in force that nobody has confirmed since the case was taken up again
    * @param intent id of the check or repair for which a set-up was just entered or left
-   * @param askedFor id of the check that the person asked for and that is still to come
-   * @param lookAgain number of the event since which dangers are to be looked at again; 0 if there
-   *     is none
-   * @param wentOn number of the last event by which the person went on though asking had stopped
-   *     paying; 0 if there is none
+   * @param askedFor id of the check that the person asked for and that has not come yet
+   * @param lookAgain number of the event after which dangers have to be asked again; 0 if there is
+   *     none
+   * @param wentOn number of the last event in which the person chose to go on although further
+   *     questions gained little; 0 if there is none
    * @param cured whether the last retest succeeded and nothing was repaired or reopened since
    */
   public record Work(
@@ -82,12 +82,12 @@ public record CaseState(
       long lookAgain,
       long wentOn) {
 
-    /** Whether a repair after this event could have changed what a check reads. */
+    /** Whether a repair after this event could have changed the result of a check. */
     public boolean changedSince(long event, String check, RuleBase base) {
       return deeds.stream().anyMatch(d -> d.number() > event && changes(d, check, base));
     }
 
-    /** The same of a repair before it. */
+    /** Whether a repair before this event could have changed the result of a check. */
     boolean changedBefore(long event, String check, RuleBase base) {
       return deeds.stream().anyMatch(d -> d.number() < event && changes(d, check, base));
     }
@@ -98,22 +98,22 @@ public record CaseState(
   }
 
   /**
-   * An answer in its place.
+   * An answer to a check, with its place in the case.
    *
-   * @param epoch how many repairs had been done before it
-   * @param by who gave it, or corrected it
+   * @param epoch number of repairs done before it
+   * @param by who gave or corrected it
    */
   public record Answered(long event, int epoch, Role by, String check, Answer answer) {
     /**
-     * Whether somebody of this role is asked as if nothing had been said: what a caller could not
-     * tell or not reach, somebody at the gate may.
+     * Whether the check is asked again if somebody of this role is there: somebody at the gate may
+     * find out what a caller could not tell or reach.
      */
     public boolean yieldsTo(Role role) {
       return !answer.tells() && by == Role.CALLER && role != Role.CALLER;
     }
   }
 
-  /** What is inspected; empty where a fault is looked for. */
+  /** The kind of inspection; empty where a fault is looked for. */
   public Optional<InspectionKind> inspection() {
     return opened.flatMap(Event.Opened::inspection);
   }
@@ -122,22 +122,25 @@ public record CaseState(
     return inspection().isPresent();
   }
 
-  /** Follows the events of a case. */
+  /** The state after these events. */
   public static CaseState of(List<Entry> entries) {
     return new CaseFold().read(entries, Optional.empty());
   }
 
-  /** The same when somebody of this role is at the keyboard, who may not have said anything yet. */
+  /**
+   * The state after these events with somebody of this role at the keyboard, who may not have
+   * entered anything yet.
+   */
   static CaseState of(List<Entry> entries, Role present) {
     return new CaseFold().read(entries, Optional.of(present));
   }
 
-  /** The answer to a check in the present epoch, if it was given. */
+  /** The answer to a check since the last repair, if there is one. */
   public Optional<Answered> answer(String check) {
     return latest(check).filter(a -> a.epoch() == work.epoch());
   }
 
-  /** The latest answer to a check in any epoch. */
+  /** The latest answer to a check, also from before a repair. */
   public Optional<Answered> latest(String check) {
     return Optional.ofNullable(latest.get(check));
   }

@@ -1,10 +1,10 @@
 package yett.interview;
 
 /**
- * A probability as people say it. One table for the whole program, so that "likely" means the same
- * on a screen, in a record and on a hand-over sheet.
+ * A probability in words and whole percent. The whole program uses one table of words, so that
+ * "likely" means the same on a screen, in a record and on a hand-over sheet.
  *
- * @param of the probability, 0 to 1
+ * @param of the probability from 0 to 1
  */
 public record Chance(double of) {
 
@@ -19,8 +19,8 @@ public record Chance(double of) {
   }
 
   /**
-   * The words; considered judgement, the table is in docs/replay.md. They go by the whole percent,
-   * so that the same figure never stands beside two different words.
+   * The words for it; considered judgement, the table is in docs/replay.md. They depend on the
+   * percentage as shown, so that one percentage always has the same words.
    */
   public String words() {
     long percent = Math.round(100 * of);
@@ -39,7 +39,7 @@ public record Chance(double of) {
     return percent >= 5 ? "unlikely" : "very unlikely";
   }
 
-  /** In whole percent; never 0 % or 100 %, which would claim more than anybody can know. */
+  /** In whole percent, from 1 % to 99 %: nobody can be certain. */
   public String percent() {
     if (of > 0.995) {
       return "over 99 %";

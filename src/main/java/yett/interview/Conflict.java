@@ -3,12 +3,13 @@ package yett.interview;
 import java.util.List;
 
 /**
- * Answers that can hardly all be right, given the rule base.
+ * Answers that are unlikely to be all right.
  *
  * @param parts the answers, in their order
- * @param bits how much less probable they are together than each by itself, as a power of 2
- * @param weighed false if no set of causes allows the last of them: then it is kept in the case and
- *     not weighed
+ * @param bits how much less probable they are together than if they were independent, as a power of
+ *     2
+ * @param weighed false if no set of causes allows the last of them; it is then kept in the case but
+ *     not used as evidence
  */
 public record Conflict(List<Part> parts, double bits, boolean weighed) {
 

@@ -17,9 +17,10 @@ import yett.plan.Planner;
 import yett.rules.Conclusion.StopNow;
 
 /**
- * What comes before all other work: dangers are asked about, made safe, and, where the card lets
- * this person go on, looked at again after a repair. What they forbid meanwhile, the rules say.
- * What no caller is asked is a screen of its own, so that nobody says it in passing.
+ * The steps about dangers, which come before all other work. Dangers are asked about and made safe;
+ * where the card lets this person go on, they are looked at again after a repair. The rules decide
+ * what work a danger forbids. Dangers that callers are not asked about come on a screen of their
+ * own, so that nobody answers them in passing.
  */
 final class Dangers {
   private final Present present;
@@ -31,14 +32,14 @@ final class Dangers {
     this.present = present;
     this.planner = planner;
     this.base = present.base;
-    List<String> order = List.copyOf(base.stops().keySet()); // people first
+    List<String> order = List.copyOf(base.stops().keySet()); // stops for people come first
     this.stops =
         present.judgement.stops().stream()
             .sorted(Comparator.comparingInt(s -> order.indexOf(s.stop())))
             .toList();
   }
 
-  /** Empty if the work may go on. */
+  /** The next step about dangers; empty if other work may go on. */
   Optional<Step> step() {
     long again = present.state.work().lookAgain();
     return ask(dangers().filter(c -> c.who() == Role.CALLER && isFromBefore(c)))
@@ -67,12 +68,12 @@ final class Dangers {
         .or(() -> ask(reserved().filter(due)));
   }
 
-  /** What only somebody at the gate can say. */
+  /** Dangers that only somebody at the gate can tell. */
   private Stream<Check> reserved() {
     return dangers().filter(c -> c.who() != Role.CALLER);
   }
 
-  /** Whether nobody said anything of it since the case was taken up again. */
+  /** Whether there is no answer about it since the case was taken up again. */
   private boolean isUnsaid(Check danger) {
     return present.state.latest(danger.id()).isEmpty() || isFromBefore(danger);
   }
@@ -83,7 +84,10 @@ final class Dangers {
         .filter(c -> !present.unavailable.contains(c.id()));
   }
 
-  /** Whoever takes a case up again looks anew, before all else. */
+  /**
+   * Whether the answer is from before the case was taken up again: whoever takes it up looks at
+   * dangers anew, before all else.
+   */
   private boolean isFromBefore(Check danger) {
     return present
         .state
@@ -93,14 +97,18 @@ final class Dangers {
         .isPresent();
   }
 
-  /** What a caller saw, whoever stands at the gate now looks at for themselves. */
+  /**
+   * Whether the answer came from a caller and somebody else is there now, who has to look for
+   * themselves.
+   */
   static boolean isSaidFromAfar(CaseState.Answered answer, Role present) {
     return answer.by() == Role.CALLER && present != Role.CALLER;
   }
 
   /**
-   * What a caller did from afar, somebody at the gate does again. New word of a danger asks for it
-   * anew, and so does a gate that does not stand any more as it was made safe.
+   * Whether a stop was made safe and still is. Somebody at the gate does again what a caller did.
+   * It counts as undone after a new report of the danger, and if the gate is no longer in the state
+   * in which it was made safe.
    */
   private boolean isMadeSafe(StopNow stop) {
     Entry done = present.state.madeSafe().get(stop.stop());
@@ -121,7 +129,10 @@ final class Dangers {
     return stop.goesOn().map(present.role()::may).orElse(false);
   }
 
-  /** Somebody who can say neither yes nor no has been asked; the rules are the more careful. */
+  /**
+   * Whether there is an answer about a danger. "Cannot tell" counts, because the rules then assume
+   * the worse.
+   */
   private boolean isTold(Check danger) {
     return present
         .state
@@ -131,7 +142,10 @@ final class Dangers {
         .isPresent();
   }
 
-  /** Whether something was mended after a danger was seen that a look can show to be over. */
+  /**
+   * Whether something was repaired after a danger was seen, and a look can show that the danger is
+   * over.
+   */
   private boolean isMendedSince(Check danger) {
     long seen = present.state.latest(danger.id()).map(CaseState.Answered::event).orElse(0L);
     Set<Long> told =
@@ -147,7 +161,10 @@ final class Dangers {
     return stands && present.isMendedSince(seen);
   }
 
-  /** Where the gate may run under watch, its proofs show that it is over. */
+  /**
+   * Whether a set-up excludes runs of the gate. Where it may run under watch, the proofs show that
+   * the danger is over.
+   */
   private boolean excludesRuns(String setUp) {
     return base.setUps().get(setUp).excludes().contains(SetUp.GATE_RUNNING);
   }
@@ -161,7 +178,7 @@ final class Dangers {
         stop.leaves().flatMap(this::after));
   }
 
-  /** The set-ups in force once this one is; empty if this person may not bring it about. */
+  /** The set-ups in force after this one is entered; empty if this person may not enter it. */
   private Optional<List<String>> after(String safe) {
     SetUp setUp = base.setUps().get(safe);
     if (setUp == null || !present.role().may(setUp.who())) {

@@ -13,42 +13,42 @@ import yett.knowledge.Effect;
 import yett.knowledge.RuleBase;
 
 /**
- * What was seen of an effect that a cause leads to. It is words on what is believed and no evidence
- * of its own: the belief uses the rows that come of effects.
+ * What was seen of an effect that a cause has. It explains the belief and adds no evidence: the
+ * belief uses the rows worked out from effects.
  *
- * @param chance that the effect is there when the cause alone is
- * @param seen looks that show it, the most telling first
- * @param ordinary looks that would show it and do not, the most telling first
+ * @param chance of the effect when its cause alone is present
+ * @param seen looks that show it, the strongest first
+ * @param ordinary looks that would show it and do not, the strongest first
  */
 public record EffectSigns(Effect effect, double chance, List<Sign> seen, List<Sign> ordinary) {
-  /** From here on an effect is expected with its cause. */
+  /** Chance from which an effect is expected with its cause. */
   private static final double EXPECTED = 0.5;
 
-  /** An effect that the cause has less often is not spoken of. */
+  /** Chance below which an effect of a cause is not mentioned. */
   private static final double SELDOM = 0.05;
 
-  /** Less than this, in decibans, is no sign of anything. */
+  /** Smallest weight (decibans) that counts as a sign. */
   private static final double LEAST = 1;
 
   /**
    * A look and what it showed.
    *
    * @param decibans by how much the effect makes this outcome likelier than it is on a sound gate;
-   *     below 0 if it makes it rarer
+   *     negative if less likely
    */
   public record Sign(Check check, String outcome, double decibans) {}
 
-  /** Whether the cause has it more often than not. */
+  /** Whether the cause has this effect more often than not. */
   public boolean expected() {
     return chance >= EXPECTED;
   }
 
   /**
-   * The effects of a cause of which something was seen, the most telling first; then those that are
-   * expected and were looked for, with nothing seen. A look that shows several of them stands with
-   * the one that is likeliest to have made it. The first look at each check counts, what people did
-   * not say counts for nothing, and so does a look of which the cause says the opposite of its
-   * effect.
+   * The effects of a cause of which something was seen, the strongest first; then the expected
+   * effects that were looked for without being seen. A look that shows several effects belongs to
+   * the one that most likely produced it. Only the first look at each check counts. Complaints that
+   * nobody made do not count, nor does a look about which the cause's own row says the opposite of
+   * its effect.
    */
   public static List<EffectSigns> of(Cause cause, Trail trail, RuleBase base) {
     Map<Effect, Double> chances = base.effectRows().chances(cause);
@@ -80,7 +80,7 @@ public record EffectSigns(Effect effect, double chance, List<Sign> seen, List<Si
     return told.stream().map(EffectSigns::sorted).toList();
   }
 
-  /** What each check showed first, in the order of the answers. */
+  /** The outcome that each check showed first, in the order of the answers. */
   private static Map<Check, Integer> looks(Trail trail, RuleBase base) {
     Map<Check, Integer> looks = new LinkedHashMap<>();
     for (Trail.Move move : trail.moves()) {
@@ -95,7 +95,7 @@ public record EffectSigns(Effect effect, double chance, List<Sign> seen, List<Si
     return looks;
   }
 
-  /** What a look says of the effects that show there. */
+  /** The sign that a look gives for each effect that would show in it. */
   private static Map<Effect, Sign> signs(
       Cause cause, Check check, int outcome, Map<Effect, Double> effects) {
     Map<Effect, Sign> signs = new LinkedHashMap<>();

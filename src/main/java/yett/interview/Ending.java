@@ -8,9 +8,9 @@ import yett.knowledge.Repair;
 public enum Ending {
   /** Repaired, and every proof passed. */
   REPAIRED("repaired and proved"),
-  /** Nothing was mended because nothing was wrong with the machine, and every proof passed. */
+  /** Nothing was repaired because nothing was wrong with the machine, and every proof passed. */
   NOTHING_FOUND("proved, with nothing wrong found"),
-  /** Runs again after something that a caller may do; nothing was mended that needs proofs. */
+  /** The gate runs again after a repair that a caller may do and that needs no proofs. */
   SOLVED("solved on the telephone"),
   /** Inspected, and every proof passed. */
   INSPECTED("inspected"),
@@ -18,13 +18,13 @@ public enum Ending {
   HANDED_OVER("handed over"),
   /** Left locked off and signed. */
   OUT_OF_SERVICE("left out of service"),
-  /** Runs again without anybody from here; what was wrong was not found out. */
+  /** The gate runs again without work by us; the cause is unknown. */
   WORKS_AGAIN("works again"),
-  /** Whoever called does not want anybody any more. */
+  /** The caller no longer wants a visit. */
   CANCELLED("called off"),
-  /** Nobody answers the number any more, and nothing is known of a danger. */
+  /** The caller can no longer be reached, and no danger is known. */
   NOT_REACHED("caller not reached"),
-  /** Ended by a danger to people. */
+  /** Ended by a danger to people, which was made safe. */
   MADE_SAFE("stopped for safety");
 
   private final String words;
@@ -34,7 +34,7 @@ public enum Ending {
   }
 
   /**
-   * How a gate is given back that passed every proof.
+   * How the case ends for a gate that passed every proof.
    *
    * @param repairs all that were done
    */
@@ -49,7 +49,7 @@ public enum Ending {
     return isProved() || this == SOLVED || this == WORKS_AGAIN;
   }
 
-  /** Whether what was reported is over, by what was done here. */
+  /** Whether the fault was cured by what was done here. */
   public boolean isCured() {
     return this == REPAIRED || this == NOTHING_FOUND || this == SOLVED;
   }

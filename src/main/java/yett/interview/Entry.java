@@ -7,14 +7,14 @@ import java.util.stream.Collectors;
 import yett.knowledge.Role;
 
 /**
- * An event with its place in the case.
+ * An event with its number, time and author.
  *
  * @param number 1 for the first event of a case
  * @param by who was at the keyboard
  */
 public record Entry(long number, Instant at, Role by, Event event) {
 
-  /** Numbers of the events that were taken back. */
+  /** Numbers of the events that were retracted. */
   public static Set<Long> takenBack(List<Entry> entries) {
     return entries.stream()
         .map(Entry::event)
@@ -23,7 +23,7 @@ public record Entry(long number, Instant at, Role by, Event event) {
         .collect(Collectors.toSet());
   }
 
-  /** Those that were not taken back. */
+  /** The entries that were not retracted. */
   public static List<Entry> valid(List<Entry> entries) {
     Set<Long> gone = takenBack(entries);
     return entries.stream().filter(e -> !gone.contains(e.number())).toList();

@@ -16,7 +16,9 @@ import yett.knowledge.InspectionKind;
 import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 
-/** Something that happened in a case. A case is the list of its events; nothing is ever changed. */
+/**
+ * Something that happened in a case. A case is the list of its events; an event is never changed.
+ */
 @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "type")
 @JsonSubTypes({
   @JsonSubTypes.Type(value = Event.Opened.class, name = "opened"),
@@ -49,7 +51,7 @@ import yett.knowledge.RuleBase;
 })
 public sealed interface Event {
 
-  /** What each kind of event comes to: a new kind has to be thought of wherever all are. */
+  /** One method for each kind of event, so that a new kind has to be handled wherever all are. */
   interface Visitor<R> {
     R opened(Opened event);
 
@@ -111,8 +113,8 @@ public sealed interface Event {
   <R> R accept(Visitor<R> visitor);
 
   /**
-   * What "back" takes back. Whatever is not of this kind stands: a set-up is in the world, a note
-   * is not an answer, and what is new has to say that it can be undone.
+   * An event that "back" can retract. Others stay: a set-up exists in the world, and a note is not
+   * an answer. A new kind of event has to declare that it can be undone.
    */
   sealed interface Undoable extends Event {}
 
@@ -140,7 +142,7 @@ public sealed interface Event {
       versions = versions == null ? List.of() : List.copyOf(versions);
     }
 
-    /** With the names of a rule base. */
+    /** With the names and versions of a rule base. */
     public static Opened with(
         String site,
         Role role,
@@ -150,7 +152,7 @@ public sealed interface Event {
       return new Opened(site, role, base.fingerprint(), inspection, earlier, base.versions());
     }
 
-    /** By a rule base that tells no version. */
+    /** By a rule base without a version. */
     public Opened(
         String site,
         Role role,
@@ -164,12 +166,12 @@ public sealed interface Event {
       this(site, role, ruleBase, Optional.empty(), List.of(), List.of());
     }
 
-    /** The reading of a check that later ones are held against, if there is one. */
+    /** The baseline reading of a check, if there is one. */
     public Optional<Earlier> baseline(String check) {
       return earlier.stream().filter(e -> e.baseline() && e.check().equals(check)).findFirst();
     }
 
-    /** What the check read when it was last made: of several readings the newest comes first. */
+    /** The most recent earlier reading of a check, if there is one. */
     public Optional<Earlier> last(String check) {
       return earlier.stream().filter(e -> !e.baseline() && e.check().equals(check)).findFirst();
     }
@@ -181,11 +183,11 @@ public sealed interface Event {
   }
 
   /**
-   * A reading of an earlier visit to the gate.
+   * A reading from an earlier visit to the gate.
    *
    * @param value in the canonical unit of what the check measures
-   * @param baseline whether later ones are held against it: the gate was in order then
-   * @param temperature how warm it was said to be, degC
+   * @param baseline whether later readings are compared with it, because the gate was in order then
+   * @param temperature temperature at the gate as it was told, degC
    */
   record Earlier(
       String check,
@@ -204,7 +206,10 @@ public sealed interface Event {
     }
   }
 
-  /** Another answer to a site question than the usual one: a choice's id, or a reading as typed. */
+  /**
+   * An answer to a site question that differs from the usual one: a choice's id, or a reading as
+   * typed.
+   */
   record SiteAnswered(String question, String answer) implements Undoable {
     public SiteAnswered {
       requireNonNull(question, "question");
@@ -225,7 +230,7 @@ public sealed interface Event {
     }
   }
 
-  /** What a caller said in their own words. It is kept, and weighs nothing. */
+  /** What a caller said in their own words. It is kept, but is not evidence. */
   record Said(String words) implements Undoable {
     public Said {
       requireNonNull(words, "words");
@@ -248,7 +253,7 @@ public sealed interface Event {
     }
   }
 
-  /** What makes a visit urgent, of all that was asked for: none, one or several. */
+  /** The matters that make a visit urgent, of those asked: none, one or several. */
   record Pressed(List<String> pressing) implements Undoable {
     public Pressed {
       pressing = List.copyOf(pressing);
@@ -284,11 +289,11 @@ public sealed interface Event {
   }
 
   /**
-   * Its cautions and steps were confirmed, and it is in force.
+   * A set-up was entered: its cautions and steps were confirmed, and it is in force.
    *
    * @param next id of the check or repair that it was entered for; empty if for none
-   * @param instead set-ups that it goes on from: they are not in force any more, and were not
-   *     undone
+   * @param instead set-ups that this one replaces: they are no longer in force, without having been
+   *     left
    */
   record SetUpEntered(
       String setUp, String next, @JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> instead)
@@ -337,12 +342,12 @@ public sealed interface Event {
   }
 
   /**
-   * The gate was tried.
+   * The gate was tried after a repair.
    *
-   * @param same of one that failed, whether it did all of what was reported; empty if nobody could
-   *     tell how it failed
-   * @param left of one that did some of it, the complaints that are left
-   * @param anew complaints about it that nobody made before
+   * @param same after a failure, whether the gate did everything that was reported; empty if nobody
+   *     could tell how it failed
+   * @param left after a failure with only part of it, the complaints that are left
+   * @param anew complaints that nobody made before
    */
   record Retested(
       boolean cured,
@@ -364,12 +369,12 @@ public sealed interface Event {
       this(cured, same, List.of(), List.of());
     }
 
-    /** A gate that does some of what was reported, and perhaps something else. */
+    /** A retest in which the gate shows some of what was reported, and perhaps something new. */
     public static Retested left(List<String> left, List<String> anew) {
       return new Retested(false, Optional.of(false), left, anew);
     }
 
-    /** How it went, to be told of the gate. */
+    /** The result as words about the gate. */
     public String words() {
       if (cured) {
         return "ran";
@@ -387,7 +392,7 @@ public sealed interface Event {
     }
   }
 
-  /** A proof failed and the search goes on. */
+  /** A proof failed and the search for the fault goes on. */
   record Reopened(String proof) implements Undoable {
     public Reopened {
       requireNonNull(proof, "proof");
@@ -408,6 +413,8 @@ public sealed interface Event {
   }
 
   /**
+   * A note.
+   *
    * @param about id of the check that it is a remark on; empty for a note on the case
    */
   record Noted(String text, @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<String> about)
@@ -427,7 +434,7 @@ public sealed interface Event {
     }
   }
 
-  /** An earlier event does not count any more. */
+  /** An earlier event no longer counts. */
   record Retracted(long event) implements Event {
     @Override
     public <R> R accept(Visitor<R> visitor) {
@@ -435,7 +442,7 @@ public sealed interface Event {
     }
   }
 
-  /** An earlier answer was another one; it counts where it stood. */
+  /** An earlier answer is replaced by another; the new one counts in the old one's place. */
   record Corrected(long event, Answer answer) implements Undoable {
     public Corrected {
       requireNonNull(answer, "answer");
@@ -448,10 +455,10 @@ public sealed interface Event {
   }
 
   /**
-   * What a stop asks for was done or passed on.
+   * What a stop demands was done or passed on.
    *
-   * @param setUps what is in force from then on, what this stop brought about last; empty if
-   *     nothing changed by it
+   * @param setUps set-ups in force from then on, the one that this stop demands last; empty if none
+   *     changed
    */
   record MadeSafe(
       String stop, @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<List<String>> setUps)
@@ -472,7 +479,7 @@ public sealed interface Event {
     }
   }
 
-  /** The person wants to hand over. */
+  /** The person wants to hand the case over. */
   record GaveUp(String why) implements Undoable {
     public GaveUp {
       requireNonNull(why, "why");
@@ -495,7 +502,7 @@ public sealed interface Event {
     }
   }
 
-  /** Somebody wants to go through the dangers once more. */
+  /** The person wants to go through the dangers once more. */
   record DangersAgain() implements Undoable {
     @Override
     public <R> R accept(Visitor<R> visitor) {
@@ -503,7 +510,7 @@ public sealed interface Event {
     }
   }
 
-  /** Asking has stopped paying, and the person wants to go on all the same. */
+  /** The person wants to go on although further questions gain little. */
   record WentOn() implements Undoable {
     @Override
     public <R> R accept(Visitor<R> visitor) {
@@ -511,7 +518,7 @@ public sealed interface Event {
     }
   }
 
-  /** The person wants this check or repair next, whatever the plan would have taken. */
+  /** The person wants this check or repair next, whatever the plan says. */
   record AskedFor(String check) implements Undoable {
     public AskedFor {
       requireNonNull(check, "check");
@@ -523,7 +530,7 @@ public sealed interface Event {
     }
   }
 
-  /** A case that was handed over or left is taken up again, by whoever came. */
+  /** A case that was handed over or left is taken up again. */
   record TakenUp() implements Event {
     @Override
     public <R> R accept(Visitor<R> visitor) {
@@ -532,8 +539,8 @@ public sealed interface Event {
   }
 
   /**
-   * Somebody goes on with an open case who was away, or is somebody else: whether the gate still
-   * stands as it was left, nobody saw.
+   * Somebody continues an open case after an absence or in place of another. Nobody has seen
+   * whether the gate is still as it was left.
    */
   record Returned() implements Event {
     @Override
@@ -543,9 +550,9 @@ public sealed interface Event {
   }
 
   /**
-   * What the desk did about a call. It is kept beside the answers, and weighs nothing.
+   * What the desk did about a call. It is kept with the answers, but is not evidence.
    *
-   * @param words whatever is to be known of it; may be empty, and may have been forgotten
+   * @param words details; may be empty, and may have been deleted to forget personal data
    * @param due by when, ISO 8601 in UTC; empty if no time was named
    */
   record Tended(Tending what, String words, @JsonInclude(JsonInclude.Include.NON_EMPTY) String due)
@@ -566,7 +573,7 @@ public sealed interface Event {
     }
   }
 
-  /** Where on the leaf a force is measured. */
+  /** The height on the leaf at which a force is measured. */
   enum Height {
     LOW("50 mm above the ground"),
     MIDDLE("at the middle"),
@@ -582,21 +589,22 @@ public sealed interface Event {
       return words;
     }
 
-    /** The one that somebody means who types low, middle or top. */
+    /** The height for a typed low, middle or top. */
     public static Optional<Height> of(String typed) {
       return Stream.of(values()).filter(h -> h.name().equalsIgnoreCase(typed)).findFirst();
     }
   }
 
   /**
-   * The force of the leaf on a meter in its way, once.
+   * One measurement of the force of the leaf on a meter in its way.
    *
-   * @param proof in which
-   * @param gap mm left when it struck
+   * @param proof id of the proof in which it was made
+   * @param gap mm left at the impact
    * @param peak N
    * @param above s above 150 N
-   * @param left N 5 s after contact; empty if nobody recorded so long
-   * @param curve time from contact (s) and force (N) by turns, for drawing; empty if it was typed
+   * @param left N 5 s after contact; empty if no record lasted that long
+   * @param curve alternately time from contact (s) and force (N), for drawing; empty if the values
+   *     were typed
    */
   record ForceTaken(
       String proof,
@@ -607,10 +615,10 @@ public sealed interface Event {
       @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Double> left,
       @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Double> curve)
       implements Undoable {
-    /** mm; where EN 12453 has it measured (summaries of test houses). */
+    /** Gaps (mm) at which EN 12453 has the force measured (summaries of test houses). */
     public static final List<Integer> GAPS = List.of(50, 300, 500);
 
-    /** Points of a curve that are kept: a drawing shows no more. */
+    /** Most points of a curve that are kept; a drawing shows no more. */
     public static final int MOST_POINTS = 200;
 
     public ForceTaken {
@@ -620,7 +628,7 @@ public sealed interface Event {
       curve = curve == null ? List.of() : List.copyOf(curve);
     }
 
-    /** A curve as it is drawn: of each short time the greatest force. */
+    /** Reduces a curve for drawing: the greatest force in each short interval. */
     public static List<Double> thinned(ForceCurve curve, double contact) {
       double step = (curve.end() - curve.start()) / MOST_POINTS;
       List<Double> points = new ArrayList<>();
@@ -651,7 +659,7 @@ public sealed interface Event {
   }
 
   /**
-   * A stored event that this version of the program cannot read. It is carried along as it is.
+   * A stored event that this version of the program cannot read. It is kept unchanged.
    *
    * @param kind as it is stored
    * @param text as it is stored

@@ -11,8 +11,8 @@ import yett.rules.RuleCache;
 import yett.rules.RuleEngine;
 
 /**
- * A rule base made ready to reason with: its rules compiled, its model built. Shared by cases, and
- * by threads.
+ * A rule base ready for reasoning: rules compiled, causal model built. It may be shared by cases
+ * and threads.
  */
 public final class Expertise {
   private final RuleBase base;
@@ -38,13 +38,18 @@ public final class Expertise {
   }
 
   /**
+   * Compiles the rules and builds the model.
+   *
    * @param cache folder for compiled rules
    */
   public static Expertise of(RuleBase base, Path cache) {
     return of(base, new RuleCache(cache));
   }
 
-  /** The same with fewer sets of causes in view: to see quickly whether anything moves. */
+  /**
+   * A faster, less exact copy with fewer sets of causes, to see quickly whether a change has any
+   * effect.
+   */
   public Expertise rough() {
     return new Expertise(base, rules, outset.rough(), planner);
   }
@@ -62,18 +67,18 @@ public final class Expertise {
   }
 
   /**
-   * At a gate.
+   * The causal model for a gate.
    *
-   * @param odds factors of the causes' odds there
+   * @param odds factors by which the rules change the odds of causes there
    */
   public CausalModel model(Map<String, Double> odds) {
     return outset.model(odds);
   }
 
   /**
-   * What is believed of a gate that is reported, before anything is said of it.
+   * The belief about a gate with a reported fault, before any answer.
    *
-   * @param odds factors of the causes' odds there
+   * @param odds factors by which the rules change the odds of causes there
    */
   public Belief atReport(Map<String, Double> odds) {
     return outset.belief(odds);

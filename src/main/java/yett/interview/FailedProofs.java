@@ -9,14 +9,17 @@ import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 
 /**
- * Proofs that failed and have not passed since: the gate is out of use until they do, and what they
- * point to is mended next.
+ * The proofs that failed and have not passed since. The gate is out of use until they pass, and the
+ * repair that they point to comes next.
  */
 final class FailedProofs {
-  /** A proof points to what makes it fail at least so often (considered judgement). */
+  /**
+   * Share of a cause's cases in which a proof has to fail before a failure points to the cause
+   * (considered judgement).
+   */
   private static final double POINTS_TO = 0.25;
 
-  /** One that has most of the chance that all have together stands out. */
+  /** Share of the total chance from which one repair stands out. */
   private static final double MOST = 0.5;
 
   private final Present present;
@@ -24,7 +27,7 @@ final class FailedProofs {
   private final SetUpSteps steps;
 
   /**
-   * @param proofs those that such a gate needs
+   * @param proofs the proofs that this gate needs
    */
   FailedProofs(Present present, List<Check> proofs, SetUpSteps steps) {
     this.present = present;
@@ -39,7 +42,7 @@ final class FailedProofs {
     return failed.isEmpty();
   }
 
-  /** The repair that a failed proof points to most, unless something was mended since. */
+  /** The repair that a failed proof points to most; empty if something was repaired since. */
   Optional<Step> repair() {
     return failed.stream()
         .filter(p -> !present.isMendedSince(latest(p).orElseThrow().event()))
@@ -49,8 +52,8 @@ final class FailedProofs {
   }
 
   /**
-   * Of what a proof points to, the repair of what is likeliest there. A proof that almost anything
-   * makes fail, such as a plain run, points to none that is not suspected.
+   * The likeliest of the repairs that a proof points to. A proof that almost any fault makes fail,
+   * such as a plain run, points only to repairs of suspected causes.
    */
   private Optional<Repair> likeliest(List<Repair> repairs) {
     double all = repairs.stream().mapToDouble(present::chance).sum();
@@ -70,11 +73,14 @@ final class FailedProofs {
     return pointsTo(present.base, proof)
         .filter(r -> !present.unavailable.contains(r.id()))
         .filter(r -> !present.state.work().declined().containsKey(r.id()))
-        .filter(r -> !isDoneInVain(r, proof));
+        .filter(r -> !isDoneAfterFailure(r, proof));
   }
 
-  /** Whether a repair was done after the proof had failed: it still fails, so that was not it. */
-  private boolean isDoneInVain(Repair repair, Check proof) {
+  /**
+   * Whether this repair was done after the proof began to fail. The proof still fails, so it was
+   * not the right repair.
+   */
+  private boolean isDoneAfterFailure(Repair repair, Check proof) {
     long firstFailure = Long.MAX_VALUE;
     for (CaseState.Answered a : present.state.answers()) {
       if (a.check().equals(proof.id())) {
@@ -94,14 +100,17 @@ final class FailedProofs {
                     && r.repair().equals(repair.id()));
   }
 
-  /** What a failed proof is reason enough for, the likeliest first. */
+  /** The repairs that a failure of this proof justifies, the likeliest first. */
   static Stream<Repair> pointsTo(RuleBase base, Check proof) {
     return base.repairs().values().stream()
         .filter(r -> worth(r, proof) >= POINTS_TO)
         .sorted(Comparator.comparingDouble((Repair r) -> -worth(r, proof)));
   }
 
-  /** Chance that the proof failed for what this repair removes, if that is there, and is cured. */
+  /**
+   * Chance that the proof failed because of a cause that this repair removes, if the cause is
+   * present, times the chance that the repair cures it.
+   */
   private static double worth(Repair repair, Check proof) {
     int fail = proof.indexOf(Check.FAIL);
     return repair.removes().entrySet().stream()

@@ -4,24 +4,22 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 
-/**
- * Finds the events of a case that the reasoning fails on, so that the case goes on without them.
- */
+/** Finds the events that make the reasoning fail, so that the case goes on without them. */
 final class FailingEvents {
   private final Function<List<Entry>, Moment> reasoning;
   private final List<SetApart> apart = new ArrayList<>();
 
   /**
-   * @param reasoning throws if it fails on these events
+   * @param reasoning works out a moment from events; throws if it fails on them
    */
   FailingEvents(Function<List<Entry>, Moment> reasoning) {
     this.reasoning = reasoning;
   }
 
   /**
-   * The case without the events that the reasoning fails on, and these beside it.
+   * The case without the events on which the reasoning fails; these are listed in the moment.
    *
-   * @throws RuntimeException if the reasoning fails without any event too
+   * @throws RuntimeException if the reasoning fails even without any event
    */
   Moment of(List<Entry> entries) {
     List<Entry> sound = new ArrayList<>();
@@ -42,9 +40,9 @@ final class FailingEvents {
     }
   }
 
-  /** The place of the event that makes the difference between a beginning that holds and not. */
+  /** The position of the first event with which the reasoning fails, found by bisection. */
   private int firstFailure(List<Entry> sound) {
-    reasoning.apply(List.of()); // if not even this holds, it is not for the events
+    reasoning.apply(List.of()); // if this fails, the events are not the reason
     int holds = 0;
     int fails = sound.size();
     while (fails - holds > 1) {

@@ -13,9 +13,12 @@ import yett.knowledge.SetUp;
 import yett.plan.Planner;
 import yett.rules.Conclusion.FollowUp;
 
-/** Work that a repair entails. */
+/** Chooses follow-up work: what a completed repair makes necessary. */
 record FollowUps(Present present, Planner planner, SetUpSteps steps) {
-  /** In the order in which each repair's card names them; what a rule adds comes after. */
+  /**
+   * Follow-up work that is due, in the order of each repair's card; work added by a rule comes
+   * last.
+   */
   private Stream<FollowUp> due() {
     return present.judgement.followUps().stream()
         .sorted(Comparator.comparing(FollowUp::repair).thenComparingInt(this::place));
@@ -30,19 +33,19 @@ record FollowUps(Present present, Planner planner, SetUpSteps steps) {
     return first(due(), false);
   }
 
-  /** What the set-ups in force allow is done before they are left for the retest. */
+  /** Work that the set-ups in force allow. It is done before they are left for the retest. */
   Optional<Step> whileHere() {
     return first(due().filter(f -> isAtHand(needs(f.card()))), false);
   }
 
-  /** What is measured with the power back and the gate standing comes before it is run. */
+  /** Measurements with the power back and the gate standing. They come before the gate is run. */
   Optional<Step> beforeRun() {
     return first(due().filter(f -> isStanding(f.card())), false);
   }
 
   /**
-   * What is set on the running gate comes before it is tried: a leaf whose limits moved would not
-   * stop where it should, and the try would tell of nothing else.
+   * Adjustments on the running gate that come before the retest. A leaf whose limits moved would
+   * not stop where it should, and the retest would show only that.
    */
   Optional<Step> setBeforeRun() {
     return first(due().filter(f -> isSetRunning(f.card())), false);
@@ -61,12 +64,12 @@ record FollowUps(Present present, Planner planner, SetUpSteps steps) {
         && !check.needs().contains(SetUp.ABLE_TO_RUN);
   }
 
-  /** A check among it that was put off once. */
+  /** A follow-up check that was put off once. */
   Optional<Step> putOff() {
     return first(due(), true);
   }
 
-  /** Of checks that come next the one for which the state of the work changes least. */
+  /** Of the work that is due, the one with the least change of set-ups. */
   private Optional<Step> first(Stream<FollowUp> due, boolean alsoPutOff) {
     Map<FollowUp, Step> open = new LinkedHashMap<>();
     due.forEach(f -> step(f, alsoPutOff).ifPresent(step -> open.put(f, step)));

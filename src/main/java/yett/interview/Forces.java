@@ -10,9 +10,7 @@ import java.util.Set;
 import yett.calculation.ForcePoint;
 import yett.calculation.ObstructionForce.Verdict;
 
-/**
- * What was measured of the leaf's force on an obstruction since the last repair, point by point.
- */
+/** The forces of the leaf on an obstruction that were measured since the last repair, by point. */
 public final class Forces {
   /** The proofs in which the leaf runs into something. */
   public static final Set<String> PROOFS = Set.of("reversal-closing", "reversal-opening");
@@ -42,10 +40,10 @@ public final class Forces {
     return taken.isEmpty();
   }
 
-  /** A point of a proof with what was measured there. */
+  /** A point of a proof with the forces measured there. */
   public record Point(String proof, Event.Height height, ForcePoint force) {}
 
-  /** By proof, gap and height. */
+  /** The points in order of proof, gap and height. */
   public List<Point> points() {
     Map<List<Object>, List<Event.ForceTaken>> byPoint = new LinkedHashMap<>();
     taken.stream()
@@ -79,12 +77,12 @@ public final class Forces {
     return points().stream().filter(p -> p.proof().equals(proof)).toList();
   }
 
-  /** Whether a proof cannot pass, as a point of it is over a limit. */
+  /** Whether a proof cannot pass because one of its points is over a limit. */
   public boolean forbid(String proof) {
     return points(proof).stream().anyMatch(p -> p.force().verdict() == Verdict.MISSED);
   }
 
-  /** The recorded one with the greatest force. */
+  /** The recorded curve with the greatest force. */
   public Optional<Event.ForceTaken> worstCurve() {
     return taken.stream()
         .filter(t -> !t.curve().isEmpty())

@@ -12,7 +12,7 @@ import yett.knowledge.Stop;
 /** Why a case is handed over. */
 public sealed interface HandOverReason {
 
-  /** What each kind of reason comes to. */
+  /** One method for each kind of reason. */
   interface Visitor<R> {
     R wanted(Wanted reason);
 
@@ -29,7 +29,7 @@ public sealed interface HandOverReason {
 
   <R> R accept(Visitor<R> visitor);
 
-  /** The person wants it, and said why in their own words. */
+  /** The person wants it and gave this reason in their own words. */
   record Wanted(String why) implements HandOverReason {
     @Override
     public <R> R accept(Visitor<R> visitor) {
@@ -37,7 +37,7 @@ public sealed interface HandOverReason {
     }
   }
 
-  /** The work stands in a set-up that this person may not change. */
+  /** A set-up is in force that this person may not change. */
   record Barred(SetUp setUp) implements HandOverReason {
     @Override
     public <R> R accept(Visitor<R> visitor) {
@@ -45,9 +45,9 @@ public sealed interface HandOverReason {
     }
   }
 
-  /** A danger to people ended it. */
+  /** A danger to people ended the work. */
   record Stopped(List<Stop> stops) implements HandOverReason {
-    /** Whether somebody else looks into what happened before anybody goes on. */
+    /** Whether somebody else investigates before anybody goes on. */
     public boolean inquiry() {
       return stops.stream().anyMatch(Stop::inquiry);
     }
@@ -59,9 +59,9 @@ public sealed interface HandOverReason {
   }
 
   /**
-   * No check or repair that is open to somebody of this role is worth its cost.
+   * No check or repair that this role may do is worth its cost.
    *
-   * @param reserved what would be for somebody better qualified, the most promising first
+   * @param reserved repairs for somebody better qualified, the most promising first
    */
   record NothingLeft(Role role, List<Reserved> reserved) implements HandOverReason {
     public NothingLeft(Role role) {
@@ -74,7 +74,7 @@ public sealed interface HandOverReason {
     }
   }
 
-  /** A caller could tell nothing of what was asked. */
+  /** A caller could not answer any of the last questions. */
   record Untold() implements HandOverReason {
     @Override
     public <R> R accept(Visitor<R> visitor) {
@@ -85,7 +85,7 @@ public sealed interface HandOverReason {
   /** A repair that a better qualified person may do. */
   record Reserved(Repair repair, Optional<MainsPart> part) {}
 
-  /** The gate runs, and these proofs are still to be made. */
+  /** The gate runs, and these proofs have still to be made. */
   record Unproved(List<Check> proofs) implements HandOverReason {
     @Override
     public <R> R accept(Visitor<R> visitor) {

@@ -6,9 +6,9 @@ import yett.knowledge.Place;
 import yett.knowledge.Planning;
 
 /**
- * Whether asking still gets anywhere. Behind the last repair, or since the person chose to go on,
- * so many checks may move no suspicion before the person is asked what to do. Looks of one place
- * made one after the other count as one check.
+ * Watches whether further checks still change the belief. If {@link Planning#patience} checks
+ * change no suspicion, counted from the last repair or from when the person chose to go on, the
+ * person is asked what to do. Looks at one place made one after the other count as one check.
  */
 final class Headway {
   private final Present present;
@@ -22,14 +22,17 @@ final class Headway {
             .reduce(present.state.work().wentOn(), Math::max);
   }
 
-  /** Whether the last checks, as many as people have patience for, have moved nothing. */
+  /** Whether none of the last checks, {@link Planning#patience} of them, changed a suspicion. */
   boolean isLost() {
     Planning planning = present.base.planning();
     return planning.patience() > 0
         && begin(planning.patience()).filter(e -> moved(e) < planning.suspicion()).isPresent();
   }
 
-  /** The event that began the last so many checks; empty if there were fewer. */
+  /**
+   * The number of the event with which the last {@code checks} checks began; empty if there were
+   * fewer.
+   */
   private Optional<Long> begin(int checks) {
     List<CaseState.Answered> looks =
         present.state.answers().stream()
@@ -48,7 +51,7 @@ final class Headway {
     return count == checks ? Optional.of(looks.get(0).event()) : Optional.empty();
   }
 
-  /** By how much the chance of some cause has changed since before an event. */
+  /** The largest change of the chance of any cause since before an event. */
   private double moved(long event) {
     double[] before = present.trail.prior();
     double[] now = before;

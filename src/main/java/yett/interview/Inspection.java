@@ -10,7 +10,7 @@ import yett.knowledge.Place;
 import yett.knowledge.RuleBase;
 import yett.rules.Conclusion.Finding;
 
-/** How an inspection stands: everything that belongs to it, with what was made of it. */
+/** The state of an inspection: all its checks and their results. */
 public final class Inspection {
   private final Moment moment;
   private final InspectionKind kind;
@@ -18,10 +18,12 @@ public final class Inspection {
   private final InspectionItems items;
 
   /**
+   * One check of the inspection with its result.
+   *
    * @param place where it is made
-   * @param answer the last one; empty if none was given
-   * @param outcome what it means; empty if it could not be judged
-   * @param words remarks that somebody made on it
+   * @param answer the last one; empty if there is none
+   * @param outcome what the answer means; empty if it could not be judged
+   * @param words remarks made on it
    */
   public record Result(
       Check check,
@@ -43,7 +45,7 @@ public final class Inspection {
     this.results = items.of(kind, site).stream().map(c -> result(c, items.place(c))).toList();
   }
 
-  /** Empty if the case is a search for a fault. */
+  /** The inspection of a case; empty if the case is a search for a fault. */
   public static Optional<Inspection> of(RuleBase base, Moment moment) {
     return moment.state().inspection().map(kind -> new Inspection(base, moment, kind));
   }
@@ -52,17 +54,17 @@ public final class Inspection {
     return kind;
   }
 
-  /** Where somebody stands who makes it, or the state in which it is made, as a heading. */
+  /** The place where a check is made, or the set-up in which it is made, as a heading. */
   public String where(Check check) {
     return items.where(check);
   }
 
-  /** In walking order. */
+  /** All results in walking order. */
   public List<Result> results() {
     return results;
   }
 
-  /** Readings that were taken. */
+  /** Results with a measured value. */
   public List<Result> measured() {
     return results.stream()
         .filter(r -> r.check().measured() && r.verdict() != Verdict.OPEN)
@@ -77,7 +79,7 @@ public final class Inspection {
     return results.stream().filter(r -> r.verdict() == verdict).toList();
   }
 
-  /** What was made of one check or proof; empty if it does not belong to the inspection. */
+  /** The result of one check or proof; empty if it is not part of the inspection. */
   public Optional<Result> result(String check) {
     return results.stream().filter(r -> r.check().id().equals(check)).findFirst();
   }
@@ -116,7 +118,11 @@ public final class Inspection {
     return chosen.or(() -> moment.judgement().finding(answer.event()).map(Finding::outcome));
   }
 
-  /** What an outcome of a check is, by its position. */
+  /**
+   * The verdict for an outcome of a check.
+   *
+   * @param outcome its position
+   */
   public static Verdict verdict(Check check, int outcome) {
     if (outcome == 0) {
       return Verdict.PASS;
@@ -126,13 +132,13 @@ public final class Inspection {
         : Verdict.FAIL;
   }
 
-  /** How far it is, in words. */
+  /** The progress, in words. */
   public String progress() {
     long made = results.size() - results(Verdict.OPEN).size();
     return made + " of " + results.size();
   }
 
-  /** What was found, in words. */
+  /** The summary of the findings, in words. */
   public String sum() {
     return Stream.of(Verdict.FAIL, Verdict.REMARK, Verdict.OPEN)
         .filter(v -> !results(v).isEmpty())

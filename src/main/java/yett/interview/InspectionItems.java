@@ -14,18 +14,21 @@ import yett.knowledge.Place;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 
-/** What belongs to the inspection of a gate, in walking order by place. */
+/** Lists what belongs to the inspection of a gate, in walking order by place. */
 final class InspectionItems {
   private final RuleBase base;
 
-  /** By check: an inspection looks for all of them at every step. */
+  /** Places by check id, kept because an inspection needs all of them at every step. */
   private final Map<String, Place> places = new ConcurrentHashMap<>();
 
   InspectionItems(RuleBase base) {
     this.base = base;
   }
 
-  /** Checks and proofs of what is fitted, whoever may make them; all proofs belong to it. */
+  /**
+   * The checks and proofs of what is fitted, whoever may make them. All proofs belong to an
+   * inspection.
+   */
   List<Check> of(InspectionKind kind, Site site) {
     List<Check> items = new ArrayList<>();
     Stream.concat(
@@ -38,8 +41,8 @@ final class InspectionItems {
   }
 
   /**
-   * Where it is made: at its own place; or at that of the looks of its area that are made in the
-   * same state of the work; or else at the first place in that state.
+   * The place where a check is made: its own; or that of the looks of its area in the same set-ups;
+   * or else the first place with these set-ups.
    */
   Place place(Check check) {
     return check
@@ -50,7 +53,7 @@ final class InspectionItems {
                     check.id(), id -> near(check).orElseGet(() -> first(check))));
   }
 
-  /** Its place; or, where no look is made in its state, that state: no place has it. */
+  /** Heading for a check: its place, or its set-up where no look is made in that set-up. */
   String where(Check check) {
     Optional<Place> place = check.place().or(() -> near(check));
     String state =
@@ -91,7 +94,7 @@ final class InspectionItems {
                     .orElse(places.get(0)));
   }
 
-  /** What has to be entered: a condition is none. */
+  /** The set-ups that have to be entered, without those that are only conditions. */
   private List<String> state(List<String> needs) {
     return needs.stream()
         .filter(n -> base.setUps().containsKey(n) && !base.setUps().get(n).isCondition())

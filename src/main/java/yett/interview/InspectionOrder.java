@@ -11,12 +11,12 @@ import yett.knowledge.RuleBase;
 import yett.plan.Planner;
 
 /**
- * The order of the states of the work in which an inspection is made: the one that costs least to
- * bring about, one after the other; of equal ones the one whose places come first on the way. What
- * proves a gate comes after all work inside the operator.
+ * Orders the set-ups in which an inspection is made so that entering and leaving them takes the
+ * least time; among equal orders, the one whose places come first on the walk. Proofs come after
+ * all work inside the operator.
  */
 final class InspectionOrder {
-  /** Of more, those come later that are later on the way; the cards have nine. */
+  /** Most stages that are ordered together; later ones on the walk wait. The cards have nine. */
   private static final int MOST = 14;
 
   private final RuleBase base;
@@ -25,9 +25,9 @@ final class InspectionOrder {
   private final Map<Map.Entry<Set<String>, Integer>, Double> known = new HashMap<>();
 
   /**
-   * A state of the work with what is made in it.
+   * The set-ups that some checks need together.
    *
-   * @param last whether it comes after all that is not
+   * @param last whether this stage comes after all that are not last
    */
   record Stage(List<String> needs, boolean last) {}
 
@@ -40,7 +40,11 @@ final class InspectionOrder {
     this.stages = stages;
   }
 
-  /** The position of the stage that comes next. */
+  /**
+   * The position of the next stage.
+   *
+   * @param inForce ids of the set-ups in force
+   */
   int next(Set<String> inForce) {
     int all = (1 << Math.min(MOST, stages.size())) - 1;
     return open(all).stream()
@@ -77,7 +81,7 @@ final class InspectionOrder {
     return minutes + best(then, left & ~(1 << stage));
   }
 
-  /** Minutes of set-ups from here to the end, which leaves them all. */
+  /** Least minutes of set-ups from here until all stages are done and all set-ups left. */
   private double best(Set<String> inForce, int left) {
     if (left == 0) {
       return inForce.stream().mapToDouble(s -> base.setUps().get(s).leaveMinutes()).sum();

@@ -14,7 +14,9 @@ import yett.knowledge.SetUp;
 import yett.knowledge.Stop;
 import yett.plan.Planner;
 
-/** The next step of an inspection: what is left of it, place by place, and how it closes. */
+/**
+ * Chooses the next step of an inspection: the remaining checks, place by place, then the closing.
+ */
 final class InspectionSteps {
   private final Present present;
   private final SetUpSteps steps;
@@ -50,7 +52,7 @@ final class InspectionSteps {
         .map(c -> steps.ask(c, Optional.empty(), Occasion.of(Occasion.Kind.ASKED_FOR)));
   }
 
-  /** Whether it is still to be made by this person, as the gate stands. */
+  /** Whether a check has still to be made, by this person and in the present state of the gate. */
   private boolean isDue(Check check, boolean alsoPutOff) {
     Optional<Answer> answer = present.answerAfter(since(check), check.id());
     return present.isOpenTo(check)
@@ -59,7 +61,10 @@ final class InspectionSteps {
         && mayBeBroughtAbout(check);
   }
 
-  /** What passed before a danger is proved anew, also when the danger is over. */
+  /**
+   * The event from which proofs count: what passed before a danger is proved again, also when the
+   * danger is over.
+   */
   private long since(Check check) {
     return check.kind() == Check.Kind.PROOF ? Proofs.lastDanger(present.base, present.state) : 0;
   }
@@ -82,7 +87,7 @@ final class InspectionSteps {
     return Optional.of(at(begun(stages).orElseGet(() -> nearest(stages))));
   }
 
-  /** What a set-up was just entered or left for. */
+  /** The checks for which a set-up was just entered or left. */
   private Optional<List<Check>> begun(Map<Key, List<Check>> stages) {
     String intent = present.state.work().intent().orElse("");
     return stages.values().stream()
@@ -99,7 +104,10 @@ final class InspectionSteps {
     return List.copyOf(stages.values()).get(next);
   }
 
-  /** What a check needs at its place: a look at a run is made on one that is watched. */
+  /**
+   * The set-ups that a check needs in an inspection: a look at a running gate needs a run under
+   * watch.
+   */
   private Collection<String> needs(Check check) {
     List<String> all = new ArrayList<>(check.needs());
     check.place().ifPresent(p -> all.addAll(p.needs()));
@@ -111,10 +119,11 @@ final class InspectionSteps {
   }
 
   /**
-   * What is made together.
+   * Checks with one key are made together.
    *
    * @param entered set-ups in force, without conditions
-   * @param last whether it shows the gate as its users have it: after all work inside
+   * @param last whether the check shows the gate as its users have it, so comes after all work
+   *     inside
    */
   private record Key(Set<String> entered, boolean last) {}
 
@@ -126,7 +135,7 @@ final class InspectionSteps {
     return new Key(entered, running || proof && entered.isEmpty());
   }
 
-  /** The looks of the first place on one page, or the first measurement. */
+  /** The looks at the first place on one page, or the first measurement. */
   private Step at(List<Check> stage) {
     Place place = items.place(stage.get(0));
     List<Check> here = stage.stream().filter(c -> items.place(c).equals(place)).toList();
@@ -160,7 +169,7 @@ final class InspectionSteps {
         check.kind() == Check.Kind.PROOF ? Occasion.Kind.PROOF : Occasion.Kind.INSPECTION);
   }
 
-  /** A gate of which not every proof passed is out of use until it does. */
+  /** The closing. A gate with a proof that has not passed is out of use until it passes. */
   private Step ending() {
     List<Stop> stops =
         present.judgement.stops().stream()

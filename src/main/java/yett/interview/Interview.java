@@ -20,12 +20,12 @@ import yett.rules.Judge;
 import yett.rules.Judgement;
 
 /**
- * Leads one case. {@link #at} is a function of the events alone: the same events with the same rule
- * base give the same next step, so a case can be replayed, resumed elsewhere, undone and compared.
- * What is kept between calls only saves work. Not for use by several threads at once.
+ * Leads one case. {@link #at} depends on the events alone: the same events with the same rule base
+ * give the same next step, so a case can be replayed, resumed elsewhere, undone and compared. State
+ * between calls is only a cache. Not thread-safe.
  */
 public final class Interview implements AutoCloseable {
-  /** An answer that the present belief gives less than this chance is queried. */
+  /** Chance below which the person is asked whether an answer is right. */
   static final double UNLIKELY = 0.02;
 
   private final Expertise expertise;
@@ -45,19 +45,22 @@ public final class Interview implements AutoCloseable {
     begin();
   }
 
-  /** The case as these events leave it. */
+  /** The case after these events. */
   public Moment at(List<Entry> entries) {
     return at(entries, CaseState.of(entries));
   }
 
-  /** The same for the person who is at the keyboard now, whoever gave the last answer. */
+  /**
+   * The case after these events for the person who is at the keyboard now, whoever gave the last
+   * answer.
+   */
   public Moment at(List<Entry> entries, Role present) {
     return at(entries, CaseState.of(entries, present));
   }
 
   /**
-   * As {@link #at(List, Role)}; but events on which the reasoning fails are set apart instead of
-   * ending it. They are in the moment, told as such.
+   * Like {@link #at(List, Role)}, but sets apart events on which the reasoning fails instead of
+   * throwing. The moment lists them.
    */
   public Moment asFarAsPossible(List<Entry> entries, Role present) {
     return new FailingEvents(sound -> attempt(sound, present)).of(entries);
@@ -67,7 +70,7 @@ public final class Interview implements AutoCloseable {
     try {
       return at(entries, present);
     } catch (RuntimeException e) {
-      judge.close(); // what it kept to save work may be half done
+      judge.close(); // its cache may be half updated
       begin();
       throw e;
     }
@@ -96,14 +99,14 @@ public final class Interview implements AutoCloseable {
         step);
   }
 
-  /** What the rules make of these events; nothing is believed or planned. */
+  /** What the rules conclude from these events, without belief or plan. */
   public Judgement judgement(List<Entry> entries) {
     return judged(CaseState.of(entries), entries);
   }
 
   /**
-   * What the rules make of a case. Each reading is judged by the baselines that held when it was
-   * made: a repair ends them for what is read after it, and takes back nothing that was found.
+   * What the rules conclude from a case. Each reading is judged by the baselines that held when it
+   * was taken: a repair ends baselines for later readings and does not change earlier findings.
    */
   private Judgement judged(CaseState state, List<Entry> entries) {
     Set<Fact> now = facts.of(state, entries);
@@ -126,18 +129,18 @@ public final class Interview implements AutoCloseable {
   }
 
   /**
-   * What an answer would be taken to mean, if it were the next event.
+   * How an answer would be taken if it were the next event.
    *
    * @param chance that the present belief gives to such an answer
    */
   public record Hearing(Finding finding, double chance) {
-    /** Whether the person should be asked if they are sure. */
+    /** Whether the person should be asked to confirm it. */
     public boolean unlikely() {
       return chance < UNLIKELY;
     }
   }
 
-  /** Listens to an answer without recording it; empty if it would not be weighed. */
+  /** Interprets an answer without recording it; empty if it would not be used as evidence. */
   public Optional<Hearing> hear(Moment moment, Check check, Answer answer) {
     return meaning(moment, check, answer)
         .map(
@@ -145,7 +148,7 @@ public final class Interview implements AutoCloseable {
                 new Hearing(f, moment.belief().chanceOf(new Observation(check.id(), f.weights()))));
   }
 
-  /** The same for whoever does not ask how likely it is, which takes longer than to hear it. */
+  /** The meaning of an answer without its chance, which takes longer to work out. */
   public Optional<Finding> meaning(Moment moment, Check check, Answer answer) {
     CaseState state = moment.state();
     long event = moment.next();
@@ -161,9 +164,9 @@ public final class Interview implements AutoCloseable {
   }
 
   /**
-   * Chance that each cause was there at the call-out, the most probable first; but what was most
-   * probably brought about stands behind what brought it about, because mending the consequence
-   * alone cures nothing for long.
+   * The causes by the chance that they were present at the call-out, the most probable first. A
+   * cause that was probably brought about by another one comes after that one, because repairing
+   * the consequence alone does not last.
    */
   public static List<RankedCause> ranking(Moment moment, RuleBase base) {
     double[] chances = moment.belief().atCallOut();
@@ -197,7 +200,7 @@ public final class Interview implements AutoCloseable {
         .toList();
   }
 
-  /** A cause with the chance that it was there at the call-out. */
+  /** A cause with the chance that it was present at the call-out. */
   public record RankedCause(Cause cause, double chance) {}
 
   public Expertise expertise() {

@@ -5,15 +5,17 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 
 /**
- * Whether one state of the work goes on into another without being left: whoever locks off more
- * than before brings no power back first, and puts no cover on only to take it off again.
+ * Decides whether one set-up can follow another without leaving it first. For example, a person who
+ * isolates more than before need not restore the power first, nor refit a cover only to take it off
+ * again.
  */
 final class KeptOff {
   private KeptOff() {}
 
   /**
-   * Whether the first is without mains, or no more than open while the second lets nothing run; and
-   * the second rules out whatever the first rules out.
+   * Whether {@code into} can follow {@code from} directly: {@code from} is without mains, or is no
+   * more than an opened cover while {@code into} lets nothing run; and {@code into} excludes
+   * everything that {@code from} excludes.
    */
   static boolean between(SetUp from, SetUp into, RuleBase base) {
     SetUp mains = base.setUps().get(SetUp.MAINS_AS_FOUND);

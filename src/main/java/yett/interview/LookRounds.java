@@ -12,23 +12,25 @@ import yett.plan.Advice;
 import yett.plan.Telling;
 
 /**
- * Makes one step of the look that the plan chose and the other looks that can be made with it, at
- * the same place and in the same state of the work.
+ * Combines the look that the plan chose with other looks at the same place and in the same set-ups
+ * into one step.
  */
 record LookRounds(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
-  /** Bits that a look must tell on average to be made with others: less is hardly worth reading. */
+  /**
+   * Least average information (bits) for which a look joins a round; less is hardly worth reading.
+   */
   static final double LEAST_BITS = 0.01;
 
   /**
-   * The round around a check, or the set-up that it needs first; empty where the check is better
-   * asked by itself.
+   * The round of looks around a check, or the set-up that it needs first; empty where the check is
+   * better asked alone.
    *
    * @param open ids of checks that may be asked now
    */
   Optional<Step> around(Check chosen, Set<String> open, Optional<Advice> advice, Occasion why) {
-    boolean wanted = why.kind() == Occasion.Kind.ASKED_FOR; // and nothing else is
+    boolean wanted = why.kind() == Occasion.Kind.ASKED_FOR; // then it is asked alone
     if (chosen.place().isEmpty() || wanted || present.isCall()) {
-      return Optional.empty(); // somebody on the telephone is asked one thing at a time
+      return Optional.empty(); // on the telephone, one question at a time
     }
     Place place = chosen.place().get();
     Set<String> needs = new LinkedHashSet<>(place.needs());
@@ -66,8 +68,8 @@ record LookRounds(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
   }
 
   /**
-   * What the chosen look costs for what it tells, with walking there and set-ups: the others save
-   * these, and are worth their minutes if they tell no less for them.
+   * Minutes per bit of the chosen look, including the walk and set-ups. The others save these, so
+   * each joins if it costs no more per bit.
    */
   private double minutesForABit(Check chosen, List<Telling.Told> all, Optional<Advice> advice) {
     double minutes =
@@ -85,7 +87,7 @@ record LookRounds(Present present, NextStep.Adviser adviser, SetUpSteps steps) {
         .orElse(0);
   }
 
-  /** Whether this person may bring about the state of the work. */
+  /** Whether this person may enter these set-ups. */
   private boolean mayBe(Set<String> needs) {
     return present.base.withOuter(List.copyOf(needs)).stream()
         .allMatch(

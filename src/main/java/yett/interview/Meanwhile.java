@@ -10,28 +10,28 @@ import java.util.Set;
 import java.util.function.Function;
 
 /**
- * Brings together what two people entered on one case at the same time. The first one's events
- * stand; of the second one's, what still fits comes after them, what says the same is not said
- * twice, and what does not agree is kept as a note, so that nobody's answer is lost and none is put
- * in another's place without asking.
+ * Merges what two people entered on one case at the same time. The first person's events stay. The
+ * second person's events follow where they still fit; duplicates are dropped; what disagrees
+ * becomes a note. So no answer is lost and none is replaced without asking.
  */
 public final class Meanwhile {
 
   /**
-   * What becomes of the second one's events.
+   * The result of merging.
    *
-   * @param theirs the first one's
-   * @param added to be stored after the first one's, in order, each at the time it was entered
-   * @param clashes both answered the same check, and not the same
-   * @param unclosed the second one's closing, which they are to think over: the case had moved on
+   * @param theirs the first person's events
+   * @param added events to store after them, in order, each with the time it was entered
+   * @param clashes different answers of the two to the same check
+   * @param unclosed the second person's closing, which they have to reconsider because the case had
+   *     moved on
    */
   public record Together(
       List<Entry> theirs, List<Entry> added, List<Clash> clashes, Optional<Ending> unclosed) {}
 
   /**
-   * Two answers to one check.
+   * Two different answers to one check.
    *
-   * @param event number of the answer that stands
+   * @param event number of the answer that stays
    */
   public record Clash(String check, long event, Answer theirs, Answer mine) {}
 
@@ -54,11 +54,13 @@ public final class Meanwhile {
   }
 
   /**
-   * @param told what was entered, as a note says it
-   * @param stored the case as it is stored now, the first one's events included; perhaps also some
-   *     of the second one's, if they were not told that these had arrived
-   * @param known how many of these the second one knew
-   * @param mine the second one's events, numbered from there
+   * Merges two continuations of a case.
+   *
+   * @param told the wording of an event for a note
+   * @param stored the case as stored now, including the first person's events; perhaps also some of
+   *     the second person's, if they did not learn that these had arrived
+   * @param known how many stored events the second person knew
+   * @param mine the second person's events, numbered from there
    */
   public static Together of(
       Function<Event, String> told, List<Entry> stored, int known, List<Entry> mine) {
@@ -71,7 +73,7 @@ public final class Meanwhile {
         meanwhile.unclosed);
   }
 
-  /** The same event, entered by the same person at the same instant, under whatever number. */
+  /** The same event, entered by the same person at the same instant, whatever its number. */
   private static Optional<Entry> find(Entry sought, List<Entry> among) {
     return among.stream()
         .filter(e -> e.at().equals(sought.at()))
@@ -91,7 +93,7 @@ public final class Meanwhile {
     }
   }
 
-  /** What is done with an event that comes after the first one's closing. */
+  /** Handles an event that comes after the first person's closing. */
   private final class Afterwards implements SomeEvents<Runnable> {
     private final Entry mine;
 
@@ -125,7 +127,7 @@ public final class Meanwhile {
     }
   }
 
-  /** What is done with an event while the case is open. */
+  /** Handles an event while the case is open. */
   private final class Bringing implements SomeEvents<Runnable> {
     private final Entry mine;
 
@@ -240,7 +242,7 @@ public final class Meanwhile {
             .reduce((a, b) -> b);
     if (other.isEmpty()) {
       if (theirs.stream().anyMatch(t -> t.event() instanceof Event.Repaired r && r.done())) {
-        note(mine, "Before the repair: " + told.apply(e)); // it may be otherwise since
+        note(mine, "Before the repair: " + told.apply(e)); // the repair may have changed it
       } else {
         add(mine, e);
       }
@@ -276,7 +278,7 @@ public final class Meanwhile {
     }
   }
 
-  /** Where an event stands now that the second one referred to; empty if it became a note. */
+  /** The new number of an event that the second person referred to; empty if it became a note. */
   private Optional<Long> number(long event) {
     boolean before = newer.isEmpty() || event < newer.get(0).number();
     return before ? Optional.of(event) : Optional.ofNullable(numbers.get(event));
@@ -286,7 +288,7 @@ public final class Meanwhile {
     return theirs.stream().anyMatch(t -> t.number() == event);
   }
 
-  /** Whether the first one entered just this. */
+  /** Whether the first person entered the same event. */
   private boolean isSaid(Event event) {
     return theirs.stream().anyMatch(t -> t.event().equals(event))
         || event instanceof Event.SetUpEntered e && state.work().setUps().contains(e.setUp())

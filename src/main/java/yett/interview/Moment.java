@@ -6,12 +6,11 @@ import yett.belief.Belief;
 import yett.rules.Judgement;
 
 /**
- * A case as it stands: what was said and done, what the rules and the mathematics make of it, and
- * the step that follows.
+ * A case at one moment: its events, the conclusions of the rules, the belief, and the next step.
  *
- * @param entries all that happened, also what was set apart
- * @param apart what the reasoning fails on; the rest is as if it were not there
- * @param conflict answers that can hardly all be right
+ * @param entries all events, including those set apart
+ * @param apart events on which the reasoning fails; the rest is worked out without them
+ * @param conflict answers that are unlikely to be all right
  */
 public record Moment(
     List<Entry> entries,
@@ -28,7 +27,7 @@ public record Moment(
     return entries.isEmpty() ? 1 : entries.get(entries.size() - 1).number() + 1;
   }
 
-  /** The same, of a case that has other events too. */
+  /** This moment with further events that were set apart. */
   Moment beside(List<Entry> all, List<SetApart> left) {
     return new Moment(List.copyOf(all), left, state, judgement, belief, trail, conflict, step);
   }

@@ -13,7 +13,9 @@ import yett.plan.Planner;
 import yett.plan.Telling;
 import yett.rules.Judgement;
 
-/** The order of things: dangers first, then the site, the complaint, checks, repairs, proofs. */
+/**
+ * Chooses the next step in the fixed order: dangers, site, complaint, checks and repairs, proofs.
+ */
 final class NextStep {
   private final RuleBase base;
   private final Planner planner;
@@ -21,11 +23,11 @@ final class NextStep {
   private final SiteFacts sites;
   private final InspectionItems items;
 
-  /** Chooses among what may be done. Whatever it chooses, the order of things here keeps safe. */
+  /** Chooses among the work that is allowed. The order in this class keeps any choice safe. */
   interface Adviser {
     Advice advise(Belief belief, Planner.Options options);
 
-    /** What looks would tell that could be made together, the most telling first. */
+    /** The information in looks that could be made together, the most informative first. */
     default List<Telling.Told> tells(Belief belief, Collection<String> checks) {
       return Telling.of(belief, checks);
     }
@@ -76,13 +78,13 @@ final class NextStep {
       return state.gaveUp().map(why -> handOver(new HandOverReason.Wanted(why)));
     }
 
-    /** A gate whose proof failed is out of service, whoever comes next. */
+    /** Hands the case over. A gate with a failed proof is left out of use, whoever comes next. */
     private Step handOver(HandOverReason because) {
       Ending ending = failed.isEmpty() ? Ending.HANDED_OVER : Ending.OUT_OF_SERVICE;
       return steps.leftOutOfUse(new Step.HandOver(ending, because));
     }
 
-    /** What is asked before any search. */
+    /** What is asked before the search for the fault. */
     private Optional<Step> begin() {
       if (!state.told().siteTaken()) {
         return Optional.of(new Step.AskSite(sites.questions(state.told().site())));
@@ -109,7 +111,7 @@ final class NextStep {
       return Optional.empty();
     }
 
-    /** Somebody else took over in a state of the work that they may not change. */
+    /** The hand-over when a set-up is in force that the person who took over may not change. */
     private Optional<Step> barred() {
       return state.work().setUps().stream()
           .map(base.setUps()::get)
@@ -145,7 +147,7 @@ final class NextStep {
             .orElseGet(steps::retest);
       }
       BestWork work = new BestWork(present, adviser, steps);
-      // A fault may come to light after the cure that forbids to run it: that is mended first.
+      // A fault found after the cure may forbid running the gate: repair it first.
       if (state.work().cured() && !present.isForbidden(SetUp.GATE_RUNNING)) {
         return followUps
             .first()

@@ -9,14 +9,13 @@ import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 
 /**
- * Dangers of a call that nobody has excluded, which is no "no": those of which nobody could say
- * anything, and those that were not asked to the end because the call ended before.
+ * Dangers that a call did not exclude. This is not the same as a "no".
  *
- * @param untold of which nobody could say
- * @param unasked whether the list of dangers is open
+ * @param untold dangers that nobody could answer
+ * @param unasked whether the call ended before all dangers were asked
  */
 public record NotExcluded(List<Check> untold, boolean unasked) {
-  /** More than these are only counted. */
+  /** Most dangers that are named; more are only counted. */
   private static final int NAMED = 3;
 
   public static NotExcluded of(RuleBase base, CaseState state) {
@@ -24,7 +23,7 @@ public record NotExcluded(List<Check> untold, boolean unasked) {
     List<Check> dangers =
         base.ordinaryChecks()
             .filter(c -> c.danger() && c.who() == Role.CALLER)
-            .filter(site::allows) // what a gate does not have is not asked for
+            .filter(site::allows) // dangers of equipment that the gate has
             .toList();
     List<Check> untold =
         dangers.stream()
@@ -45,7 +44,7 @@ public record NotExcluded(List<Check> untold, boolean unasked) {
     return untold.isEmpty() && !unasked;
   }
 
-  /** Each by itself, as reasons to go and look. */
+  /** Each danger as a phrase that gives a reason to go and look. */
   public List<String> words() {
     List<String> words = new ArrayList<>();
     if (unasked) {
@@ -66,7 +65,7 @@ public record NotExcluded(List<Check> untold, boolean unasked) {
         .collect(Collectors.joining(" or "));
   }
 
-  /** The same after dangers that were told of. */
+  /** The same phrases, worded to follow dangers that were reported. */
   public List<String> after(List<String> dangers) {
     return Stream.concat(dangers.stream(), words().stream()).toList();
   }

@@ -6,33 +6,33 @@ import yett.knowledge.Repair;
 /**
  * Why a check or a repair comes up now.
  *
- * @param after the repair that entails it; empty for any other kind
+ * @param after the repair that makes it necessary; empty for any other kind
  */
 public record Occasion(Kind kind, Optional<Repair> after) {
 
-  /** What makes it come up. */
+  /** The kind of reason. */
   public enum Kind {
-    /** It is worth most of all that is left. */
+    /** It is worth more than any other work that is left. */
     WORTH,
     /** The person asked for it. */
     ASKED_FOR,
-    /** A repair that was done entails it. */
+    /** A completed repair makes it necessary. */
     AFTER_REPAIR,
     /** It has to pass before the gate returns to service. */
     PROOF,
-    /** The gate is inspected, and it belongs to that. */
+    /** It belongs to the inspection of the gate. */
     INSPECTION,
     /** A proof failed, and this is what it points to. */
     FAILED_PROOF,
     /** Nothing is left to ask, and it costs nothing to try. */
     LAST_TRY,
-    /** The gate runs; what may lie behind the fault is looked for. */
+    /** The gate runs; this looks for what caused the fault. */
     BEHIND,
-    /** The gate runs; the fault is kept from coming back. */
+    /** The gate runs; this keeps the fault from coming back. */
     LASTING
   }
 
-  /** Whether it is to find a cause, rather than to see that what was done holds. */
+  /** Whether it serves to find a cause, not to confirm work that was done. */
   public boolean looksForCause() {
     return kind != Kind.PROOF && kind != Kind.AFTER_REPAIR;
   }

@@ -12,16 +12,18 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 import yett.plan.Advice;
 
-/** The checks that this person may make now, the most telling first. */
+/** The checks that this person may make now, the most useful first. */
 public final class OpenChecks {
-  /** A check that moves a chance by less than this part of it does not bear on it. */
+  /** Least change of a chance, as a share of it, for a check to count as bearing on a cause. */
   private static final double WORTH_ASKING = 0.05;
 
   private final Expertise expertise;
   private final Moment moment;
   private final RuleBase base;
 
-  /** Whether no repair is worth trying before more is known: then no minutes saved can be told. */
+  /**
+   * Whether no repair is worth trying before more is known; then the minutes saved cannot be given.
+   */
   private final boolean findingOut;
 
   private final List<Open> all = new ArrayList<>();
@@ -46,8 +48,8 @@ public final class OpenChecks {
   /**
    * A check that can be made.
    *
-   * @param saves minutes that beginning with it saves on average; empty where the plan did not
-   *     weigh it, because it tells next to nothing now
+   * @param saves average minutes saved by beginning with it; empty where the plan did not evaluate
+   *     it because it tells almost nothing now
    * @param enter set-ups still to be entered for it, in their order
    */
   public record Open(Check check, Optional<Double> saves, List<SetUp> enter) {
@@ -58,7 +60,7 @@ public final class OpenChecks {
   }
 
   /**
-   * A check that bears on a cause.
+   * A check that tests a cause.
    *
    * @param moved by how much the chance of the cause changes on average, 0 to 1
    */
@@ -81,7 +83,7 @@ public final class OpenChecks {
     return findingOut;
   }
 
-  /** The check that moves the chance of a cause most; empty if none bears on it. */
+  /** The check that changes the chance of a cause most; empty if none changes it enough. */
   public Optional<Settling> settling(String cause) {
     Belief belief = moment.belief();
     int c = belief.model().indexOf(cause);

@@ -8,8 +8,9 @@ import yett.belief.GateModels;
 import yett.belief.LastFew;
 
 /**
- * What is believed of a gate that is reported, by the odds that the rules give on its site. Listing
- * the sets of causes takes longer than an answer may, so the last few lists are kept.
+ * The belief about a reported gate before any answer, for the odds that the rules give for its
+ * site. Listing the sets of causes is slower than an answer may take, so the last few lists are
+ * kept.
  */
 final class Outset {
   private static final int KEPT = 8;
@@ -28,7 +29,7 @@ final class Outset {
     this.listed = listed;
   }
 
-  /** The same with far fewer sets of causes. */
+  /** A copy with far fewer sets of causes, for quick estimates. */
   Outset rough() {
     return new Outset(models, Belief::roughly);
   }

@@ -14,13 +14,17 @@ import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 
 /**
- * A case read in the plainest way, to hold the interview's own reading against: what counts, after
- * everything that was taken back and corrected.
+ * A second, simple reading of a case's events: what counts after retractions and corrections.
+ * {@link SafetyWatch} compares the interview's own reading with it.
  */
 final class PlainReading {
-  /** An answer that counts, with the number of repairs done before it. */
+  /**
+   * An answer that counts.
+   *
+   * @param epoch number of repairs done before it
+   */
   record Told(long number, String check, Answer answer, int epoch, Role by) {
-    /** What a caller could not tell, somebody at the gate may be asked. */
+    /** Whether somebody at the gate may be asked again what a caller could not tell. */
     boolean yieldsTo(Role role) {
       return !answer.tells() && by == Role.CALLER && role != Role.CALLER;
     }
@@ -30,7 +34,7 @@ final class PlainReading {
   final Map<String, String> site = new LinkedHashMap<>();
   final Set<String> inForce = new LinkedHashSet<>();
 
-  /** Those of them that nobody has seen to since somebody came to the case anew. */
+  /** The set-ups in force that nobody has confirmed since the case was taken up again. */
   final Set<String> unseen = new LinkedHashSet<>();
 
   /** Stops that were made safe, with the number of the event. */
@@ -59,7 +63,7 @@ final class PlainReading {
     }
   }
 
-  /** What an event adds. */
+  /** Applies one event. */
   private final class Adding implements SomeEvents<Runnable> {
     private final Entry entry;
     private final Map<Long, Entry> corrections;
@@ -137,23 +141,23 @@ final class PlainReading {
     }
   }
 
-  /** The last word on a check, whenever it was given. */
+  /** The last answer to a check, at any time. */
   Optional<Told> last(String check) {
     return told.stream().filter(t -> t.check().equals(check)).reduce((a, b) -> b);
   }
 
-  /** Whether anything was proved after the last word on a check. */
+  /** Whether any proof was made after the last answer to a check. */
   boolean isProvedSince(String check) {
     int at = last(check).map(told::lastIndexOf).orElse(-1);
     return told.stream().skip(at + 1L).anyMatch(t -> t.answer().is(Check.PASS));
   }
 
-  /** The last word on a check since the last repair. */
+  /** The last answer to a check since the last repair. */
   Optional<Told> now(String check) {
     return last(check).filter(t -> t.epoch() == epoch);
   }
 
-  /** Number of the last answer that tells of a danger, as it stands corrected; 0 if none does. */
+  /** Number of the last answer, as corrected, that reports a danger; 0 if none does. */
   long lastDanger(RuleBase base) {
     return told.stream()
         .filter(t -> base.checks().containsKey(t.check()) && base.checks().get(t.check()).danger())
@@ -168,7 +172,7 @@ final class PlainReading {
         .orElse(0);
   }
 
-  /** How often a check was put off since the last repair, so that it counts for this person. */
+  /** How often a check was put off since the last repair, as far as that counts for this person. */
   long putOff(String check, Role role) {
     return told.stream()
         .filter(t -> t.check().equals(check) && t.epoch() == epoch)

@@ -11,7 +11,10 @@ import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.rules.Judgement;
 
-/** A case before its next step is known: what was said and done, concluded and believed. */
+/**
+ * A case before its next step is chosen: state, conclusions and belief, with shared queries on
+ * them.
+ */
 final class Present {
   final RuleBase base;
   final CaseState state;
@@ -19,7 +22,7 @@ final class Present {
   final Belief belief;
   final Trail trail;
 
-  /** Chance that each cause is there now, once it was asked for. */
+  /** Chance that each cause is present now; worked out at first use. */
   private double[] remaining;
 
   /** Checks and repairs that the rules allow nobody now. */
@@ -34,7 +37,10 @@ final class Present {
     this.unavailable = judgement.unavailable();
   }
 
-  /** Chance that each cause is there now, in the order of the model; not to be written to. */
+  /**
+   * Chance that each cause is present now, in the order of the model. Callers must not change the
+   * array.
+   */
   double[] remaining() {
     if (remaining == null) {
       remaining = belief.remaining();
@@ -42,7 +48,7 @@ final class Present {
     return remaining;
   }
 
-  /** Chance that this repair removes something that is there. */
+  /** Chance that this repair removes a cause that is present. */
   double chance(Repair repair) {
     double[] there = remaining();
     double left = 1;
@@ -52,13 +58,16 @@ final class Present {
     return 1 - left;
   }
 
-  /** Whether an answer is to a check that looks for the fault: no danger, proof or complaint. */
+  /**
+   * Whether the answer belongs to a check that searches for the fault, not to a danger, proof or
+   * complaint.
+   */
   boolean isLook(CaseState.Answered answered) {
     Check check = base.checks().get(answered.check());
     return check != null && check.kind() == Check.Kind.CHECK && !check.danger();
   }
 
-  /** Whether nobody may bring about this state of the work now. */
+  /** Whether nobody may enter this set-up now. */
   boolean isForbidden(String setUp) {
     return judgement.forbidden().contains(setUp);
   }
@@ -71,12 +80,12 @@ final class Present {
     return role() == Role.CALLER;
   }
 
-  /** The answer to a check since the last repair, as far as this person is not asked anew. */
+  /** The answer to a check since the last repair, unless this person is to be asked again. */
   Optional<Answer> answer(String check) {
     return answerAfter(0, check);
   }
 
-  /** The same, of those that were given after an event. */
+  /** The answer to a check since the last repair, if it was given after an event. */
   Optional<Answer> answerAfter(long event, String check) {
     return state
         .answer(check)
@@ -84,7 +93,7 @@ final class Present {
         .map(CaseState.Answered::answer);
   }
 
-  /** Whether somebody said once that it cannot be told. */
+  /** Whether somebody said that the check cannot be told. */
   boolean isHopeless(String check) {
     return state
         .latest(check)

@@ -13,9 +13,9 @@ import yett.knowledge.Stop;
 import yett.plan.Planner;
 
 /**
- * The proofs that a gate which runs still needs, and how the case closes after them.
+ * Chooses the proofs that a running gate still needs, and the closing after them.
  *
- * @param proofs those that such a gate needs
+ * @param proofs all proofs that such a gate needs
  */
 record Proofs(
     Present present, List<Check> proofs, Planner planner, SetUpSteps steps, CallPolicy calls) {
@@ -46,8 +46,8 @@ record Proofs(
   }
 
   /**
-   * Number of the last answer that told of a danger, over by now or not: what passed before it is
-   * proved anew. 0 if there is none.
+   * Number of the last answer that reported a danger, even if it is over; 0 if there is none. What
+   * passed before it is proved again.
    */
   static long lastDanger(RuleBase base, CaseState state) {
     return Stream.concat(state.answers().stream(), state.before().stream())
@@ -69,7 +69,7 @@ record Proofs(
             .map(s -> present.base.stops().get(s.stop()))
             .distinct()
             .toList();
-    if (open.isEmpty() && !stops.isEmpty()) { // no proof showed that it is over
+    if (open.isEmpty() && !stops.isEmpty()) { // no proof showed that the danger is over
       return steps.leftOutOfUse(
           new Step.HandOver(Ending.OUT_OF_SERVICE, new HandOverReason.Stopped(stops)));
     }
@@ -79,8 +79,8 @@ record Proofs(
     if (calls.isSolved(open)) {
       return steps.closing(new Step.CloseSolved(calls.watch()));
     }
-    // Whoever may make no proof leaves them to somebody who may; whoever could not make one
-    // leaves a gate that nobody has proved. A caller locks nothing off: somebody is sent.
+    // Who may make none of the proofs leaves them to somebody who may. Who could not make one
+    // leaves an unproved gate. A caller locks nothing off: somebody is sent.
     boolean reserved = open.stream().noneMatch(present::isOpenTo);
     return steps.leftOutOfUse(
         new Step.HandOver(
@@ -89,9 +89,9 @@ record Proofs(
   }
 
   /**
-   * The one for which the state of the work changes least; those in which the gate cannot run come
-   * first, so that the last thing proved is a gate that runs. Before anything is held in its way it
-   * runs undisturbed.
+   * The proof with the least change of set-ups. Proofs in which the gate cannot run come first, so
+   * that the last one shows a running gate; an undisturbed run comes before anything is put in the
+   * leaf's way.
    */
   private Check nearest(List<Check> checks) {
     return checks.stream()

@@ -12,18 +12,20 @@ import yett.knowledge.Measures;
 import yett.rules.Conclusion.Expectation;
 import yett.rules.Interpretation;
 
-/** What a check could show, and where each outcome would leave the belief. */
+/** The possible outcomes of a check and the belief after each. */
 public final class Prospects {
   private static final double NOT_TOO_RARE = 0.02;
 
   private Prospects() {}
 
   /**
-   * @param chance of this outcome, as things stand
+   * @param chance of this outcome at present
    * @param range the readings that count as this outcome; empty where it is not measured or cannot
    *     be placed on this gate
-   * @param then chance that each cause was there at the call-out, in the order of the model
-   * @param left chance that each cause is there still, what was put right left out
+   * @param then chance after it that each cause was present at the call-out, in the order of the
+   *     model
+   * @param left chance after it that each cause is still present, given the repairs done
+   * @param chance of this outcome, as things stand
    */
   public record Prospect(
       Check.Outcome outcome, double chance, String range, double[] then, double[] left) {}
@@ -61,10 +63,10 @@ public final class Prospects {
   }
 
   /**
-   * The causes that a check would move most: largest spread of their chance over the outcomes,
-   * weighted by the chance of each outcome.
+   * The causes whose chance a check would change most: largest spread of their chance over the
+   * outcomes, weighted by the chance of each outcome.
    *
-   * @return positions in the model, the most moved first
+   * @return positions in the model, the most changed first
    */
   public static List<Integer> separates(Belief belief, List<Prospect> prospects, int most) {
     double[] now = belief.atCallOut();
@@ -83,16 +85,16 @@ public final class Prospects {
   }
 
   /**
-   * What would speak most against a cause.
+   * The outcome that would speak most against a cause.
    *
-   * @param chance that the check shows this
-   * @param then chance of the cause in that case
+   * @param chance of this outcome
+   * @param then chance of the cause after it
    */
   public record Doubt(Check check, Check.Outcome outcome, double chance, double then) {}
 
   /**
-   * The outcome, not too rare, among those of some checks that would lower the chance of a cause
-   * most; empty if none would by a hundredth.
+   * Among the outcomes of some checks that are not too rare, the one that would lower the chance of
+   * a cause most; empty if none would lower it by a hundredth.
    */
   public static Optional<Doubt> doubt(Belief belief, List<Check> checks, int cause) {
     double now = belief.atCallOut()[cause];

@@ -1,20 +1,20 @@
 package yett.interview;
 
 /**
- * What a set-up is entered or left for.
+ * The purpose for which a set-up is entered or left.
  *
  * @param card id of the check or repair; empty for any other kind
  */
 public record Purpose(Kind kind, String card) {
 
-  /** What comes after it. */
+  /** The kind of work that follows. */
   public enum Kind {
     CHECK,
     REPAIR,
-    /** The gate is tried. */
+    /** A trial run of the gate. */
     TRIAL,
     CLOSING,
-    /** Whatever the person does next. */
+    /** Whatever the person chooses next. */
     OPEN
   }
 

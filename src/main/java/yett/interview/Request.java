@@ -8,8 +8,8 @@ import yett.knowledge.Check;
 import yett.rules.Conclusion.Unavailable;
 
 /**
- * Whether a check that somebody asks for can come next. The order of things and the rules decide as
- * always: the wish is tried on the case before it is recorded.
+ * Decides whether a check that somebody asks for can come next. The fixed order and the rules apply
+ * as always: the request is tried on the case before it is recorded.
  */
 public final class Request {
   private final Interview interview;
@@ -20,13 +20,13 @@ public final class Request {
     this.moment = moment;
   }
 
-  /** What comes of the wish for a check. */
+  /** The result of a request. */
   public sealed interface Verdict {
-    /** Does what is to be done about it, of the three. */
+    /** Calls the consumer for this result. */
     void settle(Consumer<Event> granted, Consumer<String> refused, Consumer<Step> later);
   }
 
-  /** It comes next, by way of its set-ups. */
+  /** The check comes next, after its set-ups. */
   public record Granted(Event.AskedFor event) implements Verdict {
     @Override
     public void settle(Consumer<Event> granted, Consumer<String> refused, Consumer<Step> later) {
@@ -35,7 +35,7 @@ public final class Request {
   }
 
   /**
-   * It does not.
+   * The check cannot come.
    *
    * @param because a clause without capital and full stop
    */
@@ -46,7 +46,7 @@ public final class Request {
     }
   }
 
-  /** Something else has to come before it. */
+  /** Another step has to come before it. */
   public record Later(Step first) implements Verdict {
     @Override
     public void settle(Consumer<Event> granted, Consumer<String> refused, Consumer<Step> later) {
@@ -90,7 +90,7 @@ public final class Request {
                 + " change an answer");
   }
 
-  /** Why the rules let nobody, or not this person, use a check; empty if they do. */
+  /** Why the rules forbid a check to everybody or to this person; empty if they do not. */
   public static Optional<String> forbidden(Moment moment, Check check) {
     return moment.judgement().unavailabilities().stream()
         .filter(u -> u.card().equals(check.id()))
@@ -99,7 +99,7 @@ public final class Request {
         .findFirst();
   }
 
-  /** The card that a step is about or makes ready for; empty for any other. */
+  /** The card that a step is about or prepares for; empty for any other step. */
   private static final SomeSteps<String> LEADS_TO =
       new SomeSteps<>() {
         @Override

@@ -9,17 +9,19 @@ import yett.belief.CausalModel;
 import yett.knowledge.Repair;
 import yett.plan.Advice;
 
-/** Repairs that would be worth trying, if somebody better qualified were there. */
+/** Finds repairs that would be worth trying by somebody better qualified. */
 record ReservedWork(Present present, SiteFacts sites) {
-  /** Chance that a repair cures, from which on it is named (considered judgement). */
+  /** Chance of a cure from which a repair is named (considered judgement). */
   private static final double NAMED = 0.1;
 
   private static final int MOST = 2;
 
-  /** Nobody is sent for a repair that is less likely to help, while a look would still pay. */
+  /**
+   * Chance of a cure below which nobody is sent for a repair while a look is still worth making.
+   */
   private static final double FOUND = 0.5;
 
-  /** The most promising first. */
+  /** The repairs, the most promising first. */
   List<HandOverReason.Reserved> repairs() {
     Site site = sites.site(present.state.told().site());
     return present.base.repairs().values().stream()
@@ -35,11 +37,10 @@ record ReservedWork(Present present, SiteFacts sites) {
   }
 
   /**
-   * What whoever comes next will want to know: where nothing is left that this person may repair,
-   * the checks open to them still narrow down which of the other repairs it takes, and what to
-   * bring. They are asked as if the person might do those repairs, and end when one of them would
-   * come next. What was put off comes last: then also for the sake of repairs that this person
-   * could not do, which somebody else will.
+   * A check that helps the person who comes next. When this person may do none of the repairs left,
+   * their checks still narrow down which repair is needed and what to bring. Checks are chosen as
+   * if this person might do those repairs, until one of the repairs would come next. Checks that
+   * were put off come last, then also for repairs that this person could not do.
    */
   Optional<Step> narrowed(BestWork work) {
     Site site = sites.site(present.state.told().site());
@@ -51,7 +52,10 @@ record ReservedWork(Present present, SiteFacts sites) {
     return work.question(repairs, false, this::lookFirst).or(() -> putOff(work, repairs));
   }
 
-  /** Whoever comes could try a likely repair at once; this person has only looks to offer. */
+  /**
+   * The advice with a look first, because this person has only looks to offer, though the next one
+   * could try a likely repair at once.
+   */
   private Advice lookFirst(Advice advice) {
     boolean pays = !advice.candidates().isEmpty() && advice.candidates().get(0).saves() > 0;
     return advice.kind() == Advice.Kind.REPAIR

@@ -12,10 +12,10 @@ import yett.knowledge.SetUp;
 import yett.rules.Conclusion.StopNow;
 
 /**
- * Looks at every moment of a case for one thing that must never be: a step its person may not do, a
+ * Checks every moment of a case for what must never happen: a step that its person may not do, a
  * hazardous set-up without its cautions, work after a stop, a closing without its proofs. It reads
- * the events in its own way, so that a fault of the interview is not a fault of the watch as well.
- * One watch follows one case.
+ * the events independently ({@link PlainReading}), so that it does not share the interview's
+ * errors. Use one watch per case.
  */
 public final class SafetyWatch implements BiConsumer<Moment, Role> {
   private final RuleBase base;
@@ -28,7 +28,7 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
     this.base = base;
   }
 
-  /** Whether this case came to a stop, so that a test can see that it tested something. */
+  /** Whether this case came to a stop; lets a test check that it tested something. */
   boolean sawStop() {
     return stops > 0;
   }
@@ -38,6 +38,8 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
   }
 
   /**
+   * Checks one moment.
+   *
    * @throws UnsafeStep if something is wrong at this moment
    */
   @Override
@@ -60,7 +62,7 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
     confirming = moment.step() instanceof Step.Enter e ? Optional.of(e.setUp()) : Optional.empty();
   }
 
-  /** A set-up comes into force only by the step that shows its cautions. */
+  /** Checks that a set-up comes into force only by the step that shows its cautions. */
   private void entering(Moment moment) {
     for (Entry entry : moment.entries().subList(seen, moment.entries().size())) {
       if (entry.event() instanceof Event.SetUpEntered e) {
@@ -112,8 +114,8 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
   }
 
   /**
-   * What may come while a danger stands: making safe, the end, and for those whom every card lets
-   * go on the work that its safe state does not exclude.
+   * The steps allowed while a danger stands: making safe and ending; and, for those whom every card
+   * lets go on, work that the safe state does not exclude.
    */
   private record AfterStop(RuleBase base, Set<String> stops, PlainReading plain, Role role)
       implements SomeSteps<Runnable> {
@@ -262,7 +264,7 @@ public final class SafetyWatch implements BiConsumer<Moment, Role> {
 
   private static void chances(double[] chances) {
     for (double chance : chances) {
-      if (!(chance >= 0 && chance <= 1 + 1e-9)) { // asked of thousands: no boxes for a message
+      if (!(chance >= 0 && chance <= 1 + 1e-9)) { // called thousands of times: build no message
         throw new UnsafeStep("a chance of " + chance);
       }
     }

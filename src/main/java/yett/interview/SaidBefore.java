@@ -5,7 +5,10 @@ import java.util.Map;
 import java.util.stream.Stream;
 import yett.knowledge.Check;
 
-/** What an answer about dangers says of the gate besides, so that nobody is asked it again. */
+/**
+ * Finds what an answer about dangers already says about the complaints, so that it is not asked
+ * again.
+ */
 final class SaidBefore {
   private final Present present;
 
@@ -14,8 +17,8 @@ final class SaidBefore {
   }
 
   /**
-   * Complaints that tell of a danger (their cards say of which) that was told of. On the telephone
-   * it is the caller's own words that count: they are read back.
+   * Complaints whose cards refer to a danger that was reported. On the telephone only the caller's
+   * own words count, because they are read back.
    */
   List<Check> complaints() {
     Map<String, Map<String, String>> dangers =

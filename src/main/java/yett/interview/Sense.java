@@ -14,18 +14,20 @@ import yett.knowledge.SiteQuestion;
 import yett.quantity.ReadingException;
 
 /**
- * Whether the events of a case are such as somebody could have entered: outcomes that the check
- * has, readings that can be, repairs that there are, a closing with its proofs. What comes from a
- * file is held to this, as what is typed is by the questions.
+ * Checks whether the events of a case could have been entered by somebody: outcomes that the check
+ * has, possible readings, existing repairs, a closing with its proofs. Events from a file have to
+ * meet the same conditions as typed ones.
  *
- * <p>A case that was made with other cards may speak of checks and questions that are not here: the
- * interview passes over them, and so does this.
+ * <p>A case made with other cards may refer to checks and questions that do not exist here; these
+ * are ignored, as in the interview.
  */
 public final class Sense {
   private static final int LONGEST = 10_000;
   private static final int MOST_VERSIONS = 100;
 
-  /** A reading was rounded by no more than this when it was typed and kept. */
+  /**
+   * Largest relative difference by rounding between the typed and the stored value of a reading.
+   */
   private static final double SAME = 1e-6;
 
   private final RuleBase base;
@@ -37,10 +39,10 @@ public final class Sense {
   }
 
   /**
-   * What nobody can have entered.
+   * An event that nobody can have entered.
    *
    * @param event its number
-   * @param words a sentence without its point, with nothing of the event in it but known ids
+   * @param words a sentence without full stop, with nothing from the event in it but known ids
    */
   public record Doubt(long event, String words) {}
 
@@ -97,7 +99,7 @@ public final class Sense {
       }
     }
 
-    /** Looks at one event. */
+    /** Checks one event. */
     private final class Look implements Event.Visitor<Runnable> {
       private final Role by;
 
@@ -230,7 +232,7 @@ public final class Sense {
         return () ->
             earlier(event.event())
                 .ifPresentOrElse(
-                    // Whoever corrects may know by now what another one measured.
+                    // The person who corrects may know a value that somebody else measured.
                     a -> answer(a.check(), event.answer(), Role.ELECTRICIAN),
                     () -> doubt(true, "it corrects what is not an earlier answer"));
       }
@@ -386,7 +388,10 @@ public final class Sense {
       }
     }
 
-    /** Of what was done; what was not done needs no proof on the telephone. */
+    /**
+     * Proofs that the completed repairs need. On the telephone, a repair that was not done needs no
+     * proof.
+     */
     private List<String> proofsOfRepairs(CaseState state) {
       List<String> here = sites.proofs(state.told().site()).stream().map(Check::id).toList();
       return state.work().deeds().stream()
@@ -410,7 +415,7 @@ public final class Sense {
     }
   }
 
-  /** The number counts and the text is shown: they must say the same. */
+  /** Whether the number, which is used, and the text, which is shown, agree. */
   private static boolean isReading(Check check, Answer.Read read) {
     return Double.isFinite(read.value())
         && check

@@ -2,7 +2,8 @@ package yett.interview;
 
 /**
  * An event that is kept in its case and left out of the reasoning, because the reasoning fails with
- * it: it was written by another version of the program, damaged, or the program has a mistake.
+ * it. It may come from another version of the program or be damaged, or the program may have a
+ * mistake.
  *
  * @param why what failed, in words
  */

@@ -14,7 +14,7 @@ import yett.knowledge.SetUp;
 import yett.plan.Advice;
 import yett.plan.Planner;
 
-/** Set-ups to enter and leave, one at a time, before what they are needed for. */
+/** Makes the steps that enter and leave set-ups, one at a time, before the work that needs them. */
 final class SetUpSteps {
   private final Present present;
   private final RuleBase base;
@@ -30,7 +30,7 @@ final class SetUpSteps {
     return ask(check, check.needs(), advice, occasion);
   }
 
-  /** The same in a state of the work that needs more than the check. */
+  /** Asks a check in more set-ups than its own card needs. */
   Step ask(Check check, List<String> needs, Optional<Advice> advice, Occasion occasion) {
     return ready(
         needs(needs),
@@ -48,7 +48,9 @@ final class SetUpSteps {
         occasion);
   }
 
-  /** The first of the looks is what the set-ups are entered for. */
+  /**
+   * A round of looks, or the set-up to enter for it; the purpose of the set-up is the first look.
+   */
   Step look(Place place, List<Step.Ask> looks, List<String> needs) {
     List<String> all = List.copyOf(needs(needs));
     List<String> hazards =
@@ -59,7 +61,7 @@ final class SetUpSteps {
         new Step.LookRound(place, looks, all, base.cautionsFor(hazards)));
   }
 
-  /** Whether something can be done along with what needs the first, without a further change. */
+  /** Whether further needs are met without a change once the first are in force. */
   boolean fits(Collection<String> needs, List<String> more) {
     Set<String> first = new LinkedHashSet<>(needs(List.copyOf(needs)));
     Set<String> both = new LinkedHashSet<>(first);
@@ -81,7 +83,7 @@ final class SetUpSteps {
     return ready(running(), Purpose.of(Purpose.Kind.TRIAL), new Step.Retest());
   }
 
-  /** A gate that is not proved is left locked and barred, by whoever may lock it. */
+  /** Leaves an unproved gate locked and barred, if this person may lock it; then the given step. */
   Step leftOutOfUse(Step then) {
     SetUp outOfUse = base.setUps().get(SetUp.OUT_OF_USE);
     return outOfUse != null && present.role().may(outOfUse.who())
@@ -90,8 +92,8 @@ final class SetUpSteps {
   }
 
   /**
-   * Before a case closes, every set-up is left in order, as far as this person may: the leaf stops
-   * first, what lies within another is left before it, and barriers go last.
+   * Leaves every set-up in order before a case closes, as far as this person may. The leaf is
+   * stopped first, a set-up within another is left before it, and barriers go last.
    */
   Step closing(Step then) {
     Purpose purpose = Purpose.of(Purpose.Kind.CLOSING);
@@ -109,13 +111,16 @@ final class SetUpSteps {
         .orElse(then);
   }
 
-  /** A gate that passed every proof is given back, once nothing is in force any more. */
+  /** Gives back a gate that passed every proof, once no set-up is in force. */
   Step backInUse(Ending ending) {
     SetUp inUse = base.setUps().get(SetUp.IN_USE);
     return closing(new Step.CloseRepaired(ending, inUse == null ? List.of() : inUse.enter()));
   }
 
-  /** Whoever may make the gate run under watch never makes it run without. */
+  /**
+   * The needs, with a run replaced by a run under watch for those who may do that: they never run
+   * the gate unwatched.
+   */
   Collection<String> needs(List<String> needs) {
     Set<String> all = new LinkedHashSet<>(needs);
     if (needs.contains(SetUp.ABLE_TO_RUN)) {
@@ -132,7 +137,7 @@ final class SetUpSteps {
 
   private Step ready(Collection<String> needs, Purpose purpose, Step then) {
     boolean left = present.state.work().setUps().contains(SetUp.OUT_OF_USE);
-    if (left && !needs.contains(SetUp.OUT_OF_USE)) { // whoever comes sees first that it still holds
+    if (left && !needs.contains(SetUp.OUT_OF_USE)) { // confirm first that it still holds
       return new Step.Leave(base.setUps().get(SetUp.OUT_OF_USE), purpose);
     }
     Optional<Step> unseen = unseen(purpose);
@@ -154,15 +159,19 @@ final class SetUpSteps {
   }
 
   /**
-   * @param stays set-ups that this one goes on from: no power comes back only to be cut off again
+   * The step that enters a set-up.
+   *
+   * @param stays set-ups that this one replaces without their being left, so that power is not
+   *     restored only to be cut again
    */
   private Step enter(SetUp setUp, Purpose purpose, boolean again, List<String> stays) {
     return new Step.Enter(setUp, base.cautionsFor(setUp.hazards()), purpose, again, stays);
   }
 
   /**
-   * Whoever came to a case takes no state of the work on trust: step by step it is seen to again,
-   * dead proved anew, from the outside in. A gate that stays out of use is not opened for that.
+   * The step that confirms a set-up again. Whoever comes to a case takes no set-up on trust: each
+   * is confirmed again from the outside in, and dead is proved again. A gate that stays out of use
+   * is not opened for that.
    */
   private Optional<Step> unseen(Purpose purpose) {
     CaseState.Work work = present.state.work();

@@ -14,14 +14,14 @@ import yett.knowledge.SiteQuestion;
 import yett.quantity.ReadingException;
 import yett.rules.Fact;
 
-/** The site as the rules see it: what was answered, and the usual for the rest. */
+/** The site as the rules see it: the answers, and the usual value where there is none. */
 public final class SiteFacts {
   private final RuleBase base;
 
-  /** Question and answer to what they say, so that a reading is not parsed again at every step. */
+  /** Parsed answers by question and answer, so that a reading is not parsed at every step. */
   private final Map<List<String>, Fact.Site> read = new ConcurrentHashMap<>();
 
-  /** Most steps of an interview change nothing about the site. */
+  /** The last result, kept because most steps do not change the site. */
   private final LastFew<Map<String, String>, Map<String, String>> last = new LastFew<>(1);
 
   public SiteFacts(RuleBase base) {
@@ -34,7 +34,7 @@ public final class SiteFacts {
     return base.siteQuestions().values().stream().filter(q -> all.containsKey(q.id())).toList();
   }
 
-  /** The gate as these answers tell of it, with the usual where they do not. */
+  /** The gate with these answers, and the usual value where there is none. */
   public Site site(Map<String, String> answers) {
     return new Site(answers(answers));
   }
@@ -65,7 +65,7 @@ public final class SiteFacts {
     return all;
   }
 
-  /** What is usual at the gate of which this was told: a choice's id, or a reading. */
+  /** The usual answer at a gate with these answers: a choice's id, or a reading. */
   public String usual(SiteQuestion question, Map<String, String> told) {
     Map<String, String> others = new LinkedHashMap<>(told);
     others.remove(question.id());
@@ -73,8 +73,8 @@ public final class SiteFacts {
   }
 
   /**
-   * Whether it is an answer to this question. One that stands in a case and is none, because it was
-   * put there by hand or the card has changed, counts as not given.
+   * Whether this is a valid answer to the question. An invalid one in a case (edited by hand, or
+   * the card has changed) counts as not given.
    */
   public static boolean canBe(SiteQuestion question, String answer) {
     if (answer == null || question.measures().isEmpty()) {
@@ -91,7 +91,7 @@ public final class SiteFacts {
     }
   }
 
-  /** The answers, changed where a card with these conditions could not be on such a gate. */
+  /** The answers, changed where they exclude a card with these conditions. */
   public Map<String, String> allowing(
       Map<String, List<String>> onlyIf, Map<String, String> answers) {
     Map<String, String> site = new LinkedHashMap<>(answers);
@@ -110,7 +110,7 @@ public final class SiteFacts {
         });
   }
 
-  /** Proofs that such a gate needs before it returns to service, whoever is there. */
+  /** Proofs that a gate with these answers needs before it returns to service, whoever is there. */
   public List<Check> proofs(Map<String, String> answers) {
     return base.proofs().stream().filter(site(answers)::allows).toList();
   }

@@ -12,8 +12,8 @@ import yett.knowledge.SiteQuestion;
 import yett.rules.Conclusion;
 
 /**
- * What a step goes by of how the gate is installed: whether it can be done there at all, the usual
- * range of its reading, the odds of what it mends. Before that nobody has to know it.
+ * Finds the site questions on which a step depends: whether it is possible there, the usual range
+ * of its reading, the odds of what it repairs. They are asked only then.
  */
 public final class SiteNeeds {
   private final RuleBase base;
@@ -24,7 +24,7 @@ public final class SiteNeeds {
     this.moment = moment;
   }
 
-  /** Site questions that the present step goes by and that nobody has answered yet. */
+  /** Site questions on which the present step depends and that nobody has answered yet. */
   public List<SiteQuestion> open() {
     Map<String, String> told = moment.state().told().site();
     Set<String> needed = needed(moment.step());
@@ -40,7 +40,7 @@ public final class SiteNeeds {
     return needed;
   }
 
-  /** Adds what a step goes by. */
+  /** Collects what a step depends on. */
   private final class Needing implements SomeSteps<Runnable> {
     private final Set<String> needed;
 
@@ -48,7 +48,9 @@ public final class SiteNeeds {
       this.needed = needed;
     }
 
-    /** What was taken to be missing is never proved: it is asked before the first proof. */
+    /**
+     * Equipment assumed missing would never be proved, so it is asked about before the first proof.
+     */
     @Override
     public Runnable ask(Step.Ask step) {
       return step.check().kind() == Check.Kind.PROOF
@@ -86,7 +88,10 @@ public final class SiteNeeds {
     }
   }
 
-  /** Also what the question itself hangs on: who asks for the kind of edge asks for an edge. */
+  /**
+   * Adds the questions on which a card depends, and those on which these questions depend: the kind
+   * of edge is asked only after whether there is an edge.
+   */
   private void conditions(SiteCard card, Set<String> needed) {
     for (String question : card.onlyIf().keySet()) {
       if (needed.add(question)) {

@@ -1,9 +1,9 @@
 package yett.interview;
 
-/** For those who care about some kinds of event only: all the others come to the same. */
+/** A visitor for some kinds of event only; all others are handled by {@link #other}. */
 public interface SomeEvents<R> extends Event.Visitor<R> {
 
-  /** What a kind that is not mentioned comes to. */
+  /** Handles a kind of event without a method of its own. */
   R other(Event event);
 
   @Override

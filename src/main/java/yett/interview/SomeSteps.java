@@ -1,9 +1,9 @@
 package yett.interview;
 
-/** For those who care about some kinds of step only: all the others come to the same. */
+/** A visitor for some kinds of step only; all others are handled by {@link #other}. */
 public interface SomeSteps<R> extends Step.Visitor<R> {
 
-  /** What a kind that is not mentioned comes to. */
+  /** Handles a kind of step without a method of its own. */
   R other(Step step);
 
   @Override

@@ -14,16 +14,17 @@ import yett.rules.Conclusion.StopNow;
 import yett.rules.Judgement;
 
 /**
- * What must hold in every state of the work, whoever is there and whatever comes next: the state
- * against the step, where {@link StepWatch} looks at the step and its person alone. It knows of the
- * set-ups what their cards say.
+ * Checks each step against the set-ups in force, whoever is there and whatever comes next. ({@link
+ * StepWatch} checks the step and its person.) It knows the set-ups only from their cards.
  */
 record StateWatch(RuleBase base, Judgement judgement, PlainReading plain, Role role) {
   /**
-   * @throws UnsafeStep for the first that a step breaks
+   * Checks a step.
+   *
+   * @throws UnsafeStep for the first condition that it breaks
    */
   void look(Step step) {
-    for (String setUp : plain.inForce) { // no power comes back on a leaf that is released
+    for (String setUp : plain.inForce) { // no power may return while the leaf is released
       for (String outer : base.setUps().get(setUp).within()) {
         require(plain.inForce.contains(outer), "%s without %s", setUp, outer);
       }
@@ -40,10 +41,10 @@ record StateWatch(RuleBase base, Judgement judgement, PlainReading plain, Role r
     }
     if (isWork(step)) {
       require(plain.unseen.isEmpty(), "work goes on in %s, and nobody saw to it", plain.unseen);
-      keptSafe();
+      checkSafeState();
     }
     if (step instanceof Step.Retest || isBackInUse(step)) {
-      mended();
+      checkFailedProof();
     }
     if (isBackInUse(step)) {
       List<StopNow> dangers = judgement.stops().stream().filter(this::forbidsUse).toList();
@@ -54,7 +55,10 @@ record StateWatch(RuleBase base, Judgement judgement, PlainReading plain, Role r
     }
   }
 
-  /** Whoever is shut in and well can leave by a gate that runs: that stop asks for no state. */
+  /**
+   * Whether a stop forbids use of the gate. One for somebody who is shut in and unhurt does not:
+   * they can leave by a gate that runs.
+   */
   private boolean forbidsUse(StopNow stop) {
     Stop card = base.stops().get(stop.stop());
     return card.leaves().isPresent() || card.goesOn().isEmpty();
@@ -87,9 +91,10 @@ record StateWatch(RuleBase base, Judgement judgement, PlainReading plain, Role r
   }
 
   /**
-   * Nobody works on before the gate stands as the danger asks for, as far as they may see to it.
+   * Checks that nobody works before the gate is in the safe state that the danger demands, as far
+   * as they may bring it about.
    */
-  private void keptSafe() {
+  private void checkSafeState() {
     for (StopNow stop : judgement.stops()) {
       Optional<SetUp> safe = base.stops().get(stop.stop()).leaves().map(base.setUps()::get);
       safe.filter(s -> role.may(s.who()))
@@ -107,8 +112,11 @@ record StateWatch(RuleBase base, Judgement judgement, PlainReading plain, Role r
     return step instanceof Step.CloseRepaired || step instanceof Step.CloseSolved;
   }
 
-  /** A proof that failed is followed by a repair and made again; until then nobody tries it. */
-  private void mended() {
+  /**
+   * Checks that a failed proof is followed by a repair and made again, and that nobody tries the
+   * gate before.
+   */
+  private void checkFailedProof() {
     for (Check proof : base.proofs()) {
       plain
           .now(proof.id())

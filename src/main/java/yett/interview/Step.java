@@ -19,7 +19,7 @@ import yett.rules.Conclusion.Expectation;
 /** What the person is asked or told next. */
 public sealed interface Step {
 
-  /** What each kind of step comes to: a new kind has to be thought of wherever all are. */
+  /** One method for each kind of step, so that a new kind has to be handled wherever all are. */
   interface Visitor<R> {
     R askDangers(AskDangers step);
 
@@ -62,27 +62,30 @@ public sealed interface Step {
 
   <R> R accept(Visitor<R> visitor);
 
-  /** Id of the check or repair that it is about; empty for any other step. */
+  /** Id of the check or repair that the step is about; empty for any other step. */
   default String card() {
     return "";
   }
 
-  /** All that is asked, looked at or done in it. */
+  /** Ids of all checks and repairs in the step. */
   default List<String> cards() {
     return card().isEmpty() ? List.of() : List.of(card());
   }
 
-  /** Set-ups that it needs; none if it is no work. */
+  /** Set-ups that the step needs; empty if it is not work. */
   default List<String> needs() {
     return List.of();
   }
 
-  /** What the choice was between, where the plan chose it. */
+  /** The alternatives with their values, where the plan chose the step. */
   default Optional<Advice> advice() {
     return Optional.empty();
   }
 
-  /** Is any of these so? One answer for all of them: dangers come before everything else. */
+  /**
+   * Asks whether any of these dangers is present. One answer covers all of them; dangers come
+   * before everything else.
+   */
   record AskDangers(List<Check> dangers) implements Step {
     @Override
     public <R> R accept(Visitor<R> visitor) {
@@ -98,12 +101,12 @@ public sealed interface Step {
   }
 
   /**
-   * What is wrong with the gate?
+   * Asks what is wrong with the gate.
    *
-   * @param said what an answer about dangers said already: it is not asked once more
+   * @param said complaints that an answer about dangers already tells; they are not asked again
    */
   record AskComplaints(List<Check> complaints, List<Check> said) implements Step {
-    /** What was reported, when these were picked. */
+    /** The event that records these complaints. */
     public Event.Complained reported(List<String> picked) {
       return new Event.Complained(
           Stream.concat(said.stream().map(Check::id), picked.stream()).distinct().toList());
@@ -115,7 +118,7 @@ public sealed interface Step {
     }
   }
 
-  /** Does anything at the site make it urgent? Asked of callers only. */
+  /** Asks whether anything makes the call urgent. Callers only. */
   record AskPressing(List<Pressing> pressing) implements Step {
     @Override
     public <R> R accept(Visitor<R> visitor) {
@@ -131,9 +134,11 @@ public sealed interface Step {
   }
 
   /**
-   * @param cautions those of the check's own hazards
+   * Asks one check.
+   *
+   * @param cautions about the check's own hazards
    * @param expectation the usual range for this gate, where the rules give one
-   * @param advice what the choice was between; empty for a proof or for work that a repair entails
+   * @param advice the alternatives; empty for a proof or follow-up work
    */
   record Ask(
       Check check,
@@ -159,26 +164,27 @@ public sealed interface Step {
   }
 
   /**
-   * Several looks at one place, made in one go and answered together: each is taken as ordinary
-   * unless something else is said of it.
+   * Asks several looks at one place together: each counts as ordinary unless something else is said
+   * about it.
    *
-   * @param looks two to nine, each as it would be asked alone: first the one that the plan chose
-   * @param needs set-ups that are in force, those of the place and of all looks
-   * @param cautions those of the hazards of all looks
+   * @param looks two to nine, each as it would be asked alone; the one that the plan chose comes
+   *     first
+   * @param needs set-ups in force, those of the place and of all looks
+   * @param cautions about the hazards of all looks
    */
   record LookRound(Place place, List<Ask> looks, List<String> needs, List<Caution> cautions)
       implements Step {
-    /** More than these nobody keeps in mind. */
+    /** Most looks in a round; nobody can keep more in mind. */
     static final int MOST = 9;
 
-    /** Letters of looks and cautions that go on a page of 24 lines of 80, with some room. */
+    /** Most letters of looks and cautions, so that they fit on a page of 24 lines of 80. */
     private static final int MOST_LETTERS = 880;
 
     public Ask first() {
       return looks.get(0);
     }
 
-    /** Whether so much can be taken in at once: it stands on one page. */
+    /** Whether these looks fit on one page. */
     public static boolean isOnePage(List<Ask> looks) {
       int letters =
           looks.stream()
@@ -220,10 +226,12 @@ public sealed interface Step {
   }
 
   /**
-   * A set-up to enter: its cautions, then its steps to confirm in order.
+   * Enters a set-up: its cautions are read, then its steps confirmed in order.
    *
    * @param purpose what it is entered for
-   * @param again whether it is in force, and whoever came to the case sees to it anew
+   * @param again whether it is already in force and is only confirmed by somebody who came to the
+   *     case
+   * @param instead set-ups in force that it replaces
    */
   record Enter(
       SetUp setUp, List<Caution> cautions, Purpose purpose, boolean again, List<String> instead)
@@ -232,7 +240,7 @@ public sealed interface Step {
       this(setUp, cautions, purpose, false, List.of());
     }
 
-    /** The event that says that it was entered. */
+    /** The event that records it as entered. */
     public Event done() {
       return new Event.SetUpEntered(setUp.id(), purpose.card(), instead);
     }
@@ -244,12 +252,12 @@ public sealed interface Step {
   }
 
   /**
-   * A set-up to leave; its steps are confirmed in order.
+   * Leaves a set-up; its steps are confirmed in order.
    *
    * @param purpose what it is left for
    */
   record Leave(SetUp setUp, Purpose purpose) implements Step {
-    /** The event that says that it was left. */
+    /** The event that records it as left. */
     public Event done() {
       return new Event.SetUpLeft(setUp.id(), purpose.card());
     }
@@ -261,7 +269,9 @@ public sealed interface Step {
   }
 
   /**
-   * @param plan the repairs in order, this one first; empty for work that a repair entails
+   * Asks for a repair.
+   *
+   * @param plan the repairs in order, this one first; empty for follow-up work
    */
   record Mend(Repair repair, List<Caution> cautions, Optional<Advice> plan, Occasion occasion)
       implements Step {
@@ -293,7 +303,7 @@ public sealed interface Step {
     }
   }
 
-  /** Two answers that cannot both be right. */
+  /** Asks the person to settle two answers that cannot both be right. */
   record Settle(CaseState.Answered first, CaseState.Answered second, Contradiction contradiction)
       implements Step {
     @Override
@@ -303,9 +313,10 @@ public sealed interface Step {
   }
 
   /**
-   * Asking has stopped paying: go on, repair on suspicion, or hand over.
+   * Further questions gain little: the person chooses to go on, to repair on suspicion, or to hand
+   * over.
    *
-   * @param suspects what may still be there, the likeliest first
+   * @param suspects causes that may still be present, the likeliest first
    * @param next the check that would come next
    */
   record TakeStock(List<Suspect> suspects, Check next) implements Step {
@@ -315,7 +326,7 @@ public sealed interface Step {
     }
   }
 
-  /** A proof failed: go on looking, or leave the gate out of service. */
+  /** A proof failed: the person chooses to go on looking, or to leave the gate out of service. */
   record DecideFailedProof(Check proof) implements Step {
     @Override
     public <R> R accept(Visitor<R> visitor) {
@@ -326,11 +337,11 @@ public sealed interface Step {
   /**
    * A danger to people: nothing else is offered until it is made safe.
    *
-   * @param leaves set-ups in force when that is done; empty if this person changes none
+   * @param leaves set-ups in force once that is done; empty if this person changes none
    */
   record MakeSafe(Stop stop, List<String> now, String because, Optional<List<String>> leaves)
       implements Step {
-    /** The event that says that it was done. */
+    /** The event that records it as made safe. */
     public Event done() {
       return new Event.MadeSafe(stop.id(), leaves);
     }
@@ -342,12 +353,12 @@ public sealed interface Step {
   }
 
   /**
-   * Nothing is left to do here.
+   * Hands the case over, because nothing is left to do here.
    *
    * @param ending how the case would close
    */
   record HandOver(Ending ending, HandOverReason because) implements Step {
-    /** Whether the case stays open, because somebody else looks into what happened. */
+    /** Whether the case stays open because somebody else investigates. */
     public boolean staysOpen() {
       return because instanceof HandOverReason.Stopped stopped && stopped.inquiry();
     }
@@ -359,9 +370,9 @@ public sealed interface Step {
   }
 
   /**
-   * It runs as usual after something that a caller may do.
+   * Closes a call whose gate runs as usual after a repair that a caller may do.
    *
-   * @param watch what the caller watches for, and when to call again
+   * @param watch what the caller should watch for, and when to call again
    */
   record CloseSolved(List<String> watch) implements Step {
     @Override
@@ -371,10 +382,10 @@ public sealed interface Step {
   }
 
   /**
-   * Every proof passed: the case can close.
+   * Closes a case in which every proof passed.
    *
-   * @param ending as repaired, with nothing wrong found or, of an inspection, as inspected
-   * @param last what is still done to give the gate back to its users, in order
+   * @param ending repaired, nothing wrong found, or inspected
+   * @param last what has still to be done to give the gate back to its users, in order
    */
   record CloseRepaired(Ending ending, List<String> last) implements Step {
     @Override

@@ -14,12 +14,15 @@ import yett.knowledge.Role;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 
-/** What each kind of step must not be for this person, in this state of the work. */
+/** Checks each kind of step for what is not allowed to this person in these set-ups. */
 record StepWatch(RuleBase base, PlainReading plain, Role role) implements Step.Visitor<Runnable> {
-  /** A caller may stand aside of the opening and watch the leaf run; nothing nearer than that. */
+  /**
+   * Hazards that a caller may be exposed to: standing clear of the opening and watching the leaf
+   * run, nothing nearer.
+   */
   private static final Set<String> HAZARDS_FOR_A_CALLER = Set.of("moving-leaf");
 
-  /** Nobody is asked to do what is reserved for better qualified people. */
+  /** Checks that nobody is asked about dangers reserved for better qualified people. */
   @Override
   public Runnable askDangers(Step.AskDangers step) {
     return () -> step.dangers().forEach(c -> may(c.who(), c.id()));
@@ -86,7 +89,7 @@ record StepWatch(RuleBase base, PlainReading plain, Role role) implements Step.V
   }
 
   /**
-   * All that holds of each look holds of the round, in the state of the work that it is made in.
+   * Applies the conditions of every single look to the round, in the set-ups in which it is made.
    */
   @Override
   public Runnable lookRound(Step.LookRound step) {
@@ -192,7 +195,7 @@ record StepWatch(RuleBase base, PlainReading plain, Role role) implements Step.V
   public Runnable handOver(Step.HandOver step) {
     return () -> {
       if (step.ending() != Ending.MADE_SAFE) {
-        leftSafe();
+        checkLockedAndBarred();
       }
     };
   }
@@ -200,7 +203,7 @@ record StepWatch(RuleBase base, PlainReading plain, Role role) implements Step.V
   @Override
   public Runnable closeSolved(Step.CloseSolved step) {
     return () -> {
-      solved();
+      checkSolved();
       nothingInForce();
     };
   }
@@ -222,8 +225,8 @@ record StepWatch(RuleBase base, PlainReading plain, Role role) implements Step.V
     };
   }
 
-  /** A gate that is not proved stays locked and barred, if there is somebody who may lock it. */
-  private void leftSafe() {
+  /** Checks that an unproved gate stays locked and barred, if there is somebody who may lock it. */
+  private void checkLockedAndBarred() {
     SetUp outOfUse = base.setUps().get(SetUp.OUT_OF_USE);
     if (outOfUse != null && role.may(outOfUse.who())) {
       require(plain.inForce.contains(outOfUse.id()), "the gate is left as it is");
@@ -275,7 +278,7 @@ record StepWatch(RuleBase base, PlainReading plain, Role role) implements Step.V
     }
   }
 
-  /** A set-up with nothing to do on the way in only says what must not be in force. */
+  /** Whether a set-up has no steps to enter it: it only says what must not be in force. */
   private boolean isCondition(String setUp) {
     return base.setUps().get(setUp).enter().isEmpty();
   }
@@ -311,8 +314,11 @@ record StepWatch(RuleBase base, PlainReading plain, Role role) implements Step.V
     }
   }
 
-  /** Solved is what a caller did and saw pass; nothing of it calls for somebody else's proof. */
-  private void solved() {
+  /**
+   * Checks that a call closes as solved only if the caller did the repair and saw it work, and no
+   * repair needs somebody else's proof.
+   */
+  private void checkSolved() {
     require(role == Role.CALLER, "solved on the telephone by a %s", role.word());
     require(!plain.repairs.isEmpty(), "solved by nothing");
     for (String id : plain.repairs) {
@@ -332,7 +338,7 @@ record StepWatch(RuleBase base, PlainReading plain, Role role) implements Step.V
     return Optional.of(new Answer.Chosen(Check.PASS));
   }
 
-  /** Proofs that a site needs, worked out from the cards alone. */
+  /** The proofs that a site needs, worked out from the cards alone. */
   private List<Check> proofs() {
     List<Check> proofs = new ArrayList<>();
     for (Check check : base.checks().values()) {

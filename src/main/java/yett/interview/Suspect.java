@@ -10,22 +10,22 @@ import yett.knowledge.Cause;
 import yett.knowledge.Repair;
 
 /**
- * A cause that may still be there, and what this person could do about it. That nothing is wrong
- * with the machine is one of them: then it is explained, proved and left.
+ * A cause that may still be present, with what this person could do about it. "Nothing is wrong
+ * with the machine" can be one: then that is explained, the gate proved and left.
  *
- * @param chance that it is there now
- * @param repair the open one that removes it most surely; empty if none is open
+ * @param chance that it is present now
+ * @param repair the open repair that removes it most surely; empty if none is open
  */
 public record Suspect(Cause cause, double chance, Optional<Repair> repair) {
   private static final int MOST = 3;
 
-  /** Less than this is no suspicion. */
+  /** Least chance of a suspect. */
   private static final double LEAST = 0.03;
 
   private static final double TO_FIT = 0.1;
 
   /**
-   * Those that are left, the likeliest first.
+   * The causes that may still be present, the likeliest first.
    *
    * @param open ids of the repairs that this person can do
    */
@@ -48,8 +48,9 @@ public record Suspect(Cause cause, double chance, Optional<Repair> repair) {
   }
 
   /**
-   * Whether this person may try the repair without knowing more. Nothing is fitted on less than one
-   * chance in ten: it costs, disturbs what is sound, and hides what was wrong.
+   * Whether this person may try the repair without knowing more. A part is fitted only if the cause
+   * has a chance of at least one in ten: a needless part costs money, disturbs what is sound, and
+   * hides what was wrong.
    */
   public boolean worthTrying() {
     return repair.isPresent() && (repair.get().parts().isEmpty() || chance >= TO_FIT);

@@ -1,17 +1,20 @@
 package yett.interview;
 
-/** What a desk does about a call besides asking: it changes nothing that is known of the gate. */
+/**
+ * An action of the desk about a call other than asking. It changes nothing that is known about the
+ * gate.
+ */
 public enum Tending {
-  /** Where the gate is, as the caller said it. */
+  /** The place of the gate, as the caller told it. */
   WHERE("it is at"),
   WORKS_AGAIN("it works again"),
-  /** Somebody was sent; due says by when they should be there. */
+  /** Somebody was sent; {@code due} says by when they should be there. */
   SENT("sent"),
-  /** Help was called: fire service, ambulance, police. */
+  /** Emergency services were called: fire service, ambulance or police. */
   HELP_CALLED("help called"),
   NOT_REACHED("the caller could not be reached"),
   CANCELLED("called off"),
-  /** Somebody at the desk holds the call. */
+  /** Somebody at the desk took the call. */
   TAKEN("taken by"),
   GIVEN("given to"),
   CALL_BACK("call back"),

@@ -3,21 +3,24 @@ package yett.interview;
 import java.util.List;
 
 /**
- * How the belief came to be what it is: what came in, in order, and where it left every cause.
+ * The history of the belief: each piece of evidence in order, and the chance of every cause after
+ * it.
  *
- * @param prior chance of each cause before anything was known, in the order of the model
- * @param moves what moved it
+ * @param prior chance of each cause before any evidence, in the order of the model
+ * @param moves the pieces of evidence
  */
 public record Trail(double[] prior, List<Move> moves) {
 
   /**
+   * One piece of evidence.
+   *
    * @param event number of the event, 0 for complaints taken together
    * @param subject id of the check or repair, or "retest"
    * @param words what it was taken to mean
-   * @param reason where that meaning comes from
+   * @param reason why it was taken so
    * @param source of the likelihoods
-   * @param before chance of each cause before
-   * @param after and after
+   * @param before chance of each cause before it
+   * @param after chance of each cause after it
    */
   public record Move(
       long event,

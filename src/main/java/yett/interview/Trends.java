@@ -21,9 +21,10 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 
 /**
- * How the readings of a gate moved since its baseline: those of earlier visits that the case took
- * along, and what was read in it before any repair. Where physics says how a reading goes with the
- * temperature, and it was told on both days, earlier ones are turned into what they would be today.
+ * The trends of a gate's readings since its baseline, from the readings of earlier visits that the
+ * case holds and those of this case before any repair. Where physics gives a reading's dependence
+ * on temperature, and the temperature is known on both days, earlier readings are corrected to
+ * today's.
  */
 public final class Trends {
   private static final String DIP = "battery-running-voltage";
@@ -43,7 +44,7 @@ public final class Trends {
     this.today = temperature(base, state);
   }
 
-  /** Of what these events tell, the first of which took the earlier readings along. */
+  /** From these events; the first one holds the earlier readings. */
   public static Trends of(RuleBase base, List<Entry> entries) {
     return new Trends(base, CaseState.of(entries), entries);
   }
@@ -52,7 +53,7 @@ public final class Trends {
     return new Trends(base, moment.state(), moment.entries());
   }
 
-  /** How warm it was said to be at the gate, degC. */
+  /** Temperature at the gate as it was told, degC; empty if it was not. */
   public static OptionalDouble temperature(RuleBase base, CaseState state) {
     SiteQuestion question = base.siteQuestions().get(SiteQuestion.TEMPERATURE_TODAY);
     String told = state.told().site().get(SiteQuestion.TEMPERATURE_TODAY);
@@ -64,7 +65,7 @@ public final class Trends {
             .orElse(OptionalDouble.empty());
   }
 
-  /** An earlier reading as it would be today, as far as physics says how. */
+  /** An earlier reading corrected to today's temperature, where physics gives the dependence. */
   double asToday(Earlier reading) {
     return reading.check().equals(DIP) && today.isPresent() && reading.temperature().isPresent()
         ? PairOfBatteries.runningAt(
@@ -72,7 +73,7 @@ public final class Trends {
         : reading.value();
   }
 
-  /** Empty if there is no baseline, or too little was read since. */
+  /** The trend of a check; empty if there is no baseline or too few readings since. */
   public Optional<Trend> of(Check check) {
     return check
         .measures()
@@ -87,7 +88,7 @@ public final class Trends {
     return state.opened().flatMap(o -> o.baseline(check.id()));
   }
 
-  /** The readings since the baseline with it, oldest first, in years since then. */
+  /** The readings from the baseline on, oldest first, with years since then. */
   public List<Trend.Point> points(Check check) {
     return baseline(check).map(b -> points(check, b)).orElse(List.of());
   }
@@ -123,7 +124,7 @@ public final class Trends {
     return Duration.between(baseline.at(), at).toSeconds() / YEAR;
   }
 
-  /** How it moved, in words: by how much a year, and how sure that is. */
+  /** The trend in words: the change a year and its uncertainty. */
   public String words(Check check, Trend trend) {
     Measures measures = check.measures().orElseThrow();
     String since =
@@ -150,7 +151,7 @@ public final class Trends {
     return Math.max(Math.abs(trend.low()), Math.abs(trend.high()));
   }
 
-  /** A slope in two figures: it is not known better. */
+  /** A slope with two significant figures, which its uncertainty justifies. */
   private static String few(Measures measures, double value) {
     double shown = measures.unit().fromCanonical(value) - measures.unit().fromCanonical(0);
     double rounded = new BigDecimal(shown).round(new MathContext(2)).doubleValue();

@@ -1,6 +1,6 @@
 package yett.interview;
 
-/** Something came up in a case that must never be; the message says what. */
+/** Thrown when a case reaches something that must never happen; the message says what. */
 public final class UnsafeStep extends RuntimeException {
   private static final long serialVersionUID = 1;
 

@@ -1,12 +1,12 @@
 package yett.interview;
 
-/** What an inspection makes of one thing. */
+/** The verdict of an inspection on one check. */
 public enum Verdict {
   PASS("pass"),
-  /** It does its work; something about it is to be kept in view or seen to. */
+  /** It works, but has to be watched or attended to. */
   REMARK("remark"),
   FAIL("fail"),
-  /** Nobody could tell, or may, or did yet. */
+  /** Not inspected: nobody could, nobody was allowed to, or it has not been done yet. */
   OPEN("not inspected");
 
   private final String words;

@@ -4,18 +4,20 @@ import java.util.Locale;
 import yett.belief.Decibans;
 
 /**
- * How far something spoke for or against a cause, as people say it.
+ * The strength of evidence for or against a cause, in numbers and words.
  *
  * @param decibans change of the log-odds on the scale of I. J. Good: 10 log10 of the ratio of odds
  */
 public record Weight(double decibans) {
 
-  /** The weight of what moved a probability from one value to another. */
+  /** The weight of evidence that changed a probability from one value to another. */
   public static Weight between(double before, double after) {
     return new Weight(Decibans.between(before, after));
   }
 
-  /** For or against, and how strongly: 1 deciban is about the least that a person notices. */
+  /**
+   * In words: for or against, and how strongly. 1 deciban is about the least that a person notices.
+   */
   public String words() {
     double size = Math.abs(decibans);
     if (Double.isInfinite(size)) {

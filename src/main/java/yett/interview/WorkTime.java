@@ -8,9 +8,9 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 
 /**
- * Minutes that the cards give for what was done: checks, repairs, entering and leaving set-ups. A
- * check that could not be told took its time all the same; one that was put off took none. Trying
- * the gate after a repair has no card and counts nothing.
+ * Adds up the minutes that the cards give for the work done: checks, repairs, entering and leaving
+ * set-ups. A check that could not be told counts; one that was put off does not. A retest has no
+ * card and counts nothing.
  */
 public final class WorkTime {
   private WorkTime() {}
@@ -51,7 +51,7 @@ public final class WorkTime {
       return 0.0;
     }
 
-    /** A card may have left the rule base since. */
+    /** The card's minutes; 0 if the card has left the rule base since. */
     private static <C> double of(C card, ToDoubleFunction<C> minutes) {
       return card == null ? 0 : minutes.applyAsDouble(card);
     }

@@ -5,13 +5,13 @@ import java.util.Collection;
 import java.util.List;
 
 /**
- * What a folder laid over a rule base does to it.
+ * An add-on and what it changes in the rule base below it.
  *
  * @param name for people
- * @param version as its owner counts; empty if its card tells none
+ * @param version as its owner counts; empty if its card gives none
  * @param folder beginning of the paths of its files
- * @param adds, replaces, switchesOff: cards as {@code cause chain-slack}; of what is switched off
- *     also rules, as {@code rule how far the chain hangs}
+ * @param adds, replaces, switchesOff: cards as {@code cause chain-slack}; switchesOff also holds
+ *     rules, as {@code rule how far the chain hangs}
  */
 public record AddOn(
     String id,
@@ -24,7 +24,7 @@ public record AddOn(
   /** The file that makes a folder an add-on. */
   public static final String FILE = "add-on.yaml";
 
-  /** One that tells no version. */
+  /** An add-on without a version. */
   public AddOn(
       String id,
       String name,
@@ -35,14 +35,14 @@ public record AddOn(
     this(id, name, "", folder, adds, replaces, switchesOff);
   }
 
-  /** With a further card that it switches off. */
+  /** A copy that also switches off this card. */
   AddOn switchingOff(String card) {
     List<String> all = new ArrayList<>(switchesOff);
     all.add(card);
     return new AddOn(id, name, version, folder, adds, replaces, List.copyOf(all));
   }
 
-  /** With those of the files of rules and tables that lie in its folder. */
+  /** A copy that also lists those of the files of rules and tables that lie in its folder. */
   AddOn withRules(Collection<String> ruleFiles) {
     List<String> all = new ArrayList<>(adds);
     ruleFiles.stream()
@@ -51,7 +51,7 @@ public record AddOn(
     return new AddOn(id, name, version, folder, List.copyOf(all), replaces, switchesOff);
   }
 
-  /** One sentence without a full stop. */
+  /** What the add-on does, as one sentence without a full stop. */
   public String words() {
     return Edition.words(name, version)
         + ": adds "

@@ -8,11 +8,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * An add-on as its own card tells it.
+ * The contents of an {@code add-on.yaml}.
  *
  * @param folder beginning of the paths of its files
- * @param over ids of the add-ons that it builds on, whose cards it may change
- * @param replaces by kind, the ids of the cards that its own stand in place of
+ * @param over ids of the add-ons that it builds on and whose cards it may change
+ * @param replaces by kind, the ids of the cards that its own cards replace
  */
 record AddOnCard(
     String id,
@@ -64,7 +64,7 @@ record AddOnCard(
     return replaces.getOrDefault(kind, List.of()).contains(id);
   }
 
-  /** The add-ons of a folder and those over which they lie, the lowest first. */
+  /** Sorts add-ons so that each comes after those that it builds on. */
   static List<AddOnCard> inOrder(List<AddOnCard> manifests) {
     List<AddOnCard> sorted = new ArrayList<>();
     List<AddOnCard> left =

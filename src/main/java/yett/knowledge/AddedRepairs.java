@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * A repair that an add-on adds can come before those of the rule base, so it asks for the proofs
- * that all of them ask for after the same fault.
+ * Gives a repair from an add-on the proofs that every repair of the rule base for the same cause
+ * asks for. Otherwise an added repair that comes first could bypass these proofs.
  */
 final class AddedRepairs {
   private final RuleBase base;
@@ -54,7 +54,7 @@ final class AddedRepairs {
     return proofs.stream().sorted().toList();
   }
 
-  /** What every repair of the rule base for a cause asks for. */
+  /** The proofs that every repair of the rule base for a cause asks for. */
   private Set<String> proofsAfter(String cause) {
     return base.repairs().values().stream()
         .filter(r -> !isAdded(r) && r.removes().containsKey(cause))

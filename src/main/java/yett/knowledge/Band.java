@@ -15,10 +15,14 @@ public record Band(Limit low, Limit high) {
   /** A fixed reading, in the canonical unit. */
   public record Fixed(double value) implements Limit {}
 
-  /** A multiple of the low or high end of the expectation that the rules compute for the gate. */
+  /**
+   * A multiple of the low or high end of the usual range that the rules compute for the gate.
+   *
+   * @param high whether it is the high end
+   */
   public record Expected(double factor, boolean high) implements Limit {}
 
-  /** Whether the band can only be placed once the rules have computed an expectation. */
+  /** Whether the band depends on the usual range that the rules compute. */
   public boolean relative() {
     return low instanceof Expected || high instanceof Expected;
   }

@@ -7,12 +7,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import yett.knowledge.Band.Limit;
 
-/** The words that give a band: {@code below 24 V}, {@code within expectation} and so on. */
+/**
+ * Parses the words that define a band: {@code below 24 V}, {@code within expectation} and so on.
+ */
 final class BandText {
   private static final Pattern RELATIVE =
       Pattern.compile("(?:([0-9]*\\.?[0-9]+)\\s*x\\s*)?(low|high)");
 
-  /** Characters; looking for figures in a text without end would never end either. */
+  /** Longest text (characters), to limit the time of parsing. */
   private static final int LONGEST = 200;
 
   private BandText() {}
@@ -63,7 +65,7 @@ final class BandText {
     ends.put(words(Band.Unbounded.ABOVE), 1);
     for (Check.Outcome outcome : outcomes) {
       if (outcome.band().isEmpty()) {
-        return true; // told already as a band that cannot be read
+        return true; // already reported as a band that cannot be read
       }
       ends.merge(words(outcome.band().get().low()), 1, Integer::sum);
       ends.merge(words(outcome.band().get().high()), -1, Integer::sum);
@@ -71,7 +73,7 @@ final class BandText {
     return ends.values().stream().allMatch(left -> left == 0);
   }
 
-  /** The same for limits that are the same. */
+  /** A text that is the same for equal limits. */
   private static String words(Limit limit) {
     if (limit instanceof Band.Fixed fixed) {
       return Double.toString(fixed.value());

@@ -17,8 +17,8 @@ import yett.knowledge.CardFile.Document;
 
 /**
  * Changes chances in the text of cards and leaves every other character as it is: comments, order
- * and line ends stay, so that version control shows the change and nothing else. Where a word stood
- * for a chance, a figure stands then.
+ * and line ends stay, so that version control shows only the change. A word for a chance is
+ * replaced by a figure.
  */
 public final class CardEdit {
   private static final double SAME = 1e-9;
@@ -40,26 +40,29 @@ public final class CardEdit {
     return new TreeMap<>(files);
   }
 
-  /** A card in its file. */
+  /** The file and position of a card. */
   private record Place(String file, Document card, String pointer) {}
 
   /**
    * Writes the prior of a cause.
    *
-   * @return the file that it stands in; empty if it cannot be found
+   * @return the file of the card; empty if it cannot be found
    */
   public Optional<String> prior(String cause, double chance) {
     return find("cause", cause, "/prior").map(p -> scalar(p, chance));
   }
 
-  /** Writes what a check or complaint shows when no cause that speaks there is present. */
+  /** Writes the row of a check or complaint for when no cause that has a row there is present. */
   public Optional<String> otherwise(String check, List<String> outcomes, double[] row) {
     return find("check", check, "/otherwise")
         .or(() -> find("complaint", check, "/otherwise"))
         .map(p -> write(p, outcomes, row));
   }
 
-  /** Writes the row of a cause, on the check's own card or on the cause's. */
+  /**
+   * Writes the row of a cause on a check, wherever it is now: on the check's own card or on the
+   * cause's.
+   */
   public Optional<String> row(String check, String cause, List<String> outcomes, double[] row) {
     return find("check", check, "/likelihood/" + cause)
         .or(() -> find("complaint", check, "/likelihood/" + cause))
@@ -67,7 +70,7 @@ public final class CardEdit {
         .map(p -> write(p, outcomes, row));
   }
 
-  /** Writes with which chance a cause leads to an effect that its card names already. */
+  /** Writes the chance with which a cause leads to an effect that its card already names. */
   public Optional<String> leadsTo(String cause, String effect, double chance) {
     return find("cause", cause, "/leads-to/" + effect).map(p -> scalar(p, chance));
   }
@@ -110,7 +113,10 @@ public final class CardEdit {
     return place.file();
   }
 
-  /** From the last entry to the first, so that the places of those before stay true. */
+  /**
+   * Replaces the entries from the last to the first, so that the offsets of earlier ones stay
+   * valid.
+   */
   private String map(Place place, Map<String, Double> chances) {
     CardText text = new CardText(files.get(place.file()));
     Map<Integer, String> present = new TreeMap<>(Comparator.reverseOrder());
@@ -139,7 +145,7 @@ public final class CardEdit {
     return place.file();
   }
 
-  /** Whether it stands there already, in figures or in a word. */
+  /** Whether the field already has this chance, in figures or as a word. */
   private static boolean says(JsonNode there, double chance) {
     OptionalDouble said =
         there.isNumber()
@@ -148,7 +154,7 @@ public final class CardEdit {
     return said.isPresent() && Math.abs(said.getAsDouble() - chance) < SAME;
   }
 
-  /** As short as it can be written: 0.46, 1, 0.0125. */
+  /** The chance in its shortest form: 0.46, 1, 0.0125. */
   private static String figure(double chance) {
     return new BigDecimal(Double.toString(chance)).stripTrailingZeros().toPlainString();
   }

@@ -22,8 +22,8 @@ import tools.jackson.dataformat.yaml.YAMLFactory;
 import tools.jackson.dataformat.yaml.YAMLMapper;
 
 /**
- * A YAML file read as trees, with the place of every value so that a complaint can say where. A
- * file whose name ends with {@code .json} is read as JSON.
+ * Reads a YAML file into trees and keeps the position of every value for messages. A file whose
+ * name ends with {@code .json} is read as JSON.
  */
 public final class CardFile {
   private static final ObjectMapper YAML =
@@ -39,12 +39,12 @@ public final class CardFile {
 
   private static final Pattern BEGUN = Pattern.compile("line (\\d+), column (\\d+)");
 
-  /** Cards, or cases, of one file. */
+  /** Most documents (cards or cases) in one file. */
   private static final int MOST_DOCUMENTS = 1_000;
 
   private static final Pattern TWICE = Pattern.compile("Duplicate Object property \"(.*)\"");
 
-  /** Where the parts of a file's documents stand, worked out only when somebody asks. */
+  /** The positions of the parts of a file's documents, worked out only when needed. */
   private static final class Places {
     private final String file;
     private final Supplier<String> text;
@@ -63,7 +63,7 @@ public final class CardFile {
     }
   }
 
-  /** A document of a file. */
+  /** One document of a file. */
   public static final class Document {
     private final String file;
     private final Places places;
@@ -77,7 +77,7 @@ public final class CardFile {
       this.root = root;
     }
 
-    /** The same place with another content. */
+    /** The document with other content at the same position. */
     Document with(JsonNode content) {
       return new Document(file, places, number, content);
     }
@@ -90,7 +90,7 @@ public final class CardFile {
       return root;
     }
 
-    /** Line of a part by its JSON pointer, or of what holds it; 0 if unknown. */
+    /** The line of the part at a JSON pointer, or of the nearest part around it; 0 if unknown. */
     int line(String pointer) {
       TokenStreamLocation place = place(pointer);
       return place == null ? 0 : place.getLineNr();
@@ -122,7 +122,7 @@ public final class CardFile {
     return isJson(file) ? JSON : YAML;
   }
 
-  /** Reads all documents; what cannot be parsed is added to the problems. */
+  /** Reads all documents; errors of parsing are added to the problems. */
   public static List<Document> read(String file, String text, List<Problem> problems) {
     if (!isJson(file)) {
       Optional<Problem> excess = LineBounds.excess(file, text);
@@ -163,7 +163,10 @@ public final class CardFile {
         "Divide it; one card a file reads best.");
   }
 
-  /** The trees of documents by their numbers in the file, null where one is empty. */
+  /**
+   * The trees of documents in the order of the file, null where a document is empty. Inverse of
+   * {@link #documents}.
+   */
   static ArrayNode trees(List<Document> documents) {
     ArrayNode trees = JSON.createArrayNode();
     for (Document document : documents) {
@@ -175,7 +178,7 @@ public final class CardFile {
     return trees;
   }
 
-  /** The documents of a text that these trees were. */
+  /** The documents of a file from trees made by {@link #trees}. */
   static List<Document> documents(String file, Supplier<String> text, JsonNode trees) {
     List<Document> documents = new ArrayList<>();
     Places places = new Places(file, text);
@@ -191,7 +194,8 @@ public final class CardFile {
     TokenStreamLocation at = e.getLocation();
     String message = e.getOriginalMessage() == null ? "" : e.getOriginalMessage();
     Matcher begun = BEGUN.matcher(message);
-    // Where what cannot be read begins is nearer to the slip, unless that is the end of the file.
+    // The start of the part that cannot be read is nearer to the mistake, unless that is the end of
+    // the file.
     boolean told = !message.contains("<stream end>") && begun.find();
     int line = told ? Integer.parseInt(begun.group(1)) : at == null ? 0 : at.getLineNr();
     int column = told ? Integer.parseInt(begun.group(2)) : at == null ? 0 : at.getColumnNr();
@@ -218,7 +222,7 @@ public final class CardFile {
             "Look for a missing space after a colon, a tab, or a quote left open.");
   }
 
-  /** What the parser says, without the lines that it quotes. */
+  /** The parser's message without the lines that it quotes. */
   private static String said(String message) {
     String said =
         message
@@ -232,7 +236,7 @@ public final class CardFile {
             .replace("<stream end>", "the end of the file");
   }
 
-  /** Places in each document, as far as the text can be parsed. */
+  /** The positions in each document, as far as the text can be parsed. */
   private static List<Map<String, TokenStreamLocation>> places(ObjectMapper mapper, String text) {
     List<Map<String, TokenStreamLocation>> documents = new ArrayList<>();
     try (var parser = mapper.createParser(text)) {
@@ -252,7 +256,7 @@ public final class CardFile {
         }
       }
     } catch (JacksonException e) {
-      return documents; // told as a problem when the file was read
+      return documents; // reported as a problem when the file was read
     }
     return documents;
   }

@@ -19,7 +19,7 @@ record CardReader(Fields fields, String id) {
   private static final double USUAL_UNMENTIONED = 0.5;
 
   Cause cause() {
-    // Resolved when all cards are read: see CauseRows.
+    // Read later, when all cards are known: see CauseRows.
     fields.has(CauseRows.SHOWS);
     fields.has(CauseRows.AFTER);
     fields.has(CauseRows.REMOVED_BY);
@@ -37,7 +37,7 @@ record CardReader(Fields fields, String id) {
         fields.text("source"));
   }
 
-  /** What it shows is read when all checks are: see CauseRows. */
+  /** Reads an effect without its rows; these need the checks and are read later: see CauseRows. */
   Effect effect() {
     fields.has(CauseRows.SHOWS);
     return new Effect(
@@ -203,7 +203,10 @@ record CardReader(Fields fields, String id) {
         fields.text("source"));
   }
 
-  /** Each a text, or a text under what another danger may rule out. */
+  /**
+   * Reads the lines of a stop. Each is a text, or a text under the deed that another danger may
+   * rule out.
+   */
   private static List<Stop.Line> lines(Fields inner, String role) {
     List<Stop.Line> lines = new ArrayList<>();
     JsonNode all = inner.get(role);
@@ -314,7 +317,7 @@ record CardReader(Fields fields, String id) {
         fields.numbers("hazards", 0, 1_000));
   }
 
-  /** The mains part on which a check or repair works, if it does. */
+  /** The mains part on which a check or repair works, if it has one. */
   Optional<MainsPart> mainsPart() {
     return fields.has("mains-part")
         ? Optional.of(
@@ -323,7 +326,11 @@ record CardReader(Fields fields, String id) {
         : Optional.empty();
   }
 
-  /** Where it is a look among others. What is measured, or warns of danger, stands by itself. */
+  /**
+   * The place of a look; empty for a check that stands alone.
+   *
+   * @param alone whether it is measured or warns of danger, so can have no place
+   */
   private Optional<Place> place(boolean alone) {
     if (!fields.has("place")) {
       return Optional.empty();
@@ -349,7 +356,7 @@ record CardReader(Fields fields, String id) {
     List<String> remarks = fields.texts("remark");
     List<String> unusual = outcomes.stream().skip(1).map(Outcome::id).toList();
     for (String outcome : remarks) {
-      if (!unusual.isEmpty() && !unusual.contains(outcome)) { // told already if there are none
+      if (!unusual.isEmpty() && !unusual.contains(outcome)) { // already reported if there are none
         fields.problem(
             "remark",
             "unknown-name",
@@ -360,7 +367,7 @@ record CardReader(Fields fields, String id) {
     return new Inspected(inspections(), remarks);
   }
 
-  /** Those that it belongs to. */
+  /** The inspections that a check belongs to. */
   private List<InspectionKind> inspections() {
     List<InspectionKind> at = new ArrayList<>();
     for (String word : fields.texts("inspect")) {
@@ -487,8 +494,8 @@ record CardReader(Fields fields, String id) {
   }
 
   /**
-   * The row that a cause's card writes for a check: chances of its outcomes; for a complaint or a
-   * proof, of which there are two, the chance of the second alone.
+   * Reads the row that a cause's card gives for a check: chances of its outcomes, or for a
+   * complaint or proof (two outcomes) only the chance of the second.
    *
    * @param name of the field that holds the row
    */
@@ -517,7 +524,9 @@ record CardReader(Fields fields, String id) {
   }
 
   /**
-   * @param measures empty if it cannot be read, which was told already
+   * Reads the outcomes of a measured check with their bands.
+   *
+   * @param measures empty if it cannot be read; that problem has already been reported
    */
   private List<Outcome> bands(Optional<Measures> measures) {
     Fields inner = fields.inner("bands");

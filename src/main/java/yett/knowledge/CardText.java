@@ -2,7 +2,7 @@ package yett.knowledge;
 
 import java.util.List;
 
-/** The text of a file of cards, in which values of fields are exchanged in place. */
+/** The text of a file of cards, in which values of fields can be replaced in place. */
 final class CardText {
   private final StringBuilder text;
 
@@ -10,7 +10,7 @@ final class CardText {
     this.text = new StringBuilder(text);
   }
 
-  /** Offset of a place; lines and columns count from 1, columns in characters as people count. */
+  /** The offset of a position; lines and columns count from 1, columns in code points. */
   int offset(int line, int column) {
     int at = 0;
     for (int i = 1; i < line; i++) {
@@ -19,14 +19,21 @@ final class CardText {
     return text.offsetByCodePoints(at, column - 1);
   }
 
-  /** Puts another value in the place of a field's plain one. */
+  /**
+   * Replaces the plain value of a field.
+   *
+   * @param key offset of the field's key
+   */
   void replaceValue(int key, String value) {
     int start = valueStart(key);
     text.replace(start, valueEnd(start), value);
   }
 
   /**
-   * Adds fields behind one, in the way in which it stands: on its line, or on lines of their own.
+   * Adds fields after another one in the same style: on its line within braces, or on lines of
+   * their own.
+   *
+   * @param key offset of that field's key
    */
   void addBehind(int key, List<String> fields) {
     if (fields.isEmpty()) {
@@ -43,7 +50,7 @@ final class CardText {
     text.insert(lineEnd, newLine + String.join(newLine, fields));
   }
 
-  /** Whether only blanks stand before a field on its line, or it is one of several in braces. */
+  /** Whether a field is one of several in braces, not on a line of its own. */
   private boolean inBraces(int key) {
     int lineStart = text.lastIndexOf("\n", key) + 1;
     int next = valueEnd(valueStart(key));
@@ -66,7 +73,7 @@ final class CardText {
     return at;
   }
 
-  /** A figure or a word ends with its line, before a comment, a comma or a brace. */
+  /** The end of a plain value: at the end of its line, a comment, a comma or a brace. */
   private int valueEnd(int start) {
     char first = text.charAt(start);
     if (first == '"' || first == '\'') {

@@ -9,12 +9,12 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * The texts of a card that people read, apart from its figures and ids, each by its place: {@code
- * name}, {@code outcomes.slack}, {@code steps.2}. Parts are not among them, for stores and cases
- * call them by name; nor are sources and sayings.
+ * Finds and replaces the texts on a card that people read (not figures and ids), each by its place:
+ * {@code name}, {@code outcomes.slack}, {@code steps.2}. Names of parts are left out because stores
+ * and cases refer to them; so are sources and sayings.
  */
 final class CardTexts {
-  /** By kind the places: * stands for each name, # for each line of a list. */
+  /** The places of texts by kind of card: * stands for any name, # for each line of a list. */
   private static final Map<String, List<String>> PLACES =
       Map.ofEntries(
           Map.entry("cause", List.of("name", "arises", "prevent")),
@@ -32,7 +32,7 @@ final class CardTexts {
 
   private CardTexts() {}
 
-  /** The texts of a card by their places, in the order in which they are read. */
+  /** The texts of a card by place, in reading order. */
   static Map<String, String> of(String kind, JsonNode card) {
     Map<String, String> texts = new LinkedHashMap<>();
     with(
@@ -48,7 +48,7 @@ final class CardTexts {
   /**
    * The card with other texts.
    *
-   * @param other what stands at a place instead of the card's own text
+   * @param other returns the text for a place, given the card's own
    */
   static JsonNode with(String kind, JsonNode card, BiFunction<String, String, String> other) {
     JsonNode copy = card.deepCopy();
@@ -81,7 +81,7 @@ final class CardTexts {
     }
   }
 
-  /** A line stands by itself or, as a stop's may, behind the name of what it has people do. */
+  /** Puts one line. It is plain text or, in a stop, text under the name of the deed. */
   private static void putLine(
       ArrayNode lines, int line, String place, BiFunction<String, String, String> other) {
     JsonNode node = lines.get(line);

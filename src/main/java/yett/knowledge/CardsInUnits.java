@@ -7,8 +7,8 @@ import java.util.function.UnaryOperator;
 import yett.quantity.Units;
 
 /**
- * The sentences of cards, which are written in SI units, as somebody reads them who works in
- * others. What is read out on the telephone stays as it is written.
+ * Converts cards, which are written in SI units, for a reader who uses other units. Texts that are
+ * read out on the telephone stay as they are.
  */
 record CardsInUnits(Units units) {
 

@@ -26,9 +26,9 @@ public record Cause(
     String source)
     implements SiteCard {
 
-  /** A setting, a use, an obstruction or expected behaviour: nothing on the machine is broken. */
+  /** Nothing is broken: a setting, a use, an obstruction or expected behaviour. */
   public static final String NOTHING_WRONG = "nothing-wrong";
 
-  /** Whatever the rule base does not know, so that the tool can say that it does not know. */
+  /** Any cause that the rule base does not know, so that the tool can say so. */
   public static final String NOT_IN_RULE_BASE = "not-in-rule-base";
 }

@@ -5,11 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * Puts what the cards of causes and effects say of checks, complaints, proofs and histories where
- * it belongs: a new cause can be written in one place, without opening the card of every check that
- * it shows on.
+ * Adds the rows on the cards of causes and effects to the checks, complaints, proofs and histories
+ * concerned. So a new cause can be written on one card, without editing every check that it shows
+ * on.
  *
- * @param effects checks, histories and repairs as well: cards are replaced by such as have the rows
+ * @param effects checks, histories and repairs as well: these maps are changed; cards in them are
+ *     replaced by cards with the rows
  */
 record CauseRows(
     Map<String, Cause> causes,

@@ -11,8 +11,8 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
- * Causes against complaints, looks and effects, as a table for a spreadsheet: what stands on cards,
- * and nothing of what follows from it.
+ * A table of causes against complaints, looks and effects for a spreadsheet. It holds what is
+ * written on cards, not what follows from it.
  */
 public final class CauseTable {
   static final String CAUSE = "cause";
@@ -24,15 +24,16 @@ public final class CauseTable {
   private final List<Cause> causes;
 
   /**
-   * What a column holds.
+   * One column.
    *
-   * @param check of which it is a row; empty for an effect
-   * @param outcome its position among those of the check
+   * @param check whose row it belongs to; empty for an effect
+   * @param outcome position among those of the check
+   * @param effect id; empty for a check
    */
   record Column(Optional<Check> check, int outcome, String effect) {}
 
   /**
-   * @param which causes stand in it
+   * @param which causes to include
    */
   public CauseTable(RuleBase base, Predicate<Cause> which) {
     this.base = base;
@@ -66,7 +67,10 @@ public final class CauseTable {
     }
   }
 
-  /** Whether a card says what a cause shows there; otherwise it may follow from effects. */
+  /**
+   * Whether a card has a row for the cause on this check; otherwise the row may follow from
+   * effects.
+   */
   boolean own(Cause cause, Check check) {
     return check.likelihood().containsKey(cause.id())
         && base.effectRows().behind(cause, check).isEmpty();
@@ -80,7 +84,7 @@ public final class CauseTable {
     return causes;
   }
 
-  /** The figure in a cell; empty where no card says anything. */
+  /** The figure in a cell; empty where no card gives one. */
   Optional<Double> figure(Cause cause, Column column) {
     if (column.check().isEmpty()) {
       return Optional.ofNullable(cause.leadsTo().get(column.effect()));
@@ -91,12 +95,12 @@ public final class CauseTable {
         : Optional.empty();
   }
 
-  /** As a file (RFC 4180), a cause a line. */
+  /** The table as CSV (RFC 4180), one line for each cause. */
   public String csv() {
     return csv(rows());
   }
 
-  /** The same in cells, the head first. */
+  /** The table as cells, the heading first. */
   public List<List<String>> rows() {
     List<List<String>> rows = new ArrayList<>();
     List<String> head = new ArrayList<>(List.of(CAUSE, NAME, PRIOR));
@@ -111,7 +115,7 @@ public final class CauseTable {
     return rows;
   }
 
-  /** Cells as text with commas between them. */
+  /** Cells as CSV. */
   public static String csv(List<List<String>> rows) {
     return rows.stream()
         .map(row -> row.stream().map(CauseTable::quoted).collect(Collectors.joining(",")) + "\r\n")
@@ -127,7 +131,7 @@ public final class CauseTable {
     return plain ? words : "\"" + words.replace("\"", "\"\"") + "\"";
   }
 
-  /** As a spreadsheet names it: column 0 of line 1 is A1. */
+  /** The spreadsheet name of a cell: column 0 of line 1 is A1. */
   static String cell(int column, int line) {
     StringBuilder letters = new StringBuilder();
     for (int left = column; left >= 0; left = left / 26 - 1) {

@@ -17,35 +17,37 @@ import tools.jackson.dataformat.csv.CsvReadFeature;
 import tools.jackson.dataformat.csv.CsvSchema;
 
 /**
- * A table that came back from a spreadsheet, as changes to the cards: only cells that say something
- * else than the cards are written, and nothing beside them moves.
+ * The changes to cards in a table that was edited in a spreadsheet. Only cells that differ from the
+ * cards are written; the rest of the text stays.
  *
- * @param files contents by path, changed and unchanged; as they were if there is any problem
- * @param changed paths of those that are changed
- * @param cells what is written, in words
- * @param problems a line each, each with its cell
+ * @param files contents by path, changed and unchanged; all unchanged if there is any problem
+ * @param changed paths of the changed files
+ * @param cells description of each change
+ * @param problems one line each, with its cell
  */
 public record CauseTableEdit(
     SortedMap<String, String> files,
     List<String> changed,
     List<String> cells,
     List<String> problems) {
-  /** Figures of the table are rounded; what differs by less was not edited. */
+  /** Largest difference that counts as rounding, not as an edit. */
   private static final double SAME = 2e-6;
 
   private static final double SUM = 0.001;
 
-  /** No table has so many causes; what comes from elsewhere may. */
+  /** Most lines that are read; the file may come from anywhere. */
   private static final int MOST_LINES = 5_000;
 
-  /** Characters; no word for a chance is as long, nor a figure. */
+  /** Longest figure or word for a chance (characters). */
   private static final int LONGEST_FIGURE = 40;
 
   private static final int MOST_PROBLEMS = 100;
 
   /**
-   * @param table what the cards say now
-   * @param csv what came back
+   * Compares an edited table with the cards.
+   *
+   * @param table of the present cards
+   * @param csv the edited table
    * @param mine which of the paths may be written to
    */
   public static CauseTableEdit of(
@@ -86,7 +88,10 @@ public record CauseTableEdit(
           : new CauseTableEdit(files, List.of(), List.of(), List.copyOf(problems));
     }
 
-    /** Spreadsheets of some countries part cells by semicolons and figures by commas. */
+    /**
+     * Splits the text into cells. In some countries spreadsheets separate cells by semicolons and
+     * write decimal commas.
+     */
     private List<List<String>> lines(String csv) {
       String text = csv.startsWith("\ufeff") ? csv.substring(1) : csv;
       String first = text.lines().findFirst().orElse("");

@@ -8,7 +8,8 @@ import yett.quantity.Units;
 /**
  * One thing to ask, look at, try or measure. Complaints and proofs are checks of their own kind.
  *
- * @param danger asked first, always, because it may end the interview
+ * @param danger whether it asks about a danger; such checks always come first, because they may end
+ *     the interview
  * @param inspected inspections that it belongs to
  */
 public record Check(
@@ -25,12 +26,13 @@ public record Check(
     implements SiteCard {
 
   /**
-   * What is asked, and what may come of it.
+   * The question, how to make the check, and its outcomes.
    *
-   * @param name a few words for tables; empty if its id says as much
-   * @param lay in words for a lay person; empty if the trade's will do
-   * @param how it is done; may be empty
-   * @param outcomes from ordinary to telling; several causes combine by noisy-MAX over this order
+   * @param name a few words for tables; empty if the id is clear enough
+   * @param lay wording for a lay person; empty if the trade's wording will do
+   * @param how instructions; may be empty
+   * @param outcomes from ordinary to most unusual; several causes combine by noisy-MAX in this
+   *     order
    */
   public record Question(
       String name,
@@ -54,11 +56,11 @@ public record Check(
   /**
    * How strongly an answer speaks for a cause.
    *
-   * @param likelihood for each cause that shows here, the chance of each outcome if it alone made
-   *     it
+   * @param likelihood by cause, the chance of each outcome if that cause alone is present
    * @param otherwise the chance of each outcome when none of those causes is present
-   * @param reliability how often a person of a role reports the outcome right; missing means always
-   * @param unmentioned for a complaint, the chance that it is so and left unsaid
+   * @param reliability by role, how often a person reports the outcome correctly; missing means
+   *     always
+   * @param unmentioned for a complaint, the chance that it is present but not mentioned
    */
   public record Evidence(
       Map<String, double[]> likelihood,
@@ -73,12 +75,12 @@ public record Check(
   }
 
   /**
-   * What it takes to answer.
+   * What the check requires.
    *
    * @param who the least qualified person who may do it
    * @param minutes usual time without entering set-ups
    * @param needs set-ups
-   * @param place where it is a look among others; empty for what is done by itself
+   * @param place for a look, where it is made; empty for a check made alone
    */
   public record Work(
       Role who, double minutes, List<String> needs, List<String> hazards, Optional<Place> place) {
@@ -102,19 +104,22 @@ public record Check(
     }
   }
 
-  /** This share of the check is another check over again; outcomes are matched by id. */
+  /**
+   * Says that this check repeats another one to a degree: with chance {@code share} it shows the
+   * same outcome again. Outcomes are matched by id.
+   */
   public record Repeats(String check, double share) {}
 
   /** The outcome of a proof that lets the gate return to service. */
   public static final String PASS = "pass";
 
-  /** The outcome of a proof that does not. */
+  /** The outcome of a proof that keeps the gate out of service. */
   public static final String FAIL = "fail";
 
-  /** A complaint that was picked. */
+  /** The outcome of a complaint that was made. */
   public static final String SAID = "said";
 
-  /** Position of an outcome, or -1. */
+  /** The position of an outcome, or -1. */
   public int indexOf(String outcome) {
     for (int i = 0; i < outcomes().size(); i++) {
       if (outcomes().get(i).id().equals(outcome)) {
@@ -124,17 +129,17 @@ public record Check(
     return -1;
   }
 
-  /** The same check with other rows. */
+  /** A copy with other rows. */
   public Check withLikelihood(Map<String, double[]> rows) {
     return with(question, evidence.with(rows), work);
   }
 
-  /** The same check for another person. */
+  /** A copy for another least qualified person. */
   Check withWho(Role other) {
     return other == who() ? this : with(question, evidence, work.by(other));
   }
 
-  /** The same check for somebody who works in these units. */
+  /** A copy with texts and readings in these units. */
   Check in(Units units) {
     return with(question.in(units), evidence, work);
   }
@@ -143,7 +148,7 @@ public record Check(
     return new Check(id, kind, asked, says, takes, area, onlyIf, danger, inspected, source);
   }
 
-  /** What it is about, in a few words for a table. */
+  /** A few words for a table that say what the check is about. */
   public String name() {
     String words = question.name.isEmpty() ? id.replace('-', ' ') : question.name;
     return Character.toUpperCase(words.charAt(0)) + words.substring(1);

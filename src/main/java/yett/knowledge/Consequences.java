@@ -2,12 +2,12 @@ package yett.knowledge;
 
 import java.util.List;
 
-/** Problems that are there only because another card could not be read at all. */
+/** Removes problems that exist only because another card could not be parsed. */
 final class Consequences {
   private Consequences() {}
 
   /**
-   * Takes out of the problems what will be gone once the cards that cannot be parsed are mended.
+   * Removes the problems that will disappear once the cards that cannot be parsed are corrected.
    *
    * @param unreadable kind and id of such cards
    */

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** Finds what only shows when all cards are on the table: unknown names, loops, holes. */
+/** Finds problems between cards, once all are read: unknown names, loops, gaps. */
 final class CrossCheck {
   private final RuleBase base;
   private final RuleBaseReader.Places places;
@@ -44,9 +44,9 @@ final class CrossCheck {
         .forEach(
             id -> {
               if (base.repairs().containsKey(id)) {
-                dead("repair", id, base.repairs().get(id).needs());
+                checkMainsOff("repair", id, base.repairs().get(id).needs());
               } else {
-                dead("check", id, base.checks().get(id).needs());
+                checkMainsOff("check", id, base.checks().get(id).needs());
               }
             });
     base.siteQuestions().values().forEach(this::question);
@@ -56,7 +56,7 @@ final class CrossCheck {
         .pressing()
         .values()
         .forEach(p -> known("pressing", p.id(), "if-said", p.ifSaid(), complaints));
-    if (problems.isEmpty()) { // else it may only follow from a danger that could not be read
+    if (problems.isEmpty()) { // else it may follow from an unreadable danger
       base.telephone()
           .spoken()
           .tellsOf()
@@ -120,7 +120,7 @@ final class CrossCheck {
     return cause == null ? List.of() : cause.consequences().keySet();
   }
 
-  /** A danger is asked first of all; what it tells must not be heard without consequence. */
+  /** Checks that an answer about a danger has consequences in the rules. */
   private void danger(Check check) {
     Set<String> dangers = new LinkedHashSet<>();
     check.outcomes().stream().skip(1).forEach(o -> dangers.add(o.id()));
@@ -176,13 +176,13 @@ final class CrossCheck {
                     "Let both repeat \"" + original.repeats().get().check() + "\".");
               }
             });
-    permitted(kind, check.id(), check.who(), check.needs());
-    together(kind, check.id(), check.needs());
-    check.place().ifPresent(place -> there(kind, check, place));
+    checkAllowed(kind, check.id(), check.who(), check.needs());
+    checkPossibleTogether(kind, check.id(), check.needs());
+    check.place().ifPresent(place -> checkPlace(kind, check, place));
   }
 
-  /** All looks of a place are made in the set-ups of the place. */
-  private void there(String kind, Check check, Place place) {
+  /** Checks that a look needs no other set-ups than its place. */
+  private void checkPlace(String kind, Check check, Place place) {
     for (String need : check.needs()) {
       SetUp setUp = base.setUps().get(need);
       if (setUp != null && !setUp.isCondition() && !place.needs().contains(need)) {
@@ -205,8 +205,8 @@ final class CrossCheck {
     known("repair", repair.id(), "proofs", repair.proofs(), proofs);
     hazards("repair", repair.id(), repair.hazards());
     conditions("repair", repair.id(), repair.onlyIf());
-    permitted("repair", repair.id(), repair.who(), repair.needs());
-    together("repair", repair.id(), repair.needs());
+    checkAllowed("repair", repair.id(), repair.who(), repair.needs());
+    checkPossibleTogether("repair", repair.id(), repair.needs());
   }
 
   private void question(SiteQuestion question) {
@@ -225,8 +225,8 @@ final class CrossCheck {
   private void setUp(SetUp setUp) {
     known("set-up", setUp.id(), "excludes", setUp.excludes(), base.setUps().keySet());
     known("set-up", setUp.id(), "within", setUp.within(), base.setUps().keySet());
-    permitted("set-up", setUp.id(), setUp.who(), setUp.within());
-    together("set-up", setUp.id(), base.withOuter(List.of(setUp.id())));
+    checkAllowed("set-up", setUp.id(), setUp.who(), setUp.within());
+    checkPossibleTogether("set-up", setUp.id(), base.withOuter(List.of(setUp.id())));
     if (base.withOuter(setUp.within()).contains(setUp.id())) {
       problem(
           "set-up",
@@ -236,12 +236,12 @@ final class CrossCheck {
           "it would have to be entered before itself",
           "Take away the line on the set-up that is entered first.");
     }
-    restored(setUp);
+    checkUndone(setUp);
     hazards("set-up", setUp.id(), setUp.hazards());
   }
 
-  /** What is done to a gate on the way in is undone on the way out, and nothing else is. */
-  private void restored(SetUp setUp) {
+  /** Checks that leaving a set-up undoes what entering it did, and nothing else. */
+  private void checkUndone(SetUp setUp) {
     boolean entered = !setUp.enter().isEmpty();
     if (entered == setUp.leave().isEmpty()) {
       problem(
@@ -256,8 +256,8 @@ final class CrossCheck {
     }
   }
 
-  /** Whoever may do a step must be allowed into the set-ups that it needs. */
-  private void permitted(String kind, String id, Role who, List<String> needs) {
+  /** Checks that whoever may do a step may also enter the set-ups that it needs. */
+  private void checkAllowed(String kind, String id, Role who, List<String> needs) {
     for (String need : base.withOuter(needs)) {
       SetUp setUp = base.setUps().get(need);
       if (setUp != null && !who.may(setUp.who())) {
@@ -276,8 +276,10 @@ final class CrossCheck {
     }
   }
 
-  /** A firm may leave such work to a technician, so nothing of it is live. */
-  private void dead(String kind, String id, List<String> needs) {
+  /**
+   * Checks that work on mains parts needs them dead, because a firm may leave it to a technician.
+   */
+  private void checkMainsOff(String kind, String id, List<String> needs) {
     if (!base.withOuter(needs).contains(SetUp.LOCKED_OFF)) {
       problem(
           kind,
@@ -289,8 +291,8 @@ final class CrossCheck {
     }
   }
 
-  /** Set-ups that a card needs must be possible at the same time. */
-  private void together(String kind, String id, List<String> named) {
+  /** Checks that the set-ups that a card needs are possible at the same time. */
+  private void checkPossibleTogether(String kind, String id, List<String> named) {
     List<String> needs = base.withOuter(named);
     for (String need : needs) {
       SetUp setUp = base.setUps().get(need);
@@ -333,7 +335,12 @@ final class CrossCheck {
         });
   }
 
-  /** Dangers by the outcome that is asked about; the ordinary one is none. */
+  /**
+   * Checks the dangers that a complaint refers to: each names an outcome of a danger that is not
+   * the ordinary one.
+   *
+   * @param dangers check to outcome
+   */
   private void tellsOf(String kind, String id, Map<String, String> dangers) {
     Set<String> checks = new TreeSet<>();
     base.checks().values().stream().filter(Check::danger).forEach(c -> checks.add(c.id()));
@@ -354,7 +361,7 @@ final class CrossCheck {
       if (problems.size() > RuleBaseReader.MOST_PROBLEMS) {
         return;
       }
-      if (!known.contains(name) && !name.isEmpty()) { // an empty one was told when it was read
+      if (!known.contains(name) && !name.isEmpty()) { // an empty one is already reported
         problem(
             kind,
             id,

@@ -6,10 +6,10 @@ import java.util.regex.Pattern;
 import yett.knowledge.CardFile.Document;
 
 /**
- * Which rule base this is, by its own card, and the language of its texts.
+ * Identifies a rule base by its own card, with the language of its texts.
  *
- * @param name for people; empty if no card says it
- * @param version as whoever keeps it counts; empty if no card says it
+ * @param name for people; empty if no card gives it
+ * @param version as its keeper counts; empty if no card gives it
  * @param language as in BCP 47, such as {@code de}; empty for the cards' own texts
  */
 public record Edition(String name, String version, String language) {
@@ -20,7 +20,7 @@ public record Edition(String name, String version, String language) {
   private static final Pattern VERSIONS = Pattern.compile("[0-9A-Za-z][0-9A-Za-z._+-]{0,29}");
 
   /**
-   * Takes the cards that say it from among the others; a rule base has one.
+   * Removes the card with name and version from the cards and reads it; there may be one.
    *
    * @param language of the texts
    */
@@ -52,7 +52,7 @@ public record Edition(String name, String version, String language) {
     return edition;
   }
 
-  /** A version as it is written; empty if there is none. */
+  /** The version on a card; empty if there is none. */
   static String version(Fields fields) {
     if (!fields.has(VERSION)) {
       return "";

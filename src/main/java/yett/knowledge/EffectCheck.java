@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Finds effects that lead nowhere, come from nowhere or go round in a ring. */
+/** Finds effects that nothing shows, that nothing leads to, or that lead back to themselves. */
 final class EffectCheck {
   private final RuleBase base;
   private final RuleBaseReader.Places places;
@@ -26,9 +26,8 @@ final class EffectCheck {
   void run() {
     base.causes().values().forEach(this::cause);
     base.effects().values().forEach(this::effect);
-    if (problems
-        .isEmpty()) { // else what is wrong may be why an effect has nothing before or behind
-      base.effects().values().stream().filter(this::isOfItself).forEach(this::ends);
+    if (problems.isEmpty()) { // else the gap may follow from another problem
+      base.effects().values().stream().filter(this::isOwnFault).forEach(this::ends);
     }
   }
 
@@ -78,8 +77,11 @@ final class EffectCheck {
     }
   }
 
-  /** An add-on may take away whatever an effect below it came from or was seen by. */
-  private boolean isOfItself(Effect effect) {
+  /**
+   * Whether a problem of an effect is its own card's fault. An add-on may have removed what led to
+   * the effect or showed it.
+   */
+  private boolean isOwnFault(Effect effect) {
     String card = "effect " + effect.id();
     return base.addOns().isEmpty()
         || base.addOns().stream()

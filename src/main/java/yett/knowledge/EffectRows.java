@@ -11,16 +11,16 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * What a cause shows by way of the effects that it leads to, as rows of its own: the belief knows
- * causes and checks only.
+ * Works out the row of a cause on a check from the effects between them, because the belief knows
+ * only causes and checks.
  *
- * <p>With the cause alone, an effect is there by noisy-OR of what is there and leads to it; effects
- * that are there combine by noisy-MAX, as causes do. For one cause and one look this is exact; the
- * belief works out what further looks at the same effect say. Two causes that lead to one effect
- * each show it for themselves: how much that is off, EffectRowsTest measures.
+ * <p>Given the cause alone, an effect is present by noisy-OR of what leads to it; present effects
+ * combine by noisy-MAX, as causes do. This is exact for one cause and one look; the belief works
+ * out what further looks at the same effect add. Two causes that lead to one effect are treated as
+ * if each had an effect of its own; EffectRowsTest measures that error.
  */
 public final class EffectRows {
-  /** Of the effects that a cause reaches, so many may lead to others: each may double the work. */
+  /** Most effects of one cause that may lead to others; each can double the work. */
   static final int MOST_LEADING_ON = 12;
 
   private final Map<String, Effect> effects;
@@ -30,10 +30,10 @@ public final class EffectRows {
   }
 
   /**
-   * Gives the checks the rows that come of effects. Where a cause has a row on a check already,
-   * that one stands.
+   * Gives the checks the rows that follow from effects. An existing row of a cause on a check
+   * stays.
    *
-   * @param checks are replaced by such as have the rows
+   * @param checks cards in this map are replaced by cards with the rows
    */
   void place(Collection<Cause> causes, Map<String, Check> checks) {
     Map<String, Map<String, double[]>> rows = new LinkedHashMap<>();
@@ -54,9 +54,9 @@ public final class EffectRows {
   }
 
   /**
-   * What a cause would show that leads to these effects and has no row of its own: chances of
-   * outcomes by check, in the order in which its effects follow from it; nothing if more of them
-   * lead on to others than can be added up.
+   * The rows of a cause that leads to these effects and has no rows of its own: chances of outcomes
+   * by check, in the order in which the effects follow from it. Empty if more effects lead to
+   * others than {@link #MOST_LEADING_ON}.
    *
    * @param leadsTo effects, each with its chance
    */
@@ -74,7 +74,7 @@ public final class EffectRows {
 
   /**
    * The effects that make up a cause's row on a check, in the order in which they follow from the
-   * cause; none if it has no row there or one of its own.
+   * cause; empty if the cause has no row there, or has a row of its own.
    */
   public List<Effect> behind(Cause cause, Check check) {
     List<Effect> reached = reached(cause.leadsTo());
@@ -87,15 +87,15 @@ public final class EffectRows {
   }
 
   /**
-   * The effects that a cause may have, each after those that lead to it, with the chance that it is
-   * there when this cause alone is.
+   * The effects that a cause may have, each after those that lead to it, with its chance when this
+   * cause alone is present.
    */
   public Map<Effect, Double> chances(Cause cause) {
     List<Effect> reached = reached(cause.leadsTo());
     Map<Effect, Double> chances = new LinkedHashMap<>();
     EffectSum sum = new EffectSum(cause.leadsTo(), reached);
     for (int e = 0; e < reached.size(); e++) {
-      // Whoever sees the effect itself sees the first of two outcomes as long as it is not there.
+      // An effect that is asked about directly shows the first of two outcomes while it is absent.
       double[][] seen = new double[reached.size()][];
       seen[e] = new double[] {0, 1};
       chances.put(reached.get(e), 1 - sum.of(seen, 2)[0]);
@@ -103,7 +103,7 @@ public final class EffectRows {
     return chances;
   }
 
-  /** Whether more effects of a cause lead on to others than can be added up. */
+  /** Whether more effects of a cause lead to others than {@link #MOST_LEADING_ON}. */
   boolean tooMany(Cause cause) {
     return tooMany(reached(cause.leadsTo()));
   }
@@ -116,7 +116,7 @@ public final class EffectRows {
     return tooMany(reached) ? List.of() : reached;
   }
 
-  /** Whether an effect makes another one present, directly or by way of others. */
+  /** Whether an effect leads to another one, directly or through others. */
   boolean leads(Effect from, String to) {
     return reached(from.leadsTo()).stream().anyMatch(effect -> effect.id().equals(to));
   }
@@ -134,12 +134,15 @@ public final class EffectRows {
     }
     double[] row = sum.of(rows, check.outcomes().size());
     for (int y = row.length - 1; y > 0; y--) {
-      row[y] = Math.max(0, row[y] - row[y - 1]); // less than nothing only by rounding
+      row[y] = Math.max(0, row[y] - row[y - 1]); // negative only by rounding
     }
     return row;
   }
 
-  /** Every effect after those that lead to it; of a ring, which is a problem told, some part. */
+  /**
+   * The effects reached, each after those that lead to it; only part of them if there is a loop,
+   * which is reported as a problem elsewhere.
+   */
   private List<Effect> reached(Map<String, Double> leadsTo) {
     List<Effect> reached = new ArrayList<>();
     follow(leadsTo, new HashSet<>(), reached);

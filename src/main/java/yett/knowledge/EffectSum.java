@@ -6,20 +6,20 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * P(Y &lt;= y | one cause) over all that its effects may be: each is there or not by noisy-OR of
- * what is there and leads to it, and those that are there multiply their cumulative rows. An effect
- * that leads to none that matters takes no branch of its own.
+ * Computes P(Y &lt;= y | one cause) by summing over all combinations of its effects. Each effect is
+ * present by noisy-OR of what leads to it, and the cumulative rows of present effects multiply. An
+ * effect that leads to no other relevant effect adds no branch.
  */
 final class EffectSum {
-  /** By effect, the places of those that it leads to, and by what their absence is multiplied. */
+  /** By effect: the positions of the effects that it leads to, and the factors on their absence. */
   private final int[][] children;
 
   private final double[][] spares;
 
-  /** By effect, the chance that the cause does not make it. */
+  /** By effect: the chance that the cause does not lead to it directly. */
   private final double[] unmade;
 
-  /** Of one look: by effect its cumulative row or null, and whether it matters and how. */
+  /** For one look, by effect: its cumulative row or null; whether and how it matters. */
   private double[][] rows;
 
   private boolean[] matters;
@@ -27,7 +27,7 @@ final class EffectSum {
   private double[] sum;
 
   /**
-   * @param cause what it leads to, with chances
+   * @param cause effects that the cause leads to, with chances
    * @param reached effects, each after those that lead to it
    */
   EffectSum(Map<String, Double> cause, List<Effect> reached) {
@@ -52,6 +52,8 @@ final class EffectSum {
   }
 
   /**
+   * The cumulative row of the cause for one look.
+   *
    * @param shown by effect, its cumulative row; null for one that shows nothing here
    * @return cumulative row
    */
@@ -73,7 +75,9 @@ final class EffectSum {
   }
 
   /**
-   * @param product of the chance of what was decided so far and the rows of what is there
+   * Sums over the effects from one position on.
+   *
+   * @param product chance of the decisions so far times the rows of the effects present
    */
   private void from(int next, double[] product) {
     int effect = next;

@@ -14,9 +14,8 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.MissingNode;
 
 /**
- * Reads the fields of one card, or of a part of one, or of a case file. Everything wrong is noted
- * as a problem with its place, and a harmless value is returned, so that one run reports all
- * problems.
+ * Reads the fields of one card, or of a part of one, or of a case file. Each error is recorded as a
+ * problem with its position and a harmless value is returned, so that one run reports all problems.
  */
 public final class Fields {
   private final CardFile.Document document;
@@ -46,7 +45,10 @@ public final class Fields {
             kind, document.file(), document.line(at), document.column(at), message, advice));
   }
 
-  /** A name of a list, such as {@code needs/cover-off}, stands at its number. */
+  /**
+   * The JSON pointer of a field. A name within a list, such as {@code needs/cover-off}, becomes its
+   * index.
+   */
   private String place(String field) {
     int slash = field.lastIndexOf('/');
     JsonNode list = slash < 0 ? node : node.at("/" + field.substring(0, slash));
@@ -73,7 +75,7 @@ public final class Fields {
     return !get(field).isMissingNode();
   }
 
-  /** Text that must be there. */
+  /** A required text. */
   public String text(String field) {
     if (!has(field)) {
       if (node.has(field)) {
@@ -187,12 +189,12 @@ public final class Fields {
     return List.copyOf(texts);
   }
 
-  /** Chances by name, in figures or in words. */
+  /** Chances by name; figures or words. */
   Map<String, Double> chances(String field) {
     return numbers(field, this::chance);
   }
 
-  /** A chance that must be there, in figures or in a word. */
+  /** A required chance; a figure or a word. */
   double chance(String field) {
     if (!has(field)) {
       text(field);
@@ -225,7 +227,7 @@ public final class Fields {
     return chance.orElse(0);
   }
 
-  /** Whether a word stands for one of the chances of a row. */
+  /** Whether a chance in a row is given as a word. */
   boolean inWords(String field) {
     JsonNode row = get(field);
     return row.isObject() && row.properties().stream().anyMatch(e -> e.getValue().isString());
@@ -255,7 +257,7 @@ public final class Fields {
     return numbers;
   }
 
-  /** Site question to the answers that are meant. */
+  /** Conditions on the site: site question to the answers that meet the condition. */
   Map<String, List<String>> conditions(String field) {
     Map<String, List<String>> conditions = new LinkedHashMap<>();
     Fields inner = inner(field);
@@ -282,16 +284,21 @@ public final class Fields {
     return node.isObject() ? List.copyOf(node.propertyNames()) : List.of();
   }
 
-  /** Names of fields that are ids: other cards, rules and cases speak of them. */
+  /**
+   * The keys of the fields, which must be ids because other cards, rules and cases refer to them.
+   */
   List<String> ids() {
     List<String> ids = names();
     ids.stream()
         .filter(id -> !Names.isId(id))
-        .forEach(id -> notAnId(id.replace("~", "~0").replace("/", "~1"), id)); // as in a pointer
+        .forEach(
+            id ->
+                notAnId(
+                    id.replace("~", "~0").replace("/", "~1"), id)); // escaped as in a JSON pointer
     return ids;
   }
 
-  /** An id that must be there. */
+  /** A required id. */
   String id(String field) {
     String id = text(field);
     if (!id.isEmpty() && !Names.isId(id)) {
@@ -300,7 +307,7 @@ public final class Fields {
     return id;
   }
 
-  /** Complains of what cannot be an id. */
+  /** Reports a text that is not a valid id. */
   void notAnId(String field, String id) {
     problem(
         field,
@@ -309,7 +316,7 @@ public final class Fields {
         "Use lower-case words and figures joined by hyphens, such as chain-slack.");
   }
 
-  /** A value that has a parser of its own, whose complaint is told with the place. */
+  /** A value read by its own parser; its error is reported with the position. */
   <T> Optional<T> parsed(String field, Function<String, T> parser) {
     if (!has(field)) {
       return Optional.empty();
@@ -333,7 +340,7 @@ public final class Fields {
     return word;
   }
 
-  /** Complains of fields that nobody asked for: most often a slip of the pen. */
+  /** Reports fields that were never read, most often misspelt names. */
   public void finish() {
     for (String name : names()) {
       if (!asked.contains(name)) {

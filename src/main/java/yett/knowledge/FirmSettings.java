@@ -8,31 +8,34 @@ import java.util.Map;
 import tools.jackson.databind.node.MissingNode;
 
 /**
- * What a firm decides for its own people, and who it is. It is no card, so that no folder of cards
- * can bring it along: somebody wrote it on this computer.
+ * A firm's own decisions and letterhead. They are not a card, so that no folder of cards can bring
+ * them along: somebody entered them on this computer.
  *
  * @param mainsParts the least qualified person who works on a mains part that is locked off and
- *     proved dead; where the firm says nothing, each card says it
+ *     proved dead; for parts that are missing, each card decides
  * @param inspectEvery months between two inspections of a gate
  */
 public record FirmSettings(
     Map<MainsPart, Role> mainsParts, Letterhead letterhead, int inspectEvery) {
   private static final int YEAR = 12;
 
-  /** Everything as the cards have it. */
+  /** No settings: everything as on the cards. */
   public static final FirmSettings NONE = new FirmSettings(Map.of(), Letterhead.NONE, YEAR);
 
   private static final String MAINS_PARTS = "mains-parts";
 
-  /** Nobody less than a technician enters the set-up in which such work is done. */
+  /**
+   * The roles that a firm may name: nobody below a technician, because nobody else enters the
+   * set-up for such work.
+   */
   private static final List<String> MAY_BE_NAMED =
       List.of(Role.TECHNICIAN.word(), Role.ELECTRICIAN.word());
 
   /**
    * Reads the settings.
    *
-   * @param file its name, for whoever has to mend it
-   * @throws KnowledgeException with everything that is wrong
+   * @param file its name, for messages
+   * @throws KnowledgeException with every error
    */
   public static FirmSettings read(String file, String text) {
     List<Problem> problems = new ArrayList<>();
@@ -74,7 +77,7 @@ public record FirmSettings(
         : new Fields(document, "", MissingNode.getInstance(), problems);
   }
 
-  /** The rule base in which each card on a mains part is for whom the firm names. */
+  /** The rule base with each card on a mains part assigned to the role that the firm names. */
   public RuleBase in(RuleBase base) {
     Map<String, Check> checks = new LinkedHashMap<>(base.checks());
     Map<String, Repair> repairs = new LinkedHashMap<>(base.repairs());
@@ -91,7 +94,8 @@ public record FirmSettings(
     if (checks.equals(base.checks()) && repairs.equals(base.repairs())) {
       return base;
     }
-    // Cases are told by it that the rules they were begun with are others.
+    // Part of the fingerprint, so that a case shows when the rules are not those that it was begun
+    // with.
     mainsParts.entrySet().stream()
         .sorted(Map.Entry.comparingByKey())
         .forEach(

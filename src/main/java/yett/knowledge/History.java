@@ -3,14 +3,14 @@ package yett.knowledge;
 import java.util.Map;
 
 /**
- * Something that happened lately and multiplies the odds of causes.
+ * A recent event that multiplies the odds of causes.
  *
- * @param lay how a caller is asked; empty if the name will do
+ * @param lay question to a caller; empty if the name will do
  */
 public record History(String id, String name, String lay, Map<String, Double> odds, String source)
     implements Card {
 
-  /** The same, with other odds. */
+  /** A copy with other odds. */
   History withOdds(Map<String, Double> other) {
     return new History(id, name, lay, other, source);
   }

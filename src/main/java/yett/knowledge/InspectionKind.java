@@ -4,11 +4,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
-/** On what occasion a gate is inspected. */
+/** The occasion of an inspection. */
 public enum InspectionKind {
   /** After mounting, and after a change of chain, board, operator or limits. */
   COMMISSIONING,
-  /** As planned, once a year or so. */
+  /** Planned, about once a year. */
   SERVICE;
 
   /** The word used in cards, commands and on screens. */

@@ -6,14 +6,16 @@ import java.util.Set;
 import yett.calculation.InstrumentUncertainty;
 import yett.quantity.Unit;
 
-/** The table of instruments, {@code shared/instruments.csv}: how well each can be trusted. */
+/** The table of instruments, {@code shared/instruments.csv}, with the uncertainty of each. */
 public final class Instruments {
   private static final Map<String, Instrument> ALL = read();
 
   /**
+   * One instrument.
+   *
    * @param percent of reading
    * @param counts last digits
-   * @param resolution one digit, in the canonical unit of the quantity
+   * @param resolution value of one digit, in the canonical unit of the quantity
    */
   private record Instrument(double percent, double counts, double resolution) {}
 
@@ -24,8 +26,9 @@ public final class Instruments {
   }
 
   /**
-   * Standard uncertainty of a reading: the instrument's limit taken as rectangular, and the
-   * procedure's, combined by root-sum-square (JCGM 100).
+   * Standard uncertainty of a reading in the canonical unit: that of the instrument, from its limit
+   * as a rectangular distribution, and that of the procedure, combined by root-sum-square (JCGM
+   * 100).
    *
    * @param value canonical unit
    */
@@ -37,13 +40,13 @@ public final class Instruments {
         measures.procedureUncertainty());
   }
 
-  /** A value as the instrument would show it: in whole digits. */
+  /** A value rounded to whole digits of the instrument. */
   public static double rounded(Measures measures, double value) {
     double digit = resolution(measures);
     return digit <= 0 ? value : Math.round(value / digit) * digit;
   }
 
-  /** One digit of the instrument, in the canonical unit; 0 if nothing is known of it. */
+  /** The value of one digit of the instrument, in the canonical unit; 0 if unknown. */
   static double resolution(Measures measures) {
     Instrument instrument = ALL.get(measures.instrument());
     return instrument == null ? 0 : instrument.resolution();

@@ -3,7 +3,7 @@ package yett.knowledge;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** A rule base that cannot be used, with everything that is wrong with it. */
+/** A rule base that cannot be used, with every problem found in it. */
 public final class KnowledgeException extends RuntimeException {
   private final transient List<Problem> problems;
 

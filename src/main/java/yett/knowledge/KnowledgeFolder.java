@@ -15,19 +15,19 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 
 /**
- * Reads the files of a rule base from a folder, whoever it comes from: nothing outside the folder,
- * and no more than can be held.
+ * Reads the files of a rule base from a folder that may come from anybody: nothing outside the
+ * folder, and no more than memory can hold.
  */
 public final class KnowledgeFolder {
-  /** Bytes of a file; the largest that ships has a fiftieth of it. */
+  /** Largest file (bytes); the largest in the shipped rule base has a fiftieth of it. */
   static final int LARGEST = 1 << 20;
 
   public static final int MOST_FILES = 5_000;
 
-  /** Characters of all files; the rule base that ships has a tenth of it. */
+  /** Largest total of all files (characters); the shipped rule base has a tenth of it. */
   private static final int LARGEST_FOLDER = 16 << 20;
 
-  /** Files and folders of any kind that are looked at. */
+  /** Most files and folders of any kind that are visited. */
   private static final int MOST_SEEN = 100_000;
 
   private static final int DEEPEST = 20;
@@ -39,7 +39,7 @@ public final class KnowledgeFolder {
   }
 
   /**
-   * What a folder holds.
+   * The contents of a folder.
    *
    * @param texts by name
    * @param refused by name, why a file is not read
@@ -47,6 +47,8 @@ public final class KnowledgeFolder {
   public record Content(SortedMap<String, String> texts, SortedMap<String, Problem> refused) {}
 
   /**
+   * The texts of all files.
+   *
    * @throws KnowledgeException if it is no readable folder, or has files that are refused
    */
   SortedMap<String, String> files() {
@@ -88,12 +90,15 @@ public final class KnowledgeFolder {
     return content;
   }
 
-  /** The name of a file of the folder, with forward slashes. */
+  /** The name of a file relative to the folder, with forward slashes. */
   public String name(Path path) {
     return folder.relativize(path).toString().replace('\\', '/');
   }
 
-  /** Reads one file anew; one that is gone, or is no file, is taken out of the content. */
+  /**
+   * Reads one file again and updates the content; a file that no longer exists, or is not a file,
+   * is removed from it.
+   */
   public void read(String name, Content content) throws IOException {
     Path path = folder.resolve(name);
     content.texts().remove(name);
@@ -137,7 +142,7 @@ public final class KnowledgeFolder {
     }
   }
 
-  /** A link may lead elsewhere in the folder, not out of it. */
+  /** Whether a path stays inside the folder. Links within the folder are allowed. */
   private boolean inside(Path path) throws IOException {
     return path.toRealPath().startsWith(folder.toRealPath());
   }

@@ -7,22 +7,22 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-/** Where a rule base is read from: the texts of its files by their path, in a fixed order. */
+/** A source of a rule base: the texts of its files by path, in a fixed order. */
 @FunctionalInterface
 public interface KnowledgeSource {
 
   /**
-   * Paths relative to the rule base, with forward slashes, to contents. A workbook's bytes stand
-   * one a character.
+   * Contents by path, relative to the rule base, with forward slashes. A workbook's bytes are given
+   * as one character each.
    */
   SortedMap<String, String> files();
 
-  /** The language that its texts are wanted in; empty for the cards' own. */
+  /** The language wanted for its texts; empty for the cards' own. */
   default String language() {
     return "";
   }
 
-  /** The same files, with texts in a language where there are some. */
+  /** The same files with the texts in a language, where they are translated. */
   default KnowledgeSource in(String language) {
     KnowledgeSource same = this;
     return new KnowledgeSource() {
@@ -41,8 +41,8 @@ public interface KnowledgeSource {
   /**
    * The files of a folder, without hidden ones.
    *
-   * @throws KnowledgeException if it is no readable folder, or holds what is refused: links that
-   *     lead out of it, files that are too large or no text
+   * @throws KnowledgeException if it is no readable folder, or holds files that are refused: links
+   *     that lead out of it, files that are too large or no text
    */
   static KnowledgeSource folder(Path folder) {
     return () -> new KnowledgeFolder(folder).files();
@@ -89,7 +89,7 @@ public interface KnowledgeSource {
             || table(name));
   }
 
-  /** How the bytes of a file of this name become characters. */
+  /** The character set in which a file of this name is read. */
   static Charset charset(String name) {
     return name.endsWith(".xlsx") ? StandardCharsets.ISO_8859_1 : StandardCharsets.UTF_8;
   }

@@ -15,10 +15,9 @@ import tools.jackson.databind.node.ObjectNode;
 import yett.knowledge.CardFile.Document;
 
 /**
- * Lays add-ons over a rule base: a folder with an {@code add-on.yaml} adds cards, and replaces or
- * switches off those that it names. What it does not name it cannot change, so that nothing of the
- * rule base is lost by a name that happens to be the same. The result does not depend on the order
- * in which the folders are given.
+ * Applies add-ons to a rule base. An add-on is a folder with an {@code add-on.yaml}: it adds cards,
+ * and replaces or switches off those that it names. It cannot change a card that it does not name,
+ * so an equal id by accident loses nothing. The result does not depend on the order of the folders.
  */
 final class Layers {
   private static final Set<String> CAN_BE_OFF =
@@ -34,13 +33,13 @@ final class Layers {
   private final List<AddOn> addOns = new ArrayList<>();
   private Protection protection;
 
-  /** A card and the add-on that it comes from, null for the rule base itself. */
+  /** A card and the add-on that it comes from; null for the rule base itself. */
   private record Layered(Document document, AddOnCard from) {}
 
   /**
    * @param kinds of cards
    * @param tables texts of decision tables
-   * @param problems is given all that is wrong
+   * @param problems receives every problem
    */
   Layers(
       List<String> kinds,
@@ -53,7 +52,7 @@ final class Layers {
     this.problems = problems;
   }
 
-  /** The cards that hold. */
+  /** The cards that remain in force, with those of the add-ons. */
   List<Document> apply(List<Document> documents) {
     List<AddOnCard> manifests = new ArrayList<>();
     for (Document document : documents) {
@@ -78,7 +77,7 @@ final class Layers {
     return kept;
   }
 
-  /** Whoever switches off all that a repair is for has switched it off as well. */
+  /** Switches off repairs whose causes are all switched off. */
   private void repairsGone(List<Document> all, List<Document> kept) {
     Set<String> left = kept.stream().map(Layers::key).collect(Collectors.toSet());
     for (Document repair : all) {
@@ -96,13 +95,13 @@ final class Layers {
     }
   }
 
-  /** What keeps people from harm among the cards, once they were laid. */
+  /** The cards that protect people, after {@link #apply}. */
   Protection protection() {
     return protection;
   }
 
   /**
-   * What each add-on does, the lowest first.
+   * The add-ons with their changes, each after those that it builds on.
    *
    * @param ruleFiles paths of all files with rules and tables
    */
@@ -133,7 +132,7 @@ final class Layers {
   private void put(Document document, AddOnCard from) {
     boolean card = kinds.contains(kind(document));
     if (!card || cards.containsKey(key(document))) {
-      others.add(document); // whoever reads it tells what is wrong with it
+      others.add(document); // its reader reports the problem
     } else {
       cards.put(key(document), new Layered(document, from));
     }
@@ -161,7 +160,7 @@ final class Layers {
         replaced.add(key(document));
       }
     }
-    nothing(manifest, replaced);
+    reportNotReplaced(manifest, replaced);
     List<String> gone = new ArrayList<>();
     manifest
         .switchesOff()
@@ -214,7 +213,9 @@ final class Layers {
   }
 
   /**
-   * @param other who spoke of a card before, null for the rule base itself
+   * Whether two add-ons change the same card without one building on the other.
+   *
+   * @param other the add-on that already changed it; null for the rule base itself
    */
   private static boolean clashes(AddOnCard manifest, AddOnCard other) {
     return other != null && !manifest.over().contains(other.id());
@@ -230,8 +231,8 @@ final class Layers {
             "If this one is to have the last word, write over: [" + other.id() + "].");
   }
 
-  /** Complains of what is said to be replaced by nothing, or is not there to be replaced. */
-  private static void nothing(AddOnCard manifest, List<String> replaced) {
+  /** Reports cards that are named as replaced but have no replacement, or that do not exist. */
+  private static void reportNotReplaced(AddOnCard manifest, List<String> replaced) {
     manifest
         .replaces()
         .forEach(
@@ -260,7 +261,7 @@ final class Layers {
     Layered there = cards.get(kind + " " + id);
     String field = "switches-off/" + kind;
     if (off.containsKey(kind + " " + id)) {
-      gone.add(kind + " " + id); // another add-on has done so already
+      gone.add(kind + " " + id); // another add-on has already switched it off
     } else if (there == null) {
       Set<String> known =
           cards.keySet().stream()
@@ -296,7 +297,7 @@ final class Layers {
     return id.equals(Cause.NOTHING_WRONG) || id.equals(Cause.NOT_IN_RULE_BASE);
   }
 
-  /** The source, as explanations show it, says where a card comes from. */
+  /** The card with its add-on in its source, so that explanations show where it comes from. */
   private Document marked(Layered card) {
     JsonNode source = card.document().root().get("source");
     if (card.from() == null || source == null || !source.isValueNode()) {
@@ -312,7 +313,7 @@ final class Layers {
     return card.document().with(copy);
   }
 
-  /** The path of a file, the same wherever the folder of its add-on lies. */
+  /** The path of a file, independent of where the folder of its add-on is. */
   static String placeless(String file, List<Document> documents) {
     return manifest(file, documents)
         .map(m -> "add-on " + id(m) + "/" + file.substring(folder(m).length()))

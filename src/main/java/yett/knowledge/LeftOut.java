@@ -8,8 +8,9 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * A rule base as it would be without some of its cards, to see what they do: causes, checks,
- * histories and repairs, each with what others say of it. Nobody is led by it.
+ * Makes a rule base without some of its causes, checks, histories and repairs, to see what
+ * difference they make. References to them are removed too. It is for comparison only, never for
+ * use at a gate.
  */
 public final class LeftOut {
   private final Set<String> cards;
@@ -89,7 +90,7 @@ public final class LeftOut {
     return history.withOdds(ofCauses(history.odds()));
   }
 
-  /** A repair that has no cause left to remove goes as well. */
+  /** The repairs left; one without a remaining cause is removed. */
   private Map<String, Repair> repairs(RuleBase base) {
     Map<String, Repair> repairs =
         kept("repair", base.repairs(), r -> r.withRemoves(ofCauses(r.removes())));

@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What stands at the head of the papers that a firm hands out, and how they are printed.
+ * The heading of the papers that a firm hands out, and the paper size.
  *
- * @param name of the firm; empty if it says none
+ * @param name of the firm; empty if it gives none
  * @param address line by line
- * @param logo file with its sign, beside the settings or with its whole path
- * @param currency in which the prices of the cards are
- * @param paper the word for the sheets it prints on
+ * @param logo file of its logo, beside the settings or as a full path
+ * @param currency of the prices on cards
+ * @param paper name of the paper size
  */
 public record Letterhead(
     String name,
@@ -23,7 +23,7 @@ public record Letterhead(
     String paper) {
   private static final List<String> PAPERS = List.of("A4", "Letter");
 
-  /** A sheet without a head. */
+  /** An empty heading. */
   public static final Letterhead NONE =
       new Letterhead("", List.of(), "", "", Optional.empty(), Optional.empty(), PAPERS.get(0));
 
@@ -32,8 +32,10 @@ public record Letterhead(
   }
 
   /**
-   * @param settings all that the firm says
-   * @param firm the part on who it is
+   * Reads the letterhead.
+   *
+   * @param settings all settings of the firm
+   * @param firm the part about the firm itself
    */
   static Letterhead read(Fields settings, Fields firm) {
     Optional<String> currency =

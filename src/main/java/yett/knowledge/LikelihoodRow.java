@@ -8,16 +8,16 @@ import java.util.Map;
 import yett.knowledge.Check.Outcome;
 
 /**
- * A row of chances, one for each outcome of a check. In figures it adds up to 1. In words it is
- * brought to 1: outcomes that are left out share what is left as they do on a sound gate, so that a
- * word about one outcome says nothing of the others; if nothing is left, or none was left out, all
- * are scaled alike.
+ * Reads a row of chances, one for each outcome of a check. Figures have to add up to 1. Words are
+ * scaled to 1: outcomes left out share the rest in the proportions of a sound gate, so that a word
+ * about one outcome says nothing about the others; if nothing is left to share, or no outcome was
+ * left out, all are scaled by one factor.
  */
 public final class LikelihoodRow {
-  /** Rows in figures may miss 1 by this much, for thirds written with two figures. */
+  /** Largest deviation of the sum of figures from 1; allows thirds written with two digits. */
   public static final double TOLERANCE = 0.011;
 
-  /** Words stand for round figures: scaled up or down by no more than a third. */
+  /** Largest sum of words: they are rough figures, so they may be scaled by up to a third. */
   public static final double MOST_IN_WORDS = 4.0 / 3;
 
   private final Fields fields;
@@ -27,8 +27,8 @@ public final class LikelihoodRow {
   private final double[] sound;
   private final double[] row;
 
-  /** Whether something is wrong with it already, so that its sum means nothing. */
-  private boolean told;
+  /** Whether an error was already reported, so that the sum means nothing. */
+  private boolean reported;
 
   private final List<Integer> leftOut = new ArrayList<>();
 
@@ -39,24 +39,24 @@ public final class LikelihoodRow {
     this.words = fields.inWords(name);
     this.sound = sound;
     this.row = new double[ids.size()];
-    this.told = ids.size() < 2 || !fields.get(name).isObject();
+    this.reported = ids.size() < 2 || !fields.get(name).isObject();
   }
 
-  /** Reads the row of a sound gate: outcomes that are left out share what is left evenly. */
+  /** Reads the row of a sound gate; outcomes left out share the rest evenly. */
   static double[] sound(Fields fields, String name, List<Outcome> outcomes) {
     return read(fields, name, outcomes, new double[outcomes.size()]);
   }
 
   /**
-   * Reads a row.
+   * Reads the row of a cause.
    *
    * @param name the field that holds it
-   * @param sound what a sound gate shows
+   * @param sound the row of a sound gate
    * @return a chance for each outcome, in their order; adds up to 1
    */
   static double[] read(Fields fields, String name, List<Outcome> outcomes, double[] sound) {
     if (!fields.has(name)) {
-      fields.text(name); // complains
+      fields.text(name); // reports the problem
     }
     LikelihoodRow row = new LikelihoodRow(fields, name, outcomes, sound);
     row.place(fields.chances(name));
@@ -72,8 +72,8 @@ public final class LikelihoodRow {
       }
     }
     for (String outcome : chances.keySet()) {
-      if (!ids.contains(outcome) && !ids.isEmpty()) { // none at all was told with the outcomes
-        told = true;
+      if (!ids.contains(outcome) && !ids.isEmpty()) { // no outcomes at all is already reported
+        reported = true;
         fields.problem(
             name + "/" + outcome,
             "unknown-name",
@@ -91,7 +91,7 @@ public final class LikelihoodRow {
     }
     boolean near =
         words ? sum >= 1 / MOST_IN_WORDS && sum <= MOST_IN_WORDS : Math.abs(sum - 1) <= TOLERANCE;
-    if (!near && !told) {
+    if (!near && !reported) {
       fields.problem(
           name,
           "does-not-add-up",
@@ -108,8 +108,8 @@ public final class LikelihoodRow {
   }
 
   /**
-   * Shares a chance among some outcomes of a row as they are on a sound gate; evenly if it never
-   * shows any of them.
+   * Shares a chance among some outcomes in the proportions of a sound gate; evenly if a sound gate
+   * never shows them.
    */
   public static void share(double[] row, List<Integer> among, double chance, double[] sound) {
     double usual = among.stream().mapToDouble(i -> sound[i]).sum();

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
- * Words that may stand for a likelihood, with the chance that each stands for: the table {@code
+ * The words that may stand for a likelihood, with the chance of each, from the table {@code
  * shared/likelihood-words.csv}. The figures follow a published study of what people mean by such
  * words (F. Mosteller and C. Youtz, Quantifying probabilistic expressions, Statistical Science 5,
  * 1990; from memory, rounded). No word means certain or impossible.
@@ -17,12 +17,12 @@ public final class LikelihoodWords {
 
   private LikelihoodWords() {}
 
-  /** From the likeliest to the least likely. */
+  /** Words and chances, the likeliest first. */
   public static Map<String, Double> all() {
     return ALL;
   }
 
-  /** The word that stands for the chance nearest to this one. */
+  /** The word whose chance is nearest to this one. */
   public static String nearest(double chance) {
     return ALL.entrySet().stream()
         .min(Comparator.comparingDouble(e -> Math.abs(e.getValue() - chance)))
@@ -35,7 +35,7 @@ public final class LikelihoodWords {
     return chance == null ? OptionalDouble.empty() : OptionalDouble.of(chance);
   }
 
-  /** The words with their figures, for advice. */
+  /** The words with their figures, for a message. */
   static String list() {
     return String.join(", ", ALL.entrySet().stream().map(LikelihoodWords::shown).toList());
   }

@@ -2,16 +2,16 @@ package yett.knowledge;
 
 import java.util.Optional;
 
-/** Cards, rules and tables are written by people: what has more lines, or longer ones, was not. */
+/** Refuses texts with more or longer lines than people write. */
 final class LineBounds {
   private static final int MOST_LINES = 20_000;
 
-  /** The parser of cards takes time by the square of it. */
+  /** Longest line; the time of the YAML parser grows with its square. */
   private static final int LONGEST_LINE = 10_000;
 
   private LineBounds() {}
 
-  /** What is wrong with a text that has too many lines, or one that is too long. */
+  /** The problem of a text with too many lines, or with one that is too long. */
   static Optional<Problem> excess(String file, String text) {
     int line = 1;
     for (int from = 0; from < text.length(); line++) {

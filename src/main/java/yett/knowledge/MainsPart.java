@@ -4,11 +4,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
-/** A part of the mains side on which a card lets somebody work while it is locked off and dead. */
+/** A part on the mains side that a card lets somebody work on while it is locked off and dead. */
 public enum MainsPart {
   /** The selector or tap that fits the operator to its supply. */
   SELECTOR("the input selector"),
-  /** Terminals and fuse holders, and what hangs on them. */
+  /** Terminals, fuse holders and what is connected to them. */
   TERMINAL("mains terminals");
 
   private final String says;
@@ -22,7 +22,7 @@ public enum MainsPart {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  /** As it is said within a sentence. */
+  /** The name within a sentence. */
   public String says() {
     return says;
   }

@@ -12,16 +12,16 @@ import yett.quantity.Unit;
 import yett.quantity.Units;
 
 /**
- * What a measured check or site question reads.
+ * The quantity, unit and limits of a measured check or site question.
  *
- * @param unit the card's unit, which a bare number takes that is stored; all numbers are kept in
- *     the quantity's canonical unit
+ * @param unit the card's unit, which a stored bare number has; all numbers are kept in the
+ *     quantity's canonical unit
  * @param counted what a count counts, such as years; empty for every other quantity
  * @param instrument row of the instrument table
- * @param procedureUncertainty standard uncertainty of how the reading is taken, canonical unit
- * @param least below this a reading is impossible, canonical unit
- * @param most above this a reading is impossible, canonical unit
- * @param units those that the person at work reads
+ * @param procedureUncertainty standard uncertainty of the procedure, canonical unit
+ * @param least lowest possible reading, canonical unit
+ * @param most highest possible reading, canonical unit
+ * @param units the units that the person at work uses
  */
 public record Measures(
     Quantity quantity,
@@ -32,13 +32,16 @@ public record Measures(
     double least,
     double most,
     Units units) {
-  /** Letters of a unit, or the marks of feet and inches. */
+  /** The start of a unit: a letter, or a mark for feet or inches. */
   private static final Pattern UNIT = Pattern.compile("[\\p{L}'\"′″]");
 
-  /** A value of fewer digits of its instrument would be told wrong if it were rounded to them. */
+  /**
+   * Fewest digits of its instrument for which a value is rounded to them; with fewer, rounding
+   * would distort it.
+   */
   private static final double LEAST_DIGITS = 5;
 
-  /** As the card has it. */
+  /** As written on the card, in SI units. */
   Measures(
       Quantity quantity,
       Unit unit,
@@ -50,20 +53,20 @@ public record Measures(
     this(quantity, unit, counted, instrument, procedureUncertainty, least, most, Units.SI);
   }
 
-  /** The same for somebody who works in these units. */
+  /** A copy for a person who uses these units. */
   Measures in(Units other) {
     return new Measures(
         quantity, unit, counted, instrument, procedureUncertainty, least, most, other);
   }
 
-  /** The unit in which a value is shown, and which a bare number takes that is typed. */
+  /** The unit in which values are shown, and which a typed bare number takes. */
   private Unit shown() {
     return units.of(unit);
   }
 
   /**
-   * Reads what stands in a card or a case. A resistance that is too great for the meter (OL) is the
-   * greatest that can be: an open circuit, or an insulation without fault.
+   * Reads a value in a card or a case. A resistance above the meter's range (OL) counts as the
+   * greatest possible reading: an open circuit, or insulation without fault.
    *
    * @return the value in the canonical unit
    * @throws ReadingException if it is no reading of this quantity
@@ -73,9 +76,9 @@ public record Measures(
   }
 
   /**
-   * The same of what is typed at a question.
+   * Reads a value that was typed at a question.
    *
-   * @param example a reading as it could be there, for whoever typed none
+   * @param example a possible reading, for the message if it cannot be read
    */
   public double parse(String stored, String example) {
     if (isOpen(stored)) {
@@ -84,12 +87,12 @@ public record Measures(
     return Reading.parse(uncounted(stored), quantity, unit, example).value();
   }
 
-  /** Some reading of the quantity. */
+  /** An example of a reading. */
   public String example() {
     return quantity.example();
   }
 
-  /** A value as a bare number may stand in a case: in the unit of the card. */
+  /** A value as a bare number in the unit of the card, as cases may store it. */
   String bare(double value) {
     return new BigDecimal(unit.fromCanonical(value))
         .round(MathContext.DECIMAL32)
@@ -98,7 +101,7 @@ public record Measures(
   }
 
   /**
-   * What a person typed, as it is stored: a bare number with the unit that it takes.
+   * The text to store for what a person typed; a bare number gets its unit.
    *
    * @throws ReadingException if it is no reading of this quantity
    */
@@ -114,8 +117,8 @@ public record Measures(
   }
 
   /**
-   * A reading as it was typed, with its value in the units of this person where it was typed in
-   * those of another. What was typed keeps together, so that it is told from what is computed.
+   * A stored reading as it was typed, followed by its value in this person's units if it was typed
+   * in others. No-break spaces mark the typed part, to tell it from computed values.
    */
   public String told(String stored) {
     if (isOpen(stored)) {
@@ -145,7 +148,7 @@ public record Measures(
     return text;
   }
 
-  /** A value as it is shown. */
+  /** A value in the unit shown, with its unit. */
   public String show(double value) {
     String of = value == 1 ? singular() : counted;
     return quantity.show(value, shown()) + (counted.isEmpty() ? "" : " " + of);
@@ -156,8 +159,8 @@ public record Measures(
   }
 
   /**
-   * A computed value, in three significant figures of the unit shown and no finer than its
-   * instrument reads, as far as that leaves a figure to speak of: more would be pretence.
+   * A computed value in the unit shown, with three significant figures but no finer than the
+   * instrument reads, as long as that leaves a significant figure.
    */
   public String showRounded(double value) {
     BigDecimal rounded = new BigDecimal(shown().fromCanonical(value)).round(new MathContext(3));
@@ -170,7 +173,7 @@ public record Measures(
     return show(shown().toCanonical(rounded.doubleValue()));
   }
 
-  /** The unit as it stands beside a prompt. */
+  /** The unit as shown beside a prompt. */
   public String unitWord() {
     return counted.isEmpty() ? shown().symbol() : counted;
   }

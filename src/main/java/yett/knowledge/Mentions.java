@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 public final class Mentions {
   private Mentions() {}
 
-  /** Whether the id stands in the text, not as a part of a longer one. */
+  /** Whether the text contains the id as a whole word, not as part of a longer id. */
   public static boolean of(String text, String id) {
     return Pattern.compile("(?<![a-z0-9-])" + Pattern.quote(id) + "(?![a-z0-9-])")
         .matcher(text)

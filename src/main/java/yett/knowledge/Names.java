@@ -9,11 +9,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
-/** Finds what somebody probably meant. */
+/** Suggests the name that was probably meant. */
 public final class Names {
   private static final LevenshteinDistance DISTANCE = LevenshteinDistance.getDefaultInstance();
 
-  /** More names than this are not all told. */
+  /** Most names that a message lists in full. */
   private static final int LONG = 20;
 
   private static final int FEW = 8;
@@ -23,14 +23,14 @@ public final class Names {
 
   private Names() {}
 
-  /** Whether this can be the id of a card, an outcome, a band or a choice. */
+  /** Whether this is a valid id for a card, an outcome, a band or a choice. */
   public static boolean isId(String text) {
     return text.length() <= LONGEST_ID && ID.matcher(text).matches();
   }
 
   private record Known(String name, int distance) {}
 
-  /** The known name nearest to what was written, if one is near enough to be meant. */
+  /** The known name nearest to the written one, if one is near enough. */
   public static Optional<String> nearest(String written, Collection<String> known) {
     return nearest(written, byDistance(written, known));
   }
@@ -42,14 +42,14 @@ public final class Names {
         .map(Known::name);
   }
 
-  /** "an " or "a ", as the word asks for. */
+  /** The indefinite article for a word with a space after it: "an " or "a ". */
   public static String article(String word) {
     return "aeiou".indexOf(word.charAt(0)) >= 0 ? "an " : "a ";
   }
 
   /**
-   * Advice for an unknown name: the nearest one, then all that are allowed, by the alphabet. Of a
-   * long list only those that are spelt most like it, and how many there are.
+   * Advice for an unknown name: the nearest one, then all allowed names in alphabetical order. Of a
+   * long list, only the most similar names and the total.
    */
   public static String advice(String written, Collection<String> known) {
     if (known.isEmpty()) {
@@ -67,7 +67,8 @@ public final class Names {
   }
 
   private static List<Known> byDistance(String written, Collection<String> known) {
-    String begin = written.substring(0, Math.min(written.length(), LONGEST_ID)); // takes its square
+    String begin =
+        written.substring(0, Math.min(written.length(), LONGEST_ID)); // time grows with its square
     return known.stream()
         .map(name -> new Known(name, DISTANCE.apply(begin, name)))
         .sorted(Comparator.comparingInt(Known::distance).thenComparing(Known::name))

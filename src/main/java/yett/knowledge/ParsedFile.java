@@ -6,11 +6,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A file of cards as trees. Where one card cannot be parsed, the others of its file still are, so
- * that one slip of the pen hides no other.
+ * A file of cards parsed into trees. If one card cannot be parsed, the others still are, so that
+ * one mistake hides no other.
  *
- * @param unreadable kind and id of cards that cannot be parsed, as {@code cause chain-slack}, as
- *     far as their first lines tell
+ * @param unreadable kind and id of the cards that cannot be parsed, as {@code cause chain-slack},
+ *     as far as their first lines give them
  */
 record ParsedFile(
     String text, List<CardFile.Document> cards, List<Problem> problems, List<String> unreadable) {
@@ -45,7 +45,7 @@ record ParsedFile(
     return new ParsedFile(text, cards, problems, unreadable);
   }
 
-  /** The text of each card, with empty lines before it so that its lines keep their numbers. */
+  /** The text of each card, with empty lines before it so that line numbers stay the same. */
   private static List<String> parts(String text) {
     List<String> parts = new ArrayList<>();
     Matcher divider = DIVIDER.matcher(text);

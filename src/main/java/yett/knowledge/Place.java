@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Where a person stands and looks at several things in one go: the table {@code shared/places.csv},
- * in the order in which one walks.
+ * A position where a person makes several looks together: a row of the table {@code
+ * shared/places.csv}, which is in walking order.
  *
  * @param name as a heading, without a full stop
  * @param needs set-ups that are in force there
@@ -16,7 +16,7 @@ import java.util.Optional;
 public record Place(String id, String name, List<String> needs) {
   private static final Map<String, Place> ALL = read();
 
-  /** In walking order. */
+  /** All places in walking order. */
   public static List<Place> all() {
     return List.copyOf(ALL.values());
   }

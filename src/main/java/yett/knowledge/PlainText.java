@@ -6,17 +6,20 @@ import tools.jackson.databind.JsonNode;
 import yett.knowledge.CardFile.Document;
 
 /**
- * Cards are shown on terminals and printed: a text that moves the cursor, or turns the direction of
- * writing about, would show something else than it says.
+ * Refuses hidden characters in cards. Cards are shown on terminals and printed; a text that moves
+ * the cursor or reverses the direction of writing would show something else than it says.
  */
 public final class PlainText {
-  /** Controls but line end and tab; marks of direction; separators that are line ends to some. */
+  /**
+   * Control characters except line end and tab; marks of direction; separators that some programs
+   * take as line ends.
+   */
   private static final Pattern UNSEEN =
       Pattern.compile("[\\p{Cc}&&[^\\n\\t]]|[\\u202a-\\u202e\\u2066-\\u2069\\u2028\\u2029]");
 
   private PlainText() {}
 
-  /** Complains of each text and each name in which something unseen stands. */
+  /** Reports each text and name with a hidden character. */
   public static void check(Document document, List<Problem> problems) {
     look(document, "", document.root(), problems);
   }

@@ -3,19 +3,19 @@ package yett.knowledge;
 import java.util.Map;
 
 /**
- * What the plan weighs.
+ * The costs and limits that the plan uses.
  *
  * @param minute money that a minute of the person present costs
- * @param question minutes that asking anything takes, besides doing it: reading, typing
- * @param needless minutes' worth of dislike for a repair of something sound: what it may disturb,
- *     what has to be proved again, and the customer's trust
- * @param suspicion the least chance that a repair removes something for which it is proposed
- * @param patience how many checks may move no suspicion before the person is asked whether to go
- *     on; 0 if they may be any number
+ * @param question minutes that asking anything takes in addition to doing it: reading, typing
+ * @param needless penalty (minutes) for a repair of something sound: what it may disturb, what has
+ *     to be proved again, and the customer's trust
+ * @param suspicion least chance that a repair removes a cause for which it is proposed
+ * @param patience number of checks without a change of any suspicion after which the person is
+ *     asked whether to go on; 0 for no limit
  * @param handOver minutes that handing the case to the next level costs
- * @param visit minutes that a technician's visit costs, weighed against asking a caller more
+ * @param visit minutes that a technician's visit costs, compared with asking a caller more
  * @param callBack minutes that a return visit costs
- * @param hazards minutes' worth of dislike for each exposure to a hazard
+ * @param hazards penalty (minutes) for each exposure to a hazard
  */
 public record Planning(
     String id,
@@ -30,7 +30,7 @@ public record Planning(
     Map<String, Double> hazards)
     implements Card {
 
-  /** A visit that costs as much as handing over, and no dislike of repairs on suspicion. */
+  /** With a visit at the cost of a hand-over, and without a penalty for needless repairs. */
   public Planning(
       String id,
       double minute,

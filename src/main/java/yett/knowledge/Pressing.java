@@ -6,10 +6,10 @@ import java.util.List;
  * Something at the site that makes a visit urgent, whatever is wrong with the gate.
  *
  * @param ask the question to the caller
- * @param said the same as a statement, for the dispatch sheet
+ * @param said the matter as a statement, for the dispatch sheet
  * @param urgency how soon somebody has to be there
- * @param weekend the same when the call comes at a weekend
- * @param ifSaid complaints without which it is not asked; empty if always
+ * @param weekend urgency when the call comes at a weekend
+ * @param ifSaid complaints after which it is asked; empty if always
  * @param untilThen what the caller does about it until somebody comes
  */
 public record Pressing(

@@ -1,7 +1,7 @@
 package yett.knowledge;
 
 /**
- * Something wrong in the rule base, told so that a trainer can mend it.
+ * An error in the rule base, worded so that a trainer can correct it.
  *
  * @param kind one word for the sort of problem, such as {@code unknown-name}
  * @param line 1-based, 0 if unknown
@@ -11,7 +11,10 @@ public record Problem(
     String kind, String file, int line, int column, String message, String advice) {
   private static final int LONGEST = 600;
 
-  /** What a card says may be hostile: no control characters reach a terminal, and no books. */
+  /**
+   * Makes the message safe to show: texts of cards may be hostile, so control characters are
+   * replaced and long texts are cut.
+   */
   public Problem {
     file = plain(file);
     message = plain(message);

@@ -9,9 +9,9 @@ import java.util.TreeMap;
 import yett.knowledge.CardFile.Document;
 
 /**
- * What keeps people from harm: stops, dangers, cautions, set-ups, proofs, and what the rules that
- * stop or forbid something speak of. An add-on can add to it and change nothing of it. What else it
- * replaces stays as strict as it was.
+ * The cards that protect people: stops, dangers, cautions, set-ups, proofs, and the cards named in
+ * rules that stop or forbid something. An add-on can add to them but change none. Another card that
+ * it replaces has to stay as strict as it was.
  */
 final class Protection {
   private static final Set<String> KINDS = Set.of("stop", "caution", "set-up", "proof");
@@ -29,7 +29,7 @@ final class Protection {
     rules.stream().filter(RuleText::stops).forEach(r -> named.addAll(r.conditions()));
     cards.forEach(c -> followUps.addAll(new Strictness(c).texts("entails")));
     cards.stream().filter(this::isOfItself).forEach(c -> named.addAll(asks(c)));
-    // A question that is asked no more answers nothing.
+    // A site question that is no longer asked would leave its rules without an answer.
     List<Document> questions = cards.stream().filter(c -> kind(c).equals("site")).toList();
     for (int before = -1; before < named.size(); ) {
       before = named.size();
@@ -37,7 +37,7 @@ final class Protection {
     }
   }
 
-  /** Checks and other cards that the rules which stop or forbid something speak of. */
+  /** Ids of the checks and other cards that rules refer to which stop or forbid something. */
   Set<String> named() {
     return named;
   }
@@ -46,7 +46,7 @@ final class Protection {
     return isOfItself(card) || NAMED_IN_RULES.contains(kind(card)) && named.contains(id(card));
   }
 
-  /** Whether an add-on may replace it, as strict as it was, and not do without it. */
+  /** Whether an add-on may replace this card with one as strict, but not switch it off. */
   boolean staysOn(Document card) {
     return holds(card)
         || followUps.contains(id(card))
@@ -62,7 +62,7 @@ final class Protection {
   }
 
   /**
-   * All of it.
+   * Everything that protects people.
    *
    * @param cards of the rule base with its add-ons
    */

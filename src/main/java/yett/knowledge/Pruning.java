@@ -10,9 +10,9 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 import yett.knowledge.CardFile.Document;
 
-/** Takes what other cards say of cards that are switched off out of them. */
+/** Removes references to cards that are switched off from the other cards. */
 final class Pruning {
-  /** By kind of the card that is off: fields whose keys are such cards. */
+  /** By kind of the switched-off card: fields that use its id as a key. */
   private static final Map<String, List<String>> KEYS =
       Map.of(
           "cause", List.of("likelihood", "odds", "removes", "consequences"),
@@ -21,7 +21,7 @@ final class Pruning {
           "complaint", List.of("shows"),
           "history", List.of("after"));
 
-  /** By kind of the card that is off: fields that list such cards. */
+  /** By kind of the switched-off card: fields that list its id. */
   private static final Map<String, List<String>> LISTS =
       Map.of(
           "check", List.of("entails", "measure-first"),
@@ -50,7 +50,7 @@ final class Pruning {
     return without(alsoOff, kept);
   }
 
-  /** A repair whose only causes are switched off is no repair any more. */
+  /** Whether all causes of a repair are switched off, so that the repair goes too. */
   private static boolean hasNothingLeft(Document before, Document now) {
     JsonNode removes = now.root().get("removes");
     return before != now && removes != null && removes.isObject() && removes.isEmpty();

@@ -5,12 +5,12 @@ import java.util.Map;
 import yett.quantity.Units;
 
 /**
- * An action that removes causes.
+ * Work that removes causes.
  *
- * @param removes cause to the chance that the repair removes it, if it is there
+ * @param removes cause to the chance that the repair removes it, if it is present
  * @param entails repairs or checks that are necessary afterwards
- * @param measureFirst checks whose answer is wanted before it is begun, where they can be made
- * @param proofs proofs it makes necessary besides those that every gate needs
+ * @param measureFirst checks to make before it is begun, where possible
+ * @param proofs proofs that it makes necessary in addition to those of every gate
  */
 public record Repair(
     String id,
@@ -32,22 +32,22 @@ public record Repair(
   /**
    * A part by its trade description, with the trainer's price.
    *
-   * @param size what has to be known to bring the right one: the id of a site question, or words to
-   *     ask for; empty if it comes in one size
+   * @param size what decides the right size: the id of a site question, or the words to ask for;
+   *     empty if there is one size
    */
   public record Part(String part, double price, String size) {}
 
-  /** The same repair, removing other causes. */
+  /** A copy that removes other causes. */
   public Repair withRemoves(Map<String, Double> causes) {
     return copy(name, steps, causes, who);
   }
 
-  /** The same repair by another person. */
+  /** A copy for another least qualified person. */
   Repair withWho(Role other) {
     return other == who ? this : copy(name, steps, removes, other);
   }
 
-  /** The same repair for somebody who works in other units. */
+  /** A copy with texts in these units. */
   Repair in(Units units) {
     return copy(units.in(name), units.in(steps), removes, who);
   }
@@ -71,7 +71,7 @@ public record Repair(
         source);
   }
 
-  /** Price of all parts. */
+  /** The price of all parts. */
   public double price() {
     return parts.stream().mapToDouble(Part::price).sum();
   }

@@ -4,7 +4,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
-/** Who answers, from the least to the most qualified. Each may do what those before may do. */
+/**
+ * Roles of the people who answer, from the least to the most qualified. Each may do what those
+ * before may do.
+ */
 public enum Role {
   CALLER,
   TRAINEE,

@@ -16,18 +16,18 @@ import java.util.stream.Stream;
 import yett.quantity.Units;
 
 /**
- * All of {@code knowledge/}: cards by kind and id in the order of the files, and the text of the
- * rules.
+ * The whole rule base: cards by kind and id in the order of the files, and the texts of rules and
+ * tables.
  *
- * @param fingerprint changes with any change of content; names the version in cases and caches
- * @param edition which rule base it is, and the language of its texts
- * @param telephone what is said and asked on the telephone, besides the checks
+ * @param fingerprint changes with any change of content; identifies the version in cases and caches
+ * @param edition name and version of the rule base, and the language of its texts
+ * @param telephone what is said and asked on the telephone, in addition to the checks
  * @param mainsParts by check or repair, the mains part on which it works
  * @param rules rule files (DRL) by path
- * @param tables decision tables by path: text, or the bytes of a workbook one a character
- * @param addOns what is laid over the cards of the rule base itself
- * @param kept gives what keeps people from harm, add-ons included; it is asked for only where two
- *     rule bases are held against each other
+ * @param tables decision tables by path: text, or the bytes of a workbook as one character each
+ * @param addOns the add-ons, with their changes
+ * @param kept supplies the protections of people, add-ons included; needed only to compare two rule
+ *     bases
  */
 public record RuleBase(
     String fingerprint,
@@ -49,17 +49,20 @@ public record RuleBase(
     List<AddOn> addOns,
     Supplier<Safeguards> kept) {
 
-  /** Whether a cause brings about another one at some gate. */
+  /** Decides whether a cause brings about another one at a given gate. */
   @FunctionalInterface
   public interface Link {
     /**
-     * @param chance that it does, by its card
+     * Whether it does.
+     *
+     * @param chance the chance on the card
      */
     boolean happens(String from, String to, double chance);
   }
 
   /**
-   * Causes with those that they bring about, directly or by way of others; each link asked once.
+   * These causes and all that they bring about, directly or through others. Each link is asked
+   * once.
    */
   public Set<String> withConsequences(Set<String> roots, Link link) {
     Set<String> all = new LinkedHashSet<>();
@@ -80,9 +83,9 @@ public record RuleBase(
   }
 
   /**
-   * Whether a repair could have changed what a check reads: the check shows what the repair
-   * removes, or the repair makes it necessary to read it anew, by itself or by other work that it
-   * entails. One that is not known any more could have changed anything.
+   * Whether a repair could have changed the result of a check: the check shows a cause that the
+   * repair removes, or the repair makes it necessary to make the check again, directly or through
+   * follow-up work. A repair that no longer exists could have changed anything.
    */
   public boolean changes(String repair, String check) {
     return changes(repair, check, new HashSet<>());
@@ -101,13 +104,13 @@ public record RuleBase(
             .anyMatch(next -> changes(next, checkId, seen));
   }
 
-  /** The same content under another name of its version. */
+  /** A copy with another fingerprint. */
   public RuleBase named(String otherFingerprint) {
     return with(
         otherFingerprint, causes, checks, histories, repairs, siteQuestions, rules, tables, addOns);
   }
 
-  /** With other cards of what the belief is about, under the fingerprint of this one. */
+  /** A copy with other cards for the belief, with the same fingerprint. */
   public RuleBase withCards(
       Map<String, Cause> otherCauses,
       Map<String, Check> otherChecks,
@@ -125,7 +128,7 @@ public record RuleBase(
         addOns);
   }
 
-  /** With these rules and tables, which come in part from add-ons, and no others. */
+  /** A copy with exactly these rules and tables, some of which come from add-ons. */
   public RuleBase ruledBy(
       SortedMap<String, String> otherRules,
       SortedMap<String, String> otherTables,
@@ -143,10 +146,10 @@ public record RuleBase(
   }
 
   /**
-   * With other usual answers to site questions, under another fingerprint: a case that was begun
-   * with others is told that what it takes as usual has changed.
+   * A copy with other usual answers to site questions and another fingerprint, so that a case begun
+   * with others is told of the change.
    *
-   * @param usual question to its usual answer, each one that the question can have
+   * @param usual question to its usual answer; each has to be valid for its question
    */
   public RuleBase usually(Map<String, String> usual) {
     if (usual.isEmpty()) {
@@ -172,7 +175,7 @@ public record RuleBase(
         addOns);
   }
 
-  /** The same content for somebody who works in these units. */
+  /** A copy with texts and readings in these units. */
   public RuleBase in(Units units) {
     CardsInUnits cards = new CardsInUnits(units);
     return new RuleBase(
@@ -196,7 +199,7 @@ public record RuleBase(
         kept);
   }
 
-  /** The units in which its readings are shown. */
+  /** The units in which readings are shown. */
   public Units units() {
     return Stream.concat(
             checks.values().stream().flatMap(c -> c.measures().stream()),
@@ -246,7 +249,7 @@ public record RuleBase(
     return new RuleBaseReader(source.files(), source.language()).read();
   }
 
-  /** Name and version of the rule base and of each add-on, as far as their cards tell them. */
+  /** Name and version of the rule base and of each add-on, as far as their cards give them. */
   public List<String> versions() {
     return Stream.concat(
             Stream.of(Edition.words(edition.name(), edition.version())),
@@ -255,17 +258,17 @@ public record RuleBase(
         .toList();
   }
 
-  /** How effects come to rows of causes. */
+  /** Works out rows of causes from effects. */
   public EffectRows effectRows() {
     return new EffectRows(effects);
   }
 
-  /** What keeps people from harm, add-ons included. */
+  /** The protections of people, add-ons included. */
   public Safeguards safeguards() {
     return kept.get();
   }
 
-  /** Whether an add-on has switched off a card of this id. */
+  /** Whether an add-on switches off a card with this id. */
   public boolean switchedOff(String id) {
     return addOns.stream()
         .flatMap(a -> a.switchesOff().stream())
@@ -281,8 +284,8 @@ public record RuleBase(
   }
 
   /**
-   * What each part is brought in the right size by, as its repairs say ({@link Repair.Part#size});
-   * by its trade description.
+   * For each part, by its trade description, what decides its size, as its repairs say ({@link
+   * Repair.Part#size}).
    */
   public Map<String, String> parts() {
     Map<String, String> sizes = new TreeMap<>();
@@ -317,7 +320,7 @@ public record RuleBase(
         .toList();
   }
 
-  /** Set-ups with those within which they are entered, the outer ones first. */
+  /** These set-ups and those within which they are entered, the outer ones first. */
   public List<String> withOuter(List<String> names) {
     Set<String> all = new LinkedHashSet<>();
     names.forEach(id -> addOuter(id, all, new HashSet<>()));

@@ -6,8 +6,8 @@ import java.util.SortedMap;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * Reads a rule base again and again, as while somebody edits it: a file is parsed again only when
- * its text has changed.
+ * Reads a rule base repeatedly, for example while somebody edits it. A file is parsed again only
+ * when its text has changed.
  */
 public final class RuleBaseFiles {
   private final Map<String, ParsedFile> parsed = new ConcurrentHashMap<>();
@@ -27,13 +27,13 @@ public final class RuleBaseFiles {
   }
 
   /**
-   * What can be read of a rule base, with everything that is wrong with it.
+   * The readable part of a rule base with all its problems.
    *
-   * @param whole whether every card could be parsed; else names may be missing that are there
+   * @param whole whether every card could be parsed; otherwise names may be missing that exist
    */
   public record Look(RuleBase base, List<Problem> problems, boolean whole) {}
 
-  /** Reads a rule base as far as it can be read. */
+  /** Reads a rule base as far as possible. */
   public Look look(SortedMap<String, String> files) {
     parsed.keySet().retainAll(files.keySet());
     RuleBaseReader reader = new RuleBaseReader(files, "", this::parsed);

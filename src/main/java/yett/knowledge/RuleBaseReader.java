@@ -16,7 +16,7 @@ import java.util.function.BiFunction;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
-/** Turns the files of a rule base into cards, collecting every problem on the way. */
+/** Reads the files of a rule base into cards and collects every problem. */
 final class RuleBaseReader {
   private static final List<String> KINDS =
       List.of(
@@ -35,10 +35,10 @@ final class RuleBaseReader {
           "synonyms",
           "pressing");
 
-  /** Cards of a rule base with its add-ons; the one that ships has an eighth of it. */
+  /** Most cards of a rule base with its add-ons; the shipped one has an eighth of it. */
   private static final int MOST_CARDS = 5_000;
 
-  /** After so many nobody reads on, and more would only cost time. */
+  /** Most problems that are collected; nobody reads more. */
   static final int MOST_PROBLEMS = 1_000;
 
   private final SortedMap<String, String> files;
@@ -68,7 +68,7 @@ final class RuleBaseReader {
   }
 
   /**
-   * @param parser from the name of a file and its text
+   * @param parser parses a file, given its name and text
    */
   RuleBaseReader(
       SortedMap<String, String> files,
@@ -87,7 +87,7 @@ final class RuleBaseReader {
     return base;
   }
 
-  /** Everything wrong that was found, once the rule base was read. */
+  /** Every problem found, once the rule base has been read. */
   List<Problem> problems() {
     return problems;
   }
@@ -97,7 +97,7 @@ final class RuleBaseReader {
     return unreadable.isEmpty();
   }
 
-  /** Reads what can be read; what is wrong is among the problems. */
+  /** Reads as much as possible; errors are collected as problems. */
   RuleBase readAsFarAsPossible() {
     SortedMap<String, String> rules = new TreeMap<>();
     SortedMap<String, String> tables = new TreeMap<>();
@@ -160,10 +160,7 @@ final class RuleBaseReader {
     return base;
   }
 
-  /**
-   * The rule base of cards in which the build found nothing wrong: here they only become a rule
-   * base.
-   */
+  /** The rule base from cards that the build has already checked, without checking them again. */
   static RuleBase checked(
       String fingerprint,
       List<CardFile.Document> cards,
@@ -236,7 +233,7 @@ final class RuleBaseReader {
     }
     String id = fields.text(kind);
     if (id.isEmpty()) {
-      return; // told; what else is wrong with it shows once it has an id
+      return; // reported; other problems show once it has an id
     }
     if (!Names.isId(id)) {
       fields.notAnId(kind, id);
@@ -266,7 +263,7 @@ final class RuleBaseReader {
     places.put(kind, id, fields);
   }
 
-  /** A card that others may speak of and that cannot be taken as it is. */
+  /** Records a card that cannot be used but that others may refer to. */
   private void broken(String kind, String id) {
     if (!id.isEmpty()) {
       unreadable.add(kind + " " + id);
@@ -300,7 +297,7 @@ final class RuleBaseReader {
     }
   }
 
-  /** Where each card stands, for problems that show only when all cards are read. */
+  /** The position of each card, for problems that are found only when all cards are read. */
   static final class Places {
     private final Map<String, Fields> fields = new LinkedHashMap<>();
 

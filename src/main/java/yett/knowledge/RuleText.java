@@ -11,11 +11,10 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * A rule as it is written, without comments. What stands between two rules counts as part of the
- * first.
+ * The text of a rule without comments. Text between two rules counts as part of the first.
  *
  * @param when its conditions
- * @param then what it does
+ * @param then its consequence
  */
 record RuleText(String name, String when, String then) {
   private static final Pattern COMMENT = Pattern.compile("(?s)/\\*.*?(?:\\*/|\\z)|//[^\n]*");
@@ -23,7 +22,7 @@ record RuleText(String name, String when, String then) {
   private static final Pattern THEN = Pattern.compile("(?m)^[ \\t]*then\\b");
   private static final Pattern QUOTED = Pattern.compile("\"([^\"\n]*)\"");
 
-  /** What a rule does with the facts. */
+  /** An action on facts in a rule's consequence. */
   private static final Pattern DEED =
       Pattern.compile("\\b(insert|insertLogical|modify|update|delete|retract)\\b");
 
@@ -35,6 +34,8 @@ record RuleText(String name, String when, String then) {
       Pattern.compile("\\b(StopNow|Forbidden|Withheld|Unavailable)\\(");
 
   /**
+   * All rules in some files.
+   *
    * @param files rule files (DRL)
    */
   static List<RuleText> of(Collection<String> files) {
@@ -54,23 +55,23 @@ record RuleText(String name, String when, String then) {
             });
   }
 
-  /** Whether it stops the work or forbids a step. */
+  /** Whether the rule stops the work or forbids a step. */
   boolean stops() {
     return STOPS.matcher(then).find();
   }
 
-  /** Whether it ends the interview in favour of people's safety. */
+  /** Whether the rule ends the interview to protect people. */
   boolean endsTheWork() {
     return ENDS.matcher(then).find();
   }
 
-  /** The cards and words that its conditions speak of. */
+  /** The ids and words in its conditions. */
   Set<String> conditions() {
     return QUOTED.matcher(when).results().map(r -> r.group(1)).collect(Collectors.toSet());
   }
 
   /**
-   * Whether all it does is to conclude usual ranges, odds and remarks, written out in it.
+   * Whether the rule concludes only usual ranges, odds and remarks, each written out in it.
    *
    * @param guarded checks whose usual range decides whether the work is stopped
    */

@@ -11,22 +11,22 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Rules (DRL, or rows of a table in text) that an add-on switches off by their name. Only those can
- * be that do nothing but inform; of several with one name, all of them.
+ * Switches off rules (DRL, or rows of a table in text) that an add-on names. Only rules that merely
+ * inform can be switched off; if several have one name, all of them are.
  *
  * @param tables texts of decision tables
  */
 record RulesOff(List<RuleText> rules, Collection<String> tables) {
   static final String KIND = "rule";
 
-  /** The column of a table with the names of its rows. */
+  /** The column of a table that holds the names of its rows. */
   private static final String RULE = KIND;
 
-  /** A cell of a line of a table, with or without quotation marks, and what ends it. */
+  /** One cell of a line, with or without quotation marks, and the separator after it. */
   private static final Pattern CELL =
       Pattern.compile("\\G(?:\"((?:[^\"]|\"\")*+)\"|([^,]*+))(?:,|$)");
 
-  /** All rows of all tables, each by the titles of its columns. */
+  /** All rows of all tables, each as column title to cell. */
   private List<Map<String, String>> rows() {
     List<Map<String, String>> rows = new ArrayList<>();
     for (String text : tables) {
@@ -51,13 +51,16 @@ record RulesOff(List<RuleText> rules, Collection<String> tables) {
         .toList();
   }
 
-  /** Whether it moves odds, or gives a usual range that does not decide whether work is stopped. */
+  /**
+   * Whether a row changes odds, or gives a usual range that does not decide whether work is
+   * stopped.
+   */
   private static boolean onlyInforms(Map<String, String> row, Set<String> guarded) {
     return row.containsKey("odds")
         || row.containsKey("check") && !guarded.contains(row.get("check"));
   }
 
-  /** Whether a rule may be switched off; if not, the manifest is told why. */
+  /** Whether a rule may be switched off; if not, the problem is reported at the add-on's card. */
   boolean allows(AddOnCard manifest, String name, Set<String> guarded) {
     String field = "switches-off/" + KIND;
     List<RuleText> meant = rules.stream().filter(r -> r.name().equals(name)).toList();

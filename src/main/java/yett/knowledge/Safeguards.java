@@ -5,16 +5,16 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
- * What keeps people from harm in a rule base, so that two can be held against each other.
+ * The protections of people in a rule base, for comparison with another.
  *
- * @param whole cards and rules that do nothing else, as {@code stop person-trapped} and {@code rule
- *     wires are bare}, with what they say
- * @param partly by card, what it needs, warns of and has to prove, how urgent it is and who may do
+ * @param whole cards and rules that serve only protection, as {@code stop person-trapped} and
+ *     {@code rule wires are bare}, with their text
+ * @param partly by card: what it needs, warns of and has to prove, how urgent it is and who may do
  *     it
  */
 public record Safeguards(SortedMap<String, String> whole, SortedMap<String, String> partly) {
 
-  /** Cards and rules that another rule base has and this one has not, or has otherwise. */
+  /** Cards and rules of the other rule base that are missing or different in this one. */
   public SortedSet<String> lacks(Safeguards other) {
     SortedSet<String> lacking = new TreeSet<>();
     other.whole.forEach(

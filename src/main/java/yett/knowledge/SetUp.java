@@ -3,7 +3,7 @@ package yett.knowledge;
 import java.util.List;
 
 /**
- * A state of the work that checks and repairs need and that costs time to enter and to leave.
+ * A state of the gate that checks and repairs need and that takes time to enter and to leave.
  *
  * @param within set-ups that are entered before it and left after it
  * @param excludes set-ups that cannot be in force at the same time
@@ -24,7 +24,9 @@ public record SetUp(
     String source)
     implements Card {
 
-  /** The set-up in which the gate is tried; a rule base that lacks it tries without one. */
+  /**
+   * The set-up in which the gate is tried. A rule base without it tries the gate without a set-up.
+   */
   public static final String GATE_RUNNING = "gate-running";
 
   /** The set-up in which the operator is powered and open. */
@@ -33,29 +35,27 @@ public record SetUp(
   /** The set-up in which the operator is locked off and proved dead. */
   public static final String LOCKED_OFF = "locked-off";
 
-  /** The condition of mains that nobody has switched off. */
+  /** The condition that nobody has switched off the mains. */
   public static final String MAINS_AS_FOUND = "mains-as-found";
 
-  /** The condition of an operator whose covers and guards are on. */
+  /** The condition that the operator's covers and guards are on. */
   public static final String COVERS_ON = "covers-on";
 
-  /** The condition of a gate that can run, whoever watches. */
+  /** The condition that the gate can run, watched or not. */
   public static final String ABLE_TO_RUN = "able-to-run";
 
-  /**
-   * The set-up in which a gate is left that is not proved; a rule base that lacks it leaves all.
-   */
+  /** The set-up in which an unproved gate is left. A rule base without it leaves every set-up. */
   public static final String OUT_OF_USE = "out-of-use";
 
   /**
-   * The state in which a gate is given back that passed every proof: what kept people away goes. It
-   * ends the case and is not in force before; a rule base may lack it.
+   * The set-up in which a gate that passed every proof is given back: barriers and notices are
+   * removed. It ends the case and is not in force before; a rule base may have none.
    */
   public static final String IN_USE = "in-use";
 
   /**
-   * Whether there is nothing to do on the way in or out: then it only says which other set-ups must
-   * not be in force.
+   * Whether it has no steps to enter or leave; it then only says which other set-ups must not be in
+   * force.
    */
   public boolean isCondition() {
     return enter.isEmpty() && leave.isEmpty();

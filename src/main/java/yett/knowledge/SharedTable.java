@@ -9,11 +9,11 @@ import tools.jackson.databind.MappingIterator;
 import tools.jackson.dataformat.csv.CsvMapper;
 import tools.jackson.dataformat.csv.CsvSchema;
 
-/** A reference table of the folder {@code shared}. */
+/** Reads a reference table from the folder {@code shared}. */
 final class SharedTable {
   private SharedTable() {}
 
-  /** The rows of a table, each by the names in its first line. */
+  /** The rows of a table, each as column title to cell. */
   static List<Map<String, String>> read(String name) {
     try (InputStream table = SharedTable.class.getResourceAsStream("/shared/" + name);
         MappingIterator<Map<String, String>> rows =

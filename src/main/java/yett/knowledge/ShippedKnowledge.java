@@ -18,20 +18,19 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * The program's own rule base, made quick to read when the program is built: its cards as the
- * parser of YAML reads them, with a sign that nothing is wrong with them, and apart from them its
- * texts, which few starts need. A file anywhere else with the same name and the same text is the
- * same file.
+ * The program's own rule base, prepared by the build for fast reading: its cards as parsed trees,
+ * marked as free of problems; and, apart, its texts, which few starts need. A file elsewhere with
+ * the same name and text counts as the same file.
  */
 public final class ShippedKnowledge {
   private static final JsonMapper JSON = JsonMapper.shared();
   private static final String PREPARED = "prepared-knowledge.json";
   private static final String TEXTS = "knowledge-texts.json";
 
-  /** There only if the build read the whole rule base and found nothing wrong with it. */
+  /** Present only if the build read the whole rule base and found no problem. */
   private static final String FINGERPRINT = "fingerprint";
 
-  /** Trees by the path of their file. */
+  /** Parsed trees by the path of their file. */
   private static final String CARDS = "cards";
 
   private static final String RULES = "rules";
@@ -39,31 +38,31 @@ public final class ShippedKnowledge {
 
   private ShippedKnowledge() {}
 
-  /** The program's own rule base with its texts in a language, as far as it has some. */
+  /** The program's own rule base with its texts in a language, where they are translated. */
   public static KnowledgeSource in(String language) {
     KnowledgeSource own = ShippedKnowledge::texts;
     return Translations.languages(texts().keySet()).contains(language) ? own.in(language) : own;
   }
 
-  /** Read when it is first needed. */
+  /** The prepared cards, read at first use. */
   private static final class Prepared {
     static final JsonNode ALL = ShippedKnowledge.read(PREPARED);
   }
 
-  /** Read when they are first needed. */
+  /** The texts, read at first use. */
   private static final class Texts {
     static final SortedMap<String, String> ALL =
         Collections.unmodifiableSortedMap(strings(ShippedKnowledge.read(TEXTS)));
   }
 
-  /** The texts by their path in the rule base. */
+  /** The texts by path in the rule base. */
   public static SortedMap<String, String> texts() {
     return Texts.ALL;
   }
 
   /**
-   * The rule base, as {@link RuleBase#read} makes it of the texts, without the checks that the
-   * build has made.
+   * The rule base as {@link RuleBase#read} makes it from the texts, without repeating the checks of
+   * the build.
    */
   public static RuleBase ruleBase() {
     JsonNode all = Prepared.ALL;
@@ -88,7 +87,7 @@ public final class ShippedKnowledge {
     return RuleBase.read(ShippedKnowledge::texts);
   }
 
-  /** The cards of a file, if it is one of these, unchanged. */
+  /** The prepared cards of a file, if its name and text are those of a shipped file. */
   static Optional<List<CardFile.Document>> cards(String name, String text) {
     JsonNode trees = Prepared.ALL.path(CARDS).path(name);
     return trees.isMissingNode() || !text.equals(texts().get(name))
@@ -104,7 +103,7 @@ public final class ShippedKnowledge {
 
   private static JsonNode read(String name) {
     try (InputStream in = ShippedKnowledge.class.getResourceAsStream("/" + name)) {
-      // While the program is being built there is none yet.
+      // While the program is being built, the resource does not exist yet.
       return in == null ? JSON.createObjectNode() : JSON.readTree(in);
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read the rule base of the program", e);
@@ -112,14 +111,14 @@ public final class ShippedKnowledge {
   }
 
   /**
-   * Prepares the files of a folder when the program is built.
+   * Prepares the files of a folder; called by the build.
    *
    * @param arguments the folder with the rule base, the folder with the program's classes
    */
   public static void main(String[] arguments) throws IOException {
     SortedMap<String, String> files = KnowledgeSource.folder(Path.of(arguments[0])).files();
     Path program = Path.of(arguments[1]);
-    // What an earlier build left is of no use to this one.
+    // Delete the result of an earlier build.
     Files.deleteIfExists(program.resolve(PREPARED));
     Files.deleteIfExists(program.resolve(TEXTS));
     Files.write(program.resolve(PREPARED), JSON.writeValueAsBytes(prepared(files)));
@@ -129,7 +128,7 @@ public final class ShippedKnowledge {
   private static ObjectNode prepared(SortedMap<String, String> files) {
     ObjectNode all = JSON.createObjectNode();
     RuleBaseFiles.Look look = new RuleBaseFiles().look(files);
-    if (look.problems().isEmpty()) { // else whoever reads it shall hear of them
+    if (look.problems().isEmpty()) { // else its reader has to report them
       all.put(FINGERPRINT, look.base().fingerprint());
     }
     all.set(RULES, JSON.valueToTree(look.base().rules()));

@@ -12,8 +12,8 @@ import yett.quantity.Units;
  * @param name a few words for lists
  * @param choices answers by id with their words, in order; empty for a measured one
  * @param usual the default: a choice's id or a reading with its unit
- * @param follows the measured question that the usual goes along with; empty for most
- * @param zeroAfter repairs that make it 0, such as the age of what they renew
+ * @param follows the measured question with which the usual answer changes; empty for most
+ * @param zeroAfter repairs that set it to 0, such as for the age of a part that they replace
  */
 public record SiteQuestion(
     String id,
@@ -28,19 +28,24 @@ public record SiteQuestion(
     Map<String, List<String>> onlyIf,
     String source)
     implements SiteCard {
-  /** The one that is about the day and not about the gate. */
+  /** The id of the question about today's temperature; it is about the day, not about the gate. */
   public static final String TEMPERATURE_TODAY = "usual-temperature";
 
-  /** Which grows by itself from one visit to the next. */
+  /**
+   * The id of the question about the age of the batteries, which grows from one visit to the next.
+   */
   public static final String BATTERY_AGE = "battery-age";
 
-  /** With another usual answer; what it followed and from when it counted go with the old one. */
+  /**
+   * A copy with another usual answer, without {@code follows} and without the date from which it
+   * counted.
+   */
   SiteQuestion usually(String answer) {
     return new SiteQuestion(
         id, name, ask, measures, choices, answer, Optional.empty(), zeroAfter, why, onlyIf, source);
   }
 
-  /** The same question for somebody who works in these units. */
+  /** A copy with texts and readings in these units. */
   SiteQuestion in(Units units) {
     return measures.isEmpty()
         ? this
@@ -59,8 +64,8 @@ public record SiteQuestion(
   }
 
   /**
-   * The usual where the question that this one follows has another answer than the usual: it
-   * differs as much from that. A bare number, which is shown in anybody's units.
+   * The usual answer when the question that this one follows has another answer than usual: it
+   * changes by the same difference. The result is a bare number, which is shown in anybody's units.
    */
   public String usualWith(SiteQuestion other, String answer) {
     Measures mine = measures.orElseThrow();
@@ -69,12 +74,12 @@ public record SiteQuestion(
     return answer.equals(other.usual) || !mine.possible(value) ? usual : mine.bare(value);
   }
 
-  /** An answer as people read it: the words of a choice, a reading as it was typed. */
+  /** An answer as text for people: the words of a choice, or a reading as typed. */
   public String said(String answer) {
     return measures.map(m -> said(m, answer)).orElseGet(() -> choices.getOrDefault(answer, answer));
   }
 
-  /** Whether two answers say the same, however they are written. */
+  /** Whether two answers are equal, however they are written. */
   public boolean same(String one, String other) {
     return one.equals(other) || measures.filter(m -> m.parse(one) == m.parse(other)).isPresent();
   }
@@ -88,11 +93,11 @@ public record SiteQuestion(
     try {
       return answer.equals(usual) ? measured.show(measured.parse(usual)) : measured.told(answer);
     } catch (ReadingException e) {
-      return answer; // the card has changed since, or it was put there by hand
+      return answer; // the card has changed since, or the case was edited by hand
     }
   }
 
-  /** As good as one of all parts, which Java would put together at every start. */
+  /** Hashes one component only: the generated hashCode of a record is slow at every start. */
   @Override
   public int hashCode() {
     return id.hashCode();

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/** Reads how people say things from the cards that tell of it. */
+/** Reads the wordings that people use from the cards. */
 final class SpokenReader {
   private static final Pattern WORDS = Pattern.compile("[a-z0-9']++( [a-z0-9']++)*+");
 
@@ -18,7 +18,7 @@ final class SpokenReader {
   private final List<String> nothing = new ArrayList<>();
   private final Map<String, List<String>> synonyms = new LinkedHashMap<>();
 
-  /** Takes from a card what belongs here; the rest is left to others. */
+  /** Reads the fields of a card that belong here and leaves the others. */
   void card(String kind, String id, Fields fields) {
     switch (kind) {
       case "complaint", "pressing" -> {
@@ -56,7 +56,7 @@ final class SpokenReader {
     tellsOf.computeIfAbsent(kind, k -> new LinkedHashMap<>()).putIfAbsent(id, dangers);
   }
 
-  /** By outcome, because people tell of one outcome and not of the check. */
+  /** Reads wordings by outcome, because people describe an outcome, not the check. */
   private void outcomes(String id, Fields fields) {
     if (!fields.has("sayings")) {
       return;
@@ -86,10 +86,10 @@ final class SpokenReader {
       List<String> others = words.texts(word);
       spoken(fields, "words/" + word, word);
       others.forEach(other -> spoken(fields, "words/" + word, other));
-      once(fields, word, word);
+      requireOneMeaning(fields, word, word);
       synonyms.putIfAbsent(word, List.of());
       for (String other : others) {
-        once(fields, word, other);
+        requireOneMeaning(fields, word, other);
         synonyms.merge(word, List.of(other), SpokenReader::joined);
       }
     }
@@ -109,8 +109,11 @@ final class SpokenReader {
     }
   }
 
-  /** One expression with two meanings would make each of them the other. */
-  private void once(Fields fields, String word, String other) {
+  /**
+   * Refuses a second meaning for an expression, which would make its two meanings synonyms of each
+   * other.
+   */
+  private void requireOneMeaning(Fields fields, String word, String other) {
     if (synonyms.containsKey(other)
         || synonyms.values().stream().anyMatch(v -> v.contains(other))) {
       fields.problem(

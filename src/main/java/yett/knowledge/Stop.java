@@ -6,14 +6,14 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * A danger to people, which comes before all other work; rules raise it and lift it.
+ * A danger to people that comes before all other work; rules raise and lift it.
  *
- * @param now what each kind of person does at once, in order
- * @param leaves set-up in which the gate stands when somebody who may enter it has done that; empty
- *     if the card does not say
- * @param goesOn the least qualified person who then goes on with what may be done in that state;
- *     empty if the case is handed over, whoever is there
- * @param inquiry whether somebody else looks into what happened: the case stays open for them
+ * @param now by role, what to do at once, in order
+ * @param leaves set-up of the gate after somebody who may enter it has done that; empty if the card
+ *     does not say
+ * @param goesOn the least qualified person who may then continue with work that this set-up allows;
+ *     empty if the case is always handed over
+ * @param inquiry whether somebody else investigates; the case stays open for them
  */
 public record Stop(
     String id,
@@ -26,27 +26,28 @@ public record Stop(
     implements Card {
 
   /**
-   * What another danger may rule out: moving, unlocking or releasing the leaf by hand, to free
-   * somebody whom it caught or for any other reason, staying at the gate, switching it off, closing
-   * the road to it, looking on for the fault with the caller.
+   * The deeds that another danger may rule out: moving, unlocking or releasing the leaf by hand, to
+   * free somebody whom it caught or for any other reason; staying at the gate; switching it off;
+   * closing the road to it; going on to look for the fault with the caller.
    */
   public static final List<String> DEEDS =
       List.of("free-by-hand", "by-hand", "stay", "switch", "close-road", "look-on");
 
   /**
-   * Something to do now.
+   * One thing to do at once.
    *
-   * @param deed of {@link #DEEDS}; empty where no other danger rules it out
+   * @param deed one of {@link #DEEDS}; empty if no other danger rules it out
    */
   public record Line(String text, Optional<String> deed) {}
 
-  /** What this person does now, in order, if there is no other danger. */
+  /** What this role does at once, in order, if there is no other danger. */
   public List<String> now(Role role) {
     return now(role, Set.of());
   }
 
   /**
-   * What this person does now, in order: the words for the nearest role that has some.
+   * What this role does at once, in order; if its card has nothing for the role, the text for the
+   * nearest role.
    *
    * @param withheld deeds that another danger rules out
    */

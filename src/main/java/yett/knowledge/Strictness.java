@@ -8,18 +8,20 @@ import java.util.stream.StreamSupport;
 import tools.jackson.databind.JsonNode;
 import yett.knowledge.CardFile.Document;
 
-/** How strict a card is: what one that replaces it has to keep of it. */
+/** The strict parts of a card, which a card that replaces it has to keep. */
 record Strictness(Document card) {
-  /** Lists from which a card that replaces another takes nothing away. */
+  /** Lists that a replacing card may extend but not shorten. */
   private static final List<String> KEPT =
       List.of("needs", "hazards", "entails", "proofs", "until-then", "inspect");
 
-  /** A list to which it adds nothing: what an inspection lets pass with a remark. */
+  /**
+   * A list that a replacing card may not extend: outcomes that pass an inspection with a remark.
+   */
   private static final String REMARK = "remark";
 
   private static final List<String> URGENT = List.of("urgency", "weekend");
 
-  /** What a card in its place would have to keep of it, in words; nothing if it does. */
+  /** What a replacing card lacks, in words; empty if it is as strict. */
   List<String> lost(Strictness fresh) {
     List<String> lost = new ArrayList<>();
     for (String field : KEPT) {
@@ -49,7 +51,7 @@ record Strictness(Document card) {
     return lost;
   }
 
-  /** All of it, the same for cards that are equally strict. */
+  /** All strict parts as text, equal for equally strict cards. */
   @Override
   public String toString() {
     StringBuilder kept = new StringBuilder("who " + rank());
@@ -58,7 +60,7 @@ record Strictness(Document card) {
     return kept.append(mainsPart()).toString();
   }
 
-  /** What the firm decides by; a card that replaces another puts it under no other setting. */
+  /** The firm's setting that applies to the card; a replacing card has to keep it. */
   private String mainsPart() {
     return card.root().path("mains-part").asString("").strip();
   }
@@ -70,7 +72,7 @@ record Strictness(Document card) {
     return Role.words().contains(who) ? Role.named(who).ordinal() : 0;
   }
 
-  /** Of a pressing matter; on the weekend as in the week, if its card does not say. */
+  /** The urgency of a pressing matter; the weekend's is that of the week if the card gives none. */
   int urgency(String field) {
     JsonNode said = card.root().has(field) ? card.root().get(field) : card.root().path("urgency");
     return Stream.of(Pressing.Urgency.values())

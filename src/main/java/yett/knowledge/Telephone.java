@@ -4,14 +4,14 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What the cards hold for a call, besides the checks that a caller may make.
+ * The contents of cards that are used on a call, in addition to the checks that a caller may make.
  *
- * @param spoken how people say things
+ * @param spoken the wordings that people use
  * @param pressing what makes a visit urgent, in the order of asking
- * @param watch repair to what its user watches for afterwards
+ * @param watch repair to what its user should watch for afterwards
  * @param untilThen complaint to how the gate is left until somebody comes
- * @param desk stop to what the desk does while the caller does what they are told
- * @param cautions caution to the same in everyday words; empty if it has none
+ * @param desk stop to what the desk does while the caller makes the gate safe
+ * @param cautions caution to its text in everyday words; missing if it has none
  */
 public record Telephone(
     Spoken spoken,
@@ -21,11 +21,13 @@ public record Telephone(
     Map<String, List<String>> desk,
     Map<String, String> cautions) {
 
-  /** Nothing at all. */
+  /** No contents. */
   public static final Telephone NONE =
       new Telephone(Spoken.NONE, Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
 
-  /** The question whose first outcome says that the gate works again, which ends a call. */
+  /**
+   * The id of the question whose first outcome says that the gate works again, which ends a call.
+   */
   public static final String WORKS_AGAIN = "as-usual-again";
 
   public static boolean tellsItWorksAgain(Check check, String outcome) {
@@ -33,9 +35,9 @@ public record Telephone(
   }
 
   /**
-   * What is asked of how soon somebody has to come.
+   * The matters to ask about that may make a visit urgent.
    *
-   * @param complaints ids of the complaints
+   * @param complaints ids of the complaints made
    */
   public List<Pressing> pressing(List<String> complaints) {
     return pressing.values().stream()

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import yett.knowledge.Pressing.Urgency;
 
-/** Reads what the cards hold for the telephone. */
+/** Reads what cards contain for calls. */
 final class TelephoneReader {
   private static final List<String> URGENCIES =
       Arrays.stream(Urgency.values()).map(Urgency::word).toList();
@@ -19,7 +19,7 @@ final class TelephoneReader {
   private final Map<String, List<String>> desk = new LinkedHashMap<>();
   private final Map<String, String> cautions = new LinkedHashMap<>();
 
-  /** Takes from a card what belongs here; the rest is left to others. */
+  /** Reads the fields of a card that belong here and leaves the others. */
   void card(String kind, String id, Fields fields) {
     spoken.card(kind, id, fields);
     switch (kind) {

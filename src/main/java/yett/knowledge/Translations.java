@@ -17,16 +17,16 @@ import tools.jackson.databind.node.ObjectNode;
 import yett.knowledge.CardFile.Document;
 
 /**
- * Texts of cards in other languages, from files of their own: each by card and place, beside the
- * card's own text that it was made from. While the two agree it stands for it; else the card's own
- * text is shown, for a text that is out of date may be a wrong warning.
+ * Texts of cards in other languages, from files of their own. Each entry has its card, its place
+ * and the original text that it translates. It is used only while that text is still the card's;
+ * otherwise the card's own text is shown, because an outdated translation could be a wrong warning.
  */
 final class Translations {
   private static final String SUFFIX = ".texts.yaml";
   private static final Pattern LANGUAGE = Pattern.compile("[a-z]{2,3}(-[A-Za-z0-9]{2,8})*");
   private static final Pattern NUMBER = Pattern.compile("\\d+(?:[.,]\\d+)?");
 
-  /** What a text is in: a language, a card as {@code cause chain-slack}, a place on it. */
+  /** Identifies a text: a language, a card as {@code cause chain-slack}, a place on it. */
   private record Key(String language, String card, String place) {}
 
   private record Text(String of, String is) {}
@@ -56,8 +56,8 @@ final class Translations {
   }
 
   /**
-   * @param files of texts
-   * @param cards of all folders, before they are laid over each other
+   * @param files of translations
+   * @param cards of all folders, before add-ons are applied
    */
   static Translations of(List<Document> files, Collection<Document> cards, List<Problem> problems) {
     Translations all = new Translations(languages(files.stream().map(Document::file).toList()));
@@ -145,7 +145,10 @@ final class Translations {
     return numbers.isEmpty() ? "none" : String.join(", ", numbers);
   }
 
-  /** Sorted, for another language may say them in another order; with a point for the comma. */
+  /**
+   * The numbers in a text, sorted because another language may have them in another order, with
+   * decimal points for commas.
+   */
   private static List<String> numbers(String text) {
     return NUMBER
         .matcher(text)
@@ -156,7 +159,7 @@ final class Translations {
         .toList();
   }
 
-  /** Complains of a language in which nothing is written. */
+  /** Reports a language that has no texts. */
   void expect(String language, List<Problem> problems) {
     if (!language.isEmpty() && !languages.contains(language)) {
       problems.add(
@@ -172,7 +175,7 @@ final class Translations {
     }
   }
 
-  /** The cards with their texts in a language, as far as there are some. */
+  /** The cards with their texts in a language, where they are translated. */
   List<Document> in(String language, List<Document> cards) {
     return language.isEmpty() || texts.isEmpty()
         ? cards
@@ -197,7 +200,7 @@ final class Translations {
         .map(Text::is);
   }
 
-  /** What of these cards stands in their own words only, in the order of the cards. */
+  /** The texts of these cards without a valid translation, in the order of the cards. */
   List<Untranslated> lacking(String language, Collection<Document> cards) {
     List<Untranslated> lacking = new ArrayList<>();
     for (Document card : cards) {

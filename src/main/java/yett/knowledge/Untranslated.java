@@ -5,31 +5,32 @@ import java.util.List;
 import java.util.SortedMap;
 
 /**
- * A text of a card that has no standing translation.
+ * A text of a card without a valid translation.
  *
- * @param file where the card stands
+ * @param file of the card
  * @param card as {@code cause chain-slack}
  * @param place on the card, such as {@code steps.2}
  * @param own the card's own text
- * @param stale whether there is a translation of what the text was before
+ * @param stale whether there is a translation of an earlier text
  */
 public record Untranslated(String file, String card, String place, String own, boolean stale) {
 
-  /** The folder in which the card stands. */
+  /** The folder of the card. */
   public String area() {
     int slash = file.lastIndexOf('/');
     return slash < 0 ? "" : file.substring(0, slash);
   }
 
   /**
-   * All of a rule base.
+   * The untranslated texts of a rule base.
    *
-   * @param all how many texts there are, and how many of them are in the language
+   * @param all number of all texts, translated or not
    */
   public record Of(int all, List<Untranslated> lacking) {}
 
   /**
-   * What of a rule base is not in a language; add-ons each by their own cards.
+   * Finds the texts of a rule base that are not in a language; those of add-ons are under their own
+   * cards.
    *
    * @param files contents by path
    * @throws KnowledgeException if something in them cannot be read

@@ -6,10 +6,10 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * What is on a van: {@code van.yaml} among the settings of this computer, in the form of {@code
+ * The parts on a van, from {@code van.yaml} in the settings of this computer, in the form of {@code
  * shared/van.schema.json}.
  *
- * @param items in the order in which they were written
+ * @param items in the order of the file
  */
 public record VanStock(List<Item> items) {
   private static final int MOST = 999;
@@ -22,7 +22,7 @@ public record VanStock(List<Item> items) {
    * A part on the van.
    *
    * @param part by the trade description that the cards use
-   * @param size empty if it comes in one size, or nobody wrote it down
+   * @param size empty if it comes in one size, or was not written down
    * @param count at least 1
    */
   public record Item(String part, Optional<String> size, int count) {}
@@ -30,8 +30,8 @@ public record VanStock(List<Item> items) {
   /**
    * Reads the list.
    *
-   * @param file its name, for whoever has to mend it
-   * @throws KnowledgeException with everything that is wrong
+   * @param file its name, for messages
+   * @throws KnowledgeException with every error
    */
   public static VanStock read(String file, String text) {
     List<Problem> problems = new ArrayList<>();
@@ -54,14 +54,14 @@ public record VanStock(List<Item> items) {
     return new VanStock(items);
   }
 
-  /** The parts that no card of the rule base names, so that no sheet will find them. */
+  /** The parts that no card of the rule base names, so that no sheet will refer to them. */
   public List<String> unknownTo(RuleBase base) {
     Set<String> known = base.parts().keySet();
     return items.stream().map(Item::part).filter(p -> !known.contains(p)).distinct().toList();
   }
 
   /**
-   * Whether a part is on the van, in words.
+   * A phrase that says whether a part is on the van.
    *
    * @param size what is needed, if it is known
    */

@@ -1,2 +1,2 @@
-/** The rule base as data: cards read from YAML, checked, and handed on as records. */
+/** The rule base as data: cards are read from YAML, checked, and provided as records. */
 package yett.knowledge;

@@ -5,17 +5,17 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What to do next and what the choice was between.
+ * The next check or repair that the plan proposes, with the alternatives.
  *
  * @param candidates checks that could be made, the best first
  * @param jobs the best order of repairs if nothing more were asked
  * @param expected expected minutes until the gate is back in service, following the advice; an
- *     estimate where the end of all checks and repairs is out of sight
- * @param repairingNow the same when repairing at once
+ *     estimate where the search does not reach the end
+ * @param repairingNow expected minutes when repairing at once
  * @param findingOut whether no repair is worth trying before more is known; the candidates worth
- *     their cost then stand in the order of what they resolve for it, not of what they save
- * @param confirming whether the first check is asked to confirm or clear what the first repair is
- *     for, though repairing at once would be quicker on average
+ *     their cost are then sorted by what they resolve for it, not by what they save
+ * @param confirming whether the first check is asked to confirm or clear the suspicion behind the
+ *     first repair, though repairing at once would be quicker on average
  */
 public record Advice(
     Kind kind,
@@ -26,7 +26,7 @@ public record Advice(
     boolean findingOut,
     boolean confirming) {
 
-  /** Without a check that is asked only to confirm. */
+  /** Advice without a check that only confirms. */
   public Advice(
       Kind kind,
       List<Candidate> candidates,
@@ -37,7 +37,7 @@ public record Advice(
     this(kind, candidates, jobs, expected, repairingNow, findingOut, false);
   }
 
-  /** What comes next. */
+  /** The kind of work that comes next. */
   public enum Kind {
     ASK,
     REPAIR,
@@ -48,27 +48,27 @@ public record Advice(
   /**
    * A check.
    *
-   * @param minutes what it costs now, with changes of set-up and the weight of hazards
-   * @param saves minutes that beginning with it saves on average against repairing at once, what
-   *     may be asked after it included; negative if it does not
+   * @param minutes its cost now, with changes of set-up and the penalty for hazards
+   * @param saves average minutes saved by beginning with it instead of repairing at once, including
+   *     what may be asked after it; negative if it costs more than it saves
    */
   public record Candidate(String check, double minutes, double saves) {}
 
   /**
    * A repair.
    *
-   * @param chance that its turn comes, because those before did not cure
+   * @param chance that it is reached because those before it did not cure
    */
   public record Job(String repair, double chance) {}
 
-  /** The same choice with a check as its outcome, because work for it has begun. */
+  /** A copy that proposes this check, because work for it has begun. */
   public Advice asking(String check) {
     Candidate chosen = candidate(check).orElse(new Candidate(check, 0, 0));
     boolean same = !candidates.isEmpty() && candidates.get(0).equals(chosen);
     return asking(chosen, same && confirming);
   }
 
-  /** The same choice with a check before the repair that would have come next. */
+  /** A copy that proposes a check before the repair that would have come next. */
   Advice confirmingBy(Candidate check) {
     return asking(check, true);
   }
@@ -81,12 +81,12 @@ public record Advice(
         Kind.ASK, List.copyOf(reordered), jobs, expected, repairingNow, findingOut, toConfirm);
   }
 
-  /** A check as the choice has it. */
+  /** The candidate for a check, if it is one. */
   Optional<Candidate> candidate(String check) {
     return candidates.stream().filter(c -> c.check().equals(check)).findFirst();
   }
 
-  /** The same choice with a repair as its outcome, because work for it has begun. */
+  /** A copy that proposes this repair, because work for it has begun. */
   public Advice repairing(String repair) {
     List<Job> reordered = new ArrayList<>(jobs);
     reordered.removeIf(j -> j.repair().equals(repair));

@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 
-/** What remains of each hypothesis when a repair did not cure. */
+/** Works out what remains of each hypothesis when a repair did not cure. */
 final class Aftermath {
-  /** From hypothesis {@code from} to hypothesis {@code to} with chance {@code chance}. */
+  /**
+   * A transition from hypothesis {@code from} to hypothesis {@code to} with chance {@code chance}.
+   */
   private record Move(int from, int to, double chance) {}
 
   private final Scene scene;
@@ -24,8 +26,8 @@ final class Aftermath {
   }
 
   /**
-   * Weights of what remains after a repair that did not cure: they add up to the chance that it
-   * does not. Where the remaining set is not among the hypotheses, the hypothesis stays as it is.
+   * The weights after a repair that did not cure; their sum is the chance of that. Where the
+   * remaining set is not among the hypotheses, the hypothesis stays as it is.
    */
   double[] of(double[] weights, int repair) {
     if (moves[repair] == null) {

@@ -6,29 +6,32 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Looks before a step that costs a set-up. Counted as one of a few steps ahead, a look from outside
- * takes the place of a telling check, and whatever lies behind a lock-off seems to save more. So
- * here a look comes first, other looks of its place as far as they pay, and then that step, looked
- * into as far as if it came at once.
+ * Evaluates looks before a step that needs a set-up. In a search of only a few steps, a look from
+ * outside takes the place of a more telling check, so work behind a lock-off seems to save more
+ * than it does. Here a look comes first, then other looks at its place as far as they pay, then
+ * that step, searched as deeply as if it came at once.
  */
 record Beforehand(Scene scene, Search search) {
-  /** Minutes too few to enter a set-up for before what is seen without it was looked at. */
+  /**
+   * Fewest minutes saved for which a set-up is entered before the looks that are possible without
+   * it.
+   */
   static final double EVEN = 3;
 
-  /** Looks that are tried, and others of the place with each. */
+  /** Number of looks that are tried first, and of other looks at the place with each. */
   private static final int LOOKS = 4;
 
   private static final int OTHERS = 2;
 
-  /** Answers that are rarer are not followed further. */
+  /** Chance below which an answer is not followed further. */
   private static final double RARE = 0.02;
 
   /**
-   * By look, the expected cost until the end if it comes first.
+   * For each look, the expected cost until the end if it comes first.
    *
    * @param ranked next steps, the best first
    * @param leader the best
-   * @param depth how far ahead it is looked into
+   * @param depth search depth for the best step
    */
   Map<Integer, Double> values(
       List<Search.Ranked> ranked, int leader, double[] weights, int state, int depth) {
@@ -62,7 +65,7 @@ record Beforehand(Scene scene, Search search) {
     return scene.workshop().change(state, scene.checks().get(check).needs());
   }
 
-  /** Looks of a place one after the other, and the step that they come before. */
+  /** Evaluates looks at one place made one after the other, and then the step that they precede. */
   private final class Round {
     private final int leader;
     private final int depth;
@@ -73,8 +76,10 @@ record Beforehand(Scene scene, Search search) {
     }
 
     /**
+     * The expected cost.
+     *
      * @param looks the first is made, the others if they pay
-     * @param share how often it comes to that
+     * @param share chance of getting this far
      */
     double value(List<Integer> looks, double[] weights, int state, double share, long path) {
       Scene.Look look = scene.checks().get(looks.get(0));

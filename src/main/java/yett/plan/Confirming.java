@@ -3,16 +3,16 @@ package yett.plan;
 import java.util.Optional;
 
 /**
- * Measure, then repair: whether a repair that would come next stands on suspicion, and which open
- * check would confirm or clear it first. The search alone weighs minutes, and a cheap part on a
- * suspicion of a half can be the shortest way on average; but it disturbs the gate, hides what was
- * wrong, and people stop trusting whoever fits one part after the other.
+ * Decides whether the next repair rests only on a suspicion, and which check would confirm or clear
+ * it first: measure, then repair. The search alone compares minutes, and fitting a cheap part on a
+ * chance of one half can be quickest on average. But it disturbs the gate and hides what was wrong,
+ * and people stop trusting somebody who fits one part after another.
  */
 final class Confirming {
-  /** From this chance on that a repair mends something, it needs no more confirming. */
+  /** Chance from which a repair needs no confirming. */
   static final double SURE = 0.8;
 
-  /** A check confirms if it takes away such a share of the doubt, on average. */
+  /** Share of the doubt that a check has to remove, on average, to count as confirming. */
   static final double TELLS = 0.25;
 
   private final Scene scene;
@@ -30,15 +30,16 @@ final class Confirming {
   }
 
   /**
-   * The check to make before a repair: of those that take away enough of the doubt and cost no more
-   * than the repair with its try, the one that takes away most for its cost.
+   * The check to make before a repair. Of the checks that remove enough of the doubt and cost no
+   * more than the repair with its retest, it is the one that removes most for its cost.
    *
    * @param repair number of the repair in the scene
-   * @return number of the check; empty if the repair is sure enough, or nothing could tell
+   * @return number of the check; empty if the repair is sure enough, or no check confirms
    */
   Optional<Integer> before(int repair) {
     Scene.Job job = scene.repairs().get(repair);
-    return before(repair, mends(ofItsOwn(job))).or(() -> before(repair, mends(job.removes())));
+    return before(repair, mends(removedByNothingCheaper(job)))
+        .or(() -> before(repair, mends(job.removes())));
   }
 
   private Optional<Integer> before(int repair, double[] mends) {
@@ -52,7 +53,7 @@ final class Confirming {
     for (int k = 0; k < scene.checks().size(); k++) {
       Scene.Look look = scene.checks().get(k);
       double cost = scene.asking(look, state);
-      double taken = taken(look, mends, chance);
+      double taken = doubtRemoved(look, mends, chance);
       if (taken >= TELLS && cost <= most && taken / cost > bestWorth) {
         best = k;
         bestWorth = taken / cost;
@@ -69,7 +70,7 @@ final class Confirming {
     return chance;
   }
 
-  /** By hypothesis, the chance that some cause that is there is removed. */
+  /** For each hypothesis, the chance that the repair removes one of its causes. */
   private double[] mends(double[] removes) {
     double[] mends = new double[weights.length];
     for (int h = 0; h < mends.length; h++) {
@@ -83,10 +84,10 @@ final class Confirming {
   }
 
   /**
-   * By cause, the chance that a repair removes it, as far as nothing cheaper would as surely: new
-   * batteries put flat ones right too, and so does charging them.
+   * For each cause, the chance that the repair removes it, 0 if a cheaper repair removes it as
+   * surely. New batteries put flat ones right, but so does charging them.
    */
-  private double[] ofItsOwn(Scene.Job job) {
+  private double[] removedByNothingCheaper(Scene.Job job) {
     double[] own = job.removes().clone();
     for (Scene.Job other : scene.repairs()) {
       for (int cause = 0; cause < own.length; cause++) {
@@ -98,8 +99,8 @@ final class Confirming {
     return own;
   }
 
-  /** Share of the doubt p (1 - p) that a check takes away on average. */
-  private double taken(Scene.Look look, double[] mends, double chance) {
+  /** Average share of the doubt p (1 - p) that a check removes. */
+  private double doubtRemoved(Scene.Look look, double[] mends, double chance) {
     double left = 0;
     for (double[] outcome : look.chances()) {
       double all = 0;

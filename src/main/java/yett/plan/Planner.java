@@ -20,18 +20,18 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 
 /**
- * Chooses the next step. A pure function of the belief, the state of the work and what may be done,
- * without a clock, so that the same case always gets the same advice.
+ * Chooses the next step. The result depends only on the belief, the set-ups in force and the work
+ * that is possible, not on a clock, so the same case always gets the same advice.
  */
 public final class Planner {
-  /** Hypotheses that are planned with: the most probable ones, to this share and this number. */
+  /** Share of the probability that the hypotheses used for planning should cover. */
   static final double MASS = 0.995;
 
   static final int MOST = 160;
 
   private static final double RETEST_MINUTES = 2;
 
-  /** More likely than not. */
+  /** Chance above which something counts as likely. */
   private static final double LIKELY = 0.5;
 
   private final RuleBase base;
@@ -53,25 +53,25 @@ public final class Planner {
                 .toList());
   }
 
-  /** Minutes' worth of dislike of hazards. */
+  /** The penalty (minutes) for hazards. */
   private double dislike(List<String> hazards) {
     Planning planning = base.planning();
     return hazards.stream().mapToDouble(h -> planning.hazards().getOrDefault(h, 0.0)).sum();
   }
 
   /**
-   * What may be done.
+   * The work that is possible.
    *
    * @param checks ids of checks that can still be made
    * @param repairs ids of repairs that can still be done
    * @param setUps set-ups in force
    * @param cured whether the gate runs again and only hidden causes are looked for
-   * @param call whether a caller answers, so that to hand over is to send a technician
+   * @param call whether a caller answers, so that handing over means sending a technician
    */
   public record Options(
       Set<String> checks, Set<String> repairs, Set<String> setUps, boolean cured, boolean call) {
 
-    /** For somebody at the gate. */
+    /** Options for somebody at the gate. */
     public Options(Set<String> checks, Set<String> repairs, Set<String> setUps, boolean cured) {
       this(checks, repairs, setUps, cured, false);
     }
@@ -107,8 +107,8 @@ public final class Planner {
   }
 
   /**
-   * With a check before the repair, if its card wants one, or it stands on suspicion and one could
-   * confirm it.
+   * The advice with a check before the repair, if the repair's card wants one, or if the repair
+   * rests on a suspicion that a check could confirm.
    */
   private Advice confirmed(Advice advice, Scene scene, double[] weights, int state) {
     String repair = advice.jobs().get(0).repair();
@@ -127,7 +127,7 @@ public final class Planner {
         .orElse(advice);
   }
 
-  /** What the card of a repair wants measured first, as long as that can be asked. */
+  /** The check that a repair's card wants first, if it can still be made. */
   private Optional<Scene.Look> wanted(String repair, Scene scene) {
     return base.repairs().get(repair).measureFirst().stream()
         .flatMap(id -> scene.checks().stream().filter(look -> look.id().equals(id)))
@@ -142,12 +142,12 @@ public final class Planner {
     return number;
   }
 
-  /** Minutes and hazards that changing the state of the work for these needs would cost. */
+  /** The cost (minutes and penalty for hazards) of changing the set-ups for these needs. */
   public double changeOfSetUp(Set<String> inForce, Collection<String> needs) {
     return workshop.change(workshop.state(inForce), workshop.state(needs));
   }
 
-  /** Set-ups to leave, then set-ups to enter, so that the needed ones are in force together. */
+  /** The set-ups to leave, then those to enter, until the needed ones are in force together. */
   public Change change(Set<String> inForce, Collection<String> needs) {
     int state = workshop.state(inForce);
     int wanted = workshop.state(needs);
@@ -163,17 +163,17 @@ public final class Planner {
     return new Change(leave, enter);
   }
 
-  /** How many set-ups are entered before one. */
+  /** The number of set-ups that have to be entered before this one. */
   private int depth(String setUp) {
     return base.withOuter(List.of(setUp)).size();
   }
 
-  /** A change of the state of the work, each list in the order in which it is done. */
+  /** A change of set-ups; each list is in the order of doing. */
   public record Change(List<String> leave, List<String> enter) {}
 
   /**
-   * The causes of the support, counted anew, and what bears on them: a large rule base is mostly
-   * about other things.
+   * The numbers for the search. Only the causes in the support and the work that concerns them are
+   * included, renumbered, because most of a large rule base is about other things.
    */
   private Scene scene(Belief belief, Support support, Options options) {
     boolean[] present = support.present(belief.model().size());
@@ -210,12 +210,15 @@ public final class Planner {
         RETEST_MINUTES,
         options.call() ? planning.visit() : planning.handOver(),
         planning.callBack(),
-        due(belief, places, causes),
+        cheapestRepairs(belief, places, causes),
         options.cured());
   }
 
-  /** By cause, what its cheapest repair would cost somebody who begins with it. */
-  private double[] due(Belief belief, int[] places, int causes) {
+  /**
+   * For each cause, the cost of its cheapest repair for somebody who begins with it; 0 if there is
+   * none.
+   */
+  private double[] cheapestRepairs(Belief belief, int[] places, int causes) {
     double[] due = new double[causes];
     Arrays.fill(due, Double.POSITIVE_INFINITY);
     for (Repair repair : base.repairs().values()) {
@@ -234,7 +237,10 @@ public final class Planner {
     return present[belief.model().indexOf(cause)];
   }
 
-  /** On a call every look is a question by itself, answered from where the caller stands. */
+  /**
+   * A check as numbers. On a call a look has no place: each is a separate question, answered from
+   * where the caller is.
+   */
   private Scene.Look look(Belief belief, Support support, Check check, boolean call) {
     double question = base.planning().question();
     double cost = question + check.minutes() + dislike(check.hazards());
@@ -266,15 +272,17 @@ public final class Planner {
         repair.id(), cost(repair), workshop.state(repair.needs()), removes, least(repair));
   }
 
-  /** To say that nothing is wrong takes more than a suspicion. */
+  /**
+   * The least chance for a repair. To conclude that nothing is wrong takes more than a suspicion.
+   */
   private double least(Repair repair) {
     double least = base.planning().suspicion();
     return repair.removes().containsKey(Cause.NOTHING_WRONG) ? Math.max(least, LIKELY) : least;
   }
 
   /**
-   * What a repair costs if it is needed is due in any case; if not, it was needless work on a sound
-   * part. So the dislike of needless repairs may stand with every one.
+   * The cost of a repair. Each includes the penalty for needless repairs: a repair that is needed
+   * is due in any case, so the penalty affects only needless ones.
    */
   private double cost(Repair repair) {
     return repair.minutes()
@@ -284,7 +292,7 @@ public final class Planner {
         + entailed(repair);
   }
 
-  /** Work that the repair makes necessary belongs to its cost. */
+  /** The cost of follow-up work, which is part of the repair's cost. */
   private double entailed(Repair repair) {
     Function<String, Double> minutes =
         id ->
@@ -294,7 +302,9 @@ public final class Planner {
     return repair.entails().stream().collect(Collectors.summingDouble(minutes::apply));
   }
 
-  /** The order of repairs, or another first one if it pays to look again after that. */
+  /**
+   * The order of repairs; it begins with another repair if that pays because checks can follow it.
+   */
   private List<Advice.Job> jobs(Scene scene, Search.Result result) {
     List<Advice.Job> jobs = new ArrayList<>();
     if (result.first() >= 0) {

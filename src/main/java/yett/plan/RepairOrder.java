@@ -8,36 +8,35 @@ import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
- * The best order of repairs when nothing more is asked: each repair is followed by a try of the
- * gate, and handing over is possible at any point. Exact by dynamic programming over subsets of the
- * repairs that matter most and the states of the work that they lead to; with one fault,
+ * Finds the best order of repairs when nothing more is asked. Each repair is followed by a retest,
+ * and handing over is possible at any point. The result is exact, by dynamic programming over
+ * subsets of the most relevant repairs and the set-ups that they lead to. With one fault,
  * independent repairs and no set-ups it is the order by falling probability over cost (Kadane and
  * Simon 1977).
  *
- * <p>It is asked hundreds of times for one step, so that it keeps its arrays. Not for several
- * threads.
+ * <p>It is called hundreds of times for one step, so it reuses its arrays. Not thread-safe.
  */
 final class RepairOrder {
-  /** A share of the chance to fail that is only rounding. */
+  /** Share of the chance to fail below which it is only rounding. */
   private static final double NEVER = 1e-12;
 
   private final Scene scene;
   private final int limit;
 
-  /** Causes that each repair removes, and with what chance. */
+  /** For each repair, the causes that it removes; {@code chances} holds the chances. */
   private final int[][] removed;
 
   private final double[][] chances;
 
-  /** By cause, the repairs that remove it. */
+  /** For each cause, the repairs that remove it. */
   private final int[][] removing;
 
-  /** By hypothesis, whether there are repairs for all of its causes. */
+  /** For each hypothesis, whether there are repairs for all its causes. */
   private final boolean[] mendable;
 
   private final double[] efforts;
 
-  /** By repair, whether the chance that it removes something is enough to begin with it. */
+  /** For each repair, whether the chance that it removes something is enough to begin with it. */
   private final boolean[] begins;
 
   private final Steps steps;
@@ -57,14 +56,16 @@ final class RepairOrder {
   private int[][] next = new int[0][];
   private int size;
 
-  /** Chance that a repair is needed that could be done, but is not among those put in order. */
+  /** Chance that the needed repair is possible but not among those that are ordered. */
   private double others;
 
-  /** Cost of coming to such a repair, the repair left aside; what handing over costs, or less. */
+  /**
+   * Cost of getting to such a repair, without the repair itself; at most the cost of handing over.
+   */
   private double searching;
 
   /**
-   * @param limit how many repairs are put in order
+   * @param limit most repairs that are ordered
    */
   RepairOrder(Scene scene, int limit) {
     this.scene = scene;
@@ -107,6 +108,8 @@ final class RepairOrder {
   }
 
   /**
+   * A solution.
+   *
    * @param value expected cost until the end
    * @param repairs positions of the repairs to do, in order, each only if those before did not cure
    * @param chances for each of them the chance that it is reached
@@ -114,7 +117,7 @@ final class RepairOrder {
   record Order(double value, List<Integer> repairs, List<Double> chances) {}
 
   /**
-   * Expected cost in a state of the work under these weights of the hypotheses.
+   * Expected cost until the end with these set-ups and weights of the hypotheses.
    *
    * @param tried by repair, whether it has been tried without success
    */
@@ -126,19 +129,19 @@ final class RepairOrder {
   }
 
   /**
-   * Sets what it costs to go on to repairs that are not among those put in order: after them one
-   * would ask again before handing over. Until then it is what handing over costs.
+   * Sets the cost of going on to repairs that are not among those ordered, because one would ask
+   * more before handing over. Until it is set, it is the cost of handing over.
    */
   void searching(double cost) {
     searching = Math.min(cost, scene.handOver());
   }
 
-  /** The repair that the order just worked out begins with, or -1 if it begins with none. */
+  /** The first repair of the last solution, or -1 if it has none. */
   int first() {
     return next[0][0] < 0 ? -1 : chosen[next[0][0]];
   }
 
-  /** Whether the order just worked out might begin with a repair, be it the best or not. */
+  /** Whether a solution may begin with this repair, whether or not it is the best. */
   boolean mayBegin(int repair) {
     return begins[repair];
   }
@@ -158,7 +161,7 @@ final class RepairOrder {
     return new Order(value, repairs, reached);
   }
 
-  /** The repairs that remove most probability for their cost. */
+  /** Chooses the repairs that remove most probability for their cost. */
   private void choose(double[] weights, boolean[] tried) {
     Arrays.fill(marginals, 0);
     for (int h = 0; h < weights.length; h++) {
@@ -182,7 +185,7 @@ final class RepairOrder {
     }
   }
 
-  /** Keeps the best scores, falling; of equal ones the first. */
+  /** Keeps the best scores in falling order; of equal ones, the first. */
   private void insert(int repair, double score) {
     int at = size;
     while (at > 0 && scores[at - 1] < score) {
@@ -200,7 +203,7 @@ final class RepairOrder {
     chosen[at] = repair;
   }
 
-  /** Chance that the gate still fails after each subset of the chosen repairs. */
+  /** Computes the chance that the gate still fails after each subset of the chosen repairs. */
   private void failing(double[] weights, boolean[] tried) {
     int subsets = 1 << size;
     stays(subsets);
@@ -209,7 +212,7 @@ final class RepairOrder {
     double always = 0;
     double nothing = 0;
     others = 0;
-    boolean all = size < limit; // then every repair that could help is in the order
+    boolean all = size < limit; // whether every useful repair is in the order
     for (int h = 0; h < weights.length; h++) {
       int[] causes = scene.hypotheses()[h];
       double weight = weights[h];
@@ -238,7 +241,7 @@ final class RepairOrder {
     for (int done = 0; done < subsets; done++) {
       failing[done] += always;
     }
-    // A gate that fails with nothing wrong any more runs at the next try.
+    // A gate that failed a try although nothing is wrong runs at the next try.
     failing[0] += scene.cured() ? 0 : nothing;
   }
 
@@ -282,7 +285,10 @@ final class RepairOrder {
     return true;
   }
 
-  /** Repairs still due after each subset of the chosen ones, weighed by the chance of need. */
+  /**
+   * Computes the cost of repairs still due after each subset of the chosen ones, weighted by the
+   * chance that they are needed.
+   */
   private void due() {
     int subsets = 1 << size;
     Arrays.fill(due, 0, subsets, 0);
@@ -322,7 +328,7 @@ final class RepairOrder {
   private double solve(int start) {
     int reached = reach(steps.position(start));
     for (int done = (1 << size) - 1; done >= 0; done--) {
-      // Only the start is there before anything is done.
+      // Before any repair only the starting set-ups are possible.
       for (int at = done == 0 ? 0 : reached - 1; at >= 0; at--) {
         solve(done, at);
       }
@@ -330,7 +336,7 @@ final class RepairOrder {
     return best[0][0];
   }
 
-  /** Lists the states of the work that the chosen repairs lead to, the start first. */
+  /** Lists the combinations of set-ups that the chosen repairs lead to, the start first. */
   private int reach(int start) {
     states[0] = start;
     int reached = 1;
@@ -383,7 +389,10 @@ final class RepairOrder {
     next[at][done] = choice;
   }
 
-  /** Cost of doing no more of the chosen repairs; given that the gate still fails, if it does. */
+  /**
+   * Cost of doing no more of the chosen repairs, under the condition that the gate still fails, if
+   * it can.
+   */
   private double leaving(int done) {
     if (scene.cured()) {
       return failing[done] * scene.callBack() + due[done];
@@ -406,7 +415,10 @@ final class RepairOrder {
     return price[at][r] + fails * best[after][then] + (1 - fails) * steps.closing(states[after]);
   }
 
-  /** What each repair with its retest costs from each state of the work, and where it leads. */
+  /**
+   * The cost of each repair with its retest from each combination of set-ups, and the resulting
+   * one.
+   */
   private static final class Steps {
     private static final int UNKNOWN = -1;
 

@@ -3,19 +3,19 @@ package yett.plan;
 import java.util.List;
 
 /**
- * Everything the search looks at, as numbers: hypotheses with their causes, checks with the chance
- * of each outcome under each hypothesis, repairs with the chance that they remove each cause.
+ * The numbers that the search works on: hypotheses with their causes, checks with the chance of
+ * each outcome under each hypothesis, and repairs with the chance that they remove each cause.
  *
  * @param hypotheses causes of each hypothesis
- * @param causes how many causes there are
+ * @param causes number of causes
  * @param workshop the set-ups
  * @param retest set-ups in which the gate is tried after a repair
- * @param retestCost minutes of the try itself
- * @param handOver minutes that handing over costs, the repair left aside
- * @param callBack minutes that a return visit costs, the repair left aside
- * @param due by cause, minutes of the repair that is still due when it is left to somebody else or
- *     to another day; 0 where nobody knows a repair
- * @param cured whether the gate already runs and only what may lie behind is looked for
+ * @param retestCost minutes of the retest itself
+ * @param handOver minutes that handing over costs, without the repair
+ * @param callBack minutes that a return visit costs, without the repair
+ * @param due for each cause, minutes of the repair that is still due if it is left to somebody else
+ *     or to another day; 0 if no repair is known
+ * @param cured whether the gate already runs and only hidden causes are looked for
  */
 record Scene(
     int[][] hypotheses,
@@ -33,13 +33,13 @@ record Scene(
   /**
    * A check.
    *
-   * @param cost minutes and hazard, without changes of set-up
+   * @param cost minutes and penalty for hazards, without changes of set-up
    * @param chances by outcome, then by hypothesis
-   * @param place number of the place where it is made along with others, or -1
-   * @param along how much less it costs there when another look of the place came first
+   * @param place number of the place where it is made with others, or -1
+   * @param along by how much it costs less when another look at the place was made first
    */
   record Look(String id, double cost, int needs, double[][] chances, int place, double along) {
-    /** One that is made by itself. */
+    /** A check that is made alone. */
     Look(String id, double cost, int needs, double[][] chances) {
       this(id, cost, needs, chances, -1, 0);
     }
@@ -48,18 +48,19 @@ record Scene(
   /**
    * A repair.
    *
-   * @param cost minutes, parts and hazard, without changes of set-up and without the retest
-   * @param removes by cause, the chance that it is removed if there
-   * @param least the least chance of removing something for which it is begun with
+   * @param cost minutes, parts and penalty for hazards, without changes of set-up and without the
+   *     retest
+   * @param removes for each cause, the chance that it is removed if present
+   * @param least least chance of removing something for which the repair is begun
    */
   record Job(String id, double cost, int needs, double[] removes, double least) {
-    /** One that is done whenever it pays. */
+    /** A repair that may be begun with any chance of success. */
     Job(String id, double cost, int needs, double[] removes) {
       this(id, cost, needs, removes, 0);
     }
   }
 
-  /** Cost of leaving a hypothesis as it is, with the repairs that are then due. */
+  /** Cost of leaving a hypothesis as it is, including the repairs that are then due. */
   double leaving(int hypothesis) {
     int[] causes = hypotheses[hypothesis];
     double later = 0;
@@ -72,12 +73,12 @@ record Scene(
     return handOver + later;
   }
 
-  /** Cost of making a look by itself, from a state of the work. */
+  /** Cost of making a look alone, with a given combination of set-ups in force. */
   double asking(Look look, int state) {
     return workshop.change(state, look.needs()) + look.cost();
   }
 
-  /** Cost of doing a repair and trying the gate, from a state of the work. */
+  /** Cost of doing a repair and trying the gate, with a given combination of set-ups in force. */
   double trying(int repair, int state) {
     Job job = repairs.get(repair);
     int ready = workshop.after(state, job.needs());
@@ -87,7 +88,7 @@ record Scene(
         + retestCost;
   }
 
-  /** State of the work after a repair and a try of the gate. */
+  /** The set-ups in force after a repair and a retest. */
   int afterTrying(int repair, int state) {
     return workshop.after(workshop.after(state, repairs.get(repair).needs()), retest);
   }

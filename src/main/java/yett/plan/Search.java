@@ -8,42 +8,53 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Looks ahead over checks and repairs. One step for every check; further steps for the most
- * promising, one more each time until a fixed amount of work is used up, to the very end on small
- * scenes. Where it stops looking, a state is worth the best order of repairs or, if that is less,
- * what the repair would cost if the fault were known and the checks that it takes to know it.
+ * Searches ahead over checks and repairs. Every check is evaluated one step ahead; the most
+ * promising ones further, one step deeper each time until a fixed amount of work is used up, and to
+ * the very end on small scenes. Where the search stops, the value is the cost of the best order of
+ * repairs or, if that is less, the cost of the repair if the fault were known plus that of the
+ * checks needed to know it.
  */
 final class Search {
-  /** Repairs put in order when looking ahead among many, and when the plan itself is made. */
+  /**
+   * Most repairs that are ordered within the search when there are many, and for the plan itself.
+   */
   private static final int REPAIRS_AHEAD = 5;
 
   private static final int REPAIRS_NOW = 8;
 
-  /** Checks looked at as the next step: those that resolve most for their cost. */
+  /** Most checks that are evaluated as the next step: those that resolve most for their cost. */
   private static final int LOOKED_AT = 32;
 
-  /** Checks looked at further: as the next step, and after it. */
+  /** Most checks that are evaluated deeper: as the next step, and after it. */
   private static final int DEEPER = 5;
 
   private static final int INNER = 7;
 
-  /** Repairs that may come first where there are many. */
+  /** Most repairs that are tried as the first step when there are many. */
   private static final int FIRSTS = 3;
 
-  /** Work that may go into looking beyond the first step: so much, and one for each hypothesis. */
+  /**
+   * Limit of the work for deeper steps. A state costs {@link #WORK_A_STATE} and 1 for each
+   * hypothesis.
+   */
   private static final int WORK = 120_000;
 
   private static final int WORK_A_STATE = 32;
 
-  /** Checks lose their edge: what is still open costs more than the best check asks now. */
+  /**
+   * Factor on the cost of resolving the rest at the price of the best check, because later checks
+   * resolve less.
+   */
   private static final double BLUNTING = 1.5;
 
-  /** A check that changes the first repair less often than this is left until after it. */
+  /**
+   * Chance below which a check that would change the first repair is left until after that repair.
+   */
   private static final double CHANGES = 0.03;
 
   /**
-   * Minutes by which a check may cost more than one step ahead says it saves: what it tells
-   * together with further checks is not seen from there.
+   * Minutes by which a check's cost may exceed its saving one step ahead and the check is still
+   * evaluated deeper. One step does not show what it resolves together with further checks.
    */
   private static final double TOGETHER = 2;
 
@@ -67,7 +78,7 @@ final class Search {
   private List<Integer> inner = List.of();
   private List<Integer> firsts = List.of();
 
-  /** Place of the look that comes first: the others there follow at once, or -1. */
+  /** Place of the look that comes first, whose other looks follow at once; -1 if none. */
   private int round = -1;
 
   private int work;
@@ -93,11 +104,13 @@ final class Search {
   record Ranked(int check, double value) {}
 
   /**
+   * The result of a search.
+   *
    * @param order the best order of repairs if nothing more is asked
    * @param checks all checks, the best first
    * @param repairFirst expected cost if a repair is done now and checks may follow
-   * @param first the repair that this begins with, or -1
-   * @param findingOut whether the checks worth their cost stand by what they resolve for it
+   * @param first that repair, or -1
+   * @param findingOut whether the checks worth their cost are sorted by what they resolve for it
    */
   record Result(
       RepairOrder.Order order,
@@ -106,10 +119,13 @@ final class Search {
       int first,
       boolean findingOut) {}
 
-  /** What was answered and tried so far, as a hash, the state of the work, and where one stands. */
+  /**
+   * A node of the search: a hash of the answers and failed repairs so far, the set-ups in force,
+   * the depth, and the place of the round.
+   */
   private record Place(long path, int state, int depth, int round) {}
 
-  /** Thrown when there is more to look at than may be. */
+  /** Thrown when the limit of work is reached. */
   private static final class TooMany extends RuntimeException {
     TooMany() {
       super(null, null, false, false);
@@ -140,7 +156,7 @@ final class Search {
       try {
         ranking.look(deeper, depth);
       } catch (TooMany e) {
-        Arrays.fill(asked, false); // it came from the midst of them
+        Arrays.fill(asked, false); // the exception left some set
         Arrays.fill(tried, false);
         break;
       }
@@ -155,7 +171,7 @@ final class Search {
     return ranking.result(order);
   }
 
-  /** Values of the next steps, as far as they have been looked into. */
+  /** The values of the next steps as far as they have been evaluated. */
   private final class Ranking {
     private final double[] weights;
     private final int state;
@@ -164,7 +180,7 @@ final class Search {
     private double repairing;
     private int first = -1;
 
-    /** A look that comes first though a set-up may save as much, or -1. */
+    /** A look that comes first although a step with a set-up may save as much; -1 if none. */
     private int lookFirst = -1;
 
     Ranking(double[] weights, int state, double repairing) {
@@ -196,13 +212,13 @@ final class Search {
       first = best;
     }
 
-    /** What can be looked at before the set-up that the best next step costs. */
+    /** Evaluates looks before the set-up that the best next step needs. */
     void lookBefore(int reached) {
       List<Ranked> ranked = ranked();
       if (ranked.isEmpty() || ranked.get(0).value() >= repairing) {
         return;
       }
-      work = Integer.MIN_VALUE; // a few looks at few places
+      work = Integer.MIN_VALUE; // no limit: only a few looks at few places
       int leader = ranked.get(0).check();
       Map<Integer, Double> before =
           new Beforehand(scene, Search.this)
@@ -215,7 +231,10 @@ final class Search {
           .ifPresent(look -> lookFirst = look);
     }
 
-    /** A repair before anything is asked, and then the checks that suit what it leaves. */
+    /**
+     * The value of doing a repair before anything is asked, followed by the checks that suit what
+     * it leaves.
+     */
     private double first(int repair, int depth) {
       List<Integer> before = inner;
       double[] left = normal(aftermath.of(weights, repair));
@@ -256,10 +275,10 @@ final class Search {
     }
 
     /**
-     * Whether there is much that may be wrong and no repair is worth trying yet. Then it takes
-     * several checks together to save anything, and a few steps ahead any cheap check seems to do
-     * as well as the telling one that would follow it. So those that resolve most for their cost
-     * are looked at further, and of those worth it the first of them is asked.
+     * Whether many faults are possible and no repair is worth trying yet. Then only several checks
+     * together save anything, and in a search of a few steps any cheap check seems as good as the
+     * telling one that would follow it. So the checks that resolve most for their cost are
+     * evaluated deeper, and the first of those worth their cost is asked.
      */
     boolean findingOut(RepairOrder.Order order) {
       return !few && first < 0 && order.repairs().isEmpty();
@@ -274,11 +293,10 @@ final class Search {
     }
 
     /**
-     * Whether a check can wait until the first repair has been done without success: it costs
-     * clearly more than it lowers the estimate by, or it hardly ever changes that repair, so that
-     * whatever it would tell is of use only then.
+     * Whether a check can wait until the first repair has failed: it costs clearly more than it
+     * lowers the estimate, or it hardly ever changes the first repair.
      *
-     * @param estimate cost from here, estimated as it is after an answer
+     * @param estimate cost from here, estimated as after an answer
      * @param begins the repair that comes first if nothing is asked, or -1
      */
     private boolean waits(int check, double estimate, int begins) {
@@ -300,7 +318,7 @@ final class Search {
     }
   }
 
-  /** Weights that add up to 1; none if there is nothing to add up. */
+  /** The weights scaled to add up to 1; empty if their sum is 0. */
   private static double[] normal(double[] weights) {
     double sum = sum(weights);
     return sum > EPSILON ? Arrays.stream(weights).map(w -> w / sum).toArray() : new double[0];
@@ -314,13 +332,13 @@ final class Search {
     return sum;
   }
 
-  /** The checks that resolve most for their cost when a repair has not cured. */
+  /** The checks that resolve most for their cost after a repair that did not cure. */
   private List<Integer> suiting(double[] weights, int state) {
     return cheapest(prices(telling(weights), weights, state)).stream().limit(INNER).toList();
   }
 
   /**
-   * Repairs that may come first: all of a few, otherwise the one that the best order begins with.
+   * Repairs to try as the first step: all if there are few, otherwise the first of the best order.
    */
   private List<Integer> firsts(RepairOrder.Order order) {
     if (scene.cured()) {
@@ -345,7 +363,7 @@ final class Search {
     return telling;
   }
 
-  /** Whether the outcomes of a check depend on which hypothesis is true at all. */
+  /** Whether the outcomes of a check differ between the hypotheses. */
   private boolean tells(int check, double[] weights) {
     for (double[] row : scene.checks().get(check).chances()) {
       double least = 1;
@@ -363,7 +381,7 @@ final class Search {
     return false;
   }
 
-  /** By check, minutes for each unit that it resolves now of what is open. */
+  /** For each check, its cost (minutes) for each unit that it resolves. */
   private Map<Integer, Double> prices(List<Integer> which, double[] weights, int state) {
     double open = outlook.open(weights);
     Map<Integer, Double> prices = new HashMap<>();
@@ -376,7 +394,7 @@ final class Search {
     return resolved > 1e-6 ? cost(check, state) / resolved : NO_PRICE;
   }
 
-  /** How much a check resolves of what is open, on average. */
+  /** The average amount that a check resolves of what is open. */
   private double resolved(int check, double open, double[] weights) {
     double left = 0;
     for (double[] row : scene.checks().get(check).chances()) {
@@ -386,14 +404,14 @@ final class Search {
     return open - left;
   }
 
-  /** About what it costs to find out with which repairs to begin. */
+  /** Estimated cost of finding out with which repairs to begin. */
   private double finding(double[] weights, int state) {
     double open = outlook.open(weights);
     double price = checks.isEmpty() ? NO_PRICE : price(checks.get(0), open, weights, state);
     return price == NO_PRICE ? NO_PRICE : BLUNTING * open * price;
   }
 
-  /** The checks that are worth a look, the one that resolves most for its cost first. */
+  /** The checks worth evaluating, the one that resolves most for its cost first. */
   private static List<Integer> cheapest(Map<Integer, Double> prices) {
     return prices.entrySet().stream()
         .sorted(
@@ -423,12 +441,12 @@ final class Search {
     return scene.workshop().change(state, look.needs()) + price(look);
   }
 
-  /** Has the looks of a place follow at once on the one that comes first, or with -1 of none. */
+  /** Sets the place of the round, so that its other looks follow the first at once; -1 for none. */
   void at(int place) {
     round = place;
   }
 
-  /** Without changes of set-up; less where the round that comes first is at this place. */
+  /** The cost without changes of set-up; less for a look at the place of the round. */
   private double price(Scene.Look look) {
     return round >= 0 && look.place() == round ? look.cost() - look.along() : look.cost();
   }
@@ -465,13 +483,16 @@ final class Search {
     return value + (1 - fails) * scene.workshop().close(after);
   }
 
-  /** With one fault at a time it does not matter in what order repairs and answers came. */
+  /**
+   * Adds a failed repair to the hash. With one fault at a time the order of repairs and answers
+   * does not matter.
+   */
   private long tried(long path, int repair) {
     long step = mix(-repair - 1L);
     return single ? path + step : mix(path ^ step);
   }
 
-  /** Expected cost until the end, looking so many steps further. */
+  /** Expected cost until the end, searching {@code depth} steps further. */
   private double best(double[] weights, int state, int depth, long path) {
     double order = order(weights, state, path);
     double least = outlook.atLeast(weights);
@@ -504,7 +525,7 @@ final class Search {
     return best;
   }
 
-  /** Whether some check costs less than can be saved at all. */
+  /** Whether some check costs less than the most that can be saved. */
   private boolean worthAsking(int state, double saving) {
     for (int check : checks) {
       if (!asked[check] && price(scene.checks().get(check)) < saving - EPSILON) {

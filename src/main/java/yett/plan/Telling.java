@@ -7,20 +7,19 @@ import java.util.List;
 import yett.belief.Belief;
 import yett.belief.Support;
 
-/** How much checks would tell of what is wrong, whatever they cost. */
+/** Works out how much information checks would give about the causes, without regard to cost. */
 public final class Telling {
   private Telling() {}
 
   /**
-   * A check.
+   * A check with its information.
    *
-   * @param bits by which it lowers on average what is open about the sets of causes (mutual
-   *     information; Shannon 1948)
+   * @param bits mutual information of its outcome and the sets of causes (Shannon 1948)
    */
   public record Told(String check, double bits) {}
 
   /**
-   * What each of some checks would tell, the most telling first.
+   * The information in each of some checks, the most informative first.
    *
    * @param checks ids; none twice
    */

@@ -6,11 +6,11 @@ import java.util.Collection;
 import java.util.List;
 
 /**
- * The set-ups of the work and what it costs to change between them. A state of the work is the set
- * of set-ups in force, as bits.
+ * The set-ups and the cost of changing between them. A state is the set of set-ups in force, as
+ * bits.
  */
 final class Workshop {
-  /** A set-up as the plan sees it; costs in minutes with the weight of hazards in them. */
+  /** A set-up as the plan uses it; costs in minutes including the penalty for hazards. */
   record Stand(String id, double enter, double leave, List<String> within, List<String> excludes) {}
 
   private final List<String> ids = new ArrayList<>();
@@ -40,8 +40,8 @@ final class Workshop {
   }
 
   /**
-   * The state in which these set-ups, as far as known here, are in force, and those within which
-   * they are entered.
+   * The state in which these set-ups and those within which they are entered are in force. Unknown
+   * ids are ignored.
    */
   int state(Collection<String> setUps) {
     int state = bits(setUps);
@@ -79,8 +79,8 @@ final class Workshop {
   }
 
   /**
-   * Set-ups that must be left before all the needed ones can be in force together: what they
-   * exclude, and what is within that.
+   * The set-ups to leave before all needed ones can be in force together: those that they exclude,
+   * and those entered within them.
    */
   int leaving(int state, int needs) {
     int left = 0;
@@ -101,12 +101,12 @@ final class Workshop {
     return state & ~leaving(state, needs) | needs;
   }
 
-  /** Cost of going from a state to one in which the needed set-ups are in force. */
+  /** The cost of changing from a state to one in which the needed set-ups are in force. */
   double change(int state, int needs) {
     return sum(leave, leaving(state, needs)) + sum(enter, needs & ~state);
   }
 
-  /** Cost of leaving everything. */
+  /** The cost of leaving all set-ups. */
   double close(int state) {
     return sum(leave, state);
   }

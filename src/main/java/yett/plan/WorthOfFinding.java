@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What finding the fault would be worth. For each hypothesis: what putting it right costs once it
- * is known, and in which order of repairs. How far the orders differ is what checks still have to
- * resolve before one can act as if one knew (the idea is Sun and Weld's, 1993, from memory).
+ * Estimates what knowing the fault would be worth. For each hypothesis it holds the cost of the
+ * repair once the fault is known, and the order of repairs. The more these orders differ, the more
+ * checks still have to resolve (the idea is Sun and Weld's, 1993, from memory).
  */
 final class WorthOfFinding {
   private final double[] known;
@@ -35,7 +35,10 @@ final class WorthOfFinding {
     classes = new double[kinds.size()];
   }
 
-  /** The dearest among the cheapest repairs of each cause, without set-ups; or handing over. */
+  /**
+   * A lower bound of the cost of a hypothesis: the dearest of the cheapest repairs of its causes,
+   * without set-ups; or handing over.
+   */
   private static double atLeast(Scene scene, int hypothesis) {
     double dearest = 0;
     for (int c : scene.hypotheses()[hypothesis]) {
@@ -55,7 +58,7 @@ final class WorthOfFinding {
     return average(weights, known);
   }
 
-  /** A cost below which nothing can end, whatever is asked first. */
+  /** A lower bound of the cost until the end, whatever is asked first. */
   double atLeast(double[] weights) {
     return average(weights, atLeast);
   }
@@ -69,8 +72,8 @@ final class WorthOfFinding {
   }
 
   /**
-   * How much is open about the order of repairs: the chance that two gates drawn from these weights
-   * want different ones (index of Gini and Simpson), 0 to 1.
+   * How much is open about the order of repairs, 0 to 1: the chance that two gates drawn from these
+   * weights need different orders (index of Gini and Simpson).
    */
   double open(double[] weights) {
     Arrays.fill(classes, 0);

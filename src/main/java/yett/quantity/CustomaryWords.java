@@ -8,9 +8,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Sentences of cards and rules, which are written in SI units, as somebody reads them who works in
- * US customary ones: "2 mm to 4 mm" as "0.0787 in to 0.157 in". A no-break space before the unit
- * marks what somebody typed, which stays as it is.
+ * Converts the quantities in sentences of cards and rules from SI to US customary units, for
+ * example "2 mm to 4 mm" into "0.0787 in to 0.157 in". Cards and rules are written in SI units. A
+ * no-break space before the unit marks what somebody typed; that is left as it is.
  */
 final class CustomaryWords {
   private static final Map<String, Unit> UNITS =
@@ -29,7 +29,7 @@ final class CustomaryWords {
 
   private static final String NUMBER = "(?<![\\d.,/\\w])-?\\d+(?:\\.\\d+)?";
 
-  /** One number, or two with the unit behind the second. */
+  /** One number with its unit, or two numbers with the unit after the second. */
   private static final Pattern QUANTITY =
       Pattern.compile(
           "(?:("
@@ -49,7 +49,7 @@ final class CustomaryWords {
   private static String said(MatchResult found) {
     String symbol = found.group(4);
     if (symbol.startsWith("mm2") || symbol.startsWith("mm\u00b2")) {
-      // A conductor is bought by the name of its size: that stays, with the nearest one beside it.
+      // A conductor is sold by its cross-section: keep that and put the nearest gauge beside it.
       return found.group() + " (" + WireGauge.nearest(Double.parseDouble(found.group(3))) + ")";
     }
     Unit written = UNITS.get(symbol);

@@ -2,7 +2,10 @@ package yett.quantity;
 
 import java.util.Map;
 
-/** Brings the many characters that phones and keyboards make of one sign back to that sign. */
+/**
+ * Replaces the variants of a character that phones and keyboards produce, such as typographic
+ * quotes and dashes, with the plain one.
+ */
 final class Keyboard {
   private static final Map<Integer, String> PLAIN =
       Map.ofEntries(
@@ -30,7 +33,7 @@ final class Keyboard {
           Map.entry(0x201D, "\""),
           Map.entry(0x2033, "\""), // double prime
           Map.entry(0x22C5, "·"), // dot operator
-          // Blanks around a fraction keep it from running into digits beside it.
+          // The spaces keep a fraction apart from digits beside it.
           Map.entry(0x00BC, " 1/4 "),
           Map.entry(0x00BD, " 1/2 "),
           Map.entry(0x00BE, " 3/4 "),

@@ -8,12 +8,14 @@ import static javax.measure.MetricPrefix.MICRO;
 import static javax.measure.MetricPrefix.MILLI;
 
 import systems.uom.common.USCustomary;
-// The library's catalogue of units; in this file it hides our own Units, which is a preference.
+// The library's catalogue of units. The import hides our own Units (the system a person prefers),
+// which this file does not need.
 import tech.units.indriya.unit.Units;
 
 /**
- * Units as the units library has them. Apart from {@link Unit}, since the library takes its time to
- * begin: it is needed when a value is first converted, and its American part only for such units.
+ * Maps {@link Unit} to the units of the library. It is a class apart from {@link Unit} because the
+ * library is slow to start: it is loaded at the first conversion, and its American part only for
+ * American units.
  */
 final class LibraryUnits {
   private LibraryUnits() {}
@@ -81,7 +83,7 @@ final class LibraryUnits {
     };
   }
 
-  /** The force that standard gravity, 9.806 65 m/s2, exerts on a mass. */
+  /** The force that standard gravity, 9.806 65 m/s2, exerts on one unit of the mass. */
   private static javax.measure.Unit<?> standardWeight(javax.measure.Unit<?> mass) {
     return mass.multiply(Units.METRE_PER_SQUARE_SECOND).multiply(9.80665);
   }

@@ -20,7 +20,7 @@ final class Numeral {
   /**
    * The finite value of a text that matches {@link #PATTERN}.
    *
-   * @throws ReadingException if the text can be read in two ways or in none
+   * @throws ReadingException if the text has two possible meanings or none
    */
   static double value(String text) {
     Matcher fraction = FRACTION.matcher(text);

@@ -4,7 +4,10 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 
-/** Writes a number for a person: no noise digits, no locale, no grouping. */
+/**
+ * Writes a number for people: without meaningless digits, without grouping, the same in every
+ * locale.
+ */
 final class PlainNumber {
   private static final MathContext SIGNIFICANT = new MathContext(4, RoundingMode.HALF_EVEN);
   private static final double LARGEST_PLAIN = 1e7;

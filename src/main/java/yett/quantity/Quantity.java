@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 
 /**
  * A kind of physical quantity. The program keeps every number in the quantity's {@linkplain
- * #canonical() canonical unit}; other units exist only at the keyboard and on the screen.
+ * #canonical() canonical unit}; other units appear only where people type and read.
  */
 public enum Quantity {
   LENGTH("a length", "190 mm or 7 1/2 in"),
@@ -114,7 +114,7 @@ public enum Quantity {
     return phrase;
   }
 
-  /** Some reading as it may be typed, in more than one unit where people use several. */
+  /** An example of a reading as it may be typed, in several units where people use several. */
   public String example() {
     return example;
   }
@@ -123,13 +123,13 @@ public enum Quantity {
     String unit =
         switch (shownUnit) {
           case ONE -> "";
-          case INCH -> " in inches"; // "in in" reads like a slip
+          case INCH -> " in inches"; // "in in" would look like a typing mistake
           default -> " in " + shownUnit.symbol();
         };
     return "this asks for " + phrase + unit + ", e.g. " + such + ".";
   }
 
-  /** Every unit of this quantity, the way a sentence lists them: {@code V, mV or kV}. */
+  /** The symbols of all units of this quantity as a list for a sentence: {@code V, mV or kV}. */
   String unitList() {
     List<String> symbols = Unit.of(this).stream().map(Unit::symbol).toList();
     int last = symbols.size() - 1;

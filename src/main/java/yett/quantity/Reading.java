@@ -3,7 +3,7 @@ package yett.quantity;
 import java.util.Objects;
 
 /**
- * A reading as typed, and what it was taken to mean.
+ * A typed reading and the value it was taken to mean.
  *
  * @param value the number in the quantity's canonical unit; always finite
  * @param typed the line as typed, without blanks around it
@@ -22,8 +22,8 @@ public record Reading(double value, String typed, Quantity quantity, Unit unit) 
 
   /**
    * Reads a line such as {@code 24.3 V}, {@code 7 1/2 in}, {@code 7' 6"} or {@code 24,3}. A bare
-   * number takes the shown unit. What could be read in two ways is refused with a question, never
-   * guessed.
+   * number takes the shown unit. A line with two possible meanings is refused with a question;
+   * nothing is guessed.
    *
    * @throws ReadingException if the line is not one reading of this quantity
    * @throws IllegalArgumentException if the shown unit is another quantity's
@@ -33,22 +33,23 @@ public record Reading(double value, String typed, Quantity quantity, Unit unit) 
   }
 
   /**
-   * The same where one knows what could have been read.
+   * Reads a line like {@link #parse(String, Quantity, Unit)}, with an example for the message when
+   * it is refused.
    *
-   * @param example a reading as it may be typed here, which a refusal shows
+   * @param example a reading as it may be typed here
    */
   public static Reading parse(String typed, Quantity quantity, Unit shownUnit, String example) {
     return new ReadingParser(typed, quantity, shownUnit, example).reading();
   }
 
-  /** Whether a meter shows only that what it measures is too great for it. */
+  /** Whether the line is what a meter shows when the value is above its range. */
   public static boolean isOverRange(String typed) {
     return ReadingParser.OVER_RANGE.matcher(typed.strip()).matches();
   }
 
   /**
-   * Reads a difference or a tolerance, such as a procedure's uncertainty of {@code 3 mm}. It parts
-   * from {@link #parse} for temperatures: 9 degF as a difference is 5 degC.
+   * Reads a difference or a tolerance, such as a procedure's uncertainty of {@code 3 mm}. The
+   * result differs from {@link #parse} for temperatures: 9 degF as a difference is 5 degC.
    *
    * @throws ReadingException if the line is not one difference in this quantity
    * @throws IllegalArgumentException if the shown unit is another quantity's

@@ -8,12 +8,14 @@ import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Takes one typed line apart into parts of number and unit, and judges them. */
+/** Splits one typed line into numbers and units, and decides whether they make one reading. */
 final class ReadingParser {
   private static final int LONGEST = 60;
   private static final double ABSOLUTE_ZERO = -273.15;
 
-  /** A unit ends before the next number; a full stop belongs to it as in {@code 7 ft. 6 in.} */
+  /**
+   * A unit ends where the next number starts; a full stop belongs to it, as in {@code 7 ft. 6 in.}
+   */
   private static final Pattern PART =
       Pattern.compile(
           "\\G(?: ?-? ?)(" + Numeral.PATTERN + ") ?([^\\d+\\-.,]*+(?:-[a-z]+)?(?:\\.(?!\\d))?)");
@@ -22,7 +24,7 @@ final class ReadingParser {
   private static final Pattern RANGE = Pattern.compile("^[\\d.,]+ ?\\D{0,6}-\\s?[\\d.,]+\\D*$");
   static final Pattern OVER_RANGE = Pattern.compile("(?i)[+-]?\\.?[0o]\\.?l\\.?");
 
-  /** Units that may follow one another in one reading, the larger first. */
+  /** Groups of units that may follow one another in one reading, the larger first. */
   private static final List<List<Unit>> CHAINS =
       List.of(
           List.of(Unit.FOOT, Unit.INCH),
@@ -74,7 +76,7 @@ final class ReadingParser {
       throw new ReadingException(
           Spelling.quoted(typed) + " holds a character that cannot be printed; type it again.");
     }
-    // A 2 that belongs to a unit is no number.
+    // The 2 of "s2" belongs to the unit and must not be read as a number.
     String line = Keyboard.plain(typed).replaceAll("(?i)/ ?s\\^?2$", "/s²");
     if (line.isEmpty()) {
       throw new ReadingException("Nothing was typed; " + request());
@@ -133,7 +135,7 @@ final class ReadingParser {
     return meant.get();
   }
 
-  /** Short forms that are clear once one knows what was asked for. */
+  /** Finds the unit of a short form that is clear only because the quantity is known. */
   private Optional<Unit> inContext(String spelling) {
     return switch (quantity) {
       case TEMPERATURE ->
@@ -156,7 +158,10 @@ final class ReadingParser {
         : "use " + quantity.unitList() + ".";
   }
 
-  /** Feet and inches, or hours, minutes and seconds: whole, in order, none overflowing. */
+  /**
+   * Refuses feet and inches, or hours, minutes and seconds, unless the larger parts are whole, the
+   * units come in order and no smaller part is too large.
+   */
   private void requireChain(List<Part> parts, String line) {
     if (parts.size() == 1) {
       return;

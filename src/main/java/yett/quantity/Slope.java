@@ -5,7 +5,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A slope as levels and drawings tell it in other ways than percent; kept as rise over run in %.
+ * Reads slopes given other than in percent, as spirit levels and drawings give them. The value is
+ * rise over run in %.
  */
 public final class Slope {
   private static final Pattern ANGLE = Pattern.compile("(?i)(.+?) ?(?:°|deg|degrees?)\\.?");

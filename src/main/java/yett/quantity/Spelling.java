@@ -8,14 +8,17 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
-/** Quotes a mistyped word in a message, and guesses which word was meant. */
+/** Quotes a mistyped word for a message, and suggests the word that was meant. */
 final class Spelling {
   private static final int LONGEST_QUOTE = 24;
   private static final LevenshteinDistance EDITS = LevenshteinDistance.getDefaultInstance();
 
   private Spelling() {}
 
-  /** The text in quotation marks, cut short, with nothing in it that could upset a terminal. */
+  /**
+   * The text in quotation marks, shortened, without control characters that could disturb a
+   * terminal.
+   */
   static String quoted(String text) {
     String safe =
         text.codePoints()
@@ -41,7 +44,7 @@ final class Spelling {
     };
   }
 
-  /** "did you mean ...?" with the nearest of the known words, or nothing if none is near. */
+  /** The question "did you mean ...?" with the nearest known word; empty if none is near. */
   static Optional<String> didYouMean(String typed, Collection<String> known) {
     int reach = Math.max(1, (typed.length() + 1) / 3);
     List<String> words =
@@ -61,7 +64,10 @@ final class Spelling {
         candidates.stream().collect(Collectors.joining(" or ", "did you mean ", "?")));
   }
 
-  /** Edits from one word to the other; a swap of neighbours, two for the library, counts as one. */
+  /**
+   * The number of edits from one word to the other. A swap of two neighbours counts as one edit;
+   * the library counts two.
+   */
   private static int distance(String typed, String word) {
     String a = typed.toLowerCase(Locale.ROOT);
     String b = word.toLowerCase(Locale.ROOT);

@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Finds the unit of a spelling. Case is forgiven, except in the first letter of a spelling where m
- * and M are a thousandth and a million.
+ * Finds the unit for a spelling. Case is ignored, except in a first letter m or M that means a
+ * thousandth or a million.
  */
 final class Spellings {
   private static final Map<String, Unit> EXACT = new HashMap<>();
@@ -43,7 +43,7 @@ final class Spellings {
     if (exact != null) {
       return Optional.of(exact);
     }
-    // MOHM in capitals may be either; only a spelling with a small letter tells.
+    // MOHM in capitals may mean either; only a spelling with a small letter decides.
     boolean shouted = mayBeMilliOrMega(tidy) && tidy.equals(tidy.toUpperCase(Locale.ROOT));
     return shouted ? Optional.empty() : Optional.ofNullable(FOLDED.get(fold(tidy)));
   }

@@ -7,9 +7,9 @@ import javax.measure.IncommensurableException;
 import javax.measure.UnitConverter;
 
 /**
- * A unit a reading can be typed or shown in, with the spellings people use for it. The first
- * spelling is the symbol that screens show. Factors come from the units library and agree with NIST
- * SP 811.
+ * A unit in which a reading can be typed or shown, with the spellings people use for it. The first
+ * spelling is the symbol on screens. Factors come from the units library and agree with NIST SP
+ * 811.
  */
 public enum Unit {
   MILLIMETRE(Quantity.LENGTH, "mm", "millimetre", "millimeter"),
@@ -99,15 +99,15 @@ public enum Unit {
   }
 
   /**
-   * The unit of that spelling, whatever it measures. Upper and lower case may be mixed except where
-   * they tell a thousandth from a million ({@code mV}, {@code Mohm}).
+   * The unit with this spelling, of any quantity. Case is ignored except where it distinguishes a
+   * thousandth from a million ({@code mV}, {@code Mohm}).
    */
   public static Optional<Unit> find(String spelling) {
     return Spellings.find(spelling);
   }
 
   /**
-   * The unit of that spelling.
+   * The unit with this spelling, of any quantity.
    *
    * @throws ReadingException if there is none; the message suggests the nearest
    */
@@ -135,7 +135,7 @@ public enum Unit {
     return spellings.get(0);
   }
 
-  /** A value in this unit, brought to the quantity's canonical unit. */
+  /** Converts a value in this unit to the quantity's canonical unit. */
   public double toCanonical(double value) {
     if (isCanonical()) {
       return value;
@@ -146,7 +146,7 @@ public enum Unit {
     return toCanonical.convert(value);
   }
 
-  /** A value in the quantity's canonical unit, brought to this unit. */
+  /** Converts a value in the quantity's canonical unit to this unit. */
   public double fromCanonical(double value) {
     if (isCanonical()) {
       return value;
@@ -162,7 +162,7 @@ public enum Unit {
   }
 
   /**
-   * A difference between two values in this unit, brought to the canonical unit. It parts from
+   * Converts a difference between two values in this unit to the canonical unit. It differs from
    * {@link #toCanonical} for temperatures: a tolerance of 9 degF is one of 5 degC.
    */
   public double differenceToCanonical(double difference) {

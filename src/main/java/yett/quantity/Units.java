@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** The system of units a person wants to read; what they type may be in either. */
+/** The system of units in which a person reads values. What they type may be in either. */
 public enum Units {
   SI,
   US;
 
-  /** The system of that word: {@code si} or {@code us}. */
+  /** The system with this name: {@code si} or {@code us}. */
   public static Optional<Units> named(String word) {
     return Arrays.stream(values()).filter(u -> u.word().equals(word.strip())).findFirst();
   }
@@ -19,7 +19,7 @@ public enum Units {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  /** The unit in which this system shows what is usually written in another: feet for metres. */
+  /** The unit of this system that replaces a unit written in a card: feet for metres. */
   public Unit of(Unit written) {
     if (this == SI) {
       return switch (written) {
@@ -46,19 +46,19 @@ public enum Units {
     };
   }
 
-  /** A sentence that was written in SI units, as this system says it. */
+  /** The sentence, written in SI units, with its quantities in this system's units. */
   public String in(String sentence) {
     return this == SI ? sentence : CustomaryWords.of(sentence);
   }
 
-  /** Each of several sentences. */
+  /** Converts each sentence as {@link #in(String)} does. */
   public List<String> in(List<String> sentences) {
     return sentences.stream().map(this::in).toList();
   }
 
   /**
-   * The unit this system shows a quantity in. US customary differs from SI for length, force,
-   * temperature, speed, acceleration, energy and mass only.
+   * The unit in which this system shows a quantity. US customary differs from SI only for length,
+   * force, temperature, speed, acceleration, energy and mass.
    */
   public Unit preferred(Quantity quantity) {
     if (this == SI) {

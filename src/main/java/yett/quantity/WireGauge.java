@@ -3,8 +3,8 @@ package yett.quantity;
 import java.util.Locale;
 
 /**
- * American wire gauge: each step is the 39th root of 92 in diameter, 36 AWG being 0.127 mm (ASTM
- * B258).
+ * American wire gauge (ASTM B258): 36 AWG has a diameter of 0.127 mm, and each step multiplies the
+ * diameter by the 39th root of 92.
  */
 public final class WireGauge {
   private static final double THINNEST = 0.127;
@@ -14,7 +14,7 @@ public final class WireGauge {
   private WireGauge() {}
 
   /**
-   * Cross-section of a gauge.
+   * The cross-section of a gauge.
    *
    * @param number 0 for 1/0, -1 for 2/0 and so on
    * @return mm2
@@ -24,7 +24,7 @@ public final class WireGauge {
     return Math.PI / 4 * diameter * diameter;
   }
 
-  /** The gauge whose number is nearest to that of a cross-section, such as {@code near 13 AWG}. */
+  /** The nearest gauge to a cross-section, as a phrase such as {@code near 13 AWG}. */
   public static String nearest(double mm2) {
     double diameter = Math.sqrt(4 * mm2 / Math.PI);
     long number = Math.round(ITS_NUMBER - Math.log(diameter / THINNEST) / STEP);

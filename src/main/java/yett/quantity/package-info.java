@@ -1,2 +1,2 @@
-/** Readings as people type them: quantities, units, and the way from a typed line to a number. */
+/** Readings as people type them: quantities, units, and how a typed line becomes a number. */
 package yett.quantity;

@@ -7,7 +7,9 @@ import yett.interview.Entry;
 import yett.interview.Event;
 import yett.knowledge.RuleBase;
 
-/** A case as its file tells it, from the first answer to the last, with nothing asked or done. */
+/**
+ * Turns a recorded case into events exactly as its file tells it, with nothing asked or planned.
+ */
 public final class AsTold {
   private final RecordedCase recorded;
   private final List<Entry> entries = new ArrayList<>();
@@ -17,8 +19,8 @@ public final class AsTold {
   }
 
   /**
-   * The events of a case without any plan: the gate, what people say, what happened, then every
-   * answer of the file as the gate was found.
+   * The events of a case without any plan: the gate, the complaints, recent events, then every
+   * answer of the file for the gate as found.
    */
   public static List<Entry> entries(RecordedCase recorded, RuleBase base) {
     AsTold told = new AsTold(recorded);

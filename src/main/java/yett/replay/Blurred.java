@@ -12,16 +12,16 @@ import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
 /**
- * A recorded case with worse answers, to see how much of them its conclusion bears. Dangers, proofs
- * and complaints stay as they are. What a sound gate would show, where a case leaves that open,
- * counts among its answers; "cannot tell" and "not now" do not. The same seed blurs a case in the
- * same way, and each check by itself: a new card moves no other's answer.
+ * A recorded case with some answers made worse, to measure how much its result depends on good
+ * answers. Answers to dangers, proofs and complaints stay. Where a case leaves open what a sound
+ * gate would show, that counts as an answer; "cannot tell" and "not now" do not. The same seed
+ * gives the same changes, for each check independently: a new card changes no other's answer.
  */
 public final class Blurred {
-  /** One answer in so many is another outcome than was seen. */
+  /** One answer in this many is replaced by another outcome. */
   static final int ONE_WRONG_IN = 10;
 
-  /** One answer in so many cannot be told. */
+  /** One answer in this many is replaced by "cannot tell". */
   static final int ONE_MISSING_IN = 3;
 
   private final RecordedCase recorded;
@@ -29,8 +29,10 @@ public final class Blurred {
   private final long seed;
 
   /**
+   * Prepares to blur a case.
+   *
    * @param base that the case was read against
-   * @param seed one way of blurring it
+   * @param seed of the random choices
    */
   public Blurred(RecordedCase recorded, RuleBase base, long seed) {
     this.recorded = recorded;
@@ -42,14 +44,14 @@ public final class Blurred {
    * The case with every tenth answer, on average, changed to another outcome of its check.
    *
    * @param meant the outcome that a reading was taken to mean, by check, as far as that is known; a
-   *     reading of any other check becomes any outcome, by chance the one that it meant
+   *     reading of any other check becomes any outcome, possibly the same one
    */
   public RecordedCase wrong(Map<String, String> meant) {
     return changed(
         ONE_WRONG_IN,
         (check, seen) -> {
           String outcome =
-              seen.choice().orElseGet(() -> meant.getOrDefault(check.id(), "")); // a reading's
+              seen.choice().orElseGet(() -> meant.getOrDefault(check.id(), "")); // of a reading
           List<String> others =
               check.outcomes().stream()
                   .map(Check.Outcome::id)
@@ -59,7 +61,7 @@ public final class Blurred {
         });
   }
 
-  /** The case with a third of the answers, on average, changed to "cannot tell". */
+  /** The case with a third of the answers, on average, replaced by "cannot tell". */
   public RecordedCase missing() {
     return changed(ONE_MISSING_IN, (check, seen) -> new Answer.CannotTell());
   }
@@ -83,7 +85,7 @@ public final class Blurred {
         : Optional.ofNullable(told);
   }
 
-  /** The gate as found is blurred; a list says the rest as before. */
+  /** Changes only the answer for the gate as found; later answers in a list stay. */
   private static RepeatedAnswer<Answer> first(
       Check check, RepeatedAnswer<Answer> told, BiFunction<Check, Answer, Answer> change) {
     Answer changed = change.apply(check, told.turns().get(0));

@@ -20,18 +20,18 @@ import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 
 /**
- * The cases of one file. A file with problems has no cases: half a file would be judged as if it
- * were the whole.
+ * The cases of one file. A file with problems has no cases, because part of a file would be judged
+ * as if it were the whole.
  *
  * @param problems all of them, in the order of the file
  */
 public record CaseFile(String name, List<RecordedCase> cases, List<Problem> problems) {
-  /** Bytes: many cases, exported from elsewhere, still fit. */
+  /** Largest file (bytes); enough for many cases exported from elsewhere. */
   private static final int LARGEST = 16 << 20;
 
   private static final Pattern QUOTED = Pattern.compile("\"([a-z0-9-]+)\"");
 
-  /** Whether all that is wrong here is that it speaks of cards that an add-on has switched off. */
+  /** Whether the only problems are references to cards that an add-on has switched off. */
   public boolean speaksOfWhatIsOff(RuleBase base) {
     return !problems.isEmpty()
         && problems.stream()
@@ -43,7 +43,7 @@ public record CaseFile(String name, List<RecordedCase> cases, List<Problem> prob
                         .anyMatch(m -> base.switchedOff(m.group(1))));
   }
 
-  /** Reads a file of the disk; if that fails, the problem says so. */
+  /** Reads a file on disk; if that fails, the problem says so. */
   public static CaseFile read(Path path, RuleBase base) {
     String name = path.toString().replace('\\', '/');
     try {
@@ -68,7 +68,7 @@ public record CaseFile(String name, List<RecordedCase> cases, List<Problem> prob
   /**
    * Reads the text of a file.
    *
-   * @param name decides between YAML and JSON, and stands before every problem
+   * @param name decides between YAML and JSON, and is shown with every problem
    */
   public static CaseFile read(String name, String text, RuleBase base) {
     List<Problem> problems = new ArrayList<>();
@@ -95,7 +95,7 @@ public record CaseFile(String name, List<RecordedCase> cases, List<Problem> prob
         name, problems.isEmpty() ? List.copyOf(cases) : List.of(), List.copyOf(problems));
   }
 
-  /** A document is a case or a list of cases. */
+  /** The cases of a document, which is one case or a list of cases. */
   private static List<Fields> fields(Document document, List<Problem> problems) {
     JsonNode root = document.root();
     if (!root.isArray()) {
@@ -109,8 +109,8 @@ public record CaseFile(String name, List<RecordedCase> cases, List<Problem> prob
   }
 
   /**
-   * The case files among these: a file as it is, of a folder all that are named {@code
-   * *.case.yaml}, {@code *.case.yml} or {@code *.case.json}, by name.
+   * The case files at some paths: a file itself, and of a folder all files named {@code
+   * *.case.yaml}, {@code *.case.yml} or {@code *.case.json}, sorted by name.
    */
   public static List<Path> among(List<Path> paths) {
     List<Path> files = new ArrayList<>();

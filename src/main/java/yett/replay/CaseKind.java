@@ -6,7 +6,7 @@ import java.util.Set;
 import yett.knowledge.Cause;
 import yett.knowledge.RuleBase;
 
-/** What makes a case hard; one case may be of several kinds, most are of none. */
+/** Reasons why a case is hard. A case may be of several kinds; most are of none. */
 public enum CaseKind {
   TWO_FAULTS("two faults at once"),
   ROOT_AND_CONSEQUENCE("a cause and what it brought about"),
@@ -14,7 +14,7 @@ public enum CaseKind {
   NOTHING_WRONG("nothing wrong with the machine"),
   DANGER("people in danger");
 
-  /** Area of the causes that are no fault of the machine. */
+  /** Area of the causes that are not faults of the machine. */
   private static final String USE = "use";
 
   private final String words;
@@ -27,7 +27,7 @@ public enum CaseKind {
     return words;
   }
 
-  /** The kinds that a case is of, by what its file says is true. */
+  /** The kinds of a case, from the true causes in its file. */
   public static Set<CaseKind> of(RecordedCase recorded, RuleBase base) {
     Set<CaseKind> kinds = EnumSet.noneOf(CaseKind.class);
     if (recorded.stop().isPresent()) {
@@ -53,7 +53,7 @@ public enum CaseKind {
     return base.causes().get(cause).area().equals(USE) && !cause.equals(Cause.NOT_IN_RULE_BASE);
   }
 
-  /** Directly, or by way of what it brings about. */
+  /** Whether a cause brings about one of these causes, directly or through others. */
   private static boolean consequencesOneOf(RuleBase base, String root, List<String> causes) {
     Set<String> reached = base.withConsequences(Set.of(root), (from, to, chance) -> true);
     return causes.stream().anyMatch(c -> !c.equals(root) && reached.contains(c));

@@ -27,11 +27,11 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 import yett.quantity.ReadingException;
 
-/** Reads one case from its fields; everything wrong is noted with its place. */
+/** Reads one case from its fields; each error is reported with its position. */
 final class CaseReader {
   private static final String RETEST = "retest";
 
-  /** No run comes to these: a caller brings them. */
+  /** Endings that only a caller can bring about, so a run never reaches them. */
   private static final Set<Ending> BY_CALLERS = EnumSet.of(Ending.CANCELLED, Ending.NOT_REACHED);
 
   private static final List<String> ENDS =
@@ -108,7 +108,7 @@ final class CaseReader {
         call);
   }
 
-  /** Of the true causes. */
+  /** The true causes that no other true cause brought about. */
   private List<String> roots(Fields fields, List<String> truth) {
     return fields.has("roots") ? known(fields, "roots", truth, "true cause") : truth;
   }
@@ -130,7 +130,7 @@ final class CaseReader {
             : Optional.empty());
   }
 
-  /** Complains that the person is missing. */
+  /** Reports that the role is missing. */
   private static String person(Fields fields) {
     fields.text("person");
     return Role.TECHNICIAN.word();
@@ -208,7 +208,7 @@ final class CaseReader {
     return told;
   }
 
-  /** A value and its place. */
+  /** A value with its position. */
   private record Slot(Fields fields, String place, String text) {}
 
   private static void oneOf(Slot slot, String id, String what, Collection<String> known) {
@@ -261,7 +261,7 @@ final class CaseReader {
     return true;
   }
 
-  /** {@code cured}, {@code fails}, or {@code left} and complaints with commas between. */
+  /** Parses {@code cured}, {@code fails}, or {@code left} and complaints separated by commas. */
   private Optional<Event.Retested> retest(Slot slot) {
     String[] parts = slot.text().replaceFirst("^left ", "").split(",");
     List<String> words = Arrays.stream(parts).map(String::trim).toList();

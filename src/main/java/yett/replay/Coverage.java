@@ -16,7 +16,7 @@ import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
 /**
- * What replayed cases leave untried of a rule base.
+ * Lists what replayed cases do not test of a rule base.
  *
  * @param causes that come first at the end of no case
  * @param checks that no case was asked
@@ -25,7 +25,10 @@ import yett.knowledge.RuleBase;
  */
 public record Coverage(
     List<String> causes, List<String> checks, List<String> repairs, List<String> proofs) {
-  /** A check that tells two causes apart by less than this leaves one guessing. */
+  /**
+   * Distance between two causes on a check (total variation) below which the check does not tell
+   * them apart.
+   */
   private static final double TOO_LITTLE = 0.35;
 
   public static Coverage of(RuleBase base, Collection<Replayed> cases) {
@@ -48,12 +51,12 @@ public record Coverage(
         without(base.checks(), seen, c -> c.kind() == Check.Kind.PROOF));
   }
 
-  /** From here on a cause has a say in a case; considered judgement. */
+  /** Chance from which a cause counts as considered in a case; considered judgement. */
   private static final double IN_SIGHT = 0.02;
 
   /**
-   * The causes that cases are about: those that are there, and those that are in sight at their
-   * end.
+   * The causes that cases are about: their true causes, and those with a considerable chance at
+   * their end.
    */
   public static Set<String> about(Collection<RecordedCase> cases, Collection<Replayed> replayed) {
     Set<String> causes = new HashSet<>();
@@ -67,8 +70,8 @@ public record Coverage(
   }
 
   /**
-   * What of it is near some causes or somebody's own: one's own first, then checks by how much the
-   * causes show on them.
+   * The part of it that concerns some causes or somebody's own cards: own cards first, then checks
+   * by how clearly the causes show on them.
    *
    * @param mine ids of the cards that somebody is working on
    */
@@ -91,7 +94,10 @@ public record Coverage(
         mineFirst(proofs, due::contains, mine));
   }
 
-  /** How much some cause shows on a check against a sound gate (total variation). */
+  /**
+   * The largest difference between any of some causes and a sound gate on a check (total
+   * variation).
+   */
   private static double shown(Check check, Set<String> about) {
     return check.likelihood().entrySet().stream()
         .filter(row -> about.contains(row.getKey()))
@@ -121,8 +127,8 @@ public record Coverage(
   }
 
   /**
-   * Pairs of causes that no check tells apart well and no one repair removes together. Whoever
-   * meets one of them may put right the other.
+   * Pairs of causes that no check tells apart well and no one repair removes together, so that a
+   * person may repair the wrong one.
    */
   public static List<Lookalikes.Pair> lookalikes(RuleBase base) {
     Set<String> checks =
@@ -135,7 +141,10 @@ public record Coverage(
         .toList();
   }
 
-  /** Causes of different sites are told apart by the site; what has no card looks like anything. */
+  /**
+   * Whether a pair can be confused at one gate. Not if their sites exclude each other; the cause
+   * without a card is left out, because it can look like anything.
+   */
   private static boolean canBothBe(RuleBase base, Lookalikes.Pair pair) {
     Cause one = base.causes().get(pair.one());
     Cause other = base.causes().get(pair.other());

@@ -4,7 +4,7 @@ import java.util.List;
 import yett.knowledge.Problem;
 
 /**
- * What became of one case file.
+ * The results of one case file.
  *
  * @param cases results in the order of the file
  * @param problems why there are none, or fewer; empty if all went well

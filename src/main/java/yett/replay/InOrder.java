@@ -12,20 +12,22 @@ import java.util.concurrent.Future;
 import java.util.function.Consumer;
 
 /**
- * Does several tasks at once and hands on what they bring in the order of the tasks. Only a few
- * results are held at a time, however many there are.
+ * Runs tasks in parallel and delivers their results in the order of the tasks. Only a few results
+ * are held at a time, however many tasks there are.
  */
 public final class InOrder {
   private InOrder() {}
 
-  /** One thread for each processor. */
+  /** The number of processors, for use as the number of threads. */
   public static int threads() {
     return Runtime.getRuntime().availableProcessors();
   }
 
   /**
-   * @param threads tasks that are done at the same time, 1 for one after the other
-   * @param results is given each result in the order of the tasks, on the calling thread
+   * Runs the tasks.
+   *
+   * @param threads number of tasks that run at the same time, 1 for one after the other
+   * @param results receives each result in the order of the tasks, on the calling thread
    */
   public static <T> void run(List<Callable<T>> tasks, int threads, Consumer<T> results) {
     ExecutorService workers = Executors.newFixedThreadPool(threads);

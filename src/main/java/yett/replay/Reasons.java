@@ -11,7 +11,7 @@ import yett.replay.Replayed.RunnerUp;
 import yett.replay.Replayed.Why;
 import yett.wording.StepWords;
 
-/** Why a check or a repair is the next step, from the plan's advice. */
+/** Says why a check or a repair is the next step, from the plan's advice. */
 public final class Reasons {
   private Reasons() {}
 
@@ -30,12 +30,12 @@ public final class Reasons {
         List.of());
   }
 
-  /** A round is made for its first look. */
+  /** The reason for a round, which is that for its first look. */
   public static Why of(Step.LookRound round) {
     return of(round.first());
   }
 
-  /** The same in words, without the check that came second. */
+  /** The reason in words, without the second-best check. */
   public static String withoutRunnerUp(Step.Ask ask) {
     return Stream.concat(
             Stream.of(StepWords.occasion(ask.occasion())).filter(occasion -> !occasion.isEmpty()),

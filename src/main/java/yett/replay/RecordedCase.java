@@ -9,24 +9,23 @@ import yett.interview.Event;
 import yett.knowledge.Role;
 
 /**
- * A case that can be run without a person. Every name in it is known to the rule base that it was
+ * A case that can be run without a person. Every id in it is known to the rule base that it was
  * read against.
  *
  * @param file where it was read from
- * @param site site question to a choice's id or a reading as typed; what is not here is the usual
- * @param answers check or proof to what is answered
- * @param othersUsual whether checks that are not among the answers show what they do on a sound
- *     gate; otherwise they cannot be told
- * @param retests whether the gate runs when it is tried after a repair
- * @param truth the causes that are really there, if the file says so
- * @param roots of these causes those that no other of them brought about; all where the file does
- *     not tell
- * @param repairs right repairs, to judge by
+ * @param site site question to a choice's id or a reading as typed; usual answers are left out
+ * @param answers check or proof to its answers
+ * @param othersUsual whether checks without an answer show what a sound gate shows; otherwise they
+ *     cannot be told
+ * @param retests results of the retests after repairs
+ * @param truth the true causes, if the file gives them
+ * @param roots those true causes that no other of them brought about; all if the file does not say
+ * @param repairs the right repairs, for judging the run
  * @param expect the cause that should come first
  * @param stop the stop that should end it
- * @param misleads whether what is reported points away from the cause
- * @param keptAside whether nobody may tune the cards by this case, so that it can judge them
- * @param blind whether it was written without sight of the rule base (docs/field-set.md)
+ * @param misleads whether the complaints point away from the cause
+ * @param keptAside whether nobody may tune the cards to this case, so that it can judge them
+ * @param blind whether its author had not seen the rule base (docs/field-set.md)
  */
 public record RecordedCase(
     String file,
@@ -49,7 +48,7 @@ public record RecordedCase(
     boolean blind,
     Call call) {
 
-  /** A case that no file tells: what it shows is left to whoever answers for it. */
+  /** A case without a file; a {@link Respondent} answers its checks. */
   public static RecordedCase madeUp(
       String name,
       Role person,
@@ -79,7 +78,7 @@ public record RecordedCase(
         new Call(Optional.empty(), List.of(), List.of(), Optional.empty(), Optional.empty()));
   }
 
-  /** The same gate, otherwise answered. */
+  /** The same gate with other answers. */
   RecordedCase withAnswers(Map<String, RepeatedAnswer<Answer>> others) {
     return with(site, others);
   }
@@ -108,7 +107,7 @@ public record RecordedCase(
         call);
   }
 
-  /** All that the file says of it, the same however its maps are ordered. */
+  /** All contents of the case as text, independent of the order of its maps. */
   public String content() {
     return String.join(
         "\n",
@@ -118,13 +117,13 @@ public record RecordedCase(
   }
 
   /**
-   * What only a call has.
+   * The parts that only a call has.
    *
    * @param said the caller's own words
-   * @param told checks that whoever reported it answers before anything is asked
+   * @param told checks that the caller answers before anything is asked
    * @param pressing what makes it urgent
-   * @param ends how it should end, as results tell it
-   * @param parts what the technician will really need, if somebody is sent
+   * @param ends how it should end, as results say it
+   * @param parts the parts that the technician will really need, if somebody is sent
    */
   public record Call(
       Optional<String> said,

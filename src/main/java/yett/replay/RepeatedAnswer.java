@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What a case file says to something that may be asked more than once: one thing for every time, or
- * a list in order: how the gate was found, then how it is found after repairs.
+ * The answers of a case file to something that may be asked more than once: one answer for every
+ * time, or a list in order, first for the gate as found, then after repairs.
  *
- * @param inOrder whether the n-th time gets the n-th
+ * @param inOrder whether the n-th answer is for the n-th time
  */
 public record RepeatedAnswer<T>(List<T> turns, boolean inOrder) {
 
@@ -20,7 +20,7 @@ public record RepeatedAnswer<T>(List<T> turns, boolean inOrder) {
   }
 
   /**
-   * What is said the n-th time.
+   * The answer for a time; empty if there is none.
    *
    * @param asked how often it was asked before
    */

@@ -8,8 +8,8 @@ import tools.jackson.databind.json.JsonMapper;
 import yett.knowledge.Problem;
 
 /**
- * Results as JSON Lines: one object a line, so that several hundred cases can be read while they
- * are written, and a broken-off run leaves whole lines. Keys stand in a fixed order. A line is a
+ * Writes results as JSON Lines, one object a line, so that results can be read while others are
+ * still running and an interrupted run leaves whole lines. Keys are in a fixed order. A line is a
  * case, or the problems of a file; its form is {@code shared/replay-result.schema.json}.
  */
 public final class ReplayJson {
@@ -29,7 +29,7 @@ public final class ReplayJson {
     return MAPPER.writeValueAsString(replayed);
   }
 
-  /** The lines of a file, each with its end: its cases, then its problems if there are any. */
+  /** The lines of a file, each with its line end: its cases, then its problems if there are any. */
   public static String lines(FileReplay file) {
     StringBuilder lines = new StringBuilder();
     file.cases().forEach(replayed -> lines.append(line(replayed)).append('\n'));

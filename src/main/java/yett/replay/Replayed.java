@@ -10,11 +10,11 @@ import java.util.Optional;
 import yett.interview.Moment;
 
 /**
- * What became of a recorded case. Written as JSON in the form of {@code
- * shared/replay-result.schema.json}, without these groups; see docs/replay.md.
+ * The result of running a recorded case. It is written as JSON in the form of {@code
+ * shared/replay-result.schema.json}, without the grouping into these records; see docs/replay.md.
  *
- * @param keptAside whether the case is one that nobody may tune the cards by
- * @param moment the case as it was left, for records; not in the JSON
+ * @param keptAside whether nobody may tune the cards to this case
+ * @param moment the case at its end, for records; not in the JSON
  */
 public record Replayed(
     @JsonUnwrapped Outset outset,
@@ -27,7 +27,7 @@ public record Replayed(
     Judged judged,
     @JsonIgnore Moment moment) {
 
-  /** What was known before the first step. */
+  /** The input of the run. */
   public record Outset(
       @JsonProperty("case") String name,
       String file,
@@ -39,43 +39,43 @@ public record Replayed(
       List<String> history) {}
 
   /**
-   * What was believed in the end.
+   * The belief at the end.
    *
-   * @param ranking causes by falling chance that they were there at the call-out, those of 0.001
-   *     and more
-   * @param effects what the first of these causes leads to, as far as it was seen or looked for
+   * @param ranking causes with a chance of at least 0.001 of having been present at the call-out,
+   *     the most probable first
+   * @param effects effects of the first of these causes that were seen or looked for
    */
   public record Found(List<Ranked> ranking, List<Effected> effects) {}
 
   /**
-   * What was done about it.
+   * The work that was done.
    *
    * @param stops those that were raised
    */
   public record Done(List<Mended> repairs, List<String> stops, List<Proved> proofs) {}
 
   /**
-   * How it ended.
+   * The ending of the run.
    *
    * @param ended {@code repaired}, {@code solved}, {@code handed-over}, {@code out-of-service},
-   *     {@code made-safe}, or {@code unfinished} if it went on without end
-   * @param expectedMinutes what the plan expected when it was first asked; weights for hazards,
-   *     parts and handing over are in it
-   * @param spentMinutes minutes of the cards for what was done, changes of set-up included
+   *     {@code made-safe}, or {@code unfinished} if it did not end
+   * @param expectedMinutes the plan's first estimate; it includes penalties for hazards, and parts
+   *     and handing over
+   * @param spentMinutes minutes by the cards for the work done, changes of set-up included
    */
   public record End(String ended, String because, double expectedMinutes, double spentMinutes) {}
 
   /**
-   * What there is to say about the run.
+   * Remarks on the run.
    *
-   * @param remarks what the rules had to say, and answers that hardly fit together
-   * @param notes where the replay had to help itself
-   * @param unsafe what must never be and yet came up; see {@link yett.interview.SafetyWatch}
+   * @param remarks of the rules, and answers that hardly fit together
+   * @param notes assumptions that the replay had to make
+   * @param unsafe things that must never happen but did; see {@link yett.interview.SafetyWatch}
    */
   public record Noticed(
       List<String> remarks, List<Kept> contradictions, List<String> notes, List<String> unsafe) {}
 
-  /** The same without the case itself, which holds a whole belief: for keeping many. */
+  /** A copy without the moment, which holds a whole belief: for keeping many results. */
   public Replayed withoutMoment() {
     return new Replayed(outset, steps, found, done, end, noticed, keptAside, judged, null);
   }
@@ -157,6 +157,8 @@ public record Replayed(
   }
 
   /**
+   * An answer to a site question.
+   *
    * @param usual whether the file left it open and the usual answer was taken
    */
   public record SiteAnswer(String question, String answer, boolean usual) {}
@@ -168,9 +170,9 @@ public record Replayed(
    *     {@code look-round}, {@code proof}, {@code enter}, {@code leave}, {@code repair}, {@code
    *     retest}, {@code settle}, {@code failed-proof}, {@code make-safe}, {@code close}
    * @param id of the card, or of the place of a look-round; the kind itself where there is none
-   * @param answer what was said or done
+   * @param answer what was answered or done
    * @param assumed whether the file left it open
-   * @param meaning what the answer was taken to mean; empty if it was not weighed
+   * @param meaning what the answer was taken to mean; empty if it was not used as evidence
    * @param belief chance of each cause after it, the most probable first
    * @param minutes of the card, or of all looks
    * @param looks those of a look-round, in their order; empty for any other step
@@ -192,16 +194,16 @@ public record Replayed(
    * One look of a round.
    *
    * @param assumed whether the file left it open
-   * @param meaning what the answer was taken to mean; empty if it was not weighed
+   * @param meaning what the answer was taken to mean; empty if it was not used as evidence
    */
   public record Looked(String check, String answer, boolean assumed, Optional<Meaning> meaning) {}
 
   /**
-   * Why this step and no other.
+   * Why this step was chosen.
    *
    * @param words one sentence without a full stop
-   * @param saves minutes that a check saves on average against repairing at once
-   * @param next the check that came second
+   * @param saves average minutes that a check saves compared with repairing at once
+   * @param next the second-best check
    */
   public record Why(
       String words, Optional<Double> saves, Optional<RunnerUp> next, List<String> plan) {
@@ -210,19 +212,19 @@ public record Replayed(
     }
   }
 
-  /** The check that came second. */
+  /** The second-best check. */
   public record RunnerUp(String check, double saves) {}
 
-  /** What an answer was taken to mean, and by which reason. */
+  /** What an answer was taken to mean, and why. */
   public record Meaning(String outcome, String words, String reason) {}
 
-  /** A cause and the chance that it was there at the call-out. */
+  /** A cause with the chance that it was present at the call-out. */
   public record Ranked(String cause, double chance) {}
 
   /**
-   * An effect of the cause that came first.
+   * An effect of the first cause.
    *
-   * @param chance that it is there when that cause alone is
+   * @param chance of the effect when that cause alone is present
    * @param seen looks that show it
    * @param ordinary looks that would show it and do not
    */
@@ -234,7 +236,7 @@ public record Replayed(
   /**
    * A repair that was done.
    *
-   * @param cured what the try after it showed; empty if it was not tried
+   * @param cured result of the retest after it; empty if there was none
    */
   public record Mended(String repair, Optional<Boolean> cured) {}
 
@@ -245,14 +247,13 @@ public record Replayed(
   public record Kept(String first, String second, String because) {}
 
   /**
-   * How the run compares with what the file says is right; empty where the file says nothing.
+   * Comparison of the run with what the file says is right; empty where the file says nothing.
    *
-   * @param cause whether the first cause is the expected one, or, where none is expected, one of
-   *     those that are really there
-   * @param inFirstThree the same for the first three causes
+   * @param cause whether the first cause is the expected one or, if none is expected, one of the
+   *     true causes
+   * @param inFirstThree whether one of the first three causes is
    * @param repairs whether all right repairs were done
-   * @param needless repairs that were done though they are not among the right ones nor entailed by
-   *     them
+   * @param needless repairs that are neither among the right ones nor follow-up work of them
    * @param stop whether exactly the expected stop was raised
    */
   public record Judged(

@@ -6,7 +6,7 @@ import yett.interview.Interview;
 
 /**
  * Runs a recorded case: the tool asks in its own order, the file answers. The same case with the
- * same rule base gives the same result. May be used by several threads at once.
+ * same rule base gives the same result. Thread-safe.
  */
 public final class Replayer {
   private final Expertise expertise;
@@ -18,7 +18,9 @@ public final class Replayer {
   }
 
   /**
-   * @param start when the case is taken to be opened; minutes of the cards pass from there
+   * Runs cases with a rule base.
+   *
+   * @param start time at which each case is opened; the minutes of the cards are added to it
    */
   public Replayer(Expertise expertise, Instant start) {
     this(expertise, start, true);
@@ -31,8 +33,8 @@ public final class Replayer {
   }
 
   /**
-   * The same with what was believed after each step left out, which takes a tenth of the time: for
-   * whoever only reads what was done and how cases end.
+   * A copy that does not record the belief after each step, which takes a tenth of the time: for
+   * uses that need only the work and the endings.
    */
   public Replayer withoutBeliefs() {
     return new Replayer(expertise, start, false);
@@ -43,7 +45,7 @@ public final class Replayer {
     return run(recorded, new Witness(recorded, expertise.base()));
   }
 
-  /** The same, with the checks answered by somebody else than the file. */
+  /** Runs a case whose checks are answered by a respondent instead of the file. */
   public Replayed run(RecordedCase recorded, Respondent respondent) {
     try (Interview interview = expertise.newInterview()) {
       return new Run(

@@ -9,27 +9,27 @@ import java.util.function.Consumer;
 import yett.interview.Expertise;
 
 /**
- * Runs many case files over one expertise, several at once, and hands on the results in the order
- * of the files. Only a few files are held at a time, however many there are.
+ * Runs the cases of many files in parallel and delivers the results in the order of the files. Only
+ * a few files are held at a time, however many there are.
  */
 public final class Replays {
   private final Expertise expertise;
   private final int threads;
 
   /**
-   * @param threads files that are run at the same time, 1 for one after the other
+   * @param threads number of files that run at the same time, 1 for one after the other
    */
   public Replays(Expertise expertise, int threads) {
     this.expertise = expertise;
     this.threads = Math.max(1, threads);
   }
 
-  /** As many files at once as there are processors. */
+  /** Runs as many files at once as there are processors. */
   public static Replays onAllProcessors(Expertise expertise) {
     return new Replays(expertise, InOrder.threads());
   }
 
-  /** Told after each file, on the thread that called. */
+  /** Called after each file, on the calling thread. */
   @FunctionalInterface
   public interface Progress {
     void done(int count, int total);
@@ -38,7 +38,7 @@ public final class Replays {
   /**
    * Runs the files. A file with problems does not stop the others.
    *
-   * @param results is given each file's result in the order of the files, on this thread
+   * @param results receives each file's result in the order of the files, on this thread
    */
   public void run(List<Path> files, Progress progress, Consumer<FileReplay> results) {
     List<Callable<FileReplay>> tasks = new ArrayList<>();

@@ -8,14 +8,14 @@ import yett.knowledge.Check;
 import yett.knowledge.Repair;
 import yett.rules.Conclusion.Expectation;
 
-/** Whoever answers in place of a person: the lines of a file, or a gate that is made up. */
+/** Answers in place of a person: a case file, or a simulated gate. */
 public interface Respondent {
 
   /**
-   * What is said.
+   * An answer.
    *
-   * @param assumed whether nobody says it
-   * @param why of an assumption, in words
+   * @param assumed whether it is an assumption, because the source has no answer
+   * @param why reason for the assumption, in words
    */
   record Said(Answer answer, boolean assumed, String why) {
     public static Said told(Answer answer) {
@@ -31,12 +31,13 @@ public interface Respondent {
    * Answers a check.
    *
    * @param usual the usual range on this gate, where the rules give one
-   * @param meaning the outcome that an answer would be taken to mean, if it can be weighed
+   * @param meaning gives the outcome that an answer would be taken to mean; empty if it would not
+   *     be used as evidence
    */
   Said answer(Check check, Optional<Expectation> usual, Function<Answer, Optional<String>> meaning);
 
   void repaired(Repair repair);
 
-  /** How the gate runs when it is tried; empty if that is not known. */
+  /** The result of the next retest; empty if it is not known. */
   Optional<Event.Retested> retest();
 }

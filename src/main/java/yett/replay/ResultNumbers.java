@@ -1,6 +1,6 @@
 package yett.replay;
 
-/** Numbers as results carry them: no more digits than mean anything. */
+/** Rounds numbers in results to significant digits. */
 final class ResultNumbers {
   private ResultNumbers() {}
 

@@ -34,9 +34,9 @@ import yett.rules.Conclusion.Contradiction;
 import yett.rules.Conclusion.Finding;
 import yett.wording.StepWords;
 
-/** One run of one case: asks, hears the witness, writes down. */
+/** One run of one case: takes each step, asks the respondent, and records the result. */
 final class Run {
-  /** More steps than any interview takes: the run then ends as unfinished. */
+  /** Most steps; an interview takes fewer, so a run that reaches this ends as unfinished. */
   private static final int MOST_STEPS = 1_000;
 
   private final Interview interview;
@@ -110,7 +110,7 @@ final class Run {
     moment.step().accept(new Taking(moment)).run();
   }
 
-  /** What the run does at each kind of step. */
+  /** Handles each kind of step. */
   private final class Taking implements Step.Visitor<Runnable> {
     private final Moment moment;
 
@@ -281,7 +281,7 @@ final class Run {
     return words.isEmpty() ? "none given" : String.join(", ", words);
   }
 
-  /** Each look is answered as the file answers it. */
+  /** Answers each look of a round from the file. */
   private void look(Moment moment, Step.LookRound round) {
     List<Transcript.Look> looks = new ArrayList<>();
     double minutes = 0;
@@ -333,7 +333,10 @@ final class Run {
     }
   }
 
-  /** Whether the caller says that it works again; that others are usual does not say so. */
+  /**
+   * Whether the caller says that the gate works again. The file has to have this answer; one that
+   * the run assumed does not count.
+   */
   private boolean endsCall(Check check, Respondent.Said said) {
     return recorded.person() == Role.CALLER
         && recorded.answers().containsKey(check.id())

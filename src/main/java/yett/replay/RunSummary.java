@@ -24,7 +24,7 @@ import yett.rules.Conclusion.Remark;
 import yett.rules.Conclusion.StopNow;
 import yett.wording.Wording;
 
-/** Sums up a run and judges it by what its file says is right. */
+/** Summarises a run and judges it by what its file says is right. */
 final class RunSummary {
   private final RuleBase base;
   private final RecordedCase recorded;
@@ -115,7 +115,7 @@ final class RunSummary {
 
   private Judged judged() {
     Set<String> wanted = new HashSet<>(recorded.expect().stream().toList());
-    if (wanted.isEmpty() && recorded.stop().isEmpty()) { // a stop comes before any diagnosis
+    if (wanted.isEmpty() && recorded.stop().isEmpty()) { // with a stop no cause is judged
       recorded.truth().ifPresent(wanted::addAll);
     }
     List<String> done = transcript.repairs().stream().map(Mended::repair).distinct().toList();
@@ -140,7 +140,7 @@ final class RunSummary {
     return done.stream().filter(id -> !called.contains(id)).toList();
   }
 
-  /** A repair and all that it entails. */
+  /** Adds a repair and all its follow-up work to a set. */
   private void call(String id, Set<String> called) {
     Repair repair = base.repairs().get(id);
     if (repair != null && called.add(id)) {

@@ -7,15 +7,15 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /**
- * How some replayed cases went together.
+ * Totals over some replayed cases.
  *
- * @param first of the judged cases, those with the right cause first or exactly the right stop
- * @param inFirstThree of the judged cases, those with the right cause among the first three or
- *     exactly the right stop
- * @param toFind median number of checks that are asked to find the fault
- * @param checks median number of all checks of a case, with those that repairs make necessary
+ * @param first number of judged cases with the right cause first or exactly the right stop
+ * @param inFirstThree number of judged cases with the right cause among the first three or exactly
+ *     the right stop
+ * @param toFind median number of checks made to find the fault
+ * @param checks median number of all checks of a case, with follow-up checks
  * @param minutes median minutes of a case by the cards
- * @param unsafe how many proposals were unsafe
+ * @param unsafe number of unsafe proposals
  */
 public record Score(
     int cases,
@@ -32,10 +32,11 @@ public record Score(
   }
 
   /**
-   * What of one case goes into the score.
+   * The values of one case.
    *
-   * @param right whether it came out as its file says; empty where the file says nothing
-   * @param inFirstThree the same of the first three causes, or of the stop
+   * @param right whether the result is as its file says; empty where the file says nothing
+   * @param inFirstThree whether the right cause is among the first three, or the stop is right;
+   *     empty likewise
    */
   public record One(
       Optional<Boolean> right,
@@ -45,7 +46,7 @@ public record Score(
       double minutes,
       int unsafe) {
 
-    /** What is empty is left out of a file. */
+    /** Fields that a file leaves out are null here. */
     public One {
       right = right == null ? Optional.empty() : right;
       inFirstThree = inFirstThree == null ? Optional.empty() : inFirstThree;
@@ -75,24 +76,27 @@ public record Score(
   }
 
   /**
-   * Whether a case came out as its file says; empty where the file says nothing. Where people are
-   * in danger the stop is what has to be right, not the cause.
+   * Whether the result is as the file says; empty where the file says nothing. If people are in
+   * danger, the stop has to be right, not the cause.
    */
   public static Optional<Boolean> right(Replayed replayed) {
     return replayed.judged().stop().or(() -> replayed.judged().cause());
   }
 
-  /** A round of looks is one check: one screen, answered in one go. */
+  /**
+   * Whether a step counts as a check. A round of looks counts as one, because it is one screen
+   * answered together.
+   */
   private static boolean asks(Replayed.Taken step) {
     return step.kind().equals("check") || step.kind().equals("look-round");
   }
 
-  /** How many checks were asked. */
+  /** The number of checks made. */
   public static long checks(Replayed replayed) {
     return replayed.steps().stream().filter(Score::asks).count();
   }
 
-  /** How many of them were asked because of what they would tell, not to follow up a repair. */
+  /** The number of checks made to find the fault, without follow-up checks. */
   static long toFind(Replayed replayed) {
     return replayed.steps().stream().filter(s -> asks(s) && s.why().saves().isPresent()).count();
   }

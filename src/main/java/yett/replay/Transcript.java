@@ -20,9 +20,9 @@ import yett.replay.Replayed.Taken;
 import yett.replay.Replayed.Why;
 import yett.rules.Conclusion.Finding;
 
-/** What happens in a run, written down while it happens. */
+/** Records a run step by step. */
 final class Transcript {
-  /** Causes with less chance are left out of results. */
+  /** Least chance of a cause that is included in results. */
   private static final double LEAST = 0.001;
 
   private final RuleBase base;
@@ -35,21 +35,21 @@ final class Transcript {
   private final List<String> unsafe = new ArrayList<>();
   private final List<Look> looks = new ArrayList<>();
 
-  /** The step that was begun, to be completed by what it left behind. */
+  /** Completes the step that was begun, given the moment after it. */
   private Function<Moment, Taken> begun;
 
-  /** A look of the round that was begun, answered by this event. */
+  /** A look of the current round with the event that answers it. */
   record Look(String check, String answer, boolean assumed, long event) {}
 
   /**
-   * @param beliefs whether what is believed after each step is written down
+   * @param beliefs whether to record the belief after each step
    */
   Transcript(RuleBase base, boolean beliefs) {
     this.base = base;
     this.beliefs = beliefs;
   }
 
-  /** A step that was answered by this event; {@link #finish} completes it. */
+  /** Begins a step that an event answers; {@link #finish} completes it. */
   void begin(
       String kind,
       String id,
@@ -77,12 +77,16 @@ final class Transcript {
                 looks.stream().map(l -> looked(moment, l)).toList());
   }
 
-  /** Of the round that was begun. */
+  /** Adds a look to the current round. */
   void looked(Look look) {
     looks.add(look);
   }
 
-  /** What the step left behind. */
+  /**
+   * Completes the step that was begun.
+   *
+   * @param moment after the step
+   */
   void finish(Moment moment) {
     steps.add(begun.apply(moment));
   }
@@ -126,7 +130,7 @@ final class Transcript {
     repairs.add(repair);
   }
 
-  /** The gate was tried after the last repair. */
+  /** Records the retest after the last repair. */
   void tried(boolean cured) {
     int last = repairs.size() - 1;
     repairs.set(last, new Mended(repairs.get(last).repair(), Optional.of(cured)));

@@ -18,19 +18,19 @@ import yett.knowledge.RuleBase;
 import yett.rules.Conclusion.Expectation;
 
 /**
- * Answers in place of a person: what the file says, as far as it is still so. The file tells how
- * the gate was found; what a repair has changed since is not in it.
+ * Answers from a case file, as long as they still apply. The file describes the gate as found, so
+ * an answer is not used if a repair has changed what it depends on.
  */
 public final class Witness implements Respondent {
-  /** A repair that removes a cause less often than this is taken to leave it. */
+  /** Chance of removing a cause below which a repair counts as leaving it. */
   private static final double REMOVES = 0.5;
 
-  /** The same where the file names another repair as the right one for this cause. */
+  /** The same limit where the file names another repair as the right one for the cause. */
   private static final double REMOVES_AS_WELL = 0.8;
 
   private static final double HALF = 0.5;
 
-  /** A cause that shows on a check less often than this is taken not to show. */
+  /** Chance below which a cause counts as not showing on a check. */
   private static final double SHOWS = 0.1;
 
   private final RecordedCase recorded;
@@ -50,22 +50,25 @@ public final class Witness implements Respondent {
   public Said answer(
       Check check, Optional<Expectation> usual, Function<Answer, Optional<String>> meaning) {
     RepeatedAnswer<Answer> told = recorded.answers().get(check.id());
-    if (told == null || (!told.inOrder() && proofOfMended(check))) {
+    if (told == null || (!told.inOrder() && isFailureOutdated(check))) {
       return unsaid(check);
     }
     int turn = asked.getOrDefault(check.id(), 0);
     boolean changed =
         (turn == 0 || !told.inOrder()) && changed(check, told.turns().get(0), meaning);
     if (changed && !told.inOrder()) {
-      return again(check);
+      return afterRepair(check);
     }
     turn = changed ? 1 : turn;
     asked.put(check.id(), turn + 1);
     return told.turn(turn).map(Said::told).orElseGet(() -> unsaid(check));
   }
 
-  /** A gate shows nothing unusual any more when no cause is left that shows here. */
-  private Said again(Check check) {
+  /**
+   * The answer to a check after its recorded answer no longer applies: ordinary if no remaining
+   * cause shows on it, otherwise unknown.
+   */
+  private Said afterRepair(Check check) {
     boolean shows = remaining.stream().anyMatch(c -> shows(check, c) >= SHOWS);
     return shows
         ? Said.assumed(
@@ -78,17 +81,18 @@ public final class Witness implements Respondent {
     return Said.assumed(new Answer.Chosen(outcome), "");
   }
 
-  /** Chance that a cause shows anything out of the ordinary on a check. */
+  /** Chance that a cause shows anything unusual on a check. */
   private static double shows(Check check, String cause) {
     double[] row = check.likelihood().get(cause);
     return row == null ? 0 : 1 - row[0];
   }
 
   /**
-   * A file that says once that a proof fails says it of the gate as it was found: it fails while a
-   * cause is left that makes it fail at least half as often as the one that does most.
+   * Whether a single recorded failure of a proof no longer applies. It describes the gate as found:
+   * the proof fails while a cause is left that makes it fail at least half as often as the one that
+   * does most.
    */
-  private boolean proofOfMended(Check check) {
+  private boolean isFailureOutdated(Check check) {
     if (check.kind() != Check.Kind.PROOF || recorded.truth().isEmpty() || removed.isEmpty()) {
       return false;
     }
@@ -96,7 +100,10 @@ public final class Witness implements Respondent {
     return !isLeft(recorded.truth().get(), causes -> most(check, fail, causes));
   }
 
-  /** Of a proof that the file does not name: how often what is left makes it fail. */
+  /**
+   * The result of a proof that the file does not mention, from how often the remaining causes make
+   * it fail.
+   */
   private Said proof(Check proof) {
     double fails = most(proof, proof.indexOf(Check.FAIL), remaining);
     if (fails < SHOWS) {
@@ -108,7 +115,7 @@ public final class Witness implements Respondent {
   private boolean changed(Check check, Answer found, Function<Answer, Optional<String>> meaning) {
     return check.kind() == Check.Kind.CHECK
         && !removed.isEmpty()
-        && meaning.apply(found).map(outcome -> stale(check, outcome)).orElse(false);
+        && meaning.apply(found).map(outcome -> isOutdated(check, outcome)).orElse(false);
   }
 
   private Said unsaid(Check check) {
@@ -128,11 +135,11 @@ public final class Witness implements Respondent {
   }
 
   /**
-   * Whether an answer from before a repair has lost its ground: it was a telling one, and no cause
-   * that remains shows it as readily as one that was removed. Ordinary answers stay: taking causes
-   * away makes a gate more ordinary, not less.
+   * Whether an answer from before a repair no longer applies: it was unusual, and no remaining
+   * cause shows it as strongly as one that was removed. Ordinary answers stay, because removing
+   * causes makes a gate more ordinary.
    */
-  private boolean stale(Check check, String outcome) {
+  private boolean isOutdated(Check check, String outcome) {
     int at = check.indexOf(outcome);
     double gone = most(check, at, removed);
     return at > 0 && gone > 0 && most(check, at, remaining) < gone;
@@ -162,7 +169,7 @@ public final class Witness implements Respondent {
     removed.addAll(gone);
   }
 
-  /** The true causes that no repair has taken away. */
+  /** The true causes that no repair has removed. */
   public Set<String> remaining() {
     return Set.copyOf(remaining);
   }
@@ -178,10 +185,10 @@ public final class Witness implements Respondent {
   }
 
   /**
-   * What the file says; else what its truth makes of it. A gate from which nothing was taken does
-   * the same. Of a gate that a repair has changed, a complaint is left while a cause is that shows
-   * it at least half as readily as the one that showed it most; one that no true cause shows, until
-   * all of them are gone.
+   * The recorded result of the retest, or else one worked out from the true causes. A gate from
+   * which no cause was removed does the same as before. Otherwise a complaint is left while a cause
+   * remains that shows it at least half as strongly as the one that showed it most; a complaint
+   * that no true cause shows is left until all causes are gone.
    */
   @Override
   public Optional<Event.Retested> retest() {
@@ -216,15 +223,15 @@ public final class Witness implements Respondent {
   }
 
   /**
-   * Whether something that causes make is still there: while one is that makes it at least half as
-   * readily as the one that did most; what none of them makes, until all are gone.
+   * Whether something that causes produce is still present: while a cause remains that produces it
+   * at least half as strongly as the strongest one did; if none produces it, until all are gone.
    */
   private boolean isLeft(List<String> truth, ToDoubleFunction<Collection<String>> readiness) {
     double found = readiness.applyAsDouble(truth);
     return found > 0 ? readiness.applyAsDouble(remaining) >= HALF * found : !remaining.isEmpty();
   }
 
-  /** The chance that a complaint shows at a try, by the cause that shows it most. */
+  /** The chance that a complaint shows at a retest, by the cause that shows it most. */
   private double shows(Check complaint, Collection<String> causes) {
     int said = complaint.indexOf(Check.SAID);
     return causes.stream()

@@ -1,2 +1,2 @@
-/** Runs recorded cases without a person, for regression, comparison and study. */
+/** Runs recorded cases without a person, for regression tests, comparison and study. */
 package yett.replay;

@@ -9,22 +9,22 @@ import yett.knowledge.CardEdit;
 import yett.knowledge.RuleBase;
 
 /**
- * What the files of a rule base become when proposals are accepted.
+ * The files of a rule base after accepting proposals.
  *
  * @param files contents by path, changed and unchanged
- * @param changed paths of those that are changed
- * @param base read from them
- * @param left proposals for which no place was found to write to
+ * @param changed paths of the changed files
+ * @param base read from the files
+ * @param left proposals that could not be written because no place was found
  */
 public record Acceptance(
     SortedMap<String, String> files, List<String> changed, RuleBase base, List<Proposal> left) {
   private static final double SAME = 1e-9;
 
   /**
-   * Works the changes out; nothing is written.
+   * Works out the changes; nothing is written to disk.
    *
    * @param mine which of the paths may be written to
-   * @throws IllegalStateException if a card, read again, would not say what was accepted
+   * @throws IllegalStateException if a card, read again, would not have the accepted chances
    */
   public static Acceptance of(
       SortedMap<String, String> files, List<Proposal> accepted, Predicate<String> mine) {
@@ -60,7 +60,7 @@ public record Acceptance(
           case ROW -> base.checks().get(p.check()).likelihood().get(p.cause());
         };
     for (int i = 0; i < p.instead().length; i++) {
-      // Of a complaint one figure is written, and the card's row has two.
+      // A complaint has one figure to write, while its row on the card has two.
       int at = now.length - p.instead().length + i;
       if (Math.abs(now[at] - p.instead()[i]) > SAME) {
         throw new IllegalStateException(

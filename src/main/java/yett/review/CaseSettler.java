@@ -19,14 +19,16 @@ import yett.knowledge.RuleBase;
 import yett.rules.Conclusion.Finding;
 
 /**
- * Reads out of a closed case what was wrong and what the gate showed. Only a case whose gate ran
- * again, and of which the belief leaves no doubt then, tells what was wrong.
+ * Reads from a closed case what was wrong and what the gate showed. It accepts only cases in which
+ * the gate ran again and the belief then leaves no doubt about the cause.
  */
 public final class CaseSettler {
-  /** Settled choices: a cause is taken to have been there from this chance on, */
+  /** Chance from which a cause counts as present. */
   private static final double THERE = 0.9;
 
-  /** and not to have been there below this one; between the two the case is left out. */
+  /**
+   * Chance below which a cause counts as absent; a case with a cause between the two is left out.
+   */
   private static final double NOT_THERE = 0.1;
 
   private final Interview interview;
@@ -37,7 +39,7 @@ public final class CaseSettler {
     this.base = interview.expertise().base();
   }
 
-  /** The case, if it is settled. */
+  /** What the case shows; empty if it is not settled. */
   public Optional<SettledCase> settle(List<Entry> entries) {
     CaseState state = CaseState.of(entries);
     boolean cured =
@@ -48,7 +50,7 @@ public final class CaseSettler {
     }
     Moment moment = interview.asFarAsPossible(entries, state.role());
     if (!moment.apart().isEmpty()) {
-      return Optional.empty(); // what is left out may be what mattered
+      return Optional.empty(); // an event set apart may be the decisive one
     }
     Optional<Set<String>> causes = causes(moment);
     return causes.map(c -> new SettledCase(c, seen(moment), shares(moment)));
@@ -96,7 +98,7 @@ public final class CaseSettler {
     return shares(interview.expertise().model(moment.judgement().oddsFactors()));
   }
 
-  /** By cause, how often it arises by itself at a gate at which there is at least one cause. */
+  /** For each cause, how often it arises by itself at a gate that has at least one cause. */
   static Map<String, Double> shares(CausalModel model) {
     double none = 1;
     for (int c = 0; c < model.size(); c++) {

@@ -5,15 +5,16 @@ import java.util.Locale;
 import yett.calculation.SharePosterior;
 
 /**
- * A chance, or a row of chances, that the cases speak against, and what to write instead.
+ * A chance, or a row of chances, that the cases contradict, with its replacement.
  *
- * @param kind of what is to be changed
+ * @param kind of chance
  * @param check id of the check or complaint; empty for a prior
- * @param cause id of the cause; empty for what shows without any
- * @param outcomes ids of the outcomes, as the posterior counts them
- * @param card what the card says now, a number for each outcome; for a prior and a complaint one
- * @param instead what to write, the same
- * @param posterior of what is shown, judgement and counts together
+ * @param cause id of the cause; empty for the row without any cause
+ * @param outcomes ids of the outcomes, in the order of the posterior
+ * @param card what the card says now: a number for each outcome; one number for a prior or a
+ *     complaint
+ * @param instead what to write, in the same form
+ * @param posterior of the chances as they show in cases, from judgement and counts together
  */
 public record Proposal(
     Kind kind,
@@ -24,14 +25,16 @@ public record Proposal(
     double[] instead,
     SharePosterior posterior) {
 
-  /** What is to be changed. */
+  /** The kind of chance to be changed. */
   public enum Kind {
     PRIOR,
     ROW,
     OTHERWISE
   }
 
-  /** By what a trainer names it: prior/chain-slack, chain-sag/chain-slack, chain-sag/otherwise. */
+  /**
+   * The name that a trainer uses: prior/chain-slack, chain-sag/chain-slack, chain-sag/otherwise.
+   */
   public String name() {
     return switch (kind) {
       case PRIOR -> "prior/" + cause;

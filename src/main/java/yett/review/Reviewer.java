@@ -15,12 +15,12 @@ import yett.knowledge.Cause;
 import yett.knowledge.Check;
 import yett.knowledge.RuleBase;
 
-/** Sets settled cases against the cards. */
+/** Compares settled cases with the chances on the cards. */
 public final class Reviewer {
-  /** Fewer cases than this are not held against a card; considered judgement. */
+  /** Fewest cases for a comparison; considered judgement. */
   public static final int FEWEST = 5;
 
-  /** From so many decibans on the cases speak against a card: strongly, as screens call it. */
+  /** Evidence (decibans) from which the cases contradict a card; screens call it strong. */
   public static final double AGAINST = 10;
 
   private static final double LEAST_PRIOR = 0.0001;
@@ -31,7 +31,7 @@ public final class Reviewer {
   private final double weight;
 
   /**
-   * @param weight so many cases the judgement of a card weighs
+   * @param weight number of cases that the judgement on a card counts as
    */
   public Reviewer(RuleBase base, CausalModel model, double weight) {
     this.base = base;
@@ -39,7 +39,7 @@ public final class Reviewer {
     this.weight = weight;
   }
 
-  /** What the cases speak against, the strongest first. */
+  /** The chances that the cases contradict, the strongest evidence first. */
   public List<Proposal> review(List<SettledCase> cases) {
     return all(cases).stream()
         .filter(p -> p.posterior().cases() >= FEWEST)
@@ -50,7 +50,7 @@ public final class Reviewer {
         .toList();
   }
 
-  /** What the cases and the cards say together, of everything that a case tells about. */
+  /** A proposal for every chance that the cases have evidence on, from cards and cases together. */
   List<Proposal> all(List<SettledCase> cases) {
     List<Proposal> all = new ArrayList<>();
     base.causes().values().forEach(c -> prior(c, cases).ifPresent(all::add));
@@ -109,18 +109,18 @@ public final class Reviewer {
   }
 
   private Optional<Proposal> otherwise(Check check, List<SettledCase> cases) {
-    double[] judged = shown(check, new int[0]);
+    double[] judged = inCases(check, new int[0]);
     return posterior(check, judged, cases, Set.of())
         .map(
             p -> {
-              double[] so = so(check, means(p));
+              double[] so = onCard(check, means(p));
               return proposal(
                   Proposal.Kind.OTHERWISE, check, "", check.otherwise(), Rows.withoutSlip(so), p);
             });
   }
 
   private Optional<Proposal> row(Check check, String cause, List<SettledCase> cases) {
-    double[] judged = shown(check, new int[] {model.indexOf(cause)});
+    double[] judged = inCases(check, new int[] {model.indexOf(cause)});
     double[] none = model.table(check.id()).outcomeChances(new int[0]);
     return posterior(check, judged, cases, Set.of(cause))
         .map(
@@ -130,7 +130,7 @@ public final class Reviewer {
                     check,
                     cause,
                     check.likelihood().get(cause),
-                    Rows.contribution(so(check, means(p)), none),
+                    Rows.contribution(onCard(check, means(p)), none),
                     p));
   }
 
@@ -154,7 +154,10 @@ public final class Reviewer {
         posterior);
   }
 
-  /** Cases in which, of all causes that show on a check, just these were there. */
+  /**
+   * The posterior from the cases in which, of all causes with a row on a check, exactly these were
+   * present.
+   */
   private Optional<SharePosterior> posterior(
       Check check, double[] judged, List<SettledCase> cases, Set<String> causes) {
     int[] counts = new int[judged.length];
@@ -174,8 +177,8 @@ public final class Reviewer {
         .collect(Collectors.toSet());
   }
 
-  /** What is seen of a check: a complaint may be so and go unsaid. */
-  private double[] shown(Check check, int[] causes) {
+  /** Chances as they show in cases: a complaint may be present and go unmentioned. */
+  private double[] inCases(Check check, int[] causes) {
     double[] so = model.table(check.id()).outcomeChances(causes);
     if (check.kind() != Check.Kind.COMPLAINT) {
       return so;
@@ -187,8 +190,8 @@ public final class Reviewer {
         : new double[] {1 - mentioned, mentioned};
   }
 
-  /** The other way round. */
-  private static double[] so(Check check, double[] shown) {
+  /** The inverse of {@link #inCases}: chances on the card from those that show in cases. */
+  private static double[] onCard(Check check, double[] shown) {
     if (check.kind() != Check.Kind.COMPLAINT) {
       return shown;
     }

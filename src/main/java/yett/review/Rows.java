@@ -2,21 +2,19 @@ package yett.review;
 
 import java.util.Arrays;
 
-/**
- * From what is shown when a cause is there back to the row that makes it so, and figures to write.
- */
+/** Computes the row of a cause from what shows when it is present, and rounds rows to figures. */
 final class Rows {
-  /** Half a percent of every row is spread evenly before it is used (yett.belief.CardModel). */
+  /** Half a percent of every row is spread evenly before use (yett.belief.CardModel). */
   private static final double SLIP = 0.005;
 
   private Rows() {}
 
   /**
-   * The contribution of a cause: what is shown is the most telling of the base's and the cause's,
-   * so cumulative chances multiply.
+   * The contribution of a cause. The outcome that shows is the more unusual of the base's and the
+   * cause's, so cumulative chances multiply.
    *
-   * @param shown chances of the outcomes when the cause is there
-   * @param base the same when no cause is
+   * @param shown chances of the outcomes when the cause is present
+   * @param base chances when no cause is present
    */
   static double[] contribution(double[] shown, double[] base) {
     double[] row = new double[shown.length];
@@ -41,7 +39,7 @@ final class Rows {
     return Arrays.stream(pure).map(p -> p / sum).toArray();
   }
 
-  /** In thousandths that add up to 1: the largest takes what rounding left. */
+  /** The row in thousandths that add up to 1; the largest figure takes the rounding error. */
   static double[] figures(double[] row) {
     long[] thousandths = Arrays.stream(row).mapToLong(p -> Math.round(p * 1000)).toArray();
     int largest = 0;

@@ -1,2 +1,4 @@
-/** Closed cases against the cards: which chances they speak against, and what to write instead. */
+/**
+ * Compares closed cases with the cards: which chances they contradict, and what to write instead.
+ */
 package yett.review;

@@ -5,12 +5,15 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * What a row of a table asks of an answer: one of these words, or a reading in one of these ranges.
+ * The answers that a row of a table accepts: one of these words, or a reading in one of these
+ * ranges.
  */
 public record Accepted(Set<String> words, List<Span> spans) {
   /**
-   * @param from lower end, which belongs to it; canonical unit
-   * @param below upper end, which does not
+   * A range of readings.
+   *
+   * @param from lower end, included; canonical unit
+   * @param below upper end, not included; canonical unit
    */
   public record Span(double from, double below) {
     private boolean holds(double reading) {
@@ -26,7 +29,7 @@ public record Accepted(Set<String> words, List<Span> spans) {
     return words.contains(word) || spans.stream().anyMatch(s -> s.holds(reading));
   }
 
-  /** Whether there is an answer that both accept. */
+  /** Whether some answer is accepted by both. */
   boolean meets(Accepted other) {
     return !Collections.disjoint(words, other.words)
         || spans.stream().anyMatch(s -> other.spans.stream().anyMatch(s::meets));

@@ -16,8 +16,8 @@ import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
 
 /**
- * Classes of compiled rules, loaded from the very bytes that were compiled or looked at: no file
- * can be exchanged in between.
+ * Loads the classes of compiled rules from the very bytes that were compiled or checked, so that no
+ * file can be exchanged in between.
  */
 final class CompiledRules extends SecureClassLoader {
   static final String MODEL_LIST = "META-INF/kie/yett/rules/drools-model";
@@ -35,7 +35,9 @@ final class CompiledRules extends SecureClassLoader {
   }
 
   /**
-   * @param archive as the compiler made it
+   * Loads the rules of an archive.
+   *
+   * @param archive made by the compiler
    * @throws IOException if it holds no compiled rules
    */
   static KieBase load(byte[] archive) throws IOException, ReflectiveOperationException {
@@ -47,7 +49,7 @@ final class CompiledRules extends SecureClassLoader {
     return load(models(names), loader);
   }
 
-  /** The rules that these classes hold. */
+  /** The rules in these classes. */
   static KieBase load(List<String> names, ClassLoader loader) throws ReflectiveOperationException {
     List<Model> models = new ArrayList<>();
     for (String name : names) {
@@ -56,14 +58,14 @@ final class CompiledRules extends SecureClassLoader {
     return KieBaseBuilder.createKieBaseFromModel(models);
   }
 
-  /** The names of the classes in the compiler's list, whose first line is a heading. */
+  /** The class names in the compiler's list, without its heading line. */
   static List<String> models(byte[] list) {
     return new String(list, StandardCharsets.UTF_8).lines().skip(1).map(String::strip).toList();
   }
 
   /**
-   * Its own classes first: the program's own rules lie among the program's classes, and rules of a
-   * changed copy have the same names.
+   * Looks for the rules' own classes first. The program's own rules are among the program's
+   * classes, and a changed copy of them has classes of the same names.
    */
   @Override
   protected Class<?> loadClass(String name, boolean resolve) throws ClassNotFoundException {
@@ -84,7 +86,7 @@ final class CompiledRules extends SecureClassLoader {
     return defineClass(name, bytes, 0, bytes.length);
   }
 
-  /** The session looks at the classes of conditions, to find those that are the same. */
+  /** Drools reads the classes of conditions from here to find equal ones. */
   @Override
   public InputStream getResourceAsStream(String name) {
     byte[] bytes = entries.get(name);

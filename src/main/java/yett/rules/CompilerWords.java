@@ -13,15 +13,16 @@ import org.kie.api.builder.Message;
 import yett.knowledge.Problem;
 
 /**
- * What the compiler says of rules, in the rules' own files and lines. What it makes of a rule is
- * Java, and it speaks of that: its pages are not shown, and its lines are looked up in the rules.
+ * Translates the compiler's messages to the rules' own files and lines. The compiler turns rules
+ * into Java and reports errors there, so a line of Java is looked up in the rules; the Java itself
+ * is not shown.
  */
 final class CompilerWords {
   private static final Pattern PAGE = Pattern.compile("(?s)Java source of (\\S+) in error:\n(.*)");
 
   private final SortedMap<String, String> sources;
 
-  /** Java that the compiler wrote, by path. */
+  /** The generated Java, as lines by path. */
   private final Map<String, List<String>> pages = new HashMap<>();
 
   private CompilerWords(SortedMap<String, String> sources) {
@@ -53,7 +54,7 @@ final class CompilerWords {
     return places.problem(file, message.getLine(), message.getText());
   }
 
-  /** The longest name that the compiler's path ends with is the file's own. */
+  /** The rule file for a path of the compiler: the longest file name that the path ends with. */
   private String file(String path) {
     return sources.keySet().stream()
         .filter(path::endsWith)
@@ -61,7 +62,7 @@ final class CompilerWords {
         .orElse(path);
   }
 
-  /** A line of Java that a rule has too, but for blanks, is that rule's. */
+  /** The problem for a line of Java that occurs in a rule too, apart from white space. */
   private Problem ofPage(List<String> page, Message message) {
     int at = message.getLine() - 1;
     String line = at >= 0 && at < page.size() ? page.get(at).replaceAll("\\s", "") : "";

@@ -3,16 +3,18 @@ package yett.rules;
 import java.util.List;
 import yett.calculation.Range;
 
-/** What a rule concluded; withdrawn by truth maintenance when its grounds go. */
+/**
+ * Something that a rule concluded. Truth maintenance withdraws it when its grounds no longer hold.
+ */
 public sealed interface Conclusion {
 
   Reason reason();
 
-  /** The card, or the answers, that this is about: conclusions are put in order by it. */
+  /** The card or the answers that the conclusion is about; conclusions are sorted by it. */
   String about();
 
   /**
-   * The usual range of a reading on this gate, canonical unit.
+   * The usual range of a reading on this gate, in the canonical unit.
    *
    * @param how where the range comes from, in words with the numbers used
    */
@@ -27,7 +29,7 @@ public sealed interface Conclusion {
       return check;
     }
 
-    /** As good as one of all parts, which Java would put together at every start. */
+    /** Hashes one component only: the generated hashCode of a record is slow at every start. */
     @Override
     public int hashCode() {
       return check.hashCode();
@@ -35,10 +37,11 @@ public sealed interface Conclusion {
   }
 
   /**
-   * What an answer was taken to mean.
+   * The meaning of an answer.
    *
-   * @param weights for each outcome of the check, the chance of this answer if that were true
-   * @param outcome the outcome that it most likely is
+   * @param weights for each outcome of the check, the chance of this answer if that outcome were
+   *     true
+   * @param outcome the most likely outcome
    */
   record Finding(
       String check, long event, int epoch, List<Double> weights, String outcome, Reason reason)
@@ -49,7 +52,7 @@ public sealed interface Conclusion {
     }
   }
 
-  /** The odds of a cause are multiplied; a factor of 0 rules it out. */
+  /** A factor on the odds of a cause; 0 rules the cause out. */
   record Odds(String cause, double factor, Reason reason) implements Conclusion {
     @Override
     public String about() {
@@ -57,9 +60,9 @@ public sealed interface Conclusion {
     }
   }
 
-  /** Two answers that cannot both be right; events in the order given. */
+  /** Two answers that cannot both be right, in the order of their events. */
   record Contradiction(long first, long second, Reason reason) implements Conclusion {
-    /** Between two answers, whichever was given first. */
+    /** A contradiction between two answers, whichever was given first. */
     public static Contradiction between(Fact.Given one, Fact.Given other, Reason reason) {
       return new Contradiction(
           Math.min(one.event(), other.event()), Math.max(one.event(), other.event()), reason);
@@ -74,7 +77,7 @@ public sealed interface Conclusion {
   /**
    * A stop card applies.
    *
-   * @param event number of the answer that says so; 0 if it does not hang on one
+   * @param event number of the answer that reports the danger; 0 if it does not depend on an answer
    */
   record StopNow(String stop, long event, Reason reason) implements Conclusion {
     public StopNow(String stop, Reason reason) {
@@ -87,7 +90,7 @@ public sealed interface Conclusion {
     }
   }
 
-  /** A state of the work that nobody may bring about now, and so nothing that needs it. */
+  /** A set-up that nobody may enter now; nothing that needs it is done. */
   record Forbidden(String setUp, Reason reason) implements Conclusion {
     @Override
     public String about() {
@@ -96,8 +99,8 @@ public sealed interface Conclusion {
   }
 
   /**
-   * Nobody is told to do this ({@link yett.knowledge.Stop#DEEDS}) on account of one danger, because
-   * of another.
+   * A deed ({@link yett.knowledge.Stop#DEEDS}) that one danger would call for but another danger
+   * forbids.
    */
   record Withheld(String deed, Reason reason) implements Conclusion {
     @Override
@@ -115,8 +118,8 @@ public sealed interface Conclusion {
   }
 
   /**
-   * A check that has no sense at the gate as it stood between two repairs, such as the speed of a
-   * leaf that does not move: it is not asked, and an answer to it is not counted.
+   * A check that makes no sense at the gate as it was between two repairs, such as the speed of a
+   * leaf that does not move. It is not asked, and an answer to it does not count.
    */
   record Senseless(String check, int epoch, Reason reason) implements Conclusion {
     @Override
@@ -125,7 +128,7 @@ public sealed interface Conclusion {
     }
   }
 
-  /** A check or repair that a repair made necessary and that is still to be done. */
+  /** Follow-up work that is still to be done: a check or repair that a repair made necessary. */
   record FollowUp(String repair, String card, Reason reason) implements Conclusion {
     @Override
     public String about() {
@@ -133,7 +136,7 @@ public sealed interface Conclusion {
     }
   }
 
-  /** Something worth saying to the person. */
+  /** Something worth telling the person. */
   record Remark(String text, Reason reason) implements Conclusion {
     @Override
     public String about() {

@@ -11,34 +11,34 @@ import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 
 /**
- * Decision tables of a rule base as facts. A table is data and needs nobody's trust; see
- * docs/decisions.
+ * Reads the decision tables of a rule base into rows, which are facts for the rules. A table is
+ * data, not a program, so it needs nobody's trust; see docs/decisions.
  */
 public final class DecisionTables {
-  /** The kind of problem when two rows give two ranges for one reading at one gate. */
+  /** The kind of problem when two rows give different ranges for one reading at one gate. */
   public static final String CLASH = "table-clash";
 
-  /** Rows of all tables together, each of which is held against each. */
+  /** Most rows of all tables together; each row is compared with every other. */
   private static final int MOST_ROWS = 3_000;
 
   private DecisionTables() {}
 
-  /** Everything that is wrong with the tables, with the place of the cell. */
+  /** Every problem of the tables, with the position of the cell. */
   public static List<Problem> problems(RuleBase base) {
     List<Problem> problems = new ArrayList<>();
     rows(base, problems);
     return problems;
   }
 
-  /** The rows that have nothing wrong, whatever is wrong with others. */
+  /** The rows without problems, even if others have some. */
   public static List<Row> readable(RuleBase base) {
     return rows(base, new ArrayList<>()).stream().map(TableRow::row).toList();
   }
 
   /**
-   * What the tables say, without the rows that an add-on has switched off.
+   * The rows of all tables, without those that an add-on has switched off.
    *
-   * @throws KnowledgeException if anything is wrong with one
+   * @throws KnowledgeException if any table has a problem
    */
   static List<Row> rows(RuleBase base) {
     List<Problem> problems = new ArrayList<>();
@@ -76,7 +76,10 @@ public final class DecisionTables {
     return rows;
   }
 
-  /** Of two rows that clash, the one of an add-on is told, which somebody is working on. */
+  /**
+   * Reports rows that clash. Of two, the one from an add-on is reported, because that is the one
+   * somebody is working on.
+   */
   private static void clashes(RuleBase base, List<TableRow> all, List<Problem> problems) {
     List<TableRow> rows =
         all.stream()

@@ -8,7 +8,7 @@ import yett.knowledge.Check;
 import yett.rules.Row.Answers;
 import yett.rules.Row.Exclusion;
 
-/** Answers to two checks that cannot both be right between the same repairs. */
+/** Reads rows with answers to two checks that cannot both be right between the same repairs. */
 final class ExclusionRows implements RowKind {
   private static final String CHECK = " check";
   private static final String ANSWER = " answer";

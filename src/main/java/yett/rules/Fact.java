@@ -2,7 +2,7 @@ package yett.rules;
 
 import yett.knowledge.Role;
 
-/** What the rules are told. Cards are facts as well. */
+/** What rules can match: the facts of a case. Cards are facts as well. */
 public sealed interface Fact {
 
   /** An answer to a site question: a choice's id, or a value in the canonical unit. */
@@ -15,7 +15,7 @@ public sealed interface Fact {
       return new Site(question, "", value);
     }
 
-    /** As good as one of all parts, which Java would put together at every start. */
+    /** Hashes one component only: the generated hashCode of a record is slow at every start. */
     @Override
     public int hashCode() {
       return question.hashCode();
@@ -23,18 +23,18 @@ public sealed interface Fact {
   }
 
   /**
-   * What a check read when the gate was inspected and in order, in the canonical unit.
+   * A reading of a check taken when the gate was inspected and in order, in the canonical unit.
    *
-   * @param day on which, such as 2025-03-02
+   * @param day of the reading, such as 2025-03-02
    */
   record Baseline(String check, double value, String day) implements Fact {}
 
   /**
-   * How a reading moved since its baseline, in the canonical unit a year; told only where there are
+   * The change of a reading since its baseline, in the canonical unit a year; only where there are
    * enough readings.
    *
-   * @param low end of the interval of 95 % of the slope; the reading surely rises if it is above 0
-   * @param high end of it; the reading surely falls if it is below 0
+   * @param low end of the 95 % interval of the slope; if it is above 0, the reading certainly rises
+   * @param high end of that interval; if it is below 0, the reading certainly falls
    * @param how in words, such as: rises by 0.4 A a year (0.2 A to 0.6 A), 4 readings since
    *     2023-03-02
    */
@@ -43,28 +43,28 @@ public sealed interface Fact {
   /** Who answers. */
   record Person(Role role) implements Fact {}
 
-  /** The complaints were taken: those not said can now count as unsaid. */
+  /** The complaints have been taken: those not made now count as not made. */
   record ComplaintsTaken() implements Fact {}
 
-  /** A complaint that was picked. */
+  /** A complaint that was made. */
   record Complained(String complaint) implements Fact {}
 
-  /** Something that happened lately. */
+  /** A recent event from the history cards. */
   record Happened(String history) implements Fact {}
 
   /**
    * An answer to a check. A measured one has a value and an empty outcome.
    *
    * @param event number of the event in the case
-   * @param epoch how many repairs had been done before it
+   * @param epoch number of repairs done before it
    */
   record Given(
       String check, String outcome, double value, boolean measured, Role by, long event, int epoch)
       implements Fact {}
 
-  /** A danger of which somebody could say neither yes nor no. */
+  /** A danger about which somebody could say neither yes nor no. */
   record Untold(String check, long event) implements Fact {}
 
-  /** A repair that was done as number {@code epoch}, counted from 1. */
+  /** A repair that was done; {@code epoch} counts the repairs from 1. */
   record Done(String repair, int epoch) implements Fact {}
 }

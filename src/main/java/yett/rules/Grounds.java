@@ -10,16 +10,17 @@ import yett.rules.Fact.Happened;
 import yett.rules.Fact.Site;
 
 /**
- * Where a row of a table speaks: what is installed there, and what happened lately.
+ * The conditions under which a row of a table applies: what is installed, and what happened
+ * recently.
  *
- * @param site by question, all of them
- * @param happened histories; one of each set
- * @param notHappened histories, none of them
+ * @param site by question; all must hold
+ * @param happened histories; one of each set must have happened
+ * @param notHappened histories; none may have happened
  */
 public record Grounds(
     Map<String, Accepted> site, List<Set<String>> happened, Set<String> notHappened) {
 
-  /** Whether this fact bears on them. */
+  /** Whether a fact matters for these conditions. */
   boolean concern(Fact fact) {
     if (fact instanceof Site answer) {
       Accepted accepted = site.get(answer.question());
@@ -31,7 +32,9 @@ public record Grounds(
   }
 
   /**
-   * @param concerned all facts that bear on them
+   * Whether the conditions hold.
+   *
+   * @param concerned all facts that matter for them
    */
   boolean hold(Set<?> concerned) {
     Set<String> installed = new HashSet<>();
@@ -48,7 +51,7 @@ public record Grounds(
         && Collections.disjoint(notHappened, lately);
   }
 
-  /** Each condition in words of its own. */
+  /** Each condition in words. */
   Set<String> conditions() {
     Set<String> conditions = new TreeSet<>();
     site.forEach((question, accepted) -> conditions.add(question + " " + accepted));

@@ -14,11 +14,14 @@ import yett.knowledge.Instruments;
 import yett.knowledge.Role;
 import yett.rules.Conclusion.Expectation;
 
-/** What rules need to weigh answers; called from their consequences. */
+/** Works out weights of outcomes from answers; called from the consequences of rules. */
 public final class Interpretation {
   private Interpretation() {}
 
-  /** Weights of a reported outcome: shared out if such a person sometimes reports it wrong. */
+  /**
+   * Weights of a reported outcome. If people of this role sometimes report it wrongly, the other
+   * outcomes get a share.
+   */
   public static List<Double> ofOutcome(Check check, String outcome, Role by) {
     int size = check.outcomes().size();
     double right = check.reliability().getOrDefault(by, 1.0);
@@ -31,7 +34,8 @@ public final class Interpretation {
   /**
    * Weights of a reading over the bands, from its standard uncertainty.
    *
-   * @param low lower end of the expectation, NaN if the bands need none
+   * @param low lower end of the usual range, NaN if the bands need none
+   * @param high upper end of it, likewise
    */
   public static List<Double> ofReading(Check check, double value, double low, double high) {
     double uncertainty = Instruments.uncertainty(check.measures().orElseThrow(), value);
@@ -76,9 +80,9 @@ public final class Interpretation {
   }
 
   /**
-   * The readings that count as an outcome, canonical unit.
+   * The range of readings that counts as an outcome, in the canonical unit.
    *
-   * @param usual what is usual on this gate; without it a band that it places has no numbers
+   * @param usual range on this gate; without it a band that depends on it has no numbers
    * @return lower and upper limit, infinite where there is none
    */
   public static double[] range(Check check, int outcome, Optional<Expectation> usual) {
@@ -88,7 +92,7 @@ public final class Interpretation {
     return new double[] {limit(band.low(), low, high), limit(band.high(), low, high)};
   }
 
-  /** Whether the bands of a measured check are placed by an expectation. */
+  /** Whether the bands of a measured check depend on the usual range. */
   public static boolean relative(Check check) {
     return check.outcomes().stream()
         .map(Check.Outcome::band)
@@ -96,12 +100,12 @@ public final class Interpretation {
         .anyMatch(Band::relative);
   }
 
-  /** Weights of a complaint that was not made although it could have been. */
+  /** Weights of a complaint that was not made although it was asked for. */
   public static List<Double> unsaid(Check complaint) {
     return List.of(1.0, complaint.unmentioned());
   }
 
-  /** Whether a site answer goes against a card's conditions. */
+  /** Whether a site answer contradicts a card's conditions. */
   public static boolean rulesOut(Map<String, List<String>> onlyIf, Fact.Site site) {
     List<String> wanted = onlyIf.get(site.question());
     return wanted != null && !wanted.contains(site.choice());

@@ -15,12 +15,12 @@ import org.kie.api.runtime.rule.FactHandle;
 import yett.knowledge.RuleBase;
 
 /**
- * Applies the rules of a rule base to one case. The judgement is a function of the facts alone;
- * from one call to the next only what changed is inserted or retracted, and truth maintenance does
- * the rest.
+ * Applies the rules of a rule base to one case. The judgement depends on the facts alone. From one
+ * call to the next only changed facts are inserted or retracted; truth maintenance updates the
+ * conclusions.
  */
 public final class Judge implements AutoCloseable {
-  /** A rule set that has not settled after this many firings is taken to loop. */
+  /** Number of firings after which a rule set counts as looping. */
   private static final int MOST_FIRINGS = 100_000;
 
   private static final ObjectFilter CONCLUSIONS = new ClassObjectFilter(Conclusion.class);
@@ -28,12 +28,12 @@ public final class Judge implements AutoCloseable {
   private final KieSession session;
   private final RuleBase base;
 
-  /** Names of the rules that add-ons have switched off. */
+  /** Names of the rules that add-ons switch off. */
   private final Set<String> off;
 
   private final Map<Fact, FactHandle> told = new HashMap<>();
 
-  /** Of the last time: most stay, and need not be sorted anew. */
+  /** The last judgement; most of its conclusions stay, already sorted. */
   private Judgement last = Judgement.of(List.of());
 
   Judge(KieSession session, RuleBase base, List<Row> rows) {
@@ -57,9 +57,9 @@ public final class Judge implements AutoCloseable {
   }
 
   /**
-   * What follows from exactly these facts.
+   * The judgement on exactly these facts.
    *
-   * @throws IllegalStateException if the rules do not come to rest
+   * @throws IllegalStateException if the rules loop
    */
   public Judgement judge(Set<Fact> facts) {
     for (Fact gone : new ArrayList<>(told.keySet())) {
@@ -94,7 +94,10 @@ public final class Judge implements AutoCloseable {
     return last;
   }
 
-  /** A rule may still speak of a card that an add-on has switched off. */
+  /**
+   * Whether a conclusion is about an existing card; a rule may still refer to one that an add-on
+   * has switched off.
+   */
   private boolean known(Conclusion conclusion) {
     if (conclusion instanceof Conclusion.Odds odds) {
       return base.causes().containsKey(odds.cause());

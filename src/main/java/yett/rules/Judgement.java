@@ -22,25 +22,30 @@ import yett.rules.Conclusion.Unavailable;
 import yett.rules.Conclusion.Withheld;
 
 /**
- * Everything the rules concluded, in an order that does not depend on how they got there. Equal
- * where the conclusions are.
+ * All conclusions of the rules on a case, in an order independent of the order of firing. Two
+ * judgements are equal if their conclusions are.
  */
 public final class Judgement {
-  /** What is about the same card in the same words of the same rule is one conclusion. */
+  /**
+   * Conclusions that are equal in this order, about the same card with the same words from the same
+   * rule, count as one.
+   */
   private static final Comparator<Conclusion> ORDER =
       Comparator.<Conclusion, String>comparing(c -> c.getClass().getName())
           .thenComparing(Conclusion::about)
           .thenComparing(c -> c.reason().rule())
           .thenComparing(Conclusion::toString);
 
-  /** A reading that could be as it was with no more than this chance has changed. */
+  /** A reading has changed if the chance of such a difference without a change is at most this. */
   private static final double DOUBT = 0.2;
 
   private final List<Conclusion> conclusions;
   private final Map<Class<?>, List<Conclusion>> byKind = new HashMap<>();
   private Set<String> unavailable;
 
-  /** Answers that were judged when other things were usual, each with that judgement. */
+  /**
+   * Answers that were judged by an earlier usual range, each by event number with that judgement.
+   */
   private final Map<Long, Judgement> then = new HashMap<>();
 
   private Optional<Judgement> beside = Optional.empty();
@@ -50,12 +55,12 @@ public final class Judgement {
     conclusions.forEach(c -> byKind.computeIfAbsent(c.getClass(), k -> new ArrayList<>()).add(c));
   }
 
-  /** Quick where most of them stand in order already. */
+  /** A judgement with these conclusions; fast if most are in order already. */
   public static Judgement of(List<Conclusion> conclusions) {
     List<Conclusion> sorted = new ArrayList<>(conclusions);
     sorted.sort(ORDER);
     List<Conclusion> once = new ArrayList<>(sorted.size());
-    for (Conclusion conclusion : sorted) { // equal ones lie side by side
+    for (Conclusion conclusion : sorted) { // equal ones are adjacent
       if (once.isEmpty() || !once.get(once.size() - 1).equals(conclusion)) {
         once.add(conclusion);
       }
@@ -67,7 +72,7 @@ public final class Judgement {
     return conclusions;
   }
 
-  /** Without the findings on these answers, in whose place others were given. */
+  /** A copy without the findings on these answers, which were replaced by others. */
   public Judgement without(Set<Long> events) {
     if (events.isEmpty()) {
       return this;
@@ -83,9 +88,9 @@ public final class Judgement {
   }
 
   /**
-   * With these answers judged as they were at an earlier time.
+   * A copy in which some answers are judged as they were earlier.
    *
-   * @param then by the number of the answer
+   * @param then the earlier judgement, by event number of the answer
    */
   public Judgement judgedThen(Map<Long, Judgement> then) {
     List<Conclusion> all = new ArrayList<>(without(then.keySet()).conclusions);
@@ -95,9 +100,7 @@ public final class Judgement {
     return judgement;
   }
 
-  /**
-   * With what else the answers would be taken to mean; it counts for nothing but {@link #changed}.
-   */
+  /** A copy with a second judgement of the same answers, used only by {@link #changed}. */
   public Judgement beside(Judgement other) {
     Judgement judgement = new Judgement(conclusions);
     judgement.then.putAll(then);
@@ -106,8 +109,9 @@ public final class Judgement {
   }
 
   /**
-   * What a reading would be if it had not changed; empty unless it surely has, by what it read on
-   * this gate before, and not by what is usual on such gates.
+   * The range that a reading would have if it had not changed. Empty unless it has certainly
+   * changed compared with earlier readings on this gate; what is usual on such gates does not
+   * count.
    */
   public Optional<Expectation> changed(long event) {
     return beside.flatMap(
@@ -130,12 +134,15 @@ public final class Judgement {
     return of(Finding.class).filter(f -> f.event() == event).findFirst();
   }
 
-  /** By which an answer was judged; of what is read now if it is none of an earlier time. */
+  /**
+   * The usual range by which an answer was judged; that for present readings if the answer was not
+   * judged by an earlier one.
+   */
   public Optional<Expectation> expectation(String check, long event) {
     return then.getOrDefault(event, this).expectation(check);
   }
 
-  /** Of several the narrowest, which counts. */
+  /** The usual range of a check; of several ranges the narrowest. */
   public Optional<Expectation> expectation(String check) {
     return of(Expectation.class)
         .filter(e -> e.check().equals(check))
@@ -146,7 +153,7 @@ public final class Judgement {
     return of(Odds.class).toList();
   }
 
-  /** All factors on the odds of each cause, multiplied. */
+  /** For each cause, the product of all factors on its odds. */
   public Map<String, Double> oddsFactors() {
     Map<String, Double> factors = new TreeMap<>();
     of(Odds.class).forEach(o -> factors.merge(o.cause(), o.factor(), (a, b) -> a * b));
@@ -161,12 +168,12 @@ public final class Judgement {
     return of(StopNow.class).toList();
   }
 
-  /** Set-ups that nobody may bring about now. */
+  /** Set-ups that nobody may enter now. */
   public Set<String> forbidden() {
     return of(Forbidden.class).map(Forbidden::setUp).collect(Collectors.toSet());
   }
 
-  /** What nobody is told to do on account of a danger. */
+  /** Deeds that a danger forbids although another danger calls for them. */
   public Set<String> withheld() {
     return of(Withheld.class).map(Withheld::deed).collect(Collectors.toSet());
   }

@@ -9,12 +9,12 @@ import java.util.regex.Pattern;
 import yett.knowledge.Names;
 import yett.rules.Row.MovedOdds;
 
-/** By what factors the odds of causes are multiplied: {@code chain-slack 1.5, chain-worn 1.3}. */
+/** Reads rows with factors on the odds of causes: {@code chain-slack 1.5, chain-worn 1.3}. */
 final class OddsRows implements RowKind {
   private static final String ODDS = "odds";
   private static final Pattern FACTOR = Pattern.compile("(\\S+)\\s+(\\d{1,3}(?:\\.\\d{1,4})?)");
 
-  /** As on the cards of histories. */
+  /** Smallest factor, as on the cards of histories. */
   private static final double LEAST = 0.01;
 
   private static final double MOST = 100;

@@ -10,7 +10,10 @@ import org.kie.api.runtime.rule.RuleContext;
 import yett.knowledge.AddOn;
 import yett.knowledge.RuleBase;
 
-/** Which add-on a rule comes from; told with its source, and never written into its text. */
+/**
+ * Tells which add-on a rule comes from. It is shown with the rule's source and never written into
+ * the rule's text.
+ */
 final class Origins {
   private static final String KEY = Origins.class.getName();
   private static final Pattern PACKAGE = Pattern.compile("(?m)^[ \\t]*package[ \\t]+([\\w.]+)");
@@ -18,7 +21,7 @@ final class Origins {
 
   private Origins() {}
 
-  /** Lets the rules of a session know where they come from. */
+  /** Stores the origins of the rules in a session. */
   static void tell(RuleBase base, KieSession session) {
     Map<String, String> addOns = new HashMap<>();
     for (AddOn addOn : base.addOns()) {
@@ -37,7 +40,7 @@ final class Origins {
     session.getEnvironment().set(KEY, addOns);
   }
 
-  /** To be put behind the source of a rule that is running. */
+  /** The origin of the running rule, to be appended to its source. */
   static String of(RuleContext context) {
     Rule rule = context.getRule();
     Object told = context.getKieRuntime().getEnvironment().get(KEY);

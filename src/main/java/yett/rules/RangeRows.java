@@ -6,7 +6,7 @@ import yett.knowledge.Check;
 import yett.knowledge.Measures;
 import yett.rules.Row.UsualRange;
 
-/** Usual ranges of readings that depend only on what is installed. */
+/** Reads rows with usual ranges of readings that depend only on what is installed. */
 final class RangeRows implements RowKind {
   private static final String CHECK = "check";
   private static final String HIGH = "high";

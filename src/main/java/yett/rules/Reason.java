@@ -10,27 +10,24 @@ import org.kie.api.runtime.rule.RuleContext;
  * @param rule name of the rule
  * @param because the rule's {@code @Because}
  * @param source the rule's {@code @Source}
- * @param site ids of the site questions whose answers it goes by, in order
+ * @param site ids of the site questions on whose answers it depends, in order
  */
 public record Reason(String rule, String because, String source, List<String> site) {
   public Reason {
     site = List.copyOf(site);
   }
 
-  /** One that goes by nothing of how the gate is installed. */
+  /** A reason that does not depend on how the gate is installed. */
   public Reason(String rule, String because, String source) {
     this(rule, because, source, List.of());
   }
 
-  /**
-   * The reason that the running rule carries; in a rule's consequence write {@code
-   * because(drools)}.
-   */
+  /** The reason of the running rule; in a rule's consequence write {@code because(drools)}. */
   public static Reason because(Object drools) {
     return because(drools, "");
   }
 
-  /** The rule's own reason, preceded by particulars of this case. */
+  /** The reason of the running rule, preceded by particulars of this case. */
   public static Reason because(Object drools, String particulars) {
     var rule = ((RuleContext) drools).getRule();
     Map<String, Object> meta = rule.getMetaData();
@@ -52,7 +49,7 @@ public record Reason(String rule, String because, String source, List<String> si
         .toList();
   }
 
-  /** Compiled rules keep an annotation's text with the quotes around it. */
+  /** Removes the quotes that compiled rules keep around an annotation's text. */
   private static String unquoted(Object annotation) {
     return String.valueOf(annotation).replaceFirst("^\"(.*)\"$", "$1");
   }

@@ -9,30 +9,32 @@ import yett.rules.Conclusion.Odds;
 import yett.rules.Fact.Given;
 
 /**
- * A row of a table as a fact. One rule for each kind, the same for all rows, concludes from it;
- * nothing of a row is ever part of a rule's text.
+ * A row of a table as a fact. For each kind of row there is one fixed rule that concludes from it;
+ * nothing in a row becomes part of a rule's text.
  */
 public sealed interface Row {
   Grounds grounds();
 
-  /** The name of the row stands as the name of the rule. */
+  /** The reason, with the name of the row as the name of the rule. */
   Reason reason();
 
-  /** All that must hold, each in words of its own. */
+  /** All conditions of the row, each in words. */
   default Set<String> conditions() {
     return grounds().conditions();
   }
 
-  /** What follows from it, without its reason. */
+  /** The conclusion of the row as text, without its reason. */
   String consequence();
 
-  /** Whether this fact bears on it. */
+  /** Whether a fact matters for the row's conditions. */
   default boolean concerns(Fact fact) {
     return grounds().concern(fact);
   }
 
   /**
-   * @param concerned all facts that bear on it
+   * Whether the row applies.
+   *
+   * @param concerned all facts that matter for its conditions
    */
   default boolean speaks(Set<?> concerned) {
     return grounds().hold(concerned);
@@ -58,7 +60,7 @@ public sealed interface Row {
   }
 
   /**
-   * The odds of causes are multiplied.
+   * Factors on the odds of causes.
    *
    * @param factors by cause
    */
@@ -99,7 +101,7 @@ public sealed interface Row {
     }
   }
 
-  /** Such an answer to one of some checks. */
+  /** An accepted answer to one of some checks. */
   record Answers(Set<String> checks, Accepted accepted) {
     private boolean hold(Given answer) {
       return checks.contains(answer.check()) && accepted.admits(answer.outcome(), answer.value());

@@ -11,11 +11,11 @@ import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 
 /**
- * The cells of a row by the titles of their columns. Each is looked up, parsed or made of plain
- * characters, so that what is wrong is told where it stands.
+ * The cells of a row by the titles of their columns. Every cell is looked up, parsed or restricted
+ * to plain characters, so that a problem is reported with its position.
  *
  * @param columns by title
- * @param problems is given all that is wrong
+ * @param problems receives every problem
  */
 record RowCells(
     String file,
@@ -25,7 +25,7 @@ record RowCells(
     RuleBase base,
     List<Problem> problems) {
 
-  /** What is written in words, without marks that belong in a program or a page. */
+  /** Plain words, without characters that belong in a program or a web page. */
   private static final Pattern PLAIN =
       Pattern.compile(
           "[\\p{L}\\p{N} .,;:()%°²³½¼×+=<>'&-]+(/[\\p{L}\\p{N} ][\\p{L}\\p{N}"
@@ -33,7 +33,7 @@ record RowCells(
 
   private static final int LONGEST = 240;
 
-  /** Empty if nothing stands there, or there is no such column. */
+  /** The text of a cell; empty if the cell is empty or there is no such column. */
   String text(String title) {
     return Optional.ofNullable(columns.get(title)).flatMap(c -> sheet.cell(row, c)).orElse("");
   }
@@ -53,9 +53,9 @@ record RowCells(
   }
 
   /**
-   * What a cell says.
+   * The parsed value of a cell.
    *
-   * @param parser throws an IllegalArgumentException that says what is wrong
+   * @param parser throws an IllegalArgumentException whose message is the problem
    */
   <T> Optional<T> parsed(String title, Function<String, T> parser) {
     try {
@@ -66,7 +66,7 @@ record RowCells(
     }
   }
 
-  /** The check of this id; nothing, and nothing wrong, if an add-on has switched it off. */
+  /** The check with this id; empty without a problem if an add-on has switched it off. */
   Optional<Check> check(String title, String id, boolean measured) {
     Optional<Check> check =
         Optional.ofNullable(base.checks().get(id)).filter(c -> !measured || c.measured());
@@ -99,7 +99,7 @@ record RowCells(
             advice));
   }
 
-  /** A workbook has no lines. */
+  /** The line of the row; 0 in a workbook, which has no lines. */
   int line() {
     return file.endsWith(".xlsx") ? 0 : row + 1;
   }

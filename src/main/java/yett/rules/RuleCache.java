@@ -23,8 +23,8 @@ import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 
 /**
- * Compiled rules in a folder, one file for each content ever compiled, so that only the first start
- * after a change pays for the compiler. The name of a file is the hash of the rules' text and of
+ * Keeps compiled rules in a folder, so that only the first start after a change has to compile.
+ * There is one file for each content ever compiled; its name is the hash of the rules' text and of
  * the classes that they were compiled against.
  */
 public final class RuleCache {
@@ -47,15 +47,15 @@ public final class RuleCache {
 
   /**
    * @param folder created when needed; if it cannot be written, rules are compiled at each start
-   * @param key file with the secret by which this user's own compiled rules are known
-   * @param beforeCompiling told when rules have to be compiled, which takes seconds
+   * @param key file with the secret that marks compiled rules as this user's own
+   * @param beforeCompiling called before rules are compiled, which takes seconds
    */
   public RuleCache(Path folder, Path key, Runnable beforeCompiling) {
     this.kept = new SealedFiles(folder, key);
     this.beforeCompiling = beforeCompiling;
   }
 
-  /** With the secret in the folder itself: for a folder that nobody else can write to. */
+  /** With the secret in the folder itself, for a folder that nobody else can write to. */
   public RuleCache(Path folder) {
     this(folder, folder.resolve("rules.key"), () -> {});
   }
@@ -82,7 +82,7 @@ public final class RuleCache {
       try {
         return CompiledRules.load(compiled.get());
       } catch (IOException | ReflectiveOperationException | LinkageError e) {
-        // Kept by another version of what it runs on: compile again and overwrite it.
+        // Written by another version of a library: compile again and overwrite it.
       }
     }
     beforeCompiling.run();
@@ -97,7 +97,7 @@ public final class RuleCache {
     }
   }
 
-  /** The program's own rules are loaded from where it stands; nothing is copied. */
+  /** The program's own rules, loaded from where the program is installed, without a copy. */
   private static Optional<KieBase> shipped(String key) {
     try {
       Optional<List<String>> models = ShippedRules.models(key);
@@ -109,10 +109,10 @@ public final class RuleCache {
     }
   }
 
-  /** All that the compiler sees: rule files as they are, and the program's own for tables. */
+  /** All sources for the compiler: the rule files, and the program's own rules for tables. */
   static SortedMap<String, String> sources(RuleBase base) {
     SortedMap<String, String> sources = new TreeMap<>(base.rules());
-    sources.put("/tables.drl", TableRules.TEXT); // no name in a rule base begins so
+    sources.put("/tables.drl", TableRules.TEXT); // no path in a rule base begins with a slash
     return sources;
   }
 
@@ -140,7 +140,10 @@ public final class RuleCache {
     }
   }
 
-  /** Compiled rules fit only the very classes that they were compiled against. */
+  /**
+   * Adds a class to the hash, because compiled rules fit only the exact classes that they were
+   * compiled against.
+   */
   private static void update(MessageDigest digest, Class<?> type) {
     String file = type.getName().substring(type.getName().lastIndexOf('.') + 1) + ".class";
     try (InputStream bytes = type.getResourceAsStream(file)) {

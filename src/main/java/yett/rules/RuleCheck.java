@@ -11,11 +11,11 @@ import org.drools.drl.parser.DroolsError;
 import org.drools.drl.parser.DroolsParserException;
 import yett.knowledge.Problem;
 
-/** Finds what is wrong with files of rules (DRL), without running them. */
+/** Finds problems in files of rules (DRL) without running them. */
 public final class RuleCheck {
   private RuleCheck() {}
 
-  /** Whether it is written as rules are. Nothing is loaded or run for it. */
+  /** Checks the grammar of a file. Nothing is loaded or run. */
   public static List<Problem> grammar(String file, String text) {
     DrlParser parser = new DrlParser();
     RulePlaces places = new RulePlaces(text);
@@ -33,8 +33,8 @@ public final class RuleCheck {
   }
 
   /**
-   * What the compiler says of some files. The compiler is a program that reads programs: only of
-   * files that are trusted.
+   * Compiles some files and returns the problems. Use it only for trusted files, because the
+   * compiler processes programs.
    *
    * @param beside trusted files whose packages they may share
    */
@@ -50,7 +50,7 @@ public final class RuleCheck {
     return problems.stream().allMatch(p -> p.line() > 0) ? problems : oneByOne(rules, sources);
   }
 
-  /** Where the compiler does not say which rule it means, each is tried alone. */
+  /** Compiles each rule alone, for errors where the compiler does not say which rule it means. */
   private static List<Problem> oneByOne(
       SortedMap<String, String> rules, SortedMap<String, String> beside) {
     List<Problem> problems = new ArrayList<>();
@@ -81,7 +81,7 @@ public final class RuleCheck {
       return List.of();
     } catch (RuleErrors e) {
       return e.problems();
-    } catch (RuntimeException e) { // it is no finished program either
+    } catch (RuntimeException e) { // the parser may fail on an unfinished rule
       return List.of(
           new Problem(
               RulePlaces.KIND, "", 0, 0, "the compiler fails on it: " + e.getMessage(), ""));

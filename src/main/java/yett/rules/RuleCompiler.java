@@ -23,7 +23,7 @@ final class RuleCompiler {
   /**
    * @param sources texts by path
    * @return an archive of classes
-   * @throws RuleErrors with every error, each in its place as far as the compiler tells it
+   * @throws RuleErrors with every error, each with its position if the compiler gives it
    */
   static byte[] compile(SortedMap<String, String> sources) {
     KieServices services = KieServices.get();
@@ -44,13 +44,13 @@ final class RuleCompiler {
     return ((InternalKieModule) builder.getKieModule()).getBytes();
   }
 
-  /** The package that a file of rules says it belongs to; empty if it says none. */
+  /** The package that a file of rules declares; empty if none. */
   static String packageOf(String rules) {
     Matcher matcher = PACKAGE.matcher(rules);
     return matcher.find() ? matcher.group(1) : "";
   }
 
-  /** The compiler wants files to lie in the folder of their package. */
+  /** The folder of a file's package, where the compiler expects the file. */
   private static String folder(String rules) {
     String name = packageOf(rules);
     return name.isEmpty() ? "" : name.replace('.', '/') + "/";

@@ -8,7 +8,7 @@ import org.kie.api.definition.KiePackage;
 import org.kie.api.definition.rule.Rule;
 import yett.knowledge.RuleBase;
 
-/** The compiled rules of a rule base, shared by all cases. */
+/** The compiled rules of a rule base; may be shared by all cases. */
 public final class RuleEngine {
   private final RuleBase base;
   private final List<Row> rows;
@@ -21,16 +21,16 @@ public final class RuleEngine {
   }
 
   /**
-   * Compiles the rules, or takes them compiled from the cache if their text has not changed.
+   * Compiles the rules, or takes them from the cache if their text has not changed.
    *
-   * @throws yett.knowledge.KnowledgeException if anything is wrong with a table
+   * @throws yett.knowledge.KnowledgeException if a table has a problem
    * @throws RuleErrors with every error of the compiler
    */
   public static RuleEngine of(RuleBase base, RuleCache cache) {
     return new RuleEngine(base, DecisionTables.rows(base), cache.load(base));
   }
 
-  /** A judge for one case; close it when the case is left. */
+  /** A judge for one case; the caller closes it. */
   public Judge newJudge() {
     return new Judge(rules.newKieSession(), base, rows);
   }

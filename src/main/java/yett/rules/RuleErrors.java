@@ -17,7 +17,7 @@ public final class RuleErrors extends RuntimeException {
     this.problems = List.copyOf(problems);
   }
 
-  /** By file and line, as far as they are known. */
+  /** Every problem, with file and line if known. */
   public List<Problem> problems() {
     return problems;
   }

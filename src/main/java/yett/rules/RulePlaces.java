@@ -9,7 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import yett.knowledge.Problem;
 
-/** Where in a file of rules (DRL) something is, and in which rule. */
+/** Finds the position of something in a file of rules (DRL), and the rule that it is in. */
 public final class RulePlaces {
   /** The kind of problem of a rule that cannot be compiled. */
   public static final String KIND = "rule-not-compiled";
@@ -26,7 +26,7 @@ public final class RulePlaces {
     this.heads = RULE.matcher(text).results().toList();
   }
 
-  /** The rule in which a line stands. */
+  /** The name of the rule at a line. */
   public Optional<String> ruleAt(int line) {
     return heads.stream()
         .filter(h -> lineOf(h.start()) <= line)
@@ -34,13 +34,16 @@ public final class RulePlaces {
         .map(h -> h.group(1));
   }
 
-  /** The file with one rule alone, each with its name; what stands before the rules stays. */
+  /**
+   * Splits the file into one text for each rule, by its name; each keeps what comes before the
+   * first rule.
+   */
   Map<String, String> apart() {
     Map<String, String> apart = new LinkedHashMap<>();
     for (int i = 0; i < heads.size(); i++) {
       int end = i + 1 < heads.size() ? heads.get(i + 1).start() : text.length();
       String head = text.substring(0, heads.get(0).start());
-      // As many lines before it as in the file, so that it stays in its place.
+      // Pad with empty lines, so that the rule keeps its line numbers.
       String between = text.substring(heads.get(0).start(), heads.get(i).start());
       apart.put(
           heads.get(i).group(1),
@@ -49,15 +52,15 @@ public final class RulePlaces {
     return apart;
   }
 
-  /** Line of a place in the text, from 1. */
+  /** The line of an offset in the text, from 1. */
   public int lineOf(int offset) {
     return (int) text.substring(0, offset).chars().filter(c -> c == '\n').count() + 1;
   }
 
   /**
-   * What the compiler says, with the line and the rule.
+   * The problem for a message of the compiler, with the line and the rule.
    *
-   * @param line of the compiler, 0 or less if it tells none
+   * @param line given by the compiler, 0 or less if none
    */
   Problem problem(String file, int line, String words) {
     String said = PARSER.matcher(words.strip()).replaceFirst("");
@@ -67,7 +70,7 @@ public final class RulePlaces {
     return new Problem(KIND, file, at, at > 0 ? 1 : 0, shown, "");
   }
 
-  /** Line at which a rule begins; 0 if there is none of that name. */
+  /** The line at which a rule begins; 0 if there is no rule of that name. */
   int lineOf(String rule) {
     return heads.stream()
         .filter(h -> h.group(1).equals(rule))
@@ -76,7 +79,7 @@ public final class RulePlaces {
         .orElse(0);
   }
 
-  /** By what the compiler quotes of the rule, or by the name of the rule. */
+  /** The line found from text that the compiler quotes, or from the name of the rule. */
   private int line(String said) {
     String quoted = said.substring(said.lastIndexOf(": ") < 0 ? 0 : said.lastIndexOf(": ") + 2);
     int at = said.contains(": ") && quoted.length() > 2 ? text.indexOf(quoted.strip()) : -1;

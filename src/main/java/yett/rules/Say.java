@@ -3,36 +3,36 @@ package yett.rules;
 import yett.quantity.Quantity;
 import yett.quantity.Unit;
 
-/** Numbers as rules put them into sentences, no finer than a technician needs them. */
+/** Formats numbers for sentences in rules, no finer than a technician needs them. */
 public final class Say {
   private Say() {}
 
-  /** A length in mm, said in metres. */
+  /** A length in mm as metres. */
   public static String metres(double millimetres) {
     return Quantity.LENGTH.show(millimetres, Unit.METRE);
   }
 
-  /** A length in mm, to the millimetre. */
+  /** A length in mm, rounded to the millimetre. */
   public static String millimetres(double millimetres) {
     return Quantity.LENGTH.show(Math.round(millimetres), Unit.MILLIMETRE);
   }
 
-  /** To a tenth of a second. */
+  /** Rounded to a tenth of a second. */
   public static String seconds(double seconds) {
     return tenths(seconds) + " s";
   }
 
-  /** To a tenth of a volt. */
+  /** Rounded to a tenth of a volt. */
   public static String volts(double volts) {
     return Quantity.VOLTAGE.show(tenths(volts), Unit.VOLT);
   }
 
-  /** To a tenth of an ampere. */
+  /** Rounded to a tenth of an ampere. */
   public static String amperes(double amperes) {
     return Quantity.CURRENT.show(tenths(amperes), Unit.AMPERE);
   }
 
-  /** To the newton. */
+  /** Rounded to the newton. */
   public static String newtons(double newtons) {
     return Quantity.FORCE.show(Math.round(newtons), Unit.NEWTON);
   }
@@ -49,7 +49,7 @@ public final class Say {
     return Quantity.SPEED.show(speed, Unit.METRE_PER_SECOND);
   }
 
-  /** To a tenth of a percent. */
+  /** Rounded to a tenth of a percent. */
   public static String percent(double percent) {
     return Quantity.RATIO.show(tenths(percent), Unit.PERCENT);
   }

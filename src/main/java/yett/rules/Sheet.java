@@ -15,13 +15,16 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
-/** Cells of one sheet as a workbook (XLSX) and back; figures are figures there. */
+/**
+ * Writes cells as a workbook (XLSX) with one sheet, and reads them back. Figures are stored as
+ * numbers.
+ */
 public final class Sheet {
   private static final int DIGITS = 9;
 
   private Sheet() {}
 
-  /** A workbook of these cells, whose first line and column stay in view. */
+  /** A workbook with these cells; the first line and column stay in view when scrolling. */
   public static byte[] workbook(String name, List<List<String>> rows) {
     try (XSSFWorkbook workbook = new XSSFWorkbook();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream()) {

@@ -17,12 +17,11 @@ import yett.knowledge.RuleBase;
 import yett.knowledge.RuleBaseFiles;
 
 /**
- * The program's own rules, compiled when it was built. They lie among its classes, so that they are
- * loaded from where it stands, in an archive of loaded classes with all others, and nothing is
- * copied.
+ * The program's own rules, compiled by the build. They are among the program's classes and are
+ * loaded from there like all others (also from an archive of loaded classes); nothing is copied.
  */
 public final class ShippedRules {
-  /** A folder for each content: the names of its models, and of all its classes. */
+  /** One folder for each content, with the names of its models and of all its classes. */
   private static final String FOLDER = "compiled-rules";
 
   private static final String MODELS = "models.txt";
@@ -30,7 +29,7 @@ public final class ShippedRules {
 
   private ShippedRules() {}
 
-  /** The names of the classes that hold these rules, if they came with the program. */
+  /** The names of the model classes for these rules, if they came with the program. */
   static Optional<List<String>> models(String key) throws IOException {
     String name = "/" + FOLDER + "/" + key + "/" + MODELS;
     try (InputStream list = ShippedRules.class.getResourceAsStream(name)) {
@@ -41,12 +40,12 @@ public final class ShippedRules {
   }
 
   /**
-   * Compiles the rules of a folder when the program is built; those of an earlier build go.
+   * Compiles the rules of a folder and deletes those of an earlier build; called by the build.
    *
    * @param arguments the folder with the rule base, the folder with the program's classes
    */
   public static void main(String[] arguments) throws IOException {
-    // Whatever is wrong with the cards is for others to tell.
+    // Problems of cards are reported elsewhere.
     RuleBase base =
         new RuleBaseFiles().look(KnowledgeSource.folder(Path.of(arguments[0])).files()).base();
     Path program = Path.of(arguments[1]);
@@ -57,7 +56,10 @@ public final class ShippedRules {
     }
   }
 
-  /** Whether nothing is missing; the compiler of the program's own classes may have tidied up. */
+  /**
+   * Whether all classes are still there; the compiler of the program's own classes may have deleted
+   * some.
+   */
   private static boolean whole(Path kept, Path program) throws IOException {
     return Files.exists(kept.resolve(MODELS))
         && Files.readAllLines(kept.resolve(CLASSES)).stream()
@@ -100,6 +102,6 @@ public final class ShippedRules {
     }
     Files.createDirectories(kept);
     Files.write(kept.resolve(CLASSES), classes);
-    Files.write(kept.resolve(MODELS), models); // last: it says that all is there
+    Files.write(kept.resolve(MODELS), models); // written last, because it marks the set as complete
   }
 }

@@ -15,9 +15,9 @@ import yett.calculation.Range;
 import yett.calculation.RollerChain;
 import yett.calculation.ServiceVoltage;
 
-/** Turns answers to site questions into what the formulas want; called from the rules. */
+/** Converts answers to site questions into values for the formulas; called from the rules. */
 public final class SiteValues {
-  /** V of the motor and of the pair of batteries. */
+  /** Voltage (V) of the motor and of the pair of batteries. */
   public static final double MOTOR_VOLTS = MainsLoad.MOTOR_VOLTS;
 
   /** Devices by site question and choice. */
@@ -50,7 +50,7 @@ public final class SiteValues {
         .findFirst();
   }
 
-  /** A at 24 V that the devices take together which answers to site questions name. */
+  /** Current (A at 24 V) that the devices named by answers to site questions draw together. */
   public static double accessories(Collection<?> answers) {
     double sum =
         answers.stream()
@@ -60,10 +60,10 @@ public final class SiteValues {
             .flatMap(List::stream)
             .mapToDouble(AccessoryLoad::atRest)
             .sum();
-    return Math.round(1000 * sum) / 1000.0; // devices come in any order, which must not show
+    return Math.round(1000 * sum) / 1000.0; // so that the order of devices makes no difference
   }
 
-  /** The sizes among which a choice stands, from the smallest. */
+  /** All sizes of the series that a choice belongs to, from the smallest. */
   public static List<Conductor> sizesLike(String choice) {
     return choice.startsWith("awg-") ? Conductor.AWG_STRANDED : Conductor.IEC_CLASS_2;
   }
@@ -73,17 +73,23 @@ public final class SiteValues {
     return RollerChain.numbered(choice);
   }
 
-  /** How the batteries of that choice are built. */
+  /** The build of the batteries for a choice. */
   public static LeadAcid.Build build(String batteries) {
     return batteries.equals("flooded") ? LeadAcid.Build.FLOODED : LeadAcid.Build.AGM;
   }
 
-  /** c of a leaf on the support that a choice stands for; that of a track for any other. */
+  /**
+   * Usual rolling resistance c of a leaf on the support that a choice stands for; that of a track
+   * for any other.
+   */
   public static Range rollingResistance(String support) {
     return support.equals("cantilever") ? Leaf.CANTILEVER_RESISTANCE : Leaf.TRACK_RESISTANCE;
   }
 
-  /** V that the supplier promises at a nominal voltage: EN 50160 at 230 V, else ANSI C84.1. */
+  /**
+   * Supply voltage (V) that the supplier should keep to at a nominal voltage: EN 50160 at 230 V,
+   * else ANSI C84.1.
+   */
   public static Range mains(double nominal) {
     return nominal == 230 ? ServiceVoltage.en50160(nominal) : ServiceVoltage.rangeA(nominal);
   }
@@ -99,10 +105,10 @@ public final class SiteValues {
   }
 
   /**
-   * Volts lost in the feeder under that current.
+   * Voltage drop (V) of the feeder at the current of {@link #mainsCurrent}.
    *
    * @param millimetres one way
-   * @param temperature degC, held within what the conductor's formula is good for
+   * @param temperature degC, limited to the valid range of the conductor's formula
    */
   public static double feederDrop(
       Conductor conductor,
@@ -115,8 +121,9 @@ public final class SiteValues {
   }
 
   /**
-   * The same in percent of the nominal voltage, of a feeder of a size that can be chosen.
+   * Voltage drop of the feeder in percent of the nominal voltage.
    *
+   * @param size as chosen
    * @param volts nominal, as chosen
    */
   public static double feederPercent(
@@ -128,10 +135,10 @@ public final class SiteValues {
   }
 
   /**
-   * Ohm of the feeder, there and back.
+   * Resistance (ohm) of the feeder, there and back.
    *
    * @param millimetres one way
-   * @param temperature degC, held within what the conductor's formula is good for
+   * @param temperature degC, limited to the valid range of the conductor's formula
    */
   public static double feederLoop(Conductor conductor, double millimetres, double temperature) {
     return conductor.loop(millimetres / 1000, held(temperature));

@@ -13,7 +13,7 @@ import yett.knowledge.Names;
 import yett.knowledge.SiteQuestion;
 import yett.rules.Accepted.Span;
 
-/** What a cell asks of an answer. */
+/** Parses the condition on an answer in a cell. */
 final class TableConditions {
   private static final String ANY = "any";
   private static final String NOT = "not ";
@@ -25,7 +25,7 @@ final class TableConditions {
   /**
    * Answers to a site question.
    *
-   * @throws IllegalArgumentException with what is wrong, and what can be written
+   * @throws IllegalArgumentException with the problem, and what can be written
    */
   static Accepted accepted(SiteQuestion question, String cell) {
     String choice = "choice of \"" + question.id() + "\"";
@@ -35,7 +35,7 @@ final class TableConditions {
   /**
    * Answers to a check.
    *
-   * @throws IllegalArgumentException with what is wrong, and what can be written
+   * @throws IllegalArgumentException with the problem, and what can be written
    */
   static Accepted accepted(Check check, String cell) {
     List<String> outcomes = check.outcomes().stream().map(Check.Outcome::id).toList();
@@ -43,8 +43,8 @@ final class TableConditions {
   }
 
   /**
-   * @param words that can be answered, if it is not measured
-   * @param asked what a word must be
+   * @param words that are possible answers, if it is not measured
+   * @param asked what a word must be, for the message
    */
   private static Accepted accepted(
       Optional<Measures> measures, Collection<String> words, String asked, String cell) {
@@ -61,7 +61,7 @@ final class TableConditions {
     return new Accepted(accepted, List.of());
   }
 
-  /** What stands in a cell with "or" between. */
+  /** The parts of a cell between "or". */
   static Stream<String> alternatives(String cell) {
     return Arrays.stream(cell.split("\\s+or\\s+")).map(String::strip);
   }

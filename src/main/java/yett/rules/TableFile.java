@@ -15,14 +15,14 @@ import org.drools.decisiontable.parser.csv.CsvParser;
 import org.drools.decisiontable.parser.xls.ExcelParser;
 
 /**
- * Reads the cells of a table, CSV or XLSX. A workbook from anybody may be a bomb: what it unpacks
- * to is bounded; the reader resolves no entity and fetches nothing.
+ * Reads the cells of a table, CSV or XLSX. A workbook may be hostile (a decompression bomb), so its
+ * unpacked size is limited; the reader resolves no entities and fetches nothing.
  */
 final class TableFile {
-  /** Bytes of one part of a workbook, unpacked. */
+  /** Largest unpacked part of a workbook (bytes). */
   private static final long LARGEST_PART = 8L << 20;
 
-  /** Bytes of a workbook, unpacked; its reader takes ten times as much. */
+  /** Largest unpacked workbook (bytes); the reader takes ten times as much memory. */
   private static final long LARGEST = 16L << 20;
 
   private static final int MOST_PARTS = 200;
@@ -31,8 +31,11 @@ final class TableFile {
   private TableFile() {}
 
   /**
-   * @param content as the rule base holds it: text, or the bytes of a workbook one a character
-   * @throws IOException if it is no such table
+   * Reads the sheets of a table.
+   *
+   * @param content as the rule base holds it: text, or the bytes of a workbook as one character
+   *     each
+   * @throws IOException if it is not such a table
    */
   static List<TableSheet> read(String name, String content) throws IOException {
     return name.endsWith(".xlsx")
@@ -47,9 +50,9 @@ final class TableFile {
   }
 
   /**
-   * Bounds what a workbook may unpack to.
+   * Checks the unpacked size of a workbook.
    *
-   * @throws IOException if it is more
+   * @throws IOException if it is too large
    */
   static void bound(byte[] bytes) throws IOException {
     ZipSecureFile.setMaxEntrySize(LARGEST_PART);

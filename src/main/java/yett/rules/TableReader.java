@@ -13,12 +13,15 @@ import yett.knowledge.Problem;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SiteQuestion;
 
-/** Makes rows of a sheet: what its kind says, where it is so, and why. */
+/**
+ * Reads the rows of one sheet: the conclusion according to its kind, the conditions, and the
+ * reason.
+ */
 final class TableReader {
-  /** Column of histories, with "or" between those of which one is enough, with "and" else. */
+  /** Column of histories: "or" between those of which one is enough, otherwise "and". */
   static final String HAPPENED = "happened";
 
-  /** Column of histories, with "or" between, none of which may have happened. */
+  /** Column of histories with "or" between them; none of them may have happened. */
   static final String NOT_HAPPENED = "not happened";
 
   private static final String IF = "if ";
@@ -35,6 +38,8 @@ final class TableReader {
   private final Map<SiteQuestion, String> conditions = new LinkedHashMap<>();
 
   /**
+   * Prepares to read a sheet.
+   *
    * @param names of the rules of all tables so far
    */
   TableReader(
@@ -51,7 +56,7 @@ final class TableReader {
             .toList();
   }
 
-  /** The kind that has most of these columns; the first of several. */
+  /** The kind whose columns match best; the first of several. */
   private static RowKind kind(TableSheet sheet) {
     int row = sheet.rows().get(0);
     List<String> titles =
@@ -62,7 +67,7 @@ final class TableReader {
         .orElseThrow();
   }
 
-  /** The rows that have nothing wrong. */
+  /** The rows without problems. */
   List<TableRow> rows() {
     List<Integer> rows = sheet.rows();
     heading(rows.get(0));
@@ -137,7 +142,7 @@ final class TableReader {
         : made.map(m -> new TableRow(m, file, cells.line(), place, gates));
   }
 
-  /** Which add-on the table comes from, as the source of its rules tells. */
+  /** The add-on that the table comes from, as text for the source of its rules. */
   private String from() {
     return base.addOns().stream()
         .filter(a -> file.startsWith(a.folder()))

@@ -13,15 +13,15 @@ import yett.knowledge.SiteQuestion;
 import yett.rules.Row.UsualRange;
 
 /**
- * A row of a table with the place where it stands.
+ * A row of a table with its position.
  *
  * @param line in a file of text, 0 in a workbook
- * @param place where its subject stands, as people find it
- * @param gates what it says of the site, by question
+ * @param place of the cell with its subject, as people find it
+ * @param gates its conditions on the site, by question
  */
 record TableRow(Row row, String file, int line, String place, Map<SiteQuestion, Accepted> gates) {
 
-  /** Its name, by which an add-on can switch it off. */
+  /** The name of the row, by which an add-on can switch it off. */
   String rule() {
     return row.reason().rule();
   }
@@ -30,7 +30,7 @@ record TableRow(Row row, String file, int line, String place, Map<SiteQuestion, 
     return row instanceof UsualRange;
   }
 
-  /** What is wrong if an earlier row gives another range for the same reading at the same gate. */
+  /** The problem if an earlier row gives another range for the same reading at the same gate. */
   Optional<Problem> clash(TableRow earlier, Map<String, Check> checks) {
     boolean clashes =
         row instanceof UsualRange range
@@ -60,7 +60,9 @@ record TableRow(Row row, String file, int line, String place, Map<SiteQuestion, 
                 + "\"]."));
   }
 
-  /** Whether one gate can meet the conditions of both, and be asked all that they speak of. */
+  /**
+   * Whether one gate can meet the conditions of both rows and is asked all their site questions.
+   */
   private boolean together(TableRow other, Check check) {
     boolean meet =
         gates.entrySet().stream()
@@ -69,7 +71,7 @@ record TableRow(Row row, String file, int line, String place, Map<SiteQuestion, 
     return meet && canBeAsked(other, check);
   }
 
-  /** Whether at one gate all questions are asked that the two speak of. */
+  /** Whether one gate can be asked all site questions of the two rows. */
   private boolean canBeAsked(TableRow other, Check check) {
     Map<String, Set<String>> left = new LinkedHashMap<>();
     check.onlyIf().forEach((question, choices) -> keep(left, question, choices));

@@ -1,10 +1,8 @@
 package yett.rules;
 
-/**
- * The rules that make conclusions of rows of tables: one for all rows of a kind, whatever they say.
- */
+/** The rules that conclude from rows of tables: one for each kind of row, whatever the row says. */
 final class TableRules {
-  /** Of the rules for rows, which stand in no file of a rule base. */
+  /** Package of the rules for rows, which are not in a file of a rule base. */
   static final String PACKAGE = "yett.rules.tables";
 
   static final String TEXT =

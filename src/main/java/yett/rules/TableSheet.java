@@ -7,7 +7,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.drools.template.parser.DataListener;
 
-/** The cells of one sheet of a table, as Drools' readers of tables hand them out. */
+/** The cells of one sheet of a table, received from Drools' table readers. */
 final class TableSheet implements DataListener {
   private static final int MOST_ROWS = 2_000;
   private static final int MOST_COLUMNS = 60;
@@ -41,7 +41,7 @@ final class TableSheet implements DataListener {
     }
   }
 
-  /** Whether it has more rows or columns than a table for people has. */
+  /** Whether it has more rows or columns than people write. */
   boolean tooLarge() {
     return tooLarge;
   }
@@ -50,12 +50,12 @@ final class TableSheet implements DataListener {
     return rows.isEmpty();
   }
 
-  /** Positions of the rows that hold anything, the heading first. */
+  /** Positions of the rows that are not empty, the heading first. */
   List<Integer> rows() {
     return new ArrayList<>(rows.keySet());
   }
 
-  /** Positions of the columns of a row that hold anything. */
+  /** Positions of the cells in a row that are not empty. */
   List<Integer> columns(int row) {
     return new ArrayList<>(rows.getOrDefault(row, new TreeMap<>()).keySet());
   }
@@ -64,7 +64,7 @@ final class TableSheet implements DataListener {
     return Optional.ofNullable(rows.getOrDefault(row, new TreeMap<>()).get(column));
   }
 
-  /** Where a cell is, as people find it: {@code sheet "Ranges", cell B7}. */
+  /** The position of a cell as people find it: {@code sheet "Ranges", cell B7}. */
   String place(int row, int column) {
     StringBuilder letters = new StringBuilder();
     for (int c = column; c >= 0; c = c / 26 - 1) {

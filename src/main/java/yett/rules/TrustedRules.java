@@ -23,15 +23,15 @@ import yett.files.Sha256;
 import yett.files.WholeFile;
 
 /**
- * The rule files (DRL) that may run. Rules are a program: they can do what their user can. So those
- * run that came with the program, and those of which the user said so, each by its content: a file
- * that changed by one letter is another file.
+ * Decides which rule files (DRL) may run. Rules are programs: they can do whatever their user can.
+ * So only those run that came with the program or that the user has trusted. Trust is by content: a
+ * changed file is a new file.
  */
 public final class TrustedRules {
-  /** Bytes; thousands of lines. */
+  /** Largest rule file (bytes): thousands of lines. */
   private static final int LARGEST = 1 << 20;
 
-  /** Beside the list, what was trusted, each text under its hash: to tell what changed since. */
+  /** Folder beside the list with each trusted text under its hash, to show what changed since. */
   private static final String TEXTS = "trusted-rules";
 
   private final Path file;
@@ -39,8 +39,8 @@ public final class TrustedRules {
   private final Set<String> trusted = new HashSet<>();
 
   /**
-   * @param file in the user's settings, one line a file: its hash and, for people, its name; it is
-   *     made when it is needed
+   * @param file in the user's settings, one line for each trusted file: its hash and, for people,
+   *     its name; created when needed
    * @param shipped texts of the rule files that came with the program
    */
   public TrustedRules(Path file, Collection<String> shipped) {
@@ -72,7 +72,7 @@ public final class TrustedRules {
     }
   }
 
-  /** The text of a file of this name as it was trusted last, if it is still there. */
+  /** The text of a file of this name as it was last trusted, if it was kept. */
   public Optional<String> lastTrusted(String name) {
     String hash = lastByName.get(shown(name));
     Path kept = hash == null ? file : text(hash);
@@ -82,7 +82,7 @@ public final class TrustedRules {
     try {
       return Optional.of(BoundedFile.text(kept, LARGEST)).filter(text -> hash(text).equals(hash));
     } catch (IOException e) {
-      return Optional.empty(); // the whole text is shown then
+      return Optional.empty(); // the caller then shows the whole text
     }
   }
 
@@ -106,7 +106,7 @@ public final class TrustedRules {
         .toList();
   }
 
-  /** Remembers that the user trusts these files as they are now. */
+  /** Records that the user trusts these files as they are now. */
   public void trust(SortedMap<String, String> rules) {
     List<String> lines = new ArrayList<>();
     for (String name : untrusted(rules)) {

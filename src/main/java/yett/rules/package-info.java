@@ -1,2 +1,2 @@
-/** What the rules (DRL) make of the answers on this site; the only place that knows Drools. */
+/** Applies the rules (DRL) to the answers and the site. The only package that uses Drools. */
 package yett.rules;

@@ -1,13 +1,14 @@
 package yett.saying;
 
 /**
- * From which fit on something counts as said, tried on the sayings that may be looked at; see
- * docs/sayings.md.
+ * Thresholds from which a fit counts as said. They were tuned on the sayings that may be looked at;
+ * see docs/sayings.md.
  *
- * @param meaning what the meaning counts beside the words, 0 to 1
- * @param finding the least fit of a finding
- * @param danger the least fit of a danger; it rather asks once too often
- * @param behind how far a danger may fit worse than the best of all else that the clause may mean
+ * @param meaning weight of the meaning relative to the words, 0 to 1
+ * @param finding least fit of a finding
+ * @param danger least fit of a danger, so low that a danger is asked about too often rather than
+ *     missed
+ * @param behind by how much a danger may fit worse than the best other meaning of the clause
  */
 record Calibration(double meaning, double finding, double danger, double behind) {
   static final Calibration WITH_MEANINGS = new Calibration(0.8, 0.35, 0.35, -0.02);

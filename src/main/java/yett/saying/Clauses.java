@@ -5,9 +5,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 
-/** The parts of what somebody says in one breath, each of which may tell of another thing. */
+/** Splits what somebody says into clauses, because each may be about another thing. */
 final class Clauses {
-  /** Where people go on to the next thing; punctuation as dictated too. */
+  /** A separator of clauses: a conjunction or punctuation, also dictated punctuation. */
   private static final Pattern NEXT =
       Pattern.compile(
           "(?i)[,;:.!?]+(?!\\d)|\\b(?:and|but|then|because|although|though|so|while|comma"
@@ -15,7 +15,7 @@ final class Clauses {
 
   private Clauses() {}
 
-  /** The whole first; the parts after it, if it has more than one that says something. */
+  /** The whole text first; then its clauses, if more than one says something. */
   static List<String> of(String words) {
     List<String> all = new ArrayList<>(List.of(words.strip()));
     List<String> parts =

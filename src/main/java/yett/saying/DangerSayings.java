@@ -7,15 +7,18 @@ import java.util.Map;
 import yett.knowledge.Check;
 
 /**
- * Finds the dangers that somebody's words tell of, by the words of the danger cards and their
- * examples. Only what to ask back: words never count as an answer by themselves, and words that
- * tell of no danger here are no sign that there is none. May be used by several threads.
+ * Finds the dangers that somebody's words describe, from the words of the danger cards and their
+ * examples. The result is only for asking back: words are never an answer by themselves, and words
+ * without a danger do not mean that there is none. Thread-safe.
  */
 public final class DangerSayings {
-  /** A further danger is asked about too if it fits nearly as well as the first. */
+  /** A further danger is asked about too if its fit is at least this share of the best. */
   private static final double NEARLY = 0.75;
 
-  /** Who is asked for dangers and says something means one of them sooner than anything else. */
+  /**
+   * Least fit. It is low because a person who is asked about dangers and says something most likely
+   * means one.
+   */
   private static final double LEAST = 0.2;
 
   private static final int MOST = 3;
@@ -34,9 +37,9 @@ public final class DangerSayings {
   }
 
   /**
-   * The dangers that may be meant, the most probable first; none if no word is known.
+   * The dangers that may be meant, the most probable first; empty if no word is known.
    *
-   * @param asked those that are in question
+   * @param asked the dangers that are asked about
    */
   public List<Danger> hear(String words, Collection<Danger> asked) {
     Map<Danger, Double> fits = fits(words, asked, hearing);

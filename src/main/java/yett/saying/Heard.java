@@ -5,12 +5,14 @@ import java.util.List;
 /**
  * What was probably meant, the most probable first.
  *
- * @param dangers asked about before anything else
- * @param findings all else
+ * @param dangers to be asked about before anything else
+ * @param findings everything else
  */
 public record Heard(List<Found> dangers, List<Found> findings) {
   /**
-   * @param weight how well it fits, 0 to 1; no probability
+   * A possible meaning.
+   *
+   * @param weight how well it fits, 0 to 1; not a probability
    */
   public record Found(Thing thing, double weight) {}
 

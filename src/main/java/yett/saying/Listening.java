@@ -16,16 +16,18 @@ import yett.knowledge.Role;
 import yett.saying.Heard.Found;
 
 /**
- * What one line of speech means: of each clause the thing that fits best, then what fits nearly as
- * well; dangers by a measure of their own.
+ * Works out the meaning of one line of speech: for each clause the thing that fits best, then those
+ * that fit nearly as well. Dangers have thresholds of their own.
  */
 final class Listening {
   private static final int MOST = 5;
 
-  /** Of what a clause may mean, only what fits nearly as well as the best is offered too. */
+  /** A further meaning of a clause is offered if its fit is at least this share of the best. */
   private static final double NEARLY = 0.8;
 
-  /** Two outcomes of one check that fit alike: only the check is clear. */
+  /**
+   * Largest difference in fit between two outcomes of one check for which only the check is clear.
+   */
   private static final double ALIKE = 0.02;
 
   private final Hearing hearing;
@@ -107,7 +109,10 @@ final class Listening {
     return Arrays.stream(values).max().orElseThrow();
   }
 
-  /** Of a complaint and a look that fit alike, it is the complaint that people call about. */
+  /**
+   * If a complaint and a look fit equally well, the complaint comes first, because that is what
+   * people call about.
+   */
   private static final Comparator<Found> BY_WEIGHT =
       Comparator.comparingDouble(Listening::rank).reversed().thenComparing(f -> f.thing().key());
 
@@ -119,7 +124,10 @@ final class Listening {
     return thing.kind() != Thing.Kind.DANGER && thing.kind() != Thing.Kind.NOTHING;
   }
 
-  /** What only the people of the trade can say is not asked of anybody by their words. */
+  /**
+   * Whether a thing may be asked about after somebody's words; not if only people of the trade can
+   * tell it.
+   */
   private boolean isAsked(Thing thing) {
     return thing.kind() == Thing.Kind.DANGER
         && hearing.base().checks().get(thing.card()).who() == Role.CALLER;
@@ -140,7 +148,7 @@ final class Listening {
     return fits.entrySet().stream().map(e -> new Found(e.getKey(), e.getValue())).sorted(BY_WEIGHT);
   }
 
-  /** The check alone where more than one of its outcomes may be meant. */
+  /** The finding; only its check if more than one outcome may be meant. */
   private Found clear(Found found) {
     Thing thing = found.thing();
     boolean alike =

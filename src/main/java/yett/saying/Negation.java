@@ -2,7 +2,10 @@ package yett.saying;
 
 import java.util.regex.Pattern;
 
-/** Whether a clause denies something. A model of meanings hardly tells "smoke" from "no smoke". */
+/**
+ * Decides whether a clause denies something. The language model hardly distinguishes "smoke" from
+ * "no smoke".
+ */
 final class Negation {
   private static final Pattern NEGATING =
       Pattern.compile(

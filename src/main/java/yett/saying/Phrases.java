@@ -33,32 +33,32 @@ import org.apache.lucene.store.Directory;
 import org.apache.lucene.util.QueryBuilder;
 
 /**
- * Finds things by what people call them, in whatever words, order and spelling. Each way of putting
- * a thing stands in an index of its own words; a thing is as good as its best matches. May be used
- * by several threads.
+ * Finds things by what people call them, in any wording, order and spelling. Each wording of a
+ * thing is a document in a word index; the score of a thing comes from its best matches.
+ * Thread-safe.
  */
 public final class Phrases {
   private static final String SAID = "said";
   private static final String ALL = "all";
   private static final String ID = "id";
 
-  /** Where people go on to the next thing that is wrong. */
+  /** A separator between one thing that is wrong and the next. */
   private static final Pattern PARTS =
       Pattern.compile("(?i)[,;.!?]+|\\band\\b|\\bbut\\b|\\bthen\\b");
 
-  /** What the second and third best way of putting the same thing add. */
+  /** Weights of the best, second and third best wording of one thing. */
   private static final double[] FURTHER = {1, 0.35, 0.2};
 
-  /** What a word counts that was put right: it may be another one. */
+  /** Weight of a word whose spelling was corrected; another word may have been meant. */
   private static final double PUT_RIGHT = 0.4;
 
-  /** So many are offered at most. */
+  /** Most things that are offered. */
   private static final int OFFERED = 5;
 
-  /** A further thing is offered too if it fits nearly as well as the first. */
+  /** A further thing is offered if its score is at least this share of the best. */
   private static final double NEARLY = 0.55;
 
-  /** When it was says nothing of what it was, and neither does a greeting. */
+  /** Words that say when it happened, and greetings; they say nothing about what happened. */
   private static final Pattern WHEN =
       Pattern.compile(
           "\\b(last (night|week|month|year)|yesterday|today|this morning|lately|recently|now|a (few"
@@ -69,16 +69,18 @@ public final class Phrases {
   private final IndexSearcher searcher;
   private final SpellingCorrector spelling;
 
-  /** By number of the document; each unpacked once, because most lines find hundreds of them. */
+  /** Ids by document number, read once because most lines match hundreds of documents. */
   private final String[] ids;
 
   private final Map<String, Set<String>> stems = new HashMap<>();
 
-  /** In how many things each stem stands. */
+  /** For each stem, the number of things that have it. */
   private final Map<String, Integer> spread = new HashMap<>();
 
   /**
-   * @param ways for each thing by its id, what it may be called
+   * Builds the index.
+   *
+   * @param ways by id of a thing, its wordings
    * @param synonyms words that mean the same: one for all the others
    */
   public Phrases(Map<String, List<String>> ways, Map<String, List<String>> synonyms) {
@@ -101,7 +103,7 @@ public final class Phrases {
   /**
    * A thing that was probably meant.
    *
-   * @param share of all that was found, so that the shares of what is heard add up to at most 1
+   * @param share of the total score; all shares add up to at most 1
    */
   public record Heard(String id, double share) {}
 
@@ -133,7 +135,7 @@ public final class Phrases {
     return document;
   }
 
-  /** The things that were probably meant, the most probable first; none if nothing is known. */
+  /** The things that were probably meant, the most probable first; empty if no word is known. */
   public List<Heard> hear(String words, int most) {
     try {
       Map<String, Double> scores = new LinkedHashMap<>();
@@ -159,8 +161,8 @@ public final class Phrases {
   }
 
   /**
-   * How well each thing fits one clause, 0 to 1: how much of the telling words it accounts for, and
-   * how near it comes to the best.
+   * The fit of each thing to one clause, 0 to 1: the share of the telling words that it accounts
+   * for, times the square root of its score relative to the best.
    */
   Map<String, Double> fits(String clause) {
     try {
@@ -181,7 +183,7 @@ public final class Phrases {
   /**
    * Ids of the things that these words name, the best first.
    *
-   * @param least that a thing has to account for, see {@link #covers}
+   * @param least share of the words that a thing has to account for, see {@link #covers}
    */
   public List<String> meant(String words, double least) {
     Map<String, Double> fits = new LinkedHashMap<>();
@@ -201,9 +203,9 @@ public final class Phrases {
   }
 
   /**
-   * How much of what was said a thing accounts for: the share of the telling words that its own
-   * words have, 0 to 1, a rare word for more than a common one and a word that had to be put right
-   * for less than half; of the part of the line that fits it best. 0 if no word tells anything.
+   * The share of the telling words that also occur among a thing's words, 0 to 1, in the part of
+   * the line that fits best. A rare word counts more than a common one, a corrected word less than
+   * half. 0 if no word is telling.
    */
   public double covers(String words, String id) {
     Set<String> own = stems.getOrDefault(id, Set.of());
@@ -216,12 +218,12 @@ public final class Phrases {
     return most;
   }
 
-  /** The same of any text instead of a thing. */
+  /** The share of the telling words that occur in a text, as {@link #covers}. */
   public double covered(String words, String text) {
     return share(words, stems(text));
   }
 
-  /** {@link #covers} without the words that only tell when. */
+  /** {@link #covers} without the words that only say when. */
   double coversTimeless(String words, String id) {
     return covers(WHEN.matcher(words.toLowerCase(Locale.ROOT)).replaceAll(" "), id);
   }
@@ -245,7 +247,11 @@ public final class Phrases {
     return all > 0 ? found / all : 0;
   }
 
-  /** Stems of words that none but some things have. */
+  /**
+   * Stems of words that occur only in some things.
+   *
+   * @param ids which things
+   */
   Set<String> onlyOf(Predicate<String> ids) {
     Map<Boolean, Set<String>> all =
         stems.entrySet().stream()
@@ -258,7 +264,7 @@ public final class Phrases {
     return only;
   }
 
-  /** The telling words of a text, each brought to its stem. */
+  /** The stems of the telling words in a text. */
   Set<String> stems(String text) {
     try {
       return new HashSet<>(spelling.stems(text));
@@ -267,7 +273,10 @@ public final class Phrases {
     }
   }
 
-  /** Adds what was found, as shares of it, so that a short part counts as much as a long one. */
+  /**
+   * Adds scores as shares of their sum, so that a short part of a line counts as much as a long
+   * one.
+   */
   private void add(Map<String, Double> scores, String words, double weight) throws IOException {
     Map<String, Double> found = best(spelling.right(words));
     double sum = found.values().stream().mapToDouble(Double::doubleValue).sum();
@@ -307,7 +316,7 @@ public final class Phrases {
     return query == null ? new ScoreDoc[0] : searcher.search(query, all).scoreDocs;
   }
 
-  /** A clause for each word: as many as a query may have, however much somebody says. */
+  /** Cuts a text to as many words as a query may have. */
   private static String shortened(String words) {
     String[] all = words.split(" ");
     int most = Math.min(all.length, IndexSearcher.getMaxClauseCount() / 4);

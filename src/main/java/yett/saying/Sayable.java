@@ -13,16 +13,18 @@ import yett.knowledge.Pressing;
 import yett.knowledge.RuleBase;
 import yett.knowledge.Spoken;
 
-/** All that a person can say of a gate, each thing with the ways of saying it that cards give. */
+/**
+ * Collects everything that a person can say about a gate, each thing with the wordings on cards.
+ */
 final class Sayable {
   private final Spoken spoken;
   private final Map<Thing, Ways> things = new LinkedHashMap<>();
 
   /**
-   * Ways of saying a thing.
+   * The wordings of a thing.
    *
-   * @param words by which it is found: also names and ids, which nobody says in a sentence
-   * @param sentences that mean it, each by itself
+   * @param words for the index of words: also names and ids, which nobody says in a sentence
+   * @param sentences that mean the thing, each by itself
    */
   record Ways(List<String> words, List<String> sentences) {
     Ways {
@@ -62,7 +64,7 @@ final class Sayable {
       check.outcomes().stream().skip(1).forEach(o -> danger(check, o));
     } else if (check.kind() == Check.Kind.CHECK) {
       if (check.measured()) {
-        // Named by what it measures; a reading has to follow.
+        // Found by the name of the measured quantity; a reading has to follow.
         List<String> names = List.of(check.ask(), check.lay(), spaced(check.id()));
         add(Thing.Kind.READING, check.id(), "", new Ways(names, names));
       } else {
@@ -76,7 +78,10 @@ final class Sayable {
     add(Thing.Kind.DANGER, check.id(), outcome.id(), new Ways(ways, ways));
   }
 
-  /** Nobody tells unasked that something is as usual, unless the card says how. */
+  /**
+   * Adds an outcome of a check. The ordinary outcome is added only if its card has wordings,
+   * because nobody mentions unasked that something is as usual.
+   */
   private void outcome(Check check, Check.Outcome outcome) {
     String name = spaced(check.id());
     List<String> words =
@@ -123,7 +128,7 @@ final class Sayable {
     return id.replace('-', ' ');
   }
 
-  /** Every sentence whose meaning may be asked for. */
+  /** All sentences whose meaning is needed. */
   static List<String> sentences(RuleBase base) {
     List<String> all = new ArrayList<>();
     of(base).values().forEach(w -> all.addAll(w.sentences()));

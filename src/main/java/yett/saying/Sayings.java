@@ -8,11 +8,11 @@ import java.util.Map;
 import yett.knowledge.Check;
 
 /**
- * Ranks the complaints by how well they fit what a caller says, however little that is. May be used
- * by several threads.
+ * Ranks the complaints by how well they fit what a caller says, even if nothing fits well.
+ * Thread-safe.
  */
 public final class Sayings {
-  /** Nothing that is said of a gate fits less than this. */
+  /** Least fit for a complaint. */
   private static final double LEAST = 0.2;
 
   private final Hearing hearing;
@@ -26,11 +26,13 @@ public final class Sayings {
   /**
    * A complaint that was probably meant.
    *
-   * @param share of all that was found, so that the shares of what is heard add up to at most 1
+   * @param share of the total score; all shares add up to at most 1
    */
   public record Heard(Check complaint, double share) {}
 
-  /** The complaints that were probably meant, the most probable first; none if nothing is known. */
+  /**
+   * The complaints that were probably meant, the most probable first; empty if no word is known.
+   */
   public List<Heard> hear(String words, int most) {
     Map<String, Double> fits = new HashMap<>();
     List<String> clauses = Clauses.of(words);

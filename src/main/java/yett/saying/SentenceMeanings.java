@@ -6,19 +6,23 @@ import java.util.List;
 import java.util.Map;
 import yett.meaning.Meanings;
 
-/** How near in meaning a clause is to the sentences of cards. */
+/** Compares the meaning of a clause with the sentences on cards. */
 final class SentenceMeanings {
-  /** How near two sentences are that have nothing to do with one another, about. */
+  /** Approximate similarity of two unrelated sentences. */
   private static final double STRANGE = 0.2;
 
-  /** How much less a danger, or that all is well, fits a clause that denies something. */
+  /**
+   * By how much the fit of a danger, or of "all is well", falls for a clause that denies something.
+   */
   private static final double DENIED = 0.25;
 
   private final Meanings meanings;
   private final List<Thing> owners = new ArrayList<>();
   private final List<float[]> directions = new ArrayList<>();
 
-  /** Which of them say that there is danger or that all is well, and deny nothing. */
+  /**
+   * For each sentence, whether it reports a danger or that all is well, without denying anything.
+   */
   private final List<Boolean> affirmed = new ArrayList<>();
 
   SentenceMeanings(Meanings meanings) {
@@ -26,6 +30,8 @@ final class SentenceMeanings {
   }
 
   /**
+   * Adds the sentences of a thing.
+   *
    * @param denied whether a "no" in a clause speaks against the thing
    */
   void add(Thing thing, List<String> sentences, boolean denied) {
@@ -36,7 +42,10 @@ final class SentenceMeanings {
     }
   }
 
-  /** The things that a clause is nearer to than strange ones are to each other, 0 to 1. */
+  /**
+   * The fit of each thing to a clause, 0 to 1; only things closer to it than unrelated sentences
+   * are to each other.
+   */
   Map<Thing, Double> fits(String clause) {
     float[] said = meanings.of(clause);
     Map<Thing, Double> best = new HashMap<>();

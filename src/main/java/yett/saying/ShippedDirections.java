@@ -7,7 +7,9 @@ import yett.knowledge.RuleBase;
 import yett.meaning.NoModelException;
 import yett.meaning.SentenceDirections;
 
-/** Works out the meanings of what the program's cards say, when the program is built. */
+/**
+ * Works out the meaning vectors of the sentences on the program's cards, when the program is built.
+ */
 public final class ShippedDirections {
   private ShippedDirections() {}
 

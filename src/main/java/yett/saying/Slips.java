@@ -2,15 +2,15 @@ package yett.saying;
 
 import org.apache.lucene.search.spell.LuceneLevenshteinDistance;
 
-/** How far two words lie apart that may be one word with slips of the pen. */
+/** Counts the typing mistakes between two words. */
 public final class Slips {
   private static final LuceneLevenshteinDistance LIKENESS = new LuceneLevenshteinDistance();
 
   private Slips() {}
 
   /**
-   * Letters to put in, leave out, change or swap with the next to make one word of the other; no
-   * letter is touched twice (optimal string alignment).
+   * The number of letters to insert, delete, change or swap with the next to turn one word into the
+   * other; no letter is changed twice (optimal string alignment).
    *
    * @param one not empty
    * @param other not empty

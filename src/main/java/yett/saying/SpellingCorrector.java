@@ -19,9 +19,9 @@ import org.apache.lucene.search.spell.SuggestWord;
 import org.apache.lucene.search.spell.WordBreakSpellChecker;
 import org.apache.lucene.util.BytesRef;
 
-/** Puts words right that nobody knows here, if they are nearly ones that somebody does. */
+/** Corrects unknown words that are close to a known one. */
 final class SpellingCorrector {
-  /** Field with every word of the cards and synonyms as it is written. */
+  /** Name of the field with every word of the cards and synonyms as written. */
   static final String WRITTEN = "written";
 
   private final IndexReader reader;
@@ -31,7 +31,7 @@ final class SpellingCorrector {
   private final WordBreakSpellChecker breaks = new WordBreakSpellChecker();
 
   /**
-   * @param stems brings a word to its stem, so that other forms of known words are known too
+   * @param stems reduces a word to its stem, so that other forms of known words count as known
    */
   SpellingCorrector(IndexReader reader, Analyzer stems) throws IOException {
     this.reader = reader;
@@ -48,7 +48,7 @@ final class SpellingCorrector {
     }
   }
 
-  /** The line with its slips put right, in small letters. */
+  /** The line with its mistakes corrected, in lower case. */
   String right(String line) throws IOException {
     List<String> right = new ArrayList<>();
     for (String word : line.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}'’]+")) {
@@ -77,7 +77,7 @@ final class SpellingCorrector {
     return broken.length > 0 ? broken[0][0].string + " " + broken[0][1].string : word;
   }
 
-  /** The telling words of a text, each brought to its stem and to one word for all that mean it. */
+  /** The stems of the telling words in a text, with one word for all synonyms. */
   List<String> stems(String text) throws IOException {
     List<String> found = new ArrayList<>();
     try (TokenStream tokens = stems.tokenStream(WRITTEN, text)) {

@@ -20,13 +20,16 @@ import org.apache.lucene.util.CharsRef;
 import org.apache.lucene.util.CharsRefBuilder;
 
 /**
- * Brings speech to its bare bones: small letters, no apostrophes, one word for all that mean the
- * same, no words that say nothing, stems. "It doesn't shut" and "will not close" end up alike.
+ * Normalises speech for the index: lower case, no apostrophes, one word for all synonyms, no empty
+ * words, stems. So "It doesn't shut" and "will not close" become similar.
  */
 final class SpokenAnalyzer extends Analyzer {
   private static final java.util.regex.Pattern APOSTROPHE = java.util.regex.Pattern.compile("['’]");
 
-  /** Words that carry no complaint. "Not", "no", "on", "off", "by" do, and stay. */
+  /**
+   * Words that carry no information about a fault. "Not", "no", "on", "off" and "by" do, so they
+   * stay.
+   */
   private static final CharArraySet EMPTY =
       new CharArraySet(
           List.of(
@@ -50,7 +53,7 @@ final class SpokenAnalyzer extends Analyzer {
           (word, others) -> others.forEach(o -> builder.add(words(o), words(word), false)));
       return builder.build();
     } catch (IOException e) {
-      throw new UncheckedIOException(e); // nothing is read from anywhere
+      throw new UncheckedIOException(e); // cannot happen: nothing is read from a file
     }
   }
 

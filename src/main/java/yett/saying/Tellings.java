@@ -5,16 +5,19 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Finds what somebody tells without being asked: dangers, complaints, outcomes of checks, things
- * that were measured, effects, what happened lately and what is pressing. Only what to ask back:
- * words never count by themselves. Proofs are not among it, because a proof is made in its turn.
- * May be used by several threads.
+ * Finds what somebody mentions without being asked: dangers, complaints, outcomes of checks,
+ * measured quantities, effects, recent events and urgent matters. The result is only for asking
+ * back: words are never an answer by themselves. Proofs are left out, because a proof is made when
+ * it is due. Thread-safe.
  */
 public final class Tellings {
-  /** Less of the words beside a reading than this and a measurement was not meant. */
+  /** Least share of the words beside a reading for which a measurement counts as meant. */
   private static final double ENOUGH = 0.45;
 
-  /** Of what is measured, its name alone is said beside the reading, and rarely in full. */
+  /**
+   * A further check is offered if its fit is at least this share of the best; low, because people
+   * rarely say the full name of what they measured.
+   */
   private static final double NEARLY = 0.45;
 
   private static final int MOST = 5;
@@ -25,17 +28,17 @@ public final class Tellings {
     this.hearing = hearing;
   }
 
-  /** What may be meant by words without a reading; both lists are empty if nothing is. */
+  /** The possible meanings of words without a reading; both lists are empty if there are none. */
   public Heard hear(String words) {
     return Listening.to(words, hearing);
   }
 
   /**
-   * Which of some measured checks a reading may belong to, by the words beside it: names, which
-   * mean nothing as sentences.
+   * The measured checks that a reading may belong to, from the words beside it. Only words are
+   * compared, because names mean little as sentences.
    *
    * @param words without the reading
-   * @param checks ids of those that can have such a reading
+   * @param checks ids of the checks for which the reading is possible
    */
   public List<String> hearReading(String words, Collection<String> checks) {
     Phrases phrases = hearing.phrases();

@@ -1,25 +1,25 @@
 package yett.saying;
 
 /**
- * Something that can be told of a gate.
+ * Something that can be said about a gate.
  *
  * @param card id of the check, effect, history or pressing
  * @param outcome id of an outcome of the check; empty for any other kind
  */
 public record Thing(Kind kind, String card, String outcome) {
-  /** What something told may be about. */
+  /** The kind of thing. */
   public enum Kind {
     DANGER,
     COMPLAINT,
     OUTCOME,
-    /** A check of which it is not clear which outcome is meant. */
+    /** A check for which the meant outcome is not clear. */
     CHECK,
     READING,
     EFFECT,
     HISTORY,
-    /** What makes a visit urgent. */
+    /** A matter that makes a visit urgent. */
     PRESSING,
-    /** Talk that tells nothing of a gate. */
+    /** Talk that says nothing about a gate. */
     NOTHING
   }
 

@@ -1,2 +1,2 @@
-/** What a caller's own words mean in the terms of the cards. */
+/** Finds what a caller's own words mean in the terms of the cards. */
 package yett.saying;

@@ -7,11 +7,12 @@ import java.util.Locale;
 import java.util.function.Function;
 
 /**
- * One of the things that an input may be.
+ * One of the values that a choice input can have.
  *
- * @param id what is typed in one word, such as {@code awg-12}
- * @param words what is read, such as {@code 12 AWG}; may be typed as well
- * @param spellings how else people write it; those that several choices share are asked back
+ * @param id the typed word, such as {@code awg-12}
+ * @param words the name on screens, such as {@code 12 AWG}; may be typed as well
+ * @param spellings other spellings; if several choices share one, the person is asked which is
+ *     meant
  */
 public record Choice(String id, String words, List<String> spellings) {
   public Choice {
@@ -22,7 +23,10 @@ public record Choice(String id, String words, List<String> spellings) {
     this(id, words, List.of());
   }
 
-  /** A size of wire, such as {@code 12 AWG} or {@code 2.5 mm2}, as plates and drawings write it. */
+  /**
+   * A wire size, such as {@code 12 AWG} or {@code 2.5 mm2}, with the spellings of plates and
+   * drawings.
+   */
   public static Choice wire(String size) {
     String[] parts = size.split(" ");
     String number = parts[0];
@@ -36,7 +40,7 @@ public record Choice(String id, String words, List<String> spellings) {
     return new Choice(id.toLowerCase(Locale.ROOT), size, spellings);
   }
 
-  /** One for each constant of an enum, with its name in lower case and hyphens for its id. */
+  /** One choice for each constant of an enum; its id is the name in lower case with hyphens. */
   public static <E extends Enum<E>> List<Choice> each(Class<E> of, Function<E, String> words) {
     return Arrays.stream(of.getEnumConstants())
         .map(e -> new Choice(e.name().toLowerCase(Locale.ROOT).replace('_', '-'), words.apply(e)))
@@ -52,7 +56,10 @@ public record Choice(String id, String words, List<String> spellings) {
     return spellings.stream().anyMatch(spelling -> plain(spelling).equals(plain(typed)));
   }
 
-  /** Without blanks, raised figures, full stops that end a word, and with a decimal point. */
+  /**
+   * The text without spaces, superscripts and full stops at the end of a word, and with a decimal
+   * point.
+   */
   private static String plain(String text) {
     return text.toLowerCase(Locale.ROOT)
         .replace(',', '.')

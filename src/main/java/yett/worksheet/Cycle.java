@@ -2,7 +2,7 @@ package yett.worksheet;
 
 import yett.quantity.Unit;
 
-/** The inputs that say what a cycle of the gate takes, and how many there are. */
+/** The inputs for the current and time of a cycle of the gate, and for the number of cycles. */
 public final class Cycle {
   private Cycle() {}
 

@@ -7,7 +7,7 @@ import java.util.Map;
 import yett.knowledge.Names;
 import yett.quantity.ReadingException;
 
-/** A calculation's inputs while they are being filled in. */
+/** The inputs of a calculation while a person fills them in. */
 public final class Filling {
   private final Worksheet sheet;
   private final Map<String, Given> givens = new LinkedHashMap<>();
@@ -17,10 +17,10 @@ public final class Filling {
   }
 
   /**
-   * Fills in an input by its name. What says no unit is asked back where another one is as likely.
+   * Fills in an input by its name.
    *
-   * @throws InputException if there is no such input, it was given already, or the text cannot be
-   *     taken
+   * @throws InputException if there is no such input, it was given already, the text is not valid
+   *     for it, or the text has no unit and another one is as likely
    */
   public void add(String name, String typed) {
     Input input =
@@ -41,9 +41,9 @@ public final class Filling {
   }
 
   /**
-   * Fills in an input whose unit was told, or changes it.
+   * Fills in or changes an input whose unit the person was told.
    *
-   * @throws InputException if the text cannot be taken
+   * @throws InputException if the text is not valid for it
    */
   public void put(Input input, String typed) {
     refusing(input, () -> givens.put(input.id(), InputReader.read(input, typed)));
@@ -57,7 +57,7 @@ public final class Filling {
     }
   }
 
-  /** Forgets an input, so that it is open again. */
+  /** Clears an input, so that it is open again. */
   public void clear(Input input) {
     givens.remove(input.id());
   }
@@ -66,15 +66,15 @@ public final class Filling {
     return givens.containsKey(input.id());
   }
 
-  /** Inputs that somebody has to give before it can be worked out. */
+  /** Inputs that are still needed before the calculation can be solved. */
   public List<Input> missing() {
     return sheet.inputs().stream().filter(i -> i.needed() && !has(i)).toList();
   }
 
   /**
-   * Works it out, with the usual values for what was not given.
+   * Solves the calculation, with the usual values for inputs that were not given.
    *
-   * @throws InputException if the inputs do not go together, or one is missing
+   * @throws InputException if the inputs contradict each other, or one is missing
    */
   public Solution solve() {
     if (!missing().isEmpty()) {

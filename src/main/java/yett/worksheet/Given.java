@@ -3,13 +3,13 @@ package yett.worksheet;
 import yett.quantity.Unit;
 
 /**
- * An input with what was given for it.
+ * An input with its value.
  *
- * @param typed as typed, or the usual value
- * @param usual whether nobody typed it
+ * @param typed the text as typed, or the usual value
+ * @param usual whether it is the usual value and was not typed
  * @param value in the canonical unit; for a choice its position
  * @param standardUncertainty in the canonical unit; 0 if none was given
- * @param unit the one it was typed in
+ * @param unit in which it was typed
  */
 public record Given(
     Input input, String typed, boolean usual, double value, double standardUncertainty, Unit unit) {
@@ -23,7 +23,7 @@ public record Given(
     return input.choices().get((int) value);
   }
 
-  /** What it was taken to mean. */
+  /** The value as it was understood, for people. */
   public String shown() {
     return switch (input.kind()) {
       case READING, WHOLE -> input.quantity().show(value, unit);

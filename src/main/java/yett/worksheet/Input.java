@@ -36,13 +36,13 @@ public record Input(
     boolean slope,
     List<Choice> choices) {
 
-  /** How an input is typed. */
+  /** The form in which an input is typed. */
   public enum Kind {
     /** A number with a unit, perhaps with its limits of error: {@code 24.3 V +- 0.2 V}. */
     READING,
     /** A whole number. */
     WHOLE,
-    /** One of some words. */
+    /** One of several words. */
     CHOICE,
     /** The name of a file. */
     FILE
@@ -78,30 +78,33 @@ public record Input(
     return new Input(id, kind, words, unit, Optional.empty(), false, ANY, ANY, false, choices);
   }
 
-  /** With a value for those who give none, as they would type it. */
+  /** A copy with a usual value for people who give none, written as they would type it. */
   public Input usually(String typed) {
     return new Input(
         id, kind, words, unit, Optional.of(typed), optional, possible, good, slope, choices);
   }
 
-  /** May be left out; the calculation then tells less. */
+  /** A copy that is optional; without it the calculation has fewer results. */
   public Input mayBeLeftOut() {
     return new Input(id, kind, words, unit, usual, true, possible, good, slope, choices);
   }
 
-  /** Refuses values outside, in the usual unit. */
+  /** A copy that refuses values outside a range in the usual unit. */
   public Input possible(double least, double most) {
     Range range = new Range(least, most);
     return new Input(id, kind, words, unit, usual, optional, range, good, slope, choices);
   }
 
-  /** Remarks on values outside, in the usual unit, where the formula or its table ends. */
+  /**
+   * A copy with a remark on values outside a range in the usual unit, where the formula or its
+   * table ends.
+   */
   public Input good(double least, double most) {
     Range range = new Range(least, most);
     return new Input(id, kind, words, unit, usual, optional, possible, range, slope, choices);
   }
 
-  /** Takes degrees, in/ft and mm/m as well as percent. */
+  /** A copy that accepts degrees, in/ft and mm/m as well as percent. */
   public Input asSlope() {
     return new Input(id, kind, words, unit, usual, optional, possible, good, true, choices);
   }
@@ -110,12 +113,12 @@ public record Input(
     return unit.quantity();
   }
 
-  /** Whether the calculation cannot be done before somebody gives it. */
+  /** Whether the calculation cannot be done without it. */
   public boolean needed() {
     return usual.isEmpty() && !optional;
   }
 
-  /** A value in the canonical unit, as a person reads it in this input's unit. */
+  /** A canonical value shown in this input's unit. */
   public String show(double canonical) {
     return quantity().show(canonical, unit);
   }

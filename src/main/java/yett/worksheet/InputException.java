@@ -1,12 +1,12 @@
 package yett.worksheet;
 
 /**
- * What was typed cannot be taken. The message is for the person who typed it: what is wrong, and
- * what to type instead.
+ * Thrown for typed text that is not a valid input. The message is for the person who typed it: what
+ * is wrong, and what to type instead.
  */
 public final class InputException extends IllegalArgumentException {
   public InputException(String message) {
-    // It may go to standard error, past the screen that knows a space that does not break.
+    // Standard error may not know the no-break space.
     super(message.replace('\u00a0', ' '));
   }
 }

@@ -14,12 +14,12 @@ import yett.quantity.ReadingException;
 import yett.quantity.Slope;
 import yett.quantity.Unit;
 
-/** Reads what a person types for an input. */
+/** Reads the text that a person types for an input. */
 public final class InputReader {
   private static final Pattern WITH_LIMITS = Pattern.compile("(.*?)(?:±|\\+ ?/? ?[-–−])(.*)");
   private static final int LONGEST = 300;
 
-  /** A number and nothing that could be a unit. */
+  /** A number without anything that could be a unit. */
   private static final Pattern BARE =
       Pattern.compile("[-+\\d.,/ ¼½¾⅛⅜⅝⅞]*\\d[-+\\d.,/ ¼½¾⅛⅜⅝⅞]*(?:[eE][-+]?\\d+)?\\s*");
 
@@ -29,12 +29,12 @@ public final class InputReader {
   private InputReader() {}
 
   /**
-   * Takes a line such as {@code 24.3 V}, {@code 24.3 V +- 0.2 V} or {@code 24.3 V ± 0.8 %}. What
-   * follows the sign are limits of error, anywhere within which the true value may lie with equal
-   * chance, as data sheets give them: the standard uncertainty is that divided by √3 (JCGM 100,
+   * Reads a line such as {@code 24.3 V}, {@code 24.3 V +- 0.2 V} or {@code 24.3 V ± 0.8 %}. The
+   * figure after the sign is a limit of error, as in data sheets, within which the true value lies
+   * with equal chance anywhere: the standard uncertainty is the limit divided by √3 (JCGM 100,
    * 4.3.7).
    *
-   * @throws InputException if it cannot be taken
+   * @throws InputException if it is not valid
    */
   public static Given read(Input input, String typed) {
     String text = typed.strip();
@@ -53,7 +53,7 @@ public final class InputReader {
     }
   }
 
-  /** The usual value; the input must have one. */
+  /** The usual value of an input, which must have one. */
   static Given usual(Input input) {
     Given given = read(input, input.usual().orElseThrow());
     return new Given(
@@ -95,10 +95,10 @@ public final class InputReader {
   }
 
   /**
-   * Asks back what says no unit where another is as likely: feet for metres, pounds for kilograms,
-   * degF for degC. For a line that nobody was told a unit for.
+   * Refuses text without a unit where another unit is as likely: feet for metres, pounds for
+   * kilograms, degF for degC. For lines typed without a prompt that names the unit.
    *
-   * @throws InputException if it may be either
+   * @throws InputException if the unit is not clear
    */
   static void requireUnit(Input input, String typed) {
     Unit rival = RIVALS.get(input.unit());
@@ -163,7 +163,7 @@ public final class InputReader {
     return "\"" + text + "\" is not a choice for " + input.id() + ". " + Names.advice(text, ids);
   }
 
-  /** The one that is also written so; asked back if there are several. */
+  /** The choice with this spelling; asks back if there are several. */
   private static Optional<Choice> bySpelling(Input input, String text) {
     List<Choice> meant = input.choices().stream().filter(c -> c.mayBeMeantBy(text)).toList();
     if (meant.size() > 1) {
@@ -177,7 +177,7 @@ public final class InputReader {
     return meant.stream().findFirst();
   }
 
-  /** A position of the list, unless numbers could mean something else. */
+  /** The choice at this position of the list, unless a number could mean something else. */
   private static Optional<Choice> byNumber(Input input, String text) {
     boolean numbersMeanSomething =
         input.choices().stream().anyMatch(c -> c.words().matches("\\d.*"));

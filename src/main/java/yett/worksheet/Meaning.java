@@ -3,10 +3,10 @@ package yett.worksheet;
 import java.util.List;
 
 /**
- * What results mean at the gate.
+ * The meaning of results at the gate.
  *
- * @param sentences one or two, said of these numbers
- * @param notes safety notes that these numbers ask for
+ * @param sentences one or two, about these numbers
+ * @param notes safety notes that these numbers call for
  */
 public record Meaning(List<String> sentences, List<Note> notes) {
   public Meaning {

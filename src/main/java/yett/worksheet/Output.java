@@ -27,17 +27,17 @@ public record Output(
     ToDoubleFunction<Values> number,
     Function<Values, String> text) {
 
-  /** Smaller in any unit of a result is what rounding leaves of nothing. */
+  /** Values below this in any unit of a result are rounding errors of zero. */
   private static final double NOTHING = 1e-9;
 
-  /** A number without its formula. */
+  /** A number whose formula is still to be given. */
   public record Measure(String id, Unit unit, String words) {
-    /** Worked out in the unit that it is shown in. */
+    /** With a formula in the unit in which it is shown. */
     public Output by(ToDoubleFunction<Values> formula) {
       return by(unit, formula);
     }
 
-    /** Worked out in another unit than it is shown in. */
+    /** With a formula in another unit than the one in which it is shown. */
     public Output by(Unit worked, ToDoubleFunction<Values> formula) {
       return new Output(
           id,
@@ -53,19 +53,19 @@ public record Output(
     }
   }
 
-  /** Words that are not said yet. */
+  /** A result in words whose wording is still to be given. */
   public record Wording(String id, String words) {
     public Output by(Function<Values, String> text) {
       return new Output(id, words, Optional.empty(), values -> true, values -> Double.NaN, text);
     }
   }
 
-  /** Left out where the condition does not hold. */
+  /** A copy that is left out if the condition does not hold. */
   public Output when(Predicate<Values> condition) {
     return new Output(id, words, unit, when.and(condition), number, text);
   }
 
-  /** Left out where one of these inputs was left out, or one of these results. */
+  /** A copy that is left out if one of these inputs or results is missing. */
   public Output given(String... needed) {
     Predicate<Values> all = values -> true;
     for (String name : needed) {
@@ -74,12 +74,12 @@ public record Output(
     return when(all);
   }
 
-  /** The US customary unit, the same where that system has no other. */
+  /** The US customary unit; the same unit if that system has no other. */
   public Optional<Unit> customary() {
     return unit.map(NumberWords::customary);
   }
 
-  /** A value in the canonical unit in both systems, or in one where they do not differ. */
+  /** A canonical value in both systems of units, or in one if they do not differ. */
   public String show(double canonical) {
     Unit metric = unit.orElseThrow();
     Unit customary = NumberWords.customary(metric);

@@ -3,12 +3,13 @@ package yett.worksheet;
 import java.util.List;
 
 /**
- * A curve that belongs to results, for those who can see it; what matters in it is said in words.
+ * A curve to go with results. What matters in it is also said in words, for people who cannot see
+ * it.
  *
  * @param points from left to right
- * @param levels lines across, such as limits
- * @param across what runs from left to right, with its unit
- * @param up what runs upwards, with its unit
+ * @param levels horizontal lines, such as limits
+ * @param across label of the horizontal axis, with its unit
+ * @param up label of the vertical axis, with its unit
  */
 public record Plot(List<Point> points, List<Level> levels, String across, String up) {
   public Plot {

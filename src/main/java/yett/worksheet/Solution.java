@@ -5,10 +5,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A calculation worked out.
+ * A solved calculation.
  *
- * @param plot a drawing of what was read, if there is one
- * @param remarks where an input leaves what the formula is good for
+ * @param plot a drawing of the data, if there is one
+ * @param remarks on inputs outside the range of the formula
  */
 public record Solution(
     Worksheet sheet,
@@ -22,14 +22,14 @@ public record Solution(
    * One result.
    *
    * @param value in the canonical unit; empty for a result in words
-   * @param standardUncertainty combined, in the canonical unit; empty if no input carries one that
+   * @param standardUncertainty combined, in the canonical unit; empty if no input has one that
    *     matters here
-   * @param text as a person reads it, without the uncertainty
+   * @param text for people, without the uncertainty
    */
   public record Line(
       Output output, OptionalDouble value, OptionalDouble standardUncertainty, String text) {}
 
-  /** The result of that id. */
+  /** The result with this id. */
   public Line line(String id) {
     return lines.stream()
         .filter(line -> line.output().id().equals(id))

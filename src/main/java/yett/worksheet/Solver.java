@@ -7,9 +7,9 @@ import java.util.stream.Stream;
 import yett.calculation.Propagation;
 import yett.worksheet.Solution.Line;
 
-/** Works a calculation out, uncertainties and remarks with it. */
+/** Solves a calculation, with uncertainties and remarks. */
 final class Solver {
-  /** What smaller uncertainties are made of. */
+  /** Relative size below which an uncertainty is a rounding error. */
   private static final double ROUNDING = 1e-9;
 
   private Solver() {}

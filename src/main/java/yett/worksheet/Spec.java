@@ -7,7 +7,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import yett.quantity.Unit;
 
-/** The words in which a worksheet is declared, and what was declared. */
+/** The methods with which a worksheet declares itself, and its declarations. */
 abstract class Spec {
   List<Input> inputs = List.of();
   List<Output> outputs = List.of();
@@ -22,17 +22,17 @@ abstract class Spec {
   final List<Statement> remarks = new ArrayList<>();
   final List<List<Statement>> says = new ArrayList<>();
 
-  /** What it has to be told, in the order in which it is asked for. */
+  /** The inputs, in the order in which they are asked. */
   protected final void asks(Input... all) {
     inputs = List.of(all);
   }
 
-  /** What it tells, in that order. */
+  /** The results, in the order in which they are shown. */
   protected final void tells(Output... all) {
     outputs = List.of(all);
   }
 
-  /** What formulas and sentences need on the way, and nobody is told by itself. */
+  /** Intermediate values for formulas and sentences; they are not shown as results. */
   protected final void works(Output... all) {
     steps = List.of(all);
   }
@@ -42,51 +42,62 @@ abstract class Spec {
     formula = text;
   }
 
-  /** What it is good for, and what it leaves out; sentences. */
+  /** The range of validity and what is left out; sentences. */
   protected final void validity(String text) {
     validity = text;
   }
 
-  /** Where formula and figures come from; common practice and memory are called that. */
+  /** The source of formula and figures; common practice and memory are named as such. */
   protected final void source(String text) {
     source = text;
   }
 
-  /** Who or what has the last word: a code, a licence, a data sheet. A sentence. */
+  /** What takes precedence over the calculation: a code, a licence, a data sheet. A sentence. */
   protected final void lastWord(String text) {
     lastWord = Optional.of(text);
   }
 
-  /** What to mind before anything is measured for it. */
+  /** Safety notes to read before anything is measured. */
   protected final void notes(Note... all) {
     notes = List.of(all);
   }
 
-  /** Refuses inputs that are possible one by one, but not together. */
+  /**
+   * Refuses inputs that are possible one by one, but not together.
+   *
+   * @param sentence the message
+   */
   protected final void refuses(Predicate<Values> when, String sentence) {
     refusals.add(Statement.when(when, sentence));
   }
 
-  /** Says where inputs together leave what the formula is good for. */
+  /**
+   * Adds a remark where inputs together are outside the range of the formula.
+   *
+   * @param sentence the remark
+   */
   protected final void remarks(Predicate<Values> when, String sentence) {
     remarks.add(Statement.when(when, sentence));
   }
 
-  /** What the results mean at the gate: the first of these that holds, behind what was said. */
+  /**
+   * Adds the meaning of the results at the gate: the first of these statements that holds, after
+   * the sentences declared so far.
+   */
   protected final void says(Statement... first) {
     says.add(List.of(first));
   }
 
-  /** Says these sentences whatever the results are. */
+  /** Adds sentences that hold for all results. */
   protected final void says(String... sentences) {
     says(otherwise(sentences));
   }
 
   /**
-   * Says where the verdict hangs on a result that is not known well enough: if it lies nearer to a
-   * limit than its uncertainty can tell.
+   * Adds a sentence if a result is closer to a limit than its uncertainty, so that the verdict is
+   * in doubt.
    *
-   * @param limits the names of the numbers that it is held against
+   * @param limits ids of the numbers that it is compared with
    */
   protected final void doubts(String result, String... limits) {
     for (String limit : limits) {
@@ -101,7 +112,7 @@ abstract class Spec {
     }
   }
 
-  /** A curve for those who can see it; what matters in it is said in words. */
+  /** Adds a curve. What matters in it has to be said in words as well. */
   protected final void draws(Function<Values, Plot> drawing) {
     plot = Optional.of(drawing);
   }
@@ -126,22 +137,22 @@ abstract class Spec {
     return new Output.Wording(id, words);
   }
 
-  /** A number that is worked out on the way and not told by itself. */
+  /** An intermediate number, not shown as a result. */
   protected static Output.Measure step(String id, Unit unit) {
     return number(id, unit, "");
   }
 
-  /** Words that are needed on the way and not told by themselves. */
+  /** An intermediate text, not shown as a result. */
   protected static Output.Wording phrase(String id) {
     return text(id, "");
   }
 
-  /** Said of some numbers; see {@link Statement}. */
+  /** Sentences that hold under a condition; see {@link Statement}. */
   protected static Statement when(Predicate<Values> when, String... sentences) {
     return Statement.when(when, sentences);
   }
 
-  /** Said where nothing before it was. */
+  /** Sentences for when no statement before them holds. */
   protected static Statement otherwise(String... sentences) {
     return when(v -> true, sentences);
   }

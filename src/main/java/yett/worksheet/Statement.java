@@ -10,13 +10,13 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * What to say of some numbers. A sentence names a number, a choice or words by their id: {@code
- * {drop}} becomes {@code 1.2 V}, {@code {length typed}} the length in the unit in which it was
- * typed, and {@code {drop u}} the uncertainty.
+ * Sentences about results under a condition. A sentence names a number, a choice or words by their
+ * id: {@code {drop}} becomes {@code 1.2 V}, {@code {length typed}} the length in the unit in which
+ * it was typed, and {@code {drop u}} the uncertainty.
  *
- * @param when of which numbers it is said
+ * @param when the condition
  * @param sentences with names in braces
- * @param note a safety note that those numbers ask for
+ * @param note a safety note that goes with them
  */
 public record Statement(Predicate<Values> when, List<String> sentences, Optional<Note> note) {
   private static final Pattern NAME = Pattern.compile("\\{([a-z0-9-]+)(?: (typed|u))?}");
@@ -29,12 +29,12 @@ public record Statement(Predicate<Values> when, List<String> sentences, Optional
     return new Statement(when, List.of(sentences), Optional.empty());
   }
 
-  /** With a safety note. */
+  /** A copy with a safety note. */
   public Statement warning(Note of) {
     return new Statement(when, sentences, Optional.of(of));
   }
 
-  /** The sentences, with each name replaced by what it stands for. */
+  /** The sentences with each name replaced by its value. */
   List<String> said(Values values) {
     return sentences.stream()
         .map(NAME::matcher)

@@ -2,7 +2,7 @@ package yett.worksheet;
 
 import java.util.Locale;
 
-/** What calculations are about, in the order in which they are listed. */
+/** Subjects of calculations, in the order in which they are listed. */
 public enum Subject {
   FEEDER("Feeder and supply"),
   BATTERY("Batteries and charging"),

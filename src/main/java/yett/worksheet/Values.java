@@ -14,11 +14,14 @@ import java.util.stream.Stream;
 import yett.quantity.Unit;
 
 /**
- * What is known of one gate while a worksheet is worked out, by name: what was given, and whatever
- * follows from it, which is worked out when it is first asked for.
+ * The values of a worksheet by name: the inputs, and what follows from them, which is computed at
+ * first use.
  */
 public final class Values {
-  /** Standard uncertainties within which 95 of 100 true values lie (JCGM 100, 6.3.3). */
+  /**
+   * Coverage factor: number of standard uncertainties within which 95 % of true values lie (JCGM
+   * 100, 6.3.3).
+   */
   private static final double COVERAGE = 2;
 
   private final Worksheet sheet;
@@ -39,7 +42,11 @@ public final class Values {
     return List.copyOf(givens.values());
   }
 
-  /** The same with other values for some inputs, in their order, in canonical units. */
+  /**
+   * A copy with other values for some inputs.
+   *
+   * @param values in the order of the inputs, in canonical units
+   */
   Values moved(List<Given> some, double[] values) {
     Values moved = new Values(sheet, givens.values());
     for (int i = 0; i < some.size(); i++) {
@@ -52,23 +59,23 @@ public final class Values {
     uncertainties.put(id, canonical);
   }
 
-  /** Whether an input was given, or follows from what is usual, or a result can be told. */
+  /** Whether an input was given or has a usual value, or a result can be computed. */
   public boolean has(String id) {
     Output formula = formulas.get(id);
     return formula == null ? givens.containsKey(input(id)) : formula.when().test(this);
   }
 
-  /** Whether somebody typed it. */
+  /** Whether somebody typed this input. */
   public boolean typed(String id) {
     return has(id) && !given(id).usual();
   }
 
-  /** A number in the unit that it is asked for or shown in. */
+  /** A number in the unit in which it is asked for or shown. */
   public double of(String id) {
     return in(id, unit(id));
   }
 
-  /** A number in a unit. */
+  /** A number in the given unit. */
   public double in(String id, Unit unit) {
     if (unit.quantity() != unit(id).quantity()) {
       throw new IllegalStateException(id + " is no " + unit.quantity().label());
@@ -94,18 +101,18 @@ public final class Values {
     return given(id).choice();
   }
 
-  /** Whether that choice was made. */
+  /** Whether this choice was made. */
   public boolean chose(String id, String choice) {
     return has(id) && choice(id).id().equals(choice);
   }
 
-  /** The choice made, as the constant of an enum that its id names. */
+  /** The choice made, as the enum constant named by its id. */
   public <E extends Enum<E>> E choice(String id, Class<E> of) {
     String name = choice(id).id().toUpperCase(Locale.ROOT).replace('-', '_');
     return Enum.valueOf(of, name);
   }
 
-  /** As it stands in a sentence: a number in both systems of units, a choice in its words. */
+  /** The value as text for a sentence: a number in both systems of units, a choice in words. */
   public String text(String id) {
     if (!givens.containsKey(id)) {
       return formula(id).text().apply(this);
@@ -121,8 +128,8 @@ public final class Values {
     return given(id).shown();
   }
 
-  /** Something that several formulas need, worked out once. */
-  @SuppressWarnings("unchecked") // Every function is the key of what it gave.
+  /** A value that several formulas need, computed once. */
+  @SuppressWarnings("unchecked") // A function is the key of its own result.
   public <T> T once(Function<Values, T> working) {
     Object value = known.get(working);
     if (value == null) {
@@ -132,13 +139,17 @@ public final class Values {
     return (T) value;
   }
 
-  /** Whether a result is nearer to a limit, in its unit, than its uncertainty can tell. */
+  /**
+   * Whether a result is closer to a limit than its uncertainty.
+   *
+   * @param limit in the unit of the result
+   */
   public boolean isNear(String result, double limit) {
     double u = uncertainties.getOrDefault(result, 0.0);
     return Math.abs(unit(result).toCanonical(limit) - canonical(result)) < COVERAGE * u;
   }
 
-  /** Of some numbers the one that a result is nearest to. */
+  /** The limit, by id, that a result is nearest to. */
   String nearest(String result, String... limits) {
     return Collections.min(
         List.of(limits),
@@ -158,7 +169,7 @@ public final class Values {
     return (double) value;
   }
 
-  /** The standard uncertainty of a result, as it stands in a sentence. */
+  /** The standard uncertainty of a result as text for a sentence. */
   String uncertainty(String id) {
     return NumberWords.told(uncertainties.get(id) / unit(id).differenceToCanonical(1), unit(id));
   }
@@ -169,7 +180,7 @@ public final class Values {
         : formula(id).unit().orElseThrow(() -> new IllegalStateException(id + " is no number"));
   }
 
-  /** The name, if it is that of an input. */
+  /** The id if it is that of an input. */
   private String input(String id) {
     if (sheet.inputs().stream().noneMatch(input -> input.id().equals(id))) {
       throw new IllegalStateException(sheet + " knows no " + id);

@@ -30,8 +30,8 @@ public abstract class Worksheet extends Spec {
   private final String title;
 
   /**
-   * @param id what is typed, in words with hyphens
-   * @param title what it finds out, no full stop
+   * @param id what people type, words with hyphens
+   * @param title what it calculates, no full stop
    */
   protected Worksheet(Subject subject, String id, String title) {
     this.subject = subject;
@@ -51,12 +51,12 @@ public abstract class Worksheet extends Spec {
     return title;
   }
 
-  /** In the order in which they are asked for. */
+  /** The inputs in the order in which they are asked. */
   public final List<Input> inputs() {
     return inputs;
   }
 
-  /** In the order in which they are told. */
+  /** The results in the order in which they are shown. */
   public final List<Output> outputs() {
     return outputs;
   }
@@ -82,9 +82,9 @@ public abstract class Worksheet extends Spec {
   }
 
   /**
-   * Every result in its canonical unit; no number for one that is not told or told in words.
+   * All results in canonical units; NaN for one that is left out or is in words.
    *
-   * @throws InputException if inputs that are possible one by one do not go together
+   * @throws InputException if inputs that are possible one by one contradict each other
    * @throws IllegalArgumentException if a formula refuses a value
    */
   final double[] work(Values values) {
@@ -98,14 +98,14 @@ public abstract class Worksheet extends Spec {
         .toArray();
   }
 
-  /** Where these inputs together leave what the formula is good for; sentences. */
+  /** Remarks where these inputs together are outside the range of the formula; sentences. */
   final Stream<String> remarks(Values values) {
     return remarks.stream()
         .filter(remark -> remark.when().test(values))
         .flatMap(remark -> remark.said(values).stream());
   }
 
-  /** What these results mean; their uncertainties are known by then. */
+  /** The meaning of these results, whose uncertainties are already known. */
   final Meaning meaning(Values values) {
     List<Statement> said =
         says.stream()

@@ -61,12 +61,18 @@ final class Battery {
         .good(1.05, 1.6);
   }
 
-  /** What age and charge leave of the rated capacity; nothing where {@link #NOTHING_LEFT}. */
+  /**
+   * Fraction of the rated capacity that age and charge leave; undefined where {@link #NOTHING_LEFT}
+   * holds.
+   */
   static double left(Values v) {
     return BatteryCapacity.aged(v.of("age"), v.of("design-life"), 25) * v.fraction("charge");
   }
 
-  /** degC, held below the end of the table, which the input's remark says. */
+  /**
+   * The temperature (degC), raised to the low end of the table if it is below; the input's remark
+   * says so.
+   */
   static double held(Values v) {
     return Math.min(v.of("battery-temperature"), 40);
   }

@@ -14,14 +14,14 @@ import yett.worksheet.Values;
 import yett.worksheet.Worksheet;
 
 /**
- * State of charge from the rest voltage: straight lines between the rows of a published chart, the
- * voltage brought to 25 degC by 0.2 mV a cell and degree. Source: {@link LeadAcid}.
+ * State of charge from the rest voltage: straight lines between the rows of a published chart, with
+ * the voltage corrected to 25 degC by 0.2 mV a cell and degree. Source: {@link LeadAcid}.
  */
 final class BatteryCharge extends Worksheet {
-  /** V for each block and degC; textbook, from memory. */
+  /** Change of the rest voltage of a block (V/degC); textbook, from memory. */
   private static final double PER_DEGREE = 6 * 0.0002;
 
-  /** h after which the last charge no longer shows. */
+  /** Time (h) after which the last charge no longer shows. */
   private static final double RESTED = 8;
 
   private static final String FLAT =

@@ -8,8 +8,8 @@ import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
 
 /**
- * Cycles that a pair of batteries carries without mains. A cycle draws I t; at a current above the
- * rated one it counts (I H/C)^(k-1) times as much, as in Peukert's law. Source: {@link
+ * Number of cycles that a pair of batteries supplies without mains. A cycle draws I t; at a current
+ * above the rated one it counts (I H/C)^(k-1) times as much, as in Peukert's law. Source: {@link
  * DayOfCycles}, {@link BatteryCapacity}.
  */
 final class BatteryCycles extends Worksheet {

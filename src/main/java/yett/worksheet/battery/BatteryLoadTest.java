@@ -12,10 +12,12 @@ import yett.worksheet.Worksheet;
  * Source: {@link LeadAcid#loadTestMinimum}.
  */
 final class BatteryLoadTest extends Worksheet {
-  /** V by which half the cold-cranking current pulls any block down: considered judgement. */
+  /**
+   * Smallest voltage drop (V) of any block at half its cold-cranking current: considered judgement.
+   */
   private static final double LEAST_FALL = 0.5;
 
-  /** What the test came to; what it means is said of each. */
+  /** The result of the test; sentences say what it means. */
   private enum Result {
     PASSES("passes"),
     FAILS("fails"),
@@ -111,7 +113,7 @@ final class BatteryLoadTest extends Worksheet {
     }
     boolean failed = v.of("margin") < 0;
     double share = v.has("load") ? v.of("load") / v.of("right-load") : 1;
-    // A smaller load that fails, and a larger one that passes, tell all the same.
+    // A failure at a smaller load, or a pass at a larger one, is valid all the same.
     if (share < 0.9 && !failed) {
       return Result.TOO_SMALL;
     }

@@ -7,8 +7,8 @@ import yett.worksheet.Values;
 import yett.worksheet.Worksheet;
 
 /**
- * Time a battery gives a steady current: t = H (C/(I H))^k, with the capacity that temperature, age
- * and charge leave. Source: {@link BatteryCapacity#runtime}.
+ * Time for which a battery supplies a steady current: t = H (C/(I H))^k, with the capacity that
+ * temperature, age and charge leave. Source: {@link BatteryCapacity#runtime}.
  */
 final class BatteryRuntime extends Worksheet {
   BatteryRuntime() {

@@ -3,7 +3,7 @@ package yett.worksheet.battery;
 import java.util.List;
 import yett.worksheet.Worksheet;
 
-/** Those about batteries and charging. */
+/** The calculations about batteries and charging. */
 public final class BatteryWorksheets {
   public static final List<Worksheet> ALL =
       List.of(

@@ -7,7 +7,7 @@ import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
 
 /**
- * Capacity from a discharge test, brought to 25 degC: C/(1 + k (T - 25)). Source: {@link
+ * Capacity from a discharge test, corrected to 25 degC: C/(1 + k (T - 25)). Source: {@link
  * BatteryCapacity}.
  */
 final class CapacityLeft extends Worksheet {

@@ -10,7 +10,7 @@ import yett.worksheet.Values;
 import yett.worksheet.Worksheet;
 
 /**
- * Float and boost voltage at a temperature: n (V25 - k (T - 25)), T held within 5 to 40 degC.
+ * Float and boost voltage at a temperature: n (V25 - k (T - 25)), with T limited to 5 to 40 degC.
  * Source: {@link LeadAcid#compensated}, {@link PairOfBatteries#charging}.
  */
 final class ChargeVoltage extends Worksheet {
@@ -112,7 +112,7 @@ final class ChargeVoltage extends Worksheet {
         otherwise("{measured typed} is as it ought to be while they still charge."));
   }
 
-  /** V of so many cells, where a pair has that. */
+  /** The voltage (V) of this number of cells, given that of a pair. */
   private static double ofPair(Values v, double pair) {
     return pair * v.of("cells") / PairOfBatteries.CELLS;
   }

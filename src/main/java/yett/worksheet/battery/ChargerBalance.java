@@ -7,8 +7,8 @@ import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
 
 /**
- * A day's balance of charge with the mains on: I h/(charge factor) against n q + 24 Is. Source:
- * {@link DayOfCycles}.
+ * A day's balance of charge with the mains on: compares I h/(charge factor) with n q + 24 Is.
+ * Source: {@link DayOfCycles}.
  */
 final class ChargerBalance extends Worksheet {
   ChargerBalance() {

@@ -8,7 +8,7 @@ import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
 
 /**
- * A day's balance of energy on a solar gate: P h η against n V I t + 24 V Is. Source: {@link
+ * A day's balance of energy on a solar gate: compares P h η with n V I t + 24 V Is. Source: {@link
  * DayOfCycles}.
  */
 final class SolarBalance extends Worksheet {

@@ -43,7 +43,7 @@ public final class Catalogue {
     return ALL.stream().filter(sheet -> sheet.subject() == subject).toList();
   }
 
-  /** The calculation of that name; blanks count as hyphens. */
+  /** The calculation with this name; spaces count as hyphens. */
   public static Optional<Worksheet> named(String name) {
     String id = name.strip().replaceAll("[ _]+", "-");
     return ALL.stream().filter(sheet -> sheet.id().equalsIgnoreCase(id)).findFirst();

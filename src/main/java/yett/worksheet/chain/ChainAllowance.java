@@ -6,7 +6,7 @@ import yett.worksheet.Cautions;
 import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
 
-/** How far a chain of a span may hang or be moved by hand. Source: {@link ChainSag#usualSag}. */
+/** The usual sag and hand movement of a chain over a span. Source: {@link ChainSag#usualSag}. */
 final class ChainAllowance extends Worksheet {
   ChainAllowance() {
     super(Subject.CHAIN, "chain-allowance", "how far a chain of that span may hang");

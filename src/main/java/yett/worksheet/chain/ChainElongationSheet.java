@@ -9,9 +9,11 @@ import yett.worksheet.Subject;
 import yett.worksheet.Values;
 import yett.worksheet.Worksheet;
 
-/** Wear of a chain: 100 (M - n P)/(n P) against its limit. Source: {@link ChainElongation}. */
+/**
+ * Wear of a chain: compares 100 (M - n P)/(n P) with its limit. Source: {@link ChainElongation}.
+ */
 final class ChainElongationSheet extends Worksheet {
-  /** Readings further off than this are of another chain, or miscounted. */
+  /** Elongation (%) beyond which the reading must be of another chain, or miscounted. */
   private static final double MISCOUNTED = 8;
 
   ChainElongationSheet() {

@@ -10,7 +10,7 @@ import yett.worksheet.Values;
 import yett.worksheet.Worksheet;
 
 /**
- * What is left of the sag once links are taken out: s2 = √(s1² - 3 L n p/8), if the chain still
+ * The sag that is left after links are taken out: s2 = √(s1² - 3 L n p/8), if the chain still
  * reaches. Source: {@link ChainSag#sagAfterChange}.
  */
 final class ChainLinks extends Worksheet {

@@ -8,7 +8,7 @@ import yett.worksheet.Note;
 import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
 
-/** What a chain is worked at, against its strength. Source: {@link ChainLoad}. */
+/** Compares the load of a chain with its strength. Source: {@link ChainLoad}. */
 final class ChainLoadSheet extends Worksheet {
   ChainLoadSheet() {
     super(Subject.CHAIN, "chain-load", "working load of a chain against its strength");

@@ -13,7 +13,7 @@ import yett.worksheet.Worksheet;
  * (cosh(L/2a) - 1). Source: {@link ChainSag}.
  */
 final class ChainSagSheet extends Worksheet {
-  /** Percent of the span up to which the parabola is taken. */
+  /** Largest sag (% of the span) for which the parabola is used. */
   private static final double SHALLOW = 10;
 
   private static final String OVERLOAD =
@@ -113,7 +113,7 @@ final class ChainSagSheet extends Worksheet {
     return Chains.chosen(v).weightPerLength();
   }
 
-  /** m, hanging free. */
+  /** The free sag (m). */
   private static double sag(Values v) {
     double read = v.metres("sag");
     return v.chose("read-as", "movement") ? ChainSag.sagForMovement(read) : read;

@@ -88,13 +88,13 @@ final class ChainTakeUp extends Worksheet {
         otherwise("The thread that is left does not do that rest."));
   }
 
-  /** m, the middle of what is usual. */
+  /** The middle (m) of the usual range of sag. */
   private static double usual(Values v) {
     Range usual = ChainSag.usualSag(v.of("span"));
     return (usual.low() + usual.high()) / 2;
   }
 
-  /** All by the bolts where their thread is known to be long enough. */
+  /** The shortening; by the tension bolts alone if their thread is known to be long enough. */
   private static ChainShortening shortening(Values v) {
     double takeUp = v.metres("take-up");
     return v.has("thread") && v.metres("thread") >= takeUp

@@ -3,7 +3,7 @@ package yett.worksheet.chain;
 import java.util.List;
 import yett.worksheet.Worksheet;
 
-/** Those about the chain and its wheels. */
+/** The calculations about the chain and its wheels. */
 public final class ChainWorksheets {
   public static final List<Worksheet> ALL =
       List.of(

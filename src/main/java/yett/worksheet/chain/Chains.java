@@ -10,7 +10,7 @@ import yett.worksheet.Choice;
 import yett.worksheet.Input;
 import yett.worksheet.Values;
 
-/** The inputs that say which chain it is and how it hangs. */
+/** The inputs for the chain and how it hangs. */
 public final class Chains {
   static final String SIZES =
       "ASME B29.1 (pitch, minimum strength), ISO 606 for 08B and 10B (strength from memory), mass"
@@ -23,7 +23,7 @@ public final class Chains {
 
   private Chains() {}
 
-  /** Which roller chain; see {@link #chosen}. */
+  /** The input for the chain size; see {@link #chosen}. */
   public static Input size() {
     List<Choice> sizes =
         Arrays.stream(RollerChain.values())
@@ -37,12 +37,12 @@ public final class Chains {
     return Input.choice("chain", "roller chain, by its number", sizes);
   }
 
-  /** The chain of the input {@link #size}. */
+  /** The chain chosen in the input {@link #size}. */
   public static RollerChain chosen(Values v) {
     return RollerChain.numbered(v.choice("chain").id()).orElseThrow();
   }
 
-  /** m, of the chain of the input {@link #size}. */
+  /** Pitch (m) of the chain chosen in the input {@link #size}. */
   public static double pitch(Values v) {
     return chosen(v).pitch();
   }
@@ -51,7 +51,9 @@ public final class Chains {
     return new ChainHang(chosen(v), v.of("span"));
   }
 
-  /** A digit first, so that 40 is never taken for a place in the list. */
+  /**
+   * The name of a chain. It begins with a digit, so that 40 is not read as a position in the list.
+   */
   private static String words(RollerChain chain) {
     String pitch = Unit.MILLIMETRE.quantity().show(1000 * chain.pitch(), Unit.MILLIMETRE);
     String inches = Unit.INCH.quantity().show(1000 * chain.pitch(), Unit.INCH);

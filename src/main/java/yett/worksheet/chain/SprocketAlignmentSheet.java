@@ -6,7 +6,7 @@ import yett.worksheet.Cautions;
 import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
 
-/** Whether sprocket, idlers and brackets stand in one line. Source: {@link SprocketAlignment}. */
+/** Checks whether sprocket, idlers and brackets are in line. Source: {@link SprocketAlignment}. */
 final class SprocketAlignmentSheet extends Worksheet {
   SprocketAlignmentSheet() {
     super(Subject.CHAIN, "sprocket-alignment", "sprocket, idler or bracket out of line");

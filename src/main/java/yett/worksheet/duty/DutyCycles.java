@@ -8,7 +8,7 @@ import yett.worksheet.Subject;
 import yett.worksheet.Values;
 import yett.worksheet.Worksheet;
 
-/** Cycles an hour against what the operator is rated for. Source: {@link DutyCycle}. */
+/** Compares cycles an hour with the operator's rating. Source: {@link DutyCycle}. */
 final class DutyCycles extends Worksheet {
   DutyCycles() {
     super(Subject.DUTY, "duty-cycles", "cycles an hour against the operator's rating");

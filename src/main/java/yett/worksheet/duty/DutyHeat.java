@@ -8,7 +8,10 @@ import yett.worksheet.Subject;
 import yett.worksheet.Values;
 import yett.worksheet.Worksheet;
 
-/** Heat of a motor that runs and rests in turn, against its rating. Source: {@link DutyCycle}. */
+/**
+ * Compares the heating of a motor that runs and rests in turn with its rating. Source: {@link
+ * DutyCycle}.
+ */
 final class DutyHeat extends Worksheet {
   DutyHeat() {
     super(Subject.DUTY, "duty-heat", "whether the motor runs too hot at this pace");

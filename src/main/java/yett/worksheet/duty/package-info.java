@@ -1,2 +1,2 @@
-/** Calculations about how hard an operator is worked. */
+/** Calculations about the load of an operator over time. */
 package yett.worksheet.duty;

@@ -4,7 +4,7 @@ import yett.quantity.Unit;
 import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
 
-/** A measured earth resistance against the figure that the code names. Source: NEC 250.53. */
+/** Compares a measured earth resistance with the limit in the code. Source: NEC 250.53. */
 final class EarthReading extends Worksheet {
   EarthReading() {
     super(Subject.EARTHING, "earth-reading", "a measured rod against the code's figure");

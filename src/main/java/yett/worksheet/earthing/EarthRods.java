@@ -61,7 +61,7 @@ final class EarthRods extends Worksheet {
                 + " reach moister soil and help more than further ones beside them."));
   }
 
-  /** What so many have of the resistance of one. */
+  /** Resistance of this number of rods as a fraction of that of one. */
   private static double share(Values v, int rods) {
     if (rods == 1) {
       return 1;

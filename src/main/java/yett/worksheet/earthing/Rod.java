@@ -19,7 +19,7 @@ final class Rod {
               + " can kill. Isolate and prove dead before a rod is taken off for a reading; call"
               + " before you drive a rod, cables and gas lie in the ground.");
 
-  /** m from rod to rod, 6 ft: NEC 250.53(A)(3), from memory. */
+  /** Smallest spacing (m) of rods, 6 ft: NEC 250.53(A)(3), from memory. */
   static final double LEAST_SPACING = 6 * 0.3048;
 
   static final String TOO_THICK =
@@ -61,7 +61,7 @@ final class Rod {
         .possible(0.1, 1000);
   }
 
-  /** m. */
+  /** Radius (m). */
   static double radius(Values v) {
     return v.in("diameter", Unit.METRE) / 2;
   }
@@ -74,12 +74,12 @@ final class Rod {
     return v.choice("soil", Soil.class);
   }
 
-  /** ohm m: as measured, or what is usual in that soil. */
+  /** Resistivity (ohm m): as measured, or the usual one of the soil. */
   static double resistivity(Values v) {
     return v.has("resistivity") ? v.of("resistivity") : soil(v).usual();
   }
 
-  /** Ohm, of one rod in soil of a resistivity (ohm m). */
+  /** Resistance (ohm) of one rod in soil of a resistivity (ohm m). */
   static double single(Values v, double resistivity) {
     return EarthRod.single(resistivity, v.of("length"), radius(v));
   }

@@ -12,7 +12,7 @@ import yett.worksheet.Values;
 import yett.worksheet.Worksheet;
 
 /**
- * The smallest wire of a table whose loss 2 I L R' stays within a limit and that carries the
+ * The smallest wire of a table whose voltage drop 2 I L R' is within a limit and that may carry the
  * current. Source: {@link Conductor}, {@link WireProtection}.
  */
 final class FeederSize extends Worksheet {
@@ -90,7 +90,7 @@ final class FeederSize extends Worksheet {
     return Wire.sizes(v.chose("table", "awg"), v.choice("strands").id());
   }
 
-  /** V that may be lost. */
+  /** The largest acceptable voltage drop (V). */
   private static double limit(Values v) {
     return v.fraction("limit") * v.of("supply");
   }

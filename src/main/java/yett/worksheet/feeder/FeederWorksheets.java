@@ -3,7 +3,7 @@ package yett.worksheet.feeder;
 import java.util.List;
 import yett.worksheet.Worksheet;
 
-/** Those about feeder and supply. */
+/** The calculations about feeder and supply. */
 public final class FeederWorksheets {
   public static final List<Worksheet> ALL =
       List.of(new FeederDrop(), new FeederSize(), new FeederVoltage(), new SupplyTap());

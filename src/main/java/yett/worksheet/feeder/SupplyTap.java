@@ -8,12 +8,12 @@ import yett.worksheet.Values;
 import yett.worksheet.Worksheet;
 
 /**
- * What the input setting of a supply does to its low-voltage side: Vs = Vr Vin/Vtap; behind the
- * rectifier √2 Vs less the diodes' drop with a smoothing capacitor, 0.9003 Vs as the mean without.
- * Source: {@link SupplySetting}.
+ * The output of a supply for an input voltage and tap: Vs = Vr Vin/Vtap; behind the rectifier √2 Vs
+ * less the diodes' drop with a smoothing capacitor, 0.9003 Vs as the mean without. Source: {@link
+ * SupplySetting}.
  */
 final class SupplyTap extends Worksheet {
-  /** V that a bridge rectifier takes. */
+  /** Voltage drop (V) of a bridge rectifier. */
   private static final double BRIDGE = 1.4;
 
   SupplyTap() {

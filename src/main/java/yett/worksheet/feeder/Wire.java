@@ -16,7 +16,7 @@ import yett.worksheet.Output;
 import yett.worksheet.Statement;
 import yett.worksheet.Values;
 
-/** The inputs that say which wire it is. */
+/** The inputs for the wire. */
 final class Wire {
   static final String SOURCE =
       "NEC (NFPA 70) chapter 9 table 8, uncoated copper at 75 degC, with its note for other"
@@ -81,17 +81,17 @@ final class Wire {
         .possible(0.1, 50);
   }
 
-  /** What the wire has to carry (A): the load, or all that its breaker lets through. */
+  /** The current (A) that the wire has to carry: the load, or the rating of its breaker. */
   static double carried(Values v) {
     return v.has("breaker") ? Math.max(v.of("current"), v.of("breaker")) : v.of("current");
   }
 
-  /** V lost in both wires. */
+  /** Voltage drop (V) in both wires. */
   static double drop(Values v, Conductor wire, double current) {
     return wire.drop(current, v.of("length"), v.of("wire-temperature"));
   }
 
-  /** What a wire may stand behind, for a sentence. */
+  /** The largest fuse or breaker for a wire, as text for a sentence. */
   static String allowed(Conductor wire) {
     return wire.size()
         + " may be fused at "
@@ -103,7 +103,10 @@ final class Wire {
     return new Output.Wording("allowed", "").by(v -> allowed(chosen(v)));
   }
 
-  /** Says where a wire is too thin for what is {@code carried}, whatever it loses. */
+  /**
+   * Statements for a wire that is too thin for the value {@code carried}, whatever its voltage
+   * drop.
+   */
   static Statement[] tooThin() {
     return new Statement[] {
       when(
@@ -140,7 +143,7 @@ final class Wire {
                         + ". Try strands=stranded."));
   }
 
-  /** All sizes of a make, from the smallest. */
+  /** All sizes of a series, from the smallest. */
   static List<Conductor> sizes(boolean american, String strands) {
     List<Conductor> sizes =
         switch (strands) {

@@ -11,9 +11,9 @@ import yett.calculation.ForceRecord;
 import yett.calculation.ForceRecordException;
 import yett.worksheet.InputException;
 
-/** Opens the file of a force meter. */
+/** Reads the file of a force meter. */
 public final class CurveFile {
-  /** Bytes; a record of 5 s takes some ten thousand. */
+  /** Largest file (bytes); a record of 5 s has some ten thousand. */
   private static final long LARGEST = 5_000_000;
 
   private CurveFile() {}

@@ -10,7 +10,7 @@ import yett.worksheet.Subject;
 import yett.worksheet.Values;
 import yett.worksheet.Worksheet;
 
-/** What a recorded force means at the gate. */
+/** Declares what a recorded force means at the gate. */
 abstract class ForceMeaning extends Worksheet {
   private static final Note OUT_OF_USE =
       Note.warning(
@@ -71,7 +71,7 @@ abstract class ForceMeaning extends Worksheet {
                 + " go, it has to back off."));
   }
 
-  /** What is said of the meter and its record, whatever the limits. */
+  /** Adds the statements about the meter and its record, independent of the limits. */
   private void saysOfMeter() {
     says(
         when(

@@ -7,7 +7,7 @@ import yett.quantity.Quantity;
 import yett.quantity.Unit;
 import yett.worksheet.Plot;
 
-/** A recorded force with its limits, time counted from contact. */
+/** Draws a recorded force with its limits; time is counted from contact. */
 final class ForcePlot {
   private ForcePlot() {}
 

@@ -8,7 +8,7 @@ import yett.worksheet.Cautions;
 import yett.worksheet.Choice;
 import yett.worksheet.Input;
 
-/** A recorded force against the limits of EN 12453. Source: {@link ObstructionForce}. */
+/** Compares a recorded force with the limits of EN 12453. Source: {@link ObstructionForce}. */
 final class ObstructionForceSheet extends ForceMeaning {
   ObstructionForceSheet() {
     super("obstruction-force", "a recorded force against the limits of EN 12453");

@@ -8,9 +8,9 @@ import yett.worksheet.Cautions;
 import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
 
-/** Energy of a moving leaf and the force it meets an obstruction with. Source: {@link Stopping}. */
+/** Energy of a moving leaf and its force on an obstruction. Source: {@link Stopping}. */
 final class LeafEnergy extends Worksheet {
-  /** N/m of the meter of EN 12453. */
+  /** Stiffness (N/m) of the meter of EN 12453. */
   private static final double METER = 500_000;
 
   LeafEnergy() {

@@ -90,7 +90,11 @@ final class LeafForce extends Worksheet {
         : Leaves.resistance(v);
   }
 
-  /** N, uphill or with -1 downhill. */
+  /**
+   * Usual force (N).
+   *
+   * @param way 1 uphill, -1 downhill
+   */
   private static Range usual(Values v, int way) {
     return Leaf.usualForce(v.of("mass"), resistance(v), way * v.fraction("grade"));
   }

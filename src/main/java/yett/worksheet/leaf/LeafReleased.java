@@ -8,7 +8,9 @@ import yett.worksheet.Note;
 import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
 
-/** What a grade does to a leaf that is released from its drive. Source: {@link ReleasedLeaf}. */
+/**
+ * The motion on a grade of a leaf that is released from its drive. Source: {@link ReleasedLeaf}.
+ */
 final class LeafReleased extends Worksheet {
   LeafReleased() {
     super(Subject.LEAF, "leaf-released", "what a grade does when the leaf is released");

@@ -3,7 +3,7 @@ package yett.worksheet.leaf;
 import java.util.List;
 import yett.worksheet.Worksheet;
 
-/** Those about the leaf: what moves it, stops it, and lets it run away. */
+/** The calculations about the leaf: what moves it, stops it, and lets it run away. */
 public final class LeafWorksheets {
   public static final List<Worksheet> ALL =
       List.of(

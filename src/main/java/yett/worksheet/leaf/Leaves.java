@@ -7,7 +7,7 @@ import yett.worksheet.Choice;
 import yett.worksheet.Input;
 import yett.worksheet.Values;
 
-/** The inputs that say what leaf it is and what it stands on. */
+/** The inputs for the leaf and its support. */
 final class Leaves {
   static final String MECHANICS = "mechanics textbooks, standard gravity";
   static final String RESISTANCE =
@@ -46,7 +46,7 @@ final class Leaves {
         .usually("track");
   }
 
-  /** Usual rolling resistance of what carries it. */
+  /** Usual rolling resistance of the leaf's support. */
   static Range resistance(Values v) {
     return v.chose("support", "track") ? Leaf.TRACK_RESISTANCE : Leaf.CANTILEVER_RESISTANCE;
   }

@@ -10,10 +10,11 @@ import yett.worksheet.Values;
 import yett.worksheet.Worksheet;
 
 /**
- * What a spring scale says of track and wheels: c = (F/(m g) - sin a)/cos a. Source: {@link Leaf}.
+ * The rolling resistance of track and wheels from a spring scale: c = (F/(m g) - sin a)/cos a.
+ * Source: {@link Leaf}.
  */
 final class ScaleReading extends Worksheet {
-  /** What four figures leave of a reading that stands at the limit. */
+  /** Tolerance for a reading at the limit after rounding to four figures. */
   private static final double ROUNDED = 1.001;
 
   ScaleReading() {
@@ -77,7 +78,7 @@ final class ScaleReading extends Worksheet {
     doubts("resistance", "rolls-from", "rolls-to");
   }
 
-  /** As it was pulled: downhill negative. */
+  /** The grade in the direction of the pull; downhill negative. */
   private static double grade(Values v) {
     return v.chose("direction", "up") ? v.fraction("grade") : -v.fraction("grade");
   }

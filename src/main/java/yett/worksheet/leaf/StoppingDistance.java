@@ -7,7 +7,7 @@ import yett.worksheet.Cautions;
 import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
 
-/** How far a leaf goes on after the command to stop: v t + m v²/(2 F). Source: {@link Stopping}. */
+/** How far a leaf runs after the command to stop: v t + m v²/(2 F). Source: {@link Stopping}. */
 final class StoppingDistance extends Worksheet {
   StoppingDistance() {
     super(Subject.LEAF, "stopping-distance", "how far the leaf runs on after the stop command");

@@ -6,9 +6,9 @@ import yett.worksheet.Note;
 import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
 
-/** Wind on the broad side of the leaf. Source: {@link Wind}. */
+/** The force of wind on the broad side of the leaf. Source: {@link Wind}. */
 final class WindForce extends Worksheet {
-  /** m/s from which nobody works on a leaf: Beaufort 8, gale; common practice. */
+  /** Wind speed (m/s) from which nobody works on a leaf: Beaufort 8, gale; common practice. */
   private static final double GALE = 17;
 
   WindForce() {

@@ -6,7 +6,10 @@ import yett.worksheet.Note;
 import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
 
-/** How far off a beam lands, and how well it has to be aimed. Source: {@link PhotoBeam}. */
+/**
+ * How far from the receiver a beam lands, and how accurately it has to be aimed. Source: {@link
+ * PhotoBeam}.
+ */
 final class BeamAim extends Worksheet {
   BeamAim() {
     super(Subject.SENSING, "beam-aim", "aim of a photo-beam over its distance");

@@ -6,7 +6,10 @@ import yett.worksheet.Choice;
 import yett.worksheet.Subject;
 import yett.worksheet.Worksheet;
 
-/** Excess gain of a photo-beam against what its surroundings ask for. Source: {@link PhotoBeam}. */
+/**
+ * Compares the excess gain of a photo-beam with what its surroundings need. Source: {@link
+ * PhotoBeam}.
+ */
 final class BeamMargin extends Worksheet {
   BeamMargin() {
     super(Subject.SENSING, "beam-margin", "light that a photo-beam has to spare");

@@ -9,8 +9,8 @@ import yett.worksheet.Values;
 import yett.worksheet.Worksheet;
 
 /**
- * What a contact edge with an end resistor reads, and what a wrong reading means. Source: {@link
- * EdgeResistor}.
+ * The right reading of a contact edge with an end resistor, and what a wrong one means. Source:
+ * {@link EdgeResistor}.
  */
 final class EdgeCheck extends Worksheet {
   EdgeCheck() {
@@ -92,7 +92,7 @@ final class EdgeCheck extends Worksheet {
         otherwise("A corroded joint, or another resistor than thought."));
   }
 
-  /** Ohm. */
+  /** The end resistor (ohm). */
   private static double resistor(Values v) {
     return v.in("resistor", Unit.OHM);
   }

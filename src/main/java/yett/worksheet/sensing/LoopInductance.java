@@ -13,7 +13,7 @@ import yett.worksheet.Worksheet;
  * VehicleLoop}.
  */
 final class LoopInductance extends Worksheet {
-  /** m from turn to turn in the slot, insulation included; considered judgement. */
+  /** Distance (m) from turn to turn in the slot, insulation included; considered judgement. */
   static final double PITCH = 0.00381;
 
   LoopInductance() {
@@ -129,7 +129,7 @@ final class LoopInductance extends Worksheet {
         .orElseThrow();
   }
 
-  /** m, of solid wire of the gauge: ASTM B258. */
+  /** Radius (m) of solid wire of a gauge: ASTM B258. */
   private static double radius(Conductor wire) {
     int gauge = Integer.parseInt(wire.size().split(" ")[0]);
     return 0.000127 * Math.pow(92, (36 - gauge) / 39.0) / 2;

@@ -9,7 +9,7 @@ import yett.worksheet.Worksheet;
 
 /** Turns that a loop needs for an inductance. Source: {@link VehicleLoop}. */
 final class LoopTurns extends Worksheet {
-  /** m, of 14 AWG. */
+  /** Radius (m) of 14 AWG. */
   private static final double RADIUS = 0.000814;
 
   LoopTurns() {
@@ -62,7 +62,7 @@ final class LoopTurns extends Worksheet {
         v.of("long-side"), v.of("short-side"), turns, RADIUS, LoopInductance.PITCH);
   }
 
-  /** The fewest that reach what is wanted, or as many as there is room for. */
+  /** The fewest turns that reach the wanted inductance, or as many as there is room for. */
   private static int laid(Values v) {
     int turns = 1;
     while (turns < 20

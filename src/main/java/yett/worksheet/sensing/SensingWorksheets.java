@@ -3,7 +3,7 @@ package yett.worksheet.sensing;
 import java.util.List;
 import yett.worksheet.Worksheet;
 
-/** Those about loops, beams and edges. */
+/** The calculations about loops, beams and edges. */
 public final class SensingWorksheets {
   public static final List<Worksheet> ALL =
       List.of(

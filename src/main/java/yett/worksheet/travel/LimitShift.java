@@ -10,7 +10,7 @@ import yett.worksheet.Values;
 import yett.worksheet.Worksheet;
 import yett.worksheet.chain.Chains;
 
-/** How far off the limits are after links were taken out. Source: {@link Travel#limitShift}. */
+/** The shift of the travel limits after links were taken out. Source: {@link Travel#limitShift}. */
 final class LimitShift extends Worksheet {
   LimitShift() {
     super(Subject.TRAVEL, "limit-shift", "how far off the limits are after links were taken out");

@@ -12,7 +12,7 @@ import yett.worksheet.Values;
 import yett.worksheet.Worksheet;
 
 /**
- * Where the marker sits with the gate closed and open, and whether it stays clear of sprocket and
+ * Where the marker is with the gate closed and open, and whether it stays clear of sprocket and
  * idlers. Source: {@link Marker}.
  */
 final class MarkerPlace extends Worksheet {
@@ -101,7 +101,7 @@ final class MarkerPlace extends Worksheet {
         : "on the wheels, " + NumberWords.told(place, Unit.METRE) + " from the first idler";
   }
 
-  /** Where it rests too near to the wheels: closed, open, both or nowhere. */
+  /** When the marker rests too near to the wheels: closed, open, both or never. */
   private static String nearAtRest(Values v) {
     double keep = v.metres("keep-clear");
     Stream<String> closed = Stream.of("closed").filter(c -> marker(v).clearanceClosed() < keep);

@@ -12,10 +12,13 @@ import yett.worksheet.Worksheet;
 
 /** Time of a run at a speed, slow zones included. Source: {@link TravelProfile}. */
 final class TravelTime extends Worksheet {
-  /** Share of the worked time within which a reading fits as well, where the zones are known. */
+  /** Share of the calculated time by which a reading may differ, where the zones are known. */
   private static final double FITS = 0.1;
 
-  /** m/s; UL 325 for slide operators of class I and II, as a trade body's data sheet tells it. */
+  /**
+   * Highest speed (m/s): UL 325 for slide operators of class I and II, as a trade body's data sheet
+   * gives it.
+   */
   private static final double FASTEST = 0.3048;
 
   TravelTime() {

@@ -3,7 +3,7 @@ package yett.worksheet.travel;
 import java.util.List;
 import yett.worksheet.Worksheet;
 
-/** Those about the way of the leaf, its limits and its marker. */
+/** The calculations about travel, limits and marker. */
 public final class TravelWorksheets {
   public static final List<Worksheet> ALL =
       List.of(
