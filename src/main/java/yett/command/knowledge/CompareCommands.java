@@ -26,7 +26,7 @@ import yett.trial.Culprits;
 import yett.trial.KeptRuns;
 import yett.trial.ReleaseNotes;
 
-/** {@code knowledge compare}: what a change to the cards does to cases. */
+/** {@code knowledge compare}: shows what a change to the cards does to cases. */
 public record CompareCommands(Desk desk, Console console, StandardStreams output) {
   private static final String COMPARE =
       "Usage: knowledge compare [FIRST] SECOND [--only PART] [--sums] [--near] [--html FILE] [--notes FILE]. Runs the cases beside the"
@@ -118,7 +118,7 @@ public record CompareCommands(Desk desk, Console console, StandardStreams output
     return new Side(expertise, cases);
   }
 
-  /** Which new cards the cases cost that went wrong. */
+  /** The new cards because of which cases went wrong. */
   private List<String> costs(Comparison comparison, Side first, Side second) {
     int wrong = comparison.wrong().size();
     if (wrong == 0) {

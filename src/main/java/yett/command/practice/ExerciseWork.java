@@ -19,7 +19,7 @@ import yett.knowledge.SetUp;
 import yett.practice.Refusal;
 import yett.practice.Workbench;
 
-/** What a trainee does to the gate of an exercise. */
+/** Carries out what a trainee does to the gate of an exercise. */
 final class ExerciseWork {
   private final Console console;
   private final Workbench bench;
@@ -37,7 +37,7 @@ final class ExerciseWork {
     this.views = views;
   }
 
-  /** The check that was done last. */
+  /** The last check that was made. */
   Optional<Check> last() {
     return last;
   }
@@ -52,14 +52,14 @@ final class ExerciseWork {
     }
   }
 
-  /** A line that the trainee types; "save" is understood everywhere. */
+  /** A line that the trainee types. "save" works at every prompt. */
   String line(String prompt) {
     return Prompt.withLeave(console)
         .line(prompt + "> ", List.of())
         .orElseThrow(CaseLeftException::new);
   }
 
-  /** Whether something is refused; then it was said why. */
+  /** Shows the reason for a refusal; returns whether there is one. */
   private boolean told(Optional<Refusal> refusal) {
     refusal.ifPresent(r -> console.show(new RefusalViews(base).refusal(r, labels.all())));
     return refusal.isPresent();
