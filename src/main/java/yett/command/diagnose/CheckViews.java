@@ -57,9 +57,9 @@ record CheckViews(RuleBase base, CautionViews cautions) {
   }
 
   /**
-   * The possible answers, each with its chance and with the cause that it would make most probable.
-   * For a proof, or a check after a repair, only pass and fail are shown, because they are not
-   * meant to find a cause.
+   * The possible answers, each with its chance and with the cause that would then be most probable.
+   * The latter is left out for a proof and for a check after a repair, because these are not made
+   * to find a cause.
    */
   private Block answers(Step.Ask step, Moment moment) {
     Check check = step.check();
