@@ -22,13 +22,13 @@ import yett.knowledge.Repair;
 import yett.knowledge.RuleBase;
 import yett.knowledge.SetUp;
 
-/** Weak places that follow from the cards, and from which names the rules speak of. */
+/** Finds weak places that follow from the cards and from the names that the rules use. */
 final class CardAnomalies {
   private static final Set<String> SPECIAL = Set.of(Cause.NOTHING_WRONG, Cause.NOT_IN_RULE_BASE);
 
   private static final Pattern QUOTED = Pattern.compile("\"([a-z0-9-]+)\"");
 
-  /** Cells of a table have no quotes. */
+  /** Matches any word, because the cells of a table have no quotes. */
   private static final Pattern WORD = Pattern.compile("([a-z0-9-]+)");
 
   private final RuleBase base;
@@ -58,7 +58,7 @@ final class CardAnomalies {
     found.add(new Anomaly(kind, Found.PROVED, about, message));
   }
 
-  /** Cards of one kind that say the same under two names. */
+  /** Finds cards of one kind that say the same under two names. */
   private void repeated() {
     same(
         base.causes().values(),
@@ -136,7 +136,7 @@ final class CardAnomalies {
         && (wide.onlyIf().isEmpty() || wide.onlyIf().equals(narrow.onlyIf()));
   }
 
-  /** Pairs of cards that speak of each other and never hold at the same gate. */
+  /** Finds pairs of cards that refer to each other but never apply to the same gate. */
   private void neverTogether() {
     for (Cause cause : base.causes().values()) {
       for (String other : cause.consequences().keySet()) {
@@ -165,7 +165,7 @@ final class CardAnomalies {
     return ", but by their only-if the two are never at the same gate";
   }
 
-  /** Repairs that make each other necessary: the work would never end. */
+  /** Finds repairs that make each other necessary, so that the work would never end. */
   private void rings() {
     for (Repair repair : base.repairs().values()) {
       Deque<String> open = new ArrayDeque<>(repair.entails());
@@ -233,12 +233,12 @@ final class CardAnomalies {
     return used;
   }
 
-  /** Whether a rule or a table names it. */
+  /** Whether a rule or a table names this card. */
   private boolean ruled(String id) {
     return named.contains(id);
   }
 
-  /** Repairs after which nothing has to be tried. */
+  /** Finds repairs after which nothing has to be tried. */
   static List<Anomaly> unproved(RuleBase base) {
     return base.repairs().values().stream()
         .filter(r -> r.proofs().isEmpty())
