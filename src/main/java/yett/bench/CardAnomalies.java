@@ -48,7 +48,7 @@ final class CardAnomalies {
     anomalies.repeated();
     anomalies.dominatedRepairs();
     anomalies.neverTogether();
-    anomalies.rings();
+    anomalies.mutualRepairs();
     anomalies.withoutEffect();
     anomalies.missing();
     return anomalies.found;
@@ -166,7 +166,7 @@ final class CardAnomalies {
   }
 
   /** Finds repairs that make each other necessary, so that the work would never end. */
-  private void rings() {
+  private void mutualRepairs() {
     for (Repair repair : base.repairs().values()) {
       Deque<String> open = new ArrayDeque<>(repair.entails());
       Set<String> seen = new HashSet<>();
@@ -188,17 +188,17 @@ final class CardAnomalies {
     base.repairs().values().forEach(r -> entailed.addAll(r.entails()));
     base.ordinaryChecks()
         .filter(c -> c.likelihood().isEmpty() && !c.danger())
-        .filter(c -> !entailed.contains(c.id()) && !ruled(c.id()))
+        .filter(c -> !entailed.contains(c.id()) && !namedByRule(c.id()))
         .forEach(c -> add(Kind.UNREACHABLE, c.id(), "this check tells nothing of any cause"));
     base.repairs().values().stream()
-        .filter(r -> r.removes().isEmpty() && !entailed.contains(r.id()) && !ruled(r.id()))
+        .filter(r -> r.removes().isEmpty() && !entailed.contains(r.id()) && !namedByRule(r.id()))
         .forEach(
             r -> add(Kind.UNREACHABLE, r.id(), "this repair removes nothing and follows nothing"));
     base.histories().values().stream()
-        .filter(h -> h.odds().isEmpty() && !ruled(h.id()))
+        .filter(h -> h.odds().isEmpty() && !namedByRule(h.id()))
         .forEach(h -> add(Kind.UNREACHABLE, h.id(), "this history changes no odds"));
     base.stops().keySet().stream()
-        .filter(s -> !ruled(s))
+        .filter(s -> !namedByRule(s))
         .forEach(s -> add(Kind.UNREACHABLE, s, "no rule raises this stop"));
     Set<String> needed = new HashSet<>(used(Check::needs, Repair::needs));
     needed.addAll(List.of(SetUp.GATE_RUNNING, SetUp.OUT_OF_USE, SetUp.IN_USE));
@@ -220,7 +220,7 @@ final class CardAnomalies {
         .flatMap(s -> s)
         .forEach(c -> asked.addAll(c.keySet()));
     base.siteQuestions().keySet().stream()
-        .filter(q -> !asked.contains(q) && !ruled(q))
+        .filter(q -> !asked.contains(q) && !namedByRule(q))
         .forEach(q -> add(Kind.UNREACHABLE, q, "nothing depends on this site question"));
   }
 
@@ -234,7 +234,7 @@ final class CardAnomalies {
   }
 
   /** Whether a rule or a table names this card. */
-  private boolean ruled(String id) {
+  private boolean namedByRule(String id) {
     return named.contains(id);
   }
 
@@ -265,7 +265,7 @@ final class CardAnomalies {
         .filter(
             c ->
                 c.outcomes().stream().anyMatch(o -> o.band().filter(b -> b.relative()).isPresent()))
-        .filter(c -> !ruled(c.id()))
+        .filter(c -> !namedByRule(c.id()))
         .forEach(
             c -> add(Kind.MISSING, c.id(), "no rule computes the usual range that its bands need"));
   }

@@ -174,16 +174,16 @@ public final class OpenCase implements AutoCloseable {
     for (Event event : events) {
       fresh.add(new Entry(entries.size() + fresh.size() + 1L, now, role, event));
     }
-    return goOn(send(fresh));
+    return update(send(fresh));
   }
 
   /** Tries to bring the waiting answers to the server. */
   public EntryOutcome deliver() {
-    return waiting() == 0 ? EntryOutcome.stored(0) : goOn(send(List.of()));
+    return waiting() == 0 ? EntryOutcome.stored(0) : update(send(List.of()));
   }
 
   /** Updates the interview with what is stored, then the line in the list of cases. */
-  private EntryOutcome goOn(EntryOutcome recorded) {
+  private EntryOutcome update(EntryOutcome recorded) {
     think();
     nameIt();
     rememberGate();
@@ -212,9 +212,9 @@ public final class OpenCase implements AutoCloseable {
               new StoredEvent(
                   content.after() + mine.size() + 1, e.at(), e.by(), e.type(), e.body())));
     }
-    EntryOutcome recorded = bring(Math.toIntExact(content.after()), mine);
+    EntryOutcome recorded = appendAfterOthers(Math.toIntExact(content.after()), mine);
     left.delivered(); // it is stored, or waits in our own parcel
-    return goOn(recorded);
+    return update(recorded);
   }
 
   private EntryOutcome send(List<Entry> fresh) {
@@ -241,7 +241,7 @@ public final class OpenCase implements AutoCloseable {
       List<Entry> now = new ArrayList<>(entries.subList(0, stored));
       now.addAll(entries(e.newer()));
       holdStored(now);
-      return bring(known, unsent);
+      return appendAfterOthers(known, unsent);
     }
     holdStored(next);
     parcel.delivered();
@@ -256,7 +256,7 @@ public final class OpenCase implements AutoCloseable {
    *
    * @param known how many of the events were known
    */
-  private EntryOutcome bring(int known, List<Entry> mine) {
+  private EntryOutcome appendAfterOthers(int known, List<Entry> mine) {
     var together =
         Meanwhile.of(
             e -> e.accept(new NoteWords(interview.expertise().base())), entries, known, mine);
@@ -326,7 +326,8 @@ public final class OpenCase implements AutoCloseable {
     if (inspection.isPresent()) {
       return inspected(then, inspection.get());
     }
-    String title = then.state().told().complaints().isEmpty() ? begun(then) : found(then, leading);
+    String title =
+        then.state().told().complaints().isEmpty() ? titleByDanger(then) : found(then, leading);
     if (closed) {
       title = then.state().closed().get().words() + ": " + title;
     }
@@ -363,7 +364,7 @@ public final class OpenCase implements AutoCloseable {
   }
 
   /** Names the danger if it ended the case before anything else was said. */
-  private String begun(Moment then) {
+  private String titleByDanger(Moment then) {
     return then.judgement().stops().stream()
         .map(s -> interview.expertise().base().stops().get(s.stop()).name())
         .distinct()

@@ -45,27 +45,27 @@ final class SafetyGate {
 
   Optional<Refusal> check(Moment moment, Check check) {
     return stopped(moment)
-        .or(() -> blind(moment, !check.hazards().isEmpty() || !check.needs().isEmpty()))
+        .or(() -> notLookedOver(moment, !check.hazards().isEmpty() || !check.needs().isEmpty()))
         .or(() -> reserved(moment, check.id(), check.who(), check.hazards()))
         .or(() -> unavailable(moment, check, check.hazards()))
         .or(() -> untried(moment, check))
-        .or(() -> unready(moment, check.needs(), check.hazards()));
+        .or(() -> wrongSetUps(moment, check.needs(), check.hazards()));
   }
 
   Optional<Refusal> repair(Moment moment, Repair repair) {
     return stopped(moment)
-        .or(() -> blind(moment, true))
+        .or(() -> notLookedOver(moment, true))
         .or(() -> reserved(moment, repair.id(), repair.who(), repair.hazards()))
         .or(() -> unavailable(moment, repair, repair.hazards()))
-        .or(() -> unready(moment, repair.needs(), repair.hazards()));
+        .or(() -> wrongSetUps(moment, repair.needs(), repair.hazards()));
   }
 
   Optional<Refusal> enter(Moment moment, SetUp setUp) {
     return stopped(moment)
-        .or(() -> blind(moment, true))
+        .or(() -> notLookedOver(moment, true))
         .or(() -> reserved(moment, setUp.id(), setUp.who(), setUp.hazards()))
-        .or(() -> unsound(moment, setUp))
-        .or(() -> unready(moment, List.of(setUp.id()), List.of(), setUp.hazards()));
+        .or(() -> unsafeSetUp(moment, setUp))
+        .or(() -> wrongSetUps(moment, List.of(setUp.id()), List.of(), setUp.hazards()));
   }
 
   Optional<Refusal> tryOut(Moment moment) {
@@ -75,9 +75,9 @@ final class SafetyGate {
             ? List.of(running.id())
             : List.of();
     return stopped(moment)
-        .or(() -> blind(moment, true))
-        .or(() -> Optional.ofNullable(running).flatMap(r -> unsound(moment, r)))
-        .or(() -> unready(moment, needs, running == null ? List.of() : running.hazards()));
+        .or(() -> notLookedOver(moment, true))
+        .or(() -> Optional.ofNullable(running).flatMap(r -> unsafeSetUp(moment, r)))
+        .or(() -> wrongSetUps(moment, needs, running == null ? List.of() : running.hazards()));
   }
 
   /** Refuses to give the gate back unless it was tried and proved and nothing is left undone. */
@@ -149,7 +149,7 @@ final class SafetyGate {
   }
 
   /** Refuses to touch a gate before it has been looked over for dangers. */
-  private static Optional<Refusal> blind(Moment moment, boolean touches) {
+  private static Optional<Refusal> notLookedOver(Moment moment, boolean touches) {
     if (!(moment.step() instanceof Step.AskDangers)) {
       return Optional.empty();
     }
@@ -192,7 +192,7 @@ final class SafetyGate {
    * Refuses a set-up if the rules call everything unsafe that is done in it. The rules judge only
    * checks and repairs, because the interview never enters a set-up without a purpose.
    */
-  private Optional<Refusal> unsound(Moment moment, SetUp setUp) {
+  private Optional<Refusal> unsafeSetUp(Moment moment, SetUp setUp) {
     Site site = sites.site(moment.state().told().site());
     Role role = moment.state().role();
     Stream<String> checks =
@@ -225,8 +225,8 @@ final class SafetyGate {
             Refusal.harmless("Proofs come when the gate has been seen to run as it should: try."));
   }
 
-  private Optional<Refusal> unready(Moment moment, List<String> needs, List<String> hazards) {
-    return unready(moment, needs, needs, hazards);
+  private Optional<Refusal> wrongSetUps(Moment moment, List<String> needs, List<String> hazards) {
+    return wrongSetUps(moment, needs, needs, hazards);
   }
 
   /**
@@ -235,7 +235,7 @@ final class SafetyGate {
    * @param wanted what has to be in force together
    * @param missing those of them that have to be in force already; the others are entered now
    */
-  private Optional<Refusal> unready(
+  private Optional<Refusal> wrongSetUps(
       Moment moment, List<String> wanted, List<String> missing, List<String> hazards) {
     Planner.Change change = planner.change(moment.state().work().setUps(), wanted);
     List<SetUp> leave = cards(change.leave());

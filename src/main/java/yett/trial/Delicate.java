@@ -93,7 +93,7 @@ public record Delicate(
                       .add(diagnosis.name(), slope, diagnosis.turns().contains(entry)));
     }
     return sums.entrySet().stream()
-        .filter(e -> e.getValue().cases > 0 && !twin(e.getKey(), expertise))
+        .filter(e -> e.getValue().cases > 0 && !followsFromOther(e.getKey(), expertise))
         .map(e -> e.getValue().of(e.getKey(), expertise))
         .sorted(
             Comparator.comparingDouble((Delicate d) -> -d.sum())
@@ -107,7 +107,7 @@ public record Delicate(
    * Whether the number follows from another one; in a row of two numbers the first follows from the
    * second.
    */
-  private static boolean twin(Entry entry, Expertise expertise) {
+  private static boolean followsFromOther(Entry entry, Expertise expertise) {
     int outcomes = expertise.base().checks().get(entry.check()).outcomes().size();
     return outcomes == 2 && entry.outcome() == 0;
   }

@@ -162,8 +162,8 @@ class GateWithHistoryTest {
   }
 
   /**
-   * The case as if nobody had been there before, up to the first repair, which changes what is
-   * usual.
+   * The same entries without the readings of earlier visits. Only the judgement before the first
+   * repair can be compared, because the repair changes what is usual.
    */
   private static List<Entry> withoutHistory(List<Entry> all) {
     Entry first = all.get(0);

@@ -44,7 +44,10 @@ class KilledInspectionIT {
 
   @TempDir private static Path directory;
 
-  /** The events that are stored if nobody kills the program, and the text that is shown. */
+  /**
+   * The events that are stored if nobody kills the program; the next field is how many characters
+   * it shows then.
+   */
   private static List<Event> whole;
 
   private static int shown;

@@ -45,7 +45,7 @@ final class SetUpScreens {
       }
       steps(key, List.of(), step.setUp().enter(), step.done());
     } else {
-      again(sitting.views().entering(step), inForce(""), step.setUp().enter(), step.done());
+      showBriefly(sitting.views().entering(step), inForce(""), step.setUp().enter(), step.done());
     }
   }
 
@@ -54,7 +54,7 @@ final class SetUpScreens {
     String key = "leave " + step.setUp().id();
     List<Block> what = sitting.views().leave(step);
     if (done.contains(key)) {
-      again(what, inForce(step.setUp().id()), step.setUp().leave(), step.done());
+      showBriefly(what, inForce(step.setUp().id()), step.setUp().leave(), step.done());
     } else {
       steps(key, what, step.setUp().leave(), step.done());
     }
@@ -73,7 +73,8 @@ final class SetUpScreens {
    * Shows steps that were done before, with their purpose on one screen. In a small window it is
    * divided into pages.
    */
-  private void again(List<Block> what, Optional<String> inForce, List<String> steps, Event event) {
+  private void showBriefly(
+      List<Block> what, Optional<String> inForce, List<String> steps, Event event) {
     List<Block> screen = new ArrayList<>(what);
     inForce.ifPresent(names -> screen.add(Block.rows(Block.row("Still in force", names))));
     screen.add(Block.rows(Block.row("As before", String.join(" ", steps))));

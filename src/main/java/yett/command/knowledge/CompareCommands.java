@@ -78,7 +78,7 @@ public record CompareCommands(Desk desk, Console console, StandardStreams output
             part);
     Side second = side(last, part);
     Comparison comparison = compare(first, second, all);
-    List<String> costs = costs(comparison, first, second);
+    List<String> costs = culprits(comparison, first, second);
     console.show(TrialViews.compared(comparison, costs, sums, near));
     page.ifPresent(
         file ->
@@ -119,7 +119,7 @@ public record CompareCommands(Desk desk, Console console, StandardStreams output
   }
 
   /** The new cards because of which cases went wrong. */
-  private List<String> costs(Comparison comparison, Side first, Side second) {
+  private List<String> culprits(Comparison comparison, Side first, Side second) {
     int wrong = comparison.wrong().size();
     if (wrong == 0) {
       return List.of();

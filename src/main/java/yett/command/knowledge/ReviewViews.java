@@ -31,7 +31,7 @@ public final class ReviewViews {
   private List<Block> proposal(int number, Proposal p) {
     List<Block.Row> rows = new ArrayList<>();
     SharePosterior posterior = p.posterior();
-    for (int i = 0; i < shown(p); i++) {
+    for (int i = 0; i < sharesShown(p); i++) {
       Range range = posterior.range(i);
       rows.add(
           Block.row(
@@ -61,7 +61,7 @@ public final class ReviewViews {
   }
 
   /** How many shares to show. For a prior or a complaint, one share says both. */
-  private static int shown(Proposal p) {
+  private static int sharesShown(Proposal p) {
     return p.kind() == Proposal.Kind.PRIOR ? 1 : p.outcomes().size();
   }
 
