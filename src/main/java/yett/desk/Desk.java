@@ -40,8 +40,8 @@ import yett.quantity.Units;
  */
 public final class Desk implements AutoCloseable {
   /**
-   * How far two clocks may differ without a warning; clocks that nobody sets drift as much. A
-   * judgement.
+   * A settled choice: two clocks may differ by this much without a warning, because clocks that
+   * nobody sets drift as much.
    */
   private static final Duration APART = Duration.ofMinutes(10);
 

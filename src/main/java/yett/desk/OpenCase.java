@@ -251,8 +251,8 @@ public final class OpenCase implements AutoCloseable {
   }
 
   /**
-   * Adds entries that were made without knowledge of the newest events after these events, as far
-   * as they fit. When this begins, all entries are in the casebook.
+   * Appends entries that were made without knowledge of the newest events, as far as they still fit
+   * after those. When this begins, all of {@code entries} is in the casebook.
    *
    * @param known how many of the events were known
    */
